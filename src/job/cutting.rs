@@ -1,0 +1,67 @@
+//! Tools, speeds and feeds.
+
+/// How the bar is held.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Holding {
+    /// Guided by the bush next to the tool.
+    Bush,
+    /// By the headstock collet alone.
+    NoBush,
+}
+
+impl Holding {
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Holding::Bush => "bush",
+            Holding::NoBush => "no_bush",
+        }
+    }
+}
+
+/// One tool, or two that cut at once on opposite sides.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Tools {
+    /// One tool.
+    Single,
+    /// A roughing tool leads, a finishing tool trails on the other side.
+    Opposed,
+}
+
+impl Tools {
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Tools::Single => "single",
+            Tools::Opposed => "opposed",
+        }
+    }
+}
+
+/// How the part is cut.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Cutting {
+    /// Single tool or opposed pair.
+    pub tools: Tools,
+    /// Cutting speed in m/min.
+    pub vc_m_per_min: f64,
+    /// Feed in mm/rev; left out: from the roughness.
+    pub feed_mm: Option<f64>,
+    /// Nose radius in mm.
+    pub nose_radius_mm: f64,
+    /// Approach angle in degrees.
+    pub approach_deg: f64,
+    /// Largest depth of cut of a roughing travel in mm.
+    pub ap_max_mm: f64,
+    /// Depth of the last pass in mm.
+    pub ap_finish_mm: f64,
+    /// How far the speed may be lowered: 1 is never.
+    pub speed_floor: f64,
+    /// How far the finishing tool of a pair trails, mm.
+    pub lag_mm: f64,
+    /// Least share of the larger radial force that a pair leaves unbalanced.
+    pub unbalance: f64,
+    /// In-plane force as a share of the main cutting force.
+    pub in_plane_share: f64,
+}

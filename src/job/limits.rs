@@ -1,0 +1,54 @@
+//! What counts as good enough, what the plan is to make best, and what things cost.
+
+/// Limits of the checks and settings of the planner. Defaults: common practice, no source.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Limits {
+    /// Least lateral stiffness in N/µm (default 0.05 N/µm per mm of stock diameter).
+    pub stiffness_min_n_per_um: f64,
+    /// Largest ratio of speed to critical speed.
+    pub whirl_ratio: f64,
+    /// Largest bow under rotation in mm.
+    pub whip_mm: f64,
+    /// Largest self-weight deflection over the unsupported span in mm.
+    pub sag_mm: f64,
+    /// Largest self-weight deflection at the old nose when the collet opens, mm.
+    pub release_mm: f64,
+    /// Share of a tolerance that deflection may use.
+    pub tolerance_share: f64,
+    /// Largest deflection at a cross hole under its thrust, mm.
+    pub drill_mm: f64,
+    /// Coarsest distance of stations in mm.
+    pub station_pitch_mm: f64,
+    /// Damping ratio of the bar's modes.
+    pub damping_ratio: f64,
+    /// Clearance kept between the front and the counter-spindle's bore, mm on the radius.
+    pub bore_clearance_mm: f64,
+    /// Margin on the torque a grip must carry.
+    pub torque_margin: f64,
+    /// What a witness line on an `avoid` surface costs, s.
+    pub avoid_penalty_s: f64,
+}
+
+/// What the plan is to make best.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Objective {
+    /// Least time a part.
+    Time,
+    /// Fewest hand-overs, then least time.
+    FewestHandOvers,
+    /// Largest smallest margin, then least time.
+    Margin,
+}
+
+/// Cost rates.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Rates {
+    /// Machine cost an hour.
+    pub machine_per_hour: f64,
+    /// Material cost a kg.
+    pub material_per_kg: f64,
+    /// Currency.
+    pub currency: String,
+}

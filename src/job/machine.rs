@@ -1,0 +1,144 @@
+//! The lathe: what guides, holds and drives the bar, and how long its own motions take.
+
+/// A sliding-head lathe.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Machine {
+    /// Name.
+    pub name: String,
+    /// Guide bush, where it has one.
+    pub bush: Option<Bush>,
+    /// What holds without the bush, where that is possible.
+    pub no_bush: Option<NoBush>,
+    /// Headstock.
+    pub headstock: Headstock,
+    /// Counter-spindle, where it has one.
+    pub counter_spindle: Option<CounterSpindle>,
+    /// What sharing one stop saves when a hand-over and a re-grip meet, s.
+    pub shared_stop_saving_s: f64,
+    /// Distances of the cross-driven tools from the cutting tool, on the far side from the bush, mm; at least one.
+    pub cross_tool_reach_mm: Vec<f64>,
+    /// What every travel costs on top of its cut, s.
+    pub segment_overhead_s: f64,
+    /// Part-off.
+    pub part_off: PartOff,
+    /// Bar end that no gripping reaches (chamfer, bar-feed end piece), mm.
+    pub bar_end_mm: f64,
+    /// Faced off at the front of every part, mm.
+    pub facing_mm: f64,
+}
+
+/// The guide bush.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Bush {
+    /// Largest bar in mm.
+    pub max_bar_mm: f64,
+    /// Length of the guiding land in mm.
+    pub land_mm: f64,
+    /// Distance from the tool tip to the bush face in mm.
+    pub gap_mm: f64,
+    /// Radial stiffness in N/µm, shared equally by the two ends of the land.
+    pub stiffness_n_per_um: f64,
+    /// Land that must stay on raw bar at a pull-back, mm.
+    pub engagement_min_mm: f64,
+}
+
+/// Work without the guide bush.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct NoBush {
+    /// Largest bar in mm.
+    pub max_bar_mm: f64,
+    /// Distance from the end of the stage to the headstock collet's nose in mm.
+    pub collet_gap_mm: f64,
+}
+
+/// The headstock: it holds the raw bar and feeds it.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Headstock {
+    /// Nearest the collet nose comes to the bush face, mm.
+    pub nearest_mm: f64,
+    /// Stroke in mm: the farthest is `nearest + stroke`.
+    pub stroke_mm: f64,
+    /// Length held by the collet in mm.
+    pub hold_mm: f64,
+    /// Radial stiffness in N/µm, shared equally by the two ends of the hold.
+    pub stiffness_n_per_um: f64,
+    /// Highest speed, rev/min.
+    pub max_rpm: f64,
+    /// Time of one re-grip in s.
+    pub regrip_s: f64,
+}
+
+impl Headstock {
+    /// Farthest the collet nose stands from the bush face, mm.
+    pub fn farthest_mm(&self) -> f64 {
+        self.nearest_mm + self.stroke_mm
+    }
+}
+
+/// The counter-spindle.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct CounterSpindle {
+    /// Nearest its nose comes to the bush face, mm.
+    pub nearest_mm: f64,
+    /// Farthest its nose goes from the bush face, mm.
+    pub farthest_mm: f64,
+    /// Diameter of the bore in mm.
+    pub bore_mm: f64,
+    /// Depth of the bore from the nose in mm.
+    pub bore_depth_mm: f64,
+    /// Radial stiffness in N/µm, shared equally by the two ends of the hold.
+    pub stiffness_n_per_um: f64,
+    /// Highest speed, rev/min.
+    pub max_rpm: f64,
+    /// Time of one hand-over in s.
+    pub hand_over_s: f64,
+    /// Coefficient of friction between collet and part.
+    pub friction: f64,
+    /// Support inside the bore, where it has one.
+    pub sleeve: Option<Sleeve>,
+    /// Collets at hand.
+    pub collets: Vec<Collet>,
+}
+
+/// A support sleeve inside the counter-spindle's bore.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Sleeve {
+    /// Distance between supports, counted from the rear end of the collet's hold, mm.
+    pub pitch_mm: f64,
+    /// Radial stiffness of each in N/µm.
+    pub stiffness_n_per_um: f64,
+}
+
+/// A counter-spindle collet.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Collet {
+    /// Name.
+    pub name: String,
+    /// Smallest diameter it holds, mm.
+    pub smallest_mm: f64,
+    /// Largest diameter it holds, mm.
+    pub largest_mm: f64,
+    /// Length it holds, mm.
+    pub hold_mm: f64,
+    /// Largest diameter that passes when open, mm.
+    pub passes_mm: f64,
+    /// Clamping force, the sum of the radial forces, N.
+    pub clamp_force_n: f64,
+}
+
+/// Part-off.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct PartOff {
+    /// Width in mm.
+    pub width_mm: f64,
+    /// Time in s.
+    pub time_s: f64,
+}

@@ -1,0 +1,67 @@
+//! The job as plain data: what is made, from which bar, on which machine, how, and within which limits.
+//!
+//! Units are fixed by the names. The reader (`input`) validates every value once; afterwards a [`Job`] cannot be
+//! wrong, so nothing below re-checks it. The types are `non_exhaustive`: outside this crate a job comes from the
+//! reader only.
+
+mod cutting;
+pub mod iso2768;
+pub mod iso286;
+pub mod iso6411;
+mod limits;
+mod machine;
+pub mod materials;
+pub mod plan;
+mod shaft;
+pub mod thread;
+
+pub use cutting::{Cutting, Holding, Tools};
+pub use limits::{Limits, Objective, Rates};
+pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+pub use materials::Material;
+pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+
+/// Everything the planner needs to know.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Job {
+    /// The finished part.
+    pub shaft: Shaft,
+    /// The bar it is made from.
+    pub stock: Stock,
+    /// The lathe.
+    pub machine: Machine,
+    /// Tools, speeds and feeds.
+    pub cutting: Cutting,
+    /// With or without the guide bush.
+    pub holding: Holding,
+    /// What counts as good enough.
+    pub limits: Limits,
+    /// What the plan is to make best.
+    pub objective: Objective,
+    /// Cost rates, where given.
+    pub rates: Option<Rates>,
+    /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
+    pub notes: Vec<String>,
+    /// `sha256:` and the hex digest of the job text and the machine text it names.
+    pub input_digest: String,
+}
+
+impl Job {
+    /// Turned length at which the part is parted off: the shaft plus the part-off width, in mm.
+    pub fn parted_at_mm(&self) -> f64 {
+        self.shaft.length_mm() + self.machine.part_off.width_mm
+    }
+}
+
+/// The bar.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Stock {
+    /// Diameter in mm.
+    pub diameter_mm: f64,
+    /// Tolerance of the bar, for the sheet.
+    pub tolerance: Option<Tolerance>,
+    /// Length of a bar in mm.
+    pub bar_length_mm: f64,
+}

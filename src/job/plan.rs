@@ -1,0 +1,331 @@
+//! The plan as plain data. It is what `plan --format json` prints, what is stored, re-checked and reported: a plan
+//! alone is enough to print everything, so it carries an outline of the shaft and the machine with it.
+//!
+//! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
+
+use serde::{Deserialize, Serialize};
+
+/// Whether it can be made so.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Verdict {
+    /// A proven plan.
+    Feasible,
+    /// No plan; `shortfall` says why.
+    Infeasible,
+}
+
+/// The whole answer to a job.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Plan {
+    pub verdict: Verdict,
+    pub job: String,
+    pub drawing: Option<String>,
+    pub revision: Option<String>,
+    pub length_mm: f64,
+    pub material: String,
+    pub holding: String,
+    pub tools: String,
+    pub machine: String,
+    /// Name of the counter-spindle collet; none when there is no plan or no counter-spindle.
+    pub collet: Option<String>,
+    pub stages: Vec<Stage>,
+    pub hand_overs_mm: Vec<f64>,
+    pub headstock_regrips_mm: Vec<f64>,
+    pub segments: Vec<Segment>,
+    pub features: Vec<FeatureMoment>,
+    /// Lines the stops leave on surfaces (not at shoulders and grooves).
+    pub witnesses: Vec<Witness>,
+    pub time_s: Times,
+    /// Smallest `1 - utilisation` of all checks of all stages.
+    pub margin: Option<f64>,
+    /// The check the margin belongs to, and where.
+    pub margin_at: Option<CheckResult>,
+    pub optimality: Optimality,
+    pub quote: Quote,
+    pub shortfall: Option<Shortfall>,
+    pub input_digest: String,
+    /// What was assumed or lowered.
+    pub notes: Vec<String>,
+    pub cautions: Vec<String>,
+    pub shaft: ShaftOutline,
+    pub layout: LayoutOutline,
+    /// Governing check along the turned length, ascending; a stop has two points, the state before and after it.
+    pub trace: Vec<TracePoint>,
+}
+
+/// One stage: one grip (or none) from one stop to the next.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Stage {
+    /// From 1.
+    pub number: usize,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    pub travel_mm: f64,
+    /// None: the front is free.
+    pub grip: Option<GripPlace>,
+    pub unsupported_max_mm: f64,
+    /// Cutting and travel overheads of the stage, s (no stops).
+    pub time_s: f64,
+    /// Distance of the counter-spindle's nose from the bush face at the start and the end; none while free.
+    pub counter_spindle_start_mm: Option<f64>,
+    pub counter_spindle_end_mm: Option<f64>,
+    /// Distance of the headstock's nose from the bush face at the start (after a re-grip there) and at the end
+    /// (before one).
+    pub headstock_start_mm: f64,
+    pub headstock_end_mm: f64,
+    /// Turned lengths at which the headstock re-grips during this stage, both ends included where they belong to it.
+    pub regrips_mm: Vec<f64>,
+    /// Lowest and highest speed of the stage, rev/min.
+    pub rpm_min: f64,
+    pub rpm_max: f64,
+    /// The worst of each check over the stage, in the order of the list of checks.
+    pub checks: Vec<CheckResult>,
+}
+
+impl Stage {
+    /// The check with the highest utilisation.
+    pub fn governing(&self) -> Option<&CheckResult> {
+        self.checks.iter().max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))
+    }
+}
+
+/// Where the counter-spindle holds.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct GripPlace {
+    pub nose_mm: f64,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    pub diameter_mm: f64,
+    /// From 1.
+    pub section: usize,
+}
+
+/// One check at its worst.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct CheckResult {
+    pub check: String,
+    /// The value found, in `unit`.
+    pub demand: f64,
+    pub limit: f64,
+    /// `N/µm`, `mm`, `N·m` or empty for a ratio.
+    pub unit: String,
+    /// Share of the limit used; passes when at most 1.
+    pub utilisation: f64,
+    /// Turned length at which it is worst.
+    pub turned_mm: f64,
+    /// Place on the shaft at which it is worst.
+    pub at_mm: f64,
+}
+
+/// One piece of turning: a segment, cut at the stops.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Segment {
+    /// From 1.
+    pub section: usize,
+    /// `turn`, `plunge`, `thread` (single point), `whirl`.
+    pub work: String,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    pub diameter_mm: f64,
+    pub travels: usize,
+    /// Depth of cut of each travel, mm (of a pair: both tools, the leading one first).
+    pub depths_mm: Vec<f64>,
+    /// Speed of the last travel, rev/min.
+    pub rpm: f64,
+    /// Feed of the last travel, mm/rev.
+    pub feed_mm: f64,
+    /// `forward` or `back`.
+    pub turning: String,
+    pub stage: usize,
+    pub time_s: f64,
+    /// Why the speed was lowered: the check that asked for it.
+    pub slowed_by: Option<String>,
+}
+
+/// A feature and the moment it is cut.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct FeatureMoment {
+    /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
+    pub feature: String,
+    pub text: String,
+    pub at_mm: f64,
+    /// Turned length at which it is done; none after part-off.
+    pub turned_mm: Option<f64>,
+    /// None after part-off.
+    pub stage: Option<usize>,
+    pub time_s: f64,
+}
+
+/// A line left on a surface by a stop.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Witness {
+    pub at_mm: f64,
+    /// From 1.
+    pub section: usize,
+    /// `hand_over`, `regrip`, `segment`, `feature`.
+    pub cause: String,
+    /// `never`, `avoid`, `free`: what the section says of it.
+    pub interrupt: String,
+}
+
+/// Time a part by cause, s.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Times {
+    pub cutting: f64,
+    pub segments: f64,
+    pub hand_overs: f64,
+    /// Re-grips less what shared stops save.
+    pub regrips: f64,
+    pub features: f64,
+    pub part_off: f64,
+    pub back_work: f64,
+    pub penalties: f64,
+    pub total: f64,
+}
+
+/// How far from the proven best the plan may be, and on which grid.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Optimality {
+    pub gap: f64,
+    pub stations: usize,
+    pub arcs: usize,
+}
+
+/// The quote.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Quote {
+    pub pieces_per_bar: usize,
+    /// Bar used for one part, kg.
+    pub material_kg: f64,
+    pub remnant_mm: f64,
+    pub cost: Option<Cost>,
+}
+
+/// What one part costs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Cost {
+    pub machine: f64,
+    pub material: f64,
+    pub total: f64,
+    pub currency: String,
+}
+
+/// Why there is no plan and what would help.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Shortfall {
+    pub farthest_mm: f64,
+    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
+    pub blocked_by: String,
+    /// One sentence.
+    pub text: String,
+    /// Ranked, best first; each alone makes it feasible.
+    pub changes: Vec<Change>,
+}
+
+/// One change that would make it feasible.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Change {
+    pub change: String,
+    pub from: serde_json::Value,
+    pub to: serde_json::Value,
+    /// Total time of the plan with the change less that of the cheapest other plan without it; none where there is none.
+    pub extra_time_s: Option<f64>,
+    pub text: String,
+}
+
+/// The shaft as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct ShaftOutline {
+    pub stock_diameter_mm: f64,
+    pub stock_label: String,
+    pub bar_length_mm: f64,
+    pub sections: Vec<SectionOutline>,
+    pub features: Vec<FeatureOutline>,
+}
+
+/// A section as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct SectionOutline {
+    /// From 1.
+    pub number: usize,
+    pub name: String,
+    /// `cylinder`, `thread`, `taper`, `groove`, `knurl`, `flats`.
+    pub kind: String,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    pub front_diameter_mm: f64,
+    pub rear_diameter_mm: f64,
+    /// Minor diameter of a thread, across flats of flats.
+    pub inner_diameter_mm: Option<f64>,
+    /// As on a drawing: `Ø18 h9`, `M16x1.5`, `Ø18/22`, `AF 17`.
+    pub label: String,
+    pub tolerance: String,
+    pub ra_um: Option<f64>,
+    pub interrupt: String,
+    pub grip: bool,
+}
+
+/// A feature as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct FeatureOutline {
+    /// `cross_hole`, `keyseat`, `centre_hole`.
+    pub kind: String,
+    pub label: String,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    /// Diameter of a hole, width of a keyseat.
+    pub size_mm: f64,
+    /// Depth of a keyseat.
+    pub depth_mm: Option<f64>,
+}
+
+/// The machine as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct LayoutOutline {
+    /// Bush gap, or the collet gap without a bush.
+    pub gap_mm: f64,
+    /// None without a bush.
+    pub bush_land_mm: Option<f64>,
+    pub headstock_nearest_mm: f64,
+    pub headstock_farthest_mm: f64,
+    pub headstock_hold_mm: f64,
+    pub counter_spindle_nearest_mm: Option<f64>,
+    pub counter_spindle_farthest_mm: Option<f64>,
+    pub bore_depth_mm: Option<f64>,
+    pub sleeve_pitch_mm: Option<f64>,
+    pub collet_hold_mm: Option<f64>,
+    pub part_off_width_mm: f64,
+    pub whirl_ratio_limit: f64,
+}
+
+/// One point of the utilisation chart.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct TracePoint {
+    pub turned_mm: f64,
+    pub stage: usize,
+    pub rpm: f64,
+    /// The governing check here.
+    pub check: String,
+    pub utilisation: f64,
+    /// Utilisation of each check here, in the order of `trace_checks` of the stage's list.
+    pub all: Vec<(String, f64)>,
+}

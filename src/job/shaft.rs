@@ -1,0 +1,265 @@
+//! The finished part: sections from the front face to the part-off face, and features on them.
+
+use super::materials::Material;
+use super::thread::Thread;
+
+/// The finished shaft.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Shaft {
+    /// Name on the drawing.
+    pub name: String,
+    /// Drawing number, where given.
+    pub drawing: Option<String>,
+    /// Revision of the drawing, where given.
+    pub revision: Option<String>,
+    /// Material.
+    pub material: Material,
+    /// Sections from `s = 0` (front face, first out of the bush) to the part-off face, without gaps.
+    pub sections: Vec<Section>,
+    /// Holes, keyseats, centre holes.
+    pub features: Vec<Feature>,
+    /// Work on the rear end after part-off, in the counter-spindle.
+    pub back_work: Vec<BackWork>,
+    /// Bow left in the turned shaft, mm per m.
+    pub bow_mm_per_m: f64,
+}
+
+impl Shaft {
+    /// Length from the front face to the part-off face in mm.
+    pub fn length_mm(&self) -> f64 {
+        self.sections.last().map_or(0.0, |s| s.to_mm)
+    }
+
+    /// Index of the section that holds `s`; a shoulder belongs to the section in front of it. `s <= 0` gives the
+    /// first section, `s` beyond the end the last.
+    pub fn section_at(&self, s_mm: f64) -> usize {
+        let i = self.sections.partition_point(|sec| sec.to_mm < s_mm);
+        i.min(self.sections.len().saturating_sub(1))
+    }
+}
+
+/// One section of the shaft.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Section {
+    /// Name, where given.
+    pub name: Option<String>,
+    /// What it is.
+    pub kind: SectionKind,
+    /// Front end in mm from the front face.
+    pub from_mm: f64,
+    /// Rear end in mm from the front face.
+    pub to_mm: f64,
+    /// Tolerance on the diameter.
+    pub tolerance: Tolerance,
+    /// Wanted roughness Ra in µm.
+    pub ra_um: Option<f64>,
+    /// Whether a last pass is asked for always.
+    pub finish_pass: bool,
+    /// Whether a collet may hold it.
+    pub grip: bool,
+    /// Whether the feed may be stopped inside it.
+    pub interrupt: Interrupt,
+}
+
+impl Section {
+    /// Length in mm.
+    pub fn length_mm(&self) -> f64 {
+        self.to_mm - self.from_mm
+    }
+
+    /// The name, or `section N` (from 1).
+    pub fn label(&self, index: usize) -> String {
+        self.name.clone().unwrap_or_else(|| format!("section {}", index + 1))
+    }
+
+    /// Largest diameter that passes through a collet in mm: major diameter of a thread, circle across the corners.
+    pub fn largest_mm(&self) -> f64 {
+        match &self.kind {
+            SectionKind::Cylinder { diameter_mm } | SectionKind::Groove { diameter_mm } | SectionKind::Knurl { diameter_mm } => *diameter_mm,
+            SectionKind::Thread(t) => t.major_mm,
+            SectionKind::Taper { front_mm, rear_mm } => front_mm.max(*rear_mm),
+            SectionKind::Flats { circle_mm, .. } => *circle_mm,
+        }
+    }
+
+    /// Smallest turned diameter in mm: what the last tool turns down to (a thread: its major diameter).
+    pub fn smallest_turned_mm(&self) -> f64 {
+        match &self.kind {
+            SectionKind::Taper { front_mm, rear_mm } => front_mm.min(*rear_mm),
+            _ => self.largest_mm(),
+        }
+    }
+
+    /// Turned diameter at the front end in mm.
+    pub fn front_mm(&self) -> f64 {
+        match &self.kind {
+            SectionKind::Taper { front_mm, .. } => *front_mm,
+            _ => self.largest_mm(),
+        }
+    }
+
+    /// Turned diameter at the rear end in mm.
+    pub fn rear_mm(&self) -> f64 {
+        match &self.kind {
+            SectionKind::Taper { rear_mm, .. } => *rear_mm,
+            _ => self.largest_mm(),
+        }
+    }
+
+    /// Diameter that carries the bending at `s` in mm: a thread counts with its minor diameter, flats with the circle
+    /// across the flats, a groove with its own (model, section "the beam").
+    pub fn bending_mm(&self, s_mm: f64) -> f64 {
+        match &self.kind {
+            SectionKind::Cylinder { diameter_mm } | SectionKind::Groove { diameter_mm } | SectionKind::Knurl { diameter_mm } => *diameter_mm,
+            SectionKind::Thread(t) => t.minor_mm(),
+            SectionKind::Taper { front_mm, rear_mm } => {
+                let u = ((s_mm - self.from_mm) / self.length_mm()).clamp(0.0, 1.0);
+                front_mm + (rear_mm - front_mm) * u
+            }
+            SectionKind::Flats { across_flats_mm, .. } => *across_flats_mm,
+        }
+    }
+
+    /// Whether it is one plain cylinder, the only thing a collet takes hold of.
+    pub fn is_plain(&self) -> bool {
+        matches!(self.kind, SectionKind::Cylinder { .. })
+    }
+}
+
+/// What a section is. All diameters in mm.
+#[derive(Debug, Clone, PartialEq)]
+pub enum SectionKind {
+    /// A plain cylinder.
+    Cylinder {
+        /// Diameter.
+        diameter_mm: f64,
+    },
+    /// An external ISO metric thread.
+    Thread(Thread),
+    /// A straight taper.
+    Taper {
+        /// Diameter at the front end.
+        front_mm: f64,
+        /// Diameter at the rear end.
+        rear_mm: f64,
+    },
+    /// A groove, plunged.
+    Groove {
+        /// Diameter at the bottom.
+        diameter_mm: f64,
+    },
+    /// A knurl, rolled on a turned cylinder.
+    Knurl {
+        /// Diameter.
+        diameter_mm: f64,
+    },
+    /// Flats milled on a turned cylinder.
+    Flats {
+        /// Distance of opposite flats.
+        across_flats_mm: f64,
+        /// Number of flats (2, 4, 6, 8).
+        sides: u32,
+        /// The turned circle: across the corners, or the given diameter of a two-sided one.
+        circle_mm: f64,
+    },
+}
+
+/// Limits of a diameter.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Tolerance {
+    /// Lower deviation in mm.
+    pub lower_mm: f64,
+    /// Upper deviation in mm.
+    pub upper_mm: f64,
+    /// As written on a drawing: `h6`, `+0.02/-0.01`, `ISO 2768-m`.
+    pub label: String,
+}
+
+impl Tolerance {
+    /// Width in mm.
+    pub fn width_mm(&self) -> f64 {
+        self.upper_mm - self.lower_mm
+    }
+}
+
+/// Whether the feed may be stopped inside a section.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Interrupt {
+    /// Not at all: a witness line would spoil it.
+    Never,
+    /// At a price.
+    Avoid,
+    /// Freely.
+    Free,
+}
+
+/// One feature.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Feature {
+    /// What it is.
+    pub kind: FeatureKind,
+}
+
+/// What a feature is.
+#[derive(Debug, Clone, PartialEq)]
+pub enum FeatureKind {
+    /// A hole across the shaft, through.
+    CrossHole {
+        /// Diameter in mm.
+        diameter_mm: f64,
+        /// Place in mm from the front face.
+        at_mm: f64,
+        /// Radial thrust in N, where given.
+        thrust_n: Option<f64>,
+    },
+    /// A keyseat cut by a driven tool.
+    Keyseat {
+        /// Width in mm.
+        width_mm: f64,
+        /// Depth in mm.
+        depth_mm: f64,
+        /// Front end in mm.
+        from_mm: f64,
+        /// Rear end in mm.
+        to_mm: f64,
+    },
+    /// A centre hole of ISO 6411.
+    CentreHole {
+        /// Designation as written, e.g. `A2.5`.
+        designation: String,
+        /// Pilot diameter in mm.
+        pilot_mm: f64,
+        /// Largest (countersink) diameter in mm.
+        mouth_mm: f64,
+        /// Which end.
+        end: End,
+    },
+}
+
+/// An end of the shaft.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum End {
+    /// The front face.
+    Front,
+    /// The part-off face: done after part-off, in the counter-spindle.
+    Back,
+}
+
+/// Work on the rear end after part-off, while the counter-spindle holds the part.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct BackWork {
+    /// What it is.
+    pub name: String,
+    /// Radial force on the part in N.
+    pub radial_force_n: f64,
+    /// Torque about the shaft's axis in N·m.
+    pub torque_nm: f64,
+    /// Time in s.
+    pub time_s: f64,
+    /// Tolerance the work has to keep, mm.
+    pub tolerance_mm: f64,
+}

@@ -1,0 +1,25 @@
+//! `spanhold` plans how a long slender shaft is turned on a sliding-head (guide-bush) lathe.
+//!
+//! From a job file (shaft, bar, machine, tools, limits) it works out stage by stage how far the bar may be turned
+//! before the unsupported length gets too soft, whirls or sags, where the counter-spindle takes hold, and where the
+//! headstock re-grips; it proves the plan state by state and writes a stage table, a diagram and a sheet.
+//!
+//! The rooms of the house, from the ground up. A room uses the rooms below it, never one above:
+//!
+//! | room | purpose |
+//! |---|---|
+//! | [`units`], [`diag`], [`fields`] | conversions; messages with a place; every input quantity once |
+//! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
+//! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
+//! | [`process`] | the machine at one moment: state, checks, segments, times |
+//! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
+//! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
+//! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
+//! | [`report`] | what people read, from a finished plan alone |
+//! | [`cli`] | one file a command: words and files, no engineering |
+
+pub mod diag;
+pub mod fields;
+pub mod units;
+
+pub mod job;

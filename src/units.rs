@@ -1,0 +1,75 @@
+//! Conversions between the units people write and the units the mechanics computes in (mm, N, s, tonne).
+//!
+//! The mechanics works in the consistent system mm–N–s–t (tonne): a stiffness is N/mm, a density t/mm³, an angular
+//! frequency rad/s. Each conversion has one name and stands here only.
+
+use std::f64::consts::PI;
+
+/// Acceleration of free fall in mm/s²: 9.81 m/s², the rounding engineering tables use (standard value 9.80665).
+pub const GRAVITY_MM_PER_S2: f64 = 9810.0;
+
+/// N/µm to N/mm.
+pub fn n_per_mm(n_per_um: f64) -> f64 {
+    n_per_um * 1000.0
+}
+
+/// N/mm to N/µm.
+pub fn n_per_um(n_per_mm: f64) -> f64 {
+    n_per_mm / 1000.0
+}
+
+/// GPa to N/mm².
+pub fn n_per_mm2(gpa: f64) -> f64 {
+    gpa * 1000.0
+}
+
+/// kg/m³ to t/mm³.
+pub fn t_per_mm3(kg_per_m3: f64) -> f64 {
+    kg_per_m3 * 1e-12
+}
+
+/// rev/min to rad/s.
+pub fn rad_per_s(rpm: f64) -> f64 {
+    rpm * PI / 30.0
+}
+
+/// rad/s to rev/min.
+pub fn rpm(rad_per_s: f64) -> f64 {
+    rad_per_s * 30.0 / PI
+}
+
+/// rad/s to Hz.
+pub fn hz(rad_per_s: f64) -> f64 {
+    rad_per_s / (2.0 * PI)
+}
+
+/// mm to µm.
+pub fn um(mm: f64) -> f64 {
+    mm * 1000.0
+}
+
+/// µm to mm.
+pub fn mm(um: f64) -> f64 {
+    um / 1000.0
+}
+
+/// Spindle speed in rev/min for a cutting speed in m/min at a diameter in mm: `n = 1000 vc / (π d)`.
+pub fn spindle_rpm(vc_m_per_min: f64, diameter_mm: f64) -> f64 {
+    1000.0 * vc_m_per_min / (PI * diameter_mm)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_25_mm_bar_at_140_m_per_min_turns_about_1780_times_a_minute() {
+        assert!((spindle_rpm(140.0, 25.0) - 1782.5).abs() < 0.1);
+    }
+
+    #[test]
+    fn speed_conversions_are_inverse_to_each_other() {
+        assert!((rpm(rad_per_s(1234.5)) - 1234.5).abs() < 1e-9);
+        assert!((hz(rad_per_s(60.0)) - 1.0).abs() < 1e-12);
+    }
+}
