@@ -1,0 +1,11 @@
+//! Pure numbers: a stepped beam on springs, its static answers and its modes, cutting forces, chatter.
+//!
+//! This room knows no lathe and no file. Units are mm, N, s, tonne (so N/mm² and t/mm³), angles in rad.
+
+pub mod banded;
+pub mod beam;
+pub mod chatter;
+pub mod cutting;
+pub mod drilling;
+pub mod modes;
+pub mod overhang;

@@ -1,0 +1,198 @@
+//! Natural frequencies and shapes of the beam, and its receptance.
+//!
+//! Frequencies come from the inertia of `K - ω²M` (exact counting, no missed mode) and inverse iteration.
+
+use super::banded::{BlockTri, Factor};
+use super::beam::{Beam, Unheld};
+
+/// The lowest frequency is settled when the Rayleigh quotient moves by less than this share.
+const RAYLEIGH_SETTLED: f64 = 1e-7;
+/// The inertia check is made this share below the Rayleigh quotient; it bounds the error of the eigenvalue from above.
+const INERTIA_GUARD: f64 = 2e-5;
+/// Bisection stops at this relative width of the eigenvalue.
+const BISECTION_WIDTH: f64 = 1e-10;
+/// Inverse iterations before bisection takes over.
+const ITERATIONS: usize = 12;
+
+/// A vibration mode.
+#[derive(Debug, Clone)]
+pub struct Mode {
+    /// Angular frequency, rad/s.
+    pub omega: f64,
+    /// Shape, scaled to a modal mass of one tonne.
+    pub shape: Vec<[f64; 2]>,
+}
+
+fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
+    a.iter().zip(b).map(|(x, y)| x[0] * y[0] + x[1] * y[1]).sum()
+}
+
+/// Lowest angular frequency of the beam, rad/s, within 0.001 % (of the mesh).
+///
+/// Inverse iteration from the shape under self-weight; one inertia count proves that no lower mode was missed,
+/// otherwise bisection on the count finds it.
+pub fn lowest_omega(beam: &Beam, factor: &Factor<'_>) -> f64 {
+    let mut v = beam.sag(factor);
+    // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both modes.
+    for x in &mut v {
+        x[0] = x[0].abs() + 1e-12;
+    }
+    let mut mv = Vec::with_capacity(v.len());
+    let mut lambda = f64::INFINITY;
+    for _ in 0..ITERATIONS {
+        beam.mass.multiply(&v, &mut mv);
+        let scale = dot(&v, &mv).sqrt().recip();
+        for (x, m) in v.iter_mut().zip(&mv) {
+            *x = [m[0] * scale, m[1] * scale];
+        }
+        let rhs = v.clone();
+        factor.solve(&mut v);
+        beam.mass.multiply(&v, &mut mv);
+        // Rayleigh quotient of v = K⁻¹ r: (v K v)/(v M v) = (v r)/(v M v).
+        let next = dot(&v, &rhs) / dot(&v, &mv);
+        let settled = (lambda - next).abs() <= RAYLEIGH_SETTLED * next;
+        lambda = next;
+        if settled {
+            break;
+        }
+    }
+    if beam.stiffness.eigenvalues_below(&beam.mass, lambda * (1.0 - INERTIA_GUARD), 1) == 0 {
+        return lambda.sqrt();
+    }
+    nth_eigenvalue(&beam.stiffness, &beam.mass, 0, 0.0, lambda).sqrt()
+}
+
+/// Eigenvalue number `n` (from 0) of `K x = λ M x` by bisection between `low` (at most `n` below it) and `high`.
+fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> f64 {
+    let (mut low, mut high) = (low, high);
+    while k.eigenvalues_below(m, high, n + 1) < n + 1 {
+        low = high;
+        high *= 4.0;
+    }
+    while high - low > BISECTION_WIDTH * high {
+        // Geometric steps while the bracket spans decades, so that a small eigenvalue costs no more than a large one.
+        let middle = if low > 0.0 && high > 4.0 * low { (low * high).sqrt() } else { 0.5 * (low + high) };
+        if middle <= low || middle >= high {
+            break;
+        }
+        if k.eigenvalues_below(m, middle, n + 1) > n {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    0.5 * (low + high)
+}
+
+/// The lowest `count` modes, ascending; fewer when the mesh has fewer.
+///
+/// - **Errors**: [`Unheld`] when the springs leave a free motion.
+pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
+    let factor = beam.factor()?;
+    let first = lowest_omega(beam, &factor).powi(2);
+    let mut modes: Vec<Mode> = Vec::with_capacity(count);
+    let mut low = 0.0;
+    for n in 0..count.min(2 * beam.x_mm.len()) {
+        let lambda =
+            nth_eigenvalue(&beam.stiffness, &beam.mass, n, low, if n == 0 { first * 1.001 } else { 4.0 * low });
+        low = lambda * (1.0 - 1e-9);
+        modes.push(Mode { omega: lambda.sqrt(), shape: shape_of(beam, lambda, &modes) });
+    }
+    Ok(modes)
+}
+
+/// Shape of an eigenvalue by inverse iteration with a shift just beside it, kept `M`-orthogonal to the modes before.
+fn shape_of(beam: &Beam, lambda: f64, before: &[Mode]) -> Vec<[f64; 2]> {
+    let n = beam.x_mm.len();
+    let shifted = Shifted::new(beam, lambda * (1.0 + 1e-7));
+    // Any start that is not orthogonal to the mode; irrational steps keep it from being symmetric by chance.
+    let mut v: Vec<[f64; 2]> = (0..n).map(|i| [((i as f64 + 1.0) * 0.754_877_666).fract() - 0.3, 0.0]).collect();
+    let mut mv = Vec::with_capacity(n);
+    for _ in 0..4 {
+        for mode in before {
+            beam.mass.multiply(&v, &mut mv);
+            let share = dot(&mode.shape, &mv);
+            for (x, s) in v.iter_mut().zip(&mode.shape) {
+                *x = [x[0] - share * s[0], x[1] - share * s[1]];
+            }
+        }
+        beam.mass.multiply(&v, &mut mv);
+        let scale = dot(&v, &mv).sqrt().recip();
+        let rhs: Vec<[f64; 2]> = mv.iter().map(|m| [m[0] * scale, m[1] * scale]).collect();
+        v = shifted.solve(&rhs);
+    }
+    beam.mass.multiply(&v, &mut mv);
+    let scale = dot(&v, &mv).sqrt().recip();
+    v.iter().map(|x| [x[0] * scale, x[1] * scale]).collect()
+}
+
+/// `K - σM` by plain banded elimination with row exchanges (half-bandwidth 3), for shapes only.
+struct Shifted {
+    n: usize,
+    /// Row-major band: row `r` holds columns `r - 3 ..= r + 6` (room for fill by row exchanges).
+    band: Vec<[f64; 10]>,
+}
+
+impl Shifted {
+    fn new(beam: &Beam, shift: f64) -> Shifted {
+        let (k, m) = (&beam.stiffness, &beam.mass);
+        let n = 2 * k.len();
+        let mut band = vec![[0.0; 10]; n];
+        let mut put = |r: usize, c: usize, v: f64| band[r][c + 3 - r] = v;
+        for i in 0..k.len() {
+            let (p, q) = (k.diag[i], m.diag[i]);
+            put(2 * i, 2 * i, p.a - shift * q.a);
+            put(2 * i, 2 * i + 1, p.b - shift * q.b);
+            put(2 * i + 1, 2 * i, p.b - shift * q.b);
+            put(2 * i + 1, 2 * i + 1, p.c - shift * q.c);
+            if i + 1 < k.len() {
+                for j in 0..4 {
+                    let v = k.upper[i][j] - shift * m.upper[i][j];
+                    put(2 * i + j / 2, 2 * i + 2 + j % 2, v);
+                    put(2 * i + 2 + j % 2, 2 * i + j / 2, v);
+                }
+            }
+        }
+        Shifted { n, band }
+    }
+
+    fn solve(&self, rhs: &[[f64; 2]]) -> Vec<[f64; 2]> {
+        let n = self.n;
+        let mut a = self.band.clone();
+        let mut b: Vec<f64> = rhs.iter().flatten().copied().collect();
+        for col in 0..n {
+            let last = (col + 3).min(n - 1);
+            let at = |a: &Vec<[f64; 10]>, r: usize, c: usize| a[r][c + 3 - r];
+            let pivot =
+                (col..=last).max_by(|p, q| at(&a, *p, col).abs().total_cmp(&at(&a, *q, col).abs())).unwrap_or(col);
+            let width = (col + 6).min(n - 1);
+            if pivot != col {
+                for c in col..=width {
+                    let (x, y) = (at(&a, col, c), at(&a, pivot, c));
+                    a[col][c + 3 - col] = y;
+                    a[pivot][c + 3 - pivot] = x;
+                }
+                b.swap(col, pivot);
+            }
+            if a[col][3] == 0.0 {
+                a[col][3] = f64::MIN_POSITIVE.sqrt();
+            }
+            for r in col + 1..=last {
+                let factor = a[r][col + 3 - r] / a[col][3];
+                if factor != 0.0 {
+                    for c in col..=width {
+                        let v = a[col][c + 3 - col];
+                        a[r][c + 3 - r] -= factor * v;
+                    }
+                    b[r] -= factor * b[col];
+                }
+            }
+        }
+        for r in (0..n).rev() {
+            let width = (r + 6).min(n - 1);
+            let sum: f64 = (r + 1..=width).map(|c| a[r][c + 3 - r] * b[c]).sum();
+            b[r] = (b[r] - sum) / a[r][3];
+        }
+        b.chunks_exact(2).map(|p| [p[0], p[1]]).collect()
+    }
+}
