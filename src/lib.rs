@@ -24,3 +24,5 @@ pub mod units;
 
 pub mod job;
 pub mod mechanics;
+pub mod planner;
+pub mod process;

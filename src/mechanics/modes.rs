@@ -27,11 +27,11 @@ fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
     a.iter().zip(b).map(|(x, y)| x[0] * y[0] + x[1] * y[1]).sum()
 }
 
-/// Lowest angular frequency of the beam, rad/s, within 0.001 % (of the mesh).
+/// Lowest mode of the beam, its frequency within 0.001 % (of the mesh).
 ///
 /// Inverse iteration from the shape under self-weight; one inertia count proves that no lower mode was missed,
-/// otherwise bisection on the count finds it.
-pub fn lowest_omega(beam: &Beam, factor: &Factor<'_>) -> f64 {
+/// otherwise bisection on the count finds it. The shape is a good estimate, fit to say where the bar moves most.
+pub fn lowest_mode(beam: &Beam, factor: &Factor<'_>) -> Mode {
     let mut v = beam.sag(factor);
     // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both modes.
     for x in &mut v {
@@ -57,9 +57,10 @@ pub fn lowest_omega(beam: &Beam, factor: &Factor<'_>) -> f64 {
         }
     }
     if beam.stiffness.eigenvalues_below(&beam.mass, lambda * (1.0 - INERTIA_GUARD), 1) == 0 {
-        return lambda.sqrt();
+        return Mode { omega: lambda.sqrt(), shape: v };
     }
-    nth_eigenvalue(&beam.stiffness, &beam.mass, 0, 0.0, lambda).sqrt()
+    let lambda = nth_eigenvalue(&beam.stiffness, &beam.mass, 0, 0.0, lambda);
+    Mode { omega: lambda.sqrt(), shape: shape_of(beam, lambda, &[]) }
 }
 
 /// Eigenvalue number `n` (from 0) of `K x = λ M x` by bisection between `low` (at most `n` below it) and `high`.
@@ -89,7 +90,7 @@ fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> 
 /// - **Errors**: [`Unheld`] when the springs leave a free motion.
 pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
     let factor = beam.factor()?;
-    let first = lowest_omega(beam, &factor).powi(2);
+    let first = lowest_mode(beam, &factor).omega.powi(2);
     let mut modes: Vec<Mode> = Vec::with_capacity(count);
     let mut low = 0.0;
     for n in 0..count.min(2 * beam.x_mm.len()) {

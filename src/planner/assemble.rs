@@ -1,0 +1,304 @@
+//! A settled draft as a plan: stages, segments, features, witness lines, times.
+
+use super::draft::Draft;
+use super::outline::{self, interrupt_word};
+use super::settle::{Ground, Look, Settled};
+use crate::job::plan::{
+    CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Times, TracePoint, Verdict, Witness,
+};
+use crate::job::{Interrupt, SectionKind};
+use crate::process::checks::{self, Finding, chatter};
+use crate::process::segments::Work;
+use crate::process::state::Guide;
+use crate::process::stops::SAME_MM;
+
+/// States in the chart's trace are no closer than this share of the whole length.
+const TRACE_POINTS: f64 = 400.0;
+
+/// Times of a settled draft.
+pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
+    let (job, machine) = (ground.rig.job, &ground.rig.job.machine);
+    let hand_overs = draft.hand_overs_mm();
+    let regrips = draft.regrips_mm();
+    let shared = regrips.iter().filter(|m| hand_overs.iter().any(|t| (*t - **m).abs() < SAME_MM)).count() as f64;
+    let each = machine.headstock.regrip_s;
+    let shared_s = (each - machine.shared_stop_saving_s).max(0.0);
+    let mut stops: Vec<f64> = hand_overs.iter().chain(&regrips).copied().collect();
+    stops.sort_by(f64::total_cmp);
+    stops.dedup_by(|b, a| *b - *a < SAME_MM);
+    let rig = ground.rig;
+    let stop_lines: f64 = stops.iter().map(|t| rig.stop_penalty_s(rig.stop_at(ground.segments, *t))).sum();
+    let mut t = Times {
+        cutting: settled.pieces.iter().map(|p| p.time.cutting_s).sum(),
+        segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
+        hand_overs: hand_overs.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s),
+        regrips: (regrips.len() as f64 - shared) * each + shared * shared_s,
+        features: ground.tasks.iter().map(|t| t.time_s).sum(),
+        part_off: machine.part_off.time_s,
+        back_work: job.shaft.back_work.iter().map(|w| w.time_s).sum(),
+        penalties: stop_lines + rig.border_penalty_s(ground.segments),
+        total: 0.0,
+    };
+    t.total =
+        t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work + t.penalties;
+    t
+}
+
+/// What every plan of a job takes, whatever its stages: features, part-off, work on the rear end, lines between
+/// segments; s.
+pub fn fixed_s(ground: &Ground<'_>) -> f64 {
+    let job = ground.rig.job;
+    let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
+    let back: f64 = job.shaft.back_work.iter().map(|w| w.time_s).sum();
+    features + back + job.machine.part_off.time_s + ground.rig.border_penalty_s(ground.segments)
+}
+
+/// What a finding is printed as.
+pub fn result(found: &Finding, turned_mm: f64) -> CheckResult {
+    CheckResult {
+        check: found.check.into(),
+        demand: found.demand,
+        limit: found.limit,
+        unit: found.unit.into(),
+        utilisation: found.utilisation,
+        turned_mm,
+        at_mm: found.at_mm,
+    }
+}
+
+/// A plan with everything but shortfall, notes, cautions and quote.
+pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
+    let (rig, job) = (ground.rig, ground.rig.job);
+    let stages: Vec<Stage> = (0..draft.stages.len()).map(|i| stage(ground, draft, settled, i)).collect();
+    let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+    let margin_at = margin_at.cloned();
+    let shaft = outline::shaft(job);
+    Plan {
+        verdict: Verdict::Feasible,
+        job: job.shaft.name.clone(),
+        drawing: job.shaft.drawing.clone(),
+        revision: job.shaft.revision.clone(),
+        length_mm: job.shaft.length_mm(),
+        material: job.shaft.material.name.clone(),
+        holding: job.holding.key().into(),
+        tools: job.cutting.tools.key().into(),
+        machine: job.machine.name.clone(),
+        collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
+        hand_overs_mm: draft.hand_overs_mm(),
+        headstock_regrips_mm: draft.regrips_mm(),
+        segments: segments(ground, settled),
+        features: features(ground, draft),
+        witnesses: witnesses(ground, draft),
+        time_s: times(ground, draft, settled),
+        margin: margin_at.as_ref().map(|m| 1.0 - m.utilisation),
+        margin_at,
+        optimality,
+        quote: super::quote::quote(job, Some(times(ground, draft, settled).total)),
+        shortfall: None,
+        input_digest: job.input_digest.clone(),
+        notes: job.notes.clone(),
+        cautions: Vec::new(),
+        shaft,
+        layout: outline::layout(rig),
+        trace: trace(ground, settled),
+        stages,
+    }
+}
+
+fn headstock(look: &Look) -> f64 {
+    match look.state.guide {
+        Guide::Bush { headstock_mm } => headstock_mm,
+        Guide::Collet { .. } | Guide::Parted => 0.0,
+    }
+}
+
+fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) -> Stage {
+    let (rig, shaft) = (ground.rig, &ground.rig.job.shaft);
+    let d = &draft.stages[index];
+    let looks: Vec<&Look> = settled.looks.iter().filter(|l| l.stage == index).collect();
+    let pieces: Vec<_> = settled.pieces.iter().filter(|p| p.stage == index).collect();
+    let cuts: Vec<&&Look> = looks.iter().filter(|l| l.piece.is_some()).collect();
+    let grip = d.nose_mm.map(|nose_mm| {
+        let section = shaft.section_at(nose_mm);
+        GripPlace {
+            nose_mm,
+            from_mm: nose_mm - rig.hold_mm(),
+            to_mm: nose_mm,
+            diameter_mm: shaft.sections[section].largest_mm(),
+            section: section + 1,
+        }
+    });
+    let counter = |t: f64| d.nose_mm.map(|g| t + rig.gap_mm() - g);
+    let mut regrips_mm = d.regrips_mm.clone();
+    if d.regrip_at_end {
+        regrips_mm.push(d.to_mm);
+    }
+    Stage {
+        number: index + 1,
+        from_mm: d.from_mm,
+        to_mm: d.to_mm,
+        travel_mm: d.to_mm - d.from_mm,
+        grip,
+        unsupported_max_mm: cuts.iter().map(|l| rig.unsupported_mm(&l.state)).fold(0.0, f64::max),
+        time_s: pieces.iter().map(|p| p.time.total_s()).sum(),
+        counter_spindle_start_mm: counter(d.from_mm),
+        counter_spindle_end_mm: counter(d.to_mm),
+        headstock_start_mm: cuts.first().map_or(0.0, |l| headstock(l)),
+        headstock_end_mm: cuts.last().map_or(0.0, |l| headstock(l)),
+        regrips_mm,
+        rpm_min: pieces.iter().map(|p| p.rpm).fold(f64::INFINITY, f64::min),
+        rpm_max: pieces.iter().map(|p| p.rpm).fold(0.0, f64::max),
+        checks: worst_checks(ground, settled, &looks),
+    }
+}
+
+/// The worst of each check over the looks of a stage; `chatter` with its modes worked out at its worst moment.
+fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<CheckResult> {
+    let mut worst: Vec<(Finding, &Look)> = Vec::new();
+    for look in looks {
+        for found in &look.findings {
+            match worst.iter_mut().find(|(w, _)| w.check == found.check) {
+                Some(slot) if found.utilisation > slot.0.utilisation => *slot = (*found, look),
+                Some(_) => {}
+                None => worst.push((*found, look)),
+            }
+        }
+    }
+    for (found, look) in &mut worst {
+        let piece = look.piece.map(|p| &settled.pieces[p]);
+        if let (chatter::NAME, Some(piece)) = (found.check, piece) {
+            let exact = chatter::exact(ground.rig, &look.state, &ground.segments[piece.segment]);
+            *found = exact.unwrap_or(*found);
+        }
+    }
+    let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
+    worst.sort_by_key(|(f, _)| order(f.check));
+    worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
+}
+
+fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
+    let shaft = &ground.rig.job.shaft;
+    let mut all = Vec::new();
+    for piece in &settled.pieces {
+        let segment = &ground.segments[piece.segment];
+        if segment.work == Work::PartOff {
+            continue;
+        }
+        let starts = (piece.from_mm - segment.from_mm).abs() < SAME_MM;
+        let wanted = ground.rig.wanted_rpm(
+            segment,
+            segment.finishing().map_or(ground.rig.job.stock.diameter_mm, |t| t.before_mm),
+            ground_gripped(settled, piece.stage),
+        );
+        all.push(Segment {
+            section: segment.section + 1,
+            work: segment.work.key().into(),
+            from_mm: piece.from_mm,
+            to_mm: piece.to_mm,
+            diameter_mm: shaft.sections[segment.section].smallest_turned_mm(),
+            travels: segment.travels.len(),
+            depths_mm: segment.travels.iter().flat_map(|t| t.depths_mm.iter().copied()).collect(),
+            rpm: piece.rpm.min(wanted),
+            feed_mm: segment.finishing().map_or(0.0, |t| t.feed_mm),
+            turning: if segment.back && starts { "back" } else { "forward" }.into(),
+            stage: piece.stage + 1,
+            time_s: piece.time.total_s(),
+            slowed_by: piece.slowed_by.map(Into::into),
+        });
+    }
+    all
+}
+
+fn ground_gripped(settled: &Settled, stage: usize) -> bool {
+    settled.looks.iter().any(|l| l.stage == stage && l.state.counter.grip_mm().is_some())
+}
+
+fn features(ground: &Ground<'_>, draft: &Draft) -> Vec<FeatureMoment> {
+    let stage_of = |t: f64| {
+        let index = draft.stages.iter().position(|s| t <= s.to_mm + SAME_MM);
+        index.unwrap_or(draft.stages.len() - 1) + 1
+    };
+    let mut all: Vec<FeatureMoment> = ground
+        .moments
+        .iter()
+        .map(|(i, t)| {
+            let task = &ground.tasks[*i];
+            FeatureMoment {
+                feature: task.kind.into(),
+                text: task.text.clone(),
+                at_mm: task.at_mm,
+                turned_mm: Some(*t),
+                stage: Some(stage_of(*t)),
+                time_s: task.time_s,
+            }
+        })
+        .collect();
+    all.sort_by(|a, b| a.turned_mm.unwrap_or(f64::MAX).total_cmp(&b.turned_mm.unwrap_or(f64::MAX)));
+    let length = ground.rig.job.shaft.length_mm();
+    all.extend(ground.rig.job.shaft.back_work.iter().map(|w| FeatureMoment {
+        feature: "back_work".into(),
+        text: w.name.clone(),
+        at_mm: length,
+        turned_mm: None,
+        stage: None,
+        time_s: w.time_s,
+    }));
+    all
+}
+
+fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
+    let (rig, shaft) = (ground.rig, &ground.rig.job.shaft);
+    let hand_overs = draft.hand_overs_mm();
+    let mut places: Vec<(f64, &str)> = hand_overs.iter().map(|t| (*t, "hand_over")).collect();
+    places.extend(draft.regrips_mm().into_iter().map(|t| (t, "regrip")));
+    for pair in ground.segments.windows(2) {
+        if pair[0].section == pair[1].section && pair[1].work != Work::PartOff {
+            places.push((pair[0].to_mm, "segment"));
+        }
+    }
+    for (i, t) in ground.moments {
+        if ground.tasks[*i].cross {
+            places.push((*t, "feature"));
+        }
+    }
+    places.sort_by(|a, b| a.0.total_cmp(&b.0));
+    places.dedup_by(|b, a| b.0 - a.0 < SAME_MM);
+    places
+        .into_iter()
+        .filter(|(t, _)| {
+            let section = &shaft.sections[shaft.section_at(*t)];
+            let inside = *t > section.from_mm + SAME_MM && *t < section.to_mm - SAME_MM;
+            inside && *t < rig.job.shaft.length_mm() && !matches!(section.kind, SectionKind::Groove { .. })
+        })
+        .map(|(t, cause)| {
+            let section = shaft.section_at(t);
+            let interrupt: Interrupt = shaft.sections[section].interrupt;
+            Witness { at_mm: t, section: section + 1, cause: cause.into(), interrupt: interrupt_word(interrupt).into() }
+        })
+        .collect()
+}
+
+fn trace(ground: &Ground<'_>, settled: &Settled) -> Vec<TracePoint> {
+    let spacing = ground.rig.job.parted_at_mm() / TRACE_POINTS;
+    let mut points: Vec<TracePoint> = Vec::new();
+    let mut last = (usize::MAX, f64::NEG_INFINITY);
+    for (i, look) in settled.looks.iter().enumerate() {
+        let Some(piece) = look.piece else { continue };
+        let ends = settled.looks.get(i + 1).is_none_or(|n| n.piece != look.piece);
+        let t = look.state.turned_mm;
+        if piece == last.0 && t - last.1 < spacing && !ends {
+            continue;
+        }
+        last = (piece, t);
+        let Some(top) = look.findings.iter().max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) else { continue };
+        points.push(TracePoint {
+            turned_mm: t,
+            stage: look.stage + 1,
+            rpm: settled.pieces[piece].rpm,
+            check: top.check.into(),
+            utilisation: top.utilisation,
+            all: look.findings.iter().map(|f| (f.check.to_string(), f.utilisation)).collect(),
+        });
+    }
+    points
+}

@@ -1,0 +1,73 @@
+//! A plan in the making: stops, grips and re-grips as plain numbers, before speeds and checks are settled.
+
+use super::network::Arc;
+use super::outlook::Looker;
+use super::sequence::Way;
+
+/// One stage.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DraftStage {
+    /// Turned length at its start, mm.
+    pub from_mm: f64,
+    /// Turned length at its end, mm.
+    pub to_mm: f64,
+    /// Nose of the grip, mm; none: free.
+    pub nose_mm: Option<f64>,
+    /// Re-grips at its start and inside, mm.
+    pub regrips_mm: Vec<f64>,
+    /// Whether the headstock re-grips at its end, before the hand-over.
+    pub regrip_at_end: bool,
+}
+
+/// All stages.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Draft {
+    /// The stages, in order.
+    pub stages: Vec<DraftStage>,
+}
+
+impl Draft {
+    /// The draft of a way through the network.
+    pub fn of(way: &Way, looker: &Looker<'_>) -> Draft {
+        let grid = looker.grid;
+        let stage = |(arc, ends): (&Arc, &[usize])| DraftStage {
+            from_mm: grid.at(ends[0]),
+            to_mm: grid.at(ends[1]),
+            nose_mm: looker.noses.get(arc.grip).copied(),
+            regrips_mm: arc.regrips.iter().map(|m| grid.at(*m)).collect(),
+            regrip_at_end: arc.regrip_at_end,
+        };
+        Draft { stages: way.arcs.iter().zip(way.stations.windows(2)).map(stage).collect() }
+    }
+
+    /// Turned length of the last re-grip before each stage begins, mm; 0 before the first.
+    pub fn last_regrip_before(&self, stage: usize) -> f64 {
+        let mut last = 0.0;
+        for s in &self.stages[..stage] {
+            if let Some(m) = s.regrips_mm.last() {
+                last = *m;
+            }
+            if s.regrip_at_end {
+                last = s.to_mm;
+            }
+        }
+        last
+    }
+
+    /// Turned lengths of all hand-overs, mm.
+    pub fn hand_overs_mm(&self) -> Vec<f64> {
+        self.stages.iter().skip(1).map(|s| s.from_mm).collect()
+    }
+
+    /// Turned lengths of all re-grips, mm, ascending.
+    pub fn regrips_mm(&self) -> Vec<f64> {
+        let mut all = Vec::new();
+        for s in &self.stages {
+            all.extend_from_slice(&s.regrips_mm);
+            if s.regrip_at_end {
+                all.push(s.to_mm);
+            }
+        }
+        all
+    }
+}

@@ -1,0 +1,236 @@
+//! When there is no plan: how far the bar gets, and what stops it there.
+
+use super::network::Builder;
+use super::outlook::Looker;
+use super::runs::Runs;
+use crate::job::{Holding, Job};
+use crate::process::checks::{self, PASSES_UP_TO, View};
+use crate::process::segments::{Refused, segment_at};
+use crate::process::state::Guide;
+use crate::process::stops::SAME_MM;
+use crate::process::{Counter, Rig, State};
+
+/// What stands in the way of a plan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Blocked {
+    /// Farthest turned length reached, mm.
+    pub farthest_mm: f64,
+    /// Name of the check or rule.
+    pub by: String,
+    /// One sentence.
+    pub text: String,
+    /// Index of the section at the farthest turned length.
+    pub section: usize,
+    /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
+    pub stages: Vec<(f64, f64, Option<f64>)>,
+    /// The collet tried.
+    pub collet: Option<String>,
+}
+
+impl Blocked {
+    fn at(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
+        Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None }
+    }
+}
+
+impl From<Refused> for Blocked {
+    fn from(refused: Refused) -> Blocked {
+        Blocked::at(refused.at_mm, refused.rule, refused.text, refused.section)
+    }
+}
+
+/// Whether the bar is too thick for what guides it.
+pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
+    let d = job.stock.diameter_mm;
+    let machine = &job.machine;
+    let (most, what, by) = match job.holding {
+        Holding::Bush => (machine.bush.as_ref()?.max_bar_mm, "the guide bush", "bush_size"),
+        Holding::NoBush => (machine.no_bush.as_ref()?.max_bar_mm, "the headstock's collet", "collet_size"),
+    };
+    if d <= most {
+        return None;
+    }
+    let mut text = format!("the bar of {d} mm does not pass {what}, which takes {most} mm");
+    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref()) {
+        if d <= n.max_bar_mm {
+            text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
+        }
+    }
+    Some(Blocked::at(0.0, by, text, 0))
+}
+
+/// The machine has a counter-spindle but no collet for it.
+pub fn no_collets() -> Blocked {
+    Blocked::at(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
+}
+
+/// Where one walk ended.
+struct End {
+    station: usize,
+    by: String,
+    text: String,
+}
+
+/// Finds the farthest turned length, and what stops it, over everything the start can reach.
+pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
+    let looker = runs.looker;
+    let grid = looker.grid;
+    let net = builder.within_reach();
+    let mut best: Option<(End, usize, usize)> = None;
+    // The latest re-grip of each station reached leaves the most stroke.
+    for (index, (station, regrip)) in net.nodes.iter().enumerate() {
+        if *station == grid.last() {
+            continue;
+        }
+        let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
+        for grip in grips {
+            let Some(end) = walk(looker, runs, *station, grip, *regrip) else { continue };
+            let farther = best.as_ref().is_none_or(|(b, ..)| end.station > b.station);
+            if farther {
+                best = Some((end, index, grip));
+            }
+        }
+    }
+    let Some((end, node, grip)) = best else { return no_collets() };
+    let mut stages = vec![(grid.at(net.nodes[node].0), grid.at(end.station), looker.noses.get(grip).copied())];
+    let mut at = node;
+    while at != 0 {
+        let into = net.arcs.iter().filter(|a| a.to == at);
+        let Some(arc) = into.min_by(|a, b| (net.reached[a.from] + a.cost).total_cmp(&(net.reached[b.from] + b.cost)))
+        else {
+            break;
+        };
+        let nose = looker.noses.get(arc.grip).copied();
+        stages.insert(0, (grid.at(net.nodes[arc.from].0), grid.at(net.nodes[at].0), nose));
+        at = arc.from;
+    }
+    let farthest = grid.at(end.station);
+    let mut text = end.text;
+    if looker.noses.is_empty() {
+        text += &format!("; {}", why_no_grip(looker.rig));
+    } else if stages.iter().all(|s| s.2.is_none()) {
+        text += "; no stop on the way there lets the counter-spindle take hold";
+    }
+    Blocked {
+        stages,
+        collet: looker.rig.collet.map(|c| c.name.clone()),
+        ..Blocked::at(farthest, &end.by, text, looker.rig.job.shaft.section_at(farthest))
+    }
+}
+
+/// Walks on with one grip until something stops it.
+fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: usize) -> Option<End> {
+    let (rig, grid) = (looker.rig, looker.grid);
+    let machine = &rig.job.machine;
+    let nose = looker.noses.get(grip).copied();
+    if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
+        let x = grid.at(from) + rig.gap_mm() - g;
+        if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM || g > grid.at(from) + SAME_MM {
+            return None;
+        }
+    }
+    let stroke = machine.headstock.stroke_mm;
+    let gripped = nose.is_some();
+    let mut last = if gripped { from } else { regrip };
+    for k in from..grid.last() {
+        let t = grid.at(k + 1);
+        if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
+            if t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM {
+                let text = format!(
+                    "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
+                    counter.farthest_mm
+                );
+                return Some(End { station: k, by: "counter_spindle_travel".into(), text });
+            }
+        }
+        if t - grid.at(last) > stroke + SAME_MM {
+            let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());
+            match inside.filter(|_| gripped) {
+                Some(m) => last = m,
+                None => {
+                    let why = if gripped { "and no surface on the way may be interrupted" } else { "and it must not re-grip while the front is free" };
+                    let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
+                    return Some(End { station: k, by: "stroke".into(), text });
+                }
+            }
+        }
+        let rpm = runs.rpm(k, gripped);
+        let states = [(k, last, 1e-5), (k + 1, last, 0.0)];
+        for (station, l, beyond) in states {
+            if let Some(mut end) = broken(looker, station, grid.at(l), nose, rpm, grid.at(station) + beyond) {
+                // A stage that cannot even begin does not reach further than where it would.
+                end.station = k;
+                return if k == from && beyond > 0.0 && gripped { None } else { Some(end) };
+            }
+        }
+        let drill = looker.drill(grip, k + 1, Some(last))[1];
+        if drill > PASSES_UP_TO {
+            let text = "a cross hole drilled here would bend the bar away more than allowed".to_string();
+            return Some(End { station: k, by: checks::drill::NAME.into(), text });
+        }
+    }
+    let at_end = |by: &str, text: String| Some(End { station: grid.last(), by: by.into(), text });
+    match (gripped, machine.counter_spindle.is_some()) {
+        (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
+        (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
+            let torque = checks::torque::find(rig, nose.unwrap_or(0.0)).is_some_and(|f| !f.passes());
+            if torque {
+                at_end(checks::torque::NAME, "the last grip does not carry the torque of part-off or back-end work".into())
+            } else {
+                at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())
+            }
+        }
+        _ => None,
+    }
+}
+
+/// The check that breaks in a state even at the lowest speed allowed, as an end of the walk.
+fn broken(looker: &Looker<'_>, station: usize, last_mm: f64, nose: Option<f64>, rpm: f64, cut_mm: f64) -> Option<End> {
+    let rig = looker.rig;
+    let t = looker.grid.at(station);
+    let far = rig.job.machine.headstock.farthest_mm();
+    let state = State {
+        turned_mm: t,
+        counter: Counter::of(nose),
+        guide: Guide::Bush { headstock_mm: far - (t - last_mm) },
+    };
+    let answers = rig.answers(&state).ok()?;
+    let segment = &looker.segments[segment_at(looker.segments, cut_mm)];
+    let floor = rig.job.cutting.speed_floor * rpm;
+    let rpm = rpm.min(rig.allowed_rpm(&state, &answers).rpm.max(floor));
+    let view = View { rig, state: &state, answers: &answers, segment, rpm };
+    let worst = checks::all(&view).filter(|f| !f.passes()).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))?;
+    let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
+    let unit = if worst.unit.is_empty() { String::new() } else { format!(" {}", worst.unit) };
+    let text = format!(
+        "{held}, {} at a turned length of {t:.1} mm is {:.3}{unit} where the limit is {:.3}{unit}",
+        worst.check, worst.demand, worst.limit
+    );
+    Some(End { station, by: worst.check.into(), text })
+}
+
+/// Why the rig's collet holds nowhere, in words.
+fn why_no_grip(rig: &Rig<'_>) -> String {
+    let Some(collet) = rig.collet else { return "the machine has no counter-spindle".into() };
+    let sections = || rig.job.shaft.sections.iter().enumerate();
+    let in_range = |d: f64| d >= collet.smallest_mm && d <= collet.largest_mm;
+    let fitting: Vec<_> = sections().filter(|(_, s)| s.is_plain() && in_range(s.largest_mm())).collect();
+    if fitting.is_empty() {
+        return format!(
+            "collet {} holds {} to {} mm, and no plain section has such a diameter",
+            collet.name, collet.smallest_mm, collet.largest_mm
+        );
+    }
+    let reason = |(i, s): &(usize, &crate::job::Section)| {
+        let name = s.label(*i);
+        let in_front = rig.profile.largest_in_front_mm(s.to_mm);
+        if !s.grip {
+            format!("{name} must not be gripped")
+        } else if in_front > collet.passes_mm {
+            format!("{in_front} mm in front of {name} does not pass collet {}, which passes {} mm", collet.name, collet.passes_mm)
+        } else {
+            format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
+        }
+    };
+    fitting.iter().map(reason).collect::<Vec<_>>().join("; ")
+}

@@ -1,0 +1,336 @@
+//! The network of the sequence program: nodes, arcs, and what never needs to enter.
+//!
+//! A node is a station where a stage may begin, together with the station of the last headstock re-grip. An arc is a
+//! stage with its best grip and the re-grips made during it: none; at its start, sharing the stop with the hand-over; at
+//! its end before the hand-over, where the front could not be let go otherwise; or inside, as late as the stroke and the
+//! interrupts allow. Everything an arc costs is known, so the program is a pure flow.
+//!
+//! Only arcs that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
+//! any node still costs at least, and states in doubt are worked out only where that leaves hope.
+
+use super::runs::{Pair, Runs};
+use super::stations::Grid;
+use crate::process::checks::PASSES_UP_TO;
+use crate::process::stops::{SAME_MM, Stop};
+use std::collections::HashMap;
+
+/// One stage as an arc.
+#[derive(Debug, Clone)]
+pub struct Arc {
+    /// Index of the node it leaves.
+    pub from: usize,
+    /// Index of the node it enters.
+    pub to: usize,
+    /// What it adds to the objective: seconds, and the weight of a hand-over.
+    pub cost: f64,
+    /// Grip index; the free index for the first stage.
+    pub grip: usize,
+    /// Stations of the re-grips inside or at the start of the stage.
+    pub regrips: Vec<usize>,
+    /// Whether the headstock re-grips at the end, before the hand-over.
+    pub regrip_at_end: bool,
+    /// Smallest margin.
+    pub margin: f64,
+}
+
+/// A node: station, and station of the last re-grip.
+pub type Node = (usize, usize);
+
+/// Nodes and arcs that can lie on a plan within a bound.
+#[derive(Debug, Clone, Default)]
+pub struct Network {
+    /// The nodes; the first is the start.
+    pub nodes: Vec<Node>,
+    /// The arcs.
+    pub arcs: Vec<Arc>,
+    /// Cheapest way to each node; infinite where there is none.
+    pub reached: Vec<f64>,
+    /// The node of the part-off, where it is reached.
+    pub goal: Option<usize>,
+}
+
+/// What an objective adds to the seconds of a stage.
+#[derive(Debug, Clone, Copy)]
+pub struct Weights {
+    /// Added for every hand-over.
+    pub hand_over: f64,
+}
+
+/// A way to make the re-grips of a stage: where, what they cost, and whether they need the stage to end beyond them.
+struct Pattern {
+    regrips: Vec<usize>,
+    cost_s: f64,
+}
+
+/// Builds networks over the runs of one collet.
+pub struct Builder<'a> {
+    runs: &'a Runs<'a>,
+    grid: &'a Grid,
+    weights: Weights,
+    regrip_s: f64,
+    shared_s: f64,
+    hand_over_s: f64,
+    stroke_mm: f64,
+    /// Least cost from a node to the part-off, as far as known without working out states in doubt.
+    least: HashMap<Node, f64>,
+}
+
+impl<'a> Builder<'a> {
+    /// A builder; works out what every node costs at least.
+    pub fn new(runs: &'a Runs<'a>, weights: Weights) -> Builder<'a> {
+        let machine = &runs.looker.rig.job.machine;
+        let regrip_s = machine.headstock.regrip_s;
+        let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s);
+        let mut builder = Builder {
+            runs,
+            grid: runs.looker.grid,
+            weights,
+            regrip_s,
+            shared_s: (regrip_s - machine.shared_stop_saving_s).max(0.0),
+            hand_over_s,
+            stroke_mm: machine.headstock.stroke_mm,
+            least: HashMap::new(),
+        };
+        builder.look_back();
+        builder
+    }
+
+    /// Least cost of any plan, as far as known; infinite when there is surely none.
+    pub fn least_s(&self) -> f64 {
+        self.least.get(&(0, 0)).copied().unwrap_or(f64::INFINITY)
+    }
+
+    fn look_back(&mut self) {
+        let last = self.grid.last();
+        for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
+            let regrips: Vec<usize> = match i {
+                0 => vec![0],
+                _ => (0..=i)
+                    .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
+                    .collect(),
+            };
+            // What lies beyond the ways a node shares with all others at its station is the place of the last re-grip.
+            for l in regrips {
+                let mut best = f64::INFINITY;
+                for (j, pair) in self.runs.from(i) {
+                    for pattern in self.patterns((i, l), j) {
+                        let run = self.least_run_s(i, j, pair, &pattern);
+                        let stage = self.stage_s(i, j) + pattern.cost_s + run;
+                        let mut ahead = f64::INFINITY;
+                        for (end, extra) in self.ends(j, *pattern.regrips.last().unwrap_or(&l), i) {
+                            ahead = ahead.min(extra + self.least_from(end));
+                        }
+                        best = best.min(stage + ahead);
+                    }
+                }
+                if best.is_finite() {
+                    self.least.insert((i, l), best);
+                }
+            }
+        }
+    }
+
+    fn least_from(&self, node: Node) -> f64 {
+        if node.0 == self.grid.last() { 0.0 } else { self.least.get(&node).copied().unwrap_or(f64::INFINITY) }
+    }
+
+    /// Nodes a stage that ends at `j` may lead to, with what the re-grip at the end costs.
+    fn ends(&self, j: usize, regrip: usize, i: usize) -> Vec<(Node, f64)> {
+        if j == self.grid.last() {
+            // One node for the part-off, wherever the last re-grip was.
+            return vec![((j, 0), 0.0)];
+        }
+        let mut ends = vec![((j, regrip), 0.0)];
+        if i > 0 {
+            ends.push(((j, j), self.shared_s));
+        }
+        ends
+    }
+
+    /// What a stage costs besides its run and re-grips: the hand-over it begins with, and the line its end leaves.
+    fn stage_s(&self, i: usize, j: usize) -> f64 {
+        let hand_over = if i > 0 { self.hand_over_s + self.weights.hand_over } else { 0.0 };
+        let line = if j < self.grid.last() { self.grid.stations[j].penalty_s } else { 0.0 };
+        hand_over + line
+    }
+
+    /// A time no grip beats. Stops inside a run that must slow down may let its parts run faster, so there the time at
+    /// full speed stands.
+    fn least_run_s(&self, i: usize, j: usize, pair: &Pair, pattern: &Pattern) -> f64 {
+        let full = self.full_s(i, j, pattern);
+        if pair.sure.is_some() || self.inner(i, pattern).next().is_some() {
+            return full;
+        }
+        pair.doubtful.iter().map(|(_, s)| *s).fold(f64::INFINITY, f64::min)
+    }
+
+    fn inner<'p>(&self, i: usize, pattern: &'p Pattern) -> impl Iterator<Item = usize> + 'p {
+        pattern.regrips.iter().copied().filter(move |m| *m != i)
+    }
+
+    /// Full-speed time of a stage with its inner stops, s.
+    fn full_s(&self, i: usize, j: usize, pattern: &Pattern) -> f64 {
+        let mut from = i;
+        let mut sum = 0.0;
+        for m in self.inner(i, pattern) {
+            sum += self.runs.full_s(from, m);
+            from = m;
+        }
+        sum + self.runs.full_s(from, j)
+    }
+
+    /// The ways to make the re-grips of a stage from a node to station `j`.
+    fn patterns(&self, (i, l): Node, j: usize) -> Vec<Pattern> {
+        let mut patterns = Vec::new();
+        if i == 0 {
+            // Nothing holds the front yet, so the headstock may not open.
+            if self.grid.at(j) <= self.stroke_mm + SAME_MM {
+                patterns.push(Pattern { regrips: Vec::new(), cost_s: 0.0 });
+            }
+            return patterns;
+        }
+        let starts = [(l, Vec::new(), 0.0), (i, vec![i], self.shared_s)];
+        for (first, regrips, cost_s) in starts.into_iter().take(if l == i { 1 } else { 2 }) {
+            self.late_regrips(i, j, first, Pattern { regrips, cost_s }, &mut patterns);
+        }
+        patterns
+    }
+
+    /// Adds re-grips inside, each as late as the stroke allows, until the stroke reaches `j`.
+    fn late_regrips(&self, i: usize, j: usize, last: usize, so_far: Pattern, all: &mut Vec<Pattern>) {
+        let reach = self.grid.at(last) + self.stroke_mm + SAME_MM;
+        if self.grid.at(j) <= reach {
+            all.push(so_far);
+            return;
+        }
+        let mut cheapest = f64::INFINITY;
+        // Backwards: the latest place, then earlier ones only where the line they leave costs less.
+        for m in (i.max(last) + 1..j).rev() {
+            let station = &self.grid.stations[m];
+            if station.turned_mm > reach || !station.stop.allowed() || station.penalty_s >= cheapest {
+                continue;
+            }
+            cheapest = station.penalty_s;
+            let mut regrips = so_far.regrips.clone();
+            regrips.push(m);
+            let cost_s = so_far.cost_s + self.regrip_s + station.penalty_s;
+            self.late_regrips(i, j, m, Pattern { regrips, cost_s }, all);
+            if matches!(station.stop, Stop::Shoulder | Stop::Border | Stop::Free) {
+                break;
+            }
+        }
+    }
+
+    /// The network of all plans that cost at most `bound`.
+    pub fn within(&self, bound: f64) -> Network {
+        self.grown(bound, |node| self.least_from(node))
+    }
+
+    /// Grows the network from the start; `ahead` is what a node still costs at least.
+    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> Network {
+        // With no bound at all, places that surely lead nowhere still stay out.
+        let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
+        let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
+        let mut at_station: Vec<Vec<usize>> = vec![Vec::new(); self.grid.len()];
+        at_station[0].push(0);
+        for i in 0..self.grid.last() {
+            for from in std::mem::take(&mut at_station[i]) {
+                let (node, reached) = (net.nodes[from], net.reached[from]);
+                if hopeless(reached + ahead(node)) {
+                    continue;
+                }
+                for (j, pair) in self.runs.from(i) {
+                    for pattern in self.patterns(node, j) {
+                        let fixed = reached + self.stage_s(i, j) + pattern.cost_s;
+                        let regrip = *pattern.regrips.last().unwrap_or(&node.1);
+                        let hope = self.ends(j, regrip, i).into_iter().map(|(end, s)| s + ahead(end));
+                        let hope = hope.fold(f64::INFINITY, f64::min);
+                        if hopeless(fixed + self.least_run_s(i, j, pair, &pattern) + hope) {
+                            continue;
+                        }
+                        for (end, arc) in self.stages(from, node, j, pair, &pattern) {
+                            if hopeless(reached + arc.cost + ahead(end)) {
+                                continue;
+                            }
+                            let to = *index.entry(end).or_insert_with(|| {
+                                net.nodes.push(end);
+                                net.reached.push(f64::INFINITY);
+                                at_station[end.0].push(net.nodes.len() - 1);
+                                net.nodes.len() - 1
+                            });
+                            net.reached[to] = net.reached[to].min(reached + arc.cost);
+                            net.arcs.push(Arc { to, ..arc });
+                        }
+                    }
+                }
+            }
+        }
+        net.goal = index.get(&(self.grid.last(), 0)).copied();
+        net
+    }
+
+    /// Everything the start can reach, whether or not it leads to the part-off.
+    pub fn within_reach(&self) -> Network {
+        self.grown(f64::INFINITY, |_| 0.0)
+    }
+
+    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones.
+    fn stages(&self, from: usize, (i, l): Node, j: usize, pair: &Pair, pattern: &Pattern) -> Vec<(Node, Arc)> {
+        let base = self.stage_s(i, j) + pattern.cost_s;
+        let regrip = *pattern.regrips.last().unwrap_or(&l);
+        let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
+            from,
+            to: usize::MAX,
+            cost: base + run_s + extra_s,
+            grip,
+            regrips: pattern.regrips.clone(),
+            regrip_at_end: at_end,
+            margin,
+        };
+        let plain_end = self.ends(j, regrip, i)[0].0;
+        if let Some((grip, margin)) = pair.sure {
+            return vec![(plain_end, arc(self.full_s(i, j, pattern), 0.0, grip, margin, false))];
+        }
+        // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
+        let mut best: [Option<(Node, Arc)>; 2] = [None, None];
+        for (grip, _) in &pair.doubtful {
+            let Some((run_s, margin)) = self.exact_stage((i, l), j, *grip, pattern) else { continue };
+            let share = |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };
+            let (now, after) = (share(regrip), share(j));
+            let candidate = if now <= PASSES_UP_TO {
+                (0, (plain_end, arc(run_s, 0.0, *grip, margin.min(1.0 - now), false)))
+            } else if after <= PASSES_UP_TO && i > 0 {
+                (1, ((j, j), arc(run_s, self.shared_s, *grip, margin.min(1.0 - after), true)))
+            } else {
+                continue;
+            };
+            let slot = &mut best[candidate.0];
+            let better = slot.as_ref().is_none_or(|(_, a)| {
+                let (new, old) = (candidate.1.1.cost, a.cost);
+                new < old - 1e-9 || (new < old + 1e-9 && candidate.1.1.margin > a.margin)
+            });
+            if better {
+                *slot = Some(candidate.1);
+            }
+        }
+        best.into_iter().flatten().collect()
+    }
+
+    /// Time and margin of a stage with its re-grips for the very places of the headstock.
+    fn exact_stage(&self, (i, l): Node, j: usize, grip: usize, pattern: &Pattern) -> Option<(f64, f64)> {
+        let mut regrip = if pattern.regrips.first() == Some(&i) { i } else { l };
+        let mut from = i;
+        let (mut sum, mut margin) = (0.0, f64::INFINITY);
+        for stop in self.inner(i, pattern).chain([j]) {
+            let (run_s, run_margin) = self.runs.exact(from, stop, grip, regrip)?;
+            sum += run_s;
+            margin = margin.min(run_margin);
+            (from, regrip) = (stop, stop);
+        }
+        if j == self.grid.last() {
+            margin = margin.min(1.0 - self.runs.looker.last_grip(grip));
+        }
+        Some((sum, margin))
+    }
+}

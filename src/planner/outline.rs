@@ -1,0 +1,105 @@
+//! The shaft and the machine as drawn, copied into a plan so that it stands alone.
+
+use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
+use crate::job::{FeatureKind, Interrupt, Job, SectionKind};
+use crate::process::Rig;
+
+/// The word for an interrupt.
+pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
+    match interrupt {
+        Interrupt::Never => "never",
+        Interrupt::Avoid => "avoid",
+        Interrupt::Free => "free",
+    }
+}
+
+/// The shaft as drawn.
+pub fn shaft(job: &Job) -> ShaftOutline {
+    let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
+        let (kind, label, inner) = match &s.kind {
+            SectionKind::Cylinder { diameter_mm } => ("cylinder", format!("Ø{diameter_mm}"), None),
+            SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
+            SectionKind::Taper { front_mm, rear_mm } => ("taper", format!("Ø{front_mm}/Ø{rear_mm}"), None),
+            SectionKind::Groove { diameter_mm } => ("groove", format!("Ø{diameter_mm}"), None),
+            SectionKind::Knurl { diameter_mm } => ("knurl", format!("Ø{diameter_mm} knurl"), None),
+            SectionKind::Flats { across_flats_mm, sides, .. } => {
+                ("flats", format!("AF {across_flats_mm} ×{sides}"), Some(*across_flats_mm))
+            }
+        };
+        SectionOutline {
+            number: i + 1,
+            name: s.label(i),
+            kind: kind.into(),
+            from_mm: s.from_mm,
+            to_mm: s.to_mm,
+            front_diameter_mm: s.front_mm(),
+            rear_diameter_mm: s.rear_mm(),
+            inner_diameter_mm: inner,
+            label,
+            tolerance: s.tolerance.label.clone(),
+            ra_um: s.ra_um,
+            interrupt: interrupt_word(s.interrupt).into(),
+            grip: s.grip,
+        }
+    });
+    let length = job.shaft.length_mm();
+    let features = job.shaft.features.iter().map(|f| match &f.kind {
+        FeatureKind::CrossHole { diameter_mm, at_mm, .. } => FeatureOutline {
+            kind: "cross_hole".into(),
+            label: format!("Ø{diameter_mm}"),
+            from_mm: at_mm - diameter_mm / 2.0,
+            to_mm: at_mm + diameter_mm / 2.0,
+            size_mm: *diameter_mm,
+            depth_mm: None,
+        },
+        FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => FeatureOutline {
+            kind: "keyseat".into(),
+            label: format!("{width_mm} × {depth_mm}"),
+            from_mm: *from_mm,
+            to_mm: *to_mm,
+            size_mm: *width_mm,
+            depth_mm: Some(*depth_mm),
+        },
+        FeatureKind::CentreHole { designation, mouth_mm, end, .. } => {
+            let at = if *end == crate::job::End::Front { 0.0 } else { length };
+            FeatureOutline {
+                kind: "centre_hole".into(),
+                label: designation.clone(),
+                from_mm: at,
+                to_mm: at,
+                size_mm: *mouth_mm,
+                depth_mm: None,
+            }
+        }
+    });
+    let stock = &job.stock;
+    let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));
+    ShaftOutline {
+        stock_diameter_mm: stock.diameter_mm,
+        stock_label: format!("Ø{}{tolerance}", stock.diameter_mm),
+        bar_length_mm: stock.bar_length_mm,
+        sections: sections.collect(),
+        features: features.collect(),
+    }
+}
+
+/// The machine as drawn.
+pub fn layout(rig: &Rig<'_>) -> LayoutOutline {
+    let machine = &rig.job.machine;
+    let counter = machine.counter_spindle.as_ref();
+    let guided = rig.job.holding == crate::job::Holding::Bush;
+    LayoutOutline {
+        gap_mm: rig.gap_mm(),
+        bush_land_mm: machine.bush.as_ref().filter(|_| guided).map(|b| b.land_mm),
+        headstock_nearest_mm: machine.headstock.nearest_mm,
+        headstock_farthest_mm: machine.headstock.farthest_mm(),
+        headstock_hold_mm: machine.headstock.hold_mm,
+        counter_spindle_nearest_mm: counter.map(|c| c.nearest_mm),
+        counter_spindle_farthest_mm: counter.map(|c| c.farthest_mm),
+        bore_depth_mm: counter.map(|c| c.bore_depth_mm),
+        sleeve_pitch_mm: counter.and_then(|c| c.sleeve.as_ref()).map(|s| s.pitch_mm),
+        collet_hold_mm: rig.collet.map(|c| c.hold_mm),
+        part_off_width_mm: machine.part_off.width_mm,
+        whirl_ratio_limit: rig.job.limits.whirl_ratio,
+    }
+}

@@ -1,0 +1,184 @@
+//! The sequence program: unit flow from the free start to the part-off, cheapest. Then, among plans within a thousandth
+//! of it, the one whose smallest margin is largest.
+//!
+//! The program is a pure flow, so its vertices are whole and no integer variables are needed (Hoffman & Kruskal 1956;
+//! any text on network flows). The solver reports no reduced costs; optimality is checked against the shortest-way
+//! labels of the network, which are found without it.
+
+use super::network::{Arc, Network};
+use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
+use std::collections::BTreeSet;
+
+/// Plans within this share of the least time count as equally fast.
+pub const EQUALLY_FAST: f64 = 1e-3;
+/// Flow on an arc above this is the way; a vertex of the program has only 0 and 1.
+const ON_THE_WAY: f64 = 0.5;
+/// Program and labels must agree within this, s.
+const AGREE_S: f64 = 1e-6;
+/// The most arcs handed to the program at once. Beyond it, arcs that cannot lie on a cheapest way stay out.
+const MOST_ARCS: usize = 30_000;
+
+/// What went wrong inside: never the user's fault.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Defect(pub String);
+
+impl std::fmt::Display for Defect {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+impl std::error::Error for Defect {}
+
+/// Solves the flow program over the arcs that `enters` lets in; arcs on the way, in order. None: no way.
+///
+/// - **Errors**: [`Defect`] when the solver fails, or its answer is not a way from start to goal.
+pub fn cheapest_way(net: &Network, enters: impl Fn(&Arc) -> bool) -> Result<Option<Vec<usize>>, Defect> {
+    let Some(goal) = net.goal else { return Ok(None) };
+    let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| enters(&net.arcs[*a])).collect();
+    if arcs.iter().any(|a| !net.arcs[*a].cost.is_finite()) {
+        return Err(Defect("an arc of the sequence program has no finite cost".into()));
+    }
+    let labels = labels(net, &arcs);
+    if !labels[goal].is_finite() {
+        return Ok(None);
+    }
+    // Arcs into or out of places no way leads through would only make rows that cannot hold.
+    let arcs: Vec<usize> = arcs.into_iter().filter(|a| labels[net.arcs[*a].from].is_finite()).collect();
+    let mut problem = ProblemVariables::new();
+    let flow: Vec<_> = arcs.iter().map(|_| problem.add(variable().min(0.0))).collect();
+    let cost: Expression = arcs.iter().zip(&flow).map(|(a, x)| net.arcs[*a].cost * *x).sum();
+    let mut balance: Vec<Expression> = vec![Expression::default(); net.nodes.len()];
+    let mut touched = vec![false; net.nodes.len()];
+    for (a, x) in arcs.iter().zip(&flow) {
+        let arc = &net.arcs[*a];
+        balance[arc.from] += *x;
+        balance[arc.to] -= *x;
+        touched[arc.from] = true;
+        touched[arc.to] = true;
+    }
+    let mut model = problem.minimise(cost).using(microlp);
+    for (node, sum) in balance.into_iter().enumerate() {
+        // The row of the goal follows from the others.
+        if touched[node] && node != goal {
+            model = model.with(sum.eq(if node == 0 { 1.0 } else { 0.0 }));
+        }
+    }
+    let solution = model.solve().map_err(|e| Defect(format!("the sequence program failed: {e}")))?;
+    let on: Vec<usize> =
+        arcs.iter().zip(&flow).filter(|(_, x)| solution.value(**x) > ON_THE_WAY).map(|(a, _)| *a).collect();
+    let way = ordered(net, on, goal)?;
+    let found: f64 = way.iter().map(|a| net.arcs[*a].cost).sum();
+    if (found - labels[goal]).abs() > AGREE_S * (1.0 + labels[goal].abs()) {
+        return Err(Defect(format!("the sequence program found {found}, the labels of its network {}", labels[goal])));
+    }
+    Ok(Some(way))
+}
+
+/// Cheapest cost to every node over some arcs. Arcs leave stations in ascending order, so one pass is enough.
+fn labels(net: &Network, arcs: &[usize]) -> Vec<f64> {
+    let mut labels = vec![f64::INFINITY; net.nodes.len()];
+    labels[0] = 0.0;
+    for a in arcs {
+        let arc = &net.arcs[*a];
+        labels[arc.to] = labels[arc.to].min(labels[arc.from] + arc.cost);
+    }
+    labels
+}
+
+/// Cheapest cost from every node to the goal.
+fn labels_back(net: &Network, goal: usize) -> Vec<f64> {
+    let mut labels = vec![f64::INFINITY; net.nodes.len()];
+    labels[goal] = 0.0;
+    for arc in net.arcs.iter().rev() {
+        labels[arc.from] = labels[arc.from].min(labels[arc.to] + arc.cost);
+    }
+    labels
+}
+
+fn ordered(net: &Network, on: Vec<usize>, goal: usize) -> Result<Vec<usize>, Defect> {
+    let mut way = Vec::with_capacity(on.len());
+    let mut node = 0;
+    while node != goal {
+        let next = on.iter().find(|a| net.arcs[**a].from == node && !way.contains(*a));
+        let Some(a) = next else { return Err(Defect("the sequence program's flow is not one way".into())) };
+        way.push(*a);
+        node = net.arcs[*a].to;
+    }
+    Ok(way)
+}
+
+/// A way and what it is worth.
+#[derive(Debug, Clone)]
+pub struct Way {
+    /// Arcs, in order.
+    pub arcs: Vec<Arc>,
+    /// Stations of their starts and ends.
+    pub stations: Vec<usize>,
+    /// Its cost.
+    pub cost: f64,
+    /// Least cost of any way.
+    pub least: f64,
+    /// Smallest margin over its arcs.
+    pub margin: f64,
+    /// Arcs that entered the program.
+    pub entered: usize,
+}
+
+/// The cheapest way, then the safest of those that cost at most `allowance` more.
+///
+/// `allowance` is in the objective's unit; infinite asks for the safest way of all, then the cheapest of those.
+pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
+    let Some(goal) = net.goal else { return Ok(None) };
+    let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal));
+    let least = back[0];
+    if !least.is_finite() {
+        return Ok(None);
+    }
+    let through = |arc: &Arc| ahead[arc.from] + arc.cost + back[arc.to];
+    let tight = |arc: &Arc| through(arc) <= least + AGREE_S;
+    let near = net.arcs.iter().filter(|a| through(a) <= least + allowance).count();
+    let band = if near > MOST_ARCS { AGREE_S } else { allowance };
+    let Some(cheapest) = cheapest_way(net, |a| through(a) <= least + band)? else { return Ok(None) };
+    if cheapest.iter().any(|a| !tight(&net.arcs[*a])) {
+        return Err(Defect("the sequence program's way is not a cheapest one".into()));
+    }
+    // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
+    let margins: Vec<u64> = {
+        let in_band = net.arcs.iter().filter(|a| through(a) <= least + allowance);
+        in_band.map(|a| order_key(a.margin)).collect::<BTreeSet<_>>().into_iter().collect()
+    };
+    let feasible = |key: u64| {
+        let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| order_key(net.arcs[*a].margin) >= key).collect();
+        labels(net, &arcs)[goal] <= least + allowance
+    };
+    let (mut low, mut high) = (0, margins.len());
+    while high - low > 1 {
+        let middle = (low + high) / 2;
+        if feasible(margins[middle]) {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    let floor = margins.get(low).copied().unwrap_or(0);
+    let safest = cheapest_way(net, |a| order_key(a.margin) >= floor && through(a) <= least + allowance)?;
+    let way = safest.unwrap_or(cheapest);
+    let arcs: Vec<Arc> = way.iter().map(|a| net.arcs[*a].clone()).collect();
+    let mut stations = vec![0];
+    stations.extend(arcs.iter().map(|a| net.nodes[a.to].0));
+    Ok(Some(Way {
+        cost: arcs.iter().map(|a| a.cost).sum(),
+        least,
+        margin: arcs.iter().map(|a| a.margin).fold(f64::INFINITY, f64::min),
+        entered: near,
+        stations,
+        arcs,
+    }))
+}
+
+/// Numbers in their order as integers, so that they can be sorted and told apart.
+fn order_key(x: f64) -> u64 {
+    let bits = x.to_bits();
+    if bits >> 63 == 1 { !bits } else { bits | (1 << 63) }
+}

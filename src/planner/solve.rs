@@ -1,0 +1,254 @@
+//! From a job to a settled draft: for every collet the sequence program, then the placing program for the best.
+
+use super::assemble;
+use super::draft::Draft;
+use super::frontier::{self, Blocked};
+use super::grips::lands;
+use super::network::{Builder, Network, Weights};
+use super::outlook::Looker;
+use super::placing;
+use super::runs::Runs;
+use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
+use super::settle::Ground;
+use super::stations::{Grid, moments};
+use crate::job::plan::{Optimality, Plan};
+use crate::job::{Collet, Holding, Job, Objective};
+use crate::process::Rig;
+use crate::process::features::Task;
+use crate::process::segments::{DEFAULT_FEED_MM, Segment};
+
+/// States that decide whether a draft holds are no further apart than this, mm.
+const SETTLE_STEP_MM: f64 = 1.0;
+/// States of the placing program's moves, mm.
+const PLACE_STEP_MM: f64 = 4.0;
+/// Rounds of adding a state that broke between stations.
+const REPAIRS: usize = 8;
+/// Weight of a hand-over in seconds where their number comes first: more than any plan takes.
+const FIRST_OF_ALL_S: f64 = 1e6;
+
+/// How much is wanted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Effort {
+    /// The best plan, placed for the largest margin.
+    Best,
+    /// Whether there is one, and its time.
+    Feasible,
+}
+
+/// A found plan, or what stands in the way.
+#[derive(Debug, Clone)]
+pub enum Answer {
+    /// A plan, not yet proven.
+    Found(Box<Plan>),
+    /// None.
+    Blocked(Blocked),
+}
+
+/// A way with one collet.
+struct Candidate<'a> {
+    collet: Option<&'a Collet>,
+    draft: Draft,
+    cost: f64,
+    margin: f64,
+    least_s: f64,
+    allowance_s: f64,
+    optimality: Optimality,
+    moments: Vec<(usize, f64)>,
+}
+
+/// Finds the best plan of a job.
+///
+/// - **Errors**: [`Defect`] when a program fails: never the user's fault.
+pub fn solve(job: &Job, effort: Effort) -> Result<Answer, Defect> {
+    if let Some(blocked) = frontier::bar_does_not_fit(job) {
+        return Ok(Answer::Blocked(blocked));
+    }
+    let collets: Vec<Option<&Collet>> = match &job.machine.counter_spindle {
+        Some(c) => c.collets.iter().map(Some).collect(),
+        None => vec![None],
+    };
+    let mut best: Option<Candidate<'_>> = None;
+    let mut blocked: Option<Blocked> = None;
+    for collet in collets {
+        match try_collet(job, collet, effort)? {
+            Ok(found) => {
+                let better = best.as_ref().is_none_or(|b| better(&found, b, job.objective));
+                if better {
+                    best = Some(found);
+                }
+            }
+            Err(b) => {
+                if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
+                    blocked = Some(b);
+                }
+            }
+        }
+    }
+    match (best, blocked) {
+        (Some(found), _) => finish(job, found, effort).map(|p| Answer::Found(Box::new(p))),
+        (None, Some(blocked)) => Ok(Answer::Blocked(blocked)),
+        (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
+    }
+}
+
+fn better(new: &Candidate<'_>, old: &Candidate<'_>, objective: Objective) -> bool {
+    if objective == Objective::Margin {
+        return (new.margin, -new.cost) > (old.margin, -old.cost);
+    }
+    let equal = (new.cost - old.cost).abs() <= old.allowance_s;
+    if equal { new.margin > old.margin } else { new.cost < old.cost }
+}
+
+type Tried<'a> = Result<Candidate<'a>, Blocked>;
+
+fn try_collet<'a>(job: &'a Job, collet: Option<&'a Collet>, effort: Effort) -> Result<Tried<'a>, Defect> {
+    let rig = Rig::new(job, collet);
+    let segments = match rig.segments() {
+        Ok(s) => s,
+        Err(refused) => return Ok(Err(Blocked::from(refused))),
+    };
+    let tasks = rig.tasks();
+    let reaches = &job.machine.cross_tool_reach_mm;
+    let mut blocked: Option<Blocked> = None;
+    let mut best: Option<Candidate<'a>> = None;
+    // One reach serves all cross tools of a plan; without cross work they are all the same.
+    let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
+    for reach in reaches.iter().take(several) {
+        match try_reach(&rig, &segments, &tasks, *reach, effort)? {
+            Ok(found) => {
+                if best.as_ref().is_none_or(|b| better(&found, b, job.objective)) {
+                    best = Some(Candidate { collet, ..found });
+                }
+            }
+            Err(b) => {
+                if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
+                    blocked = Some(b);
+                }
+            }
+        }
+    }
+    Ok(best.ok_or_else(|| blocked.unwrap_or_else(frontier::no_collets)))
+}
+
+fn try_reach<'a>(
+    rig: &Rig<'a>,
+    segments: &[Segment],
+    tasks: &[Task],
+    reach_mm: f64,
+    effort: Effort,
+) -> Result<Tried<'a>, Defect> {
+    let moments = moments(rig, reach_mm);
+    let ground = Ground { rig, segments, tasks, moments: &moments };
+    let fixed_s = assemble::fixed_s(&ground);
+    let mut extra = Vec::new();
+    for _ in 0..REPAIRS {
+        let grid = Grid::new(rig, segments, &moments, &extra);
+        let looker = Looker::new(rig, segments, &grid, tasks);
+        let runs = Runs::new(&looker);
+        let objective = rig.job.objective;
+        let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
+        let builder = Builder::new(&runs, Weights { hand_over });
+        let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
+            return Ok(Err(frontier::find(&builder, &runs)));
+        };
+        let draft = Draft::of(&way, &looker);
+        let settled = ground.settle(&draft, SETTLE_STEP_MM);
+        match settled.first_breach_mm() {
+            // A state between stations broke: look at that one too, and plan anew.
+            Some(t) if !extra.iter().any(|e: &f64| (e - t).abs() < 1e-6) => extra.push(t),
+            Some(t) => return Err(Defect(format!("the plan breaks at a turned length of {t} mm that was looked at"))),
+            None => {
+                let least_s = way.least - hand_over * hand_over_count(&draft);
+                let optimality =
+                    Optimality { gap: 0.0, stations: grid.len(), arcs: net.arcs.len() };
+                return Ok(Ok(Candidate {
+                    collet: None,
+                    cost: way.cost,
+                    margin: way.margin,
+                    least_s: least_s + fixed_s,
+                    allowance_s,
+                    optimality,
+                    draft,
+                    moments,
+                }));
+            }
+        }
+    }
+    Err(Defect("the plan keeps breaking between its stations".into()))
+}
+
+fn hand_over_count(draft: &Draft) -> f64 {
+    draft.stages.len() as f64 - 1.0
+}
+
+/// Searches with bounds that grow until a plan lies within, so that states in doubt are worked out only near the best.
+fn search(
+    builder: &Builder<'_>,
+    objective: Objective,
+    fixed_s: f64,
+    effort: Effort,
+) -> Result<Option<(Network, Way, f64)>, Defect> {
+    let least = builder.least_s();
+    if !least.is_finite() {
+        return Ok(None);
+    }
+    let allowance = |cost: f64| match objective {
+        Objective::Margin => f64::INFINITY,
+        Objective::Time => EQUALLY_FAST * (cost + fixed_s),
+        Objective::FewestHandOvers => EQUALLY_FAST * ((cost % FIRST_OF_ALL_S) + fixed_s),
+    };
+    let first = allowance(least);
+    let room = (least % FIRST_OF_ALL_S) + fixed_s;
+    let bounds = [first, 0.02 * room, 0.1 * room, 0.5 * room, f64::INFINITY];
+    for extra in bounds.into_iter().filter(|e| *e >= first) {
+        let net = builder.within(least + extra);
+        let Some(goal) = net.goal else { continue };
+        let found = net.reached[goal];
+        let wanted = if effort == Effort::Best { allowance(found) } else { 0.0 };
+        let net = if found + wanted > least + extra { builder.within(found + wanted) } else { net };
+        return Ok(best_way(&net, wanted)?.map(|way| (net, way, allowance(found))));
+    }
+    Ok(None)
+}
+
+fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defect> {
+    let rig = Rig::new(job, found.collet);
+    let segments = rig.segments().map_err(|r| Defect(r.text))?;
+    let tasks = rig.tasks();
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &found.moments };
+    let before = ground.settle(&found.draft, SETTLE_STEP_MM);
+    let mut best = (found.draft.clone(), before.clone());
+    if effort == Effort::Best {
+        let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
+        let placed = placing::place(&ground, &lands(&rig), found.draft, PLACE_STEP_MM, most_s)?;
+        let settled = ground.settle(&placed, SETTLE_STEP_MM);
+        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() {
+            best = (placed, settled);
+        }
+    }
+    let total = assemble::times(&ground, &best.0, &best.1).total;
+    // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
+    let gap = ((total - found.least_s) / total).max(0.0);
+    let gap = if gap < 1e-9 { 0.0 } else { gap };
+    Ok(assemble::plan(&ground, &best.0, &best.1, Optimality { gap, ..found.optimality }))
+}
+
+/// Notes on what was assumed or lowered while planning.
+pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
+    let mut notes = job.notes.clone();
+    if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
+        notes.push("a thread too long to be pulled back for single-point passes is whirled in one travel".into());
+    }
+    let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
+        if let (Some(s), Some(_), Some(ra)) = (lowered, job.cutting.feed_mm, section.ra_um) {
+            notes.push(format!(
+                "{}: feed lowered from {given} to {:.3} mm/rev for Ra {ra} µm",
+                section.label(i),
+                s.feed_mm
+            ));
+        }
+    }
+    notes
+}

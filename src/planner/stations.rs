@@ -1,0 +1,106 @@
+//! Stations: the turned lengths at which the planner looks, and may stop.
+//!
+//! All shoulders, segment borders, ends of grip lands, moments of features and asked-for places, and between them an
+//! even grid no coarser than the station pitch.
+
+use crate::process::segments::Segment;
+use crate::process::stops::{SAME_MM, Stop};
+use crate::process::{Rig, Work};
+
+/// One station.
+#[derive(Debug, Clone)]
+pub struct Station {
+    /// Turned length, mm.
+    pub turned_mm: f64,
+    /// What a stop there means.
+    pub stop: Stop,
+    /// What a stop there costs on top of its time, s.
+    pub penalty_s: f64,
+    /// Tasks (indices) cut at this moment.
+    pub tasks: Vec<usize>,
+}
+
+/// All stations of a job, ascending, from 0 to the part-off.
+#[derive(Debug, Clone)]
+pub struct Grid {
+    /// The stations.
+    pub stations: Vec<Station>,
+    /// The segment in cut between station `k` and `k + 1`.
+    pub segment: Vec<usize>,
+}
+
+impl Grid {
+    /// Builds the grid. `moments` are turned lengths of tasks (index, length); `extra_mm` are places to look at too.
+    pub fn new(rig: &Rig<'_>, segments: &[Segment], moments: &[(usize, f64)], extra_mm: &[f64]) -> Grid {
+        let end = rig.job.parted_at_mm();
+        let mut marks: Vec<f64> = vec![0.0, end];
+        marks.extend(segments.iter().map(|s| s.to_mm));
+        marks.extend(rig.no_grip_stretches().into_iter().flat_map(|(a, b)| [a, b]));
+        marks.extend(moments.iter().map(|(_, t)| *t));
+        marks.extend_from_slice(extra_mm);
+        marks.retain(|t| *t >= 0.0 && *t <= end);
+        marks.sort_by(f64::total_cmp);
+        marks.dedup_by(|b, a| *b - *a < SAME_MM);
+        let pitch = rig.job.limits.station_pitch_mm;
+        let mut lengths = vec![0.0];
+        for pair in marks.windows(2) {
+            let pieces = ((pair[1] - pair[0]) / pitch - 1e-9).ceil().max(1.0);
+            lengths.extend((1..pieces as usize).map(|i| pair[0] + (pair[1] - pair[0]) * i as f64 / pieces));
+            lengths.push(pair[1]);
+        }
+        let stations: Vec<Station> = lengths
+            .iter()
+            .map(|t| {
+                let stop = rig.stop_at(segments, *t);
+                let tasks =
+                    moments.iter().filter(|(_, m)| (m - t).abs() < SAME_MM).map(|(i, _)| *i).collect();
+                Station { turned_mm: *t, stop, penalty_s: rig.stop_penalty_s(stop), tasks }
+            })
+            .collect();
+        let segment = lengths
+            .windows(2)
+            .map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1])))
+            .collect();
+        Grid { stations, segment }
+    }
+
+    /// Number of stations.
+    pub fn len(&self) -> usize {
+        self.stations.len()
+    }
+
+    /// Whether there are none.
+    pub fn is_empty(&self) -> bool {
+        self.stations.is_empty()
+    }
+
+    /// Index of the last station, the part-off.
+    pub fn last(&self) -> usize {
+        self.stations.len() - 1
+    }
+
+    /// Turned length of a station, mm.
+    pub fn at(&self, station: usize) -> f64 {
+        self.stations[station].turned_mm
+    }
+
+    /// Whether a stage may begin or end at a station: where the feed may stop, and at both ends.
+    pub fn borders(&self, station: usize) -> bool {
+        station == 0 || station == self.last() || self.stations[station].stop.allowed()
+    }
+
+    /// Whether a segment is split by a stop at a station.
+    pub fn splits(&self, station: usize) -> bool {
+        station > 0 && station < self.last() && self.segment[station - 1] == self.segment[station]
+    }
+}
+
+/// Moments of the tasks that are cut before the part-off, for a reach of the cross-driven tools: index and turned length.
+pub fn moments(rig: &Rig<'_>, reach_mm: f64) -> Vec<(usize, f64)> {
+    rig.tasks().iter().enumerate().map(|(i, task)| (i, task.moment_mm(reach_mm))).collect()
+}
+
+/// Whether a segment is turned along, so that it may be cut in pieces.
+pub fn divisible(segment: &Segment) -> bool {
+    matches!(segment.work, Work::Turn | Work::AsDrawn)
+}

@@ -1,0 +1,119 @@
+//! What the beam of a state answers, whatever the speed: the numbers the checks compare with their limits.
+
+use super::rig::Rig;
+use super::state::{Counter, State};
+use crate::job::Tools;
+use crate::mechanics::beam::{Beam, Unheld};
+use crate::mechanics::chatter::least_real;
+use crate::mechanics::modes::{lowest_mode, lowest_modes};
+use crate::units::{n_per_um, rpm};
+
+/// Modes that carry the receptance at the tool; what lies above them enters by the static flexibility.
+const RECEPTANCE_MODES: usize = 12;
+
+/// Answers of a state.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Answers {
+    /// Unsupported length, mm.
+    pub unsupported_mm: f64,
+    /// Least lateral stiffness that counts, N/µm: over the span with one tool, at the tool with an opposed pair.
+    pub stiffness_n_per_um: f64,
+    /// Where it is least, mm.
+    pub stiffness_at_mm: f64,
+    /// Largest self-weight deflection over the unsupported span, mm.
+    pub sag_mm: f64,
+    /// Where, mm.
+    pub sag_at_mm: f64,
+    /// Largest self-weight deflection of the front inside the counter-spindle, mm; 0 while free.
+    pub bore_sag_mm: f64,
+    /// Where, mm.
+    pub bore_sag_at_mm: f64,
+    /// Critical speed, rev/min: 60 times the lowest lateral natural frequency of the bar at rest.
+    pub critical_rpm: f64,
+    /// Where that mode is largest, mm.
+    pub critical_at_mm: f64,
+    /// Flexibility at the tool, mm/N.
+    pub tool_mm_per_n: f64,
+}
+
+impl Rig<'_> {
+    /// Answers of a state.
+    ///
+    /// - **Errors**: [`Unheld`] when the supports leave a free motion, which a validated machine does not.
+    pub fn answers(&self, state: &State) -> Result<Answers, Unheld> {
+        let beam = self.beam(state, &[]);
+        let factor = beam.factor()?;
+        let x = &beam.x_mm;
+        let (face, grip) = (self.guide_face_mm(state), state.counter.grip_mm());
+        let (first, last) = (beam.node(grip.unwrap_or(0.0)), beam.node(face));
+        let tool = beam.node(state.turned_mm);
+        let flexibility = factor.inverse_diagonal();
+        let softest = match self.job.cutting.tools {
+            Tools::Single => worst(first..=last, |i| flexibility[i].a),
+            Tools::Opposed => tool,
+        };
+        let sag = beam.sag(&factor);
+        let lowest = worst(first..=last, |i| sag[i][0].abs());
+        let inside = grip.map(|_| worst(0..=first, |i| sag[i][0].abs()));
+        let mode = lowest_mode(&beam, &factor);
+        Ok(Answers {
+            unsupported_mm: self.unsupported_mm(state),
+            stiffness_n_per_um: n_per_um(1.0 / flexibility[softest].a),
+            stiffness_at_mm: x[softest],
+            sag_mm: sag[lowest][0].abs(),
+            sag_at_mm: x[lowest],
+            bore_sag_mm: inside.map_or(0.0, |i| sag[i][0].abs()),
+            bore_sag_at_mm: inside.map_or(0.0, |i| x[i]),
+            critical_rpm: rpm(mode.omega),
+            critical_at_mm: x[worst(0..=x.len() - 1, |i| mode.shape[i][0].abs())],
+            tool_mm_per_n: flexibility[tool].a,
+        })
+    }
+
+    /// The lowest lateral natural frequencies of a state, rad/s.
+    pub fn omegas(&self, state: &State, count: usize) -> Result<Vec<f64>, Unheld> {
+        Ok(lowest_modes(&self.beam(state, &[]), count)?.iter().map(|m| m.omega).collect())
+    }
+
+    /// `|min Re G|` at the tool, mm/N, with the job's damping ratio.
+    pub fn least_real_at_tool(&self, state: &State) -> Result<f64, Unheld> {
+        let beam = self.beam(state, &[]);
+        let tool = beam.node(state.turned_mm);
+        let modes = lowest_modes(&beam, RECEPTANCE_MODES)?;
+        let factor = beam.factor()?;
+        let flexibility = beam.under_force(&factor, tool, 1.0)[tool][0];
+        Ok(least_real(&modes, tool, flexibility, self.job.limits.damping_ratio))
+    }
+
+    /// Deflection in mm at a place under a radial force there, N.
+    pub fn deflection_at_mm(&self, state: &State, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
+        let beam = self.beam(state, &[at_mm]);
+        Ok(deflection(&beam, at_mm, force_n)?.abs())
+    }
+
+    /// Self-weight deflection in mm at the old nose when the collet opens there; sleeves in the bore stay.
+    pub fn release_mm(&self, state: &State) -> Result<f64, Unheld> {
+        let Some(nose_mm) = state.counter.grip_mm() else { return Ok(0.0) };
+        let open = State { counter: Counter::Open { nose_mm }, ..*state };
+        let beam = self.beam(&open, &[nose_mm]);
+        let factor = beam.factor()?;
+        Ok(beam.sag(&factor)[beam.node(nose_mm)][0].abs())
+    }
+}
+
+fn deflection(beam: &Beam, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
+    let factor = beam.factor()?;
+    let node = beam.node(at_mm);
+    Ok(beam.under_force(&factor, node, force_n)[node][0])
+}
+
+/// The index with the largest value; the first of equals, so that answers do not depend on the direction of the loop.
+fn worst(range: std::ops::RangeInclusive<usize>, value: impl Fn(usize) -> f64) -> usize {
+    let mut best = *range.start();
+    for i in range {
+        if value(i) > value(best) {
+            best = i;
+        }
+    }
+    best
+}

@@ -1,0 +1,27 @@
+//! `back`: how far the rear end gives way under work after part-off, held by the last grip alone.
+
+use super::super::rig::Rig;
+use super::super::state::{Counter, Guide, State};
+use super::Finding;
+use crate::mechanics::beam::Unheld;
+
+/// Name of the check.
+pub const NAME: &str = "back";
+
+/// The worst finding over the work on the rear end; none where there is none.
+///
+/// The overhang springs back when the tool leaves, so the demand is twice the deflection, as for `cut`.
+pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Result<Option<Finding>, Unheld> {
+    let length = rig.job.shaft.length_mm();
+    let state = State { turned_mm: length, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };
+    let mut worst: Option<Finding> = None;
+    for work in &rig.job.shaft.back_work {
+        let demand = 2.0 * rig.deflection_at_mm(&state, length, work.radial_force_n)?;
+        let limit = rig.job.limits.tolerance_share * work.tolerance_mm;
+        let found = Finding::at_most(NAME, "mm", demand, limit, length);
+        if worst.is_none_or(|w| found.utilisation > w.utilisation) {
+            worst = Some(found);
+        }
+    }
+    Ok(worst)
+}

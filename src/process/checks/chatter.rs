@@ -1,0 +1,61 @@
+//! `chatter`: depth of cut against the limit of regenerative chatter at the tool.
+//!
+//! The limit asks for the receptance at the tool. A bound from the static flexibility alone settles most moments; only
+//! where it fails are the modes worked out. Plunging, whirling and part-off are not checked.
+
+use super::super::rig::Rig;
+use super::super::segments::{Segment, Work};
+use super::super::state::State;
+use super::{Check, Finding, View};
+use crate::mechanics::chatter::{depth_limit_mm, least_real_bound, radial_cutting_stiffness};
+use crate::mechanics::cutting::cut;
+
+/// Name of the check.
+pub const NAME: &str = "chatter";
+
+/// The tool and travel that come closest to the limit: depth (mm) and cutting stiffness (N/mm²).
+fn hardest(rig: &Rig<'_>, segment: &Segment) -> Option<(f64, f64)> {
+    let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().map(|ap| (*ap, t.feed_mm)));
+    tools
+        .map(|(ap, feed)| {
+            let c = cut(&rig.resistance, &rig.edge, ap, feed);
+            (ap, radial_cutting_stiffness(&c, rig.resistance.in_plane_share))
+        })
+        .max_by(|a, b| (a.0 * a.1).total_cmp(&(b.0 * b.1)))
+}
+
+fn applies(segment: &Segment) -> bool {
+    matches!(segment.work, Work::Turn | Work::Thread)
+}
+
+fn finding(rig: &Rig<'_>, state: &State, segment: &Segment, least_real: f64) -> Option<Finding> {
+    let (depth, stiffness) = hardest(rig, segment)?;
+    let limit = depth_limit_mm(stiffness, least_real);
+    if limit.is_finite() { Some(Finding::at_most(NAME, "mm", depth, limit, state.turned_mm)) } else { None }
+}
+
+/// The finding with the modes worked out.
+pub fn exact(rig: &Rig<'_>, state: &State, segment: &Segment) -> Option<Finding> {
+    if !applies(segment) {
+        return None;
+    }
+    finding(rig, state, segment, rig.least_real_at_tool(state).ok()?)
+}
+
+/// The finding by the static bound: the limit is never higher than the true one.
+pub fn bound(view: &View<'_>) -> Option<Finding> {
+    if !applies(view.segment) {
+        return None;
+    }
+    let damping = view.rig.job.limits.damping_ratio;
+    finding(view.rig, view.state, view.segment, least_real_bound(view.answers.tool_mm_per_n, damping))
+}
+
+/// The check: the bound where it passes, else the exact one.
+pub const CHECK: Check = Check {
+    name: NAME,
+    find: |v| {
+        let safe = bound(v)?;
+        if safe.passes() { Some(safe) } else { exact(v.rig, v.state, v.segment) }
+    },
+};

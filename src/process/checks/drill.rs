@@ -1,0 +1,15 @@
+//! `drill`: deflection at a cross hole under its thrust, at the moment it is drilled.
+
+use super::super::rig::Rig;
+use super::super::state::State;
+use super::Finding;
+use crate::mechanics::beam::Unheld;
+
+/// Name of the check.
+pub const NAME: &str = "drill";
+
+/// The finding for a hole at `at_mm` under `thrust_n`.
+pub fn find(rig: &Rig<'_>, state: &State, at_mm: f64, thrust_n: f64) -> Result<Finding, Unheld> {
+    let demand = rig.deflection_at_mm(state, at_mm, thrust_n)?;
+    Ok(Finding::at_most(NAME, "mm", demand, rig.job.limits.drill_mm, at_mm))
+}

@@ -1,0 +1,101 @@
+//! The checks of a moment, one file each. To add one: write its file, put it into [`CHECKS`].
+//!
+//! A check gives the demand found, its limit and the share of the limit used (passes when at most 1).
+
+pub mod back;
+pub mod bore;
+pub mod chatter;
+pub mod cut;
+pub mod drill;
+pub mod release;
+pub mod sag;
+pub mod stiffness;
+pub mod torque;
+pub mod whip;
+pub mod whirl;
+
+use super::answers::Answers;
+use super::rig::Rig;
+use super::segments::Segment;
+use super::state::State;
+
+/// The largest share reported: anything beyond is as good as infinite, and every number printed must be finite.
+pub const MOST_SHARE: f64 = 1000.0;
+/// A check passes up to this share: rounding in the last digits of a speed or place set exactly at a limit is no breach.
+pub const PASSES_UP_TO: f64 = 1.0 + 1e-6;
+
+/// What a check found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Finding {
+    /// Name of the check.
+    pub check: &'static str,
+    /// Unit of demand and limit; empty for a ratio.
+    pub unit: &'static str,
+    /// Value found.
+    pub demand: f64,
+    /// Its limit.
+    pub limit: f64,
+    /// Share of the limit used.
+    pub utilisation: f64,
+    /// Place on the shaft where it is worst, mm.
+    pub at_mm: f64,
+}
+
+impl Finding {
+    /// Whether it passes.
+    pub fn passes(&self) -> bool {
+        self.utilisation <= PASSES_UP_TO
+    }
+
+    /// A demand that must not exceed a limit.
+    pub fn at_most(check: &'static str, unit: &'static str, demand: f64, limit: f64, at_mm: f64) -> Finding {
+        // A limit of nothing, or a demand beyond bounds, is a full breach; so is NaN, which must never pass.
+        let utilisation = if limit > 0.0 && demand <= MOST_SHARE * limit { demand.max(0.0) / limit } else { MOST_SHARE };
+        let demand = if demand.is_finite() { demand } else { MOST_SHARE * limit.abs() };
+        Finding { check, unit, demand, limit, utilisation, at_mm }
+    }
+
+    /// A value that must reach at least a limit.
+    pub fn at_least(check: &'static str, unit: &'static str, value: f64, limit: f64, at_mm: f64) -> Finding {
+        let utilisation = if value > 0.0 && limit <= MOST_SHARE * value { limit / value } else { MOST_SHARE };
+        Finding { check, unit, demand: value, limit, utilisation, at_mm }
+    }
+}
+
+/// What a check may look at.
+#[derive(Debug, Clone, Copy)]
+pub struct View<'a> {
+    /// The job on its machine.
+    pub rig: &'a Rig<'a>,
+    /// The moment.
+    pub state: &'a State,
+    /// What the beam answers.
+    pub answers: &'a Answers,
+    /// The segment in cut.
+    pub segment: &'a Segment,
+    /// Speed, rev/min.
+    pub rpm: f64,
+}
+
+/// A check of a moment.
+#[derive(Debug, Clone, Copy)]
+pub struct Check {
+    /// Name, as printed.
+    pub name: &'static str,
+    /// Finds it; none where it does not apply.
+    pub find: fn(&View<'_>) -> Option<Finding>,
+}
+
+/// The checks that hold at every moment of a stage, in the order they are printed.
+pub const CHECKS: [Check; 7] =
+    [stiffness::CHECK, whirl::CHECK, whip::CHECK, sag::CHECK, bore::CHECK, cut::CHECK, chatter::CHECK];
+
+/// All findings of a moment.
+pub fn all(view: &View<'_>) -> impl Iterator<Item = Finding> {
+    CHECKS.iter().filter_map(move |c| (c.find)(view))
+}
+
+/// Whether a check depends on the speed, so that slowing down can satisfy it.
+pub fn depends_on_speed(name: &str) -> bool {
+    [whirl::NAME, whip::NAME, bore::NAME].contains(&name)
+}

@@ -1,0 +1,15 @@
+//! `release`: how far the front drops when the collet opens at a hand-over.
+
+use super::super::rig::Rig;
+use super::super::state::State;
+use super::Finding;
+use crate::mechanics::beam::Unheld;
+
+/// Name of the check.
+pub const NAME: &str = "release";
+
+/// The finding at a hand-over, for the state just before the collet opens.
+pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
+    let at = state.counter.grip_mm().unwrap_or(0.0);
+    Ok(Finding::at_most(NAME, "mm", rig.release_mm(state)?, rig.job.limits.release_mm, at))
+}

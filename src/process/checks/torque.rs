@@ -1,0 +1,28 @@
+//! `torque`: the grip against the torque of part-off and of work on the rear end. Every other cut is driven by the
+//! headstock.
+
+use super::super::rig::Rig;
+use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
+use super::Finding;
+
+/// Name of the check.
+pub const NAME: &str = "torque";
+
+/// Largest torque the last grip has to carry, N·m: part-off at the bar's radius, or the heaviest work on the rear end.
+pub fn demand_nm(rig: &Rig<'_>) -> f64 {
+    let job = rig.job;
+    let feed = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
+    let force_n = rig.resistance.specific_n_per_mm2(feed) * feed * job.machine.part_off.width_mm;
+    let part_off = force_n * job.stock.diameter_mm / 2.0 / 1000.0;
+    job.shaft.back_work.iter().map(|w| w.torque_nm).fold(part_off, f64::max)
+}
+
+/// The finding for a grip with its nose at `nose_mm`; none without a counter-spindle.
+pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
+    let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
+    let shaft = &rig.job.shaft;
+    let diameter = shaft.sections.get(shaft.section_at(nose_mm))?.largest_mm();
+    let holds_nm = counter.friction * collet.clamp_force_n * diameter / 2.0 / 1000.0;
+    let demand = demand_nm(rig) * rig.job.limits.torque_margin;
+    Some(Finding::at_most(NAME, "N·m", demand, holds_nm, nose_mm))
+}

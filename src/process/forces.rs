@@ -1,0 +1,35 @@
+//! Forces of one travel: one tool, or an opposed pair whose radial forces balance but for a rest.
+
+use super::rig::Rig;
+use crate::mechanics::cutting::{Cut, cut};
+
+/// The cuts of one travel, the leading tool first.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TravelForces {
+    /// One cut, or two.
+    pub cuts: Vec<Cut>,
+    /// Net radial force the bar feels, N.
+    pub net_radial_n: f64,
+    /// Torque about the axis as a force at the surface: the sum of the main forces, N.
+    pub main_n: f64,
+}
+
+impl Rig<'_> {
+    /// Forces of a travel with these depths (mm, leading tool first) at a feed (mm/rev).
+    ///
+    /// Two tools leave `|Fp lead - Fp trail|`, and never less than the job's `unbalance` of the larger; one tool leaves
+    /// its own passive force.
+    pub fn travel_forces(&self, depths_mm: &[f64], feed_mm: f64) -> TravelForces {
+        let cuts: Vec<Cut> =
+            depths_mm.iter().map(|ap| cut(&self.resistance, &self.edge, *ap, feed_mm)).collect();
+        let net_radial_n = match cuts.as_slice() {
+            [lead, trail] => {
+                let larger = lead.passive_n.abs().max(trail.passive_n.abs());
+                (lead.passive_n - trail.passive_n).abs().max(self.job.cutting.unbalance * larger)
+            }
+            [only] => only.passive_n.abs(),
+            _ => 0.0,
+        };
+        TravelForces { net_radial_n, main_n: cuts.iter().map(|c| c.main_n).sum(), cuts }
+    }
+}

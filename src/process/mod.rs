@@ -1,0 +1,20 @@
+//! The machine at one moment: supports, checks, segments, speeds and times.
+//!
+//! Nothing here chooses; the planner chooses and the proof re-checks, both through this room.
+
+pub mod answers;
+pub mod checks;
+pub mod features;
+pub mod forces;
+pub mod profile;
+pub mod rig;
+pub mod segments;
+pub mod speed;
+pub mod state;
+pub mod stops;
+pub mod timing;
+
+pub use answers::Answers;
+pub use rig::Rig;
+pub use segments::{Segment, Work};
+pub use state::{Counter, Guide, State};

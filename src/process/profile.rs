@@ -1,0 +1,58 @@
+//! The finished profile as a row of cylinders, and what passes through a collet in front of a place.
+
+use crate::job::{SectionKind, Shaft};
+
+/// A taper is cut into slices over which the diameter changes by at most this share.
+const TAPER_STEP: f64 = 0.05;
+
+/// One cylinder of the profile.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slice {
+    /// Front end, mm.
+    pub from_mm: f64,
+    /// Rear end, mm.
+    pub to_mm: f64,
+    /// Diameter that carries bending, mm.
+    pub diameter_mm: f64,
+}
+
+/// The finished profile.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Profile {
+    /// Cylinders from the front face to the part-off face.
+    pub slices: Vec<Slice>,
+    /// Rear end of each section and the largest diameter up to and including it, mm.
+    largest: Vec<(f64, f64)>,
+}
+
+impl Profile {
+    /// The profile of a shaft. A taper is sliced so that each slice changes by at most 5 %, with its middle diameter.
+    pub fn new(shaft: &Shaft) -> Profile {
+        let mut slices = Vec::with_capacity(shaft.sections.len());
+        let mut largest = Vec::with_capacity(shaft.sections.len());
+        let mut so_far: f64 = 0.0;
+        for section in &shaft.sections {
+            let pieces = match section.kind {
+                SectionKind::Taper { front_mm, rear_mm } => {
+                    ((rear_mm / front_mm).ln().abs() / (1.0 + TAPER_STEP).ln()).ceil().max(1.0) as usize
+                }
+                _ => 1,
+            };
+            let step = section.length_mm() / pieces as f64;
+            for i in 0..pieces {
+                let from_mm = section.from_mm + step * i as f64;
+                let to_mm = if i + 1 == pieces { section.to_mm } else { from_mm + step };
+                slices.push(Slice { from_mm, to_mm, diameter_mm: section.bending_mm(0.5 * (from_mm + to_mm)) });
+            }
+            so_far = so_far.max(section.largest_mm());
+            largest.push((section.to_mm, so_far));
+        }
+        Profile { slices, largest }
+    }
+
+    /// Largest finished diameter anywhere in front of `s`, mm: what must pass an open collet with its nose there.
+    pub fn largest_in_front_mm(&self, s_mm: f64) -> f64 {
+        let i = self.largest.partition_point(|(to, _)| *to < s_mm);
+        self.largest.get(i).or(self.largest.last()).map_or(0.0, |(_, d)| *d)
+    }
+}

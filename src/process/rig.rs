@@ -1,0 +1,173 @@
+//! A job on its machine with one counter-spindle collet: everything a state needs, worked out once.
+
+use super::profile::Profile;
+use super::state::{Counter, Guide, State};
+use crate::job::{Collet, Holding, Job};
+use crate::mechanics::beam::{Beam, Elastic, Spring};
+use crate::mechanics::cutting::{Edge, Resistance};
+use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
+
+/// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
+pub const SPAN_POINTS: usize = 40;
+/// Elements at least over the front inside the counter-spindle, and between guide and headstock: enough for the first
+/// frequency within 0.1 %.
+const FRONT_ELEMENTS: f64 = 10.0;
+const REAR_ELEMENTS: f64 = 6.0;
+
+/// A job with one collet.
+#[derive(Debug, Clone)]
+pub struct Rig<'a> {
+    /// The job.
+    pub job: &'a Job,
+    /// The counter-spindle's collet; none: no counter-spindle is used.
+    pub collet: Option<&'a Collet>,
+    /// Elastic properties.
+    pub elastic: Elastic,
+    /// Cutting resistance.
+    pub resistance: Resistance,
+    /// Cutting edge.
+    pub edge: Edge,
+    /// Finished profile.
+    pub profile: Profile,
+}
+
+impl<'a> Rig<'a> {
+    /// Prepares a job with a collet.
+    pub fn new(job: &'a Job, collet: Option<&'a Collet>) -> Rig<'a> {
+        let m = &job.shaft.material;
+        Rig {
+            job,
+            collet,
+            elastic: Elastic {
+                e_n_per_mm2: n_per_mm2(m.e_gpa),
+                poisson: m.poisson,
+                density_t_per_mm3: t_per_mm3(m.density_kg_per_m3),
+            },
+            resistance: Resistance {
+                kc11_n_per_mm2: m.kc11_n_per_mm2,
+                mc: m.mc,
+                in_plane_share: job.cutting.in_plane_share,
+            },
+            edge: Edge {
+                nose_radius_mm: job.cutting.nose_radius_mm,
+                approach_rad: job.cutting.approach_deg.to_radians(),
+            },
+            profile: Profile::new(&job.shaft),
+        }
+    }
+
+    /// Distance from the tool tip to the bush face, or from the end of a stage to the headstock's nose without a bush.
+    pub fn gap_mm(&self) -> f64 {
+        let m = &self.job.machine;
+        match self.job.holding {
+            Holding::Bush => m.bush.as_ref().map_or(0.0, |b| b.gap_mm),
+            Holding::NoBush => m.no_bush.as_ref().map_or(0.0, |n| n.collet_gap_mm),
+        }
+    }
+
+    /// Length of the guiding land; none without a bush.
+    pub fn land_mm(&self) -> f64 {
+        self.job.machine.bush.as_ref().map_or(0.0, |b| b.land_mm)
+    }
+
+    /// Hold of the counter-spindle's collet, mm.
+    pub fn hold_mm(&self) -> f64 {
+        self.collet.map_or(0.0, |c| c.hold_mm)
+    }
+
+    /// Where the bar is first supported behind the tool: the bush face, or the headstock's nose, mm.
+    pub fn guide_face_mm(&self, state: &State) -> f64 {
+        match state.guide {
+            Guide::Bush { .. } => state.turned_mm + self.gap_mm(),
+            Guide::Collet { stage_end_mm } => stage_end_mm + self.gap_mm(),
+            Guide::Parted => self.job.shaft.length_mm(),
+        }
+    }
+
+    /// Unsupported length, mm: from the grip, or from the front face, to the first support behind the tool.
+    pub fn unsupported_mm(&self, state: &State) -> f64 {
+        self.guide_face_mm(state) - state.counter.grip_mm().unwrap_or(0.0)
+    }
+
+    /// Radial springs of a state.
+    pub fn springs(&self, state: &State) -> Vec<Spring> {
+        let machine = &self.job.machine;
+        let mut springs = Vec::with_capacity(8);
+        let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {
+            let n_per_mm = n_per_mm(0.5 * k_n_per_um);
+            list.push(Spring { at_mm: a, n_per_mm });
+            list.push(Spring { at_mm: b, n_per_mm });
+        };
+        if let Some(counter) = &machine.counter_spindle {
+            let hold = self.hold_mm();
+            if let Counter::Holds { nose_mm } = state.counter {
+                pair(&mut springs, nose_mm - hold, nose_mm, counter.stiffness_n_per_um);
+            }
+            if let (Counter::Holds { nose_mm } | Counter::Open { nose_mm }, Some(sleeve)) =
+                (state.counter, &counter.sleeve)
+            {
+                let mut at_mm = nose_mm - hold - sleeve.pitch_mm;
+                while at_mm >= 0.0 {
+                    springs.push(Spring { at_mm, n_per_mm: n_per_mm(sleeve.stiffness_n_per_um) });
+                    at_mm -= sleeve.pitch_mm;
+                }
+            }
+        }
+        let head = &machine.headstock;
+        let face = self.guide_face_mm(state);
+        match state.guide {
+            Guide::Bush { headstock_mm } => {
+                let (land, k) = machine.bush.as_ref().map_or((0.0, 0.0), |b| (b.land_mm, b.stiffness_n_per_um));
+                pair(&mut springs, face, face + land, k);
+                let nose = face + headstock_mm;
+                pair(&mut springs, nose, nose + head.hold_mm, head.stiffness_n_per_um);
+            }
+            Guide::Collet { .. } => pair(&mut springs, face, face + head.hold_mm, head.stiffness_n_per_um),
+            Guide::Parted => {}
+        }
+        springs
+    }
+
+    /// The beam of a state, from the front face to the rear end of the headstock's hold (or of the parted shaft).
+    /// `extra_mm` are places that must be nodes.
+    pub fn beam(&self, state: &State, extra_mm: &[f64]) -> Beam {
+        let springs = self.springs(state);
+        let turned = state.turned_mm;
+        let face = self.guide_face_mm(state);
+        let span_from = state.counter.grip_mm().unwrap_or(0.0);
+        let rear = springs.iter().map(|s| s.at_mm).fold(self.job.shaft.length_mm().min(face), f64::max);
+        let mut points = Vec::with_capacity(96);
+        points.extend([0.0, rear, turned.min(rear)]);
+        points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < turned.min(rear)));
+        points.extend(springs.iter().map(|s| s.at_mm));
+        points.extend_from_slice(extra_mm);
+        let mut divide = |from: f64, to: f64, pieces: f64| {
+            if to > from {
+                points.extend((0..=pieces as usize).map(|i| from + (to - from) * i as f64 / pieces));
+            }
+        };
+        divide(span_from, face.min(rear), SPAN_POINTS as f64);
+        divide(0.0, span_from, FRONT_ELEMENTS);
+        divide(face, rear, REAR_ELEMENTS);
+        let stock = self.job.stock.diameter_mm;
+        let slices = &self.profile.slices;
+        let mut i = 0;
+        Beam::new(
+            &self.elastic,
+            &mut points,
+            |s| {
+                if s >= turned {
+                    return stock;
+                }
+                while i + 1 < slices.len() && slices[i].to_mm <= s {
+                    i += 1;
+                }
+                match slices.get(i) {
+                    Some(slice) if s < slice.to_mm => slice.diameter_mm,
+                    _ => stock,
+                }
+            },
+            &springs,
+        )
+    }
+}

@@ -1,0 +1,327 @@
+//! Segments: what one forward travel, or a few with pull-backs between them, can finish.
+//!
+//! Next to a guide bush a section within `ap_max` is finished in one travel at full depth. Where more travels are
+//! needed the bar is pulled back by the segment's length `p` between them. Then the full bar ends `p - gap` inside the
+//! bush and the tool stands `max(gap, p)` in front of what is guided, so two rules bound `p`: enough land must stay on
+//! raw bar, and the deflection may change only so much from the start of a travel to its end. Without a bush there is
+//! no such bound; the change along the whole stage is checked instead.
+
+use super::rig::Rig;
+use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
+use crate::mechanics::cutting::feed_for_roughness_mm;
+use crate::mechanics::overhang::tip_mm_per_n;
+use crate::units::n_per_mm;
+
+/// Feed of a travel when the job gives none, and the most a finishing feed from roughness may reach, mm/rev.
+pub const DEFAULT_FEED_MM: f64 = 0.15;
+/// Grooves and part-off are plunged at this share of the feed. Common practice, no source.
+pub const PLUNGE_FEED_SHARE: f64 = 0.4;
+/// A section that needs more segments than this is refused: nobody would make it so.
+const MOST_SEGMENTS: usize = 2000;
+/// The rules on a pull-back are kept within this share, so that a length just at the rule is not split by rounding.
+const RULE_SLACK: f64 = 1e-9;
+/// A radial stock below this is no cut, mm: the bar is left as drawn.
+const NO_STOCK_MM: f64 = 1e-9;
+
+/// What is done to a segment.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Work {
+    /// Turned along.
+    Turn,
+    /// Plunged: a groove.
+    Plunge,
+    /// Turned to the major diameter, then single-point threaded.
+    Thread,
+    /// Whirled from bar in one travel by a driven tool.
+    Whirl,
+    /// Parted off (the width behind the shaft).
+    PartOff,
+    /// Left as drawn: the bar has the finished diameter.
+    AsDrawn,
+}
+
+impl Work {
+    /// The word printed.
+    pub fn key(self) -> &'static str {
+        match self {
+            Work::Turn => "turn",
+            Work::Plunge => "plunge",
+            Work::Thread => "thread",
+            Work::Whirl => "whirl",
+            Work::PartOff => "part_off",
+            Work::AsDrawn => "as_drawn",
+        }
+    }
+}
+
+/// One travel.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Travel {
+    /// Depth of cut of each tool, the leading one first, mm.
+    pub depths_mm: Vec<f64>,
+    /// Diameter before the travel, mm: the largest in cut.
+    pub before_mm: f64,
+    /// Feed, mm/rev.
+    pub feed_mm: f64,
+    /// Net radial force, N.
+    pub net_radial_n: f64,
+}
+
+/// One segment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Segment {
+    /// Index of the section; the part-off has the last one.
+    pub section: usize,
+    /// Front end, mm.
+    pub from_mm: f64,
+    /// Rear end, mm.
+    pub to_mm: f64,
+    /// What is done.
+    pub work: Work,
+    /// The travels, the last leaves the finished surface.
+    pub travels: Vec<Travel>,
+    /// Whether its front-facing shoulder needs a back-turning tool.
+    pub back: bool,
+    /// Change of the diameter by deflection along the finishing travel, mm, next to a bush (0 for one travel).
+    pub change_mm: f64,
+}
+
+impl Segment {
+    /// Length, mm.
+    pub fn length_mm(&self) -> f64 {
+        self.to_mm - self.from_mm
+    }
+
+    /// The travel that leaves the finished surface.
+    pub fn finishing(&self) -> Option<&Travel> {
+        self.travels.last()
+    }
+}
+
+/// A section that cannot be cut this way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Refused {
+    /// Index of the section.
+    pub section: usize,
+    /// Turned length up to which things go well, mm.
+    pub at_mm: f64,
+    /// Segments it would take.
+    pub segments: usize,
+    /// Name of the rule.
+    pub rule: &'static str,
+    /// One sentence.
+    pub text: String,
+}
+
+impl Rig<'_> {
+    /// Feed of a travel, mm/rev; `finishing` travels keep the section's roughness.
+    pub fn feed_mm(&self, section: &Section, finishing: bool) -> f64 {
+        let given = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
+        match section.ra_um {
+            Some(ra) if finishing => given.min(feed_for_roughness_mm(self.job.cutting.nose_radius_mm, ra)),
+            _ => given,
+        }
+    }
+
+    /// All segments from the front face to the part-off, in order.
+    ///
+    /// - **Errors**: the first section that cannot be cut this way: it must not be interrupted but would need inner
+    ///   borders, or it would need absurdly many.
+    pub fn segments(&self) -> Result<Vec<Segment>, Refused> {
+        let mut all = Vec::with_capacity(self.job.shaft.sections.len() + 1);
+        let mut front_mm = f64::INFINITY;
+        for (index, section) in self.job.shaft.sections.iter().enumerate() {
+            let back = index > 0 && section.front_mm() < front_mm - NO_STOCK_MM;
+            front_mm = section.rear_mm();
+            self.section_segments(index, section, back, &mut all)?;
+        }
+        let length = self.job.shaft.length_mm();
+        all.push(Segment {
+            section: self.job.shaft.sections.len().saturating_sub(1),
+            from_mm: length,
+            to_mm: self.job.parted_at_mm(),
+            work: Work::PartOff,
+            travels: vec![Travel {
+                depths_mm: Vec::new(),
+                before_mm: self.job.stock.diameter_mm,
+                feed_mm: self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE,
+                net_radial_n: 0.0,
+            }],
+            back: false,
+            change_mm: 0.0,
+        });
+        Ok(all)
+    }
+
+    fn section_segments(
+        &self,
+        index: usize,
+        section: &Section,
+        back: bool,
+        all: &mut Vec<Segment>,
+    ) -> Result<(), Refused> {
+        let mut one = Segment {
+            section: index,
+            from_mm: section.from_mm,
+            to_mm: section.to_mm,
+            work: Work::Turn,
+            travels: self.travels(section),
+            back,
+            change_mm: 0.0,
+        };
+        let guided = self.job.holding == Holding::Bush;
+        match section.kind {
+            SectionKind::Groove { .. } => {
+                one.work = Work::Plunge;
+                let feed_mm = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
+                one.travels =
+                    vec![Travel { depths_mm: vec![], before_mm: self.job.stock.diameter_mm, feed_mm, net_radial_n: 0.0 }];
+            }
+            SectionKind::Thread(_) if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) => {
+                one.work = Work::Whirl;
+                one.travels = vec![Travel {
+                    depths_mm: vec![],
+                    before_mm: self.job.stock.diameter_mm,
+                    feed_mm: self.feed_mm(section, false),
+                    net_radial_n: 0.0,
+                }];
+            }
+            SectionKind::Thread(_) => one.work = Work::Thread,
+            _ if one.travels.is_empty() => one.work = Work::AsDrawn,
+            _ if guided && one.travels.len() > 1 => {
+                let pieces = self.pieces(index, section, &one.travels)?;
+                let step = section.length_mm() / pieces as f64;
+                one.change_mm = self.pull_back_change_mm(step, one.travels.last());
+                for i in 0..pieces {
+                    let from_mm = section.from_mm + step * i as f64;
+                    let to_mm = if i + 1 == pieces { section.to_mm } else { section.from_mm + step * (i + 1) as f64 };
+                    all.push(Segment { from_mm, to_mm, back: back && i == 0, ..one.clone() });
+                }
+                return Ok(());
+            }
+            _ => {}
+        }
+        all.push(one);
+        Ok(())
+    }
+
+    /// The travels that take a section from bar to size, in order; none where there is nothing to take off.
+    fn travels(&self, section: &Section) -> Vec<Travel> {
+        let cutting = &self.job.cutting;
+        let stock_mm = (self.job.stock.diameter_mm - section.smallest_turned_mm()) / 2.0;
+        if stock_mm <= NO_STOCK_MM {
+            return Vec::new();
+        }
+        let (last, most) = (cutting.ap_finish_mm, cutting.ap_max_mm);
+        let wants_last = section.finish_pass && stock_mm > last;
+        let roughing = |depth: f64| -> Vec<f64> {
+            let passes = (depth / most - RULE_SLACK).ceil().max(1.0);
+            vec![depth / passes; passes as usize]
+        };
+        // Depths of each travel, the leading tool first.
+        let depths: Vec<Vec<f64>> = match cutting.tools {
+            Tools::Single if stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last => vec![vec![stock_mm]],
+            _ if stock_mm <= last => vec![vec![stock_mm]],
+            Tools::Single => {
+                let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
+                list.push(vec![last]);
+                list
+            }
+            Tools::Opposed => {
+                let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
+                if let Some(final_pass) = list.last_mut() {
+                    final_pass.push(last);
+                }
+                list
+            }
+        };
+        let count = depths.len();
+        let mut before_mm = self.job.stock.diameter_mm;
+        depths
+            .into_iter()
+            .enumerate()
+            .map(|(i, depths_mm)| {
+                let feed_mm = self.feed_mm(section, i + 1 == count);
+                let net_radial_n = self.travel_forces(&depths_mm, feed_mm).net_radial_n;
+                let travel = Travel { before_mm, feed_mm, net_radial_n, depths_mm };
+                before_mm -= 2.0 * travel.depths_mm.iter().sum::<f64>();
+                travel
+            })
+            .collect()
+    }
+
+    /// Longest pull-back that leaves enough land on raw bar, mm.
+    pub fn pull_back_by_land_mm(&self) -> f64 {
+        self.job.machine.bush.as_ref().map_or(0.0, |b| b.gap_mm + b.land_mm - b.engagement_min_mm)
+    }
+
+    /// Fewest equal pieces of a section that obey both rules.
+    fn pieces(&self, index: usize, section: &Section, travels: &[Travel]) -> Result<usize, Refused> {
+        let length = section.length_mm();
+        let longest = self.longest_pull_back_mm(section, travels).min(length);
+        let pieces = (length / longest - RULE_SLACK).ceil().max(1.0);
+        let refused = |rule, text| Refused { section: index, at_mm: section.from_mm, segments: pieces as usize, rule, text };
+        let label = section.label(index);
+        if !(longest > 0.0 && pieces <= MOST_SEGMENTS as f64) {
+            let text = format!("{label} needs several travels and no pull-back is short enough for its tolerance");
+            return Err(refused("pull_back", text));
+        }
+        if pieces > 1.0 && section.interrupt == Interrupt::Never {
+            let text = format!(
+                "{label} needs {} travels, and so {pieces:.0} segments with witness lines between them, but must not be interrupted",
+                travels.len()
+            );
+            return Err(refused("interrupt", text));
+        }
+        Ok(pieces as usize)
+    }
+
+    /// Longest pull-back that obeys both rules, mm: the land rule, then by bisection the deflection rule, whose demand
+    /// grows with the length.
+    fn longest_pull_back_mm(&self, section: &Section, travels: &[Travel]) -> f64 {
+        let obeys = |p: f64| {
+            travels.iter().enumerate().skip(1).all(|(i, travel)| {
+                let limit = if i + 1 == travels.len() {
+                    self.job.limits.tolerance_share * section.tolerance.width_mm()
+                } else {
+                    travel.depths_mm.iter().sum()
+                };
+                self.pull_back_change_mm(p, Some(travel)) <= limit * (1.0 + RULE_SLACK)
+            })
+        };
+        let by_land = self.pull_back_by_land_mm();
+        let whole = by_land.min(section.length_mm());
+        if obeys(whole) {
+            return whole;
+        }
+        let (mut good, mut bad) = (self.gap_mm().min(whole), whole);
+        while bad - good > 1e-6 * bad {
+            let middle = 0.5 * (good + bad);
+            if obeys(middle) {
+                good = middle;
+            } else {
+                bad = middle;
+            }
+        }
+        good
+    }
+
+    /// Change of the diameter along a travel after a pull-back by `p`, `2 (δ(max(gap, p)) - δ(gap))`, mm.
+    ///
+    /// The bar next to the bush has the diameter before that travel. What is left of the land carries it, with the
+    /// bush's springs at the ends of that contact.
+    fn pull_back_change_mm(&self, p_mm: f64, travel: Option<&Travel>) -> f64 {
+        let (Some(bush), Some(travel)) = (&self.job.machine.bush, travel) else { return 0.0 };
+        let spring = n_per_mm(0.5 * bush.stiffness_n_per_um);
+        let tip = |overhang: f64| {
+            let contact = bush.land_mm - (overhang - bush.gap_mm).max(0.0);
+            tip_mm_per_n(&self.elastic, travel.before_mm, overhang, contact, spring)
+        };
+        2.0 * travel.net_radial_n * (tip(p_mm.max(bush.gap_mm)) - tip(bush.gap_mm))
+    }
+}
+
+/// The segment in cut at a turned length; a border belongs to the segment in front of it.
+pub fn segment_at(segments: &[Segment], turned_mm: f64) -> usize {
+    segments.partition_point(|s| s.to_mm < turned_mm).min(segments.len().saturating_sub(1))
+}

@@ -1,0 +1,61 @@
+//! One moment: how far the bar is turned, what guides it behind the tool and what holds it in front.
+
+/// What holds the front.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Counter {
+    /// Nothing: the front is free.
+    Away,
+    /// The counter-spindle's collet is closed with its nose here (mm from the front face).
+    Holds {
+        /// Nose, mm.
+        nose_mm: f64,
+    },
+    /// The collet is open with its nose here; only sleeves in the bore carry.
+    Open {
+        /// Nose, mm.
+        nose_mm: f64,
+    },
+}
+
+impl Counter {
+    /// The nose of a closed collet, mm.
+    pub fn grip_mm(self) -> Option<f64> {
+        match self {
+            Counter::Holds { nose_mm } => Some(nose_mm),
+            _ => None,
+        }
+    }
+
+    /// The state with a grip, or free.
+    pub fn of(grip_mm: Option<f64>) -> Counter {
+        grip_mm.map_or(Counter::Away, |nose_mm| Counter::Holds { nose_mm })
+    }
+}
+
+/// What is behind the tool.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Guide {
+    /// The guide bush, and the headstock's nose this far from the bush face, mm.
+    Bush {
+        /// Distance of the nose from the bush face, mm.
+        headstock_mm: f64,
+    },
+    /// The headstock's collet alone, set for a stage that ends here (mm from the front face).
+    Collet {
+        /// End of the stage, mm.
+        stage_end_mm: f64,
+    },
+    /// Nothing: the part is parted off.
+    Parted,
+}
+
+/// One moment.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct State {
+    /// Turned length: everything in front of it is finished, everything behind raw bar, mm.
+    pub turned_mm: f64,
+    /// What holds the front.
+    pub counter: Counter,
+    /// What is behind the tool.
+    pub guide: Guide,
+}

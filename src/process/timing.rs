@@ -1,0 +1,66 @@
+//! How long things take.
+//!
+//! A travel takes `length / (f n)`; every travel adds the machine's overhead. Single-point threads: `round(4 + 4 P)`
+//! passes at half the speed and one second back. Defaults: common practice, no source.
+
+use super::rig::Rig;
+use super::segments::{Segment, Work};
+use crate::job::SectionKind;
+
+/// Widest groove one plunge cuts, mm. Common practice, no source.
+const PLUNGE_WIDTH_MM: f64 = 3.0;
+
+/// Cutting and overhead time of a piece of a segment, s.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct PieceTime {
+    /// In the cut.
+    pub cutting_s: f64,
+    /// Overheads of its travels.
+    pub overhead_s: f64,
+}
+
+impl PieceTime {
+    /// Both, s.
+    pub fn total_s(&self) -> f64 {
+        self.cutting_s + self.overhead_s
+    }
+}
+
+impl Rig<'_> {
+    /// Time of `length_mm` of a segment when no travel may run faster than `cap_rpm`.
+    ///
+    /// Grooves, threads and part-off are whole works: they have no pieces, and the length does not count. Part-off
+    /// takes the machine's time, which stands beside the plan's cutting time, so it is nothing here.
+    pub fn piece_time(&self, segment: &Segment, length_mm: f64, gripped: bool, cap_rpm: f64) -> PieceTime {
+        let overhead = self.job.machine.segment_overhead_s;
+        let rpm = |before_mm: f64| self.wanted_rpm(segment, before_mm, gripped).min(cap_rpm);
+        let along = |length: f64| -> f64 {
+            segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t.before_mm))).sum()
+        };
+        let section = self.job.shaft.sections.get(segment.section);
+        let thread = section.and_then(|s| match &s.kind {
+            SectionKind::Thread(t) => Some(t),
+            _ => None,
+        });
+        let travels = segment.travels.len() as f64;
+        match (segment.work, thread) {
+            (Work::PartOff | Work::AsDrawn, _) => PieceTime::default(),
+            (Work::Plunge, _) => {
+                let depth = section.map_or(0.0, |s| (self.job.stock.diameter_mm - s.smallest_turned_mm()) / 2.0);
+                let plunges = (segment.length_mm() / PLUNGE_WIDTH_MM - 1e-9).ceil().max(1.0);
+                PieceTime { cutting_s: plunges * along(depth), overhead_s: plunges * overhead }
+            }
+            (Work::Whirl, Some(thread)) => PieceTime {
+                cutting_s: 60.0 * segment.length_mm() / (thread.pitch_mm * rpm(self.job.stock.diameter_mm)),
+                overhead_s: overhead,
+            },
+            (Work::Thread, Some(thread)) => {
+                let passes = (4.0 + 4.0 * thread.pitch_mm).round();
+                let speed = 0.5 * self.wanted_rpm(segment, thread.major_mm, gripped).min(cap_rpm);
+                let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
+                PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }
+            }
+            _ => PieceTime { cutting_s: along(length_mm), overhead_s: travels * overhead },
+        }
+    }
+}
