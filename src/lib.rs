@@ -22,4 +22,5 @@ pub mod diag;
 pub mod fields;
 pub mod units;
 
+pub mod input;
 pub mod job;

@@ -77,7 +77,9 @@ impl Section {
     /// Largest diameter that passes through a collet in mm: major diameter of a thread, circle across the corners.
     pub fn largest_mm(&self) -> f64 {
         match &self.kind {
-            SectionKind::Cylinder { diameter_mm } | SectionKind::Groove { diameter_mm } | SectionKind::Knurl { diameter_mm } => *diameter_mm,
+            SectionKind::Cylinder { diameter_mm }
+            | SectionKind::Groove { diameter_mm }
+            | SectionKind::Knurl { diameter_mm } => *diameter_mm,
             SectionKind::Thread(t) => t.major_mm,
             SectionKind::Taper { front_mm, rear_mm } => front_mm.max(*rear_mm),
             SectionKind::Flats { circle_mm, .. } => *circle_mm,
@@ -112,7 +114,9 @@ impl Section {
     /// across the flats, a groove with its own (model, section "the beam").
     pub fn bending_mm(&self, s_mm: f64) -> f64 {
         match &self.kind {
-            SectionKind::Cylinder { diameter_mm } | SectionKind::Groove { diameter_mm } | SectionKind::Knurl { diameter_mm } => *diameter_mm,
+            SectionKind::Cylinder { diameter_mm }
+            | SectionKind::Groove { diameter_mm }
+            | SectionKind::Knurl { diameter_mm } => *diameter_mm,
             SectionKind::Thread(t) => t.minor_mm(),
             SectionKind::Taper { front_mm, rear_mm } => {
                 let u = ((s_mm - self.from_mm) / self.length_mm()).clamp(0.0, 1.0);
