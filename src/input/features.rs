@@ -28,6 +28,9 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Sect
     let map = r.map(node, "the feature", &KEYS)?;
     let kinds: Vec<&[&str]> = KINDS.into_iter().filter(|keys| map.get(keys[0]).is_some()).collect();
     let [keys] = kinds[..] else {
+        if kinds.is_empty() && KINDS.into_iter().any(|keys| map.tried(keys[0])) {
+            return None;
+        }
         let diag = Diag::new("a feature is one of cross hole, keyseat, centre hole").help(
             "write `{cross_hole: 5, at: 120}`, `{keyseat: [6, 3.5], from: 500, to: 540}` or `{centre_hole: A2.5, end: front}`",
         );

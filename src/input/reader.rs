@@ -11,7 +11,7 @@ use super::node::{Node, place_of, raw};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
 
-/// More complaints than this help nobody; the rest is dropped.
+/// More complaints than this help nobody; the rest is only counted.
 const DIAGS_MAX: usize = 100;
 /// Longest text value, characters; longer ones would spoil every table they are printed in.
 const TEXT_MAX: usize = 120;
@@ -22,27 +22,34 @@ const SHOWN_MAX: usize = 60;
 pub(super) struct Reader {
     source: Arc<Source>,
     diags: Vec<Diag>,
+    dropped: usize,
 }
 
 /// A map whose keys have been checked.
-#[derive(Clone, Copy)]
 pub(super) struct Map<'a> {
     /// What it describes, a phrase with its article.
     what: &'static str,
     /// Where it begins.
     pub(super) at: Location,
     entries: &'a [(Spanned<Node>, Spanned<Node>)],
+    /// Known keys that stand there misspelt. They have their complaint and are not called missing as well.
+    misspelt: Vec<&'static str>,
 }
 
 impl<'a> Map<'a> {
     /// A map that was left out: every key of it is missing.
     pub(super) fn empty(what: &'static str, at: Location) -> Self {
-        Map { what, at, entries: &[] }
+        Map { what, at, entries: &[], misspelt: Vec::new() }
     }
 
     /// The value of a key.
     pub(super) fn get(&self, key: &str) -> Option<&'a Spanned<Node>> {
         self.entries.iter().find(|(k, _)| matches!(&k.value, Node::Text(text) if text == key)).map(|(_, value)| value)
+    }
+
+    /// Whether a key stands there, rightly spelt or not.
+    pub(super) fn tried(&self, key: &str) -> bool {
+        self.get(key).is_some() || self.misspelt.contains(&key)
     }
 
     /// Place of a key's value, or of the map where it is not given.
@@ -54,7 +61,7 @@ impl<'a> Map<'a> {
     pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
         match self.get(key) {
             Some(Spanned { value: Node::Map(entries), referenced, .. }) => {
-                Map { what: self.what, at: *referenced, entries }.place(inner)
+                Map { what: self.what, at: *referenced, entries, misspelt: Vec::new() }.place(inner)
             }
             _ => self.place(key),
         }
@@ -63,25 +70,35 @@ impl<'a> Map<'a> {
 
 impl Reader {
     pub(super) fn new(source: Arc<Source>) -> Self {
-        Reader { source, diags: Vec::new() }
+        Reader { source, diags: Vec::new(), dropped: 0 }
     }
 
     /// Keeps a complaint about a place.
     pub(super) fn complain(&mut self, at: &Location, diag: Diag) {
         if self.diags.len() < DIAGS_MAX {
             self.diags.push(diag.at(Some(place_of(&self.source, at))));
+        } else {
+            self.dropped += 1;
         }
     }
 
     /// Everything complained about, in the order of the file.
     pub(super) fn finish(mut self) -> Vec<Diag> {
         self.diags.sort_by_key(|diag| diag.place.as_ref().map_or(0, |place| place.start));
+        if self.dropped > 0 {
+            self.diags.push(Diag::new(format!("{} more errors are not shown", self.dropped)).help("mend these first"));
+        }
         self.diags
     }
 
     /// The node as a map of known keys. Complains about a node of another kind (then `None`) and about unknown and
     /// repeated keys.
-    pub(super) fn map<'a>(&mut self, node: &'a Spanned<Node>, what: &'static str, known: &[&str]) -> Option<Map<'a>> {
+    pub(super) fn map<'a>(
+        &mut self,
+        node: &'a Spanned<Node>,
+        what: &'static str,
+        known: &[&'static str],
+    ) -> Option<Map<'a>> {
         let Node::Map(entries) = &node.value else {
             let diag = Diag::new(format!("{what} is {}, not a map of keys and values", node.value.kind()))
                 .help(format!("known keys are {}", known.join(", ")));
@@ -89,6 +106,7 @@ impl Reader {
             return None;
         };
         let mut seen: Vec<(&str, &Location)> = Vec::new();
+        let mut misspelt = Vec::new();
         for (key, value) in entries {
             let Node::Text(text) = &key.value else {
                 self.odd_key(key, value, what, known);
@@ -101,10 +119,12 @@ impl Reader {
             } else if known.contains(&text.as_str()) {
                 seen.push((text, &key.referenced));
             } else {
-                self.complain(&key.referenced, unknown_key(text, what, known));
+                let meant = nearest(text, known.iter().copied());
+                misspelt.extend(meant);
+                self.complain(&key.referenced, unknown_key(text, meant, what, known));
             }
         }
-        Some(Map { what, at: node.referenced, entries })
+        Some(Map { what, at: node.referenced, entries, misspelt })
     }
 
     fn odd_key(&mut self, key: &Spanned<Node>, value: &Spanned<Node>, what: &str, known: &[&str]) {
@@ -122,6 +142,7 @@ impl Reader {
     /// The value of a key that must be there.
     pub(super) fn required<'a>(&mut self, map: &Map<'a>, key: &str, hint: &str) -> Option<&'a Spanned<Node>> {
         match map.get(key) {
+            None if map.misspelt.contains(&key) => None,
             None => {
                 self.complain(
                     &map.at,
@@ -314,11 +335,11 @@ impl Reader {
     }
 }
 
-fn unknown_key(key: &str, what: &str, known: &[&str]) -> Diag {
+fn unknown_key(key: &str, meant: Option<&str>, what: &str, known: &[&str]) -> Diag {
     if key == "<<" {
         return Diag::new("merge keys (`<<`) are not read").help("write the keys out where they belong");
     }
-    let help = match nearest(key, known.iter().copied()) {
+    let help = match meant {
         Some(near) => format!("did you mean `{near}`?"),
         None => format!("known keys are {}", known.join(", ")),
     };

@@ -115,6 +115,7 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
         return None;
     }
     match given[..] {
+        [] if KINDS.iter().any(|key| map.tried(key)) => None,
         [] => {
             let diag = Diag::new("the section has no diameter")
                 .help("give `diameter`, `thread: M16x1.5`, `taper: [18, 22]`, or `across_flats` and `sides`");
