@@ -42,9 +42,13 @@ impl<'a> Map<'a> {
         Map { what, at, entries: &[], misspelt: Vec::new() }
     }
 
+    fn entry(&self, key: &str) -> Option<&'a (Spanned<Node>, Spanned<Node>)> {
+        self.entries.iter().find(|(k, _)| matches!(&k.value, Node::Text(text) if text == key))
+    }
+
     /// The value of a key.
     pub(super) fn get(&self, key: &str) -> Option<&'a Spanned<Node>> {
-        self.entries.iter().find(|(k, _)| matches!(&k.value, Node::Text(text) if text == key)).map(|(_, value)| value)
+        self.entry(key).map(|(_, value)| value)
     }
 
     /// Whether a key stands there, rightly spelt or not.
@@ -150,7 +154,7 @@ impl Reader {
                 );
                 None
             }
-            found => self.filled(found?, key),
+            found => self.filled(map, found?, key),
         }
     }
 
@@ -158,19 +162,18 @@ impl Reader {
     pub(super) fn optional<'a>(&mut self, map: &Map<'a>, key: &str) -> Option<Option<&'a Spanned<Node>>> {
         match map.get(key) {
             None => Some(None),
-            Some(node) => self.filled(node, key).map(Some),
+            Some(node) => self.filled(map, node, key).map(Some),
         }
     }
 
-    fn filled<'a>(&mut self, node: &'a Spanned<Node>, key: &str) -> Option<&'a Spanned<Node>> {
-        if matches!(node.value, Node::Null) {
-            self.complain(
-                &node.referenced,
-                Diag::new(format!("`{key}` has no value")).help("write a value, or remove the key"),
-            );
-            return None;
+    fn filled<'a>(&mut self, map: &Map<'a>, node: &'a Spanned<Node>, key: &str) -> Option<&'a Spanned<Node>> {
+        if !matches!(node.value, Node::Null) {
+            return Some(node);
         }
-        Some(node)
+        // What is not there has no place, so the key is shown.
+        let at = map.entry(key).map_or(map.at, |(key, _)| key.referenced);
+        self.complain(&at, Diag::new(format!("`{key}` has no value")).help("write a value, or remove the key"));
+        None
     }
 
     /// A number that must be there.
@@ -368,9 +371,9 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     if with_point != text && with_point.parse::<f64>().is_ok() {
         return Diag::new(format!("`{key}` has a decimal comma")).help(format!("write a point: `{key}: {with_point}`"));
     }
-    let digits = text.find(|c: char| !"+-.0123456789".contains(c)).unwrap_or(text.len());
-    let (number, unit) = (text[..digits].trim(), text[digits..].trim());
-    if number.parse::<f64>().is_ok() && !unit.is_empty() {
+    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c)).unwrap_or(with_point.len());
+    let (number, unit) = (with_point[..digits].trim(), with_point[digits..].trim());
+    if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
         let plain = if field.unit.is_empty() { "without a unit".to_owned() } else { format!("plain {}", field.unit) };
         return Diag::new(format!("`{key}` is written with `{}` behind the number", shown(unit)))
             .help(format!("numbers are {plain}: write `{key}: {number}`, converted where the unit is another"));
