@@ -22,6 +22,7 @@ pub mod diag;
 pub mod fields;
 pub mod units;
 
+pub mod input;
 pub mod job;
 pub mod mechanics;
 pub mod planner;

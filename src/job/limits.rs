@@ -1,5 +1,8 @@
 //! What counts as good enough, what the plan is to make best, and what things cost.
 
+use super::iso286::it_width_mm;
+use super::shaft::Interrupt;
+
 /// Limits of the checks and settings of the planner. Defaults: common practice, no source.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
@@ -51,4 +54,36 @@ pub struct Rates {
     pub material_per_kg: f64,
     /// Currency.
     pub currency: String,
+}
+
+/// Roughness up to which a surface is never interrupted without leave, Ra in µm. Common practice, no source.
+const RA_NEVER_UM: f64 = 0.8;
+/// Roughness up to which an interruption is avoided, Ra in µm. Common practice, no source.
+const RA_AVOID_UM: f64 = 1.6;
+/// Rounding of a width worked out from deviations in decimal mm; without it an exact IT7 band would count as wider.
+const ROUNDING_MM: f64 = 1e-9;
+
+impl Interrupt {
+    /// What a surface allows where the job does not say: `Never` for a tolerance of IT7 or finer or Ra 0.8 and finer,
+    /// `Avoid` up to IT9 or Ra 1.6, else `Free`.
+    ///
+    /// - **Units**: mm, µm; `diameter_mm` is the section's largest.
+    /// - **Source**: common practice, no source.
+    ///
+    /// ```
+    /// use spanhold::job::Interrupt;
+    /// assert_eq!(Interrupt::usual(0.052, 22.0, None), Interrupt::Avoid);
+    /// assert_eq!(Interrupt::usual(0.052, 22.0, Some(0.8)), Interrupt::Never);
+    /// ```
+    pub fn usual(tolerance_width_mm: f64, diameter_mm: f64, ra_um: Option<f64>) -> Interrupt {
+        let within = |grade| it_width_mm(grade, diameter_mm).is_ok_and(|it| tolerance_width_mm <= it + ROUNDING_MM);
+        let smooth = |limit| ra_um.is_some_and(|ra| ra <= limit);
+        if within(7) || smooth(RA_NEVER_UM) {
+            Interrupt::Never
+        } else if within(9) || smooth(RA_AVOID_UM) {
+            Interrupt::Avoid
+        } else {
+            Interrupt::Free
+        }
+    }
 }

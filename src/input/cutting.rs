@@ -1,0 +1,93 @@
+//! `cutting`: tools, speeds and feeds. The whole map may be left out.
+
+use super::reader::{Map, Reader};
+use crate::diag::Diag;
+use crate::fields;
+use crate::job::{Cutting, Material, Tools};
+
+const KEYS: [&str; 11] = [
+    "tools",
+    "vc",
+    "feed",
+    "nose_radius",
+    "approach_angle",
+    "ap_max",
+    "ap_finish",
+    "speed_floor",
+    "lag",
+    "unbalance",
+    "in_plane_share",
+];
+
+/// How the part is cut; `material` gives the speed where the job does not. What was assumed goes to the notes.
+pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<Cutting> {
+    let empty = Map::empty("`cutting`", job.at);
+    let map = match r.optional(job, "cutting")? {
+        Some(node) => r.map(node, "`cutting`", &KEYS)?,
+        None => empty,
+    };
+    let tools = r.choice(&map, "tools", &[("single", Tools::Single), ("opposed", Tools::Opposed)], Some(Tools::Single));
+    let vc = speed(r, &map, material, notes);
+    let feed = r.number_maybe(&map, &fields::FEED);
+    let nose_radius = r.number_or(&map, &fields::NOSE_RADIUS, None);
+    let approach = r.number_or(&map, &fields::APPROACH_ANGLE, None);
+    let ap_max = r.number_or(&map, &fields::AP_MAX, None);
+    let shallow = ap_max.zip(fields::AP_FINISH.default).map(|(ap_max, usual)| ap_max.min(usual));
+    let ap_finish = r.number_or(&map, &fields::AP_FINISH, shallow);
+    let speed_floor = r.number_or(&map, &fields::SPEED_FLOOR, None);
+    let lag = r.number_or(&map, &fields::LAG, None);
+    let unbalance = r.number_or(&map, &fields::UNBALANCE, None);
+    let in_plane = r.number_or(&map, &fields::IN_PLANE_SHARE, None);
+    let (ap_max_mm, ap_finish_mm) = (ap_max?, ap_finish?);
+    if ap_finish_mm > ap_max_mm {
+        let diag = Diag::new(format!("the last pass of {ap_finish_mm} mm is deeper than `ap_max`, {ap_max_mm} mm"))
+            .help("`ap_finish` is at most `ap_max`");
+        r.complain(&map.place("ap_finish"), diag);
+        return None;
+    }
+    Some(Cutting {
+        tools: tools?,
+        vc_m_per_min: vc?,
+        feed_mm: feed?,
+        nose_radius_mm: nose_radius?,
+        approach_deg: approach?,
+        ap_max_mm,
+        ap_finish_mm,
+        speed_floor: speed_floor?,
+        lag_mm: lag?,
+        unbalance: unbalance?,
+        in_plane_share: in_plane?,
+    })
+}
+
+fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<f64> {
+    let given = r.number_maybe(map, &fields::VC)?;
+    // Without a material there is a complaint already, and no usual speed.
+    let material = material?;
+    match (given, material.vc_m_per_min) {
+        (Some(vc), Some((low, high))) => {
+            if vc < low || vc > high {
+                notes.push(format!(
+                    "Cutting speed {vc} m/min is outside the usual {low} to {high} m/min of {}.",
+                    material.name
+                ));
+            }
+            Some(vc)
+        }
+        (Some(vc), None) => Some(vc),
+        (None, Some((low, high))) => {
+            let vc = (low + high) / 2.0;
+            notes.push(format!(
+                "Cutting speed not given: {vc} m/min assumed, the middle of the usual {low} to {high} m/min of {}.",
+                material.name
+            ));
+            Some(vc)
+        }
+        (None, None) => {
+            let diag = Diag::new(format!("no cutting speed, and {} has no usual one", material.name))
+                .help("add `vc` to `cutting`, m/min, or `vc: [low, high]` to the material");
+            r.complain(&map.at, diag);
+            None
+        }
+    }
+}

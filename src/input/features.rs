@@ -1,0 +1,178 @@
+//! Entries of `shaft.features`: cross holes, keyseats, centre holes.
+
+use serde_saphyr::Spanned;
+
+use super::node::Node;
+use super::reader::{Map, Reader};
+use crate::diag::Diag;
+use crate::fields;
+use crate::job::{BackWork, End, Feature, FeatureKind, Material, Section, iso6411};
+
+/// What a feature can be, and the keys of each; the first says which it is.
+const KINDS: [&[&str]; 3] = [&["cross_hole", "at", "thrust"], &["keyseat", "from", "to"], &["centre_hole", "end"]];
+const KEYS: [&str; 8] = ["cross_hole", "at", "thrust", "keyseat", "from", "to", "centre_hole", "end"];
+
+/// Feed of a drill per mm of its diameter, mm/rev. Common practice, no source.
+const DRILL_FEED_PER_MM: f64 = 0.02;
+/// Mean chip thickness of a drill over its feed. Common practice, no source.
+const DRILL_CHIP_SHARE: f64 = 0.43;
+/// Thrust of a drill over `kc f d/2`. Common practice, no source.
+const DRILL_THRUST_SHARE: f64 = 0.55;
+/// Radial force of a drill on the axis over its thrust. Common practice, no source.
+const AXIAL_DRILL_RADIAL_SHARE: f64 = 0.10;
+/// Time of a centre hole, s. Common practice, no source.
+const CENTRE_HOLE_TIME_S: f64 = 4.0;
+
+/// A feature; where the sections are known, also whether it is on the shaft and fits it.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Section]>) -> Option<Feature> {
+    let map = r.map(node, "the feature", &KEYS)?;
+    let kinds: Vec<&[&str]> = KINDS.into_iter().filter(|keys| map.get(keys[0]).is_some()).collect();
+    let [keys] = kinds[..] else {
+        if kinds.is_empty() && KINDS.into_iter().any(|keys| map.tried(keys[0])) {
+            return None;
+        }
+        let diag = Diag::new("a feature is one of cross hole, keyseat, centre hole").help(
+            "write `{cross_hole: 5, at: 120}`, `{keyseat: [6, 3.5], from: 500, to: 540}` or `{centre_hole: A2.5, end: front}`",
+        );
+        r.complain(&map.at, diag);
+        return None;
+    };
+    let mut fits = true;
+    for key in KEYS {
+        if map.get(key).is_some() && !keys.contains(&key) {
+            let diag = Diag::new(format!("`{key}` does not belong to a `{}`", keys[0]))
+                .help(format!("its keys are {}", keys.join(", ")));
+            r.complain(&map.place(key), diag);
+            fits = false;
+        }
+    }
+    let kind = match keys[0] {
+        "cross_hole" => cross_hole(r, &map, sections),
+        "keyseat" => keyseat(r, &map, sections),
+        _ => centre_hole(r, &map, sections),
+    };
+    kind.filter(|_| fits).map(|kind| Feature { kind })
+}
+
+fn cross_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
+    let diameter = r.number(map, &fields::CROSS_HOLE);
+    let at = r.number(map, &fields::AT);
+    let thrust = r.number_maybe(map, &fields::THRUST);
+    let (diameter_mm, at_mm, thrust_n) = (diameter?, at?, thrust?);
+    if let Some(sections) = sections {
+        let (from, to) = (at_mm - diameter_mm / 2.0, at_mm + diameter_mm / 2.0);
+        on_the_shaft(r, map, "at", from, to, sections)?;
+        let shaft_mm = thinnest_mm(sections, from, to);
+        if diameter_mm >= shaft_mm {
+            let diag = Diag::new(format!(
+                "a hole of {diameter_mm} mm does not go through {shaft_mm} mm of shaft at {at_mm} mm"
+            ))
+            .help("a cross hole is smaller than the shaft where it stands");
+            r.complain(&map.place("cross_hole"), diag);
+            return None;
+        }
+    }
+    Some(FeatureKind::CrossHole { diameter_mm, at_mm, thrust_n })
+}
+
+fn keyseat(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
+    let node = r.required(map, "keyseat", "width and depth, `[6, 3.5]`");
+    let size = node.and_then(|node| r.pair(node, &fields::KEYSEAT, "[6, 3.5]"));
+    let from = r.number(map, &fields::KEYSEAT_FROM);
+    let to = r.number(map, &fields::KEYSEAT_TO);
+    let ((width_mm, depth_mm), from_mm, to_mm) = (size?, from?, to?);
+    if to_mm <= from_mm {
+        let diag =
+            Diag::new(format!("the keyseat goes from {from_mm} to {to_mm} mm")).help("`to` is larger than `from`");
+        r.complain(&map.place("to"), diag);
+        return None;
+    }
+    if let Some(sections) = sections {
+        on_the_shaft(r, map, "to", from_mm, to_mm, sections)?;
+        let shaft_mm = thinnest_mm(sections, from_mm, to_mm);
+        let diag = if width_mm >= shaft_mm {
+            Diag::new(format!("the keyseat is {width_mm} mm wide, the shaft there {shaft_mm} mm thick"))
+                .help("`keyseat` is [width, depth] in mm; the width is smaller than the diameter")
+        } else if depth_mm >= shaft_mm / 2.0 {
+            Diag::new(format!("the keyseat is {depth_mm} mm deep, the shaft there {shaft_mm} mm thick"))
+                .help("`keyseat` is [width, depth] in mm; the depth is less than half the diameter")
+        } else {
+            return Some(FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm });
+        };
+        r.complain(&map.place("keyseat"), diag);
+        return None;
+    }
+    Some(FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm })
+}
+
+fn centre_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
+    let text = r.text(map, "centre_hole", "a centre hole of ISO 6411, such as A2.5");
+    let end = r.choice(map, "end", &[("front", End::Front), ("back", End::Back)], Some(End::Front));
+    let hole = r.settle(&map.place("centre_hole"), iso6411::parse(&text?));
+    let (hole, end) = (hole?, end?);
+    let face_mm = sections.and_then(|sections| match end {
+        End::Front => sections.first().map(|section| section.bending_mm(section.from_mm)),
+        End::Back => sections.last().map(|section| section.bending_mm(section.to_mm)),
+    });
+    if let Some(face_mm) = face_mm
+        && hole.mouth_mm >= face_mm
+    {
+        let diag = Diag::new(format!(
+            "a centre hole {} is {} mm wide, the face {face_mm} mm",
+            hole.designation, hole.mouth_mm
+        ))
+        .help("take a smaller centre hole");
+        r.complain(&map.place("centre_hole"), diag);
+        return None;
+    }
+    Some(FeatureKind::CentreHole {
+        designation: hole.designation,
+        pilot_mm: hole.pilot_mm,
+        mouth_mm: hole.mouth_mm,
+        end,
+    })
+}
+
+fn on_the_shaft(r: &mut Reader, map: &Map, key: &str, from_mm: f64, to_mm: f64, sections: &[Section]) -> Option<()> {
+    let length_mm = sections.last().map_or(0.0, |section| section.to_mm);
+    if from_mm >= 0.0 && to_mm <= length_mm {
+        return Some(());
+    }
+    let diag = Diag::new(format!("this reaches from {from_mm} to {to_mm} mm, beyond the shaft"))
+        .help(format!("places are in mm from the front face; the shaft ends at {length_mm} mm"));
+    r.complain(&map.place(key), diag);
+    None
+}
+
+/// Thinnest core of the shaft between two places, mm.
+fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
+    sections
+        .iter()
+        .filter(|section| section.to_mm > from_mm && section.from_mm < to_mm)
+        .map(|section| {
+            // Every kind is thinnest at one of its two ends.
+            section.bending_mm(section.from_mm.max(from_mm)).min(section.bending_mm(section.to_mm.min(to_mm)))
+        })
+        .fold(f64::INFINITY, f64::min)
+}
+
+/// The back-end work a centre hole in the part-off face is: a drill on the axis of feed `f = 0.02 d`, thrust
+/// `0.55 kc f d/2` and torque `kc f d²/8`, `kc = kc1.1 (0.43 f)^(-mc)`; a tenth of the thrust acts radially.
+///
+/// - **Units**: N, N·m, s, mm.
+/// - **Source**: common practice, no source.
+pub(super) fn back_centre(feature: &Feature, material: &Material) -> Option<BackWork> {
+    let FeatureKind::CentreHole { designation, pilot_mm, end: End::Back, .. } = &feature.kind else {
+        return None;
+    };
+    let d = *pilot_mm;
+    let f = DRILL_FEED_PER_MM * d;
+    let kc = material.kc11_n_per_mm2 * (DRILL_CHIP_SHARE * f).powf(-material.mc);
+    Some(BackWork {
+        name: format!("centre hole {designation}"),
+        radial_force_n: AXIAL_DRILL_RADIAL_SHARE * DRILL_THRUST_SHARE * kc * f * d / 2.0,
+        torque_nm: kc * f * d * d / 8.0 / 1000.0,
+        time_s: CENTRE_HOLE_TIME_S,
+        tolerance_mm: fields::BACK_TOLERANCE.default.unwrap_or(0.1),
+    })
+}

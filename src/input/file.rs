@@ -1,0 +1,51 @@
+//! A file as text: bounded, UTF-8, with a clear word where it cannot be.
+
+use std::fs::File;
+use std::io::{ErrorKind, Read};
+use std::path::Path;
+
+use crate::diag::Diag;
+use crate::fields::FILE_MAX_BYTES;
+
+/// The whole text of a file.
+///
+/// # Errors
+/// Missing, a directory, larger than 4 MiB, not UTF-8, or not readable: a diagnostic without a place.
+pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
+    let name = path.display();
+    let io = |error: std::io::Error| match error.kind() {
+        ErrorKind::NotFound => Diag::new(format!("no file `{name}`")).help("check the path"),
+        ErrorKind::PermissionDenied => {
+            Diag::new(format!("`{name}` may not be read")).help("check the permissions of the file")
+        }
+        ErrorKind::IsADirectory => directory(path),
+        _ => Diag::new(format!("`{name}` cannot be read: {error}")),
+    };
+    let about = std::fs::metadata(path).map_err(io)?;
+    if about.is_dir() {
+        return Err(directory(path));
+    }
+    if about.len() > FILE_MAX_BYTES {
+        return Err(too_large(path));
+    }
+    let mut bytes = Vec::new();
+    // The size told beforehand says nothing about a pipe or a file that grows.
+    File::open(path).map_err(io)?.take(FILE_MAX_BYTES + 1).read_to_end(&mut bytes).map_err(io)?;
+    if bytes.len() as u64 > FILE_MAX_BYTES {
+        return Err(too_large(path));
+    }
+    String::from_utf8(bytes).map_err(|error| {
+        let good = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+        let line = good.iter().filter(|byte| **byte == b'\n').count() + 1;
+        Diag::new(format!("`{name}` is not UTF-8 text (first fault in line {line})")).help("save the file as UTF-8")
+    })
+}
+
+fn directory(path: &Path) -> Diag {
+    Diag::new(format!("`{}` is a directory", path.display())).help("name the file in it")
+}
+
+pub(super) fn too_large(path: &Path) -> Diag {
+    Diag::new(format!("`{}` is larger than {} MiB", path.display(), FILE_MAX_BYTES / (1024 * 1024)))
+        .help("a job or machine file is a few kB; is this the right file?")
+}

@@ -1,0 +1,218 @@
+//! The whole job: its parts in order, then what must hold between them.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use serde_saphyr::Location;
+use sha2::{Digest, Sha256};
+
+use super::node::{Node, parse};
+use super::reader::{Map, Reader};
+use super::{cutting, file, limits, machine, section, shaft};
+use crate::diag::{Diag, Source};
+use crate::fields;
+use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
+
+const KEYS: [&str; 8] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "objective", "rates"];
+
+const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
+const OBJECTIVES: [(&str, Objective); 3] =
+    [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
+
+/// Reads a job. `machine` is a machine file that replaces the job's; a relative path in the job counts from `base_dir`.
+///
+/// # Errors
+/// Everything that is wrong: the job's complaints in file order, then the machine file's.
+pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
+    let tree = parse(source).map_err(|diag| vec![diag])?;
+    let mut r = Reader::new(Arc::clone(source));
+    let mut from_machine = Vec::new();
+    let job = r
+        .map(&tree, "the job", &KEYS)
+        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
+    let mut diags = r.finish();
+    diags.extend(from_machine);
+    match job {
+        Some(job) if diags.is_empty() => Ok(job),
+        _ if diags.is_empty() => {
+            Err(vec![Diag::new("the job could not be read").help("this is a defect of the reader; please report it")])
+        }
+        _ => Err(diags),
+    }
+}
+
+fn parts(
+    r: &mut Reader,
+    source: &Arc<Source>,
+    map: &Map,
+    base_dir: &Path,
+    other_machine: Option<&Path>,
+    from_machine: &mut Vec<Diag>,
+) -> Option<Job> {
+    let mut notes = Vec::new();
+    let shaft =
+        r.required(map, "shaft", "name, material and sections").and_then(|node| shaft::read(r, node, &mut notes));
+    let stock = r.required(map, "stock", "`{diameter: 25}`, the bar").and_then(|node| stock(r, node, shaft.as_ref()));
+    let machine = machine_of(r, source, map, base_dir, other_machine, from_machine);
+    let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
+    let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
+    let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
+    let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
+    let rates = limits::rates(r, map);
+    let machine = machine.and_then(|(machine, text)| {
+        holds(r, map, &machine, holding?)?;
+        Some((machine, text))
+    });
+    let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
+    bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
+    Some(Job {
+        shaft,
+        stock,
+        machine,
+        cutting: cutting?,
+        holding: holding?,
+        limits: limits?,
+        objective: objective?,
+        rates: rates?,
+        notes,
+        input_digest: digest(&source.text, machine_text.as_deref()),
+    })
+}
+
+fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaft>) -> Option<Stock> {
+    let map = r.map(node, "the stock", &["diameter", "tolerance", "bar_length"])?;
+    let diameter = r.number(&map, &fields::STOCK_DIAMETER);
+    let bar_length = r.number_or(&map, &fields::BAR_LENGTH, None);
+    let tolerance = r.optional(&map, "tolerance").and_then(|node| match (node, diameter) {
+        (None, _) => Some(None),
+        (Some(node), Some(diameter)) => section::tolerance_in(r, node, diameter).map(Some),
+        (Some(_), None) => None,
+    });
+    let diameter_mm = diameter?;
+    let thickest = shaft.and_then(|shaft| {
+        shaft
+            .sections
+            .iter()
+            .enumerate()
+            .max_by(|a, b| a.1.largest_mm().total_cmp(&b.1.largest_mm()).then(b.0.cmp(&a.0)))
+    });
+    if let Some((index, section)) = thickest
+        && section.largest_mm() > diameter_mm
+    {
+        let largest = section.largest_mm();
+        let diag = Diag::new(
+            format!(
+                "the bar of {diameter_mm} mm is thinner than the shaft: {} has {largest:.6} mm",
+                section.label(index)
+            )
+            .replace(".000000 mm", " mm"),
+        )
+        .help(format!("take a bar of at least {} mm", (largest * 1e6).ceil() / 1e6));
+        r.complain(&map.place("diameter"), diag);
+        return None;
+    }
+    Some(Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length? })
+}
+
+/// The machine, and the text of its file where it has one.
+fn machine_of(
+    r: &mut Reader,
+    source: &Arc<Source>,
+    map: &Map,
+    base_dir: &Path,
+    other: Option<&Path>,
+    from_machine: &mut Vec<Diag>,
+) -> Option<(Machine, Option<String>)> {
+    if let Some(path) = other {
+        return match machine_file(path, from_machine) {
+            Ok(machine) => machine,
+            Err(diag) => {
+                from_machine.push(diag);
+                None
+            }
+        };
+    }
+    let node = r.required(map, "machine", "the path of a machine file, or a map")?;
+    if let Node::Map(_) = node.value {
+        return machine::read(r, node, "machine").map(|machine| (machine, None));
+    }
+    let written = r.text_in(node, "machine")?;
+    match machine_file(&base_dir.join(&written), from_machine) {
+        Ok(machine) => machine,
+        Err(diag) => {
+            let help = diag.help.clone().unwrap_or_default();
+            let from = source.path.display();
+            let diag = diag.help(format!(
+                "{help}{}a path counts from the folder of {from}",
+                if help.is_empty() { "" } else { "; " }
+            ));
+            r.complain(&node.referenced, diag);
+            None
+        }
+    }
+}
+
+/// A machine file; complaints about what stands in it go to `from_machine`.
+fn machine_file(path: &Path, from_machine: &mut Vec<Diag>) -> Result<Option<(Machine, Option<String>)>, Diag> {
+    let text = file::read_text(path)?;
+    let source = Arc::new(Source { path: path.to_owned(), text });
+    let tree = match parse(&source) {
+        Ok(tree) => tree,
+        Err(diag) => {
+            from_machine.push(diag);
+            return Ok(None);
+        }
+    };
+    let default_name =
+        path.file_stem().map_or_else(|| "machine".to_owned(), |stem| stem.to_string_lossy().into_owned());
+    let mut r = Reader::new(Arc::clone(&source));
+    let machine = machine::read(&mut r, &tree, &default_name);
+    let diags = r.finish();
+    let clean = diags.is_empty();
+    from_machine.extend(diags);
+    Ok(machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone()))))
+}
+
+/// The machine can hold the bar the way the job asks for.
+fn holds(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Option<()> {
+    let (there, other) = match holding {
+        Holding::Bush => (machine.bush.is_some(), Holding::NoBush),
+        Holding::NoBush => (machine.no_bush.is_some(), Holding::Bush),
+    };
+    if there {
+        return Some(());
+    }
+    let at: Location = if map.get("holding").is_some() { map.place("holding") } else { map.place("machine") };
+    let key = holding.key();
+    let diag = Diag::new(format!("the machine `{}` has no `{key}`, which `holding: {key}` needs", machine.name))
+        .help(format!("add `{key}` to the machine, or write `holding: {}`", other.key()));
+    r.complain(&at, diag);
+    None
+}
+
+fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, machine: &Machine) -> Option<()> {
+    let needed_mm = shaft.length_mm() + machine.part_off.width_mm + machine.facing_mm;
+    if stock.bar_length_mm >= needed_mm {
+        return Some(());
+    }
+    let diag = Diag::new(format!("a bar of {} mm is too short for one shaft", stock.bar_length_mm)).help(format!(
+        "shaft, part-off and facing take {needed_mm} mm, and the remnant comes on top; set `bar_length`"
+    ));
+    r.complain(&map.inner_place("stock", "bar_length"), diag);
+    None
+}
+
+/// `sha256:` and the hex digest of the job text and, with its length in front, the machine text.
+fn digest(job: &str, machine: Option<&str>) -> String {
+    let mut hash = Sha256::new();
+    hash.update(job.as_bytes());
+    if let Some(machine) = machine {
+        hash.update((machine.len() as u64).to_le_bytes());
+        hash.update(machine.as_bytes());
+    }
+    let mut out = String::from("sha256:");
+    for byte in hash.finalize().iter() {
+        out.push_str(&format!("{byte:02x}"));
+    }
+    out
+}

@@ -1,0 +1,71 @@
+//! `limits` and `rates`: what counts as good enough and what things cost. Both may be left out.
+
+use super::reader::{Map, Reader};
+use crate::fields;
+use crate::job::{Limits, Rates};
+
+const KEYS: [&str; 12] = [
+    "stiffness_min",
+    "whirl_ratio",
+    "whip",
+    "sag",
+    "release",
+    "tolerance_share",
+    "drill",
+    "station_pitch",
+    "damping_ratio",
+    "bore_clearance",
+    "torque_margin",
+    "avoid_penalty_s",
+];
+
+/// The limits; the least stiffness depends on the bar.
+pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) -> Option<Limits> {
+    let map = match r.optional(job, "limits")? {
+        Some(node) => r.map(node, "`limits`", &KEYS)?,
+        None => Map::empty("`limits`", job.at),
+    };
+    let stiffness_min = r.number_maybe(&map, &fields::STIFFNESS_MIN);
+    let whirl = r.number_or(&map, &fields::WHIRL_RATIO, None);
+    let whip = r.number_or(&map, &fields::WHIP, None);
+    let sag = r.number_or(&map, &fields::SAG, None);
+    let release = r.number_or(&map, &fields::RELEASE, None);
+    let share = r.number_or(&map, &fields::TOLERANCE_SHARE, None);
+    let drill = r.number_or(&map, &fields::DRILL, None);
+    let pitch = r.number_or(&map, &fields::STATION_PITCH, None);
+    let damping = r.number_or(&map, &fields::DAMPING_RATIO, None);
+    let clearance = r.number_or(&map, &fields::BORE_CLEARANCE, None);
+    let torque = r.number_or(&map, &fields::TORQUE_MARGIN, None);
+    let penalty = r.number_or(&map, &fields::AVOID_PENALTY_S, None);
+    let usual_stiffness = stock_diameter_mm.map(|diameter| fields::STIFFNESS_PER_MM * diameter);
+    Some(Limits {
+        stiffness_min_n_per_um: stiffness_min?.or(usual_stiffness)?,
+        whirl_ratio: whirl?,
+        whip_mm: whip?,
+        sag_mm: sag?,
+        release_mm: release?,
+        tolerance_share: share?,
+        drill_mm: drill?,
+        station_pitch_mm: pitch?,
+        damping_ratio: damping?,
+        bore_clearance_mm: clearance?,
+        torque_margin: torque?,
+        avoid_penalty_s: penalty?,
+    })
+}
+
+/// The rates; `Some(None)` where the job has none.
+pub(super) fn rates(r: &mut Reader, job: &Map) -> Option<Option<Rates>> {
+    let Some(node) = r.optional(job, "rates")? else {
+        return Some(None);
+    };
+    let map = r.map(node, "`rates`", &["machine_per_hour", "material_per_kg", "currency"])?;
+    let machine = r.number(&map, &fields::MACHINE_PER_HOUR);
+    let material = r.number(&map, &fields::MATERIAL_PER_KG);
+    let currency = r.text_maybe(&map, "currency");
+    Some(Some(Rates {
+        machine_per_hour: machine?,
+        material_per_kg: material?,
+        currency: currency?.unwrap_or_else(|| "EUR".to_owned()),
+    }))
+}

@@ -1,0 +1,262 @@
+//! The machine file, or `machine` as a map in the job.
+
+use serde_saphyr::Spanned;
+
+use super::node::Node;
+use super::reader::{Map, Reader};
+use crate::diag::Diag;
+use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
+use crate::job::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+
+const KEYS: [&str; 11] = [
+    "name",
+    "bush",
+    "no_bush",
+    "headstock",
+    "counter_spindle",
+    "shared_stop_saving_s",
+    "cross_tool_reach",
+    "segment_overhead_s",
+    "part_off",
+    "bar_end",
+    "facing",
+];
+
+/// Land that stays on raw bar, as a share of the land. Common practice, no source.
+const ENGAGEMENT_SHARE: f64 = 0.5;
+
+/// The machine; without a name of its own it gets `default_name`.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> Option<Machine> {
+    let map = r.map(node, "the machine", &KEYS)?;
+    let name = r.text_maybe(&map, "name");
+    let bush = part(r, &map, "bush", bush);
+    let no_bush = part(r, &map, "no_bush", no_bush);
+    let headstock = r
+        .required(&map, "headstock", "a map with nearest, stroke, hold, stiffness, max_rpm, regrip_s")
+        .and_then(|node| headstock(r, node));
+    let counter_spindle = part(r, &map, "counter_spindle", counter_spindle);
+    let saving = r.number_or(&map, &fields::SHARED_STOP_SAVING_S, None);
+    let reach = reach(r, &map);
+    let overhead = r.number_or(&map, &fields::SEGMENT_OVERHEAD_S, None);
+    let part_off = part_off(r, &map);
+    let bar_end = r.number_or(&map, &fields::BAR_END, None);
+    let facing = r.number_or(&map, &fields::FACING, None);
+    let machine = Machine {
+        name: name?.unwrap_or_else(|| default_name.to_owned()),
+        bush: bush?,
+        no_bush: no_bush?,
+        headstock: headstock?,
+        counter_spindle: counter_spindle?,
+        shared_stop_saving_s: saving?,
+        cross_tool_reach_mm: reach?,
+        segment_overhead_s: overhead?,
+        part_off: part_off?,
+        bar_end_mm: bar_end?,
+        facing_mm: facing?,
+    };
+    fits(r, &map, &machine)?;
+    Some(machine)
+}
+
+/// A part that may be left out; `Some(None)` where it is.
+fn part<T>(
+    r: &mut Reader,
+    map: &Map,
+    key: &str,
+    read: fn(&mut Reader, &Spanned<Node>) -> Option<T>,
+) -> Option<Option<T>> {
+    match r.optional(map, key)? {
+        None => Some(None),
+        Some(node) => read(r, node).map(Some),
+    }
+}
+
+fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
+    let map = r.map(node, "the bush", &["max_bar", "land", "gap", "stiffness", "engagement_min"])?;
+    let max_bar = r.number(&map, &fields::BUSH_MAX_BAR);
+    let land = r.number(&map, &fields::BUSH_LAND);
+    let gap = r.number(&map, &fields::BUSH_GAP);
+    let stiffness = r.number(&map, &fields::BUSH_STIFFNESS);
+    let engagement = r.number_or(&map, &fields::ENGAGEMENT_MIN, land.map(|land| ENGAGEMENT_SHARE * land));
+    let (land_mm, engagement_min_mm) = (land?, engagement?);
+    if engagement_min_mm > land_mm {
+        let diag = Diag::new(format!("`engagement_min` is {engagement_min_mm} mm, the land only {land_mm} mm"))
+            .help("what stays on raw bar is a part of the land");
+        r.complain(&map.place("engagement_min"), diag);
+        return None;
+    }
+    Some(Bush { max_bar_mm: max_bar?, land_mm, gap_mm: gap?, stiffness_n_per_um: stiffness?, engagement_min_mm })
+}
+
+fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
+    let map = r.map(node, "`no_bush`", &["max_bar", "collet_gap"])?;
+    let max_bar = r.number(&map, &fields::NO_BUSH_MAX_BAR);
+    let gap = r.number(&map, &fields::COLLET_GAP);
+    Some(NoBush { max_bar_mm: max_bar?, collet_gap_mm: gap? })
+}
+
+fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
+    let map = r.map(node, "the headstock", &["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s"])?;
+    let nearest = r.number(&map, &fields::HEADSTOCK_NEAREST);
+    let stroke = r.number(&map, &fields::STROKE);
+    let hold = r.number(&map, &fields::HEADSTOCK_HOLD);
+    let stiffness = r.number(&map, &fields::HEADSTOCK_STIFFNESS);
+    let max_rpm = r.number(&map, &fields::HEADSTOCK_MAX_RPM);
+    let regrip = r.number(&map, &fields::REGRIP_S);
+    Some(Headstock {
+        nearest_mm: nearest?,
+        stroke_mm: stroke?,
+        hold_mm: hold?,
+        stiffness_n_per_um: stiffness?,
+        max_rpm: max_rpm?,
+        regrip_s: regrip?,
+    })
+}
+
+fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
+    const KEYS: [&str; 10] = [
+        "nearest",
+        "farthest",
+        "bore",
+        "bore_depth",
+        "stiffness",
+        "max_rpm",
+        "hand_over_s",
+        "friction",
+        "sleeve",
+        "collets",
+    ];
+    let map = r.map(node, "the counter-spindle", &KEYS)?;
+    let nearest = r.number(&map, &fields::COUNTER_NEAREST);
+    let farthest = r.number(&map, &fields::COUNTER_FARTHEST);
+    let bore = r.number(&map, &fields::BORE);
+    let bore_depth = r.number(&map, &fields::BORE_DEPTH);
+    let stiffness = r.number(&map, &fields::COUNTER_STIFFNESS);
+    let max_rpm = r.number(&map, &fields::COUNTER_MAX_RPM);
+    let hand_over = r.number(&map, &fields::HAND_OVER_S);
+    let friction = r.number_or(&map, &fields::FRICTION, None);
+    let sleeve = part(r, &map, "sleeve", sleeve);
+    let collets = collets(r, &map);
+    if let (Some(nearest), Some(farthest)) = (nearest, farthest)
+        && farthest <= nearest
+    {
+        let diag = Diag::new(format!("`farthest` is {farthest} mm, not beyond `nearest`, {nearest} mm"))
+            .help("both are distances of the nose from the bush face: nearest first, farthest beyond it");
+        r.complain(&map.place("farthest"), diag);
+        return None;
+    }
+    Some(CounterSpindle {
+        nearest_mm: nearest?,
+        farthest_mm: farthest?,
+        bore_mm: bore?,
+        bore_depth_mm: bore_depth?,
+        stiffness_n_per_um: stiffness?,
+        max_rpm: max_rpm?,
+        hand_over_s: hand_over?,
+        friction: friction?,
+        sleeve: sleeve?,
+        collets: collets?,
+    })
+}
+
+fn sleeve(r: &mut Reader, node: &Spanned<Node>) -> Option<Sleeve> {
+    let map = r.map(node, "the sleeve", &["pitch", "stiffness"])?;
+    let pitch = r.number(&map, &fields::SLEEVE_PITCH);
+    let stiffness = r.number(&map, &fields::SLEEVE_STIFFNESS);
+    Some(Sleeve { pitch_mm: pitch?, stiffness_n_per_um: stiffness? })
+}
+
+fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
+    let node = r.required(map, "collets", "a list of collets")?;
+    let items = r.list(node, "collets", COLLETS_MAX)?;
+    if items.is_empty() {
+        let diag =
+            Diag::new("the counter-spindle has no collets").help("list at least one, or leave `counter_spindle` out");
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    let mut collets: Vec<Collet> = Vec::with_capacity(items.len());
+    for item in items {
+        let Some((map, collet)) = collet(r, item) else {
+            continue;
+        };
+        if collets.iter().any(|other| other.name == collet.name) {
+            let diag =
+                Diag::new(format!("two collets are named `{}`", collet.name)).help("give each collet its own name");
+            r.complain(&map.place("name"), diag);
+            continue;
+        }
+        collets.push(collet);
+    }
+    (collets.len() == items.len()).then_some(collets)
+}
+
+fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>) -> Option<(Map<'a>, Collet)> {
+    let map = r.map(node, "the collet", &["name", "range", "hold", "passes", "clamp_force"])?;
+    let name = r.text(&map, "name", "what the collet is called");
+    let range = r.required(&map, "range", "[smallest, largest] diameter it holds");
+    let range = range.and_then(|node| r.pair(node, &fields::COLLET_RANGE, "[17.6, 18.1]"));
+    let hold = r.number(&map, &fields::COLLET_HOLD);
+    let passes = r.number(&map, &fields::PASSES);
+    let force = r.number(&map, &fields::CLAMP_FORCE);
+    let (smallest_mm, largest_mm) = range?;
+    if smallest_mm > largest_mm {
+        let diag = Diag::new(format!("the range goes from {smallest_mm} down to {largest_mm} mm"))
+            .help(format!("write the smaller diameter first: `range: [{largest_mm}, {smallest_mm}]`"));
+        r.complain(&map.place("range"), diag);
+        return None;
+    }
+    let passes_mm = passes?;
+    if passes_mm < largest_mm {
+        let diag = Diag::new(format!("the open collet passes {passes_mm} mm but holds up to {largest_mm} mm"))
+            .help(format!("`passes` is at least the range's upper end, {largest_mm}"));
+        r.complain(&map.place("passes"), diag);
+        return None;
+    }
+    let collet = Collet { name: name?, smallest_mm, largest_mm, hold_mm: hold?, passes_mm, clamp_force_n: force? };
+    Some((map, collet))
+}
+
+fn reach(r: &mut Reader, map: &Map) -> Option<Vec<f64>> {
+    let field = &fields::CROSS_TOOL_REACH;
+    match r.optional(map, field.key())? {
+        Some(node) if matches!(node.value, Node::List(_)) => {
+            let items = r.list(node, field.key(), REACHES_MAX)?;
+            if items.is_empty() {
+                r.complain(
+                    &node.referenced,
+                    Diag::new("`cross_tool_reach` is empty").help("give one distance, or remove the key"),
+                );
+                return None;
+            }
+            let reaches: Vec<f64> = items.iter().filter_map(|item| r.number_in(item, field)).collect();
+            (reaches.len() == items.len()).then_some(reaches)
+        }
+        _ => r.number_or(map, field, None).map(|reach| vec![reach]),
+    }
+}
+
+fn part_off(r: &mut Reader, map: &Map) -> Option<PartOff> {
+    let Some(node) = r.optional(map, "part_off")? else {
+        return Some(PartOff { width_mm: fields::PART_OFF_WIDTH.default?, time_s: fields::PART_OFF_TIME_S.default? });
+    };
+    let map = r.map(node, "part-off", &["width", "time_s"])?;
+    let width = r.number_or(&map, &fields::PART_OFF_WIDTH, None);
+    let time = r.number_or(&map, &fields::PART_OFF_TIME_S, None);
+    Some(PartOff { width_mm: width?, time_s: time? })
+}
+
+/// What must hold between the parts of the machine.
+fn fits(r: &mut Reader, map: &Map, machine: &Machine) -> Option<()> {
+    let nearest_mm = machine.headstock.nearest_mm;
+    if let Some(bush) = &machine.bush
+        && nearest_mm < bush.land_mm
+    {
+        let diag =
+            Diag::new(format!("the headstock comes to {nearest_mm} mm, into the bush land of {} mm", bush.land_mm))
+                .help("`nearest` is measured from the bush face to the collet nose: at least the land");
+        r.complain(&map.inner_place("headstock", "nearest"), diag);
+        return None;
+    }
+    Some(())
+}

@@ -1,0 +1,58 @@
+//! `shaft.material`: a name of the table, or a map with values of one's own.
+
+use serde_saphyr::Spanned;
+
+use super::node::Node;
+use super::reader::Reader;
+use crate::diag::Diag;
+use crate::fields;
+use crate::job::materials::{Material, find};
+
+const KEYS: [&str; 7] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc"];
+
+/// The material and, where it is of the table, a note on the standing of its cutting-force values.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Option<String>)> {
+    if !matches!(node.value, Node::Map(_)) {
+        let name = r.text_in(node, "material")?;
+        let row = r.settle(&node.referenced, find(&name))?;
+        let note = format!(
+            "Cutting force of {} (kc1.1 {} N/mm², mc {}): {}; confidence {}.",
+            row.name,
+            row.kc11_n_per_mm2,
+            row.mc,
+            row.cutting_source,
+            row.confidence.word()
+        );
+        return Some((row.material(), Some(note)));
+    }
+    let map = r.map(node, "the material", &KEYS)?;
+    let name = r.text(&map, "name", "what the material is called");
+    let e_gpa = r.number(&map, &fields::E_GPA);
+    let density = r.number(&map, &fields::DENSITY);
+    let kc11 = r.number(&map, &fields::KC11);
+    let mc = r.number(&map, &fields::MC);
+    let poisson = r.number_or(&map, &fields::POISSON, None);
+    let vc = match r.optional(&map, "vc")? {
+        None => None,
+        Some(node) => {
+            let (low, high) = r.pair(node, &fields::MATERIAL_VC, "[100, 220]")?;
+            if low > high {
+                let diag = Diag::new(format!("`vc` goes from {low} down to {high}"))
+                    .help(format!("write `vc: [{high}, {low}]`"));
+                r.complain(&node.referenced, diag);
+                return None;
+            }
+            Some((low, high))
+        }
+    };
+    let material = Material {
+        name: name?,
+        e_gpa: e_gpa?,
+        density_kg_per_m3: density?,
+        poisson: poisson?,
+        kc11_n_per_mm2: kc11?,
+        mc: mc?,
+        vc_m_per_min: vc,
+    };
+    Some((material, None))
+}

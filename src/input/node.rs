@@ -1,0 +1,256 @@
+//! YAML text to a tree of nodes that know their place.
+//!
+//! The parser is told to pass on what we want to answer ourselves (duplicate keys, merge keys, values that are not
+//! finite) and to refuse early what no honest file contains (anchors, deep nesting, unknown tags).
+
+use std::fmt;
+use std::sync::Arc;
+
+use serde::Deserialize;
+use serde::de::{Deserializer, MapAccess, SeqAccess, Visitor};
+use serde_saphyr::budget::BudgetBreach;
+use serde_saphyr::options::{DuplicateKeyPolicy, MergeKeyPolicy, NonFiniteFloatPolicy};
+use serde_saphyr::{Error, Location, Options, Spanned};
+
+use crate::diag::{Diag, Place, Source};
+
+/// Deepest nesting; the deepest of a valid file is the range of a collet (7).
+const DEPTH_MAX: usize = 16;
+/// Most nodes; the largest valid file has about 60,000, and 10,000 sections must still get their own message.
+const NODES_MAX: usize = 200_000;
+
+/// A value of the file.
+#[derive(Debug, Clone)]
+pub(super) enum Node {
+    /// Nothing, or `null`.
+    Null,
+    /// `true` or `false`.
+    Bool(bool),
+    /// A number, possibly not finite.
+    Number(f64),
+    /// Text, quoted or not.
+    Text(String),
+    /// A list.
+    List(Vec<Spanned<Node>>),
+    /// Keys and values in file order; keys may repeat.
+    Map(Vec<(Spanned<Node>, Spanned<Node>)>),
+}
+
+impl Node {
+    /// What it is, for messages.
+    pub(super) fn kind(&self) -> &'static str {
+        match self {
+            Node::Null => "nothing",
+            Node::Bool(_) => "true or false",
+            Node::Number(_) => "a number",
+            Node::Text(_) => "text",
+            Node::List(_) => "a list",
+            Node::Map(_) => "a map",
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for Node {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(NodeVisitor)
+    }
+}
+
+struct NodeVisitor;
+
+impl<'de> Visitor<'de> for NodeVisitor {
+    type Value = Node;
+
+    fn expecting(&self, f: &mut fmt::Formatter) -> fmt::Result {
+        f.write_str("a value")
+    }
+
+    fn visit_unit<E>(self) -> Result<Node, E> {
+        Ok(Node::Null)
+    }
+
+    fn visit_none<E>(self) -> Result<Node, E> {
+        Ok(Node::Null)
+    }
+
+    fn visit_bool<E>(self, value: bool) -> Result<Node, E> {
+        Ok(Node::Bool(value))
+    }
+
+    fn visit_i64<E>(self, value: i64) -> Result<Node, E> {
+        Ok(Node::Number(value as f64))
+    }
+
+    fn visit_u64<E>(self, value: u64) -> Result<Node, E> {
+        Ok(Node::Number(value as f64))
+    }
+
+    fn visit_i128<E>(self, value: i128) -> Result<Node, E> {
+        Ok(Node::Number(value as f64))
+    }
+
+    fn visit_u128<E>(self, value: u128) -> Result<Node, E> {
+        Ok(Node::Number(value as f64))
+    }
+
+    fn visit_f64<E>(self, value: f64) -> Result<Node, E> {
+        Ok(Node::Number(value))
+    }
+
+    fn visit_str<E>(self, value: &str) -> Result<Node, E> {
+        Ok(Node::Text(value.to_owned()))
+    }
+
+    fn visit_string<E>(self, value: String) -> Result<Node, E> {
+        Ok(Node::Text(value))
+    }
+
+    fn visit_seq<A: SeqAccess<'de>>(self, mut seq: A) -> Result<Node, A::Error> {
+        let mut items = Vec::new();
+        while let Some(item) = seq.next_element::<Spanned<Node>>()? {
+            items.push(item);
+        }
+        Ok(Node::List(items))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Node, A::Error> {
+        let mut entries = Vec::new();
+        while let Some(entry) = map.next_entry::<Spanned<Node>, Spanned<Node>>()? {
+            entries.push(entry);
+        }
+        Ok(Node::Map(entries))
+    }
+}
+
+/// The tree of a text.
+///
+/// # Errors
+/// One diagnostic at the place where the text stops being YAML that we read.
+pub(super) fn parse(source: &Arc<Source>) -> Result<Spanned<Node>, Diag> {
+    if source.text.trim_start_matches('\u{feff}').trim().is_empty() {
+        return Err(Diag::new("the file is empty")
+            .help("`spanhold new` writes a job to start from")
+            .at(Some(place(source, 0, 0))));
+    }
+    serde_saphyr::from_str_with_options(&source.text, options()).map_err(|error| {
+        let location = error.location().unwrap_or(Location::UNKNOWN);
+        let (what, help) = explain(&error);
+        let diag = Diag::new(what).at(Some(place_of(source, &location)));
+        match help {
+            Some(help) => diag.help(help),
+            None => diag,
+        }
+    })
+}
+
+fn options() -> Options {
+    serde_saphyr::options! {
+        budget: serde_saphyr::budget! {
+            max_depth: DEPTH_MAX,
+            flow_nesting_limit: DEPTH_MAX,
+            max_nodes: NODES_MAX,
+            max_events: 2 * NODES_MAX,
+            max_anchors: 0,
+            max_aliases: 0,
+            max_documents: 1,
+        },
+        duplicate_keys: DuplicateKeyPolicy::PassThrough,
+        merge_keys: MergeKeyPolicy::AsOrdinary,
+        non_finite_float_policy: NonFiniteFloatPolicy::PassThrough,
+        leading_zero_numbers_as_strings: true,
+        underscored_numbers_as_strings: true,
+        strict_booleans: true,
+        reject_unsupported_tags: true,
+        with_snippet: false,
+    }
+}
+
+/// What is wrong, and what to do about it, in the words of the user.
+fn explain(error: &Error) -> (String, Option<String>) {
+    let plain = |what: &str, help: &str| (what.to_owned(), Some(help.to_owned()));
+    match error.without_snippet() {
+        Error::Budget { breach, .. } => match breach {
+            BudgetBreach::Depth { .. } => plain("nested too deeply", "a job needs no more than eight levels"),
+            BudgetBreach::Aliases { .. } | BudgetBreach::Anchors { .. } | BudgetBreach::AliasAnchorRatio { .. } => {
+                plain(
+                    "anchors and aliases (`&`, `*`) are not read",
+                    "write the values out; quote text that begins with & or *",
+                )
+            }
+            BudgetBreach::Documents { .. } => {
+                plain("more than one document", "keep one job a file; remove the `---` lines")
+            }
+            _ => plain("more values than any job has", "a job has at most 1000 sections and 1000 features"),
+        },
+        Error::UnknownAnchor { .. } | Error::RecursiveReferencesRequireWeakTypes { .. } => plain(
+            "anchors and aliases (`&`, `*`) are not read",
+            "write the values out; quote text that begins with & or *",
+        ),
+        Error::MultipleDocuments { .. } => {
+            plain("more than one document", "keep one job a file; remove the `---` lines")
+        }
+        Error::UnsupportedTag { .. } => {
+            plain("tags (`!`) are not read", "remove the tag; quote text that begins with `!`")
+        }
+        other => {
+            let formatted = other.render_with_formatter(&serde_saphyr::UserMessageFormatter);
+            // The place is told by the diagnostic, so the parser's own ending with it goes.
+            let first = formatted.lines().next().unwrap_or_default();
+            let what = first.split(" at line ").next().unwrap_or(first).trim_end_matches('.').to_owned();
+            let what = what.strip_prefix("error: ").unwrap_or(&what).to_owned();
+            let nested = what.contains("recursion") || what.contains("nest") || what.contains("depth");
+            if nested {
+                return plain("nested too deeply", "a job needs no more than eight levels");
+            }
+            (format!("not readable as YAML: {what}"), None)
+        }
+    }
+}
+
+/// A place of a byte range, clipped to the text, to whole characters, and to the line it begins on.
+pub(super) fn place(source: &Arc<Source>, start: usize, end: usize) -> Place {
+    let text = &source.text;
+    let mut start = start.min(text.len());
+    while !text.is_char_boundary(start) {
+        start -= 1;
+    }
+    let line_start = text[..start].rfind('\n').map_or(0, |i| i + 1);
+    let line_end = text[start..].find('\n').map_or(text.len(), |i| start + i);
+    let mut end = end.clamp(start, line_end.max(start));
+    while !text.is_char_boundary(end) {
+        end -= 1;
+    }
+    Place {
+        source: Arc::clone(source),
+        start,
+        end,
+        line: text[..start].matches('\n').count() + 1,
+        column: text[line_start..start].chars().count() + 1,
+    }
+}
+
+/// The place of a parser's location: its bytes, or its line and column where the parser has no bytes.
+pub(super) fn place_of(source: &Arc<Source>, location: &Location) -> Place {
+    let start = bytes(location.span().byte_offset())
+        .unwrap_or_else(|| byte_of(&source.text, location.line() as usize, location.column() as usize));
+    let length = bytes(location.span().byte_len()).unwrap_or(0);
+    place(source, start, start.saturating_add(length.max(1)))
+}
+
+/// Byte of a line and a column in characters, both from 1.
+fn byte_of(text: &str, line: usize, column: usize) -> usize {
+    let start: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
+    let rest = text.get(start..).unwrap_or_default();
+    start + rest.char_indices().nth(column.saturating_sub(1)).map_or(rest.len(), |(byte, _)| byte)
+}
+
+/// The text of a scalar as written, quotes and all.
+pub(super) fn raw<'a>(source: &'a Source, location: &Location) -> &'a str {
+    let range = bytes(location.span().byte_offset())
+        .and_then(|start| Some(start..start.checked_add(bytes(location.span().byte_len())?)?));
+    range.and_then(|range| source.text.get(range)).unwrap_or_default().trim()
+}
+
+fn bytes(count: Option<u64>) -> Option<usize> {
+    count.and_then(|count| usize::try_from(count).ok())
+}

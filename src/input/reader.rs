@@ -1,0 +1,395 @@
+//! Reading values out of the tree: every key known, every value checked against the table of fields, every complaint
+//! kept with its place.
+//!
+//! A reading function returns `None` after it has complained; the caller reads on, so that one run tells everything.
+
+use std::sync::Arc;
+
+use serde_saphyr::{Location, Spanned};
+
+use super::node::{Node, place_of, raw};
+use crate::diag::{Diag, Source};
+use crate::fields::{Field, nearest};
+
+/// More complaints than this help nobody; the rest is only counted.
+const DIAGS_MAX: usize = 100;
+/// Longest text value, characters; longer ones would spoil every table they are printed in.
+const TEXT_MAX: usize = 120;
+/// Longest quotation of the file in a message, characters.
+const SHOWN_MAX: usize = 60;
+
+/// One text being read, and what is wrong with it.
+pub(super) struct Reader {
+    source: Arc<Source>,
+    diags: Vec<Diag>,
+    dropped: usize,
+}
+
+/// A map whose keys have been checked.
+pub(super) struct Map<'a> {
+    /// What it describes, a phrase with its article.
+    what: &'static str,
+    /// Where it begins.
+    pub(super) at: Location,
+    entries: &'a [(Spanned<Node>, Spanned<Node>)],
+    /// Known keys that stand there misspelt. They have their complaint and are not called missing as well.
+    misspelt: Vec<&'static str>,
+}
+
+impl<'a> Map<'a> {
+    /// A map that was left out: every key of it is missing.
+    pub(super) fn empty(what: &'static str, at: Location) -> Self {
+        Map { what, at, entries: &[], misspelt: Vec::new() }
+    }
+
+    fn entry(&self, key: &str) -> Option<&'a (Spanned<Node>, Spanned<Node>)> {
+        self.entries.iter().find(|(k, _)| matches!(&k.value, Node::Text(text) if text == key))
+    }
+
+    /// The value of a key.
+    pub(super) fn get(&self, key: &str) -> Option<&'a Spanned<Node>> {
+        self.entry(key).map(|(_, value)| value)
+    }
+
+    /// Whether a key stands there, rightly spelt or not.
+    pub(super) fn tried(&self, key: &str) -> bool {
+        self.get(key).is_some() || self.misspelt.contains(&key)
+    }
+
+    /// Place of a key's value, or of the map where it is not given.
+    pub(super) fn place(&self, key: &str) -> Location {
+        self.get(key).map_or(self.at, |value| value.referenced)
+    }
+
+    /// Place of a value in a map of this map, or of what there is of the way to it.
+    pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
+        match self.get(key) {
+            Some(Spanned { value: Node::Map(entries), referenced, .. }) => {
+                Map { what: self.what, at: *referenced, entries, misspelt: Vec::new() }.place(inner)
+            }
+            _ => self.place(key),
+        }
+    }
+}
+
+impl Reader {
+    pub(super) fn new(source: Arc<Source>) -> Self {
+        Reader { source, diags: Vec::new(), dropped: 0 }
+    }
+
+    /// Keeps a complaint about a place.
+    pub(super) fn complain(&mut self, at: &Location, diag: Diag) {
+        if self.diags.len() < DIAGS_MAX {
+            self.diags.push(diag.at(Some(place_of(&self.source, at))));
+        } else {
+            self.dropped += 1;
+        }
+    }
+
+    /// Everything complained about, in the order of the file.
+    pub(super) fn finish(mut self) -> Vec<Diag> {
+        self.diags.sort_by_key(|diag| diag.place.as_ref().map_or(0, |place| place.start));
+        if self.dropped > 0 {
+            self.diags.push(Diag::new(format!("{} more errors are not shown", self.dropped)).help("mend these first"));
+        }
+        self.diags
+    }
+
+    /// The node as a map of known keys. Complains about a node of another kind (then `None`) and about unknown and
+    /// repeated keys.
+    pub(super) fn map<'a>(
+        &mut self,
+        node: &'a Spanned<Node>,
+        what: &'static str,
+        known: &[&'static str],
+    ) -> Option<Map<'a>> {
+        let Node::Map(entries) = &node.value else {
+            let diag = Diag::new(format!("{what} is {}, not a map of keys and values", node.value.kind()))
+                .help(format!("known keys are {}", known.join(", ")));
+            self.complain(&node.referenced, diag);
+            return None;
+        };
+        let mut seen: Vec<(&str, &Location)> = Vec::new();
+        let mut misspelt = Vec::new();
+        for (key, value) in entries {
+            let Node::Text(text) = &key.value else {
+                self.odd_key(key, value, what, known);
+                continue;
+            };
+            if let Some((_, first)) = seen.iter().find(|(earlier, _)| earlier == text) {
+                let diag = Diag::new(format!("`{}` stands twice in {what}", shown(text)))
+                    .help(format!("keep one of them; the first is in line {}", first.line()));
+                self.complain(&key.referenced, diag);
+            } else if known.contains(&text.as_str()) {
+                seen.push((text, &key.referenced));
+            } else {
+                let meant = nearest(text, known.iter().copied());
+                misspelt.extend(meant);
+                self.complain(&key.referenced, unknown_key(text, meant, what, known));
+            }
+        }
+        Some(Map { what, at: node.referenced, entries, misspelt })
+    }
+
+    fn odd_key(&mut self, key: &Spanned<Node>, value: &Spanned<Node>, what: &str, known: &[&str]) {
+        let diag = if matches!((&key.value, &value.value), (Node::Number(_), Node::Null)) {
+            // `{ra: 0,8}` is a key `ra` with 0 and a key `8` with nothing.
+            Diag::new(format!("`{}` is not a key of {what}", shown(raw(&self.source, &key.referenced))))
+                .help("decimals are written with a point: `0.8`")
+        } else {
+            Diag::new(format!("a key of {what} is {}", key.value.kind()))
+                .help(format!("known keys are {}", known.join(", ")))
+        };
+        self.complain(&key.referenced, diag);
+    }
+
+    /// The value of a key that must be there.
+    pub(super) fn required<'a>(&mut self, map: &Map<'a>, key: &str, hint: &str) -> Option<&'a Spanned<Node>> {
+        match map.get(key) {
+            None if map.misspelt.contains(&key) => None,
+            None => {
+                self.complain(
+                    &map.at,
+                    Diag::new(format!("{} has no `{key}`", map.what)).help(format!("add `{key}`: {hint}")),
+                );
+                None
+            }
+            found => self.filled(map, found?, key),
+        }
+    }
+
+    /// The value of a key that may be left out; `Some(None)` where it is.
+    pub(super) fn optional<'a>(&mut self, map: &Map<'a>, key: &str) -> Option<Option<&'a Spanned<Node>>> {
+        match map.get(key) {
+            None => Some(None),
+            Some(node) => self.filled(map, node, key).map(Some),
+        }
+    }
+
+    fn filled<'a>(&mut self, map: &Map<'a>, node: &'a Spanned<Node>, key: &str) -> Option<&'a Spanned<Node>> {
+        if !matches!(node.value, Node::Null) {
+            return Some(node);
+        }
+        // What is not there has no place, so the key is shown.
+        let at = map.entry(key).map_or(map.at, |(key, _)| key.referenced);
+        self.complain(&at, Diag::new(format!("`{key}` has no value")).help("write a value, or remove the key"));
+        None
+    }
+
+    /// A number that must be there.
+    pub(super) fn number(&mut self, map: &Map, field: &Field) -> Option<f64> {
+        let hint = format!("the {}, {}", field.what, field.range());
+        let node = self.required(map, field.key(), &hint)?;
+        self.number_in(node, field)
+    }
+
+    /// A number with a default, of the field or worked out by the caller.
+    pub(super) fn number_or(&mut self, map: &Map, field: &Field, default: Option<f64>) -> Option<f64> {
+        match self.optional(map, field.key())? {
+            Some(node) => self.number_in(node, field),
+            None => default.or(field.default),
+        }
+    }
+
+    /// A number that may be left out; `Some(None)` where it is.
+    pub(super) fn number_maybe(&mut self, map: &Map, field: &Field) -> Option<Option<f64>> {
+        match self.optional(map, field.key())? {
+            Some(node) => self.number_in(node, field).map(Some),
+            None => Some(None),
+        }
+    }
+
+    /// A number of a node, in the field's range.
+    pub(super) fn number_in(&mut self, node: &Spanned<Node>, field: &Field) -> Option<f64> {
+        let written = raw(&self.source, &node.referenced);
+        let checked =
+            match &node.value {
+                Node::Number(value) if !value.is_finite() || written.chars().all(|c| "+-.0123456789eE".contains(c)) => {
+                    field.check(*value)
+                }
+                Node::Number(value) => Err(Diag::new(format!("`{}` is not written as a decimal number", field.key()))
+                    .help(format!("write `{}: {value}`", field.key()))),
+                Node::Text(text) => Err(not_a_number(field, text, written)),
+                other => Err(Diag::new(format!("`{}` takes a number, not {}", field.key(), other.kind()))
+                    .help(format!("`{}`, the {}, takes {}", field.key(), field.what, field.range()))),
+            };
+        match checked {
+            Ok(value) => Some(value),
+            Err(diag) => {
+                self.complain(&node.referenced, diag);
+                None
+            }
+        }
+    }
+
+    /// Two numbers in brackets.
+    pub(super) fn pair(&mut self, node: &Spanned<Node>, field: &Field, form: &str) -> Option<(f64, f64)> {
+        match &node.value {
+            Node::List(items) if items.len() == 2 => {
+                let first = self.number_in(&items[0], field);
+                let second = self.number_in(&items[1], field);
+                Some((first?, second?))
+            }
+            other => {
+                let found = match other {
+                    Node::List(items) => format!("a list of {}", items.len()),
+                    other => other.kind().to_owned(),
+                };
+                let diag = Diag::new(format!("`{}` takes two numbers, not {found}", field.key()))
+                    .help(format!("write `{}: {form}`", field.key()));
+                self.complain(&node.referenced, diag);
+                None
+            }
+        }
+    }
+
+    /// The items of a list, at most `max` of them.
+    pub(super) fn list<'a>(&mut self, node: &'a Spanned<Node>, key: &str, max: usize) -> Option<&'a [Spanned<Node>]> {
+        let diag = match &node.value {
+            Node::List(items) if items.len() <= max => return Some(items),
+            Node::List(items) => {
+                Diag::new(format!("`{key}` has {} entries", items.len())).help(format!("`{key}` takes at most {max}"))
+            }
+            other => Diag::new(format!("`{key}` takes a list, not {}", other.kind()))
+                .help("write one entry a line, each behind `- `, or all in brackets: [..., ...]"),
+        };
+        self.complain(&node.referenced, diag);
+        None
+    }
+
+    /// Text that must be there.
+    pub(super) fn text(&mut self, map: &Map, key: &str, hint: &str) -> Option<String> {
+        let node = self.required(map, key, hint)?;
+        self.text_in(node, key)
+    }
+
+    /// Text that may be left out; `Some(None)` where it is.
+    pub(super) fn text_maybe(&mut self, map: &Map, key: &str) -> Option<Option<String>> {
+        match self.optional(map, key)? {
+            Some(node) => self.text_in(node, key).map(Some),
+            None => Some(None),
+        }
+    }
+
+    /// Text of a node. A number or a truth value counts as the text it is written as: names are often numbers.
+    pub(super) fn text_in(&mut self, node: &Spanned<Node>, key: &str) -> Option<String> {
+        let text = match &node.value {
+            Node::Text(text) => text.trim().to_owned(),
+            Node::Number(_) | Node::Bool(_) => raw(&self.source, &node.referenced).to_owned(),
+            other => {
+                let diag = Diag::new(format!("`{key}` takes text, not {}", other.kind()));
+                self.complain(&node.referenced, diag);
+                return None;
+            }
+        };
+        let diag = if text.is_empty() {
+            Diag::new(format!("`{key}` is empty")).help("write a value, or remove the key")
+        } else if text.chars().count() > TEXT_MAX || text.chars().any(char::is_control) {
+            Diag::new(format!("`{key}` is not one short line"))
+                .help(format!("at most {TEXT_MAX} characters, no line breaks"))
+        } else {
+            return Some(text);
+        };
+        self.complain(&node.referenced, diag);
+        None
+    }
+
+    /// One of several words; `None` (nothing complained) is not distinguished from a complaint when `default` is none.
+    pub(super) fn choice<T: Copy>(
+        &mut self,
+        map: &Map,
+        key: &str,
+        words: &[(&str, T)],
+        default: Option<T>,
+    ) -> Option<T> {
+        let Some(node) = self.optional(map, key)? else {
+            return default;
+        };
+        let text = self.text_in(node, key)?;
+        if let Some((_, value)) = words.iter().find(|(word, _)| *word == text) {
+            return Some(*value);
+        }
+        let all: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
+        let mut help = format!("`{key}` is one of {}", all.join(", "));
+        if let Some(near) = nearest(&text, all.iter().copied()) {
+            help = format!("did you mean `{near}`? {help}");
+        }
+        self.complain(&node.referenced, Diag::new(format!("`{key}` is `{}`", shown(&text))).help(help));
+        None
+    }
+
+    /// True or false; `Some(None)` where it is left out.
+    pub(super) fn flag(&mut self, map: &Map, key: &str) -> Option<Option<bool>> {
+        match self.optional(map, key)? {
+            None => Some(None),
+            Some(Spanned { value: Node::Bool(value), .. }) => Some(Some(*value)),
+            Some(node) => {
+                let diag = Diag::new(format!("`{key}` takes true or false, not {}", node.value.kind()))
+                    .help(format!("write `{key}: true` or `{key}: false`"));
+                self.complain(&node.referenced, diag);
+                None
+            }
+        }
+    }
+
+    /// The result, or its complaint kept at a place.
+    pub(super) fn settle<T>(&mut self, at: &Location, result: Result<T, Diag>) -> Option<T> {
+        result.map_err(|diag| self.complain(at, diag)).ok()
+    }
+}
+
+fn unknown_key(key: &str, meant: Option<&str>, what: &str, known: &[&str]) -> Diag {
+    if key == "<<" {
+        return Diag::new("merge keys (`<<`) are not read").help("write the keys out where they belong");
+    }
+    let help = match meant {
+        Some(near) => format!("did you mean `{near}`?"),
+        None => format!("known keys are {}", known.join(", ")),
+    };
+    Diag::new(format!("unknown key `{}` in {what}", shown(key))).help(help)
+}
+
+fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
+    let key = field.key();
+    let text = text.trim();
+    if let Ok(value) = text.parse::<f64>()
+        && value.is_finite()
+        && written.starts_with(['"', '\''])
+    {
+        return Diag::new(format!("`{key}` is quoted, which makes it text"))
+            .help(format!("write it without quotes: `{key}: {text}`"));
+    }
+    let bare = text.trim_start_matches(['+', '-', '.']).to_lowercase();
+    if ["nan", "inf", "infinity"].contains(&bare.as_str()) {
+        return Diag::new(format!("`{key}` is not a finite number")).help(format!(
+            "`{key}`, the {}, takes {}",
+            field.what,
+            field.range()
+        ));
+    }
+    let with_point = text.replace(',', ".");
+    if with_point != text && with_point.parse::<f64>().is_ok() {
+        return Diag::new(format!("`{key}` has a decimal comma")).help(format!("write a point: `{key}: {with_point}`"));
+    }
+    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c)).unwrap_or(with_point.len());
+    let (number, unit) = (with_point[..digits].trim(), with_point[digits..].trim());
+    if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
+        let plain = if field.unit.is_empty() { "without a unit".to_owned() } else { format!("plain {}", field.unit) };
+        return Diag::new(format!("`{key}` is written with `{}` behind the number", shown(unit)))
+            .help(format!("numbers are {plain}: write `{key}: {number}`, converted where the unit is another"));
+    }
+    Diag::new(format!("`{key}` takes a number, not `{}`", shown(text))).help(format!(
+        "`{key}`, the {}, takes {}",
+        field.what,
+        field.range()
+    ))
+}
+
+/// A quotation of the file for a message: short, and without control characters.
+pub(super) fn shown(text: &str) -> String {
+    let mut out: String = text.chars().take(SHOWN_MAX).map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect();
+    if text.chars().count() > SHOWN_MAX {
+        out.push('…');
+    }
+    out
+}

@@ -1,0 +1,60 @@
+//! Diagnostics in their long form: path, line, column, the line itself with a marker, and what to write instead.
+
+use annotate_snippets::renderer::DecorStyle;
+use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet, normalize_untrusted_str};
+
+use crate::diag::{Diag, Place};
+
+/// A longer line is not shown: nobody finds anything in it.
+const LINE_MAX_BYTES: usize = 400;
+
+/// All diagnostics in the long form, without colour, an empty line between two.
+///
+/// ```
+/// let diags = spanhold::input::read_job_text("job.yaml", "shaft: {nmae: spindle}\n", ".".as_ref()).unwrap_err();
+/// let text = spanhold::input::render(&diags);
+/// assert!(text.contains("job.yaml:1:9") && text.contains("did you mean `name`?"));
+/// ```
+pub fn render(diags: &[Diag]) -> String {
+    let renderer = Renderer::plain().decor_style(DecorStyle::Ascii);
+    let mut out = String::new();
+    for diag in diags {
+        if !out.is_empty() {
+            out.push('\n');
+        }
+        out.push_str(renderer.render(&[group(diag)]).trim_end());
+        out.push('\n');
+    }
+    out
+}
+
+fn group(diag: &Diag) -> Group<'_> {
+    let title = Level::ERROR.primary_title(normalize_untrusted_str(&diag.what));
+    let mut group = match &diag.place {
+        Some(place) => located(Group::with_title(title), place),
+        None => Group::with_title(title),
+    };
+    if let Some(help) = &diag.help {
+        group = group.element(Level::HELP.message(normalize_untrusted_str(help)));
+    }
+    group
+}
+
+fn located<'a>(group: Group<'a>, place: &'a Place) -> Group<'a> {
+    let path = place.source.path.display().to_string();
+    let text = &place.source.text;
+    let line_start = text.get(..place.start).and_then(|before| before.rfind('\n')).map_or(0, |i| i + 1);
+    let line = text.get(line_start..).unwrap_or_default().lines().next().unwrap_or_default();
+    let from = place.start.saturating_sub(line_start).min(line.len());
+    let to = place.end.saturating_sub(line_start).clamp(from, line.len());
+    if line.trim().is_empty()
+        || line.len() > LINE_MAX_BYTES
+        || !line.is_char_boundary(from)
+        || !line.is_char_boundary(to)
+    {
+        return group.element(Origin::path(path).line(place.line).char_column(place.column));
+    }
+    group.element(
+        Snippet::source(line).line_start(place.line).path(path).annotation(AnnotationKind::Primary.span(from..to)),
+    )
+}

@@ -1,0 +1,265 @@
+//! One entry of `shaft.sections`.
+
+use std::f64::consts::PI;
+
+use serde_saphyr::{Location, Spanned};
+
+use super::node::Node;
+use super::reader::{Map, Reader, shown};
+use crate::diag::Diag;
+use crate::fields;
+use crate::job::thread::Thread;
+use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
+
+const KEYS: [&str; 13] = [
+    "length",
+    "diameter",
+    "tolerance",
+    "ra",
+    "name",
+    "kind",
+    "thread",
+    "taper",
+    "across_flats",
+    "sides",
+    "grip",
+    "interrupt",
+    "finish_pass",
+];
+
+/// Keys that say what a section is.
+const KINDS: [&str; 4] = ["diameter", "thread", "taper", "across_flats"];
+
+#[derive(Clone, Copy, PartialEq)]
+enum Word {
+    Groove,
+    Knurl,
+}
+
+/// A section that begins at `from_mm`. The length comes back on its own too: what is behind the section has its place
+/// even where the rest is wrong.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, from_mm: f64) -> (Option<f64>, Option<Section>) {
+    let Some(map) = r.map(node, "the section", &KEYS) else {
+        return (None, None);
+    };
+    let length = r.number(&map, &fields::LENGTH);
+    let section = section(r, &map, from_mm, length);
+    (length, section)
+}
+
+fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Option<Section> {
+    let kind = kind(r, map);
+    let name = r.text_maybe(map, "name");
+    let ra = r.number_maybe(map, &fields::RA);
+    let finish_pass = r.flag(map, "finish_pass");
+    let grip = r.flag(map, "grip");
+    let interrupt = r.optional(map, "interrupt").and_then(|given| match given {
+        None => Some(None),
+        Some(_) => r.choice(map, "interrupt", &INTERRUPTS, None).map(Some),
+    });
+    let tolerance = kind.as_ref().and_then(|kind| tolerance(r, map, kind));
+    let kind = kind?;
+    let what = match kind {
+        SectionKind::Cylinder { .. } => None,
+        SectionKind::Thread(_) => Some("a thread"),
+        SectionKind::Taper { .. } => Some("a taper"),
+        SectionKind::Groove { .. } => Some("a groove"),
+        SectionKind::Knurl { .. } => Some("a knurl"),
+        SectionKind::Flats { .. } => Some("a section with flats"),
+    };
+    let grip = grip?.unwrap_or(what.is_none());
+    if let (true, Some(what)) = (grip, what) {
+        let diag = Diag::new(format!("a grip needs a plain cylinder, this section is {what}"))
+            .help("set `grip: false`, or make the plain part a section of its own");
+        r.complain(&map.place("grip"), diag);
+        return None;
+    }
+    let given = interrupt?;
+    let is_thread = matches!(kind, SectionKind::Thread(_));
+    if is_thread && given.is_some_and(|interrupt| interrupt != Interrupt::Never) {
+        let diag = Diag::new("a thread is never interrupted").help("remove `interrupt` from this section");
+        r.complain(&map.place("interrupt"), diag);
+        return None;
+    }
+    let (tolerance, ra_um) = (tolerance?, ra?);
+    let mut section = Section {
+        name: name?,
+        kind,
+        from_mm,
+        to_mm: super::shaft::tidy(from_mm + length?),
+        tolerance,
+        ra_um,
+        finish_pass: finish_pass?.unwrap_or(false),
+        grip,
+        interrupt: Interrupt::Never,
+    };
+    if !is_thread {
+        let usual = Interrupt::usual(section.tolerance.width_mm(), section.largest_mm(), ra_um);
+        section.interrupt = given.unwrap_or(usual);
+    }
+    Some(section)
+}
+
+const INTERRUPTS: [(&str, Interrupt); 3] =
+    [("never", Interrupt::Never), ("avoid", Interrupt::Avoid), ("free", Interrupt::Free)];
+
+fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
+    let word = match r.optional(map, "kind")? {
+        None => None,
+        Some(_) => Some(r.choice(map, "kind", &[("groove", Word::Groove), ("knurl", Word::Knurl)], None)?),
+    };
+    let given: Vec<&str> = KINDS.into_iter().filter(|key| map.get(key).is_some()).collect();
+    if map.get("sides").is_some() && !given.contains(&"across_flats") {
+        let diag = Diag::new("`sides` needs `across_flats`").help("write `across_flats: 17, sides: 6`");
+        r.complain(&map.place("sides"), diag);
+        return None;
+    }
+    match given[..] {
+        [] if KINDS.iter().any(|key| map.tried(key)) => None,
+        [] => {
+            let diag = Diag::new("the section has no diameter")
+                .help("give `diameter`, `thread: M16x1.5`, `taper: [18, 22]`, or `across_flats` and `sides`");
+            r.complain(&map.at, diag);
+            None
+        }
+        ["diameter"] => {
+            let diameter_mm = r.number(map, &fields::DIAMETER)?;
+            Some(match word {
+                None => SectionKind::Cylinder { diameter_mm },
+                Some(Word::Groove) => SectionKind::Groove { diameter_mm },
+                Some(Word::Knurl) => SectionKind::Knurl { diameter_mm },
+            })
+        }
+        _ if word.is_some() => {
+            let diag = Diag::new("a groove or a knurl takes `diameter` and nothing else of its kind")
+                .help("remove `kind`, or give `diameter` only");
+            r.complain(&map.place("kind"), diag);
+            None
+        }
+        ["thread"] => thread(r, map),
+        ["taper"] => taper(r, map),
+        ["across_flats"] | ["diameter", "across_flats"] => flats(r, map),
+        _ => {
+            let diag = Diag::new(format!("the section has {} at once", given.join(" and ")))
+                .help("a section is one thing: split it, or keep one of them");
+            r.complain(&map.place(given[1]), diag);
+            None
+        }
+    }
+}
+
+fn thread(r: &mut Reader, map: &Map) -> Option<SectionKind> {
+    let node = map.get("thread")?;
+    let text = r.text(map, "thread", "such as M16x1.5")?;
+    let thread = r.settle(&node.referenced, Thread::parse(&text))?;
+    let field =
+        fields::Field { path: "shaft.sections.thread", what: "major diameter of the thread", ..fields::DIAMETER };
+    r.settle(&node.referenced, field.check(thread.major_mm))?;
+    Some(SectionKind::Thread(thread))
+}
+
+fn taper(r: &mut Reader, map: &Map) -> Option<SectionKind> {
+    let node = r.required(map, "taper", "")?;
+    let (front_mm, rear_mm) = r.pair(node, &fields::TAPER, "[18, 22]")?;
+    if front_mm == rear_mm {
+        let diag = Diag::new("both ends of the taper are the same").help(format!("write `diameter: {front_mm}`"));
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    Some(SectionKind::Taper { front_mm, rear_mm })
+}
+
+fn flats(r: &mut Reader, map: &Map) -> Option<SectionKind> {
+    let across = r.number(map, &fields::ACROSS_FLATS);
+    let sides = r.number(map, &fields::SIDES);
+    let diameter = r.number_maybe(map, &fields::DIAMETER);
+    let (across_flats_mm, sides, diameter) = (across?, sides?, diameter?);
+    if ![2.0, 4.0, 6.0, 8.0].contains(&sides) {
+        let diag = Diag::new(format!("`sides` is {sides}")).help("flats come as 2, 4, 6 or 8");
+        r.complain(&map.place("sides"), diag);
+        return None;
+    }
+    let corners_mm = (sides > 2.0).then(|| across_flats_mm / (PI / sides).cos());
+    let circle_mm = match (diameter, corners_mm) {
+        (Some(diameter), _) if diameter <= across_flats_mm => {
+            let diag =
+                Diag::new(format!("flats {across_flats_mm} mm apart leave nothing of a diameter of {diameter} mm"))
+                    .help("`diameter` is larger than `across_flats`");
+            r.complain(&map.place("diameter"), diag);
+            return None;
+        }
+        (Some(diameter), Some(corners)) if diameter > corners => {
+            let diag = Diag::new(format!("{diameter} mm is more than the {corners:.3} mm across the corners"))
+                .help("remove `diameter`: the bar is turned to the circle across the corners");
+            r.complain(&map.place("diameter"), diag);
+            return None;
+        }
+        (Some(diameter), _) => diameter,
+        (None, Some(corners)) => r.settle(&map.place("across_flats"), fields::DIAMETER.check(corners))?,
+        (None, None) => {
+            let diag = Diag::new("two flats need the diameter they are cut on").help("add `diameter`");
+            r.complain(&map.at, diag);
+            return None;
+        }
+    };
+    // Exactly 2, 4, 6 or 8 here.
+    Some(SectionKind::Flats { across_flats_mm, sides: sides as u32, circle_mm })
+}
+
+fn tolerance(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance> {
+    let diameter_mm = match kind {
+        SectionKind::Cylinder { diameter_mm }
+        | SectionKind::Groove { diameter_mm }
+        | SectionKind::Knurl { diameter_mm } => *diameter_mm,
+        SectionKind::Thread(thread) => thread.major_mm,
+        SectionKind::Taper { front_mm, rear_mm } => front_mm.max(*rear_mm),
+        SectionKind::Flats { circle_mm, .. } => *circle_mm,
+    };
+    match r.optional(map, "tolerance")? {
+        None => {
+            let at: Location = map.place("diameter");
+            r.settle(&at, iso2768::limits(diameter_mm))
+        }
+        Some(node) => {
+            if let (SectionKind::Thread(_), Node::Text(text)) = (kind, &node.value)
+                && text.starts_with(|c: char| c.is_ascii_digit())
+            {
+                let diag = Diag::new(format!(
+                    "`{}` is a tolerance class of threads, which the plan does not use",
+                    shown(text)
+                ))
+                .help("remove `tolerance` from the thread");
+                r.complain(&node.referenced, diag);
+                return None;
+            }
+            tolerance_in(r, node, diameter_mm)
+        }
+    }
+}
+
+/// A tolerance: a class of ISO 286, or `[lower, upper]` in mm.
+pub(super) fn tolerance_in(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Option<Tolerance> {
+    match &node.value {
+        Node::List(_) => {
+            let (lower_mm, upper_mm) = r.pair(node, &fields::TOLERANCE, "[-0.05, 0]")?;
+            if lower_mm >= upper_mm {
+                let diag = Diag::new(format!("the lower deviation {lower_mm} is not below the upper {upper_mm}"))
+                    .help("write `tolerance: [lower, upper]`, such as `[-0.05, 0]`");
+                r.complain(&node.referenced, diag);
+                return None;
+            }
+            let signed = |mm: f64| if mm > 0.0 { format!("+{mm}") } else { format!("{}", mm + 0.0) };
+            Some(Tolerance { lower_mm, upper_mm, label: format!("{}/{}", signed(upper_mm), signed(lower_mm)) })
+        }
+        Node::Number(_) => {
+            let diag =
+                Diag::new("`tolerance` is one number").help("write both deviations in mm: `tolerance: [-0.05, 0.05]`");
+            r.complain(&node.referenced, diag);
+            None
+        }
+        _ => {
+            let class = r.text_in(node, "tolerance")?;
+            r.settle(&node.referenced, iso286::shaft_limits(&class, diameter_mm))
+        }
+    }
+}

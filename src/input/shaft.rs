@@ -1,0 +1,117 @@
+//! `shaft`: name, material, sections, features, back-end work.
+
+use serde_saphyr::Spanned;
+
+use super::node::Node;
+use super::reader::{Map, Reader};
+use super::{features, material, section};
+use crate::diag::Diag;
+use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
+use crate::job::{BackWork, Section, Shaft};
+
+const KEYS: [&str; 8] =
+    ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
+
+/// Lengths of a file are decimal; this takes the rounding of their sum away, so that 0.1 + 0.2 ends at 0.3.
+pub(super) fn tidy(mm: f64) -> f64 {
+    (mm * 1e9).round() / 1e9
+}
+
+/// The shaft; what was assumed goes to the notes.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<Shaft> {
+    let map = r.map(node, "the shaft", &KEYS)?;
+    let name = r.text_maybe(&map, "name");
+    let drawing = r.text_maybe(&map, "drawing");
+    let revision = r.text_maybe(&map, "revision");
+    let material =
+        r.required(&map, "material", "a name such as C45, or a map").and_then(|node| material::read(r, node));
+    let sections = sections(r, &map);
+    let bow = r.number_or(&map, &fields::STRAIGHTNESS, None);
+    let material = material.map(|(material, note)| {
+        notes.extend(note);
+        material
+    });
+    if let (None, Some(bow)) = (map.get("straightness"), bow) {
+        notes.push(format!("Straightness of the turned shaft not given: {bow} mm per m assumed."));
+    }
+    let mut features = Vec::new();
+    let mut back_work = Vec::new();
+    let mut complete = true;
+    if let Some(Some(node)) = r.optional(&map, "features")
+        && let Some(items) = r.list(node, "features", FEATURES_MAX)
+    {
+        for item in items {
+            match features::read(r, item, sections.as_deref()) {
+                Some(feature) => {
+                    if let Some(material) = &material
+                        && let Some(work) = features::back_centre(&feature, material)
+                    {
+                        notes.push(format!(
+                            "{}: done after part-off; radial force {:.0} N (10 % of the drill's thrust) assumed.",
+                            work.name, work.radial_force_n
+                        ));
+                        back_work.push(work);
+                    }
+                    features.push(feature);
+                }
+                None => complete = false,
+            }
+        }
+    }
+    if let Some(Some(node)) = r.optional(&map, "back_work")
+        && let Some(items) = r.list(node, "back_work", BACK_WORK_MAX)
+    {
+        for item in items {
+            match back(r, item) {
+                Some(work) => back_work.push(work),
+                None => complete = false,
+            }
+        }
+    }
+    let shaft = Shaft {
+        name: name?.unwrap_or_else(|| "shaft".to_owned()),
+        drawing: drawing?,
+        revision: revision?,
+        material: material?,
+        sections: sections?,
+        features,
+        back_work,
+        bow_mm_per_m: bow?,
+    };
+    complete.then_some(shaft)
+}
+
+fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
+    let node = r.required(map, "sections", "a list from the front face to the part-off face")?;
+    let items = r.list(node, "sections", SECTIONS_MAX)?;
+    if items.is_empty() {
+        let diag = Diag::new("the shaft has no sections").help("write at least one: `- {length: 60, diameter: 12}`");
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    let mut sections = Vec::with_capacity(items.len());
+    let mut from_mm = Some(0.0);
+    for item in items {
+        let (length, section) = section::read(r, item, from_mm.unwrap_or(0.0));
+        from_mm = from_mm.zip(length).map(|(from, length)| tidy(from + length));
+        sections.extend(section);
+    }
+    let end_mm = from_mm?;
+    if end_mm > SHAFT_LENGTH_MAX_MM {
+        let diag = Diag::new(format!("the sections add up to {end_mm} mm"))
+            .help(format!("a shaft is at most {SHAFT_LENGTH_MAX_MM} mm long; lengths are in mm"));
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    (sections.len() == items.len()).then_some(sections)
+}
+
+fn back(r: &mut Reader, node: &Spanned<Node>) -> Option<BackWork> {
+    let map = r.map(node, "the back-end work", &["name", "radial_force", "torque", "time_s", "tolerance"])?;
+    let name = r.text(&map, "name", "what is done");
+    let force = r.number_or(&map, &fields::BACK_RADIAL_FORCE, None);
+    let torque = r.number_or(&map, &fields::BACK_TORQUE, None);
+    let time = r.number(&map, &fields::BACK_TIME);
+    let tolerance = r.number_or(&map, &fields::BACK_TOLERANCE, None);
+    Some(BackWork { name: name?, radial_force_n: force?, torque_nm: torque?, time_s: time?, tolerance_mm: tolerance? })
+}

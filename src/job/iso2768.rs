@@ -1,0 +1,40 @@
+//! General tolerances of ISO 2768-1, class m, for diameters without a tolerance of their own.
+
+use super::shaft::Tolerance;
+use crate::diag::Diag;
+
+/// The label such a tolerance carries.
+pub const LABEL: &str = "ISO 2768-m";
+
+/// Up to and including (mm), deviation (± mm). From memory of ISO 2768-1, table 1, class m; not re-read.
+const CLASS_M: [(f64, f64); 5] = [(6.0, 0.1), (30.0, 0.2), (120.0, 0.3), (400.0, 0.5), (1000.0, 0.8)];
+
+/// Below this the standard gives no deviations: they shall be indicated beside the size.
+const FROM_MM: f64 = 0.5;
+
+/// General tolerance, class m, of a diameter or length.
+///
+/// - **Units**: mm.
+/// - **Errors**: below 0.5 mm, where the standard asks for deviations beside the size, and over 1000 mm.
+/// - **Source**: from memory of ISO 2768-1, table 1, class m; not re-read.
+///
+/// ```
+/// use spanhold::job::iso2768::limits;
+/// assert_eq!(limits(6.0)?.upper_mm, 0.1);
+/// assert_eq!(limits(6.1)?.upper_mm, 0.2);
+/// assert!(limits(0.4).is_err());
+/// # Ok::<(), spanhold::diag::Diag>(())
+/// ```
+pub fn limits(size_mm: f64) -> Result<Tolerance, Diag> {
+    if size_mm < FROM_MM {
+        return Err(Diag::new(format!(
+            "{size_mm} mm is below {FROM_MM} mm, where ISO 2768 gives no general tolerance"
+        ))
+        .help("give a tolerance: `tolerance: h6`, or in mm `tolerance: [-0.01, 0]`"));
+    }
+    match CLASS_M.iter().find(|(up_to, _)| size_mm <= *up_to) {
+        Some((_, deviation)) => Ok(Tolerance { lower_mm: -deviation, upper_mm: *deviation, label: LABEL.to_owned() }),
+        None => Err(Diag::new(format!("{size_mm} mm is beyond the table of general tolerances"))
+            .help("give a tolerance in mm: `tolerance: [-0.5, 0.5]`")),
+    }
+}
