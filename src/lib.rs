@@ -23,3 +23,4 @@ pub mod fields;
 pub mod units;
 
 pub mod job;
+pub mod report;
