@@ -27,3 +27,4 @@ pub mod job;
 pub mod mechanics;
 pub mod planner;
 pub mod process;
+pub mod report;

@@ -39,8 +39,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
-    t.total =
-        t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work + t.penalties;
+    t.total = t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work + t.penalties;
     t
 }
 

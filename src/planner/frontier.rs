@@ -148,7 +148,11 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: 
             match inside.filter(|_| gripped) {
                 Some(m) => last = m,
                 None => {
-                    let why = if gripped { "and no surface on the way may be interrupted" } else { "and it must not re-grip while the front is free" };
+                    let why = if gripped {
+                        "and no surface on the way may be interrupted"
+                    } else {
+                        "and it must not re-grip while the front is free"
+                    };
                     let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
                     return Some(End { station: k, by: "stroke".into(), text });
                 }
@@ -175,7 +179,10 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: 
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
             let torque = checks::torque::find(rig, nose.unwrap_or(0.0)).is_some_and(|f| !f.passes());
             if torque {
-                at_end(checks::torque::NAME, "the last grip does not carry the torque of part-off or back-end work".into())
+                at_end(
+                    checks::torque::NAME,
+                    "the last grip does not carry the torque of part-off or back-end work".into(),
+                )
             } else {
                 at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())
             }
@@ -189,11 +196,8 @@ fn broken(looker: &Looker<'_>, station: usize, last_mm: f64, nose: Option<f64>, 
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let far = rig.job.machine.headstock.farthest_mm();
-    let state = State {
-        turned_mm: t,
-        counter: Counter::of(nose),
-        guide: Guide::Bush { headstock_mm: far - (t - last_mm) },
-    };
+    let state =
+        State { turned_mm: t, counter: Counter::of(nose), guide: Guide::Bush { headstock_mm: far - (t - last_mm) } };
     let answers = rig.answers(&state).ok()?;
     let segment = &looker.segments[segment_at(looker.segments, cut_mm)];
     let floor = rig.job.cutting.speed_floor * rpm;
@@ -227,7 +231,10 @@ fn why_no_grip(rig: &Rig<'_>) -> String {
         if !s.grip {
             format!("{name} must not be gripped")
         } else if in_front > collet.passes_mm {
-            format!("{in_front} mm in front of {name} does not pass collet {}, which passes {} mm", collet.name, collet.passes_mm)
+            format!(
+                "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",
+                collet.name, collet.passes_mm
+            )
         } else {
             format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
         }

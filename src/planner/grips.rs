@@ -28,11 +28,8 @@ pub fn lands(rig: &Rig<'_>) -> Vec<Land> {
             continue;
         }
         for (from, to) in free_stretches(section.from_mm, section.to_mm, &clear) {
-            let land = Land {
-                section: index,
-                nose_from_mm: from + collet.hold_mm,
-                nose_to_mm: to.min(counter.bore_depth_mm),
-            };
+            let land =
+                Land { section: index, nose_from_mm: from + collet.hold_mm, nose_to_mm: to.min(counter.bore_depth_mm) };
             if land.nose_to_mm >= land.nose_from_mm - SAME_MM {
                 lands.push(Land { nose_to_mm: land.nose_to_mm.max(land.nose_from_mm), ..land });
             }

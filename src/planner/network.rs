@@ -296,7 +296,8 @@ impl<'a> Builder<'a> {
         let mut best: [Option<(Node, Arc)>; 2] = [None, None];
         for (grip, _) in &pair.doubtful {
             let Some((run_s, margin)) = self.exact_stage((i, l), j, *grip, pattern) else { continue };
-            let share = |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };
+            let share =
+                |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };
             let (now, after) = (share(regrip), share(j));
             let candidate = if now <= PASSES_UP_TO {
                 (0, (plain_end, arc(run_s, 0.0, *grip, margin.min(1.0 - now), false)))

@@ -128,7 +128,8 @@ impl<'a> Looker<'a> {
     /// Places of the headstock that are looked at: the free front has one, a grip up to three over the range.
     fn places(&self, grip: usize, station: usize) -> Vec<f64> {
         let far = self.headstock_mm(station, self.grid.at(station));
-        let near = self.headstock_mm(station, (self.grid.at(station) - self.rig.job.machine.headstock.stroke_mm).max(0.0));
+        let near =
+            self.headstock_mm(station, (self.grid.at(station) - self.rig.job.machine.headstock.stroke_mm).max(0.0));
         if !self.grips(grip) {
             vec![self.headstock_mm(station, 0.0)]
         } else if far - near < 1e-6 {
@@ -185,7 +186,8 @@ impl<'a> Looker<'a> {
         let (share_low, share_high) = range(&|s| s.share(side, rpm, self.rig));
         let (base_low, base_high) = range(&|s| s.base[side as usize]);
         let (speed_low, speed_high) = range(&|s| s.allowed_rpm);
-        let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
+        let guard =
+            |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
         let hopeful_rpm = speed_high + guard(speed_low, speed_high);
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,

@@ -125,7 +125,11 @@ impl<'a> Runs<'a> {
             }
             sure &= drill_high <= PASSES_UP_TO;
             margin = margin.min(1.0 - drill_high);
-            let cap = if sides.iter().all(|o| o.sure) { f64::INFINITY } else { sides[0].hopeful_rpm.min(sides[1].hopeful_rpm) };
+            let cap = if sides.iter().all(|o| o.sure) {
+                f64::INFINITY
+            } else {
+                sides[0].hopeful_rpm.min(sides[1].hopeful_rpm)
+            };
             clock.advance(k, cap);
             if !grid.borders(k + 1) {
                 continue;

@@ -159,8 +159,7 @@ fn try_reach<'a>(
             Some(t) => return Err(Defect(format!("the plan breaks at a turned length of {t} mm that was looked at"))),
             None => {
                 let least_s = way.least - hand_over * hand_over_count(&draft);
-                let optimality =
-                    Optimality { gap: 0.0, stations: grid.len(), arcs: net.arcs.len() };
+                let optimality = Optimality { gap: 0.0, stations: grid.len(), arcs: net.arcs.len() };
                 return Ok(Ok(Candidate {
                     collet: None,
                     cost: way.cost,

@@ -52,15 +52,12 @@ impl Grid {
             .iter()
             .map(|t| {
                 let stop = rig.stop_at(segments, *t);
-                let tasks =
-                    moments.iter().filter(|(_, m)| (m - t).abs() < SAME_MM).map(|(i, _)| *i).collect();
+                let tasks = moments.iter().filter(|(_, m)| (m - t).abs() < SAME_MM).map(|(i, _)| *i).collect();
                 Station { turned_mm: *t, stop, penalty_s: rig.stop_penalty_s(stop), tasks }
             })
             .collect();
-        let segment = lengths
-            .windows(2)
-            .map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1])))
-            .collect();
+        let segment =
+            lengths.windows(2).map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1]))).collect();
         Grid { stations, segment }
     }
 

@@ -20,8 +20,7 @@ impl Rig<'_> {
     /// Two tools leave `|Fp lead - Fp trail|`, and never less than the job's `unbalance` of the larger; one tool leaves
     /// its own passive force.
     pub fn travel_forces(&self, depths_mm: &[f64], feed_mm: f64) -> TravelForces {
-        let cuts: Vec<Cut> =
-            depths_mm.iter().map(|ap| cut(&self.resistance, &self.edge, *ap, feed_mm)).collect();
+        let cuts: Vec<Cut> = depths_mm.iter().map(|ap| cut(&self.resistance, &self.edge, *ap, feed_mm)).collect();
         let net_radial_n = match cuts.as_slice() {
             [lead, trail] => {
                 let larger = lead.passive_n.abs().max(trail.passive_n.abs());

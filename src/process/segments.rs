@@ -174,10 +174,16 @@ impl Rig<'_> {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
                 let feed_mm = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
-                one.travels =
-                    vec![Travel { depths_mm: vec![], before_mm: self.job.stock.diameter_mm, feed_mm, net_radial_n: 0.0 }];
+                one.travels = vec![Travel {
+                    depths_mm: vec![],
+                    before_mm: self.job.stock.diameter_mm,
+                    feed_mm,
+                    net_radial_n: 0.0,
+                }];
             }
-            SectionKind::Thread(_) if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) => {
+            SectionKind::Thread(_)
+                if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
+            {
                 one.work = Work::Whirl;
                 one.travels = vec![Travel {
                     depths_mm: vec![],
@@ -260,7 +266,8 @@ impl Rig<'_> {
         let length = section.length_mm();
         let longest = self.longest_pull_back_mm(section, travels).min(length);
         let pieces = (length / longest - RULE_SLACK).ceil().max(1.0);
-        let refused = |rule, text| Refused { section: index, at_mm: section.from_mm, segments: pieces as usize, rule, text };
+        let refused =
+            |rule, text| Refused { section: index, at_mm: section.from_mm, segments: pieces as usize, rule, text };
         let label = section.label(index);
         if !(longest > 0.0 && pieces <= MOST_SEGMENTS as f64) {
             let text = format!("{label} needs several travels and no pull-back is short enough for its tolerance");

@@ -50,7 +50,8 @@ impl Finding {
     /// A demand that must not exceed a limit.
     pub fn at_most(check: &'static str, unit: &'static str, demand: f64, limit: f64, at_mm: f64) -> Finding {
         // A limit of nothing, or a demand beyond bounds, is a full breach; so is NaN, which must never pass.
-        let utilisation = if limit > 0.0 && demand <= MOST_SHARE * limit { demand.max(0.0) / limit } else { MOST_SHARE };
+        let utilisation =
+            if limit > 0.0 && demand <= MOST_SHARE * limit { demand.max(0.0) / limit } else { MOST_SHARE };
         let demand = if demand.is_finite() { demand } else { MOST_SHARE * limit.abs() };
         Finding { check, unit, demand, limit, utilisation, at_mm }
     }

@@ -5,7 +5,5 @@ use super::{Check, Finding};
 /// The check.
 pub const CHECK: Check = Check {
     name: "sag",
-    find: |v| {
-        Some(Finding::at_most("sag", "mm", v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm))
-    },
+    find: |v| Some(Finding::at_most("sag", "mm", v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm)),
 };

@@ -1,0 +1,79 @@
+//! The one horizontal axis of all panels.
+
+use crate::job::plan::Plan;
+
+/// Left and right edge of the plots; left of it stand captions, right of it the figures of each stage.
+const PLOT_LEFT: f64 = 92.0;
+const PLOT_RIGHT: f64 = 1034.0;
+
+/// Room behind the part-off face, as a share of the length.
+const ROOM_BEHIND: f64 = 0.03;
+
+/// The bush is drawn whole behind the part-off face if it does not take more than this share of the length.
+const BUSH_SHARE: f64 = 0.12;
+
+/// From millimetres along the shaft to the page.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Axis {
+    /// Page place of the front face.
+    pub left: f64,
+    /// Page units per mm.
+    pub scale: f64,
+    /// Length shown, mm.
+    pub max_mm: f64,
+}
+
+impl Axis {
+    /// Page place of a place on the shaft.
+    pub fn x(&self, at_mm: f64) -> f64 {
+        self.left + at_mm * self.scale
+    }
+
+    /// The same, kept within the plot.
+    pub fn x_clamped(&self, at_mm: f64) -> f64 {
+        self.x(at_mm.clamp(0.0, self.max_mm))
+    }
+
+    /// Width of the plot.
+    pub fn width(&self) -> f64 {
+        self.max_mm * self.scale
+    }
+
+    /// Right edge of the plot.
+    pub fn right(&self) -> f64 {
+        self.left + self.width()
+    }
+
+    /// Places of the ticks in mm: about ten, at 1, 2 or 5 times a power of ten.
+    pub fn ticks(&self) -> Vec<f64> {
+        let rough = self.max_mm / 10.0;
+        let power = 10f64.powf(rough.log10().floor());
+        let step = [1.0, 2.0, 5.0, 10.0].iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(rough);
+        (0..).map(|i| f64::from(i) * step).take_while(|t| *t <= self.max_mm + 1e-9 * step).collect()
+    }
+}
+
+/// The axis ends behind the bush at part-off where that takes little room, and is long enough that the bar at true
+/// proportions fits into twice `profile_half`.
+pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64) -> Axis {
+    let parted_mm = plan.length_mm + plan.layout.part_off_width_mm.max(0.0);
+    let bush_mm = plan.layout.gap_mm.max(0.0) + plan.layout.bush_land_mm.unwrap_or(0.0).max(0.0);
+    let behind_mm = bush_mm.min(BUSH_SHARE * plan.length_mm) + ROOM_BEHIND * plan.length_mm;
+    let width = PLOT_RIGHT - PLOT_LEFT;
+    let max_mm = (parted_mm + behind_mm).max(diameter_mm * width / (2.0 * profile_half));
+    Axis { left: PLOT_LEFT, scale: width / max_mm, max_mm }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ticks_stand_at_round_numbers() {
+        let axis = Axis { left: 0.0, scale: 1.0, max_mm: 1010.0 };
+        assert_eq!(axis.ticks(), [0.0, 200.0, 400.0, 600.0, 800.0, 1000.0]);
+        let short = Axis { left: 0.0, scale: 1.0, max_mm: 46.0 };
+        assert_eq!(short.ticks().len(), 10);
+        assert_eq!(short.ticks()[1], 5.0);
+    }
+}

@@ -1,0 +1,205 @@
+//! The shaft: sections true to scale along the axis, radial distances exaggerated by a stated factor; thread roots as
+//! thin lines (the way of ISO 6410), flats by crossed thin lines, the bar as a dashed outline.
+
+use svg::node::element::Group;
+
+use super::layout::{Layout, ROW};
+use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
+use super::{numbers, words};
+use crate::job::plan::{FeatureOutline, Plan, SectionOutline, Verdict};
+
+/// Sections, features, bar, centre line.
+pub fn profile(plan: &Plan, layout: &Layout) -> Group {
+    let mut g = shapes::group("shaft").set("stroke-linejoin", "round").add(bar(plan, layout));
+    for section in &plan.shaft.sections {
+        g = g.add(section_shape(section, layout));
+    }
+    for feature in &plan.shaft.features {
+        g = g.add(feature_shape(feature, plan, layout));
+    }
+    let (a, y) = (&layout.axis, layout.centre_y);
+    g.add(shapes::line(a.left - 10.0, y, a.right() + 4.0, y, SOFT, 0.7).set("stroke-dasharray", "14 3 3 3"))
+}
+
+/// Outline of the bar, dashed, with the part-off cut.
+fn bar(plan: &Plan, layout: &Layout) -> Group {
+    let (a, y, h) = (&layout.axis, layout.centre_y, layout.bar_half);
+    let (cut_from, cut_to) =
+        (a.x(plan.length_mm), a.x_clamped(plan.length_mm + plan.layout.part_off_width_mm.max(0.0)));
+    shapes::group("bar")
+        .add(shapes::rect(cut_to, y - h, a.right() - cut_to, 2.0 * h).set("fill", shapes::RAW))
+        .add(
+            shapes::rect(cut_from, y - h, cut_to - cut_from, 2.0 * h)
+                .set("fill", WHITE)
+                .set("stroke", SOFT)
+                .set("stroke-width", "0.6"),
+        )
+        .add(
+            shapes::path(format!(
+                "M{l} {t}H{r}M{l} {b}H{r}M{l} {t}V{b}",
+                l = xy(a.left),
+                r = xy(a.right()),
+                t = xy(y - h),
+                b = xy(y + h)
+            ))
+            .set("fill", "none")
+            .set("stroke", SOFT)
+            .set("stroke-width", "0.9")
+            .set("stroke-dasharray", "6 4"),
+        )
+}
+
+fn section_shape(s: &SectionOutline, layout: &Layout) -> Group {
+    let y = layout.centre_y;
+    let (x1, x2) = (layout.axis.x_clamped(s.from_mm), layout.axis.x_clamped(s.to_mm));
+    let (h1, h2) = (layout.half(s.front_diameter_mm), layout.half(s.rear_diameter_mm));
+    let outline = format!(
+        "M{x1} {a}L{x2} {b}V{c}L{x1} {d}Z",
+        x1 = xy(x1),
+        x2 = xy(x2),
+        a = xy(y - h1),
+        b = xy(y - h2),
+        c = xy(y + h2),
+        d = xy(y + h1)
+    );
+    let shape = |fill: &str| {
+        shapes::path(outline.clone()).set("fill", fill).set("stroke", INK).set("stroke-width", outline_width(x2 - x1))
+    };
+    let mut g = shapes::group("section").add(shape(STEEL));
+    let thin = |y: f64| shapes::line(x1, y, x2, y, INK, 0.5);
+    match (s.kind.as_str(), s.inner_diameter_mm) {
+        ("thread", Some(minor_mm)) => {
+            let h = layout.half(minor_mm);
+            g = g.add(thin(y - h)).add(thin(y + h));
+        }
+        ("flats", Some(across_mm)) => {
+            let h = layout.half(across_mm.min(s.front_diameter_mm)) * 0.58;
+            g = g
+                .add(
+                    shapes::rect(x1, y - h, x2 - x1, 2.0 * h)
+                        .set("fill", "none")
+                        .set("stroke", INK)
+                        .set("stroke-width", "0.6"),
+                )
+                .add(shapes::line(x1, y - h, x2, y + h, INK, 0.5))
+                .add(shapes::line(x1, y + h, x2, y - h, INK, 0.5));
+        }
+        ("knurl", _) => g = g.add(shape(&format!("url(#{})", shapes::KNURL))),
+        _ => {}
+    }
+    g
+}
+
+/// Thinner outlines where sections are only a few units long, so that a crowd does not turn black.
+fn outline_width(length: f64) -> &'static str {
+    if length < 4.0 { "0.6" } else { "1.3" }
+}
+
+fn feature_shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
+    let (a, y) = (&layout.axis, layout.centre_y);
+    let middle = a.x_clamped((f.from_mm + f.to_mm) / 2.0);
+    let pen = |g: Group| g.set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9");
+    match f.kind.as_str() {
+        "cross_hole" => {
+            let (rx, ry) = ((f.size_mm / 2.0 * a.scale).max(1.4), layout.half(f.size_mm).max(1.4));
+            pen(shapes::group("cross-hole")).add(shapes::ellipse(middle, y, rx, ry)).add(shapes::line(
+                middle,
+                y - ry - 5.0,
+                middle,
+                y + ry + 5.0,
+                SOFT,
+                0.6,
+            ))
+        }
+        "keyseat" => {
+            let (x1, x2, h) = (a.x_clamped(f.from_mm), a.x_clamped(f.to_mm), layout.half(f.size_mm));
+            let rx = (f.size_mm / 2.0 * a.scale).min((x2 - x1) / 2.0);
+            pen(shapes::group("keyseat"))
+                .add(shapes::rect(x1, y - h, x2 - x1, 2.0 * h).set("rx", xy(rx)).set("ry", xy(h)))
+        }
+        _ => {
+            let front = f.from_mm <= plan.length_mm / 2.0;
+            let (end, into) = if front { (a.left, 1.0) } else { (a.x(plan.length_mm), -1.0) };
+            let h = layout.half(f.size_mm).max(3.0);
+            let d = format!(
+                "M{e} {t}L{p} {c}L{e} {b}",
+                e = xy(end),
+                p = xy(end + into * h * 1.2),
+                t = xy(y - h),
+                c = xy(y),
+                b = xy(y + h)
+            );
+            shapes::group("centre-hole").add(
+                shapes::path(d)
+                    .set("fill", "none")
+                    .set("stroke", INK)
+                    .set("stroke-width", "1")
+                    .set("stroke-dasharray", "3 2"),
+            )
+        }
+    }
+}
+
+/// Labels of the sections above the profile.
+pub fn section_labels(plan: &Plan, layout: &Layout) -> Group {
+    let mut g = shapes::group("section-labels");
+    for p in &layout.section_labels.placed {
+        let base = layout.labels_bottom - p.row as f64 * ROW - 3.0;
+        let diameter_mm =
+            plan.shaft.sections.get(p.index).map_or(0.0, |s| (s.front_diameter_mm + s.rear_diameter_mm) / 2.0);
+        let end = layout.centre_y - layout.half(diameter_mm) + 3.0;
+        g = g
+            .add(shapes::line(p.anchor, base + 3.0, p.anchor, end, SOFT, 0.6))
+            .add(shapes::circle(p.anchor, end, 1.4).set("fill", SOFT))
+            .add(shapes::text(p.left + p.width / 2.0, base, SMALL, "middle", &p.text));
+    }
+    g
+}
+
+/// Labels of the features below the grips.
+pub fn feature_labels(layout: &Layout) -> Group {
+    let mut g = shapes::group("feature-labels");
+    for p in &layout.feature_labels.placed {
+        let top = layout.features_y + p.row as f64 * ROW;
+        g = g
+            .add(
+                shapes::line(p.anchor, layout.centre_y + layout.bar_half + 2.0, p.anchor, top + 2.0, SOFT, 0.6)
+                    .set("stroke-dasharray", "1 2"),
+            )
+            .add(shapes::text_on_ground(p.left + p.width / 2.0, top + 11.0, SMALL, "middle", &p.text));
+    }
+    g
+}
+
+/// The rest of the shaft that cannot be reached, hatched, with the reason; nothing in a feasible plan.
+pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
+    let shortfall =
+        plan.shortfall.as_ref().filter(|s| plan.verdict == Verdict::Infeasible && s.farthest_mm.is_finite())?;
+    let a = &layout.axis;
+    let (x1, x2) = (a.x_clamped(shortfall.farthest_mm), a.x_clamped(plan.length_mm));
+    let (top, height) = (layout.centre_y - layout.bar_half - 4.0, 2.0 * layout.bar_half + 8.0);
+    let reason = format!(
+        "not reached: stopped at {} mm by {}",
+        numbers::mm(shortfall.farthest_mm),
+        words::key(&shortfall.blocked_by)
+    );
+    let reason = shapes::fit_text(&reason, 13.0, a.width());
+    let half = shapes::text_width(&reason, 13.0) / 2.0;
+    let middle = ((x1 + x2) / 2.0).clamp(a.left + half.min(a.width() / 2.0), a.right() - half.min(a.width() / 2.0));
+    Some(
+        shapes::group("not-reached")
+            .add(
+                shapes::rect(x1, top, x2 - x1, height)
+                    .set("fill", format!("url(#{})", shapes::HATCH))
+                    .set("stroke", shapes::LIMIT)
+                    .set("stroke-width", "1"),
+            )
+            .add(shapes::line(x1, top - 6.0, x1, top + height + 6.0, shapes::LIMIT, 2.4))
+            .add(
+                shapes::text_on_ground(middle, layout.centre_y + 5.0, 13.0, "middle", &reason)
+                    .set("fill", shapes::LIMIT)
+                    .set("font-weight", "bold")
+                    .set("stroke-width", "5"),
+            ),
+    )
+}

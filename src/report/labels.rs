@@ -1,0 +1,207 @@
+//! Labels that do not overlap: rows over (or under) the drawing, each label tied to its place by an upright leader line.
+//! Where there is no room a label is dropped rather than laid over another.
+
+use super::axis::Axis;
+use super::shapes::{self, SMALL};
+use super::words;
+use crate::job::plan::Plan;
+
+/// Space between a label and a leader of another, and half of that between labels.
+const CLEAR: f64 = 3.0;
+
+/// How far labels may stand out of the plot.
+const OVERHANG: f64 = 40.0;
+
+/// Longest label of a section and of a feature.
+const SECTION_WIDTH: f64 = 150.0;
+const FEATURE_WIDTH: f64 = 200.0;
+
+/// Where a label may stand to its leader: the share of its width that is left of it, in order of liking.
+const SHARES: [f64; 3] = [0.5, 0.0, 1.0];
+
+/// A label that should stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wanted {
+    /// Which section or feature, from 0.
+    pub index: usize,
+    /// Page place it belongs to.
+    pub anchor: f64,
+    /// The label.
+    pub text: String,
+    /// Larger first.
+    pub weight: f64,
+}
+
+/// A label that does stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Placed {
+    /// Which section or feature, from 0.
+    pub index: usize,
+    /// Left edge.
+    pub left: f64,
+    /// Width.
+    pub width: f64,
+    /// Row; 0 is nearest to the drawing.
+    pub row: usize,
+    /// Page place it belongs to.
+    pub anchor: f64,
+    /// The label.
+    pub text: String,
+}
+
+impl Placed {
+    fn right(&self) -> f64 {
+        self.left + self.width
+    }
+}
+
+/// The labels that stand, in the order of their places, and how many had no room.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Labels {
+    /// Those that stand.
+    pub placed: Vec<Placed>,
+    /// How many had no room.
+    pub dropped: usize,
+}
+
+impl Labels {
+    /// Rows used.
+    pub fn rows(&self) -> usize {
+        self.placed.iter().map(|p| p.row + 1).max().unwrap_or(0)
+    }
+}
+
+/// Labels of the sections; long sections first.
+pub fn sections(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
+    let wanted = |(index, s): (usize, &crate::job::plan::SectionOutline)| Wanted {
+        index,
+        anchor: axis.x_clamped((s.from_mm + s.to_mm) / 2.0),
+        text: shapes::fit_text(&words::plain(&s.label), SMALL, SECTION_WIDTH),
+        weight: s.to_mm - s.from_mm,
+    };
+    let wanted: Vec<Wanted> = plan.shaft.sections.iter().enumerate().map(wanted).collect();
+    place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
+}
+
+/// Labels of the features.
+pub fn features(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
+    let wanted = |(index, f): (usize, &crate::job::plan::FeatureOutline)| Wanted {
+        index,
+        anchor: axis.x_clamped((f.from_mm + f.to_mm) / 2.0),
+        text: shapes::fit_text(&words::plain(&f.label), SMALL, FEATURE_WIDTH),
+        weight: 1.0,
+    };
+    let wanted: Vec<Wanted> = plan.shaft.features.iter().enumerate().map(wanted).collect();
+    place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
+}
+
+/// Width of a flag with a mark in bold in it.
+pub fn flag_width(mark: &str) -> f64 {
+    shapes::text_width(mark, SMALL) * 1.12 + 7.0
+}
+
+/// First free lane for each interval, from left to right; none where all lanes are taken there.
+pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>> {
+    let mut ends = vec![f64::NEG_INFINITY; most];
+    let lane = |interval: &Option<(f64, f64)>| {
+        let (from, to) = (*interval)?;
+        let lane = ends.iter().position(|end| *end <= from)?;
+        ends[lane] = to;
+        Some(lane)
+    };
+    intervals.iter().map(lane).collect()
+}
+
+/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right; the way that drops
+/// fewer wins.
+fn place(wanted: &[Wanted], rows: usize, left: f64, right: f64) -> Labels {
+    let mut by_place: Vec<&Wanted> = wanted.iter().filter(|w| !w.text.is_empty()).collect();
+    by_place.sort_by(|a, b| a.anchor.total_cmp(&b.anchor));
+    let mut by_weight = by_place.clone();
+    by_weight.sort_by(|a, b| b.weight.total_cmp(&a.weight));
+    let heavy_first = place_in_order(&by_weight, rows, left, right);
+    let left_first = place_in_order(&by_place, rows, left, right);
+    if left_first.dropped < heavy_first.dropped { left_first } else { heavy_first }
+}
+
+/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts.
+fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labels {
+    let mut placed: Vec<Placed> = Vec::new();
+    for w in order {
+        let width = shapes::text_width(&w.text, SMALL);
+        let candidates = (0..rows).flat_map(|row| {
+            SHARES.map(|share| Placed {
+                index: w.index,
+                left: w.anchor - share * width,
+                width,
+                row,
+                anchor: w.anchor,
+                text: w.text.clone(),
+            })
+        });
+        let fits = |c: &Placed| c.left >= left && c.right() <= right && placed.iter().all(|p| !clash(c, p));
+        let in_the_way = |c: &Placed| order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count();
+        let best = candidates.filter(fits).min_by_key(in_the_way);
+        placed.extend(best);
+    }
+    placed.sort_by(|a, b| a.anchor.total_cmp(&b.anchor).then(a.row.cmp(&b.row)));
+    Labels { dropped: order.len() - placed.len(), placed }
+}
+
+/// Whether a leader at `anchor` would run through the label or touch it.
+fn crosses(label: &Placed, anchor: f64) -> bool {
+    label.left - CLEAR < anchor && anchor < label.right() + CLEAR
+}
+
+/// Two labels clash when they touch in one row, or when the leader of the farther one runs through the nearer one.
+fn clash(a: &Placed, b: &Placed) -> bool {
+    if a.row == b.row {
+        return a.left < b.right() + 2.0 * CLEAR && b.left < a.right() + 2.0 * CLEAR;
+    }
+    let (near, far) = if a.row < b.row { (a, b) } else { (b, a) };
+    crosses(near, far.anchor)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn wanted(anchor: f64, text: &str) -> Wanted {
+        Wanted { index: anchor as usize, anchor, text: text.to_string(), weight: 1.0 }
+    }
+
+    #[test]
+    fn neighbours_do_not_touch() {
+        let found = place(&[wanted(100.0, "Ø18 h9"), wanted(110.0, "Ø20 h8")], 2, 0.0, 300.0);
+        assert_eq!(found.dropped, 0);
+        let (a, b) = (&found.placed[0], &found.placed[1]);
+        assert!(a.row != b.row || a.right() < b.left);
+    }
+
+    #[test]
+    fn what_does_not_fit_is_dropped_not_laid_over() {
+        let crowd: Vec<Wanted> = (0..30).map(|i| wanted(100.0 + f64::from(i), "Ø18 h9")).collect();
+        let found = place(&crowd, 3, 0.0, 300.0);
+        assert_eq!(found.placed.len() + found.dropped, 30);
+        assert!(found.dropped > 15);
+        for (i, a) in found.placed.iter().enumerate() {
+            for b in &found.placed[i + 1..] {
+                let apart = a.row != b.row || a.left + a.width < b.left || b.left + b.width < a.left;
+                assert!(apart, "{a:?} lies on {b:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_label_stays_inside() {
+        let found = place(&[wanted(2.0, "M16x1.5"), wanted(298.0, "Ø9")], 1, 0.0, 300.0);
+        assert!(found.placed.iter().all(|p| p.left >= 0.0 && p.left + p.width <= 300.0));
+        assert_eq!(found.placed.len(), 2);
+    }
+
+    #[test]
+    fn lanes_are_filled_from_the_first() {
+        let intervals = [Some((0.0, 10.0)), Some((5.0, 12.0)), None, Some((6.0, 8.0)), Some((10.0, 20.0))];
+        assert_eq!(lanes(&intervals, 2), [Some(0), Some(1), None, None, Some(0)]);
+    }
+}

@@ -1,0 +1,233 @@
+//! Where things stand in the diagram: the panels from top to bottom, each as high as what it has to show.
+//!
+//! The unit is a quarter of a millimetre of an A4 page.
+
+use super::axis::{Axis, axis};
+use super::labels::{self, Labels};
+use super::{ReportError, stops};
+use crate::job::plan::Plan;
+
+/// A4 landscape, 297 by 210 mm.
+pub const PAGE_WIDTH: f64 = 1188.0;
+pub const PAGE_HEIGHT: f64 = 840.0;
+
+pub const MARGIN: f64 = 28.0;
+
+/// Half the height the bar may take in the drawing of a page with many stages, and what each stage less adds to it.
+const PROFILE_HALF: f64 = 54.0;
+const PROFILE_PER_STAGE: f64 = 6.0;
+const STAGES_FOR_SMALLEST: usize = 8;
+const PROFILE_HALF_MAX: f64 = 84.0;
+
+/// Radial exaggerations a reader can work with.
+const EXAGGERATIONS: [f64; 18] =
+    [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
+
+/// More stages than this do not get strips of a readable height.
+const STRIPS_MAX: usize = 16;
+
+/// Height of a row of labels, of a lane of grips, of a row of flags.
+pub const ROW: f64 = 15.0;
+/// Height of the band under the chart.
+pub const BAND: f64 = 15.0;
+/// Most rows of section labels, feature labels, flags, and most lanes of grips.
+const LABEL_ROWS: usize = 4;
+const FEATURE_ROWS: usize = 2;
+const FLAG_ROWS: usize = 2;
+const GRIP_LANES: usize = 3;
+
+/// Ticks, axis title and footer under the band.
+const BELOW_BAND: f64 = 62.0;
+
+/// The panels.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Layout {
+    /// Whether the title is drawn: not where the diagram stands in a sheet with its own.
+    pub titled: bool,
+    /// Height of the whole.
+    pub height: f64,
+    /// The one horizontal axis.
+    pub axis: Axis,
+    /// How much larger radial distances are drawn than axial ones.
+    pub exaggeration: f64,
+    /// Base line of the legend.
+    pub legend_y: f64,
+    /// Labels of the sections and the bottom of their lowest row.
+    pub section_labels: Labels,
+    pub labels_bottom: f64,
+    /// Centre line of the profile.
+    pub centre_y: f64,
+    /// Half the height of the bar, and of the largest thing drawn.
+    pub bar_half: f64,
+    /// Top of the flags, and the row of each stop.
+    pub flags_y: f64,
+    pub flag_rows: Vec<Option<usize>>,
+    /// Top of the lanes of the grips, and the lane of each stage.
+    pub grips_y: f64,
+    pub grip_lanes: Vec<Option<usize>>,
+    /// Labels of the features and the top of their highest row.
+    pub feature_labels: Labels,
+    pub features_y: f64,
+    /// Top of the strips and the height of each; none where there are too many stages or none.
+    pub strips: Option<(f64, f64)>,
+    /// Top of the chart.
+    pub chart_y: f64,
+    /// Height of the chart.
+    pub chart_height: f64,
+    /// Top of the band that names the governing check.
+    pub band_y: f64,
+}
+
+impl Layout {
+    /// The A4 page.
+    pub fn page(plan: &Plan) -> Result<Layout, ReportError> {
+        Layout::new(plan, true)
+    }
+
+    /// The part of a sheet: no title, lower.
+    pub fn inline(plan: &Plan) -> Result<Layout, ReportError> {
+        Layout::new(plan, false)
+    }
+
+    fn new(plan: &Plan, titled: bool) -> Result<Layout, ReportError> {
+        check_drawable(plan)?;
+        let n = plan.stages.len();
+        let spare = STAGES_FOR_SMALLEST.saturating_sub(n) as f64 * PROFILE_PER_STAGE;
+        let profile_half = if titled { (PROFILE_HALF + spare).min(PROFILE_HALF_MAX) } else { PROFILE_HALF };
+        let diameter_mm = largest_mm(plan);
+        let axis = axis(plan, diameter_mm, profile_half);
+        if !(axis.max_mm.is_finite() && axis.scale > 0.0 && axis.scale.is_finite()) {
+            return Err(ReportError::NotDrawable { what: "its lengths are beyond any drawing".to_string() });
+        }
+        let room = 2.0 * profile_half / (diameter_mm * axis.scale) * (1.0 + 1e-9);
+        let exaggeration = EXAGGERATIONS.iter().copied().rev().find(|e| *e <= room).unwrap_or(room);
+        let bar_half = plan.shaft.stock_diameter_mm / 2.0 * axis.scale * exaggeration;
+        let half = diameter_mm / 2.0 * axis.scale * exaggeration;
+
+        let section_labels = labels::sections(plan, &axis, LABEL_ROWS);
+        let feature_labels = labels::features(plan, &axis, FEATURE_ROWS);
+        let flag_rows = labels::lanes(&flag_places(plan, &axis), FLAG_ROWS);
+        let grip_lanes = labels::lanes(&grip_places(plan, &axis), GRIP_LANES);
+        let rows = |n: usize| n as f64 * ROW;
+
+        let legend_y = if titled { 112.0 } else { 12.0 };
+        let labels_bottom = legend_y + 14.0 + rows(section_labels.rows());
+        let centre_y = labels_bottom + 14.0 + half;
+        let flags_y = centre_y + half + 14.0;
+        let grips_y = flags_y + rows(used(&flag_rows)) + 2.0;
+        let features_y = grips_y + rows(used(&grip_lanes));
+        let mut y = features_y + rows(feature_labels.rows()) + 24.0;
+        let strips = (1..=STRIPS_MAX).contains(&n).then(|| {
+            let available: f64 = if titled { 200.0 } else { 150.0 };
+            (y, (available / n as f64).clamp(9.0, if titled { 34.0 } else { 28.0 }))
+        });
+        if let Some((_, h)) = strips {
+            y += h * n as f64 + 8.0;
+        }
+        let chart_y = y + 4.0;
+        let left_over = PAGE_HEIGHT - BELOW_BAND - BAND - chart_y;
+        let chart_height = if titled { left_over.clamp(90.0, 400.0) } else { 118.0 };
+        let band_y = chart_y + chart_height;
+        let height = if titled { PAGE_HEIGHT.max(band_y + BAND + BELOW_BAND) } else { band_y + BAND + 38.0 };
+        Ok(Layout {
+            titled,
+            height,
+            axis,
+            exaggeration,
+            legend_y,
+            section_labels,
+            labels_bottom,
+            centre_y,
+            bar_half,
+            flags_y,
+            flag_rows,
+            grips_y,
+            grip_lanes,
+            feature_labels,
+            features_y,
+            strips,
+            chart_y,
+            chart_height,
+            band_y,
+        })
+    }
+
+    /// Half the height at which a diameter is drawn.
+    pub fn half(&self, diameter_mm: f64) -> f64 {
+        diameter_mm / 2.0 * self.axis.scale * self.exaggeration
+    }
+}
+
+/// Rows used.
+fn used(rows: &[Option<usize>]) -> usize {
+    rows.iter().flatten().max().map_or(0, |highest| highest + 1)
+}
+
+/// From where to where the flag of each stop reaches; nothing for a stop without a flag.
+fn flag_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
+    let place = |s: &stops::Stop| {
+        let half = labels::flag_width(&s.mark()) / 2.0 + 1.5;
+        let x = axis.x_clamped(s.turned_mm);
+        (s.hand_over.is_some() || s.regrip.is_some()).then_some((x - half, x + half))
+    };
+    stops::stops(plan).iter().map(place).collect()
+}
+
+/// From where to where the lane of each stage's grip reaches, with its number.
+fn grip_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
+    let place = |s: &crate::job::plan::Stage| {
+        let width = labels::flag_width(&s.number.to_string());
+        s.grip.as_ref().map(|g| (axis.x_clamped(g.from_mm), axis.x_clamped(g.to_mm) + width))
+    };
+    plan.stages.iter().map(place).collect()
+}
+
+/// Largest diameter drawn: the bar, or a section that stands out of it in a wrong file.
+fn largest_mm(plan: &Plan) -> f64 {
+    plan.shaft
+        .sections
+        .iter()
+        .flat_map(|s| [s.front_diameter_mm, s.rear_diameter_mm])
+        .fold(plan.shaft.stock_diameter_mm, f64::max)
+}
+
+/// Every number that is drawn is finite; lengths and diameters that scale the drawing are positive.
+fn check_drawable(plan: &Plan) -> Result<(), ReportError> {
+    let wrong = |what: &str| Err(ReportError::NotDrawable { what: what.to_string() });
+    let finite = |values: &[f64]| values.iter().all(|v| v.is_finite());
+    if !(plan.length_mm.is_finite() && plan.length_mm > 0.0) {
+        return wrong("its length is not a positive number");
+    }
+    let d = plan.shaft.stock_diameter_mm;
+    if !(d.is_finite() && d > 0.0) {
+        return wrong("the diameter of the bar is not a positive number");
+    }
+    let sections = plan.shaft.sections.iter().all(|s| {
+        finite(&[s.from_mm, s.to_mm, s.front_diameter_mm, s.rear_diameter_mm, s.inner_diameter_mm.unwrap_or(0.0)])
+    });
+    if !sections {
+        return wrong("a section has a number that is not finite");
+    }
+    let features = plan.shaft.features.iter().all(|f| finite(&[f.from_mm, f.to_mm, f.size_mm]));
+    if !features {
+        return wrong("a feature has a number that is not finite");
+    }
+    let stages = plan.stages.iter().all(|s| {
+        let grip = s.grip.as_ref().is_none_or(|g| finite(&[g.from_mm, g.to_mm, g.nose_mm]));
+        grip && finite(&[s.from_mm, s.to_mm, s.headstock_end_mm, s.unsupported_max_mm])
+    });
+    if !stages {
+        return wrong("a stage has a number that is not finite");
+    }
+    let l = &plan.layout;
+    if !finite(&[l.gap_mm, l.part_off_width_mm, l.bush_land_mm.unwrap_or(0.0), l.headstock_hold_mm]) {
+        return wrong("the machine has a number that is not finite");
+    }
+    if !(finite(&plan.hand_overs_mm) && finite(&plan.headstock_regrips_mm)) {
+        return wrong("a stop is not at a finite place");
+    }
+    if !plan.trace.iter().all(|p| finite(&[p.turned_mm, p.utilisation])) {
+        return wrong("the trace has a number that is not finite");
+    }
+    Ok(())
+}

@@ -1,0 +1,78 @@
+//! What people read, from a finished [`Plan`](crate::job::plan::Plan) alone: nothing here calculates beyond layout
+//! and rounding.
+//!
+//! | file | answers |
+//! |---|---|
+//! | [`numbers`] | how a number is written: the only place that rounds |
+//! | [`words`] | how a key of the plan is said in words |
+//! | [`verdict`] | what the first line says |
+//! | [`stops`] | where the feed stops, and what that leaves |
+//! | [`attention`] | what a setter should look at first |
+//! | [`mod@cautions`] | what is printed with every plan |
+//! | [`tables`] | the rows of every table, shared by text and sheet |
+//! | [`table`] | a table in plain text, and wrapping |
+//! | [`text`] | the whole plan, or the verdict alone, as plain text |
+//! | [`csv`] | the stages for a spreadsheet |
+//! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`sheet`] | one HTML page for the machine |
+//!
+//! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
+//! `drawing`, `marks`, `strips`, `chart`) are used by [`svg`] only.
+
+mod axis;
+mod chart;
+mod drawing;
+mod labels;
+mod layout;
+mod marks;
+mod shapes;
+mod strips;
+
+pub mod attention;
+pub mod cautions;
+pub mod csv;
+pub mod numbers;
+pub mod sheet;
+pub mod stops;
+pub mod svg;
+pub mod table;
+pub mod tables;
+pub mod text;
+pub mod verdict;
+pub mod words;
+
+pub use cautions::cautions;
+pub use csv::stages_csv;
+pub use sheet::sheet_html;
+pub use svg::plan_svg;
+pub use text::{plan_text, verdict_text};
+
+use std::fmt;
+
+/// Why something could not be drawn. A plan that comes from the planner never gives one: it is a defect of ours, or
+/// of a plan file edited by hand.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum ReportError {
+    /// A number of the plan that is drawn is not finite, or a length is not positive.
+    NotDrawable {
+        /// Which one.
+        what: String,
+    },
+    /// The chart library failed.
+    Chart {
+        /// Its message.
+        message: String,
+    },
+}
+
+impl fmt::Display for ReportError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
+            ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
+        }
+    }
+}
+
+impl std::error::Error for ReportError {}

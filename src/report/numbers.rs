@@ -1,0 +1,157 @@
+//! How a number is written. Every output rounds here and nowhere else, so the same plan gives the same characters.
+//!
+//! Numbers that are not finite become [`NONE`]; a zero never carries a sign.
+
+/// Stands for a number that is missing or not finite.
+pub const NONE: &str = "–";
+
+/// With exactly `places` decimals.
+///
+/// ```
+/// use spanhold::report::numbers::fixed;
+/// assert_eq!(fixed(41.25, 1), "41.2");
+/// assert_eq!(fixed(-0.04, 1), "0.0");
+/// ```
+pub fn fixed(value: f64, places: usize) -> String {
+    if !value.is_finite() {
+        return NONE.to_string();
+    }
+    let text = format!("{value:.places$}");
+    match text.strip_prefix('-') {
+        Some(rest) if rest.bytes().all(|b| b == b'0' || b == b'.') => rest.to_string(),
+        _ => text,
+    }
+}
+
+/// With at most `places` decimals and no zeros at the end.
+///
+/// ```
+/// use spanhold::report::numbers::trimmed;
+/// assert_eq!(trimmed(958.5, 2), "958.5");
+/// assert_eq!(trimmed(180.0, 2), "180");
+/// ```
+pub fn trimmed(value: f64, places: usize) -> String {
+    let text = fixed(value, places);
+    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_string() } else { text }
+}
+
+/// A length along the shaft in mm: at most two decimals.
+pub fn mm(value_mm: f64) -> String {
+    trimmed(value_mm, 2)
+}
+
+/// A diameter or a small distance in mm: at most three decimals.
+pub fn fine_mm(value_mm: f64) -> String {
+    trimmed(value_mm, 3)
+}
+
+/// A time in s: one decimal, always.
+pub fn seconds(value_s: f64) -> String {
+    fixed(value_s, 1)
+}
+
+/// A speed in rev/min: whole.
+pub fn rpm(value_rpm: f64) -> String {
+    fixed(value_rpm, 0)
+}
+
+/// A range of speeds, or one speed where both are written alike.
+pub fn rpm_range(low_rpm: f64, high_rpm: f64) -> String {
+    let (low, high) = (rpm(low_rpm), rpm(high_rpm));
+    if low == high { low } else { format!("{low}–{high}") }
+}
+
+/// A share of a whole, in whole percent.
+pub fn percent(share: f64) -> String {
+    format!("{} %", fixed(share * 100.0, 0))
+}
+
+/// A utilisation in percent. Whole, but never rounded across the limit: what passes never reads as more than 100, what
+/// fails never reads as 100.
+///
+/// ```
+/// use spanhold::report::numbers::utilisation;
+/// assert_eq!(utilisation(0.916), "92 %");
+/// assert_eq!(utilisation(0.9991), "99.9 %");
+/// assert_eq!(utilisation(1.0), "100 %");
+/// assert_eq!(utilisation(1.00001), "100.1 %");
+/// ```
+pub fn utilisation(share: f64) -> String {
+    let percent = share * 100.0;
+    if percent > 100.0 && percent < 100.5 {
+        format!("{} %", fixed((percent * 10.0).ceil() / 10.0, 1))
+    } else if (99.5..100.0).contains(&percent) {
+        format!("{} %", fixed((percent * 10.0).floor() / 10.0, 1))
+    } else {
+        format!("{} %", fixed(percent, 0))
+    }
+}
+
+/// A value of a check: three significant decimals for small numbers, fewer for large ones.
+pub fn value(value: f64) -> String {
+    let places = match value.abs() {
+        v if v >= 100.0 => 0,
+        v if v >= 10.0 => 1,
+        v if v >= 1.0 => 2,
+        v if v >= 0.01 => 3,
+        _ => 5,
+    };
+    trimmed(value, places)
+}
+
+/// A mass in kg: two decimals, four below 0.1 kg.
+pub fn kg(value_kg: f64) -> String {
+    trimmed(value_kg, if value_kg.abs() < 0.1 { 4 } else { 2 })
+}
+
+/// An amount of money: two decimals, always.
+pub fn money(value: f64) -> String {
+    fixed(value, 2)
+}
+
+/// `1 stage`, `5 stages`.
+pub fn count(n: usize, one: &str, many: &str) -> String {
+    format!("{n} {}", if n == 1 { one } else { many })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_zero_has_no_sign() {
+        assert_eq!(fixed(-0.0, 0), "0");
+        assert_eq!(trimmed(-0.0004, 2), "0");
+        assert_eq!(seconds(-0.01), "0.0");
+        assert_eq!(trimmed(-0.4, 1), "-0.4");
+    }
+
+    #[test]
+    fn what_is_not_finite_is_a_dash() {
+        for v in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(mm(v), NONE);
+            assert_eq!(utilisation(v), "– %");
+            assert_eq!(value(v), NONE);
+        }
+    }
+
+    #[test]
+    fn zeros_are_trimmed_behind_the_point_only() {
+        assert_eq!(mm(1200.0), "1200");
+        assert_eq!(mm(12.50), "12.5");
+        assert_eq!(fine_mm(0.025), "0.025");
+    }
+
+    #[test]
+    fn a_speed_range_of_one_speed_is_one_number() {
+        assert_eq!(rpm_range(1782.2, 1781.9), "1782");
+        assert_eq!(rpm_range(1450.0, 3714.0), "1450–3714");
+    }
+
+    #[test]
+    fn values_keep_three_figures() {
+        assert_eq!(value(0.41), "0.41");
+        assert_eq!(value(0.00321), "0.00321");
+        assert_eq!(value(35.27), "35.3");
+    }
+}

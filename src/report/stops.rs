@@ -1,0 +1,125 @@
+//! Where the feed stops, what happens there, and what it leaves on the shaft.
+
+use super::words;
+use crate::job::plan::{Plan, SectionOutline};
+
+/// Two stops nearer than this are one: far below what a slide can place, far above rounding in a plan file.
+const SAME_PLACE_MM: f64 = 1e-3;
+
+/// One stop.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stop {
+    /// Turned length, which is also where the tool leaves its line, mm.
+    pub turned_mm: f64,
+    /// Number of the hand-over here, from 1.
+    pub hand_over: Option<usize>,
+    /// Number of the headstock re-grip here, from 1.
+    pub regrip: Option<usize>,
+    /// Features cut here.
+    pub features: Vec<String>,
+    /// Where it falls.
+    pub surface: String,
+    /// What it leaves.
+    pub leaves: Leaves,
+}
+
+/// What a stop leaves.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Leaves {
+    /// Nothing to see: the stop is at a shoulder or at an end.
+    NothingAtShoulder,
+    /// Nothing to see: the stop is in a groove.
+    NothingInGroove,
+    /// A witness line on a surface marked so (`never`, `avoid`, `free`).
+    Line(String),
+}
+
+impl Stop {
+    /// `H1`, `R2`, `H1+R2`, `F`: the letters of the diagram.
+    pub fn mark(&self) -> String {
+        match (self.hand_over, self.regrip) {
+            (Some(h), Some(r)) => format!("H{h}+R{r}"),
+            (Some(h), None) => format!("H{h}"),
+            (None, Some(r)) => format!("R{r}"),
+            (None, None) => "F".to_string(),
+        }
+    }
+
+    /// What happens: `hand-over`, `headstock re-grip`, `hand-over + re-grip (shared)`, a feature.
+    pub fn what(&self) -> String {
+        let mut parts = Vec::new();
+        match (self.hand_over, self.regrip) {
+            (Some(_), Some(_)) => parts.push("hand-over + re-grip (shared)".to_string()),
+            (Some(_), None) => parts.push("hand-over".to_string()),
+            (None, Some(_)) => parts.push("headstock re-grip".to_string()),
+            (None, None) => {}
+        }
+        parts.extend(self.features.iter().cloned());
+        parts.join(", ")
+    }
+
+    /// What it leaves, in words.
+    pub fn leaves_text(&self) -> String {
+        match &self.leaves {
+            Leaves::NothingAtShoulder => "at a shoulder".to_string(),
+            Leaves::NothingInGroove => "in a groove".to_string(),
+            Leaves::Line(interrupt) => format!("witness line ({})", words::key(interrupt)),
+        }
+    }
+}
+
+/// All stops, ascending: hand-overs, headstock re-grips and stops for holes and keyseats.
+pub fn stops(plan: &Plan) -> Vec<Stop> {
+    let mut all: Vec<Stop> = Vec::new();
+    for (i, &at) in plan.hand_overs_mm.iter().enumerate() {
+        stop_at(&mut all, plan, at).hand_over = Some(i + 1);
+    }
+    for (i, &at) in plan.headstock_regrips_mm.iter().enumerate() {
+        stop_at(&mut all, plan, at).regrip = Some(i + 1);
+    }
+    for feature in &plan.features {
+        let stops_feed = matches!(feature.feature.as_str(), "cross_hole" | "keyseat" | "flats");
+        if let (true, Some(at)) = (stops_feed, feature.turned_mm) {
+            stop_at(&mut all, plan, at).features.push(words::plain(&feature.text));
+        }
+    }
+    all.sort_by(|a, b| a.turned_mm.total_cmp(&b.turned_mm));
+    all
+}
+
+/// The stop at a place, made where there is none yet.
+fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop {
+    let index = match all.iter().position(|s| (s.turned_mm - at_mm).abs() < SAME_PLACE_MM) {
+        Some(i) => i,
+        None => {
+            let (surface, leaves) = place(plan, at_mm);
+            all.push(Stop { turned_mm: at_mm, hand_over: None, regrip: None, features: Vec::new(), surface, leaves });
+            all.len() - 1
+        }
+    };
+    &mut all[index]
+}
+
+/// The surface a place falls on, and what a stop leaves there. A witness line of the plan decides; the outline only
+/// names the place.
+fn place(plan: &Plan, at_mm: f64) -> (String, Leaves) {
+    if let Some(w) = plan.witnesses.iter().find(|w| (w.at_mm - at_mm).abs() < SAME_PLACE_MM) {
+        return (words::section(plan, w.section), Leaves::Line(w.interrupt.clone()));
+    }
+    let inside = |s: &&SectionOutline| s.from_mm + SAME_PLACE_MM < at_mm && at_mm < s.to_mm - SAME_PLACE_MM;
+    match plan.shaft.sections.iter().find(inside) {
+        Some(s) if s.kind == "groove" => (words::section_name(s), Leaves::NothingInGroove),
+        Some(s) => (words::section_name(s), Leaves::Line(s.interrupt.clone())),
+        None => {
+            let front = plan.shaft.sections.iter().find(|s| (s.to_mm - at_mm).abs() <= SAME_PLACE_MM);
+            let rear = plan.shaft.sections.iter().find(|s| (s.from_mm - at_mm).abs() <= SAME_PLACE_MM);
+            let surface = match (front, rear) {
+                (Some(a), Some(b)) => format!("between sections {} and {}", a.number, b.number),
+                (None, Some(_)) => "front face".to_string(),
+                (Some(_), None) => "part-off face".to_string(),
+                (None, None) => "behind the part-off face".to_string(),
+            };
+            (surface, Leaves::NothingAtShoulder)
+        }
+    }
+}

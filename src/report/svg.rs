@@ -1,0 +1,141 @@
+//! The diagram: the shaft, its grips and stops, a strip a stage, and the chart of utilisation on the same axis.
+
+use svg::node::element::{Description, Group, SVG, Title};
+
+use super::layout::{Layout, MARGIN, PAGE_WIDTH};
+use super::shapes::{self, SOFT, xy};
+use super::{ReportError, chart, drawing, marks, strips, table, verdict, words};
+use crate::job::plan::Plan;
+
+/// The diagram as an SVG document with the proportions of A4 landscape.
+///
+/// # Errors
+/// When a number that is drawn is not finite or the chart library fails; no plan of the planner gives either.
+pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
+    let layout = Layout::page(plan)?;
+    let root = diagram(plan, &layout)?.set("width", "297mm").set("height", format!("{}mm", xy(layout.height / 4.0)));
+    Ok(format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n"))
+}
+
+/// The diagram as an SVG element to stand in a page that has its own title.
+pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
+    let layout = Layout::inline(plan)?;
+    Ok(diagram(plan, &layout)?.to_string())
+}
+
+fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
+    let job = words::plain(&plan.job);
+    let mut root = SVG::new()
+        .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(layout.height)))
+        .set("font-family", shapes::FONT)
+        .set("role", "img")
+        .add(Title::new(format!("{job}: plan of stages, grips and stops")))
+        .add(Description::new().add(svg::node::Text::new(description(plan))))
+        .add(shapes::definitions())
+        .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, layout.height).set("fill", shapes::WHITE));
+    if layout.titled {
+        root = root.add(title(plan)).add(footer(plan, layout));
+    }
+    root = root
+        .add(marks::legend(plan, layout))
+        .add(marks::profile_caption(layout))
+        .add(drawing::feature_labels(layout))
+        .add(drawing::profile(plan, layout))
+        .add(drawing::section_labels(plan, layout))
+        .add(marks::grips(plan, layout))
+        .add(marks::stop_marks(plan, layout));
+    if let Some(rest) = drawing::not_reached(plan, layout) {
+        root = root.add(rest);
+    }
+    if let Some(strips) = strips::strips(plan, layout) {
+        root = root.add(strips);
+    }
+    if let Some(caption) = strips::caption(layout) {
+        root = root.add(caption);
+    }
+    root = root.add(chart::chart(plan, layout)?);
+    Ok(match dropped_note(layout.section_labels.dropped + layout.feature_labels.dropped) {
+        Some(note) => root.add(
+            shapes::text(PAGE_WIDTH - MARGIN, layout.band_y + super::layout::BAND + 29.0, shapes::SMALL, "end", &note)
+                .set("fill", SOFT),
+        ),
+        None => root,
+    })
+}
+
+fn dropped_note(dropped: usize) -> Option<String> {
+    match dropped {
+        0 => None,
+        1 => Some("1 label had no room".to_string()),
+        n => Some(format!("{n} labels had no room")),
+    }
+}
+
+/// For readers who do not see the picture.
+fn description(plan: &Plan) -> String {
+    format!(
+        "{}: {}. Above, the shaft with its grips, hand-overs and headstock re-grips; below, on the same axis, the \
+         utilisation of the governing check along the turned length.",
+        verdict::word(plan),
+        verdict::summary(plan)
+    )
+}
+
+/// Lines the verdict may take under the name.
+const VERDICT_LINES: usize = 2;
+
+fn title(plan: &Plan) -> Group {
+    let width = PAGE_WIDTH - 2.0 * MARGIN;
+    let number = match (&plan.drawing, &plan.revision) {
+        (Some(d), Some(r)) => format!("{}, revision {}", words::plain(d), words::plain(r)),
+        (Some(d), None) => words::plain(d),
+        _ => String::new(),
+    };
+    let number = shapes::fit_text(&number, 12.0, width * 0.4);
+    let name_room = width - shapes::text_width(&number, 12.0) - 20.0;
+    let mut g = shapes::group("title")
+        .add(
+            shapes::text(MARGIN, 40.0, 22.0, "start", &shapes::fit_text(&words::plain(&plan.job), 22.0, name_room))
+                .set("font-weight", "bold"),
+        )
+        .add(shapes::text(PAGE_WIDTH - MARGIN, 40.0, 12.0, "end", &number));
+    let word = verdict::word(plan);
+    let badge = shapes::text_width(word, 12.0) * 1.12 + 12.0;
+    let colour = if verdict::is_feasible(plan) { shapes::TRACE } else { shapes::LIMIT };
+    g = g.add(shapes::rect(MARGIN, 51.0, badge, 19.0).set("rx", "3").set("fill", colour)).add(
+        shapes::text(MARGIN + badge / 2.0, 65.0, 12.0, "middle", word)
+            .set("fill", shapes::WHITE)
+            .set("font-weight", "bold"),
+    );
+    let room = ((width - badge - 12.0) / (12.0 * 0.6)).floor().max(20.0) as usize;
+    let wrapped = table::wrap("", &verdict::summary(plan), room);
+    for (i, line) in wrapped.lines().take(VERDICT_LINES).enumerate() {
+        g = g.add(shapes::text(MARGIN + badge + 12.0, 65.0 + 15.0 * i as f64, 12.0, "start", line));
+    }
+    g.add(shapes::line(MARGIN, 90.0, PAGE_WIDTH - MARGIN, 90.0, shapes::RULE, 1.0))
+}
+
+fn footer(plan: &Plan, layout: &Layout) -> Group {
+    let y = layout.height - 14.0;
+    shapes::group("footer")
+        .add(
+            shapes::text(
+                MARGIN,
+                y,
+                8.5,
+                "start",
+                "An estimate. The machine's manual, the local rules and a qualified setter decide.",
+            )
+            .set("fill", SOFT),
+        )
+        .add(
+            shapes::text(
+                PAGE_WIDTH - MARGIN,
+                y,
+                8.5,
+                "end",
+                &shapes::fit_text(&words::plain(&plan.input_digest), 8.5, 520.0),
+            )
+            .set("fill", SOFT),
+        )
+}

@@ -1,0 +1,151 @@
+//! The plan as plain text, at most [`WIDTH`] columns, no colours: the verdict first, the cautions last.
+
+use super::table::{columns, fit, render, wrap};
+use super::tables::{self, Rows};
+use super::{attention, cautions, numbers, verdict, words};
+use crate::job::plan::{Change, Plan, Shortfall};
+
+/// No line is longer.
+pub const WIDTH: usize = 100;
+
+/// A job's name takes no more of the first line than this.
+const NAME_WIDTH: usize = 60;
+
+/// A segment table of more rows than this is shortened to its head and its tail.
+const ROWS_MAX: usize = 60;
+const ROWS_HEAD: usize = 40;
+const ROWS_TAIL: usize = 10;
+
+/// The whole plan.
+pub fn plan_text(plan: &Plan) -> String {
+    let mut out = headline(plan);
+    out.push_str(&shortfall(plan));
+    out.push_str(&pairs("How it is made", &tables::how(plan)));
+    out.push_str(&section("Stages (mm, rev/min, s)", &tables::stages(plan)));
+    out.push_str(&section("Where the feed stops (mm turned)", &tables::stops(plan)));
+    out.push_str(&section("Segments (mm, rev/min, mm/rev)", &shortened(tables::segments(plan))));
+    out.push_str(&section("Features (mm, s)", &tables::features(plan)));
+    if verdict::is_feasible(plan) {
+        out.push_str(&section("Time", &tables::times(plan)));
+        out.push_str(&pairs("Quote", &tables::quote(plan)));
+        out.push_str(&optimality(plan));
+    }
+    let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
+    out.push_str(&bullets("Notes", &notes));
+    out.push_str(&bullets("Look at", &attention::look_at(plan)));
+    out.push_str("\nCautions\n");
+    for (i, caution) in cautions::to_print(plan).iter().enumerate() {
+        out.push_str(&wrap(&format!("  {:>2}. ", i + 1), caution, WIDTH));
+    }
+    out
+}
+
+/// The verdict alone: can it be made so; if not, what stops it and what would help.
+pub fn verdict_text(plan: &Plan) -> String {
+    let mut out = headline(plan);
+    out.push_str(&shortfall(plan));
+    if verdict::is_feasible(plan) {
+        if let Some(at) = &plan.margin_at {
+            out.push_str(&wrap(
+                "  ",
+                &format!(
+                    "tightest check: {} at turned length {} mm",
+                    words::check_in_full(at),
+                    numbers::mm(at.turned_mm)
+                ),
+                WIDTH,
+            ));
+        }
+        out.push_str(&bullets("Look at", &attention::look_at(plan)));
+    }
+    out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
+    out
+}
+
+fn headline(plan: &Plan) -> String {
+    let name = fit(&words::plain(&plan.job), NAME_WIDTH);
+    wrap(&format!("{}  ", verdict::word(plan)), &format!("{name}: {}", verdict::summary(plan)), WIDTH)
+}
+
+/// Why there is no plan and what would help; nothing where there is one.
+fn shortfall(plan: &Plan) -> String {
+    let Some(Shortfall { text, changes, .. }) = &plan.shortfall else { return String::new() };
+    let mut out = wrap("  ", &words::plain(text), WIDTH);
+    if changes.is_empty() {
+        out.push_str("\nNo single change was found that makes it feasible.\n");
+        return out;
+    }
+    out.push_str("\nWhat would help (each alone makes it feasible, best first)\n");
+    for (i, change) in changes.iter().enumerate() {
+        out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
+    }
+    out
+}
+
+/// One change: its sentence, then the numbers.
+pub(super) fn change_text(change: &Change) -> String {
+    let extra = match change.extra_time_s {
+        Some(s) if s < 0.0 => format!("; {} s less a part", numbers::seconds(-s)),
+        Some(s) => format!("; {} s more a part", numbers::seconds(s)),
+        None => String::new(),
+    };
+    format!(
+        "{} ({}: {} → {}{extra})",
+        words::plain(&change.text),
+        words::key(&change.change),
+        words::change_value(&change.from),
+        words::change_value(&change.to)
+    )
+}
+
+fn section(title: &str, table: &Rows) -> String {
+    if table.rows.is_empty() {
+        return String::new();
+    }
+    format!("\n{title}\n{}", render(&table.heads, &table.rows, WIDTH))
+}
+
+/// The head and the tail of a very long table, and a row that says what is left out.
+fn shortened(mut table: Rows) -> Rows {
+    let n = table.rows.len();
+    if n > ROWS_MAX {
+        let mut gap = vec![String::new(); table.heads.len()];
+        gap[0] = format!("… {} more", n - ROWS_HEAD - ROWS_TAIL);
+        table.rows.splice(ROWS_HEAD..n - ROWS_TAIL, [gap]);
+    }
+    table
+}
+
+fn pairs(title: &str, list: &[(&'static str, String)]) -> String {
+    let width = list.iter().map(|(k, _)| columns(k)).max().unwrap_or(0);
+    let mut out = format!("\n{title}\n");
+    for (key, value) in list {
+        out.push_str(&wrap(&format!("  {key:<width$}  "), value, WIDTH));
+    }
+    out
+}
+
+fn bullets(title: &str, list: &[String]) -> String {
+    if list.is_empty() {
+        return String::new();
+    }
+    let mut out = format!("\n{title}\n");
+    for item in list {
+        out.push_str(&wrap("  - ", item, WIDTH));
+    }
+    out
+}
+
+fn optimality(plan: &Plan) -> String {
+    let o = &plan.optimality;
+    wrap(
+        "  optimum   ",
+        &format!(
+            "within {} % of the least time on a grid of {} and {}",
+            numbers::trimmed(o.gap * 100.0, 2),
+            numbers::count(o.stations, "station", "stations"),
+            numbers::count(o.arcs, "arc", "arcs")
+        ),
+        WIDTH,
+    )
+}

@@ -1,0 +1,161 @@
+//! How the keys of a plan are said in words, and how user text is made fit to print.
+
+use super::{numbers, table};
+use crate::job::plan::{CheckResult, Plan, SectionOutline};
+
+/// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
+pub fn plain(text: &str) -> String {
+    let clean: String = text.chars().map(|c| if is_printable(c) { c } else { ' ' }).collect();
+    clean.trim().to_string()
+}
+
+/// Controls, line separators, direction overrides and the two code points XML forbids are not printable.
+fn is_printable(c: char) -> bool {
+    !c.is_control()
+        && !matches!(c, '\u{2028}' | '\u{2029}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FFFE}' | '\u{FFFF}')
+}
+
+/// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.
+pub fn key(key: &str) -> String {
+    match key {
+        "hand_over" => "hand-over".to_string(),
+        "regrip" => "headstock re-grip".to_string(),
+        "segment" => "pull-back".to_string(),
+        other => plain(other).replace("counter_spindle", "counter-spindle").replace('_', " "),
+    }
+}
+
+/// The holding in words.
+pub fn holding(key_of_plan: &str) -> String {
+    match key_of_plan {
+        "bush" => "guide bush".to_string(),
+        "no_bush" => "no bush, headstock collet alone".to_string(),
+        other => key(other),
+    }
+}
+
+/// The tools in words.
+pub fn tools(key_of_plan: &str) -> String {
+    match key_of_plan {
+        "single" => "single tool".to_string(),
+        "opposed" => "opposed pair".to_string(),
+        other => key(other),
+    }
+}
+
+/// The work of a segment in words.
+pub fn work(key_of_plan: &str) -> String {
+    match key_of_plan {
+        "whirl" => "thread whirl".to_string(),
+        other => key(other),
+    }
+}
+
+/// What the headstock's distance is measured from.
+pub fn has_bush(plan: &Plan) -> bool {
+    plan.layout.bush_land_mm.is_some()
+}
+
+/// A section as `3 front journal`, or `section 3` where it has no name.
+pub fn section(plan: &Plan, number: usize) -> String {
+    match plan.shaft.sections.iter().find(|s| s.number == number) {
+        Some(s) => section_name(s),
+        None => format!("section {number}"),
+    }
+}
+
+/// A list longer than this is cut; the whole of it stands in `plan.json`.
+const LISTED: usize = 8;
+
+/// `a, b, c`; a long list ends in `and 12 more`.
+pub fn enumeration(items: &[String]) -> String {
+    if items.len() <= LISTED {
+        return items.join(", ");
+    }
+    format!("{} and {} more", items[..LISTED].join(", "), items.len() - LISTED)
+}
+
+/// Columns a name of a section takes at most.
+const NAME_WIDTH: usize = 40;
+
+/// See [`section`].
+pub fn section_name(section: &SectionOutline) -> String {
+    let (number, name) = (section.number, table::fit(&plain(&section.name), NAME_WIDTH));
+    if name.is_empty() || name == format!("section {number}") {
+        format!("section {number}")
+    } else {
+        format!("{number} {name}")
+    }
+}
+
+/// A check and its utilisation: `whip 92 %`.
+pub fn check(result: &CheckResult) -> String {
+    format!("{} {}", key(&result.check), numbers::utilisation(result.utilisation))
+}
+
+/// A check with its numbers: `whip 0.092, at most 0.1 mm (92 %)`. Stiffness is the one check whose limit is a least value.
+pub fn check_in_full(result: &CheckResult) -> String {
+    let unit = if result.unit.is_empty() { String::new() } else { format!(" {}", plain(&result.unit)) };
+    let side = if result.check == "stiffness" { "least" } else { "most" };
+    let (mut demand, mut limit) = (numbers::value(result.demand), numbers::value(result.limit));
+    if demand == limit && result.demand != result.limit {
+        (demand, limit) = (numbers::trimmed(result.demand, CLOSE_PLACES), numbers::trimmed(result.limit, CLOSE_PLACES));
+    }
+    let used = numbers::utilisation(result.utilisation);
+    format!("{} {demand}, at {side} {limit}{unit} ({used})", key(&result.check))
+}
+
+/// Decimals that still tell a value from a limit it all but touches.
+const CLOSE_PLACES: usize = 6;
+
+/// A value of a proposed change.
+pub fn change_value(value: &serde_json::Value) -> String {
+    use serde_json::Value;
+    match value {
+        Value::Null => "not set".to_string(),
+        Value::Bool(true) => "yes".to_string(),
+        Value::Bool(false) => "no".to_string(),
+        Value::Number(n) => n.as_f64().map_or_else(|| n.to_string(), |v| numbers::trimmed(v, 3)),
+        Value::String(s) => key(s),
+        other => plain(&other.to_string()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn control_characters_do_not_reach_the_page() {
+        assert_eq!(plain("a\nb\u{0}c\u{202E}d"), "a b c d");
+    }
+
+    #[test]
+    fn a_value_next_to_its_limit_is_not_rounded_onto_it() {
+        let result = CheckResult {
+            check: "whirl".into(),
+            demand: 0.70028,
+            limit: 0.7,
+            unit: String::new(),
+            utilisation: 1.0004,
+            turned_mm: 0.0,
+            at_mm: 0.0,
+        };
+        assert_eq!(check_in_full(&result), "whirl 0.70028, at most 0.7 (100.1 %)");
+    }
+
+    #[test]
+    fn a_long_list_says_how_much_it_leaves_out() {
+        let items: Vec<String> = (1..=10).map(|i| i.to_string()).collect();
+        assert_eq!(enumeration(&items[..3]), "1, 2, 3");
+        assert_eq!(enumeration(&items), "1, 2, 3, 4, 5, 6, 7, 8 and 2 more");
+    }
+
+    #[test]
+    fn keys_become_trade_words() {
+        assert_eq!(key("counter_spindle_travel"), "counter-spindle travel");
+        assert_eq!(key("bore_depth"), "bore depth");
+        assert_eq!(work("whirl"), "thread whirl");
+        assert_eq!(holding("bush"), "guide bush");
+    }
+}
