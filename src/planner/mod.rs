@@ -1,6 +1,7 @@
-//! Finds the plan.
+//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing, the quote.
 
 pub mod assemble;
+pub mod changes;
 pub mod draft;
 pub mod frontier;
 pub mod grips;
@@ -12,5 +13,24 @@ pub mod quote;
 pub mod runs;
 pub mod sequence;
 pub mod settle;
+pub mod shortfall;
 pub mod solve;
 pub mod stations;
+
+use crate::job::Job;
+use crate::job::plan::Plan;
+pub use sequence::Defect;
+use solve::{Answer, Effort};
+
+/// The plan of a job, feasible or not; not yet proven.
+///
+/// - **Errors**: [`Defect`], a fault of ours.
+pub fn plan(job: &Job) -> Result<Plan, Defect> {
+    match solve::solve(job, Effort::Best)? {
+        Answer::Found(plan) => {
+            let notes = solve::notes(job, &plan);
+            Ok(Plan { notes, ..*plan })
+        }
+        Answer::Blocked(blocked) => shortfall::plan(job, &blocked),
+    }
+}

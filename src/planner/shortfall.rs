@@ -1,0 +1,83 @@
+//! The answer when there is no plan: the stages as far as they reach, what stops them, and what would help.
+
+use super::frontier::Blocked;
+use super::outline;
+use super::sequence::Defect;
+use crate::job::Job;
+use crate::job::plan::{GripPlace, Optimality, Plan, Shortfall, Stage, Times, Verdict};
+use crate::process::Rig;
+
+/// The plan that says why there is none.
+pub fn plan(job: &Job, blocked: &Blocked) -> Result<Plan, Defect> {
+    let counter = job.machine.counter_spindle.as_ref();
+    let collet = counter.and_then(|c| c.collets.iter().find(|k| Some(&k.name) == blocked.collet.as_ref()));
+    let rig = Rig::new(job, collet);
+    Ok(Plan {
+        verdict: Verdict::Infeasible,
+        job: job.shaft.name.clone(),
+        drawing: job.shaft.drawing.clone(),
+        revision: job.shaft.revision.clone(),
+        length_mm: job.shaft.length_mm(),
+        material: job.shaft.material.name.clone(),
+        holding: job.holding.key().into(),
+        tools: job.cutting.tools.key().into(),
+        machine: job.machine.name.clone(),
+        collet: blocked.stages.iter().any(|s| s.2.is_some()).then(|| blocked.collet.clone()).flatten(),
+        stages: stages(&rig, blocked),
+        hand_overs_mm: blocked.stages.iter().skip(1).map(|s| s.0).collect(),
+        headstock_regrips_mm: Vec::new(),
+        segments: Vec::new(),
+        features: Vec::new(),
+        witnesses: Vec::new(),
+        time_s: Times::default(),
+        margin: None,
+        margin_at: None,
+        optimality: Optimality::default(),
+        quote: super::quote::quote(job, None),
+        shortfall: Some(Shortfall {
+            farthest_mm: blocked.farthest_mm,
+            blocked_by: blocked.by.clone(),
+            text: blocked.text.clone(),
+            changes: super::changes::find(job, blocked)?,
+        }),
+        input_digest: job.input_digest.clone(),
+        notes: job.notes.clone(),
+        cautions: Vec::new(),
+        shaft: outline::shaft(job),
+        layout: outline::layout(&rig),
+        trace: Vec::new(),
+    })
+}
+
+/// The stages up to the place where nothing leads further. Only places are known: no speeds, no re-grips, no checks.
+fn stages(rig: &Rig<'_>, blocked: &Blocked) -> Vec<Stage> {
+    let shaft = &rig.job.shaft;
+    let one = |(i, (from_mm, to_mm, nose)): (usize, &(f64, f64, Option<f64>))| {
+        let section = shaft.section_at(nose.unwrap_or(0.0));
+        let counter = |t: f64| nose.map(|g| t + rig.gap_mm() - g);
+        Stage {
+            number: i + 1,
+            from_mm: *from_mm,
+            to_mm: *to_mm,
+            travel_mm: to_mm - from_mm,
+            grip: nose.map(|nose_mm| GripPlace {
+                nose_mm,
+                from_mm: nose_mm - rig.hold_mm(),
+                to_mm: nose_mm,
+                diameter_mm: shaft.sections[section].largest_mm(),
+                section: section + 1,
+            }),
+            unsupported_max_mm: to_mm + rig.gap_mm() - nose.unwrap_or(0.0),
+            time_s: 0.0,
+            counter_spindle_start_mm: counter(*from_mm),
+            counter_spindle_end_mm: counter(*to_mm),
+            headstock_start_mm: 0.0,
+            headstock_end_mm: 0.0,
+            regrips_mm: Vec::new(),
+            rpm_min: 0.0,
+            rpm_max: 0.0,
+            checks: Vec::new(),
+        }
+    };
+    blocked.stages.iter().filter(|s| s.1 > s.0).enumerate().map(one).collect()
+}
