@@ -12,7 +12,7 @@ fn a_missing_file_a_directory_and_an_empty_file_are_told_apart() {
     let dir = tempfile::tempdir().expect("a directory");
     assert!(only(read_job(&dir.path().join("none.yaml")).expect_err("missing")).contains("no file"));
     assert!(only(read_job(dir.path()).expect_err("directory")).contains("is a directory"));
-    for content in ["", " \n\n", "\u{feff}"] {
+    for content in ["", " \n\n", "\u{feff}", "# nothing but a remark\n", "---\n"] {
         let path = dir.path().join("empty.yaml");
         fs::write(&path, content).expect("written");
         assert!(only(read_job(&path).expect_err("empty")).contains("the file is empty"), "{content:?}");
