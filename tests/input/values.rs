@@ -61,6 +61,99 @@ fn what_is_left_out_gets_its_default() {
     assert!(job.rates.is_none() && job.stock.tolerance.is_none());
 }
 
+/// Each value differs from its default, so a key that is accepted but not read shows.
+#[test]
+fn what_is_given_arrives() {
+    let job = job("
+shaft:
+  drawing: FR-7
+  revision: C
+  straightness: 0.1
+  material: C45
+  sections: [{length: 60, diameter: 12}]
+  back_work: [{name: face, radial_force: 20, torque: 0.4, time_s: 3, tolerance: 0.05}]
+stock: {diameter: 16, tolerance: h9, bar_length: 2500}
+machine:
+  name: m
+  bush: {max_bar: 20, land: 21, gap: 1.5, stiffness: 80, engagement_min: 7}
+  no_bush: {max_bar: 22, collet_gap: 9}
+  headstock: {nearest: 50, stroke: 200, hold: 30, stiffness: 90, max_rpm: 10001, regrip_s: 4}
+  counter_spindle:
+    {nearest: 20, farthest: 300, bore: 23, bore_depth: 500, stiffness: 60, max_rpm: 10002, hand_over_s: 5, friction: 0.2,
+     sleeve: {pitch: 110, stiffness: 6}, collets: [{name: a, range: [11.6, 12.1], hold: 18, passes: 12.4, clamp_force: 6000}]}
+  shared_stop_saving_s: 2
+  cross_tool_reach: [11, 24]
+  segment_overhead_s: 1.1
+  part_off: {width: 2, time_s: 6}
+  bar_end: 15
+  facing: 0.3
+cutting: {tools: opposed, vc: 131, feed: 0.09, nose_radius: 0.2, approach_angle: 91, ap_max: 1.4, ap_finish: 0.3,
+          speed_floor: 0.5, lag: 0.8, unbalance: 0.15, in_plane_share: 0.6}
+holding: no_bush
+limits: {stiffness_min: 2, whirl_ratio: 0.6, whip: 0.08, sag: 0.04, release: 0.2, tolerance_share: 0.3, drill: 0.03,
+         station_pitch: 4, damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6}
+objective: fewest_hand_overs
+rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
+");
+    let s = &job.shaft;
+    assert_eq!((s.drawing.as_deref(), s.revision.as_deref(), s.bow_mm_per_m), (Some("FR-7"), Some("C"), 0.1));
+    let w = &s.back_work[0];
+    assert_eq!((w.radial_force_n, w.torque_nm, w.time_s, w.tolerance_mm), (20.0, 0.4, 3.0, 0.05));
+    assert_eq!(job.stock.bar_length_mm, 2500.0);
+    assert_eq!(job.stock.tolerance.as_ref().map(|t| (t.lower_mm, t.upper_mm)), Some((-0.043, 0.0)));
+    let m = &job.machine;
+    let b = m.bush.as_ref().expect("bush");
+    assert_eq!(
+        (b.max_bar_mm, b.land_mm, b.gap_mm, b.stiffness_n_per_um, b.engagement_min_mm),
+        (20.0, 21.0, 1.5, 80.0, 7.0)
+    );
+    assert_eq!(m.no_bush.as_ref().map(|n| (n.max_bar_mm, n.collet_gap_mm)), Some((22.0, 9.0)));
+    let h = &m.headstock;
+    assert_eq!((h.nearest_mm, h.stroke_mm, h.hold_mm, h.stiffness_n_per_um), (50.0, 200.0, 30.0, 90.0));
+    assert_eq!((h.max_rpm, h.regrip_s, h.farthest_mm()), (10_001.0, 4.0, 250.0));
+    let c = m.counter_spindle.as_ref().expect("counter-spindle");
+    assert_eq!((c.nearest_mm, c.farthest_mm, c.bore_mm, c.bore_depth_mm), (20.0, 300.0, 23.0, 500.0));
+    assert_eq!((c.stiffness_n_per_um, c.max_rpm, c.hand_over_s, c.friction), (60.0, 10_002.0, 5.0, 0.2));
+    assert_eq!(c.sleeve.as_ref().map(|s| (s.pitch_mm, s.stiffness_n_per_um)), Some((110.0, 6.0)));
+    let k = &c.collets[0];
+    assert_eq!((k.name.as_str(), k.smallest_mm, k.largest_mm), ("a", 11.6, 12.1));
+    assert_eq!((k.hold_mm, k.passes_mm, k.clamp_force_n), (18.0, 12.4, 6000.0));
+    assert_eq!((m.shared_stop_saving_s, m.segment_overhead_s, m.bar_end_mm, m.facing_mm), (2.0, 1.1, 15.0, 0.3));
+    assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![11.0, 24.0], 2.0, 6.0));
+    let c = &job.cutting;
+    assert_eq!((c.tools, c.vc_m_per_min, c.feed_mm, c.nose_radius_mm), (Tools::Opposed, 131.0, Some(0.09), 0.2));
+    assert_eq!((c.approach_deg, c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (91.0, 1.4, 0.3, 0.5));
+    assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share), (0.8, 0.15, 0.6));
+    let l = &job.limits;
+    assert_eq!((l.stiffness_min_n_per_um, l.whirl_ratio, l.whip_mm, l.sag_mm), (2.0, 0.6, 0.08, 0.04));
+    assert_eq!((l.release_mm, l.tolerance_share, l.drill_mm, l.station_pitch_mm), (0.2, 0.3, 0.03, 4.0));
+    assert_eq!((l.damping_ratio, l.bore_clearance_mm, l.torque_margin, l.avoid_penalty_s), (0.03, 0.8, 2.0, 6.0));
+    assert_eq!((job.holding, job.objective), (Holding::NoBush, Objective::FewestHandOvers));
+    let r = job.rates.as_ref().expect("rates");
+    assert_eq!((r.machine_per_hour, r.material_per_kg, r.currency.as_str()), (55.0, 2.5, "CHF"));
+}
+
+/// By the width of IT7 and IT9 at the largest diameter, here 18 and 43 µm, and by Ra 0.8 and 1.6.
+#[test]
+fn the_usual_interrupt_follows_tolerance_and_roughness() {
+    let cases = [
+        ("tolerance: [-0.018, 0]", Interrupt::Never),
+        ("tolerance: [-0.0181, 0]", Interrupt::Avoid),
+        ("tolerance: js9", Interrupt::Avoid),
+        ("tolerance: [-0.0431, 0]", Interrupt::Free),
+        ("tolerance: h10, ra: 0.8", Interrupt::Never),
+        ("ra: 0.81", Interrupt::Avoid),
+        ("ra: 1.6", Interrupt::Avoid),
+        ("ra: 1.7", Interrupt::Free),
+        ("tolerance: h6, interrupt: free", Interrupt::Free),
+        ("interrupt: never", Interrupt::Never),
+    ];
+    for (keys, wanted) in cases {
+        let job = job(&job_of(&format!("  sections: [{{length: 60, diameter: 12, {keys}}}]")));
+        assert_eq!(job.shaft.sections[0].interrupt, wanted, "{keys}");
+    }
+}
+
 #[test]
 fn every_kind_of_section_is_read() {
     let job = job(&job_of(
