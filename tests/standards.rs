@@ -188,7 +188,7 @@ fn val_general_tolerances_of_class_m() {
 fn val_minor_diameters_of_threads() {
     let cases = [
         ("M3", 2.387),
-        ("M4", 3.141),
+        ("M7", 5.773),
         ("M5", 4.019),
         ("M6", 4.773),
         ("M8", 6.466),

@@ -99,15 +99,13 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
     if let Some((index, section)) = thickest
         && section.largest_mm() > diameter_mm
     {
-        let largest = section.largest_mm();
-        let diag = Diag::new(
-            format!(
-                "the bar of {diameter_mm} mm is thinner than the shaft: {} has {largest:.6} mm",
-                section.label(index)
-            )
-            .replace(".000000 mm", " mm"),
-        )
-        .help(format!("take a bar of at least {} mm", (largest * 1e6).ceil() / 1e6));
+        // A circle across corners has endless decimals; a millionth of a mm is told, rounded up to be enough.
+        let enough = (section.largest_mm() * 1e6).ceil() / 1e6;
+        let diag = Diag::new(format!(
+            "the bar of {diameter_mm} mm is thinner than the shaft: {} takes {enough} mm",
+            section.label(index)
+        ))
+        .help("take a thicker bar; one as thick as the shaft's thickest section is enough");
         r.complain(&map.place("diameter"), diag);
         return None;
     }

@@ -127,20 +127,26 @@ impl<'de> Visitor<'de> for NodeVisitor {
 /// # Errors
 /// One diagnostic at the place where the text stops being YAML that we read.
 pub(super) fn parse(source: &Arc<Source>) -> Result<Spanned<Node>, Diag> {
+    let empty = || {
+        Diag::new("the file is empty").help("`spanhold new` writes a job to start from").at(Some(place(source, 0, 0)))
+    };
     if source.text.trim_start_matches('\u{feff}').trim().is_empty() {
-        return Err(Diag::new("the file is empty")
-            .help("`spanhold new` writes a job to start from")
-            .at(Some(place(source, 0, 0))));
+        return Err(empty());
     }
-    serde_saphyr::from_str_with_options(&source.text, options()).map_err(|error| {
-        let location = error.location().unwrap_or(Location::UNKNOWN);
-        let (what, help) = explain(&error);
-        let diag = Diag::new(what).at(Some(place_of(source, &location)));
-        match help {
-            Some(help) => diag.help(help),
-            None => diag,
+    match serde_saphyr::from_str_with_options(&source.text, options()) {
+        // Nothing but remarks.
+        Ok(Spanned { value: Node::Null, .. }) => Err(empty()),
+        Ok(tree) => Ok(tree),
+        Err(error) => {
+            let location = error.location().unwrap_or(Location::UNKNOWN);
+            let (what, help) = explain(&error);
+            let diag = Diag::new(what).at(Some(place_of(source, &location)));
+            Err(match help {
+                Some(help) => diag.help(help),
+                None => diag,
+            })
         }
-    })
+    }
 }
 
 fn options() -> Options {
