@@ -16,8 +16,10 @@
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`report`] | what people read, from a finished plan alone |
+//! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
 //! | [`cli`] | one file a command: words and files, no engineering |
 
+pub mod answer;
 pub mod diag;
 pub mod fields;
 pub mod units;
@@ -27,4 +29,5 @@ pub mod job;
 pub mod mechanics;
 pub mod planner;
 pub mod process;
+pub mod proof;
 pub mod report;

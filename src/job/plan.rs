@@ -34,6 +34,8 @@ pub struct Plan {
     pub hand_overs_mm: Vec<f64>,
     pub headstock_regrips_mm: Vec<f64>,
     pub segments: Vec<Segment>,
+    /// Speed at part-off, rev/min; none without a plan.
+    pub part_off_rpm: Option<f64>,
     pub features: Vec<FeatureMoment>,
     /// Lines the stops leave on surfaces (not at shoulders and grooves).
     pub witnesses: Vec<Witness>,

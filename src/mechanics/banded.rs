@@ -31,12 +31,36 @@ impl Sym2 {
         [self.a * v[0] + self.b * v[1], self.b * v[0] + self.c * v[1]]
     }
 
+    /// Sum.
+    pub fn plus(self, o: Sym2) -> Sym2 {
+        Sym2 { a: self.a + o.a, b: self.b + o.b, c: self.c + o.c }
+    }
+
+    /// The same block seen from the other side: the sign of slopes turns.
+    pub fn mirrored(self) -> Sym2 {
+        Sym2 { b: -self.b, ..self }
+    }
+
+    /// Whether both eigenvalues are positive. False for NaN, so that nothing that is not a number ever passes.
+    fn is_positive(self) -> bool {
+        self.det() > 0.0 && self.a > 0.0
+    }
+
+    /// A pivot that vanishes exactly is moved by the rounding of its entries, so that it can be inverted.
+    fn nudged(self) -> Sym2 {
+        if self.det() != 0.0 {
+            return self;
+        }
+        let shift = |x: f64| x + f64::EPSILON * (x.abs() + self.b.abs() + f64::MIN_POSITIVE);
+        Sym2 { a: shift(self.a), b: self.b, c: shift(self.c) }
+    }
+
     fn minus(self, o: Sym2) -> Sym2 {
         Sym2 { a: self.a - o.a, b: self.b - o.b, c: self.c - o.c }
     }
 
     /// Number of negative eigenvalues. The sign of the determinant decides unless it drowns in rounding.
-    fn negatives(self) -> usize {
+    pub fn negatives(self) -> usize {
         let det = self.det();
         if det < 0.0 {
             1
@@ -103,100 +127,166 @@ impl BlockTri {
 
     /// Factors a positive definite matrix; `None` when it is not positive definite.
     pub fn factor(&self) -> Option<Factor<'_>> {
-        let mut pivots = Vec::with_capacity(self.len());
-        let mut inverses = Vec::with_capacity(self.len());
-        for i in 0..self.len() {
+        self.condense()?.close(Sym2::default())
+    }
+
+    /// Eliminates all blocks but the last; what is left there can be joined with another structure.
+    ///
+    /// `None` when a block that is eliminated is not positive definite.
+    pub fn condense(&self) -> Option<Condensed<'_>> {
+        let n = self.len();
+        let mut pivots = Vec::with_capacity(n);
+        let mut inverses = Vec::with_capacity(n);
+        for i in 0..n {
             let p = match i {
                 0 => self.diag[0],
                 _ => self.diag[i].minus(congruence(&self.upper[i - 1], inverses[i - 1])),
             };
-            // Also false for NaN, so that nothing that is not a number ever passes.
-            if !(p.det() > 0.0 && p.a > 0.0) {
-                return None;
-            }
             pivots.push(p);
-            inverses.push(p.inverse());
+            if i + 1 < n {
+                if !p.is_positive() {
+                    return None;
+                }
+                inverses.push(p.inverse());
+            }
         }
-        Some(Factor { matrix: self, pivots, inverses })
+        Some(Condensed { matrix: self, pivots, inverses })
     }
 
-    /// Number of eigenvalues of `K x = σ M x` below `shift = σ`, from the inertia of `K - σ M`; stops counting at
-    /// `enough`.
+    /// Eliminates all blocks but the last of `K - σ M`: the number of negative pivots on the way (at most `enough`), and
+    /// what is left at the last block.
     ///
-    /// `self` is `K`; both matrices have the same shape; `M` is positive definite.
-    /// Source: Sylvester's law of inertia; Parlett, The Symmetric Eigenvalue Problem (1980), section 3.3 (from memory).
-    pub fn eigenvalues_below(&self, m: &BlockTri, shift: f64, enough: usize) -> usize {
+    /// `self` is `K`, `shift` is `σ`; both matrices have the same shape. By Sylvester's law of inertia the negative
+    /// pivots, with those of the last block, are the eigenvalues of `K x = λ M x` below `σ`.
+    /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), section 3.3 (from memory).
+    pub fn condense_shifted(&self, m: &BlockTri, shift: f64, enough: usize) -> (usize, Sym2) {
         let mut count = 0;
         let mut last = Sym2::default();
         let mut coupling = [0.0; 4];
-        for i in 0..self.len() {
+        let n = self.len();
+        for i in 0..n {
             let (k, w) = (self.diag[i], m.diag[i]);
             let mut p = Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c };
             if i > 0 {
                 p = p.minus(congruence(&coupling, last));
             }
-            if p.det() == 0.0 {
-                p.a += f64::EPSILON * (k.a.abs() + p.b.abs());
-                p.c += f64::EPSILON * (k.c.abs() + p.b.abs());
+            if i + 1 == n {
+                return (count, p);
             }
+            let p = p.nudged();
             count += p.negatives();
             if count >= enough {
-                return count;
+                return (count, p);
             }
             last = p.inverse();
-            if i + 1 < self.len() {
-                let (ke, me) = (&self.upper[i], &m.upper[i]);
-                coupling = std::array::from_fn(|j| ke[j] - shift * me[j]);
+            let (ke, me) = (&self.upper[i], &m.upper[i]);
+            coupling = std::array::from_fn(|j| ke[j] - shift * me[j]);
+        }
+        (count, last)
+    }
+
+    /// Number of eigenvalues of `K x = σ M x` below `shift = σ`; stops counting at `enough`. `self` is `K`.
+    pub fn eigenvalues_below(&self, m: &BlockTri, shift: f64, enough: usize) -> usize {
+        let (count, last) = self.condense_shifted(m, shift, enough);
+        if count >= enough { count } else { count + last.nudged().negatives() }
+    }
+}
+
+/// A matrix with all blocks but the last eliminated.
+#[derive(Debug, Clone)]
+pub struct Condensed<'a> {
+    matrix: &'a BlockTri,
+    /// The last one is what is left at the last block.
+    pivots: Vec<Sym2>,
+    inverses: Vec<Sym2>,
+}
+
+impl<'a> Condensed<'a> {
+    /// Reduces a right side in place: its last entry is then what acts on the last block.
+    pub fn reduce(&self, v: &mut [[f64; 2]]) {
+        for i in 1..self.pivots.len() {
+            let y = self.inverses[i - 1].times(v[i - 1]);
+            let e = &self.matrix.upper[i - 1];
+            v[i][0] -= e[0] * y[0] + e[2] * y[1];
+            v[i][1] -= e[1] * y[0] + e[3] * y[1];
+        }
+    }
+
+    /// Solves for a reduced right side with another structure joined to the last block: its stiffness there, and its
+    /// reduced load. In place. `None` when the whole is not held.
+    pub fn solve_joined(&self, beyond: Sym2, load: [f64; 2], v: &mut [[f64; 2]]) -> Option<()> {
+        let n = self.pivots.len();
+        let last = self.pivots[n - 1].plus(beyond);
+        if !last.is_positive() {
+            return None;
+        }
+        v[n - 1] = last.inverse().times([v[n - 1][0] + load[0], v[n - 1][1] + load[1]]);
+        self.back(v);
+        Some(())
+    }
+
+    /// Back substitution from the last block, which holds its answer.
+    fn back(&self, v: &mut [[f64; 2]]) {
+        for i in (0..self.pivots.len() - 1).rev() {
+            let (e, x) = (&self.matrix.upper[i], v[i + 1]);
+            v[i][0] -= e[0] * x[0] + e[1] * x[1];
+            v[i][1] -= e[2] * x[0] + e[3] * x[1];
+            v[i] = self.inverses[i].times(v[i]);
+        }
+    }
+
+    /// The first entries of the diagonal blocks of the inverse of the joined whole, for blocks `from` to the last.
+    ///
+    /// By one sweep from the rear: with `F` the pivots from the front and `B` those from the rear, block `i` of the
+    /// inverse is `(F_i + B_i - D_i)⁻¹`. Costs one more factoring, not `n` solves.
+    pub fn inverse_diagonal_joined(&self, beyond: Sym2, from: usize) -> Vec<Sym2> {
+        let n = self.pivots.len();
+        let (diag, upper) = (&self.matrix.diag, &self.matrix.upper);
+        let mut out = vec![Sym2::default(); n];
+        // What the nodes behind take off node i's diagonal.
+        let mut behind = Sym2::default().minus(beyond);
+        for i in (from..n).rev() {
+            out[i] = self.pivots[i].minus(behind).inverse();
+            if i > from {
+                behind = congruence_t(&upper[i - 1], diag[i].minus(behind).inverse());
             }
         }
-        count
+        out
+    }
+
+    /// What is left at the last block.
+    pub fn last(&self) -> Sym2 {
+        self.pivots[self.pivots.len() - 1]
+    }
+
+    /// Joins another structure to the last block for good; `None` when the whole is not positive definite.
+    pub fn close(self, beyond: Sym2) -> Option<Factor<'a>> {
+        let last = self.pivots[self.pivots.len() - 1].plus(beyond);
+        last.is_positive().then(|| Factor { last: last.inverse(), condensed: self, beyond })
     }
 }
 
 /// A factored positive definite matrix.
 #[derive(Debug, Clone)]
 pub struct Factor<'a> {
-    matrix: &'a BlockTri,
-    pivots: Vec<Sym2>,
-    inverses: Vec<Sym2>,
+    condensed: Condensed<'a>,
+    beyond: Sym2,
+    last: Sym2,
 }
 
 impl Factor<'_> {
     /// Solves in place.
     pub fn solve(&self, v: &mut [[f64; 2]]) {
-        let n = self.inverses.len();
-        let upper = &self.matrix.upper;
-        for i in 1..n {
-            let y = self.inverses[i - 1].times(v[i - 1]);
-            let e = &upper[i - 1];
-            v[i][0] -= e[0] * y[0] + e[2] * y[1];
-            v[i][1] -= e[1] * y[0] + e[3] * y[1];
+        self.condensed.reduce(v);
+        if let Some(x) = v.last_mut() {
+            *x = self.last.times(*x);
         }
-        for i in (0..n).rev() {
-            if i + 1 < n {
-                let (e, x) = (&upper[i], v[i + 1]);
-                v[i][0] -= e[0] * x[0] + e[1] * x[1];
-                v[i][1] -= e[2] * x[0] + e[3] * x[1];
-            }
-            v[i] = self.inverses[i].times(v[i]);
-        }
+        self.condensed.back(v);
     }
 
-    /// The diagonal blocks of the inverse, by one sweep from the rear: with `F` the pivots from the front and `B` those
-    /// from the rear, block `i` of the inverse is `(F_i + B_i - D_i)⁻¹`. Costs one more factoring, not `n` solves.
+    /// The diagonal blocks of the inverse.
     pub fn inverse_diagonal(&self) -> Vec<Sym2> {
-        let n = self.pivots.len();
-        let (diag, upper) = (&self.matrix.diag, &self.matrix.upper);
-        let mut out = vec![Sym2::default(); n];
-        // What the nodes behind take off node i's diagonal.
-        let mut behind = Sym2::default();
-        for i in (0..n).rev() {
-            out[i] = self.pivots[i].minus(behind).inverse();
-            if i > 0 {
-                behind = congruence_t(&upper[i - 1], diag[i].minus(behind).inverse());
-            }
-        }
-        out
+        self.condensed.inverse_diagonal_joined(self.beyond, 0)
     }
 }
 

@@ -23,21 +23,30 @@ pub fn least_real_bound(static_mm_per_n: f64, damping: f64) -> f64 {
     static_mm_per_n / (4.0 * damping * (1.0 + damping))
 }
 
-/// `|min Re G|` in mm/N at a node, from modes (unit modal mass) with one damping ratio, and the static flexibility
-/// there, which stands for the modes above those given.
-pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f64) -> f64 {
+/// `|min Re G|` at a node, and how much of it stands for modes left out.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LeastReal {
+    /// The value, mm/N; never below the true one.
+    pub mm_per_n: f64,
+    /// The share of it that the modes left out are given, by the bound from their static flexibility.
+    pub left_out: f64,
+}
+
+/// `|min Re G|` at a node, from modes (unit modal mass) with one damping ratio, and the static flexibility there.
+///
+/// Modes that are not given take part with their static flexibility as if all were worst at once: counting them as
+/// stiff, as is usual, would lift the curve and can hide its minimum where the tool stands next to a support and the
+/// low modes hardly move there. So the value is never too small; add modes until `left_out` is.
+pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f64) -> LeastReal {
     let parts: Vec<(f64, f64)> = modes.iter().map(|m| (m.omega, m.shape[node][0].powi(2))).collect();
     let in_modes: f64 = parts.iter().map(|(w, g)| g / (w * w)).sum();
-    let residual = (static_mm_per_n - in_modes).max(0.0);
+    let left_out = least_real_bound((static_mm_per_n - in_modes).max(0.0), damping);
     let real = |w: f64| {
-        residual
-            + parts
-                .iter()
-                .map(|(wi, g)| {
-                    let (d, s) = (wi * wi - w * w, 2.0 * damping * wi * w);
-                    g * d / (d * d + s * s)
-                })
-                .sum::<f64>()
+        let part = |(wi, g): &(f64, f64)| {
+            let (d, s) = (wi * wi - w * w, 2.0 * damping * wi * w);
+            g * d / (d * d + s * s)
+        };
+        parts.iter().map(part).sum::<f64>()
     };
     let mut least: f64 = 0.0;
     for (wi, _) in &parts {
@@ -53,7 +62,8 @@ pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f6
         }
         least = least.min(real(0.5 * (low + high)));
     }
-    -least
+    let mm_per_n = left_out - least;
+    LeastReal { mm_per_n, left_out: if mm_per_n > 0.0 { left_out / mm_per_n } else { 0.0 } }
 }
 
 #[cfg(test)]
@@ -65,7 +75,7 @@ mod tests {
     fn a_single_mode_has_the_textbook_limit() {
         let omega: f64 = 1000.0;
         let shape = vec![[(omega * omega / 20_000.0).sqrt(), 0.0]];
-        let least = least_real(&[Mode { omega, shape }], 0, 1.0 / 20_000.0, 0.03);
+        let least = least_real(&[Mode { omega, shape }], 0, 1.0 / 20_000.0, 0.03).mm_per_n;
         assert!((depth_limit_mm(1500.0, least) - 0.824).abs() < 1e-3);
         assert!(least <= least_real_bound(1.0 / 20_000.0, 0.03) * (1.0 + 1e-9));
     }

@@ -86,6 +86,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         hand_overs_mm: draft.hand_overs_mm(),
         headstock_regrips_mm: draft.regrips_mm(),
         segments: segments(ground, settled),
+        part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
         time_s: times(ground, draft, settled),

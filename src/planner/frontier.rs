@@ -1,11 +1,11 @@
 //! When there is no plan: how far the bar gets, and what stops it there.
 
 use super::network::Builder;
-use super::outlook::Looker;
+use super::outlook::{Looker, Side};
 use super::runs::Runs;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
-use crate::process::segments::{Refused, segment_at};
+use crate::process::segments::Refused;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
@@ -64,6 +64,11 @@ pub fn no_collets() -> Blocked {
     Blocked::at(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
 }
 
+/// No plan, and nobody asked why.
+pub fn unknown() -> Blocked {
+    Blocked::at(0.0, "", String::new(), 0)
+}
+
 /// Where one walk ended.
 struct End {
     station: usize,
@@ -77,14 +82,15 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     let grid = looker.grid;
     let net = builder.within_reach();
     let mut best: Option<(End, usize, usize)> = None;
-    // The latest re-grip of each station reached leaves the most stroke.
-    for (index, (station, regrip)) in net.nodes.iter().enumerate() {
-        if *station == grid.last() {
+    let mut looked_from = vec![false; grid.len()];
+    for (index, (station, _)) in net.nodes.iter().enumerate() {
+        // A gripped stage may begin with a re-grip, so where the last one was does not matter here.
+        if *station == grid.last() || std::mem::replace(&mut looked_from[*station], true) {
             continue;
         }
         let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
         for grip in grips {
-            let Some(end) = walk(looker, runs, *station, grip, *regrip) else { continue };
+            let Some(end) = walk(looker, runs, *station, grip) else { continue };
             let farther = best.as_ref().is_none_or(|(b, ..)| end.station > b.station);
             if farther {
                 best = Some((end, index, grip));
@@ -119,7 +125,7 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
 }
 
 /// Walks on with one grip until something stops it.
-fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: usize) -> Option<End> {
+fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Option<End> {
     let (rig, grid) = (looker.rig, looker.grid);
     let machine = &rig.job.machine;
     let nose = looker.noses.get(grip).copied();
@@ -131,7 +137,7 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: 
     }
     let stroke = machine.headstock.stroke_mm;
     let gripped = nose.is_some();
-    let mut last = if gripped { from } else { regrip };
+    let mut last = if gripped { from } else { 0 };
     for k in from..grid.last() {
         let t = grid.at(k + 1);
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
@@ -158,14 +164,16 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: 
                 }
             }
         }
-        let rpm = runs.rpm(k, gripped);
-        let states = [(k, last, 1e-5), (k + 1, last, 0.0)];
-        for (station, l, beyond) in states {
-            if let Some(mut end) = broken(looker, station, grid.at(l), nose, rpm, grid.at(station) + beyond) {
-                // A stage that cannot even begin does not reach further than where it would.
-                end.station = k;
-                return if k == from && beyond > 0.0 && gripped { None } else { Some(end) };
+        for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
+            if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
+                continue;
             }
+            // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
+            if station == from && gripped {
+                return None;
+            }
+            let (by, text) = broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped));
+            return Some(End { station: k, by, text });
         }
         let drill = looker.drill(grip, k + 1, Some(last))[1];
         if drill > PASSES_UP_TO {
@@ -191,26 +199,40 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize, regrip: 
     }
 }
 
-/// The check that breaks in a state even at the lowest speed allowed, as an end of the walk.
-fn broken(looker: &Looker<'_>, station: usize, last_mm: f64, nose: Option<f64>, rpm: f64, cut_mm: f64) -> Option<End> {
+/// The check that breaks in a state even at the lowest speed allowed: its name, and a sentence.
+fn broken(
+    looker: &Looker<'_>,
+    (grip, station): (usize, usize),
+    side: Side,
+    last_mm: f64,
+    rpm: f64,
+) -> (String, String) {
     let rig = looker.rig;
     let t = looker.grid.at(station);
+    let nose = looker.noses.get(grip).copied();
     let far = rig.job.machine.headstock.farthest_mm();
-    let state =
-        State { turned_mm: t, counter: Counter::of(nose), guide: Guide::Bush { headstock_mm: far - (t - last_mm) } };
-    let answers = rig.answers(&state).ok()?;
-    let segment = &looker.segments[segment_at(looker.segments, cut_mm)];
+    let state = State {
+        turned_mm: t,
+        counter: Counter::of(nose),
+        guide: Guide::Bush { headstock_mm: far - (t - last_mm) },
+    };
+    let Ok(answers) = rig.answers(&state) else {
+        return ("support".into(), "the supports leave the bar free to move".into());
+    };
+    let piece = if side == Side::End { station - 1 } else { station };
+    let segment = &looker.segments[looker.grid.segment[piece]];
     let floor = rig.job.cutting.speed_floor * rpm;
     let rpm = rpm.min(rig.allowed_rpm(&state, &answers).rpm.max(floor));
     let view = View { rig, state: &state, answers: &answers, segment, rpm };
-    let worst = checks::all(&view).filter(|f| !f.passes()).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))?;
+    let worst = checks::all(&view).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+    let Some(worst) = worst else { return ("check".into(), "a check fails".into()) };
     let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
     let unit = if worst.unit.is_empty() { String::new() } else { format!(" {}", worst.unit) };
     let text = format!(
         "{held}, {} at a turned length of {t:.1} mm is {:.3}{unit} where the limit is {:.3}{unit}",
         worst.check, worst.demand, worst.limit
     );
-    Some(End { station, by: worst.check.into(), text })
+    (worst.check.into(), text)
 }
 
 /// Why the rig's collet holds nowhere, in words.

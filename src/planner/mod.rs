@@ -26,7 +26,12 @@ use solve::{Answer, Effort};
 ///
 /// - **Errors**: [`Defect`], a fault of ours.
 pub fn plan(job: &Job) -> Result<Plan, Defect> {
-    match solve::solve(job, Effort::Best)? {
+    plan_looking_at(job, &[])
+}
+
+/// The same with more turned lengths (mm) to look at, where a proof found a state broken between stations.
+pub fn plan_looking_at(job: &Job, look_at_mm: &[f64]) -> Result<Plan, Defect> {
+    match solve::solve(job, Effort::Best, look_at_mm)? {
         Answer::Found(plan) => {
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })

@@ -109,25 +109,35 @@ impl<'a> Builder<'a> {
                     .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
                     .collect(),
             };
-            // What lies beyond the ways a node shares with all others at its station is the place of the last re-grip.
+            // A stage that begins with a re-grip costs the same wherever the last one was.
+            let shared = if i > 0 { self.shared_s + self.least_stage(i, i) } else { f64::INFINITY };
             for l in regrips {
-                let mut best = f64::INFINITY;
-                for (j, pair) in self.runs.from(i) {
-                    for pattern in self.patterns((i, l), j) {
-                        let run = self.least_run_s(i, j, pair, &pattern);
-                        let stage = self.stage_s(i, j) + pattern.cost_s + run;
-                        let mut ahead = f64::INFINITY;
-                        for (end, extra) in self.ends(j, *pattern.regrips.last().unwrap_or(&l), i) {
-                            ahead = ahead.min(extra + self.least_from(end));
-                        }
-                        best = best.min(stage + ahead);
-                    }
-                }
+                let best = if l == i && i > 0 { shared - self.shared_s } else { shared.min(self.least_stage(i, l)) };
                 if best.is_finite() {
                     self.least.insert((i, l), best);
                 }
             }
         }
+    }
+
+    /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`.
+    fn least_stage(&self, i: usize, l: usize) -> f64 {
+        let mut best = f64::INFINITY;
+        for (j, pair) in self.runs.from(i) {
+            let mut patterns = Vec::new();
+            if i > 0 {
+                self.late_regrips(i, j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
+            } else {
+                patterns = self.patterns((i, l), j);
+            }
+            for pattern in patterns {
+                let stage = self.stage_s(i, j) + pattern.cost_s + self.least_run_s(i, j, pair, &pattern);
+                for (end, extra) in self.ends(j, *pattern.regrips.last().unwrap_or(&l), i) {
+                    best = best.min(stage + extra + self.least_from(end));
+                }
+            }
+        }
+        best
     }
 
     fn least_from(&self, node: Node) -> f64 {

@@ -16,10 +16,12 @@ pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
 /// The shaft as drawn.
 pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
+        // The general tolerance is not written on every diameter of a drawing.
+        let class = if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
         let (kind, label, inner) = match &s.kind {
-            SectionKind::Cylinder { diameter_mm } => ("cylinder", format!("Ø{diameter_mm}"), None),
+            SectionKind::Cylinder { diameter_mm } => ("cylinder", format!("Ø{diameter_mm}{class}"), None),
             SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
-            SectionKind::Taper { front_mm, rear_mm } => ("taper", format!("Ø{front_mm}/Ø{rear_mm}"), None),
+            SectionKind::Taper { front_mm, rear_mm } => ("taper", format!("Ø{front_mm}/Ø{rear_mm}{class}"), None),
             SectionKind::Groove { diameter_mm } => ("groove", format!("Ø{diameter_mm}"), None),
             SectionKind::Knurl { diameter_mm } => ("knurl", format!("Ø{diameter_mm} knurl"), None),
             SectionKind::Flats { across_flats_mm, sides, .. } => {

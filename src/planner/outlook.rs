@@ -6,15 +6,23 @@
 
 use super::grips;
 use super::stations::Grid;
-use crate::process::checks::{self, Finding, PASSES_UP_TO, View, bore, whip, whirl};
+use crate::process::checks::{self, PASSES_UP_TO, View, bore, whip};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
+use crate::process::span::{Front, Rear, Still};
 use crate::process::{Answers, Counter, Guide, Rig, State};
 use std::cell::{OnceCell, RefCell};
 use std::collections::HashMap;
 
 /// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
 const SAMPLE_GUARD: f64 = 0.002;
+/// Where the samples at both ends of the headstock's range stay below this share, the middle needs no look.
+const AT_EASE: f64 = 0.85;
+/// Steps of the bisection that finds how far above what is needed the critical speed lies: its result is a safe one, and
+/// five steps make it fine enough to rank plans that are equally fast.
+const RANKING_STEPS: usize = 5;
+/// Relative width at which a critical speed that sets a speed is known.
+const CRITICAL_WIDTH: f64 = 1e-9;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -25,32 +33,19 @@ pub enum Side {
     Start,
 }
 
-/// A state as far as planning needs it.
+/// A state as far as planning needs it; both sides, the end of the piece in front and the start of the one behind.
 #[derive(Debug, Clone, Copy)]
-pub struct Sample {
-    /// The largest share of the checks that do not depend on speed, at the end of the piece in front and at the start of
-    /// the one behind.
+struct Sample {
+    /// Largest share of the checks that no slowing helps.
     base: [f64; 2],
-    /// Highest speed at which whirl, whip and bore hold, rev/min.
-    allowed_rpm: f64,
-    /// Bow at rest, sag in the bore, room in the bore, critical speed: what the speed-dependent shares are made of.
-    bow_mm: f64,
-    bore: Option<(f64, f64)>,
-    critical_rpm: f64,
+    /// Largest share of all checks at full speed, or a little more.
+    share: [f64; 2],
+    /// Highest speed at which whirl, whip and bore hold; infinite where full speed is no trouble, rev/min.
+    cap_rpm: [f64; 2],
 }
 
-impl Sample {
-    /// Largest share of all checks at a speed.
-    fn share(&self, side: Side, rpm: f64, rig: &Rig<'_>) -> f64 {
-        let limits = &rig.job.limits;
-        let ratio = rpm / self.critical_rpm / limits.whirl_ratio;
-        let whip = whip::grown(self.bow_mm, rpm, self.critical_rpm) / limits.whip_mm;
-        let bore = self.bore.map_or(0.0, |(sag, room)| {
-            Finding::at_most("", "", whip::grown(sag, rpm, self.critical_rpm), room, 0.0).utilisation
-        });
-        self.base[side as usize].max(ratio).max(whip).max(bore)
-    }
-}
+/// A state that fails whatever is done.
+const HOPELESS: Sample = Sample { base: [checks::MOST_SHARE; 2], share: [checks::MOST_SHARE; 2], cap_rpm: [0.0; 2] };
 
 /// How a state looks over all places of the headstock.
 #[derive(Debug, Clone, Copy)]
@@ -79,6 +74,7 @@ pub struct Looker<'a> {
     pub noses: Vec<f64>,
     cells: Vec<OnceCell<Vec<Sample>>>,
     exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
+    rears: RefCell<HashMap<u64, std::rc::Rc<Option<Rear>>>>,
     drills: RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>,
     releases: RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>,
 }
@@ -96,6 +92,7 @@ impl<'a> Looker<'a> {
             noses,
             cells,
             exact: RefCell::default(),
+            rears: RefCell::default(),
             drills: RefCell::default(),
             releases: RefCell::default(),
         }
@@ -139,28 +136,136 @@ impl<'a> Looker<'a> {
         }
     }
 
-    fn sample(&self, grip: usize, station: usize, headstock_mm: f64) -> Sample {
-        let state = self.state(grip, station, headstock_mm);
-        let Ok(answers) = self.rig.answers(&state) else {
-            return Sample {
-                base: [checks::MOST_SHARE; 2],
-                allowed_rpm: 0.0,
-                bow_mm: 0.0,
-                bore: None,
-                critical_rpm: f64::MIN_POSITIVE,
-            };
-        };
+    /// Samples of a state for several places of the headstock.
+    fn samples(&self, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
+        let turned = self.grid.at(station);
+        let counter = Counter::of(self.noses.get(grip).copied());
+        let front = Front::new(self.rig, turned, counter);
+        let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+        let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+        if held.len() < rears.len() {
+            return vec![HOPELESS; places.len()];
+        }
+        let still = front.still(&held);
         let last = self.grid.segment.len() - 1;
-        let base = [station.saturating_sub(1), station.min(last)].map(|piece| {
-            let segment = &self.segments[self.grid.segment[piece]];
-            self.base_share(&state, &answers, segment)
-        });
-        Sample {
-            base,
-            allowed_rpm: self.rig.allowed_rpm(&state, &answers).rpm,
-            bow_mm: whip::bow_mm(self.rig, &state, &answers),
-            bore: bore::room_mm(self.rig, &state).map(|room| (answers.bore_sag_mm, room)),
-            critical_rpm: answers.critical_rpm,
+        let pieces = [station.saturating_sub(1), station.min(last)];
+        let mut samples = vec![HOPELESS; places.len()];
+        for (side, piece) in pieces.into_iter().enumerate() {
+            let index = self.grid.segment[piece];
+            if side == 1 && index == self.grid.segment[pieces[0]] {
+                // Both sides cut the same segment.
+                for s in &mut samples {
+                    (s.base[1], s.share[1], s.cap_rpm[1]) = (s.base[0], s.share[0], s.cap_rpm[0]);
+                }
+                continue;
+            }
+            let segment = &self.segments[index];
+            let rpm = self.rig.segment_rpm(segment, self.grips(grip));
+            self.side(&front, &held, &still, (grip, station), segment, rpm, |i, base, share, cap| {
+                (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
+            });
+        }
+        samples
+    }
+
+    fn rear(&self, headstock_mm: f64) -> std::rc::Rc<Option<Rear>> {
+        let mut rears = self.rears.borrow_mut();
+        rears.entry(headstock_mm.to_bits()).or_insert_with(|| Rear::new(self.rig, headstock_mm).into()).clone()
+    }
+
+    /// One side of a state: base share, share at full speed, and cap for each place of the headstock.
+    #[allow(clippy::too_many_arguments)]
+    fn side(
+        &self,
+        front: &Front,
+        rears: &[&Rear],
+        still: &[Option<Still>],
+        (grip, station): (usize, usize),
+        segment: &Segment,
+        rpm: f64,
+        mut put: impl FnMut(usize, f64, f64, f64),
+    ) {
+        let limits = &self.rig.job.limits;
+        let state = self.state(grip, station, 0.0);
+        let floor = self.rig.job.cutting.speed_floor;
+        let mut demands = Vec::with_capacity(still.len());
+        for s in still {
+            let Some(s) = s else { return };
+            let answers = self.as_answers(&state, s);
+            let room = bore::room_mm(self.rig, &state);
+            demands.push(Demand {
+                base: self.base_share(&state, &answers, segment),
+                whirl: limits.whirl_ratio,
+                whip: whip::bow_mm(self.rig, &state, &answers) / limits.whip_mm,
+                bore: room.map_or(0.0, |r| if r > 0.0 { s.bore_sag_mm / r } else { checks::MOST_SHARE }),
+            });
+        }
+        let needed = |share: f64| demands.iter().map(|d| d.needed_rpm(rpm, share)).fold(0.0, f64::max);
+        let above = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), rears);
+        let full = needed(1.0);
+        let passes = if full.is_finite() { above(full) } else { vec![false; rears.len()] };
+        if passes.iter().all(|p| *p) {
+            // How far above? Only as far as it can matter: below the base share nothing changes.
+            let base = demands.iter().map(|d| d.base).fold(0.0, f64::max);
+            let (mut known, mut open) = (full, needed(base).min(50.0 * full));
+            if open > known && above(open).iter().all(|p| *p) {
+                known = open;
+            }
+            for _ in 0..RANKING_STEPS {
+                if open <= known {
+                    break;
+                }
+                let middle = (known * open).sqrt();
+                if above(middle).iter().all(|p| *p) {
+                    known = middle;
+                } else {
+                    open = middle;
+                }
+            }
+            for (i, d) in demands.iter().enumerate() {
+                put(i, d.base, d.share(rpm, known), f64::INFINITY);
+            }
+            return;
+        }
+        for (i, d) in demands.iter().enumerate() {
+            let own = d.needed_rpm(rpm, 1.0);
+            if own.is_finite() && (passes[i] || front.swings_above(crate::units::rad_per_s(own), &rears[i..=i])[0]) {
+                put(i, d.base, d.share(rpm, own), f64::INFINITY);
+                continue;
+            }
+            let at_floor = own * floor;
+            let above_one = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), &rears[i..=i])[0];
+            // A little below the floor too, so that places of the headstock between samples are not given up.
+            if floor >= 1.0 || !own.is_finite() || !above_one(0.95 * at_floor) {
+                put(i, d.base, checks::MOST_SHARE, 0.0);
+                continue;
+            }
+            let (mut low, mut high) = (0.95 * at_floor, own);
+            while high - low > CRITICAL_WIDTH * high {
+                let middle = 0.5 * (low + high);
+                if above_one(middle) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            put(i, d.base, checks::MOST_SHARE, rpm * low / own);
+        }
+    }
+
+    /// What the checks that do not depend on speed may look at.
+    fn as_answers(&self, state: &State, still: &Still) -> Answers {
+        Answers {
+            unsupported_mm: self.rig.unsupported_mm(state),
+            stiffness_n_per_um: still.stiffness_n_per_um,
+            stiffness_at_mm: 0.0,
+            sag_mm: still.sag_mm,
+            sag_at_mm: 0.0,
+            bore_sag_mm: still.bore_sag_mm,
+            bore_sag_at_mm: 0.0,
+            critical_rpm: f64::INFINITY,
+            critical_at_mm: 0.0,
+            tool_mm_per_n: still.tool_mm_per_n,
         }
     }
 
@@ -172,49 +277,69 @@ impl<'a> Looker<'a> {
     }
 
     fn cell(&self, grip: usize, station: usize) -> &[Sample] {
-        self.cells[grip * self.grid.len() + station]
-            .get_or_init(|| self.places(grip, station).into_iter().map(|h| self.sample(grip, station, h)).collect())
+        self.cells[grip * self.grid.len() + station].get_or_init(|| {
+            let places = self.places(grip, station);
+            let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
+            let ends = self.samples(grip, station, &[far, near]);
+            if ends.iter().all(|s| s.share.iter().all(|u| *u < AT_EASE)) {
+                return ends;
+            }
+            [ends, self.samples(grip, station, &[middle])].concat()
+        })
     }
 
-    /// How a state looks for a piece that asks for `rpm`.
-    pub fn outlook(&self, grip: usize, station: usize, side: Side, rpm: f64) -> Outlook {
+    /// How a state looks for the piece on one side of it.
+    pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let samples = self.cell(grip, station);
-        let floor = self.rig.job.cutting.speed_floor;
+        let side = side as usize;
+        let rpm = self.rpm(grip, station, side);
         let range = |value: &dyn Fn(&Sample) -> f64| {
             samples.iter().map(value).fold((f64::INFINITY, 0.0f64), |(lo, hi), v| (lo.min(v), hi.max(v)))
         };
-        let (share_low, share_high) = range(&|s| s.share(side, rpm, self.rig));
-        let (base_low, base_high) = range(&|s| s.base[side as usize]);
-        let (speed_low, speed_high) = range(&|s| s.allowed_rpm);
-        let guard =
-            |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
-        let hopeful_rpm = speed_high + guard(speed_low, speed_high);
+        let (share_low, share_high) = range(&|s| s.share[side]);
+        let (base_low, base_high) = range(&|s| s.base[side]);
+        let (cap_low, cap_high) = range(&|s| s.cap_rpm[side].min(rpm));
+        let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
+        let hopeful_rpm = cap_high + guard(cap_low, cap_high);
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,
-            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO || hopeful_rpm < floor * rpm,
+            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO
+                || hopeful_rpm < self.rig.job.cutting.speed_floor * rpm,
             hopeful_rpm,
             margin: 1.0 - share_high,
         }
     }
 
-    /// A state for the very place of the headstock: whether it passes and at what speed at most (rev/min), and its
-    /// largest share at that speed.
-    pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize, rpm: f64) -> Option<(f64, f64)> {
+    /// Speed the piece on one side of a station asks for, rev/min.
+    fn rpm(&self, grip: usize, station: usize, side: usize) -> f64 {
+        let piece = [station.saturating_sub(1), station.min(self.grid.segment.len() - 1)][side];
+        self.rig.segment_rpm(&self.segments[self.grid.segment[piece]], self.grips(grip))
+    }
+
+    /// A state for the very place of the headstock: at what speed at most it passes (infinite: at full speed), and its
+    /// largest share at that speed; none when it fails.
+    pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
         let key = (grip, station, regrip);
         let known = self.exact.borrow().get(&key).copied();
         let sample = known.unwrap_or_else(|| {
-            let s = self.sample(grip, station, self.headstock_mm(station, self.grid.at(regrip)));
+            let place = self.headstock_mm(station, self.grid.at(regrip));
+            let s = self.samples(grip, station, &[place])[0];
             self.exact.borrow_mut().insert(key, s);
             s
         });
-        let cap = sample.allowed_rpm.min(rpm);
-        let passes = sample.base[side as usize] <= PASSES_UP_TO && cap >= self.rig.job.cutting.speed_floor * rpm;
-        passes.then(|| (cap, sample.share(side, cap, self.rig)))
+        let side = side as usize;
+        let floor = self.rig.job.cutting.speed_floor * self.rpm(grip, station, side);
+        let passes = sample.base[side] <= PASSES_UP_TO && sample.cap_rpm[side] >= floor;
+        // Slowed down just as far as needed, a state uses all of its limit.
+        passes.then(|| (sample.cap_rpm[side], sample.share[side].min(1.0)))
     }
 
     /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
     /// one a re-grip at a station gives.
     pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        if self.grid.stations[station].tasks.is_empty() {
+            return [0.0; 2];
+        }
         let key = (grip, station, regrip);
         self.remembered(&self.drills, key, |h| {
             let mut worst: f64 = 0.0;
@@ -229,13 +354,13 @@ impl<'a> Looker<'a> {
 
     /// Smallest and largest share of `release` when the collet opens at a station.
     pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        if !self.grips(grip) {
-            return [0.0; 2];
-        }
-        let key = (grip, station, regrip);
-        self.remembered(&self.releases, key, |h| {
-            let found = checks::release::find(self.rig, &self.state(grip, station, h));
-            found.map_or(checks::MOST_SHARE, |f| f.utilisation)
+        let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
+        let front = OnceCell::new();
+        self.remembered(&self.releases, (grip, station, regrip), |h| {
+            let open = Counter::Open { nose_mm };
+            let front = front.get_or_init(|| Front::new(self.rig, self.grid.at(station), open));
+            let dropped = self.rear(h).as_ref().as_ref().and_then(|rear| front.sag_at_mm(rear, nose_mm));
+            dropped.map_or(checks::MOST_SHARE, |mm| mm / self.rig.job.limits.release_mm)
         })
     }
 
@@ -272,10 +397,32 @@ impl<'a> Looker<'a> {
         };
         torque.max(back)
     }
+}
 
-    /// `whirl`'s name, for messages about a speed that no slowing reaches.
-    pub fn speed_check(&self, grip: usize, station: usize, regrip: usize) -> &'static str {
-        let state = self.state(grip, station, self.headstock_mm(station, self.grid.at(regrip)));
-        self.rig.answers(&state).map_or(whirl::NAME, |a| self.rig.allowed_rpm(&state, &a).check)
+/// What a state asks of its critical speed.
+struct Demand {
+    /// Largest share of the checks that no slowing helps.
+    base: f64,
+    /// Largest ratio of speed to critical speed.
+    whirl: f64,
+    /// Shares of whip and bore at rest.
+    whip: f64,
+    bore: f64,
+}
+
+impl Demand {
+    /// Critical speed needed so that no speed-dependent check uses more than a share of its limit; infinite where none
+    /// is enough.
+    fn needed_rpm(&self, rpm: f64, share: f64) -> f64 {
+        let grown = |rest: f64| if rest < share { rpm / (1.0 - rest / share).sqrt() } else { f64::INFINITY };
+        (rpm / (self.whirl * share)).max(grown(self.whip)).max(grown(self.bore))
+    }
+
+    /// Largest share of all checks at a speed, for a critical speed.
+    fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
+        let ratio = rpm / critical_rpm;
+        let whip = whip::grown(self.whip, rpm, critical_rpm);
+        let bore = whip::grown(self.bore, rpm, critical_rpm);
+        self.base.max(ratio / self.whirl).max(whip).max(bore)
     }
 }

@@ -112,8 +112,7 @@ impl<'a> Runs<'a> {
             if grid.at(k + 1) > limit + SAME_MM {
                 return;
             }
-            let rpm = self.rpm(k, gripped);
-            let sides = [l.outlook(grip, k, Side::Start, rpm), l.outlook(grip, k + 1, Side::End, rpm)];
+            let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
             if sides.iter().any(|o| o.dead) {
                 return;
             }
@@ -164,15 +163,14 @@ impl<'a> Runs<'a> {
         let mut clock = Clock::new(l, i, gripped);
         let mut margin = f64::INFINITY;
         for k in i..j {
-            let rpm = self.rpm(k, gripped);
             let mut cap = f64::INFINITY;
             for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
-                let seen = l.outlook(grip, station, side, rpm);
+                let seen = l.outlook(grip, station, side);
                 if seen.sure {
                     margin = margin.min(seen.margin);
                     continue;
                 }
-                let (allowed, share) = l.exact(grip, station, side, regrip, rpm)?;
+                let (allowed, share) = l.exact(grip, station, side, regrip)?;
                 cap = cap.min(allowed);
                 margin = margin.min(1.0 - share);
             }

@@ -27,6 +27,7 @@ pub fn plan(job: &Job, blocked: &Blocked) -> Result<Plan, Defect> {
         hand_overs_mm: blocked.stages.iter().skip(1).map(|s| s.0).collect(),
         headstock_regrips_mm: Vec::new(),
         segments: Vec::new(),
+        part_off_rpm: None,
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),

@@ -33,6 +33,8 @@ pub enum Effort {
     Best,
     /// Whether there is one, and its time.
     Feasible,
+    /// Where it ends when there is none.
+    Explain,
 }
 
 /// A found plan, or what stands in the way.
@@ -56,10 +58,10 @@ struct Candidate<'a> {
     moments: Vec<(usize, f64)>,
 }
 
-/// Finds the best plan of a job.
+/// Finds the best plan of a job; `look_at_mm` are turned lengths to look at besides the stations.
 ///
 /// - **Errors**: [`Defect`] when a program fails: never the user's fault.
-pub fn solve(job: &Job, effort: Effort) -> Result<Answer, Defect> {
+pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, Defect> {
     if let Some(blocked) = frontier::bar_does_not_fit(job) {
         return Ok(Answer::Blocked(blocked));
     }
@@ -70,7 +72,7 @@ pub fn solve(job: &Job, effort: Effort) -> Result<Answer, Defect> {
     let mut best: Option<Candidate<'_>> = None;
     let mut blocked: Option<Blocked> = None;
     for collet in collets {
-        match try_collet(job, collet, effort)? {
+        match try_collet(job, collet, effort, look_at_mm)? {
             Ok(found) => {
                 let better = best.as_ref().is_none_or(|b| better(&found, b, job.objective));
                 if better {
@@ -86,6 +88,8 @@ pub fn solve(job: &Job, effort: Effort) -> Result<Answer, Defect> {
     }
     match (best, blocked) {
         (Some(found), _) => finish(job, found, effort).map(|p| Answer::Found(Box::new(p))),
+        // Finding out what stands in the way takes longer than finding that something does.
+        (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => solve(job, Effort::Explain, look_at_mm),
         (None, Some(blocked)) => Ok(Answer::Blocked(blocked)),
         (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
@@ -101,7 +105,7 @@ fn better(new: &Candidate<'_>, old: &Candidate<'_>, objective: Objective) -> boo
 
 type Tried<'a> = Result<Candidate<'a>, Blocked>;
 
-fn try_collet<'a>(job: &'a Job, collet: Option<&'a Collet>, effort: Effort) -> Result<Tried<'a>, Defect> {
+fn try_collet<'a>(job: &'a Job, collet: Option<&'a Collet>, effort: Effort, look_at_mm: &[f64]) -> Result<Tried<'a>, Defect> {
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {
         Ok(s) => s,
@@ -114,7 +118,7 @@ fn try_collet<'a>(job: &'a Job, collet: Option<&'a Collet>, effort: Effort) -> R
     // One reach serves all cross tools of a plan; without cross work they are all the same.
     let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
     for reach in reaches.iter().take(several) {
-        match try_reach(&rig, &segments, &tasks, *reach, effort)? {
+        match try_reach(&rig, &segments, &tasks, *reach, effort, look_at_mm)? {
             Ok(found) => {
                 if best.as_ref().is_none_or(|b| better(&found, b, job.objective)) {
                     best = Some(Candidate { collet, ..found });
@@ -136,11 +140,12 @@ fn try_reach<'a>(
     tasks: &[Task],
     reach_mm: f64,
     effort: Effort,
+    look_at_mm: &[f64],
 ) -> Result<Tried<'a>, Defect> {
     let moments = moments(rig, reach_mm);
     let ground = Ground { rig, segments, tasks, moments: &moments };
     let fixed_s = assemble::fixed_s(&ground);
-    let mut extra = Vec::new();
+    let mut extra = look_at_mm.to_vec();
     for _ in 0..REPAIRS {
         let grid = Grid::new(rig, segments, &moments, &extra);
         let looker = Looker::new(rig, segments, &grid, tasks);
@@ -149,7 +154,8 @@ fn try_reach<'a>(
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
         let builder = Builder::new(&runs, Weights { hand_over });
         let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
-            return Ok(Err(frontier::find(&builder, &runs)));
+            let blocked = if effort == Effort::Explain { frontier::find(&builder, &runs) } else { frontier::unknown() };
+            return Ok(Err(blocked));
         };
         let draft = Draft::of(&way, &looker);
         let settled = ground.settle(&draft, SETTLE_STEP_MM);

@@ -9,6 +9,7 @@ pub mod forces;
 pub mod profile;
 pub mod rig;
 pub mod segments;
+pub mod span;
 pub mod speed;
 pub mod state;
 pub mod stops;

@@ -3,7 +3,7 @@
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
 use crate::job::{Collet, Holding, Job};
-use crate::mechanics::beam::{Beam, Elastic, Spring};
+use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
 use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
 
@@ -132,23 +132,60 @@ impl<'a> Rig<'a> {
     /// `extra_mm` are places that must be nodes.
     pub fn beam(&self, state: &State, extra_mm: &[f64]) -> Beam {
         let springs = self.springs(state);
-        let turned = state.turned_mm;
         let face = self.guide_face_mm(state);
-        let span_from = state.counter.grip_mm().unwrap_or(0.0);
         let rear = springs.iter().map(|s| s.at_mm).fold(self.job.shaft.length_mm().min(face), f64::max);
         let mut points = Vec::with_capacity(96);
-        points.extend([0.0, rear, turned.min(rear)]);
-        points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < turned.min(rear)));
+        self.front_points(state, rear, &mut points);
         points.extend(springs.iter().map(|s| s.at_mm));
         points.extend_from_slice(extra_mm);
-        let mut divide = |from: f64, to: f64, pieces: f64| {
-            if to > from {
-                points.extend((0..=pieces as usize).map(|i| from + (to - from) * i as f64 / pieces));
-            }
-        };
-        divide(span_from, face.min(rear), SPAN_POINTS as f64);
-        divide(0.0, span_from, FRONT_ELEMENTS);
-        divide(face, rear, REAR_ELEMENTS);
+        divide(face, rear, REAR_ELEMENTS, &mut points);
+        self.meshed(state, points, &springs)
+    }
+
+    /// The part of the beam in front of the bush face, with its springs.
+    pub fn front_beam(&self, state: &State) -> Beam {
+        let face = self.guide_face_mm(state);
+        let mut springs = self.springs(state);
+        springs.retain(|s| s.at_mm < face - MERGE_MM);
+        let mut points = Vec::with_capacity(80);
+        self.front_points(state, face, &mut points);
+        points.extend(springs.iter().map(|s| s.at_mm));
+        self.meshed(state, points, &springs)
+    }
+
+    /// The part of the beam behind the bush face, with its springs, seen from the rear end: its last node is the bush
+    /// face.
+    pub fn rear_beam_mirrored(&self, state: &State) -> Beam {
+        let face = self.guide_face_mm(state);
+        let mut springs = self.springs(state);
+        springs.retain(|s| s.at_mm >= face - MERGE_MM);
+        let rear = springs.iter().map(|s| s.at_mm).fold(face, f64::max);
+        let mut points: Vec<f64> = springs.iter().map(|s| s.at_mm).collect();
+        divide(face, rear, REAR_ELEMENTS, &mut points);
+        for x in points.iter_mut().chain(springs.iter_mut().map(|s| &mut s.at_mm)) {
+            *x = rear - *x;
+        }
+        let stock = self.job.stock.diameter_mm;
+        Beam::new(&self.elastic, &mut points, |_| stock, &springs)
+    }
+
+    /// Nodes up to a rear end no farther than needed for the span: shoulders, the tool, the points of the span, and the
+    /// front inside the counter-spindle.
+    fn front_points(&self, state: &State, rear: f64, points: &mut Vec<f64>) {
+        let turned = state.turned_mm.min(rear);
+        let face = self.guide_face_mm(state).min(rear);
+        let span_from = state.counter.grip_mm().unwrap_or(0.0);
+        points.extend([0.0, rear, turned]);
+        if let Counter::Open { nose_mm } = state.counter {
+            points.push(nose_mm);
+        }
+        points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < turned));
+        divide(span_from, face, SPAN_POINTS as f64, points);
+        divide(0.0, span_from, FRONT_ELEMENTS, points);
+    }
+
+    fn meshed(&self, state: &State, mut points: Vec<f64>, springs: &[Spring]) -> Beam {
+        let turned = state.turned_mm;
         let stock = self.job.stock.diameter_mm;
         let slices = &self.profile.slices;
         let mut i = 0;
@@ -167,7 +204,13 @@ impl<'a> Rig<'a> {
                     _ => stock,
                 }
             },
-            &springs,
+            springs,
         )
+    }
+}
+
+fn divide(from: f64, to: f64, pieces: f64, points: &mut Vec<f64>) {
+    if to > from {
+        points.extend((0..=pieces as usize).map(|i| from + (to - from) * i as f64 / pieces));
     }
 }

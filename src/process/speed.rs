@@ -7,8 +7,8 @@ use super::segments::{Segment, Work};
 use super::state::State;
 use crate::units::spindle_rpm;
 
-/// Slowing aims this share below the limit, so that a speed set exactly at it still passes after rounding.
-const SLOWING_GUARD: f64 = 1e-9;
+/// Slowing aims this share below the limit: states between those looked at may lie a little lower.
+const SLOWING_GUARD: f64 = 1e-4;
 /// Workpiece speed when a thread is whirled, as a share of the turning speed at the same cutting speed: six inserts of
 /// 0.08 mm chip each on a ring half as large again as the thread. Common practice, no source.
 const WHIRL_INSERTS: f64 = 6.0;

@@ -1,0 +1,42 @@
+//! The way from a job to an answer that may be printed: plan, prove, and plan again where a state between the looked-at
+//! ones broke. No unproven plan leaves this file.
+
+use crate::job::Job;
+use crate::job::plan::{Plan, Verdict};
+use crate::planner::{self, Defect};
+use crate::proof::{self, Breach};
+use crate::report::cautions;
+
+/// Rounds of planning with the states that the proof found broken.
+const ROUNDS: usize = 6;
+
+/// The proven plan of a job, or the answer why there is none.
+///
+/// - **Errors**: [`Defect`]: a fault of ours; send us the job.
+pub fn answer(job: &Job) -> Result<Plan, Defect> {
+    let mut look_at = Vec::new();
+    let mut last: Vec<Breach> = Vec::new();
+    for _ in 0..ROUNDS {
+        let mut plan = planner::plan_looking_at(job, &look_at)?;
+        plan.cautions = cautions(&plan);
+        if plan.verdict == Verdict::Infeasible {
+            return Ok(plan);
+        }
+        let verified = proof::prove(&plan, job);
+        if verified.holds() {
+            return Ok(plan);
+        }
+        let known = look_at.len();
+        for t in verified.breaches.iter().filter_map(|b| b.turned_mm) {
+            if !look_at.iter().any(|l: &f64| (l - t).abs() < 1e-6) {
+                look_at.push(t);
+            }
+        }
+        last = verified.breaches;
+        if look_at.len() == known {
+            break;
+        }
+    }
+    let first = last.first().map_or(String::new(), |b| format!("{}: {}", b.rule, b.text));
+    Err(Defect(format!("the plan does not pass its proof ({first})")))
+}

@@ -1,0 +1,185 @@
+//! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
+
+use super::{Breach, Case, SAME_MM};
+use crate::job::plan::Stage;
+use crate::process::checks::{self, Finding, View};
+use crate::process::segments::{Segment, Work};
+use crate::process::{Counter, Guide, State};
+
+/// States are no further apart than this, mm.
+const STEP_MM: f64 = 0.9;
+/// Inner states are moved by this share of their distance, so that they do not fall on a planner's even grid.
+const OFF_GRID: f64 = 0.381_966;
+
+impl Case<'_> {
+    pub(super) fn cuts(&mut self) {
+        for index in 0..self.plan.stages.len() {
+            let stage = &self.plan.stages[index];
+            let segments = std::mem::take(&mut self.segments);
+            for segment in &segments {
+                let mut marks = vec![segment.from_mm.max(stage.from_mm)];
+                let inner = |t: f64| t > marks[0] + SAME_MM && t < segment.to_mm.min(stage.to_mm) - SAME_MM;
+                let regrips: Vec<f64> = stage.regrips_mm.iter().copied().filter(|t| inner(*t)).collect();
+                marks.extend(regrips);
+                marks.push(segment.to_mm.min(stage.to_mm));
+                for ends in marks.windows(2) {
+                    if ends[1] - ends[0] > SAME_MM {
+                        self.piece(index, segment, ends[0], ends[1]);
+                    }
+                }
+            }
+            self.segments = segments;
+        }
+    }
+
+    /// One piece: listed in the plan, at a speed the job allows, and every state of it.
+    fn piece(&mut self, stage: usize, segment: &Segment, from_mm: f64, to_mm: f64) {
+        let number = Some(stage + 1);
+        let gripped = self.plan.stages[stage].grip.is_some();
+        let wanted = self.rig.segment_rpm(segment, gripped);
+        let rpm = if segment.work == Work::PartOff {
+            self.plan.part_off_rpm
+        } else {
+            let listed = self.plan.segments.iter().find(|s| {
+                s.stage == stage + 1
+                    && s.section == segment.section + 1
+                    && (s.from_mm - from_mm).abs() < SAME_MM
+                    && (s.to_mm - to_mm).abs() < SAME_MM
+            });
+            if let Some(s) = listed {
+                let feed = segment.finishing().map_or(0.0, |t| t.feed_mm);
+                if s.feed_mm > feed * (1.0 + 1e-9) || s.travels != segment.travels.len() || s.work != segment.work.key() {
+                    self.breach(number, "segments", format!("the piece from {from_mm} to {to_mm} mm is not cut as the job asks"));
+                }
+            }
+            listed.map(|s| s.rpm)
+        };
+        let Some(rpm) = rpm else {
+            self.breach(number, "segments", format!("nothing cuts the piece from {from_mm} to {to_mm} mm"));
+            return;
+        };
+        if rpm > wanted * (1.0 + 1e-9) || rpm < self.rig.job.cutting.speed_floor * wanted * (1.0 - 1e-6) {
+            let text = format!("{rpm:.0} rev/min from {from_mm} to {to_mm} mm, the job allows up to {wanted:.0}");
+            self.breach(number, "speed", text);
+        }
+        let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
+        let step = (to_mm - from_mm) / steps;
+        let inner = (0..steps as usize).map(|i| from_mm + step * (i as f64 + OFF_GRID));
+        let last_regrip = self.last_regrip(stage, from_mm, true);
+        for t in std::iter::once(from_mm).chain(inner).chain([to_mm]).collect::<Vec<_>>() {
+            self.state(stage, (segment, rpm), t, last_regrip);
+        }
+    }
+
+    fn state(&mut self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) {
+        let state = self.moment(&self.plan.stages[stage], turned_mm, last_regrip_mm);
+        self.verified.states += 1;
+        let Ok(answers) = self.rig.answers(&state) else {
+            self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
+            return;
+        };
+        let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
+        let found: Vec<Finding> = checks::all(&view).collect();
+        for finding in found {
+            self.finding(stage, turned_mm, finding);
+        }
+    }
+
+    fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding) {
+        self.verified.utilisation = self.verified.utilisation.max(finding.utilisation);
+        if finding.passes() {
+            return;
+        }
+        // One line for each check of a stage: the worst.
+        let number = Some(stage + 1);
+        let known = self.verified.breaches.iter_mut().find(|b| b.stage == number && b.rule == finding.check);
+        let unit = if finding.unit.is_empty() { String::new() } else { format!(" {}", finding.unit) };
+        let breach = Breach {
+            stage: number,
+            rule: finding.check.into(),
+            text: format!(
+                "at a turned length of {turned_mm:.2} mm it is {:.4}{unit}, the limit is {:.4}{unit}",
+                finding.demand, finding.limit
+            ),
+            turned_mm: Some(turned_mm),
+            utilisation: Some(finding.utilisation),
+        };
+        match known {
+            Some(b) if b.utilisation.is_some_and(|u| u >= finding.utilisation) => {}
+            Some(b) => *b = breach,
+            None => self.verified.breaches.push(breach),
+        }
+    }
+
+    /// Turned length of the last re-grip for a moment of a stage; `after` counts one at the very moment.
+    fn last_regrip(&self, stage: usize, turned_mm: f64, after: bool) -> f64 {
+        let until = if after { turned_mm + SAME_MM } else { turned_mm - SAME_MM };
+        let here = self.plan.stages[stage].regrips_mm.iter().rev().find(|t| **t <= until);
+        let before = self.plan.stages[..stage].iter().rev().find_map(|s| s.regrips_mm.last());
+        here.or(before).copied().unwrap_or(0.0)
+    }
+
+    fn moment(&self, stage: &Stage, turned_mm: f64, last_regrip_mm: f64) -> State {
+        let far = self.rig.job.machine.headstock.farthest_mm();
+        State {
+            turned_mm,
+            counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),
+            guide: Guide::Bush { headstock_mm: far - (turned_mm - last_regrip_mm) },
+        }
+    }
+
+    pub(super) fn events(&mut self) {
+        let last = self.plan.stages.len() - 1;
+        for index in 1..=last {
+            let stage = &self.plan.stages[index];
+            let Some(grip) = &stage.grip else { continue };
+            if index < last {
+                let state = self.moment(stage, stage.to_mm, self.last_regrip(index, stage.to_mm, true));
+                match checks::release::find(&self.rig, &state) {
+                    Ok(found) => self.finding(index, stage.to_mm, found),
+                    Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
+                }
+                continue;
+            }
+            if let Some(found) = checks::torque::find(&self.rig, grip.nose_mm) {
+                self.finding(index, stage.to_mm, found);
+            }
+            match checks::back::find(&self.rig, grip.nose_mm) {
+                Ok(Some(found)) => self.finding(index, stage.to_mm, found),
+                Ok(None) => {}
+                Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
+            }
+        }
+        self.tasks();
+    }
+
+    /// Every task is done at a moment its tool can reach it, and `drill` holds.
+    fn tasks(&mut self) {
+        let reaches = &self.rig.job.machine.cross_tool_reach_mm;
+        for task in self.rig.tasks() {
+            let done = self.plan.features.iter().find(|f| {
+                let moment = f.turned_mm.is_some_and(|t| reaches.iter().any(|r| (task.moment_mm(*r) - t).abs() < SAME_MM));
+                f.feature == task.kind && f.text == task.text && moment
+            });
+            let Some((t, number)) = done.and_then(|f| Some((f.turned_mm?, f.stage?))) else {
+                self.breach(None, "features", format!("{} is not done at a moment its tool reaches it", task.text));
+                continue;
+            };
+            let index = number.saturating_sub(1);
+            let within = self.plan.stages.get(index).is_some_and(|s| {
+                let last = index + 1 == self.plan.stages.len();
+                t >= s.from_mm - SAME_MM && (t <= s.to_mm + SAME_MM || last)
+            });
+            if !within {
+                self.breach(Some(number), "features", format!("{} at {t} mm is not in this stage", task.text));
+                continue;
+            }
+            let Some(thrust) = task.thrust_n else { continue };
+            let state = self.moment(&self.plan.stages[index], t, self.last_regrip(index, t, false));
+            match checks::drill::find(&self.rig, &state, task.at_mm, thrust) {
+                Ok(found) => self.finding(index, t, found),
+                Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
+            }
+        }
+    }
+}

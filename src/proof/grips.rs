@@ -1,0 +1,60 @@
+//! Where the counter-spindle holds: the land, the collet, what passes it, its travel.
+
+use super::{Case, SAME_MM};
+
+impl Case<'_> {
+    pub(super) fn grips(&mut self) {
+        let (plan, job) = (self.plan, self.rig.job);
+        for (i, stage) in plan.stages.iter().enumerate() {
+            let Some(grip) = &stage.grip else { continue };
+            let number = Some(i + 1);
+            let (Some(collet), Some(counter)) = (self.rig.collet, &job.machine.counter_spindle) else {
+                self.breach(number, "collet", "it is gripped without a collet");
+                continue;
+            };
+            let (from, to) = (grip.nose_mm - collet.hold_mm, grip.nose_mm);
+            let index = job.shaft.section_at(0.5 * (from + to));
+            let section = &job.shaft.sections[index];
+            let name = section.label(index);
+            if (grip.from_mm - from).abs() > SAME_MM || (grip.to_mm - to).abs() > SAME_MM {
+                self.breach(number, "grip", "the length held is not the collet's hold in front of the nose");
+            }
+            if from < section.from_mm - SAME_MM || to > section.to_mm + SAME_MM || !section.is_plain() {
+                self.breach(number, "grip", format!("{from} to {to} mm does not lie on one cylinder"));
+            } else if !section.grip {
+                self.breach(number, "grip", format!("{name} must not be gripped"));
+            }
+            let d = section.largest_mm();
+            if d < collet.smallest_mm || d > collet.largest_mm {
+                self.breach(number, "collet", format!("collet {} does not hold {d} mm", collet.name));
+            }
+            for (a, b) in self.rig.no_grip_stretches() {
+                if a < to - SAME_MM && b > from + SAME_MM {
+                    self.breach(number, "grip", format!("a hole or keyseat lies from {a} to {b} mm under the grip"));
+                }
+            }
+            let front = job.shaft.sections.iter().filter(|s| s.from_mm < to - SAME_MM).map(|s| s.largest_mm());
+            let largest = front.fold(0.0, f64::max);
+            if largest > collet.passes_mm {
+                let text = format!("{largest} mm in front does not pass collet {}, which passes {} mm", collet.name, collet.passes_mm);
+                self.breach(number, "collet", text);
+            }
+            if to > counter.bore_depth_mm + SAME_MM {
+                self.breach(number, "bore_depth", format!("{to} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm));
+            }
+            if to > stage.from_mm + SAME_MM {
+                self.breach(number, "grip", format!("at {} mm the grip up to {to} mm is not turned yet", stage.from_mm));
+            }
+            for t in [stage.from_mm, stage.to_mm] {
+                let x = t + self.rig.gap_mm() - to;
+                if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM {
+                    let text = format!(
+                        "at a turned length of {t} mm the nose stands {x} mm from the bush face, allowed are {} to {} mm",
+                        counter.nearest_mm, counter.farthest_mm
+                    );
+                    self.breach(number, "counter_spindle_travel", text);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! A finished plan re-checked from the job alone: rules, places, every state, times.
+//!
+//! It shares nothing with the planner: no stations, no arcs, no sampled headstock places, no beam in two halves. Every
+//! state is a whole beam, at turned lengths of its own choice. What it does not accept is not printed as a plan.
+
+mod cuts;
+mod grips;
+mod stops;
+mod times;
+
+use crate::job::Job;
+use crate::job::plan::{Plan, Verdict};
+use crate::process::Rig;
+use crate::process::segments::Segment;
+
+/// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
+const SAME_MM: f64 = 1e-4;
+
+/// One rule that a plan breaks.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Breach {
+    /// Stage, from 1; none for the plan as a whole.
+    pub stage: Option<usize>,
+    /// The rule or check.
+    pub rule: String,
+    /// One sentence.
+    pub text: String,
+    /// Turned length, where a state broke it, mm.
+    pub turned_mm: Option<f64>,
+    /// Share of the limit used, for a check.
+    pub utilisation: Option<f64>,
+}
+
+impl Breach {
+    fn of(stage: Option<usize>, rule: &str, text: impl Into<String>) -> Breach {
+        Breach { stage, rule: rule.into(), text: text.into(), turned_mm: None, utilisation: None }
+    }
+}
+
+/// What a proof found.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Verified {
+    /// Rules broken, in the order of the plan; empty: the plan is proven.
+    pub breaches: Vec<Breach>,
+    /// States looked at.
+    pub states: usize,
+    /// Largest share of any limit.
+    pub utilisation: f64,
+}
+
+impl Verified {
+    /// Whether the plan is proven.
+    pub fn holds(&self) -> bool {
+        self.breaches.is_empty()
+    }
+}
+
+/// What the parts of the proof look at.
+struct Case<'a> {
+    plan: &'a Plan,
+    rig: Rig<'a>,
+    segments: Vec<Segment>,
+    verified: Verified,
+}
+
+impl Case<'_> {
+    fn breach(&mut self, stage: Option<usize>, rule: &str, text: impl Into<String>) {
+        self.verified.breaches.push(Breach::of(stage, rule, text));
+    }
+}
+
+/// Proves a plan against a job, or says what it breaks.
+pub fn prove(plan: &Plan, job: &Job) -> Verified {
+    let refuse = |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
+    if plan.verdict != Verdict::Feasible || plan.stages.is_empty() {
+        return refuse("verdict", "it is not a feasible plan".into());
+    }
+    let counter = job.machine.counter_spindle.as_ref();
+    let collet = match (&plan.collet, counter) {
+        (None, _) => None,
+        (Some(name), Some(counter)) => match counter.collets.iter().find(|c| c.name == *name) {
+            Some(collet) => Some(collet),
+            None => return refuse("collet", format!("the machine has no collet {name}")),
+        },
+        (Some(name), None) => return refuse("collet", format!("collet {name}, but the machine has no counter-spindle")),
+    };
+    if plan.holding != job.holding.key() || plan.tools != job.cutting.tools.key() {
+        let text = format!(
+            "the plan is for {} and {}, the job asks for {} and {}",
+            plan.holding,
+            plan.tools,
+            job.holding.key(),
+            job.cutting.tools.key()
+        );
+        return refuse("way of turning", text);
+    }
+    let bar = job.stock.diameter_mm;
+    let most = job.machine.bush.as_ref().map_or(f64::INFINITY, |b| b.max_bar_mm);
+    if bar > most {
+        return refuse("bush_size", format!("the bar of {bar} mm does not pass the guide bush, which takes {most} mm"));
+    }
+    let rig = Rig::new(job, collet);
+    let segments = match rig.segments() {
+        Ok(segments) => segments,
+        Err(refused) => return refuse(refused.rule, refused.text),
+    };
+    let mut case = Case { plan, rig, segments, verified: Verified::default() };
+    case.stops();
+    case.grips();
+    // With stages or pieces out of order the states would mean nothing.
+    if case.verified.holds() {
+        case.cuts();
+        case.events();
+        case.times();
+    }
+    case.verified
+}

@@ -1,0 +1,77 @@
+//! Where the stages begin and end, where the headstock re-grips, and whether the feed may stop there.
+
+use super::{Case, SAME_MM};
+
+impl Case<'_> {
+    pub(super) fn stops(&mut self) {
+        let (plan, job) = (self.plan, self.rig.job);
+        let mut at = 0.0;
+        for (i, stage) in plan.stages.iter().enumerate() {
+            let number = Some(i + 1);
+            if stage.number != i + 1 || (stage.from_mm - at).abs() > SAME_MM || stage.to_mm <= stage.from_mm {
+                self.breach(number, "order", format!("it runs from {} to {} mm, after {at} mm", stage.from_mm, stage.to_mm));
+            }
+            if (i == 0) != stage.grip.is_none() {
+                self.breach(number, "order", "the first stage is free, and only the first");
+            }
+            at = stage.to_mm;
+        }
+        let end = job.parted_at_mm();
+        if (at - end).abs() > SAME_MM {
+            self.breach(None, "order", format!("the last stage ends at {at} mm, part-off at {end} mm"));
+        }
+        if job.machine.counter_spindle.is_some() && plan.stages.len() < 2 {
+            self.breach(None, "order", "nothing holds the part at part-off");
+        }
+        self.regrips();
+        let inner = plan.stages.iter().skip(1).map(|s| s.from_mm).chain(plan.headstock_regrips_mm.iter().copied());
+        for t in inner.collect::<Vec<_>>() {
+            if !self.rig.stop_at(&self.segments, self.snapped(t)).allowed() {
+                self.breach(None, "interrupt", format!("the feed must not stop at {t} mm"));
+            }
+        }
+        let hand_overs: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
+        if !same(&hand_overs, &plan.hand_overs_mm) {
+            self.breach(None, "order", "the hand-overs listed are not those between the stages");
+        }
+    }
+
+    fn regrips(&mut self) {
+        let (plan, head) = (self.plan, &self.rig.job.machine.headstock);
+        let listed: Vec<f64> = plan.stages.iter().flat_map(|s| s.regrips_mm.iter().copied()).collect();
+        if !same(&listed, &plan.headstock_regrips_mm) {
+            self.breach(None, "regrips", "the re-grips listed are not those of the stages");
+        }
+        let mut last = 0.0;
+        for (i, stage) in plan.stages.iter().enumerate() {
+            for t in &stage.regrips_mm {
+                if *t < stage.from_mm - SAME_MM || *t > stage.to_mm + SAME_MM || *t < last {
+                    self.breach(Some(i + 1), "regrips", format!("the re-grip at {t} mm is out of its stage"));
+                }
+                if stage.grip.is_none() {
+                    self.breach(Some(i + 1), "regrips", format!("the headstock opens at {t} mm while the front is free"));
+                }
+                self.stroke(i + 1, last, *t, head.stroke_mm);
+                last = *t;
+            }
+            self.stroke(i + 1, last, stage.to_mm, head.stroke_mm);
+        }
+    }
+
+    fn stroke(&mut self, stage: usize, last: f64, t: f64, stroke_mm: f64) {
+        if t - last > stroke_mm + SAME_MM {
+            let text = format!("from {last} to {t} mm the headstock would need more than its stroke of {stroke_mm} mm");
+            self.breach(Some(stage), "stroke", text);
+        }
+    }
+
+    /// A stored place as the job's shoulder or segment border, where it is one within rounding.
+    pub(super) fn snapped(&self, t: f64) -> f64 {
+        let borders = self.segments.iter().map(|s| s.to_mm);
+        borders.min_by(|a, b| (a - t).abs().total_cmp(&(b - t).abs())).filter(|b| (b - t).abs() <= SAME_MM).unwrap_or(t)
+    }
+}
+
+fn same(a: &[f64], b: &[f64]) -> bool {
+    a.len() == b.len() && a.iter().zip(b).all(|(x, y)| (x - y).abs() <= SAME_MM)
+}

@@ -1,0 +1,60 @@
+//! The times of a plan, added up anew.
+
+use super::{Case, SAME_MM};
+use crate::job::plan::Times;
+
+/// Times agree within this share, or this many seconds.
+const SAME_SHARE: f64 = 1e-6;
+const SAME_S: f64 = 1e-6;
+
+impl Case<'_> {
+    pub(super) fn times(&mut self) {
+        let (plan, job) = (self.plan, self.rig.job);
+        let machine = &job.machine;
+        let mut sum = Times { part_off: machine.part_off.time_s, ..Times::default() };
+        for piece in &plan.segments {
+            let middle = 0.5 * (piece.from_mm + piece.to_mm);
+            let segment = &self.segments[crate::process::segments::segment_at(&self.segments, middle)];
+            let gripped = plan.stages.get(piece.stage.wrapping_sub(1)).is_some_and(|s| s.grip.is_some());
+            let time = self.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, piece.rpm);
+            // A speed at what the last travel asks for is no cap on travels before it, which run slower anyway.
+            sum.cutting += time.cutting_s;
+            sum.segments += time.overhead_s;
+        }
+        let stops: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
+        sum.hand_overs = stops.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s);
+        let mut places = stops.clone();
+        for t in &plan.headstock_regrips_mm {
+            let shared = stops.iter().any(|s| (s - t).abs() < SAME_MM);
+            let saved = if shared { machine.shared_stop_saving_s } else { 0.0 };
+            sum.regrips += (machine.headstock.regrip_s - saved).max(0.0);
+            if !shared {
+                places.push(*t);
+            }
+        }
+        sum.features = self.rig.tasks().iter().map(|t| t.time_s).sum();
+        sum.back_work = job.shaft.back_work.iter().map(|w| w.time_s).sum();
+        let lines = places.iter().map(|t| self.rig.stop_at(&self.segments, self.snapped(*t)));
+        sum.penalties = lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);
+        sum.total = sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off
+            + sum.back_work
+            + sum.penalties;
+        let t = &plan.time_s;
+        let pairs = [
+            ("cutting", t.cutting, sum.cutting),
+            ("segments", t.segments, sum.segments),
+            ("hand_overs", t.hand_overs, sum.hand_overs),
+            ("regrips", t.regrips, sum.regrips),
+            ("features", t.features, sum.features),
+            ("part_off", t.part_off, sum.part_off),
+            ("back_work", t.back_work, sum.back_work),
+            ("penalties", t.penalties, sum.penalties),
+            ("total", t.total, sum.total),
+        ];
+        for (name, given, found) in pairs {
+            if (given - found).abs() > SAME_S + SAME_SHARE * found {
+                self.breach(None, "times", format!("{name} is given as {given:.3} s, it adds up to {found:.3} s"));
+            }
+        }
+    }
+}
