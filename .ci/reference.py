@@ -13,12 +13,14 @@ Ours: mm, N, t, s; x along the shaft from the left end; deflection and weight po
 * Rotordynamics library (ROSS): m, N, kg, s. Shaft along its z; lateral x and y, y up, so our deflection is -y. Four
   unknowns a node (x, y and two rotations); at zero speed the planes do not couple and x, y have the same bearings, so
   each of our frequencies comes twice and every second is taken. Cowper's shear coefficient (its `cowper`), rotary
-  inertia on, gyroscopic terms on but without effect at zero speed. Same nodes as ours. Static answers from its own
-  stiffness matrix, since its static run holds bearings rigid.
+  inertia on, gyroscopic terms on but without effect at zero speed. Same nodes as ours. Answers come from its own
+  stiffness and mass matrices: its static run holds bearings rigid, and its modal run takes seconds a shaft for pairs of
+  equal frequencies (it gives the same ones, within 0.0005 %).
 * Structural library (OpenSees): kept in mm, N, t, s. Shaft along its x, y up, so our deflection is -y; axial motion
   held. Timoshenko elements with shear area `k A`, k = 6(1+v)/(7+6v) (Cowper); weight as a uniform element load. Mass
-  lumped at nodes, translational and rotary, as a different mass model from ours; every element is cut in four, which
-  brings the lumping error below 0.01 %.
+  lumped at nodes, translational and rotary, as a different mass model from ours; every element is cut in
+  sixteen. The lumping error falls with the square of the cuts: in the worst of these shafts from 0.16 % of the third
+  frequency at four to 0.01 % at sixteen.
 
 The limit of 0.1 % is on stiffness and frequency; sag at a place is compared on the scale of the shaft's largest sag,
 since it may pass through zero.
@@ -34,10 +36,11 @@ import warnings
 
 import numpy as np
 from scipy.integrate import solve_ivp
+from scipy.linalg import eigh
 
 LIMIT = 1e-3
 LEAST_CASES = 30
-CUTS = 4
+CUTS = 16
 # The simulated cut is this much below and above our limit.
 MARGIN = 0.03
 
@@ -84,12 +87,12 @@ def rotordynamics(case):
     sag = -np.linalg.solve(stiffness, mass @ down * case["gravity_mm_per_s2"] * 1e-3)[1::dof] * 1e3
     softness = np.linalg.inv(stiffness)
     at = [node_at(case, p) for p in case["places_mm"]]
-    omega = np.sort(rotor.run_modal(speed=0.0, num_modes=12, sparse=True).wn)
+    omega = np.sqrt(eigh(stiffness, mass, eigvals_only=True, subset_by_index=[0, 5]))
     return {
         "stiffness_n_per_mm": [1e-3 / softness[dof * i + 1, dof * i + 1] for i in at],
         "sag_mm": [sag[i] for i in at],
         "largest_sag_mm": np.abs(sag).max(),
-        "frequencies_hz": list(omega[0:6:2] / (2 * math.pi)),
+        "frequencies_hz": list(omega[::2] / (2 * math.pi)),
     }
 
 
@@ -183,17 +186,17 @@ def deviations(ours, theirs):
 
 def compare(name, cases, solve):
     """Prints the worst of each quantity; true when all agree. NaN never agrees."""
-    worst = {}
+    found = {}
     for case in cases:
         for what, deviation in deviations(case["ours"], solve(case)).items():
-            known = worst.get(what)
-            if known is None or not deviation <= known[0]:
-                worst[what] = (deviation, case["name"])
+            found.setdefault(what, []).append((deviation, case["name"]))
     good = len(cases) >= LEAST_CASES
     print(f"{name}: {len(cases)} shafts" + ("" if good else f", {LEAST_CASES} are needed"))
-    for what, (deviation, case) in worst.items():
-        fine = deviation <= LIMIT
+    for what, all_of_it in found.items():
+        fine = all(deviation <= LIMIT for deviation, _ in all_of_it)
         good = good and fine
+        # What is no number counts as the worst of all.
+        deviation, case = max(all_of_it, key=lambda d: math.inf if math.isnan(d[0]) else d[0])
         print(f"  {what:12} worst {100 * deviation:.5f} % ({case}){'' if fine else '  TOO FAR'}")
     return good
 
