@@ -169,18 +169,20 @@ def structural(case, ops):
 
 
 def deviations(ours, theirs):
-    share = lambda a, b: max(abs(np.array(a) / np.array(b) - 1.0))
-    scale = theirs["largest_sag_mm"]
+    """Largest share of difference of each quantity. numpy's `max` hands NaN on; Python's own would lose it."""
+
+    def share(what, scale=None):
+        a, b = np.atleast_1d(ours[what]), np.atleast_1d(theirs[what])
+        assert a.shape == b.shape, what
+        return np.abs(a - b) / (np.abs(b) if scale is None else scale)
+
+    largest = theirs["largest_sag_mm"]
+    sags = np.append(share("sag_mm", largest), share("largest_sag_mm"))
+    hz = share("frequencies_hz")
     return {
-        "stiffness": share(ours["stiffness_n_per_mm"], theirs["stiffness_n_per_mm"]),
-        "sag": max(
-            max(abs(np.array(ours["sag_mm"]) - np.array(theirs["sag_mm"]))) / scale,
-            abs(ours["largest_sag_mm"] / scale - 1.0),
-        ),
-        **{
-            f"frequency {i + 1}": abs(a / b - 1.0)
-            for i, (a, b) in enumerate(zip(ours["frequencies_hz"], theirs["frequencies_hz"], strict=True))
-        },
+        "stiffness": np.max(share("stiffness_n_per_mm")),
+        "sag": np.max(sags),
+        **{f"frequency {i + 1}": d for i, d in enumerate(hz)},
     }
 
 
