@@ -20,6 +20,7 @@
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 pub mod answer;
+pub mod cli;
 pub mod diag;
 pub mod fields;
 pub mod units;

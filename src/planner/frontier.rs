@@ -211,11 +211,8 @@ fn broken(
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
     let far = rig.job.machine.headstock.farthest_mm();
-    let state = State {
-        turned_mm: t,
-        counter: Counter::of(nose),
-        guide: Guide::Bush { headstock_mm: far - (t - last_mm) },
-    };
+    let state =
+        State { turned_mm: t, counter: Counter::of(nose), guide: Guide::Bush { headstock_mm: far - (t - last_mm) } };
     let Ok(answers) = rig.answers(&state) else {
         return ("support".into(), "the supports leave the bar free to move".into());
     };

@@ -17,7 +17,8 @@ pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
 pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
         // The general tolerance is not written on every diameter of a drawing.
-        let class = if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
+        let class =
+            if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
         let (kind, label, inner) = match &s.kind {
             SectionKind::Cylinder { diameter_mm } => ("cylinder", format!("Ø{diameter_mm}{class}"), None),
             SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),

@@ -299,7 +299,8 @@ impl<'a> Looker<'a> {
         let (share_low, share_high) = range(&|s| s.share[side]);
         let (base_low, base_high) = range(&|s| s.base[side]);
         let (cap_low, cap_high) = range(&|s| s.cap_rpm[side].min(rpm));
-        let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
+        let guard =
+            |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
         let hopeful_rpm = cap_high + guard(cap_low, cap_high);
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,

@@ -89,7 +89,9 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
     match (best, blocked) {
         (Some(found), _) => finish(job, found, effort).map(|p| Answer::Found(Box::new(p))),
         // Finding out what stands in the way takes longer than finding that something does.
-        (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => solve(job, Effort::Explain, look_at_mm),
+        (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
+            solve(job, Effort::Explain, look_at_mm)
+        }
         (None, Some(blocked)) => Ok(Answer::Blocked(blocked)),
         (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
@@ -105,7 +107,12 @@ fn better(new: &Candidate<'_>, old: &Candidate<'_>, objective: Objective) -> boo
 
 type Tried<'a> = Result<Candidate<'a>, Blocked>;
 
-fn try_collet<'a>(job: &'a Job, collet: Option<&'a Collet>, effort: Effort, look_at_mm: &[f64]) -> Result<Tried<'a>, Defect> {
+fn try_collet<'a>(
+    job: &'a Job,
+    collet: Option<&'a Collet>,
+    effort: Effort,
+    look_at_mm: &[f64],
+) -> Result<Tried<'a>, Defect> {
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {
         Ok(s) => s,

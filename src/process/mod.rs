@@ -6,6 +6,7 @@ pub mod answers;
 pub mod checks;
 pub mod features;
 pub mod forces;
+pub mod moment;
 pub mod profile;
 pub mod rig;
 pub mod segments;

@@ -33,6 +33,8 @@ impl Rig<'_> {
     /// takes the machine's time, which stands beside the plan's cutting time, so it is nothing here.
     pub fn piece_time(&self, segment: &Segment, length_mm: f64, gripped: bool, cap_rpm: f64) -> PieceTime {
         let overhead = self.job.machine.segment_overhead_s;
+        // No work of a segment runs faster than its states are checked at, threading passes neither.
+        let cap_rpm = cap_rpm.min(self.segment_rpm(segment, gripped));
         let rpm = |before_mm: f64| self.wanted_rpm(segment, before_mm, gripped).min(cap_rpm);
         let along = |length: f64| -> f64 {
             segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t.before_mm))).sum()
@@ -56,7 +58,7 @@ impl Rig<'_> {
             },
             (Work::Thread, Some(thread)) => {
                 let passes = (4.0 + 4.0 * thread.pitch_mm).round();
-                let speed = 0.5 * self.wanted_rpm(segment, thread.major_mm, gripped).min(cap_rpm);
+                let speed = (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm);
                 let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
                 PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }
             }

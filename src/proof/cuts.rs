@@ -48,8 +48,13 @@ impl Case<'_> {
             });
             if let Some(s) = listed {
                 let feed = segment.finishing().map_or(0.0, |t| t.feed_mm);
-                if s.feed_mm > feed * (1.0 + 1e-9) || s.travels != segment.travels.len() || s.work != segment.work.key() {
-                    self.breach(number, "segments", format!("the piece from {from_mm} to {to_mm} mm is not cut as the job asks"));
+                if s.feed_mm > feed * (1.0 + 1e-9) || s.travels != segment.travels.len() || s.work != segment.work.key()
+                {
+                    self.breach(
+                        number,
+                        "segments",
+                        format!("the piece from {from_mm} to {to_mm} mm is not cut as the job asks"),
+                    );
                 }
             }
             listed.map(|s| s.rpm)
@@ -158,7 +163,8 @@ impl Case<'_> {
         let reaches = &self.rig.job.machine.cross_tool_reach_mm;
         for task in self.rig.tasks() {
             let done = self.plan.features.iter().find(|f| {
-                let moment = f.turned_mm.is_some_and(|t| reaches.iter().any(|r| (task.moment_mm(*r) - t).abs() < SAME_MM));
+                let moment =
+                    f.turned_mm.is_some_and(|t| reaches.iter().any(|r| (task.moment_mm(*r) - t).abs() < SAME_MM));
                 f.feature == task.kind && f.text == task.text && moment
             });
             let Some((t, number)) = done.and_then(|f| Some((f.turned_mm?, f.stage?))) else {

@@ -36,14 +36,25 @@ impl Case<'_> {
             let front = job.shaft.sections.iter().filter(|s| s.from_mm < to - SAME_MM).map(|s| s.largest_mm());
             let largest = front.fold(0.0, f64::max);
             if largest > collet.passes_mm {
-                let text = format!("{largest} mm in front does not pass collet {}, which passes {} mm", collet.name, collet.passes_mm);
+                let text = format!(
+                    "{largest} mm in front does not pass collet {}, which passes {} mm",
+                    collet.name, collet.passes_mm
+                );
                 self.breach(number, "collet", text);
             }
             if to > counter.bore_depth_mm + SAME_MM {
-                self.breach(number, "bore_depth", format!("{to} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm));
+                self.breach(
+                    number,
+                    "bore_depth",
+                    format!("{to} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm),
+                );
             }
             if to > stage.from_mm + SAME_MM {
-                self.breach(number, "grip", format!("at {} mm the grip up to {to} mm is not turned yet", stage.from_mm));
+                self.breach(
+                    number,
+                    "grip",
+                    format!("at {} mm the grip up to {to} mm is not turned yet", stage.from_mm),
+                );
             }
             for t in [stage.from_mm, stage.to_mm] {
                 let x = t + self.rig.gap_mm() - to;

@@ -71,7 +71,8 @@ impl Case<'_> {
 
 /// Proves a plan against a job, or says what it breaks.
 pub fn prove(plan: &Plan, job: &Job) -> Verified {
-    let refuse = |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
+    let refuse =
+        |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
     if plan.verdict != Verdict::Feasible || plan.stages.is_empty() {
         return refuse("verdict", "it is not a feasible plan".into());
     }
@@ -82,7 +83,9 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
             Some(collet) => Some(collet),
             None => return refuse("collet", format!("the machine has no collet {name}")),
         },
-        (Some(name), None) => return refuse("collet", format!("collet {name}, but the machine has no counter-spindle")),
+        (Some(name), None) => {
+            return refuse("collet", format!("collet {name}, but the machine has no counter-spindle"));
+        }
     };
     if plan.holding != job.holding.key() || plan.tools != job.cutting.tools.key() {
         let text = format!(

@@ -9,7 +9,11 @@ impl Case<'_> {
         for (i, stage) in plan.stages.iter().enumerate() {
             let number = Some(i + 1);
             if stage.number != i + 1 || (stage.from_mm - at).abs() > SAME_MM || stage.to_mm <= stage.from_mm {
-                self.breach(number, "order", format!("it runs from {} to {} mm, after {at} mm", stage.from_mm, stage.to_mm));
+                self.breach(
+                    number,
+                    "order",
+                    format!("it runs from {} to {} mm, after {at} mm", stage.from_mm, stage.to_mm),
+                );
             }
             if (i == 0) != stage.grip.is_none() {
                 self.breach(number, "order", "the first stage is free, and only the first");
@@ -49,7 +53,11 @@ impl Case<'_> {
                     self.breach(Some(i + 1), "regrips", format!("the re-grip at {t} mm is out of its stage"));
                 }
                 if stage.grip.is_none() {
-                    self.breach(Some(i + 1), "regrips", format!("the headstock opens at {t} mm while the front is free"));
+                    self.breach(
+                        Some(i + 1),
+                        "regrips",
+                        format!("the headstock opens at {t} mm while the front is free"),
+                    );
                 }
                 self.stroke(i + 1, last, *t, head.stroke_mm);
                 last = *t;

@@ -35,8 +35,14 @@ impl Case<'_> {
         sum.features = self.rig.tasks().iter().map(|t| t.time_s).sum();
         sum.back_work = job.shaft.back_work.iter().map(|w| w.time_s).sum();
         let lines = places.iter().map(|t| self.rig.stop_at(&self.segments, self.snapped(*t)));
-        sum.penalties = lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);
-        sum.total = sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off
+        sum.penalties =
+            lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);
+        sum.total = sum.cutting
+            + sum.segments
+            + sum.hand_overs
+            + sum.regrips
+            + sum.features
+            + sum.part_off
             + sum.back_work
             + sum.penalties;
         let t = &plan.time_s;

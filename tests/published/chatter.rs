@@ -14,7 +14,7 @@ const SOURCE: &str = "Tobias & Fishwick (1958); Tlusty & Polacek (1963); numbers
 fn single(k: f64, damping: f64) -> f64 {
     let omega: f64 = 1234.5;
     let mode = Mode { omega, shape: vec![[omega / k.sqrt(), 0.0]] };
-    least_real(&[mode], 0, 1.0 / k, damping)
+    least_real(&[mode], 0, 1.0 / k, damping).mm_per_n
 }
 
 fn example() -> Vec<Row> {

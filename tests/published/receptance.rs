@@ -148,7 +148,7 @@ fn beam_of(s: &Setup) -> Beam {
 }
 
 /// Ours, and by the scan; and the scan is never above the bound from the static flexibility.
-fn both(s: &Setup) -> (f64, f64) {
+fn both(s: &Setup) -> (chatter::LeastReal, f64) {
     let beam = beam_of(s);
     let node = beam.node(s.tool);
     let scanned = least_by_scan(&all_modes(&beam, node), s.damping);
@@ -159,20 +159,25 @@ fn both(s: &Setup) -> (f64, f64) {
     (chatter::least_real(&lowest, node, flexibility, s.damping), scanned)
 }
 
+/// What is above the scan is at most what the modes left out were given.
 #[test]
 fn val_least_real_part_is_that_of_the_whole_receptance() {
     for (i, s) in SETUPS.iter().enumerate() {
         let (ours, scanned) = both(s);
-        assert!((ours - scanned).abs() <= NEAR * scanned, "setup {i}: ours {ours:e}, scan {scanned:e} mm/N");
+        let over = ours.mm_per_n * ours.left_out;
+        let off = ours.mm_per_n - scanned;
+        assert!(off >= -NEAR * scanned && off <= over + NEAR * scanned, "setup {i}: {ours:?}, scan {scanned:e} mm/N");
+        assert!(ours.left_out < 0.1, "setup {i}: {ours:?}");
     }
 }
 
+/// A long thin front has many low modes that hardly move a tool next to the bush. Counting the modes left out as stiff
+/// once gave a limit four times too high here, or none at all.
 #[test]
-#[ignore = "known gap: modes left out enter by their static flexibility alone, which lifts Re G and can hide its least"]
-fn val_modes_left_out_never_make_the_cut_look_safer() {
+fn regress_modes_left_out_never_make_the_cut_look_safer() {
     for (i, s) in LONG_FRONTS.iter().enumerate() {
         let (ours, scanned) = both(s);
-        assert!(ours >= (1.0 - NEAR) * scanned, "long front {i}: ours {ours:e}, scan {scanned:e} mm/N");
+        assert!(ours.mm_per_n >= (1.0 - NEAR) * scanned, "long front {i}: {ours:?}, scan {scanned:e} mm/N");
     }
 }
 

@@ -207,12 +207,12 @@ impl Shaft {
     }
 
     /// Angular frequencies with shear and rotary inertia as the material has them, rad/s. The first comes from
-    /// `lowest_omega`, which the planner uses; it must be the first of `lowest_modes` too.
+    /// `lowest_mode`, which the planner uses; it must be the first of `lowest_modes` too.
     pub fn omegas(&self, count: usize) -> Vec<f64> {
         let beam = self.beam(&[]);
         let mut omegas: Vec<f64> = modes::lowest_modes(&beam, count).expect("held").iter().map(|m| m.omega).collect();
-        let lowest = modes::lowest_omega(&beam, &beam.factor().expect("held"));
-        assert!((lowest - omegas[0]).abs() <= 1e-5 * lowest, "lowest_omega {lowest}, lowest_modes {}", omegas[0]);
+        let lowest = modes::lowest_mode(&beam, &beam.factor().expect("held")).omega;
+        assert!((lowest - omegas[0]).abs() <= 1e-5 * lowest, "lowest_mode {lowest}, lowest_modes {}", omegas[0]);
         omegas[0] = lowest;
         omegas
     }

@@ -205,6 +205,7 @@ pub fn sample_plan() -> Plan {
             segment(9, 898.5, 928.5, 17.0, 5),
             back,
         ],
+        part_off_rpm: Some(1782.0),
         features: vec![
             FeatureMoment {
                 feature: "centre_hole".into(),

@@ -1,0 +1,86 @@
+//! `check`: the verdict alone.
+
+use super::plan::{ending, read, with_newline};
+use super::{Ending, Format, out};
+use crate::answer::answer;
+use crate::job::plan::{CheckResult, Quote, Shortfall, Times, Verdict};
+use crate::report;
+use serde::Serialize;
+use std::path::PathBuf;
+
+/// What `check` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The job file.
+    job: PathBuf,
+    /// Another machine file in place of the job's.
+    #[arg(long, value_name = "FILE")]
+    machine: Option<PathBuf>,
+    /// How stdout is written.
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+/// The verdict as JSON: the keys mean what they mean in a plan.
+#[derive(Debug, Serialize)]
+struct Brief<'a> {
+    verdict: Verdict,
+    job: &'a str,
+    length_mm: f64,
+    holding: &'a str,
+    tools: &'a str,
+    machine: &'a str,
+    collet: Option<&'a str>,
+    stages: usize,
+    hand_overs: usize,
+    headstock_regrips: usize,
+    witness_lines: usize,
+    time_s: &'a Times,
+    margin: Option<f64>,
+    margin_at: Option<&'a CheckResult>,
+    quote: &'a Quote,
+    shortfall: Option<&'a Shortfall>,
+    input_digest: &'a str,
+    cautions: &'a [String],
+}
+
+/// Runs it.
+pub fn run(args: &Args) -> Ending {
+    let job = match read(&args.job, args.machine.as_deref()) {
+        Ok(job) => job,
+        Err(ending) => return ending,
+    };
+    let plan = match answer(&job) {
+        Ok(plan) => plan,
+        Err(defect) => return out::defect(&defect),
+    };
+    match args.format {
+        Format::Text => out::result(&with_newline(report::verdict_text(&plan))),
+        Format::Json => {
+            let ended = out::json(&Brief {
+                verdict: plan.verdict,
+                job: &plan.job,
+                length_mm: plan.length_mm,
+                holding: &plan.holding,
+                tools: &plan.tools,
+                machine: &plan.machine,
+                collet: plan.collet.as_deref(),
+                stages: plan.stages.len(),
+                hand_overs: plan.hand_overs_mm.len(),
+                headstock_regrips: plan.headstock_regrips_mm.len(),
+                witness_lines: plan.witnesses.len(),
+                time_s: &plan.time_s,
+                margin: plan.margin,
+                margin_at: plan.margin_at.as_ref(),
+                quote: &plan.quote,
+                shortfall: plan.shortfall.as_ref(),
+                input_digest: &plan.input_digest,
+                cautions: &plan.cautions,
+            });
+            if ended != Ending::Done {
+                return ended;
+            }
+        }
+    }
+    ending(&plan)
+}

@@ -1,0 +1,99 @@
+//! The command line: words and files, no engineering. One file a command.
+
+mod at;
+mod batch;
+mod check;
+mod files;
+mod new;
+mod out;
+mod plan;
+mod recheck;
+
+use clap::{Parser, Subcommand, ValueEnum};
+use std::ffi::OsString;
+use std::process::ExitCode;
+
+/// How a command ends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Ending {
+    /// Feasible, or done.
+    Done,
+    /// Not feasible.
+    NotFeasible,
+    /// The input or the call is wrong.
+    WrongInput,
+    /// A defect of ours.
+    Defect,
+}
+
+impl Ending {
+    /// The exit status.
+    pub fn status(self) -> u8 {
+        match self {
+            Ending::Done => 0,
+            Ending::NotFeasible => 1,
+            Ending::WrongInput => 2,
+            Ending::Defect => 3,
+        }
+    }
+}
+
+/// How results are printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+enum Format {
+    /// For reading.
+    Text,
+    /// One JSON document and nothing else.
+    Json,
+}
+
+/// Plans how a long slender shaft is turned on a sliding-head (guide-bush) lathe, and proves the plan.
+#[derive(Debug, Parser)]
+#[command(name = "spanhold", version, arg_required_else_help = true)]
+struct Call {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Debug, Subcommand)]
+enum Command {
+    /// The whole plan: stages, grips, re-grips, segments, times, quote.
+    Plan(plan::Args),
+    /// The verdict alone: can it be made so, and if not, what stops it and what would help.
+    Check(check::Args),
+    /// The mechanics at one moment.
+    At(at::Args),
+    /// A stored plan against a (revised) job.
+    Recheck(recheck::Args),
+    /// Many jobs on all cores, one JSON line each, in input order.
+    Batch(batch::Args),
+    /// A commented job to start from.
+    New(new::Args),
+}
+
+/// Runs a call and says how it ended. Results go to stdout, everything else to stderr.
+pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
+    let call = match Call::try_parse_from(args) {
+        Ok(call) => call,
+        Err(asked) => {
+            // Help and version are results; everything else is a wrong call.
+            let wrong = asked.use_stderr();
+            let text = asked.render().to_string();
+            if wrong {
+                out::say(&text);
+            } else {
+                out::result(&text);
+            }
+            return ExitCode::from(if wrong { Ending::WrongInput } else { Ending::Done }.status());
+        }
+    };
+    let ending = match call.command {
+        Command::Plan(args) => plan::run(&args),
+        Command::Check(args) => check::run(&args),
+        Command::At(args) => at::run(&args),
+        Command::Recheck(args) => recheck::run(&args),
+        Command::Batch(args) => batch::run(&args),
+        Command::New(args) => new::run(&args),
+    };
+    ExitCode::from(ending.status())
+}

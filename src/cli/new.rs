@@ -1,0 +1,33 @@
+//! `new`: a commented job to start from.
+
+use super::{Ending, files, out};
+use crate::diag::Diag;
+use crate::input::TEMPLATE;
+use std::path::PathBuf;
+
+/// What `new` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// Where to write it; left out: stdout.
+    file: Option<PathBuf>,
+}
+
+/// Runs it. A file that exists is never overwritten.
+pub fn run(args: &Args) -> Ending {
+    let Some(path) = &args.file else {
+        out::result(TEMPLATE);
+        return Ending::Done;
+    };
+    if path.exists() {
+        let diag =
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one");
+        return out::wrong_input(&[diag]);
+    }
+    match files::write_one(path, TEMPLATE) {
+        Ok(()) => {
+            out::say(&format!("wrote {}; next: spanhold plan {}\n", path.display(), path.display()));
+            Ending::Done
+        }
+        Err(diag) => out::wrong_input(&[diag]),
+    }
+}

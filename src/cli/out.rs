@@ -1,0 +1,54 @@
+//! Printing: results to stdout, everything else to stderr.
+
+use super::Ending;
+use crate::diag::Diag;
+use crate::input;
+use crate::planner::Defect;
+use std::io::{ErrorKind, Write};
+
+/// Prints a result. A reader that has closed the pipe has seen enough, which is no error.
+pub fn result(text: &str) {
+    let mut stdout = std::io::stdout().lock();
+    let written = stdout.write_all(text.as_bytes()).and_then(|()| stdout.flush());
+    if let Err(e) = written {
+        if e.kind() != ErrorKind::BrokenPipe {
+            say(&format!("error: the result could not be printed: {e}\n"));
+        }
+    }
+}
+
+/// Prints a JSON document.
+pub fn json(value: &impl serde::Serialize) -> Ending {
+    match serde_json::to_string_pretty(value) {
+        Ok(mut text) => {
+            text.push('\n');
+            result(&text);
+            Ending::Done
+        }
+        Err(e) => defect(&Defect(format!("the result could not be written as JSON: {e}"))),
+    }
+}
+
+/// Says something on stderr. Where even that is closed there is nobody to tell.
+pub fn say(text: &str) {
+    let _ = std::io::stderr().lock().write_all(text.as_bytes());
+}
+
+/// Tells what is wrong with the input.
+pub fn wrong_input(diags: &[Diag]) -> Ending {
+    let mut text = input::render(diags);
+    if !text.ends_with('\n') {
+        text.push('\n');
+    }
+    say(&text);
+    Ending::WrongInput
+}
+
+/// Tells a fault of ours.
+pub fn defect(defect: &Defect) -> Ending {
+    say(&format!(
+        "error: this is a defect of spanhold, not of your job: {defect}\n  \
+         help: no plan is printed; please send us the job file\n"
+    ));
+    Ending::Defect
+}

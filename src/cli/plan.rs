@@ -1,0 +1,91 @@
+//! `plan`: the whole plan, on stdout and as a folder.
+
+use super::{Ending, Format, files, out};
+use crate::answer::answer;
+use crate::input;
+use crate::job::Job;
+use crate::job::plan::{Plan, Verdict};
+use crate::planner::Defect;
+use crate::report;
+use std::path::PathBuf;
+
+/// What `plan` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The job file.
+    job: PathBuf,
+    /// Another machine file in place of the job's.
+    #[arg(long, value_name = "FILE")]
+    machine: Option<PathBuf>,
+    /// Writes plan.json, stages.csv, plan.svg and sheet.html into this folder too.
+    #[arg(long, value_name = "DIR")]
+    out: Option<PathBuf>,
+    /// How stdout is written.
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+/// Reads a job, or says what is wrong with it.
+pub fn read(job: &std::path::Path, machine: Option<&std::path::Path>) -> Result<Job, Ending> {
+    input::read_job_with(job, machine).map_err(|diags| out::wrong_input(&diags))
+}
+
+/// How a command that planned ends.
+pub fn ending(plan: &Plan) -> Ending {
+    match plan.verdict {
+        Verdict::Feasible => Ending::Done,
+        Verdict::Infeasible => Ending::NotFeasible,
+    }
+}
+
+/// Runs it.
+pub fn run(args: &Args) -> Ending {
+    let job = match read(&args.job, args.machine.as_deref()) {
+        Ok(job) => job,
+        Err(ending) => return ending,
+    };
+    let plan = match answer(&job) {
+        Ok(plan) => plan,
+        Err(defect) => return out::defect(&defect),
+    };
+    if let Some(dir) = &args.out {
+        let files = match folder(&plan) {
+            Ok(files) => files,
+            Err(defect) => return out::defect(&defect),
+        };
+        if let Err(diag) = files::write_all(dir, &files) {
+            return out::wrong_input(&[diag]);
+        }
+    }
+    match args.format {
+        Format::Text => out::result(&with_newline(report::plan_text(&plan))),
+        Format::Json => {
+            let ended = out::json(&plan);
+            if ended != Ending::Done {
+                return ended;
+            }
+        }
+    }
+    ending(&plan)
+}
+
+/// A text that ends its last line.
+pub fn with_newline(mut text: String) -> String {
+    if !text.ends_with('\n') {
+        text.push('\n');
+    }
+    text
+}
+
+/// The files of a plan's folder.
+pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, String)>, Defect> {
+    let json =
+        serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
+    let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
+    Ok(vec![
+        ("plan.json", json + "\n"),
+        ("stages.csv", report::stages_csv(plan)),
+        ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?)),
+        ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?)),
+    ])
+}

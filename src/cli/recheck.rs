@@ -1,0 +1,101 @@
+//! `recheck`: a stored plan against a (revised) job, by the proof.
+
+use super::plan::read;
+use super::{Ending, Format, out};
+use crate::diag::Diag;
+use crate::job::plan::Plan;
+use crate::proof::prove;
+use serde::Serialize;
+use std::path::PathBuf;
+
+/// Largest plan file read, bytes.
+const MOST_BYTES: u64 = 64 << 20;
+
+/// What `recheck` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The stored plan (plan.json).
+    plan: PathBuf,
+    /// The job file.
+    job: PathBuf,
+    /// Another machine file in place of the job's.
+    #[arg(long, value_name = "FILE")]
+    machine: Option<PathBuf>,
+    /// How stdout is written.
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+#[derive(Debug, Serialize)]
+struct Rechecked {
+    proven: bool,
+    inputs_changed: bool,
+    states: usize,
+    margin: Option<f64>,
+    breaches: Vec<Broken>,
+}
+
+#[derive(Debug, Serialize)]
+struct Broken {
+    stage: Option<usize>,
+    rule: String,
+    text: String,
+}
+
+fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
+    let name = path.display();
+    let unreadable = |e: std::io::Error| Diag::new(format!("{name} cannot be read: {e}"));
+    let size = std::fs::metadata(path).map_err(unreadable)?.len();
+    if size > MOST_BYTES {
+        return Err(Diag::new(format!("{name} is larger than any plan")).help("give the plan.json of `plan --out`"));
+    }
+    let text = std::fs::read_to_string(path).map_err(unreadable)?;
+    serde_json::from_str(&text).map_err(|e| {
+        let what = format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column());
+        Diag::new(what).help("give the plan.json of `plan --out`")
+    })
+}
+
+/// Runs it.
+pub fn run(args: &Args) -> Ending {
+    let plan = match stored(&args.plan) {
+        Ok(plan) => plan,
+        Err(diag) => return out::wrong_input(&[diag]),
+    };
+    let job = match read(&args.job, args.machine.as_deref()) {
+        Ok(job) => job,
+        Err(ending) => return ending,
+    };
+    let found = prove(&plan, &job);
+    let changed = plan.input_digest != job.input_digest;
+    if args.format == Format::Json {
+        let breaches = found.breaches.iter();
+        let ended = out::json(&Rechecked {
+            proven: found.holds(),
+            inputs_changed: changed,
+            states: found.states,
+            margin: (found.states > 0).then_some(1.0 - found.utilisation),
+            breaches: breaches.map(|b| Broken { stage: b.stage, rule: b.rule.clone(), text: b.text.clone() }).collect(),
+        });
+        if ended != Ending::Done {
+            return ended;
+        }
+    } else {
+        let inputs = if changed { "the inputs have changed since" } else { "the inputs are the same" };
+        let mut text = if found.holds() {
+            let used = 100.0 * found.utilisation;
+            format!(
+                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit; {inputs}\n",
+                plan.job, found.states
+            )
+        } else {
+            format!("NO LONGER PROVEN  {}: {} rules broken; {inputs}\n", plan.job, found.breaches.len())
+        };
+        for b in &found.breaches {
+            let place = b.stage.map_or("plan".to_string(), |s| format!("stage {s}"));
+            text += &format!("  {place}: {}: {}\n", b.rule, b.text);
+        }
+        out::result(&text);
+    }
+    if found.holds() { Ending::Done } else { Ending::NotFeasible }
+}

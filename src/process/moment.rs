@@ -1,0 +1,113 @@
+//! One moment in full: what `at` prints.
+
+use super::checks::{self, Finding, View, chatter, whip};
+use super::rig::Rig;
+use super::segments::{Segment, Work};
+use super::state::{Guide, State};
+use crate::mechanics::beam::Unheld;
+use crate::units::{hz, um};
+
+/// Places of the headstock that are tried when none is given.
+const PLACES: usize = 9;
+/// Frequencies given.
+const FREQUENCIES: usize = 3;
+
+/// Everything about one moment.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Moment {
+    /// The state.
+    pub state: State,
+    /// Speed, rev/min.
+    pub rpm: f64,
+    /// Unsupported length, mm.
+    pub unsupported_mm: f64,
+    /// Critical speed, rev/min.
+    pub critical_rpm: f64,
+    /// Lowest lateral natural frequencies, Hz.
+    pub frequencies_hz: Vec<f64>,
+    /// Least lateral stiffness that counts, N/µm, and where, mm.
+    pub stiffness_n_per_um: f64,
+    /// Where it is least, mm.
+    pub stiffness_at_mm: f64,
+    /// Self-weight deflection over the unsupported span, µm.
+    pub sag_um: f64,
+    /// Bow under rotation, mm.
+    pub whip_mm: f64,
+    /// Deflection at the tool under the net radial force of the finishing travel, µm.
+    pub cut_deflection_um: f64,
+    /// Change of the diameter along that travel, µm.
+    pub cut_diameter_change_um: f64,
+    /// Passive force of the leading tool, N.
+    pub passive_force_n: f64,
+    /// What the bar feels of both tools, N.
+    pub net_radial_force_n: f64,
+    /// Main cutting force of all tools of the travel, N.
+    pub main_force_n: f64,
+    /// Limit of the depth of cut by chatter, mm; none where it does not apply.
+    pub chatter_depth_limit_mm: Option<f64>,
+    /// All checks, `chatter` with its modes worked out.
+    pub checks: Vec<Finding>,
+}
+
+/// A moment with the headstock where it is given, or at the worst of nine evenly spaced places.
+pub fn moment(rig: &Rig<'_>, segment: &Segment, states: &[State], rpm: f64) -> Result<Option<Moment>, Unheld> {
+    let mut worst: Option<(f64, Moment)> = None;
+    for state in states {
+        let found = one(rig, segment, *state, rpm)?;
+        let share = found.checks.iter().map(|f| f.utilisation).fold(0.0, f64::max);
+        if worst.as_ref().is_none_or(|(s, _)| share > *s) {
+            worst = Some((share, found));
+        }
+    }
+    Ok(worst.map(|(_, m)| m))
+}
+
+/// The places of the headstock's nose that are tried, mm from the bush face.
+pub fn headstock_places_mm(rig: &Rig<'_>) -> Vec<f64> {
+    let head = &rig.job.machine.headstock;
+    let step = head.stroke_mm / (PLACES - 1) as f64;
+    (0..PLACES).map(|i| head.nearest_mm + step * i as f64).collect()
+}
+
+fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Moment, Unheld> {
+    let answers = rig.answers(&state)?;
+    let view = View { rig, state: &state, answers: &answers, segment, rpm };
+    let exact = chatter::exact(rig, &state, segment);
+    let checks: Vec<Finding> = checks::all(&view)
+        .map(|f| match (f.check, exact) {
+            (chatter::NAME, Some(exact)) => exact,
+            _ => f,
+        })
+        .collect();
+    let turns = matches!(segment.work, Work::Turn | Work::Thread);
+    let travel = segment.finishing().filter(|_| turns);
+    let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, t.feed_mm));
+    let net_radial_force_n = forces.as_ref().map_or(0.0, |f| f.net_radial_n);
+    let whip = checks.iter().find(|f| f.check == whip::NAME);
+    Ok(Moment {
+        state,
+        rpm,
+        unsupported_mm: answers.unsupported_mm,
+        critical_rpm: answers.critical_rpm,
+        frequencies_hz: rig.omegas(&state, FREQUENCIES)?.into_iter().map(hz).collect(),
+        stiffness_n_per_um: answers.stiffness_n_per_um,
+        stiffness_at_mm: answers.stiffness_at_mm,
+        sag_um: um(answers.sag_mm),
+        whip_mm: whip.map_or(0.0, |f| f.demand),
+        cut_deflection_um: um(answers.tool_mm_per_n * net_radial_force_n),
+        cut_diameter_change_um: um(segment.change_mm),
+        passive_force_n: forces.as_ref().and_then(|f| f.cuts.first()).map_or(0.0, |c| c.passive_n),
+        net_radial_force_n,
+        main_force_n: forces.as_ref().map_or(0.0, |f| f.main_n),
+        chatter_depth_limit_mm: exact.map(|f| f.limit),
+        checks,
+    })
+}
+
+/// The headstock's place of a state, mm; none without a bush.
+pub fn headstock_mm(state: &State) -> Option<f64> {
+    match state.guide {
+        Guide::Bush { headstock_mm } => Some(headstock_mm),
+        Guide::Collet { .. } | Guide::Parted => None,
+    }
+}
