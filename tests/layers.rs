@@ -145,7 +145,13 @@ fn paths(code: &str, file: &Path) -> Vec<(usize, String)> {
         plain.iter().map(|p| p.to_string_lossy().into_owned()).filter(|p| p != "mod").collect()
     };
     let mut found = Vec::new();
+    // Depths of braces at which a module written inside this file was opened: `super` counts from the innermost.
+    let (mut depth, mut inner): (usize, Vec<usize>) = (0, Vec::new());
     for (number, line) in code.lines().enumerate() {
+        let words = line.trim().trim_start_matches("pub ");
+        if words.starts_with("mod ") && words.ends_with('{') {
+            inner.push(depth);
+        }
         let mut rest = line;
         while let Some((at, word)) = ["crate::", "super::", "spanhold::"]
             .into_iter()
@@ -162,6 +168,10 @@ fn paths(code: &str, file: &Path) -> Vec<(usize, String)> {
                 above += 1;
                 rest = further;
             }
+            if word == "super::" && above <= inner.len() {
+                continue;
+            }
+            let above = above.saturating_sub(inner.len());
             let base = if word == "super::" { module.len().saturating_sub(above) } else { 0 };
             let next: String =
                 rest.chars().take_while(|c| c.is_alphanumeric() || matches!(c, '_' | ':' | '{' | '*')).collect();
@@ -169,6 +179,10 @@ fn paths(code: &str, file: &Path) -> Vec<(usize, String)> {
             path.extend(next.split("::").filter(|p| !p.is_empty()));
             path.truncate(2);
             found.push((number + 1, path.join("::")));
+        }
+        depth = (depth + line.matches('{').count()).saturating_sub(line.matches('}').count());
+        while inner.last().is_some_and(|opened| depth <= *opened) {
+            inner.pop();
         }
     }
     found
@@ -288,6 +302,8 @@ fn a_planted_use_against_the_order_is_found() {
     ] {
         assert!(against_the_order(line, report).is_empty(), "{line}");
     }
+    let inside = "mod tests {\n    use super::*;\n}\nuse super::planner::solve;";
+    assert_eq!(against_the_order(inside, Path::new("units.rs")), ["units.rs:4: units must not use planner::solve"]);
     assert!(against_the_order("use super::super::rig::Rig;", Path::new("process/checks/cut.rs")).is_empty());
 }
 
