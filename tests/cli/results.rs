@@ -1,0 +1,407 @@
+//! What the commands print, and how they end.
+
+use super::shape::assert_shape;
+use super::{BAD, COLUMNS, Called, GOOD, call};
+use serde_json::Value;
+
+const CHECK: &str = "check text
+    demand number
+    limit number
+    unit text
+    utilisation number
+    turned_mm number
+    at_mm number";
+
+/// A list of keys, each below a path.
+fn below(path: &str, list: &str) -> String {
+    list.lines().map(|l| format!("{path}.{}\n", l.trim())).collect()
+}
+
+const PLAN: &str = "verdict text
+    job text
+    drawing text?
+    revision text?
+    length_mm number
+    material text
+    holding text
+    tools text
+    machine text
+    collet text?
+    stages list
+    stages[] map
+    stages[].number whole
+    stages[].from_mm number
+    stages[].to_mm number
+    stages[].travel_mm number
+    stages[].grip map?
+    *stages[].grip.nose_mm number
+    *stages[].grip.from_mm number
+    *stages[].grip.to_mm number
+    *stages[].grip.diameter_mm number
+    *stages[].grip.section whole
+    stages[].unsupported_max_mm number
+    stages[].time_s number
+    stages[].counter_spindle_start_mm number?
+    stages[].counter_spindle_end_mm number?
+    stages[].headstock_start_mm number
+    stages[].headstock_end_mm number
+    stages[].regrips_mm list
+    *stages[].regrips_mm[] number
+    stages[].rpm_min number
+    stages[].rpm_max number
+    stages[].checks list
+    *stages[].checks[] map
+    hand_overs_mm list
+    *hand_overs_mm[] number
+    headstock_regrips_mm list
+    *headstock_regrips_mm[] number
+    segments list
+    *segments[] map
+    *segments[].section whole
+    *segments[].work text
+    *segments[].from_mm number
+    *segments[].to_mm number
+    *segments[].diameter_mm number
+    *segments[].travels whole
+    *segments[].depths_mm list
+    *segments[].depths_mm[] number
+    *segments[].rpm number
+    *segments[].feed_mm number
+    *segments[].turning text
+    *segments[].stage whole
+    *segments[].time_s number
+    *segments[].slowed_by text?
+    part_off_rpm number?
+    features list
+    *features[] map
+    *features[].feature text
+    *features[].text text
+    *features[].at_mm number
+    *features[].turned_mm number?
+    *features[].stage whole?
+    *features[].time_s number
+    witnesses list
+    *witnesses[] map
+    *witnesses[].at_mm number
+    *witnesses[].section whole
+    *witnesses[].cause text
+    *witnesses[].interrupt text
+    time_s map
+    time_s.cutting number
+    time_s.segments number
+    time_s.hand_overs number
+    time_s.regrips number
+    time_s.features number
+    time_s.part_off number
+    time_s.back_work number
+    time_s.penalties number
+    time_s.total number
+    margin number?
+    margin_at map?
+    optimality map
+    optimality.gap number
+    optimality.stations whole
+    optimality.arcs whole
+    quote map
+    quote.pieces_per_bar whole
+    quote.material_kg number
+    quote.remnant_mm number
+    quote.cost map?
+    *quote.cost.machine number
+    *quote.cost.material number
+    *quote.cost.total number
+    *quote.cost.currency text
+    shortfall map?
+    *shortfall.farthest_mm number
+    *shortfall.blocked_by text
+    *shortfall.text text
+    *shortfall.changes list
+    *shortfall.changes[] map
+    *shortfall.changes[].change text
+    *shortfall.changes[].from any
+    *shortfall.changes[].to any
+    *shortfall.changes[].extra_time_s number?
+    *shortfall.changes[].text text
+    input_digest text
+    notes list
+    *notes[] text
+    cautions list
+    cautions[] text
+    shaft map
+    shaft.stock_diameter_mm number
+    shaft.stock_label text
+    shaft.bar_length_mm number
+    shaft.sections list
+    shaft.sections[] map
+    shaft.sections[].number whole
+    shaft.sections[].name text
+    shaft.sections[].kind text
+    shaft.sections[].from_mm number
+    shaft.sections[].to_mm number
+    shaft.sections[].front_diameter_mm number
+    shaft.sections[].rear_diameter_mm number
+    shaft.sections[].inner_diameter_mm number?
+    shaft.sections[].label text
+    shaft.sections[].tolerance text
+    shaft.sections[].ra_um number?
+    shaft.sections[].interrupt text
+    shaft.sections[].grip flag
+    shaft.features list
+    *shaft.features[] map
+    *shaft.features[].kind text
+    *shaft.features[].label text
+    *shaft.features[].from_mm number
+    *shaft.features[].to_mm number
+    *shaft.features[].size_mm number
+    *shaft.features[].depth_mm number?
+    layout map
+    layout.gap_mm number
+    layout.bush_land_mm number?
+    layout.headstock_nearest_mm number
+    layout.headstock_farthest_mm number
+    layout.headstock_hold_mm number
+    layout.counter_spindle_nearest_mm number?
+    layout.counter_spindle_farthest_mm number?
+    layout.bore_depth_mm number?
+    layout.sleeve_pitch_mm number?
+    layout.collet_hold_mm number?
+    layout.part_off_width_mm number
+    layout.whirl_ratio_limit number
+    trace list
+    *trace[] map
+    *trace[].turned_mm number
+    *trace[].stage whole
+    *trace[].rpm number
+    *trace[].check text
+    *trace[].utilisation number
+    *trace[].all list
+    *trace[].all[] list
+    *trace[].all[][] any";
+
+pub fn plan_list() -> String {
+    format!("{PLAN}\n{}{}", below("*stages[].checks[]", CHECK), below("*margin_at", CHECK))
+}
+
+/// Text is for reading on a terminal: no line too wide, none with blanks at its end, the last one ended.
+fn assert_readable(called: &Called) {
+    assert!(called.out.ends_with('\n') && !called.out.contains('\u{1b}'), "{}", called.out);
+    for line in called.out.lines() {
+        assert!(line.chars().count() <= COLUMNS, "too wide: {line}");
+        assert_eq!(line, line.trim_end());
+    }
+}
+
+#[test]
+fn a_job_that_can_be_made_ends_with_0_and_one_that_cannot_with_1() {
+    for command in ["plan", "check"] {
+        for (job, status, first) in [(GOOD, 0, "FEASIBLE"), (BAD, 1, "NOT FEASIBLE")] {
+            let called = call([command, job]);
+            assert_eq!(called.status, status, "{command} {job}");
+            assert!(called.out.starts_with(first), "{}", called.out);
+            assert_eq!(called.err, "", "{command} {job}");
+            assert_readable(&called);
+        }
+    }
+}
+
+#[test]
+fn a_plan_as_json_has_every_key_with_its_type() {
+    for (job, status) in [(GOOD, 0), (BAD, 1)] {
+        let called = call(["plan", job, "--format", "json"]);
+        assert_eq!(called.status, status, "{job}");
+        assert_shape(&called.json(), &plan_list());
+    }
+    let plan = call(["plan", GOOD, "--format", "json"]).json();
+    assert_eq!(plan["verdict"], "feasible");
+    assert_eq!(plan["shortfall"], Value::Null);
+    assert!(plan["input_digest"].as_str().is_some_and(|d| d.starts_with("sha256:") && d.len() == 71));
+    let lists = ["hand_overs_mm", "headstock_regrips_mm", "segments", "features", "witnesses", "notes", "trace"];
+    for key in lists {
+        assert!(plan[key].as_array().is_some_and(|l| !l.is_empty()), "{key} is empty, so its items were not looked at");
+    }
+    assert!(plan["quote"]["cost"].is_object() && plan["margin_at"].is_object());
+    let none = call(["plan", BAD, "--format", "json"]).json();
+    assert_eq!(none["verdict"], "infeasible");
+    assert!(none["shortfall"].is_object());
+}
+
+#[test]
+fn the_verdict_as_json_is_that_of_the_plan() {
+    let list = "verdict text
+        job text
+        length_mm number
+        holding text
+        tools text
+        machine text
+        collet text?
+        stages whole
+        hand_overs whole
+        headstock_regrips whole
+        witness_lines whole
+        time_s map
+        margin number?
+        margin_at map?
+        quote map
+        shortfall map?
+        input_digest text
+        cautions list
+        cautions[] text";
+    for job in [GOOD, BAD] {
+        let (check, plan) = (call(["check", job, "--format", "json"]), call(["plan", job, "--format", "json"]));
+        assert_eq!(check.status, plan.status);
+        let (check, plan) = (check.json(), plan.json());
+        for line in list.lines().map(str::trim).filter(|l| !l.contains('[')) {
+            let key = line.split(' ').next().expect("a key");
+            assert!(check.get(key).is_some(), "{key} is missing");
+        }
+        for key in ["verdict", "job", "length_mm", "collet", "time_s", "margin", "quote", "shortfall", "input_digest"] {
+            assert_eq!(check[key], plan[key], "{key}");
+        }
+        assert_eq!(check["stages"].as_u64(), plan["stages"].as_array().map(|s| s.len() as u64));
+        assert_eq!(check["hand_overs"].as_u64(), plan["hand_overs_mm"].as_array().map(|s| s.len() as u64));
+    }
+}
+
+const AT: &str = "turned_mm number
+    grip_nose_mm number?
+    collet text?
+    headstock_mm number?
+    rpm number
+    unsupported_mm number
+    n_crit_rpm number
+    frequencies_hz list
+    frequencies_hz[] number
+    stiffness_n_per_um number
+    stiffness_at_mm number
+    sag_um number
+    whip_mm number
+    cut_deflection_um number
+    cut_diameter_change_um number
+    passive_force_n number
+    net_radial_force_n number
+    main_force_n number
+    chatter_depth_limit_mm number?
+    section whole
+    work text
+    checks list
+    checks[] map
+";
+
+#[test]
+fn a_moment_as_json_has_every_key_with_its_type() {
+    let free = ["at", GOOD, "--turned", "40", "--format", "json"];
+    let held =
+        ["at", GOOD, "--turned", "100", "--grip", "60", "--headstock", "90", "--rpm", "2000", "--format", "json"];
+    for args in [&free[..], &held[..]] {
+        let called = call(args);
+        assert_eq!((called.status, called.err.as_str()), (0, ""));
+        assert_shape(&called.json(), &(AT.to_string() + &below("checks[]", CHECK)));
+    }
+    let held = call(held).json();
+    assert_eq!((held["turned_mm"].as_f64(), held["grip_nose_mm"].as_f64()), (Some(100.0), Some(60.0)));
+    assert_eq!((held["headstock_mm"].as_f64(), held["rpm"].as_f64()), (Some(90.0), Some(2000.0)));
+    // From the bush face 1 mm behind the tool to the nose.
+    assert_eq!(held["unsupported_mm"].as_f64(), Some(41.0));
+    // Section 3, from 22 to 142 mm, is the stem.
+    assert_eq!(held["section"].as_u64(), Some(3));
+}
+
+#[test]
+fn a_moment_for_reading_fits_the_page() {
+    let called = call(["at", GOOD, "--turned", "100", "--grip", "60"]);
+    assert_eq!(called.status, 0);
+    assert_readable(&called);
+    assert!(called.out.contains("critical speed") && called.out.contains("stiffness"), "{}", called.out);
+}
+
+/// The machine of the job has its headstock between 30 and 130 mm: nine even places are 12.5 mm apart.
+#[test]
+fn without_a_headstock_place_the_worst_of_nine_counts_and_is_given() {
+    let at = |headstock: Option<f64>| {
+        let mut args: Vec<String> =
+            ["at", GOOD, "--turned", "120", "--grip", "60", "--format", "json"].map(String::from).into();
+        args.extend(headstock.into_iter().flat_map(|h| ["--headstock".to_string(), h.to_string()]));
+        call(&args).json()
+    };
+    let most = |moment: &Value| {
+        let checks = moment["checks"].as_array().expect("checks").iter();
+        checks.filter_map(|c| c["utilisation"].as_f64()).fold(0.0, f64::max)
+    };
+    let worst = (0..9).map(|i| most(&at(Some(30.0 + 12.5 * f64::from(i))))).fold(0.0, f64::max);
+    let found = at(None);
+    assert!((most(&found) - worst).abs() < 1e-12, "{} {worst}", most(&found));
+    let place = found["headstock_mm"].as_f64().expect("given");
+    assert!((0..9).any(|i| (place - 30.0 - 12.5 * f64::from(i)).abs() < 1e-9), "{place}");
+    assert!((most(&at(Some(place))) - worst).abs() < 1e-12);
+}
+
+#[test]
+fn the_same_input_gives_the_same_bytes() {
+    for args in [
+        vec!["plan", GOOD],
+        vec!["plan", GOOD, "--format", "json"],
+        vec!["check", BAD, "--format", "json"],
+        vec!["at", GOOD, "--turned", "100", "--grip", "60", "--format", "json"],
+        vec!["batch", GOOD, BAD],
+    ] {
+        assert_eq!(call(&args).out, call(&args).out, "{args:?}");
+    }
+}
+
+#[test]
+fn another_machine_file_takes_the_place_of_the_jobs() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let machine = std::fs::read_to_string(super::jobs().join("bench-12.yaml")).expect("the machine");
+    let path = dir.path().join("other.yaml");
+    std::fs::write(&path, machine.replace("name: bench 12", "name: bench 13")).expect("written");
+    let plan = |args: &[&std::ffi::OsStr]| call(args).json();
+    let own = plan(&["plan".as_ref(), GOOD.as_ref(), "--format".as_ref(), "json".as_ref()]);
+    let other = plan(&[
+        "plan".as_ref(),
+        GOOD.as_ref(),
+        "--machine".as_ref(),
+        path.as_os_str(),
+        "--format".as_ref(),
+        "json".as_ref(),
+    ]);
+    assert_eq!((own["machine"].as_str(), other["machine"].as_str()), (Some("bench 12"), Some("bench 13")));
+    assert_ne!(own["input_digest"], other["input_digest"]);
+    assert_eq!(own["stages"], other["stages"]);
+}
+
+#[test]
+fn help_and_version_are_results() {
+    for args in [["--help"], ["--version"], ["help"]] {
+        let called = call(args);
+        assert_eq!((called.status, called.err.as_str()), (0, ""), "{args:?}");
+        assert!(called.out.contains("spanhold"), "{}", called.out);
+    }
+    assert_eq!(call(["--version"]).out, format!("spanhold {}\n", env!("CARGO_PKG_VERSION")));
+    let help = call(["--help"]).out;
+    for command in ["plan", "check", "at", "recheck", "batch", "new"] {
+        assert!(help.contains(&format!("\n  {command} ")), "{command} is not in the help:\n{help}");
+        let own = call([command, "--help"]);
+        assert!(own.status == 0 && own.out.contains("Usage:"), "{command}");
+    }
+}
+
+/// A reader such as `head` closes its end early: that is no error, and no panic.
+#[test]
+fn a_closed_pipe_is_no_error() {
+    use std::io::Read;
+    use std::process::{Command, Stdio};
+    for args in [vec!["plan", GOOD, "--format", "json"], vec!["new"], vec!["--help"]] {
+        let mut child = Command::new(env!("CARGO_BIN_EXE_spanhold"))
+            .current_dir(super::jobs())
+            .args(&args)
+            .stdout(Stdio::piped())
+            .stderr(Stdio::piped())
+            .spawn()
+            .expect("it starts");
+        drop(child.stdout.take());
+        let status = child.wait().expect("it ends").code();
+        let mut err = String::new();
+        child.stderr.take().expect("piped").read_to_string(&mut err).expect("UTF-8");
+        assert_eq!((status, err.as_str()), (Some(0), ""), "{args:?}");
+    }
+}
