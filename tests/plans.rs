@@ -1,0 +1,182 @@
+//! The worked plans of the demo jobs in `plans/`, kept current: planned anew and compared with what is stored.
+//!
+//! Renew them with `SPANHOLD_BLESS=1 cargo test --test plans`, and read every change before it is committed. What people
+//! read is compared to the letter. Numbers of `plan.json` are compared within a share that leaves room for nothing but the
+//! last digits of another mathematics library.
+
+use serde_json::Value;
+use spanhold::job::Job;
+use spanhold::job::plan::Plan;
+use spanhold::{answer::answer, input, proof, report};
+use std::path::{Path, PathBuf};
+
+const RENEW: &str = "SPANHOLD_BLESS=1 cargo test --test plans";
+
+/// Numbers of a stored plan agree within this share, or this much.
+const SAME_SHARE: f64 = 1e-9;
+const SAME: f64 = 1e-12;
+
+/// The job whose sheet is stored too; the others leave it out, to keep the repository small.
+const WITH_SHEET: &str = "feed-roller-shaft";
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+/// Files of a folder with an ending, sorted.
+fn files(dir: &str, ending: &str) -> Vec<PathBuf> {
+    let entries = std::fs::read_dir(root().join(dir)).expect("the folder is there");
+    let mut found: Vec<PathBuf> = entries.map(|e| e.expect("readable").path()).collect();
+    found.retain(|p| p.extension().is_some_and(|e| e == ending));
+    found.sort();
+    assert!(!found.is_empty(), "no {ending} in {dir}");
+    found
+}
+
+fn stem(path: &Path) -> String {
+    path.file_stem().map(|s| s.to_string_lossy().into_owned()).unwrap_or_default()
+}
+
+fn read(path: &Path) -> Result<String, String> {
+    std::fs::read_to_string(path).map_err(|e| format!("{}: {e}", path.display()))
+}
+
+fn job(path: &Path) -> Job {
+    input::read_job(path).unwrap_or_else(|diags| panic!("{}", input::render(&diags)))
+}
+
+/// What `plan --out` and stdout would hold.
+fn worked(name: &str, plan: &Plan) -> Vec<(&'static str, String)> {
+    let mut files = vec![
+        ("plan.txt", report::plan_text(plan)),
+        ("plan.json", serde_json::to_string_pretty(plan).expect("a plan is JSON") + "\n"),
+        ("stages.csv", report::stages_csv(plan)),
+        ("plan.svg", report::plan_svg(plan).expect("drawn")),
+    ];
+    if name == WITH_SHEET {
+        files.push(("sheet.html", report::sheet_html(plan).expect("drawn")));
+    }
+    for (_, text) in &mut files {
+        if !text.ends_with('\n') {
+            text.push('\n');
+        }
+    }
+    files
+}
+
+/// Where two documents differ first; numbers may differ in their last digits.
+fn difference(stored: &Value, now: &Value, at: &str) -> Option<String> {
+    match (stored, now) {
+        (Value::Number(a), Value::Number(b)) => {
+            let (a, b) = (a.as_f64()?, b.as_f64()?);
+            let same = (a - b).abs() <= SAME + SAME_SHARE * a.abs().max(b.abs());
+            (!same).then(|| format!("{at}: {a} is stored, {b} is planned"))
+        }
+        (Value::Array(a), Value::Array(b)) if a.len() == b.len() => {
+            a.iter().zip(b).enumerate().find_map(|(i, (a, b))| difference(a, b, &format!("{at}/{i}")))
+        }
+        (Value::Object(a), Value::Object(b)) if a.keys().eq(b.keys()) => {
+            a.iter().find_map(|(key, a)| difference(a, &b[key], &format!("{at}/{key}")))
+        }
+        (a, b) => (a != b).then(|| format!("{at} differs")),
+    }
+}
+
+fn stale(path: &Path, now: &str) -> Option<String> {
+    let stored = match read(path) {
+        Ok(stored) => stored,
+        Err(e) => return Some(e),
+    };
+    let name = path.strip_prefix(root()).unwrap_or(path).display();
+    if path.extension().is_some_and(|e| e == "json") {
+        let parsed = |text: &str| serde_json::from_str::<Value>(text).map_err(|e| format!("{name}: {e}"));
+        return match (parsed(&stored), parsed(now)) {
+            (Ok(a), Ok(b)) => difference(&a, &b, "").map(|d| format!("{name}: {d}")),
+            (Err(e), _) | (_, Err(e)) => Some(e),
+        };
+    }
+    let lines = stored.lines().map(Some).chain(std::iter::repeat(None));
+    let news = now.lines().map(Some).chain(std::iter::repeat(None));
+    let first = lines.zip(news).enumerate().take_while(|(_, (a, b))| a.is_some() || b.is_some());
+    let differs = |(i, (a, b)): (usize, (Option<&str>, Option<&str>))| {
+        (a != b).then(|| format!("{name}:{}: stored {:?}, planned {:?}", i + 1, a.unwrap_or(""), b.unwrap_or("")))
+    };
+    first.into_iter().find_map(differs).or_else(|| (stored != now).then(|| format!("{name}: line ends differ")))
+}
+
+#[test]
+fn the_worked_plans_are_those_of_the_demo_jobs() {
+    let bless = std::env::var_os("SPANHOLD_BLESS").is_some();
+    let mut old = Vec::new();
+    for path in files("demo", "yaml") {
+        let name = stem(&path);
+        let plan = answer(&job(&path)).unwrap_or_else(|e| panic!("{name}: {e}"));
+        let dir = root().join("plans").join(&name);
+        for (file, text) in worked(&name, &plan) {
+            let Some(told) = stale(&dir.join(file), &text) else { continue };
+            if bless {
+                std::fs::create_dir_all(&dir).expect("the folder can be made");
+                std::fs::write(dir.join(file), text).expect("the file can be written");
+            } else {
+                old.push(told);
+            }
+        }
+    }
+    assert!(old.is_empty(), "\nstale, renew with `{RENEW}`:\n  {}\n", old.join("\n  "));
+}
+
+#[test]
+fn every_stored_plan_belongs_to_a_demo_job_and_is_proven_as_it_is_stored() {
+    let jobs: Vec<PathBuf> = files("demo", "yaml");
+    let mut proven = 0;
+    for entry in std::fs::read_dir(root().join("plans")).expect("renew with the command above") {
+        let dir = entry.expect("readable").path();
+        let name = dir.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+        let path = jobs.iter().find(|j| stem(j) == name).unwrap_or_else(|| panic!("plans/{name} has no demo job"));
+        let text = read(&dir.join("plan.json")).unwrap_or_else(|e| panic!("{e}; renew with `{RENEW}`"));
+        let plan: Plan = serde_json::from_str(&text).unwrap_or_else(|e| panic!("{name}: {e}; renew with `{RENEW}`"));
+        let found = proof::prove(&plan, &job(path));
+        if plan.shortfall.is_none() {
+            assert!(found.holds(), "{name}: {:?}; renew with `{RENEW}`", found.breaches);
+            proven += 1;
+        } else {
+            assert!(!found.holds(), "{name}: an answer without a plan was proven");
+        }
+    }
+    assert!(proven >= 4, "only {proven} plans were proven");
+}
+
+/// The README shows the start of the roller's stage table: the very lines of its stored plan.
+#[test]
+fn the_readme_shows_the_plan_that_is_stored() {
+    let plan = read(&root().join("plans").join(WITH_SHEET).join("plan.txt")).unwrap_or_else(|e| panic!("{e}"));
+    let table: Vec<&str> =
+        plan.lines().skip_while(|l| !l.starts_with("Stages ")).take_while(|l| !l.is_empty()).collect();
+    assert!(table.len() > 4, "{table:?}");
+    let table = table.join("\n");
+    let readme = read(&root().join("README.md")).unwrap_or_else(|e| panic!("{e}"));
+    assert!(readme.contains(&table), "README.md does not show these lines; put them there:\n{table}\n");
+    assert!(readme.contains(&format!("(plans/{WITH_SHEET}/plan.svg)")), "README.md does not show the picture");
+}
+
+/// Each demo says what it shows, in its own first line and in the list of demos.
+#[test]
+fn every_demo_says_what_it_shows() {
+    let list = read(&root().join("demo/README.md")).unwrap_or_else(|e| panic!("{e}"));
+    for path in files("demo", "yaml").into_iter().chain(files("demo/machines", "yaml")) {
+        let name = path.strip_prefix(root().join("demo")).unwrap_or(&path).display().to_string();
+        assert!(list.contains(&format!("`{name}`")), "demo/README.md does not list `{name}`");
+        let text = read(&path).unwrap_or_else(|e| panic!("{e}"));
+        assert!(text.starts_with("# "), "{name} does not say what it shows");
+    }
+}
+
+#[test]
+fn a_stale_number_is_found() {
+    let (a, b) = (serde_json::json!({ "x": [1.0, 2.0] }), serde_json::json!({ "x": [1.0, 2.000_001] }));
+    assert_eq!(difference(&a, &b, "").as_deref(), Some("/x/1: 2 is stored, 2.000001 is planned"));
+    let rounding = serde_json::json!({ "x": [1.0, 2.0 + 4e-16] });
+    assert_eq!(difference(&a, &rounding, ""), None);
+    assert_eq!(difference(&a, &serde_json::json!({ "x": [1.0] }), "").as_deref(), Some("/x differs"));
+    assert_eq!(difference(&a, &serde_json::json!({ "y": 1 }), "").as_deref(), Some(" differs"));
+}
