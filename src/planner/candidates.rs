@@ -1,6 +1,6 @@
 //! Single changes worth trying when there is no plan: each as a job with a value in it.
 
-use crate::job::{Collet, Interrupt, Job, Sleeve, Tools};
+use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools};
 use crate::process::profile::Profile;
 use serde_json::{Value, json};
 
@@ -52,7 +52,14 @@ fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
 }
 
 /// A change that is made or not.
-fn once(name: &str, ease: Ease, before: Value, after: Value, says: String, with: impl Fn(&mut Job) + Sync + 'static) -> Candidate {
+fn once(
+    name: &str,
+    ease: Ease,
+    before: Value,
+    after: Value,
+    says: String,
+    with: impl Fn(&mut Job) + Sync + 'static,
+) -> Candidate {
     Candidate {
         name: name.into(),
         ease,
@@ -129,6 +136,19 @@ fn settings(job: &Job) -> Vec<Candidate> {
             |j, ap| j.cutting.ap_max_mm = ap,
         ),
     ];
+    let (holding, says) = match job.holding {
+        Holding::Bush => (Holding::NoBush, "work without the guide bush"),
+        Holding::NoBush => (Holding::Bush, "work with the guide bush"),
+    };
+    let has = match holding {
+        Holding::Bush => job.machine.bush.is_some(),
+        Holding::NoBush => job.machine.no_bush.is_some(),
+    };
+    if has {
+        list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says.into(), move |j| {
+            j.holding = holding;
+        }));
+    }
     if job.cutting.tools == Tools::Single {
         let says = "turn with an opposed pair, whose radial forces balance".to_string();
         list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
@@ -145,9 +165,16 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         let thread = matches!(section.kind, crate::job::SectionKind::Thread(_));
         if section.interrupt == Interrupt::Never && !thread {
             let says = format!("leave to interrupt {name} (a witness line on it)");
-            list.push(once(&format!("interrupt of {name}"), Ease::Leave, json!("never"), json!("avoid"), says, move |j| {
-                j.shaft.sections[i].interrupt = Interrupt::Avoid;
-            }));
+            list.push(once(
+                &format!("interrupt of {name}"),
+                Ease::Leave,
+                json!("never"),
+                json!("avoid"),
+                says,
+                move |j| {
+                    j.shaft.sections[i].interrupt = Interrupt::Avoid;
+                },
+            ));
         }
         if !section.grip && section.is_plain() {
             let says = format!("leave to grip {name}");
@@ -180,7 +207,8 @@ fn tooling(job: &Job) -> Vec<Candidate> {
                 continue;
             }
             known.push(passes * 1e3 + d);
-            let like = counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
+            let like =
+                counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
             let (hold_mm, clamp_force_n) = like.map_or((d.max(10.0), 8000.0), |c| (c.hold_mm, c.clamp_force_n));
             let opens = passes + 0.4;
             let collet = Collet {
@@ -223,9 +251,16 @@ fn limits(job: &Job) -> Vec<Candidate> {
         number(name, Ease::Limit, (from, to), step, says, set)
     };
     vec![
-        eased("stiffness_min", l.stiffness_min_n_per_um, 0.1 * l.stiffness_min_n_per_um, 0.01 * l.stiffness_min_n_per_um, " N/µm", |j, v| {
-            j.limits.stiffness_min_n_per_um = v;
-        }),
+        eased(
+            "stiffness_min",
+            l.stiffness_min_n_per_um,
+            0.1 * l.stiffness_min_n_per_um,
+            0.01 * l.stiffness_min_n_per_um,
+            " N/µm",
+            |j, v| {
+                j.limits.stiffness_min_n_per_um = v;
+            },
+        ),
         eased("whirl_ratio", l.whirl_ratio, 0.9, 0.01, "", |j, v| j.limits.whirl_ratio = v),
         eased("whip", l.whip_mm, 5.0 * l.whip_mm, 0.05 * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
         eased("sag", l.sag_mm, 5.0 * l.sag_mm, 0.05 * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
@@ -257,7 +292,12 @@ fn machines(job: &Job) -> Vec<Candidate> {
         }
     }
     let Some(counter) = &job.machine.counter_spindle else { return list };
-    let of_counter = |name: &'static str, from: f64, to: f64, step: f64, says: fn(f64) -> String, set: fn(&mut crate::job::CounterSpindle, f64)| {
+    let of_counter = |name: &'static str,
+                      from: f64,
+                      to: f64,
+                      step: f64,
+                      says: fn(f64) -> String,
+                      set: fn(&mut crate::job::CounterSpindle, f64)| {
         number(name, Ease::Machine, (from, to), step, says, move |j: &mut Job, v| {
             if let Some(c) = &mut j.machine.counter_spindle {
                 set(c, v);

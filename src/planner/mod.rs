@@ -17,6 +17,7 @@ pub mod settle;
 pub mod shortfall;
 pub mod solve;
 pub mod stations;
+pub mod unguided;
 
 use crate::job::Job;
 use crate::job::plan::Plan;
