@@ -4,7 +4,7 @@ use super::plan::read;
 use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
-use crate::job::{Collet, Job};
+use crate::job::{Collet, Holding, Job};
 use crate::process::checks::Finding;
 use crate::process::moment::{Moment, headstock_mm, headstock_places_mm, moment};
 use crate::process::segments::segment_at;
@@ -30,6 +30,9 @@ pub struct Args {
     /// Distance of the headstock's nose from the bush face, mm; left out: the worst of nine places.
     #[arg(long, value_name = "H")]
     headstock: Option<f64>,
+    /// Without a bush: where the stage ends, mm; left out: at the turned length.
+    #[arg(long, value_name = "B")]
+    stage_end: Option<f64>,
     /// Speed, rev/min; left out: that of the segment in cut.
     #[arg(long, value_name = "N")]
     rpm: Option<f64>,
@@ -135,10 +138,27 @@ fn printed(job: &Job, args: &Args) -> Result<Printed, Ending> {
     let segments = rig.segments().map_err(|r| ask(r.text, "ask `check` what would help".into()))?;
     let index = segment_at(&segments, args.turned);
     let segment = &segments[index];
-    let places = args.headstock.map_or_else(|| headstock_places_mm(&rig), |h| vec![h]);
+    let guides: Vec<Guide> = match (job.holding, args.headstock, args.stage_end) {
+        (Holding::Bush, Some(headstock_mm), None) => vec![Guide::Bush { headstock_mm }],
+        (Holding::Bush, None, None) => {
+            headstock_places_mm(&rig).into_iter().map(|headstock_mm| Guide::Bush { headstock_mm }).collect()
+        }
+        (Holding::NoBush, None, end) => {
+            let stage_end_mm = end.unwrap_or(args.turned);
+            refuse(outside("stage-end", stage_end_mm, args.turned, job.parted_at_mm()))?;
+            vec![Guide::Collet { stage_end_mm }]
+        }
+        (Holding::Bush, _, Some(_)) => {
+            return Err(ask("--stage-end goes with work without a bush".into(), "leave it out".into()));
+        }
+        (Holding::NoBush, Some(_), _) => {
+            let help = "give `--stage-end`: the headstock's collet is set for the end of the stage";
+            return Err(ask("--headstock goes with a guide bush".into(), help.into()));
+        }
+    };
     let counter = Counter::of(args.grip);
-    let state = |headstock_mm| State { turned_mm: args.turned, counter, guide: Guide::Bush { headstock_mm } };
-    let states: Vec<State> = places.into_iter().map(state).collect();
+    let states: Vec<State> =
+        guides.into_iter().map(|guide| State { turned_mm: args.turned, counter, guide }).collect();
     let rpm = args.rpm.unwrap_or_else(|| rig.segment_rpm(segment, args.grip.is_some()));
     let found = moment(&rig, segment, &states, rpm).ok().flatten();
     let Some(found) = found else {

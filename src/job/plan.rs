@@ -244,7 +244,7 @@ pub struct Change {
     pub change: String,
     pub from: serde_json::Value,
     pub to: serde_json::Value,
-    /// Total time of the plan with the change less that of the cheapest other plan without it; none where there is none.
+    /// Time of a part with the change, less that with the fastest of the changes, s.
     pub extra_time_s: Option<f64>,
     pub text: String,
 }

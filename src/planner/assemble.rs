@@ -105,10 +105,12 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
     }
 }
 
-fn headstock(look: &Look) -> f64 {
+/// Distance of the headstock's nose from the bush face, or from the tool without a bush, mm.
+fn headstock(ground: &Ground<'_>, look: &Look) -> f64 {
     match look.state.guide {
         Guide::Bush { headstock_mm } => headstock_mm,
-        Guide::Collet { .. } | Guide::Parted => 0.0,
+        Guide::Collet { stage_end_mm } => stage_end_mm + ground.rig.gap_mm() - look.state.turned_mm,
+        Guide::Parted => 0.0,
     }
 }
 
@@ -143,8 +145,8 @@ fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) ->
         time_s: pieces.iter().map(|p| p.time.total_s()).sum(),
         counter_spindle_start_mm: counter(d.from_mm),
         counter_spindle_end_mm: counter(d.to_mm),
-        headstock_start_mm: cuts.first().map_or(0.0, |l| headstock(l)),
-        headstock_end_mm: cuts.last().map_or(0.0, |l| headstock(l)),
+        headstock_start_mm: cuts.first().map_or(0.0, |l| headstock(ground, l)),
+        headstock_end_mm: cuts.last().map_or(0.0, |l| headstock(ground, l)),
         regrips_mm,
         rpm_min: pieces.iter().map(|p| p.rpm).fold(f64::INFINITY, f64::min),
         rpm_max: pieces.iter().map(|p| p.rpm).fold(0.0, f64::max),

@@ -1,11 +1,112 @@
-//! Single changes that would make an infeasible job feasible, each proven by planning with it.
+//! Single changes that would make an infeasible job feasible, each with the least value needed, found by planning with
+//! it: a value is only told when there is a plan with it.
 
-use super::frontier::Blocked;
+use super::candidates::{self, Candidate};
 use super::sequence::Defect;
+use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
 use crate::job::plan::Change;
+use serde_json::{Value, json};
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
 
-/// Ranked changes, best first.
-pub fn find(_job: &Job, _blocked: &Blocked) -> Result<Vec<Change>, Defect> {
-    Ok(Vec::new())
+/// Halvings on the way to the least value.
+const HALVINGS: usize = 12;
+
+/// A change that works.
+struct Works {
+    order: (candidates::Ease, usize),
+    time_s: f64,
+    change: Change,
+}
+
+/// Time of the plan of a job, s; none when there is none.
+fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
+    Ok(match solve(job, Effort::Feasible, &[])? {
+        Answer::Found(plan) => Some(plan.time_s.total),
+        Answer::Blocked(_) => None,
+    })
+}
+
+/// Ranked changes: what is easy to do first, then by time.
+///
+/// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
+pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
+    let list = candidates::all(job);
+    let found: Vec<Mutex<Option<Works>>> = list.iter().map(|_| Mutex::new(None)).collect();
+    let failed: Mutex<Option<Defect>> = Mutex::new(None);
+    let next = AtomicUsize::new(0);
+    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    std::thread::scope(|scope| {
+        for _ in 0..workers {
+            scope.spawn(|| {
+                loop {
+                    let index = next.fetch_add(1, Ordering::Relaxed);
+                    let Some(candidate) = list.get(index) else { break };
+                    match least(job, candidate, index) {
+                        Ok(works) => {
+                            if let Ok(mut slot) = found[index].lock() {
+                                *slot = works;
+                            }
+                        }
+                        Err(defect) => {
+                            if let Ok(mut slot) = failed.lock() {
+                                slot.get_or_insert(defect);
+                            }
+                        }
+                    }
+                }
+            });
+        }
+    });
+    if let Ok(Some(defect)) = failed.into_inner() {
+        return Err(defect);
+    }
+    let mut works: Vec<Works> = found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect();
+    works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
+    let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
+    let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
+    Ok(works.into_iter().map(told).collect())
+}
+
+/// The least value of a change with which there is a plan.
+fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+    let (from, to) = candidate.range;
+    let try_value = |v: f64| planned_s(&(candidate.with)(job, v));
+    let Some(mut time_s) = try_value(to)? else { return Ok(None) };
+    let mut value = to;
+    if candidate.after.is_none() {
+        // In whole steps away from where the job stands.
+        let steps = ((to - from).abs() / candidate.step).floor() as u64;
+        let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
+        let (mut bad, mut good) = (0, steps + 1);
+        for _ in 0..HALVINGS {
+            if good - bad <= 1 {
+                break;
+            }
+            let middle = bad + (good - bad) / 2;
+            match try_value(at(middle))? {
+                Some(t) => (good, value, time_s) = (middle, at(middle), t),
+                None => bad = middle,
+            }
+        }
+    }
+    let rounded = (value * 1e6).round() / 1e6;
+    let number = |v: f64| if v.fract() == 0.0 { json!(v as i64) } else { json!(v) };
+    let before = match candidate.before.as_f64() {
+        Some(v) => number((v * 1e6).round() / 1e6),
+        None => candidate.before.clone(),
+    };
+    let after: Value = candidate.after.clone().unwrap_or_else(|| number(rounded));
+    Ok(Some(Works {
+        order: (candidate.ease, index),
+        time_s,
+        change: Change {
+            change: candidate.name.clone(),
+            from: before,
+            to: after,
+            extra_time_s: None,
+            text: format!("{}: {time_s:.1} s a part", (candidate.says)(rounded)),
+        },
+    }))
 }

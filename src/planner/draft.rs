@@ -3,6 +3,7 @@
 use super::network::Arc;
 use super::outlook::Looker;
 use super::sequence::Way;
+use crate::process::stops::SAME_MM;
 
 /// One stage.
 #[derive(Debug, Clone, PartialEq)]
@@ -52,6 +53,14 @@ impl Draft {
             }
         }
         last
+    }
+
+    /// Where the piece of a stage that holds a turned length ends: at the next re-grip, or with the stage. A length at
+    /// such an end belongs to the piece in front.
+    pub fn piece_end(&self, stage: usize, turned_mm: f64) -> f64 {
+        let stage = &self.stages[stage];
+        let next = stage.regrips_mm.iter().find(|m| **m > stage.from_mm + SAME_MM && **m >= turned_mm - SAME_MM);
+        next.copied().unwrap_or(stage.to_mm)
     }
 
     /// Turned lengths of all hand-overs, mm.

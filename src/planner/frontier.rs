@@ -6,7 +6,6 @@ use super::runs::Runs;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::segments::Refused;
-use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
@@ -28,14 +27,15 @@ pub struct Blocked {
 }
 
 impl Blocked {
-    fn at(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
+    /// A place and what stops the bar there.
+    pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
         Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None }
     }
 }
 
 impl From<Refused> for Blocked {
     fn from(refused: Refused) -> Blocked {
-        Blocked::at(refused.at_mm, refused.rule, refused.text, refused.section)
+        Blocked::found(refused.at_mm, refused.rule, refused.text, refused.section)
     }
 }
 
@@ -56,17 +56,17 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
             text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
         }
     }
-    Some(Blocked::at(0.0, by, text, 0))
+    Some(Blocked::found(0.0, by, text, 0))
 }
 
 /// The machine has a counter-spindle but no collet for it.
 pub fn no_collets() -> Blocked {
-    Blocked::at(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
+    Blocked::found(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
 }
 
 /// No plan, and nobody asked why.
 pub fn unknown() -> Blocked {
-    Blocked::at(0.0, "", String::new(), 0)
+    Blocked::found(0.0, "", String::new(), 0)
 }
 
 /// Where one walk ended.
@@ -120,7 +120,7 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     Blocked {
         stages,
         collet: looker.rig.collet.map(|c| c.name.clone()),
-        ..Blocked::at(farthest, &end.by, text, looker.rig.job.shaft.section_at(farthest))
+        ..Blocked::found(farthest, &end.by, text, looker.rig.job.shaft.section_at(farthest))
     }
 }
 
@@ -210,9 +210,7 @@ fn broken(
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
-    let far = rig.job.machine.headstock.farthest_mm();
-    let state =
-        State { turned_mm: t, counter: Counter::of(nose), guide: Guide::Bush { headstock_mm: far - (t - last_mm) } };
+    let state = State { turned_mm: t, counter: Counter::of(nose), guide: rig.guide(t, last_mm, t) };
     let Ok(answers) = rig.answers(&state) else {
         return ("support".into(), "the supports leave the bar free to move".into());
     };
@@ -233,7 +231,7 @@ fn broken(
 }
 
 /// Why the rig's collet holds nowhere, in words.
-fn why_no_grip(rig: &Rig<'_>) -> String {
+pub fn why_no_grip(rig: &Rig<'_>) -> String {
     let Some(collet) = rig.collet else { return "the machine has no counter-spindle".into() };
     let sections = || rig.job.shaft.sections.iter().enumerate();
     let in_range = |d: f64| d >= collet.smallest_mm && d <= collet.largest_mm;

@@ -1,6 +1,7 @@
 //! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing, the quote.
 
 pub mod assemble;
+pub mod candidates;
 pub mod changes;
 pub mod draft;
 pub mod frontier;
@@ -16,6 +17,7 @@ pub mod settle;
 pub mod shortfall;
 pub mod solve;
 pub mod stations;
+pub mod unguided;
 
 use crate::job::Job;
 use crate::job::plan::Plan;

@@ -12,7 +12,7 @@ use super::settle::Ground;
 use crate::process::checks::{self, View};
 use crate::process::segments::segment_at;
 use crate::process::stops::{SAME_MM, Stop};
-use crate::process::{Counter, Guide, State};
+use crate::process::{Counter, State};
 use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
 
 /// Moves below this end the work, mm.
@@ -210,12 +210,11 @@ fn matters(place: Place, stage: usize) -> bool {
 
 fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     let (rig, stage) = (ground.rig, &draft.stages[index]);
-    let far = rig.job.machine.headstock.farthest_mm();
     let before = draft.last_regrip_before(index);
     let state = |t: f64, last: f64| State {
         turned_mm: t,
         counter: Counter::of(stage.nose_mm),
-        guide: Guide::Bush { headstock_mm: far - (t - last) },
+        guide: rig.guide(t, last, draft.piece_end(index, t)),
     };
     let mut shares = Vec::new();
     for i in 0..STATES {

@@ -130,6 +130,8 @@ pub struct Way {
 /// `allowance` is in the objective's unit; infinite asks for the safest way of all, then the cheapest of those.
 pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
+    // Sums of the same costs in another order may differ by rounding.
+    let allowance = allowance + AGREE_S;
     let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal));
     let least = back[0];
     if !least.is_finite() {

@@ -7,7 +7,7 @@ use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
-use crate::process::{Answers, Counter, Guide, Rig, State};
+use crate::process::{Answers, Counter, Rig, State};
 
 /// A piece of a segment between two stops.
 #[derive(Debug, Clone)]
@@ -91,11 +91,10 @@ impl Ground<'_> {
 
     fn settle_stage(&self, draft: &Draft, index: usize, step_mm: f64, settled: &mut Settled) {
         let stage = &draft.stages[index];
-        let far = self.rig.job.machine.headstock.farthest_mm();
-        let state = |t: f64, last: f64| State {
+        let state = |t: f64, last: f64, piece_end: f64| State {
             turned_mm: t,
             counter: Counter::of(stage.nose_mm),
-            guide: Guide::Bush { headstock_mm: far - (t - last) },
+            guide: self.rig.guide(t, last, piece_end),
         };
         let last_at = |t: f64| {
             let inside = stage.regrips_mm.iter().rev().find(|m| **m <= t + SAME_MM);
@@ -109,7 +108,13 @@ impl Ground<'_> {
         marks.dedup_by(|b, a| *b - *a < SAME_MM);
         for ends in marks.windows(2) {
             let last = last_at(ends[0]);
-            self.settle_piece(index, [ends[0], ends[1]], step_mm, |t| state(t, last), settled);
+            self.settle_piece(
+                index,
+                [ends[0], ends[1]],
+                step_mm,
+                |t| state(t, last, draft.piece_end(index, ends[1])),
+                settled,
+            );
         }
         for (task, t) in self.moments {
             let beyond = index + 1 == draft.stages.len() && *t > stage.to_mm;
@@ -117,12 +122,14 @@ impl Ground<'_> {
             let (true, Some(thrust)) = (beyond || inside, self.tasks[*task].thrust_n) else { continue };
             // Just after an inner re-grip at the same length would be as good; the moment before it is taken.
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
-            let s = state(*t, before.copied().unwrap_or_else(|| draft.last_regrip_before(index)));
+            let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
+            let s = state(*t, last, draft.piece_end(index, *t));
             let found = checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust);
             self.note(index, s, found.ok(), settled);
         }
         let Some(nose) = stage.nose_mm else { return };
-        let end = state(stage.to_mm, if stage.regrip_at_end { stage.to_mm } else { last_at(stage.to_mm) });
+        let last = if stage.regrip_at_end { stage.to_mm } else { last_at(stage.to_mm) };
+        let end = state(stage.to_mm, last, stage.to_mm);
         if index + 1 < draft.stages.len() {
             self.note(index, end, checks::release::find(self.rig, &end).ok(), settled);
         } else {
@@ -164,6 +171,11 @@ impl Ground<'_> {
         for (s, a) in &states {
             let view = View { rig: self.rig, state: s, answers: a, segment, rpm };
             settled.looks.push(Look { stage, state: *s, piece: Some(piece), findings: checks::all(&view).collect() });
+        }
+        let flexibilities: Vec<f64> = states.iter().map(|(_, a)| a.tool_mm_per_n).collect();
+        let along = checks::cut::along(self.rig, segment, &flexibilities);
+        if let (Some(found), Some(first)) = (along, settled.looks.iter_mut().find(|l| l.piece == Some(piece))) {
+            first.findings.push(found);
         }
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {

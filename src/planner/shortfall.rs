@@ -39,7 +39,7 @@ pub fn plan(job: &Job, blocked: &Blocked) -> Result<Plan, Defect> {
             farthest_mm: blocked.farthest_mm,
             blocked_by: blocked.by.clone(),
             text: blocked.text.clone(),
-            changes: super::changes::find(job, blocked)?,
+            changes: super::changes::find(job)?,
         }),
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),

@@ -3,7 +3,7 @@
 use super::assemble;
 use super::draft::Draft;
 use super::frontier::{self, Blocked};
-use super::grips::lands;
+use super::grips::{self, lands};
 use super::network::{Builder, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
@@ -11,6 +11,7 @@ use super::runs::Runs;
 use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::Ground;
 use super::stations::{Grid, moments};
+use super::unguided::Unguided;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, Holding, Job, Objective};
 use crate::process::Rig;
@@ -155,16 +156,17 @@ fn try_reach<'a>(
     let mut extra = look_at_mm.to_vec();
     for _ in 0..REPAIRS {
         let grid = Grid::new(rig, segments, &moments, &extra);
-        let looker = Looker::new(rig, segments, &grid, tasks);
-        let runs = Runs::new(&looker);
         let objective = rig.job.objective;
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
-        let builder = Builder::new(&runs, Weights { hand_over });
-        let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
-            let blocked = if effort == Effort::Explain { frontier::find(&builder, &runs) } else { frontier::unknown() };
-            return Ok(Err(blocked));
+        let weights = Weights { hand_over };
+        let found = match rig.job.holding {
+            Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort)?,
+            Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
         };
-        let draft = Draft::of(&way, &looker);
+        let (arcs, way, draft, allowance_s) = match found {
+            Ok(found) => found,
+            Err(blocked) => return Ok(Err(blocked)),
+        };
         let settled = ground.settle(&draft, SETTLE_STEP_MM);
         match settled.first_breach_mm() {
             // A state between stations broke: look at that one too, and plan anew.
@@ -172,7 +174,7 @@ fn try_reach<'a>(
             Some(t) => return Err(Defect(format!("the plan breaks at a turned length of {t} mm that was looked at"))),
             None => {
                 let least_s = way.least - hand_over * hand_over_count(&draft);
-                let optimality = Optimality { gap: 0.0, stations: grid.len(), arcs: net.arcs.len() };
+                let optimality = Optimality { gap: 0.0, stations: grid.len(), arcs };
                 return Ok(Ok(Candidate {
                     collet: None,
                     cost: way.cost,
@@ -187,6 +189,60 @@ fn try_reach<'a>(
         }
     }
     Err(Defect("the plan keeps breaking between its stations".into()))
+}
+
+/// Number of arcs, the way, its draft, and what counts as equally fast, s.
+type Sequenced = (usize, Way, Draft, f64);
+
+/// The sequence program next to a guide bush.
+fn guided(
+    ground: &Ground<'_>,
+    grid: &Grid,
+    weights: Weights,
+    fixed_s: f64,
+    effort: Effort,
+) -> Result<Result<Sequenced, Blocked>, Defect> {
+    let looker = Looker::new(ground.rig, ground.segments, grid, ground.tasks);
+    let runs = Runs::new(&looker);
+    let builder = Builder::new(&runs, weights);
+    let Some((net, way, allowance_s)) = search(&builder, ground.rig.job.objective, fixed_s, effort)? else {
+        let explain = effort == Effort::Explain;
+        return Ok(Err(if explain { frontier::find(&builder, &runs) } else { frontier::unknown() }));
+    };
+    let draft = Draft::of(&way, &looker);
+    Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
+}
+
+/// The sequence program without a bush.
+fn unguided(
+    ground: &Ground<'_>,
+    grid: &Grid,
+    weights: Weights,
+    fixed_s: f64,
+    effort: Effort,
+) -> Result<Result<Sequenced, Blocked>, Defect> {
+    let noses = grips::noses(ground.rig, grid, &lands(ground.rig));
+    let builder = Unguided::new(ground, grid, noses, weights);
+    let net = builder.network();
+    let Some(goal) = net.goal else { return Ok(Err(builder.blocked(&net))) };
+    let allowance_s = allowance(ground.rig.job.objective, net.reached[goal], fixed_s);
+    let wanted = if effort == Effort::Best { allowance_s } else { 0.0 };
+    match best_way(&net, wanted)? {
+        Some(way) => {
+            let draft = builder.draft(&way);
+            Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
+        }
+        None => Ok(Err(builder.blocked(&net))),
+    }
+}
+
+/// What counts as equally fast, s.
+fn allowance(objective: Objective, cost: f64, fixed_s: f64) -> f64 {
+    match objective {
+        Objective::Margin => f64::INFINITY,
+        Objective::Time => EQUALLY_FAST * (cost + fixed_s),
+        Objective::FewestHandOvers => EQUALLY_FAST * ((cost % FIRST_OF_ALL_S) + fixed_s),
+    }
 }
 
 fn hand_over_count(draft: &Draft) -> f64 {
@@ -204,11 +260,7 @@ fn search(
     if !least.is_finite() {
         return Ok(None);
     }
-    let allowance = |cost: f64| match objective {
-        Objective::Margin => f64::INFINITY,
-        Objective::Time => EQUALLY_FAST * (cost + fixed_s),
-        Objective::FewestHandOvers => EQUALLY_FAST * ((cost % FIRST_OF_ALL_S) + fixed_s),
-    };
+    let allowance = |cost: f64| allowance(objective, cost, fixed_s);
     let first = allowance(least);
     let room = (least % FIRST_OF_ALL_S) + fixed_s;
     let bounds = [first, 0.02 * room, 0.1 * room, 0.5 * room, f64::INFINITY];

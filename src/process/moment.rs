@@ -83,6 +83,14 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
     let travel = segment.finishing().filter(|_| turns);
     let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, t.feed_mm));
     let net_radial_force_n = forces.as_ref().map_or(0.0, |f| f.net_radial_n);
+    // Next to a bush a segment's own; without one, from here to the end of the stage.
+    let change_mm = match state.guide {
+        Guide::Collet { stage_end_mm } => {
+            let end = rig.answers(&State { turned_mm: stage_end_mm, ..state })?;
+            2.0 * net_radial_force_n * (answers.tool_mm_per_n - end.tool_mm_per_n).abs()
+        }
+        Guide::Bush { .. } | Guide::Parted => segment.change_mm,
+    };
     let whip = checks.iter().find(|f| f.check == whip::NAME);
     Ok(Moment {
         state,
@@ -95,7 +103,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         sag_um: um(answers.sag_mm),
         whip_mm: whip.map_or(0.0, |f| f.demand),
         cut_deflection_um: um(answers.tool_mm_per_n * net_radial_force_n),
-        cut_diameter_change_um: um(segment.change_mm),
+        cut_diameter_change_um: um(change_mm),
         passive_force_n: forces.as_ref().and_then(|f| f.cuts.first()).map_or(0.0, |c| c.passive_n),
         net_radial_force_n,
         main_force_n: forces.as_ref().map_or(0.0, |f| f.main_n),

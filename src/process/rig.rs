@@ -56,6 +56,18 @@ impl<'a> Rig<'a> {
         }
     }
 
+    /// What is behind the tool at a turned length: the headstock as far from the bush as the last re-grip left it, or,
+    /// without a bush, its collet set for the piece that ends at `piece_end_mm`.
+    pub fn guide(&self, turned_mm: f64, last_regrip_mm: f64, piece_end_mm: f64) -> Guide {
+        match self.job.holding {
+            Holding::Bush => {
+                let headstock_mm = self.job.machine.headstock.farthest_mm() - (turned_mm - last_regrip_mm);
+                Guide::Bush { headstock_mm }
+            }
+            Holding::NoBush => Guide::Collet { stage_end_mm: piece_end_mm.max(turned_mm) },
+        }
+    }
+
     /// Distance from the tool tip to the bush face, or from the end of a stage to the headstock's nose without a bush.
     pub fn gap_mm(&self) -> f64 {
         let m = &self.job.machine;

@@ -4,7 +4,7 @@ use super::{Breach, Case, SAME_MM};
 use crate::job::plan::Stage;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
-use crate::process::{Counter, Guide, State};
+use crate::process::{Counter, State};
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
@@ -71,23 +71,34 @@ impl Case<'_> {
         let step = (to_mm - from_mm) / steps;
         let inner = (0..steps as usize).map(|i| from_mm + step * (i as f64 + OFF_GRID));
         let last_regrip = self.last_regrip(stage, from_mm, true);
+        let mut flexibilities = Vec::with_capacity(steps as usize + 2);
         for t in std::iter::once(from_mm).chain(inner).chain([to_mm]).collect::<Vec<_>>() {
-            self.state(stage, (segment, rpm), t, last_regrip);
+            flexibilities.extend(self.state(stage, (segment, rpm), t, last_regrip));
+        }
+        if let Some(found) = checks::cut::along(&self.rig, segment, &flexibilities) {
+            self.finding(stage, from_mm, found);
         }
     }
 
-    fn state(&mut self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) {
+    fn state(
+        &mut self,
+        stage: usize,
+        (segment, rpm): (&Segment, f64),
+        turned_mm: f64,
+        last_regrip_mm: f64,
+    ) -> Option<f64> {
         let state = self.moment(&self.plan.stages[stage], turned_mm, last_regrip_mm);
         self.verified.states += 1;
         let Ok(answers) = self.rig.answers(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
-            return;
+            return None;
         };
         let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
         let found: Vec<Finding> = checks::all(&view).collect();
         for finding in found {
             self.finding(stage, turned_mm, finding);
         }
+        Some(answers.tool_mm_per_n)
     }
 
     fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding) {
@@ -125,11 +136,14 @@ impl Case<'_> {
     }
 
     fn moment(&self, stage: &Stage, turned_mm: f64, last_regrip_mm: f64) -> State {
-        let far = self.rig.job.machine.headstock.farthest_mm();
+        // Without a bush the headstock's collet is set for the piece that ends at the next re-grip, or with the stage.
+        let inner = stage.regrips_mm.iter().filter(|t| **t > stage.from_mm + SAME_MM);
+        let end =
+            inner.copied().find(|t| *t >= turned_mm - SAME_MM && *t > last_regrip_mm + SAME_MM).unwrap_or(stage.to_mm);
         State {
             turned_mm,
             counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),
-            guide: Guide::Bush { headstock_mm: far - (turned_mm - last_regrip_mm) },
+            guide: self.rig.guide(turned_mm, last_regrip_mm, end),
         }
     }
 

@@ -8,8 +8,8 @@ mod grips;
 mod stops;
 mod times;
 
-use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
+use crate::job::{Holding, Job};
 use crate::process::Rig;
 use crate::process::segments::Segment;
 
@@ -98,9 +98,12 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         return refuse("way of turning", text);
     }
     let bar = job.stock.diameter_mm;
-    let most = job.machine.bush.as_ref().map_or(f64::INFINITY, |b| b.max_bar_mm);
+    let (most, rule) = match job.holding {
+        Holding::Bush => (job.machine.bush.as_ref().map_or(0.0, |b| b.max_bar_mm), "bush_size"),
+        Holding::NoBush => (job.machine.no_bush.as_ref().map_or(0.0, |n| n.max_bar_mm), "collet_size"),
+    };
     if bar > most {
-        return refuse("bush_size", format!("the bar of {bar} mm does not pass the guide bush, which takes {most} mm"));
+        return refuse(rule, format!("the bar of {bar} mm is thicker than the machine takes this way, {most} mm"));
     }
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {

@@ -1,6 +1,7 @@
 //! Where the stages begin and end, where the headstock re-grips, and whether the feed may stop there.
 
 use super::{Case, SAME_MM};
+use crate::job::Holding;
 
 impl Case<'_> {
     pub(super) fn stops(&mut self) {
@@ -48,6 +49,10 @@ impl Case<'_> {
         }
         let mut last = 0.0;
         for (i, stage) in plan.stages.iter().enumerate() {
+            let starts = stage.regrips_mm.first().is_some_and(|t| (t - stage.from_mm).abs() <= SAME_MM);
+            if self.rig.job.holding == Holding::NoBush && i > 0 && !starts {
+                self.breach(Some(i + 1), "regrips", "without a bush a stage begins with feeding out: a re-grip");
+            }
             for t in &stage.regrips_mm {
                 if *t < stage.from_mm - SAME_MM || *t > stage.to_mm + SAME_MM || *t < last {
                     self.breach(Some(i + 1), "regrips", format!("the re-grip at {t} mm is out of its stage"));

@@ -1,23 +1,39 @@
 //! `cut`: how far the diameter changes along a travel because the bar gives way, against its share of the tolerance.
 //!
-//! Next to a bush only a pull-back changes what stands out, so the demand is the segment's own (see `segments`). A
+//! Without a bush the real supports of the whole stage tell (`along`). Next to a bush only a pull-back changes what stands out, so the demand is the segment's own (see `segments`). A
 //! constant offset is set out at the machine. Threads, grooves and part-off are not checked.
 
-use super::super::segments::Work;
+use super::super::rig::Rig;
+use super::super::segments::{Segment, Work};
 use super::{Check, Finding};
+use crate::job::Holding;
 
 /// Name of the check.
 pub const NAME: &str = "cut";
+
+fn limit_mm(rig: &Rig<'_>, segment: &Segment) -> Option<f64> {
+    let section = rig.job.shaft.sections.get(segment.section)?;
+    Some(rig.job.limits.tolerance_share * section.tolerance.width_mm())
+}
+
+/// The finding for a piece turned without a bush: its finishing force on flexibilities at the tool (mm/N) along it.
+pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<Finding> {
+    if rig.job.holding == Holding::Bush || segment.work != Work::Turn {
+        return None;
+    }
+    let force = segment.finishing()?.net_radial_n;
+    let most = flexibilities.iter().copied().fold(0.0, f64::max);
+    let least = flexibilities.iter().copied().fold(most, f64::min);
+    Some(Finding::at_most(NAME, "mm", 2.0 * force * (most - least), limit_mm(rig, segment)?, segment.from_mm))
+}
 
 /// The check, next to a bush.
 pub const CHECK: Check = Check {
     name: NAME,
     find: |v| {
-        if v.segment.work != Work::Turn {
+        if v.segment.work != Work::Turn || v.rig.job.holding == Holding::NoBush {
             return None;
         }
-        let section = v.rig.job.shaft.sections.get(v.segment.section)?;
-        let limit = v.rig.job.limits.tolerance_share * section.tolerance.width_mm();
-        Some(Finding::at_most(NAME, "mm", v.segment.change_mm, limit, v.segment.from_mm))
+        Some(Finding::at_most(NAME, "mm", v.segment.change_mm, limit_mm(v.rig, v.segment)?, v.segment.from_mm))
     },
 };

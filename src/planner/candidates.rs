@@ -1,0 +1,350 @@
+//! Single changes worth trying when there is no plan: each as a job with a value in it.
+
+use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools};
+use crate::process::profile::Profile;
+use serde_json::{Value, json};
+
+/// How a change ranks before its time counts: what is easy to do comes first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Ease {
+    /// A word on the sheet: speed, tools.
+    Setting,
+    /// Leave from the drawing office or the customer.
+    Leave,
+    /// Another collet, another bar.
+    Tooling,
+    /// A limit of the plan given up in part.
+    Limit,
+    /// Another machine.
+    Machine,
+}
+
+/// The job with a value of the change put in.
+pub type With = Box<dyn Fn(&Job, f64) -> Job + Sync>;
+/// What the change says at a value.
+pub type Says = Box<dyn Fn(f64) -> String + Sync>;
+
+/// A change.
+pub struct Candidate {
+    /// Its name.
+    pub name: String,
+    /// How it ranks.
+    pub ease: Ease,
+    /// The value before.
+    pub before: Value,
+    /// Value where the job stands, and the farthest worth trying; equal for a change that is made or not.
+    pub range: (f64, f64),
+    /// Values are rounded to this step, away from where the job stands.
+    pub step: f64,
+    /// The value after; none: the number itself.
+    pub after: Option<Value>,
+    /// The job with it.
+    pub with: With,
+    /// In words.
+    pub says: Says,
+}
+
+/// A copy of a job with something changed.
+fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
+    let mut job = job.clone();
+    change(&mut job);
+    job
+}
+
+/// A change that is made or not.
+fn once(
+    name: &str,
+    ease: Ease,
+    before: Value,
+    after: Value,
+    says: String,
+    with: impl Fn(&mut Job) + Sync + 'static,
+) -> Candidate {
+    Candidate {
+        name: name.into(),
+        ease,
+        before,
+        range: (0.0, 0.0),
+        step: 1.0,
+        after: Some(after),
+        with: Box::new(move |job, _| changed(job, &with)),
+        says: Box::new(move |_| says.clone()),
+    }
+}
+
+/// A change of a number.
+fn number(
+    name: &str,
+    ease: Ease,
+    (from, to): (f64, f64),
+    step: f64,
+    says: impl Fn(f64) -> String + Sync + 'static,
+    with: impl Fn(&mut Job, f64) + Sync + 'static,
+) -> Candidate {
+    Candidate {
+        name: name.into(),
+        ease,
+        before: json!(from),
+        range: (from, to),
+        step,
+        after: None,
+        with: Box::new(move |job, v| changed(job, |j| with(j, v))),
+        says: Box::new(says),
+    }
+}
+
+/// All changes worth trying for a job.
+pub fn all(job: &Job) -> Vec<Candidate> {
+    let mut list = settings(job);
+    list.extend(leaves(job));
+    list.extend(tooling(job));
+    list.extend(limits(job));
+    list.extend(machines(job));
+    list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
+    list
+}
+
+fn settings(job: &Job) -> Vec<Candidate> {
+    let vc = job.cutting.vc_m_per_min;
+    let d = job.stock.diameter_mm;
+    let most = job.machine.headstock.max_rpm;
+    let rpm = crate::units::spindle_rpm(vc, d).min(most);
+    let vc_of = move |n: f64| n * std::f64::consts::PI * d / 1000.0;
+    let mut list = vec![
+        number(
+            "rpm",
+            Ease::Setting,
+            (rpm.floor(), (0.2 * rpm).ceil()),
+            1.0,
+            move |n| format!("slow down to {n:.0} rev/min on the bar ({:.0} m/min)", vc_of(n)),
+            move |j, n| j.cutting.vc_m_per_min = vc_of(n),
+        ),
+        number(
+            "speed_floor",
+            Ease::Setting,
+            (job.cutting.speed_floor, 0.2),
+            0.05,
+            |f| format!("leave the planner to slow down to {:.0} % of the speed where it has to", 100.0 * f),
+            |j, f| j.cutting.speed_floor = f,
+        ),
+        number(
+            "ap_max",
+            Ease::Setting,
+            (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
+            0.1,
+            |ap| format!("let a travel take {ap:.1} mm of depth"),
+            |j, ap| j.cutting.ap_max_mm = ap,
+        ),
+    ];
+    let (holding, says) = match job.holding {
+        Holding::Bush => (Holding::NoBush, "work without the guide bush"),
+        Holding::NoBush => (Holding::Bush, "work with the guide bush"),
+    };
+    let has = match holding {
+        Holding::Bush => job.machine.bush.is_some(),
+        Holding::NoBush => job.machine.no_bush.is_some(),
+    };
+    if has {
+        list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says.into(), move |j| {
+            j.holding = holding;
+        }));
+    }
+    if job.cutting.tools == Tools::Single {
+        let says = "turn with an opposed pair, whose radial forces balance".to_string();
+        list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
+            j.cutting.tools = Tools::Opposed;
+        }));
+    }
+    list
+}
+
+fn leaves(job: &Job) -> Vec<Candidate> {
+    let mut list = Vec::new();
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let name = section.label(i);
+        let thread = matches!(section.kind, crate::job::SectionKind::Thread(_));
+        if section.interrupt == Interrupt::Never && !thread {
+            let says = format!("leave to interrupt {name} (a witness line on it)");
+            list.push(once(
+                &format!("interrupt of {name}"),
+                Ease::Leave,
+                json!("never"),
+                json!("avoid"),
+                says,
+                move |j| {
+                    j.shaft.sections[i].interrupt = Interrupt::Avoid;
+                },
+            ));
+        }
+        if !section.grip && section.is_plain() {
+            let says = format!("leave to grip {name}");
+            list.push(once(&format!("grip of {name}"), Ease::Leave, json!(false), json!(true), says, move |j| {
+                j.shaft.sections[i].grip = true;
+            }));
+        }
+    }
+    list.push(number(
+        "straightness",
+        Ease::Leave,
+        (job.shaft.bow_mm_per_m, 0.05),
+        0.01,
+        |b| format!("straighter shafts, {b:.2} mm per m"),
+        |j, b| j.shaft.bow_mm_per_m = b,
+    ));
+    list
+}
+
+fn tooling(job: &Job) -> Vec<Candidate> {
+    let mut list = Vec::new();
+    if let Some(counter) = &job.machine.counter_spindle {
+        let profile = Profile::new(&job.shaft);
+        let mut known: Vec<f64> = Vec::new();
+        for section in job.shaft.sections.iter().filter(|s| s.is_plain() && s.grip) {
+            let d = section.largest_mm();
+            let passes = profile.largest_in_front_mm(section.to_mm);
+            let serves = |c: &Collet| d >= c.smallest_mm && d <= c.largest_mm && passes <= c.passes_mm;
+            if counter.collets.iter().any(serves) || known.iter().any(|k| (k - passes * 1e3 - d).abs() < 1e-9) {
+                continue;
+            }
+            known.push(passes * 1e3 + d);
+            let like =
+                counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
+            let (hold_mm, clamp_force_n) = like.map_or((d.max(10.0), 8000.0), |c| (c.hold_mm, c.clamp_force_n));
+            let opens = passes + 0.4;
+            let collet = Collet {
+                name: format!("{d} (to get)"),
+                smallest_mm: d - 0.4,
+                largest_mm: d + 0.1,
+                hold_mm,
+                passes_mm: opens,
+                clamp_force_n,
+            };
+            let says = if passes > d + 1e-9 {
+                format!("a collet for {d} mm that opens to {opens:.1} mm, so that what is in front passes")
+            } else {
+                format!("a collet for {d} mm")
+            };
+            let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
+            list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
+                if let Some(c) = &mut j.machine.counter_spindle {
+                    c.collets.push(collet.clone());
+                }
+            }));
+        }
+    }
+    let largest = job.shaft.sections.iter().map(crate::job::Section::largest_mm).fold(0.0, f64::max);
+    list.push(number(
+        "bar",
+        Ease::Tooling,
+        (job.stock.diameter_mm, largest.ceil()),
+        1.0,
+        |d| format!("bar of {d} mm"),
+        |j, d| j.stock.diameter_mm = d,
+    ));
+    list
+}
+
+fn limits(job: &Job) -> Vec<Candidate> {
+    let l = &job.limits;
+    let eased = |name: &'static str, from: f64, to: f64, step: f64, unit: &'static str, set: fn(&mut Job, f64)| {
+        let says = move |v: f64| format!("{name} relaxed to {v:.3}{unit}, if the part and the machine allow it");
+        number(name, Ease::Limit, (from, to), step, says, set)
+    };
+    vec![
+        eased(
+            "stiffness_min",
+            l.stiffness_min_n_per_um,
+            0.1 * l.stiffness_min_n_per_um,
+            0.01 * l.stiffness_min_n_per_um,
+            " N/µm",
+            |j, v| {
+                j.limits.stiffness_min_n_per_um = v;
+            },
+        ),
+        eased("whirl_ratio", l.whirl_ratio, 0.9, 0.01, "", |j, v| j.limits.whirl_ratio = v),
+        eased("whip", l.whip_mm, 5.0 * l.whip_mm, 0.05 * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
+        eased("sag", l.sag_mm, 5.0 * l.sag_mm, 0.05 * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
+        eased("release", l.release_mm, 5.0 * l.release_mm, 0.05 * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
+        eased("drill", l.drill_mm, 5.0 * l.drill_mm, 0.05 * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
+        eased("tolerance_share", l.tolerance_share, 1.0, 0.01, "", |j, v| j.limits.tolerance_share = v),
+    ]
+}
+
+fn machines(job: &Job) -> Vec<Candidate> {
+    let head = &job.machine.headstock;
+    let mut list = vec![number(
+        "stroke",
+        Ease::Machine,
+        (head.stroke_mm, head.stroke_mm + 500.0),
+        5.0,
+        |s| format!("a headstock stroke of {s:.0} mm"),
+        |j, s| j.machine.headstock.stroke_mm = s,
+    )];
+    if let Some(bush) = &job.machine.bush {
+        let d = job.stock.diameter_mm;
+        if d > bush.max_bar_mm {
+            let says = format!("a machine whose bush takes {d} mm");
+            list.push(once("bush.max_bar", Ease::Machine, json!(bush.max_bar_mm), json!(d), says, move |j| {
+                if let Some(b) = &mut j.machine.bush {
+                    b.max_bar_mm = d;
+                }
+            }));
+        }
+    }
+    let Some(counter) = &job.machine.counter_spindle else { return list };
+    let of_counter = |name: &'static str,
+                      from: f64,
+                      to: f64,
+                      step: f64,
+                      says: fn(f64) -> String,
+                      set: fn(&mut crate::job::CounterSpindle, f64)| {
+        number(name, Ease::Machine, (from, to), step, says, move |j: &mut Job, v| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                set(c, v);
+            }
+        })
+    };
+    let length = job.shaft.length_mm();
+    list.push(of_counter(
+        "farthest",
+        counter.farthest_mm,
+        counter.farthest_mm + 600.0,
+        5.0,
+        |v| format!("a counter-spindle that travels to {v:.0} mm from the bush"),
+        |c, v| c.farthest_mm = v,
+    ));
+    list.push(of_counter(
+        "bore_depth",
+        counter.bore_depth_mm,
+        length.max(counter.bore_depth_mm).ceil(),
+        5.0,
+        |v| format!("a counter-spindle bore {v:.0} mm deep"),
+        |c, v| c.bore_depth_mm = v,
+    ));
+    list.push(of_counter(
+        "bore",
+        counter.bore_mm,
+        3.0 * counter.bore_mm,
+        1.0,
+        |v| format!("a counter-spindle bore of {v:.0} mm"),
+        |c, v| c.bore_mm = v,
+    ));
+    list.push(of_counter(
+        "clamp_force",
+        1.0,
+        4.0,
+        0.1,
+        |v| format!("{v:.1} times the clamping force, if the part stands it"),
+        |c, v| c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v),
+    ));
+    if counter.sleeve.is_none() {
+        let says = "support sleeves in the counter-spindle's bore, 150 mm apart, 5 N/µm each".to_string();
+        let after = json!({"pitch": 150, "stiffness": 5});
+        list.push(once("sleeve", Ease::Machine, Value::Null, after, says, |j| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                c.sleeve = Some(Sleeve { pitch_mm: 150.0, stiffness_n_per_um: 5.0 });
+            }
+        }));
+    }
+    list
+}

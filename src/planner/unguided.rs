@@ -1,0 +1,322 @@
+//! The network without a guide bush.
+//!
+//! The headstock's collet holds the bar and is set for each piece, so a state depends on where its piece ends. A piece
+//! runs from one stop to the next; every piece but the first begins with the headstock feeding out bar, a re-grip, for
+//! which the counter-spindle must hold. The counter-spindle may keep its grip from piece to piece, or hand over.
+//!
+//! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. Parts are short
+//! without a bush, so states are whole beams, each worked out once.
+
+use super::draft::{Draft, DraftStage};
+use super::frontier::{self, Blocked};
+use super::network::{Arc, Network, Node, Weights};
+use super::sequence::Way;
+use super::settle::Ground;
+use super::stations::{Grid, divisible};
+use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
+use crate::process::stops::SAME_MM;
+use crate::process::{Answers, Counter, State, Work};
+use std::cell::RefCell;
+use std::collections::HashMap;
+use std::rc::Rc;
+
+/// The grip of an arc that only opens the collet.
+const OPENS: usize = usize::MAX;
+
+/// A state on the way to the end of a piece.
+struct Seen {
+    station: usize,
+    state: State,
+    answers: Answers,
+}
+
+/// Builds the network without a bush.
+pub struct Unguided<'a> {
+    ground: &'a Ground<'a>,
+    grid: &'a Grid,
+    noses: Vec<f64>,
+    weights: Weights,
+    /// States of a grip and a piece's end, from the end towards the front.
+    columns: RefCell<HashMap<(usize, usize), Rc<Vec<Seen>>>>,
+}
+
+/// Why a piece cannot be turned.
+struct Stopped {
+    rule: String,
+    text: String,
+}
+
+impl<'a> Unguided<'a> {
+    /// A builder for a collet's noses.
+    pub fn new(ground: &'a Ground<'a>, grid: &'a Grid, noses: Vec<f64>, weights: Weights) -> Unguided<'a> {
+        Unguided { ground, grid, noses, weights, columns: RefCell::default() }
+    }
+
+    /// The whole network, and what stops the bar where nothing leads on.
+    pub fn network(&self) -> Network {
+        let grid = self.grid;
+        let machine = &self.ground.rig.job.machine;
+        let each_s = machine.headstock.regrip_s;
+        let shared_s = (each_s - machine.shared_stop_saving_s).max(0.0);
+        let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s) + self.weights.hand_over;
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
+        let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
+        for i in 0..grid.last() {
+            // Grips held come first, so that those who open the collet stand before those who close it.
+            let mut here: Vec<Node> = index.keys().copied().filter(|n| n.0 == i).collect();
+            here.sort_by_key(|n| std::cmp::Reverse(n.1));
+            if here.iter().any(|n| n.1 > 0) && !here.iter().any(|n| n.1 == 0) {
+                here.push((i, 0));
+            }
+            for node in here {
+                let runs = match node.1 {
+                    0 if i == 0 => vec![(self.noses.len(), 0.0)],
+                    0 => (0..self.noses.len()).map(|g| (g, hand_over_s + shared_s)).collect(),
+                    held => {
+                        if self.release(held - 1, i).is_some_and(|f| f.passes()) {
+                            self.add(&mut net, &mut index, node, (i, 0), OPENS, 0.0, 1.0);
+                        }
+                        vec![(held - 1, each_s)]
+                    }
+                };
+                if !index.contains_key(&node) {
+                    continue;
+                }
+                for (grip, cost_s) in runs {
+                    for j in i + 1..=grid.last() {
+                        if !grid.borders(j) || grid.at(j) - grid.at(i) > machine.headstock.stroke_mm + SAME_MM {
+                            continue;
+                        }
+                        let Ok((run_s, margin)) = self.run(i, j, grip) else { continue };
+                        let (to, line_s, margin) = if j < grid.last() {
+                            let tag = if grip < self.noses.len() { grip + 1 } else { 0 };
+                            ((j, tag), grid.stations[j].penalty_s, margin)
+                        } else {
+                            match self.parted(grip) {
+                                Ok(share) => ((j, 0), 0.0, margin.min(1.0 - share)),
+                                Err(_) => continue,
+                            }
+                        };
+                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + line_s, margin);
+                    }
+                }
+            }
+        }
+        net.goal = index.get(&(grid.last(), 0)).copied();
+        net
+    }
+
+    #[allow(clippy::too_many_arguments)]
+    fn add(
+        &self,
+        net: &mut Network,
+        index: &mut HashMap<Node, usize>,
+        from: Node,
+        to: Node,
+        grip: usize,
+        cost: f64,
+        margin: f64,
+    ) {
+        let from = index[&from];
+        let to = *index.entry(to).or_insert_with(|| {
+            net.nodes.push(to);
+            net.reached.push(f64::INFINITY);
+            net.nodes.len() - 1
+        });
+        net.reached[to] = net.reached[to].min(net.reached[from] + cost);
+        net.arcs.push(Arc { from, to, cost, grip, regrips: Vec::new(), regrip_at_end: false, margin });
+    }
+
+    fn state(&self, station: usize, grip: usize, end: usize) -> State {
+        let turned_mm = self.grid.at(station);
+        State {
+            turned_mm,
+            counter: Counter::of(self.noses.get(grip).copied()),
+            guide: self.ground.rig.guide(turned_mm, turned_mm, self.grid.at(end)),
+        }
+    }
+
+    fn release(&self, grip: usize, station: usize) -> Option<Finding> {
+        checks::release::find(self.ground.rig, &self.state(station, grip, station)).ok()
+    }
+
+    /// Largest share of what must hold at the part-off.
+    fn parted(&self, grip: usize) -> Result<f64, Stopped> {
+        let rig = self.ground.rig;
+        let Some(nose) = self.noses.get(grip) else {
+            return match rig.job.machine.counter_spindle {
+                None => Ok(0.0),
+                Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
+            };
+        };
+        let torque = checks::torque::find(rig, *nose);
+        let back = checks::back::find(rig, *nose).unwrap_or(None);
+        let found = torque.into_iter().chain(back).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+        match found {
+            Some(f) if !f.passes() => Err(told(&f, "at part-off")),
+            f => Ok(f.map_or(0.0, |f| f.utilisation)),
+        }
+    }
+
+    /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Rc<Vec<Seen>> {
+        let known = self.columns.borrow().get(&(grip, end)).cloned();
+        let have = known.as_ref().map_or(0, |c| c.len());
+        if have > end - down_to {
+            if let Some(known) = known {
+                return known;
+            }
+        }
+        let mut column: Vec<Seen> =
+            known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
+        for station in (down_to..=end - column.len()).rev() {
+            let state = self.state(station, grip, end);
+            let Ok(answers) = self.ground.rig.answers(&state) else { break };
+            column.push(Seen { station, state, answers });
+        }
+        let column = Rc::new(column);
+        self.columns.borrow_mut().insert((grip, end), column.clone());
+        column
+    }
+
+    /// Time and margin of a piece from one station to another.
+    fn run(&self, i: usize, j: usize, grip: usize) -> Result<(f64, f64), Stopped> {
+        let (rig, grid) = (self.ground.rig, self.grid);
+        let gripped = grip < self.noses.len();
+        if let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) {
+            let (near, far) = (grid.at(i) + rig.gap_mm() - nose, grid.at(j) + rig.gap_mm() - nose);
+            if *nose > grid.at(i) + SAME_MM
+                || near < counter.nearest_mm - SAME_MM
+                || far > counter.farthest_mm + SAME_MM
+            {
+                let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
+                return Err(Stopped { rule: "counter_spindle_travel".into(), text });
+            }
+        }
+        // The end first: most pieces that fail, fail there.
+        self.passes(j - 1, &self.column(grip, j, j)[..], gripped)?;
+        let column = self.column(grip, j, i);
+        let (mut time_s, mut margin) = (0.0, f64::INFINITY);
+        let mut k = i;
+        while k < j {
+            let index = grid.segment[k];
+            let last = (k..j).take_while(|n| grid.segment[*n] == index).last().unwrap_or(k);
+            let seen = &column[(j - last - 1)..=(j - k)];
+            let (cap, piece_margin) = self.passes(k, seen, gripped)?;
+            margin = margin.min(piece_margin);
+            let segment = &self.ground.segments[index];
+            let whole = divisible(segment) || grid.at(last + 1) >= segment.to_mm - SAME_MM;
+            if whole && segment.work != Work::PartOff {
+                let length = grid.at(last + 1) - grid.at(k);
+                time_s += rig.piece_time(segment, length, gripped, cap).total_s();
+            }
+            k = last + 1;
+        }
+        for seen in column.iter().filter(|s| s.station > i) {
+            for task in grid.stations[seen.station].tasks.iter().map(|t| &self.ground.tasks[*t]) {
+                let Some(thrust) = task.thrust_n else { continue };
+                match checks::drill::find(rig, &seen.state, task.at_mm, thrust) {
+                    Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
+                    Ok(f) => return Err(told(&f, &task.text)),
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                }
+            }
+        }
+        Ok((time_s, margin))
+    }
+
+    /// Speed cap and margin of states of one segment in a row; an error names the check that fails.
+    fn passes(&self, piece: usize, seen: &[Seen], gripped: bool) -> Result<(f64, f64), Stopped> {
+        let rig = self.ground.rig;
+        let segment = &self.ground.segments[self.grid.segment[piece]];
+        let wanted = rig.segment_rpm(segment, gripped);
+        let floor = rig.job.cutting.speed_floor * wanted;
+        let allowed = seen.iter().map(|s| rig.allowed_rpm(&s.state, &s.answers).rpm).fold(f64::INFINITY, f64::min);
+        let rpm = wanted.min(allowed.max(floor));
+        let mut margin = f64::INFINITY;
+        for s in seen {
+            let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
+            for f in checks::all(&view) {
+                if f.utilisation > PASSES_UP_TO {
+                    return Err(told(&f, &format!("at a turned length of {:.1} mm", s.state.turned_mm)));
+                }
+                margin = margin.min(1.0 - f.utilisation);
+            }
+        }
+        let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
+        if let Some(f) = checks::cut::along(rig, segment, &flexibilities) {
+            if !f.passes() {
+                return Err(told(&f, &format!("from {:.1} mm on", f.at_mm)));
+            }
+            margin = margin.min(1.0 - f.utilisation);
+        }
+        Ok((if rpm < wanted { rpm } else { f64::INFINITY }, margin))
+    }
+
+    /// The draft of a way: pieces under one grip are one stage.
+    pub fn draft(&self, way: &Way) -> Draft {
+        let mut stages: Vec<DraftStage> = Vec::new();
+        let mut opened = true;
+        for (arc, ends) in way.arcs.iter().zip(way.stations.windows(2)) {
+            if arc.grip == OPENS {
+                opened = true;
+                continue;
+            }
+            let (from_mm, to_mm) = (self.grid.at(ends[0]), self.grid.at(ends[1]));
+            let nose_mm = self.noses.get(arc.grip).copied();
+            match stages.last_mut() {
+                Some(stage) if !opened => {
+                    stage.regrips_mm.push(from_mm);
+                    stage.to_mm = to_mm;
+                }
+                _ => {
+                    let regrips_mm = if nose_mm.is_some() { vec![from_mm] } else { Vec::new() };
+                    stages.push(DraftStage { from_mm, to_mm, nose_mm, regrips_mm, regrip_at_end: false });
+                }
+            }
+            // After the free piece the front is free to be taken.
+            opened = nose_mm.is_none();
+        }
+        Draft { stages }
+    }
+
+    /// How far a network gets, and what stops it there.
+    pub fn blocked(&self, net: &Network) -> Blocked {
+        let grid = self.grid;
+        let far = net.nodes.iter().map(|n| n.0).max().unwrap_or(0);
+        let section = self.ground.rig.job.shaft.section_at(grid.at(far));
+        let mut stopped: Option<Stopped> = None;
+        let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
+        for node in net.nodes.iter().filter(|n| n.0 == far) {
+            let grips: Vec<usize> = match (node.1, far) {
+                (0, 0) => vec![self.noses.len()],
+                (0, _) => (0..self.noses.len()).collect(),
+                (held, _) => vec![held - 1],
+            };
+            for grip in grips {
+                let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) else { continue };
+                // A check says more than a travel that some other grip would have.
+                if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
+                    stopped = Some(found);
+                }
+            }
+        }
+        let stopped = stopped.unwrap_or_else(|| Stopped {
+            rule: "collet".into(),
+            text: format!("nothing takes hold of the finished front; {}", frontier::why_no_grip(self.ground.rig)),
+        });
+        Blocked::found(grid.at(far), &stopped.rule, stopped.text, section)
+    }
+}
+
+impl Seen {
+    fn copy(&self) -> Seen {
+        Seen { station: self.station, state: self.state, answers: self.answers }
+    }
+}
+
+fn told(f: &Finding, place: &str) -> Stopped {
+    let unit = if f.unit.is_empty() { String::new() } else { format!(" {}", f.unit) };
+    let text = format!("{} {place} is {:.3}{unit} where the limit is {:.3}{unit}", f.check, f.demand, f.limit);
+    Stopped { rule: f.check.into(), text }
+}
