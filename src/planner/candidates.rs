@@ -145,9 +145,16 @@ fn settings(job: &Job) -> Vec<Candidate> {
         Holding::NoBush => job.machine.no_bush.is_some(),
     };
     if has {
-        list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says.into(), move |j| {
-            j.holding = holding;
-        }));
+        list.push(once(
+            "holding",
+            Ease::Tooling,
+            json!(job.holding.key()),
+            json!(holding.key()),
+            says.into(),
+            move |j| {
+                j.holding = holding;
+            },
+        ));
     }
     if job.cutting.tools == Tools::Single {
         let says = "turn with an opposed pair, whose radial forces balance".to_string();

@@ -2,6 +2,7 @@
 
 mod batch;
 mod folder;
+mod readme;
 mod recheck;
 mod results;
 mod shape;

@@ -1,0 +1,34 @@
+#!/usr/bin/env bash
+# Installs what .ci/run needs where it is missing. Called by .ci/run.
+set -euo pipefail
+
+missing=()
+need() { # command, Debian package
+    command -v "$1" >/dev/null 2>&1 || missing+=("$2")
+}
+need cc gcc
+need python3 python3
+# Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
+if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then
+    missing+=(python3-venv)
+fi
+if ((${#missing[@]})); then
+    echo "installing ${missing[*]}"
+    export DEBIAN_FRONTEND=noninteractive
+    apt-get update -q
+    apt-get install -qy --no-install-recommends "${missing[@]}" libc6-dev
+fi
+
+if ! command -v cargo >/dev/null 2>&1; then
+    echo "no cargo: install a Rust toolchain, 1.89 or newer, from https://rustup.rs" >&2
+    exit 1
+fi
+for tool in fmt clippy; do
+    if ! cargo "$tool" --version >/dev/null 2>&1; then
+        component=$tool
+        [ "$tool" = fmt ] && component=rustfmt
+        rustup component add "$component"
+    fi
+done
+cargo --version
+python3 --version
