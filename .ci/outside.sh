@@ -25,7 +25,7 @@ check() { # script, its arguments
 }
 check .ci/reference.py "$target/reference_cases.json"
 if [ -f .ci/highs.py ]; then
-    check .ci/highs.py "$target"
+    check .ci/highs.py "$target/sequence_programs"
 fi
 if [ -f .ci/outside.py ]; then
     cargo build --release

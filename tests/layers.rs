@@ -276,6 +276,48 @@ fn nothing_a_user_can_cause_ends_in_a_panic() {
     all_files(panics);
 }
 
+/// Constants outside tests that guard rounding, rounds or meshes: file, name and value as written.
+fn guards(source: &str) -> Vec<(String, String)> {
+    let code = without_tests(&code_of(source));
+    let constants = code.lines().filter_map(|l| {
+        let (name, rest) = l.trim().trim_start_matches("pub ").strip_prefix("const ")?.split_once(": ")?;
+        let (kind, value) = rest.split_once(" = ")?;
+        let number = matches!(kind, "f64" | "usize") || kind.starts_with("[usize");
+        number.then(|| (name.to_string(), value.trim_end_matches(';').trim_matches(['[', ']']).to_string()))
+    });
+    constants.collect()
+}
+
+#[test]
+fn every_guard_stands_in_the_table_of_guards() {
+    let page = std::fs::read_to_string(source_root().with_file_name("DEVELOPERS.md")).expect("the page is there");
+    let mut seen = 0;
+    all_files(|text, file| {
+        let name = file.to_string_lossy().replace('\\', "/");
+        let counts = ["mechanics/", "process/", "planner/", "proof/", "answer.rs"].iter().any(|r| name.starts_with(r));
+        if !counts {
+            return Vec::new();
+        }
+        let rows: Vec<String> = guards(text)
+            .into_iter()
+            .map(|(constant, value)| format!("| `{name}` | `{constant}` | {value} | "))
+            .collect();
+        rows.into_iter().filter(|row| !page.contains(row)).map(|row| format!("DEVELOPERS.md lacks {row}")).collect()
+    });
+    for path in files(&source_root()) {
+        seen += guards(&std::fs::read_to_string(path).expect("readable")).len();
+    }
+    assert!(seen > 60, "only {seen} constants were read");
+    for row in page.lines().filter(|l| l.starts_with("| `") && l.matches('|').count() == 5) {
+        let cells: Vec<&str> = row.split('|').map(|c| c.trim().trim_matches('`')).collect();
+        let file = source_root().join(cells[1]);
+        if cells[1].ends_with(".rs") && file.is_file() {
+            let text = std::fs::read_to_string(file).expect("readable");
+            assert!(guards(&text).iter().any(|(name, _)| name == cells[2]), "{} has no {}", cells[1], cells[2]);
+        }
+    }
+}
+
 #[test]
 fn a_planted_use_against_the_order_is_found() {
     let planner = Path::new("planner/solve.rs");
