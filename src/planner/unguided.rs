@@ -246,7 +246,8 @@ impl<'a> Unguided<'a> {
         let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
         if let Some(f) = checks::cut::along(rig, segment, &flexibilities) {
             if !f.passes() {
-                return Err(told(&f, &format!("from {:.1} mm on", f.at_mm)));
+                let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
+                return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
             }
             margin = margin.min(1.0 - f.utilisation);
         }
@@ -285,20 +286,30 @@ impl<'a> Unguided<'a> {
         let grid = self.grid;
         let far = net.nodes.iter().map(|n| n.0).max().unwrap_or(0);
         let section = self.ground.rig.job.shaft.section_at(grid.at(far));
-        let mut stopped: Option<Stopped> = None;
         let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
+        let mut stopped: Option<Stopped> = None;
+        let mut tell = |found: Stopped| {
+            // A check says more than a travel that some other grip would have.
+            if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
+                stopped = Some(found);
+            }
+        };
         for node in net.nodes.iter().filter(|n| n.0 == far) {
             let grips: Vec<usize> = match (node.1, far) {
                 (0, 0) => vec![self.noses.len()],
-                (0, _) => (0..self.noses.len()).collect(),
+                (0, _) => (0..self.noses.len()).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
                 (held, _) => vec![held - 1],
             };
             for grip in grips {
-                let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) else { continue };
-                // A check says more than a travel that some other grip would have.
-                if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
-                    stopped = Some(found);
+                if let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) {
+                    tell(found);
                 }
+            }
+        }
+        // Where no grip can take over, the piece that came so far would have to go on.
+        for arc in net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip != OPENS) {
+            if let Err(found) = self.run(net.nodes[arc.from].0, next, arc.grip) {
+                tell(found);
             }
         }
         let stopped = stopped.unwrap_or_else(|| Stopped {
