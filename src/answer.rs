@@ -17,6 +17,15 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
     advised(job, Advice::Wanted)
 }
 
+/// The proven plan with what each limit costs: many plans more.
+pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
+    let mut plan = answer(job)?;
+    if plan.verdict == Verdict::Feasible {
+        plan.limit_costs = planner::costs::find(job, plan.time_s.total)?;
+    }
+    Ok(plan)
+}
+
 /// The same; without advice an answer that there is no plan comes at once.
 pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     let mut look_at = Vec::new();

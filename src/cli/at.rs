@@ -157,8 +157,7 @@ fn printed(job: &Job, args: &Args) -> Result<Printed, Ending> {
         }
     };
     let counter = Counter::of(args.grip);
-    let states: Vec<State> =
-        guides.into_iter().map(|guide| State { turned_mm: args.turned, counter, guide }).collect();
+    let states: Vec<State> = guides.into_iter().map(|guide| State { turned_mm: args.turned, counter, guide }).collect();
     let rpm = args.rpm.unwrap_or_else(|| rig.segment_rpm(segment, args.grip.is_some()));
     let found = moment(&rig, segment, &states, rpm).ok().flatten();
     let Some(found) = found else {

@@ -101,7 +101,9 @@ fn cannot(job: &Job, reason: &str) -> Way {
 fn planned(job: &Job) -> Result<Way, Defect> {
     match job.holding {
         Holding::Bush if job.machine.bush.is_none() => Ok(cannot(job, "the machine has no guide bush")),
-        Holding::NoBush if job.machine.no_bush.is_none() => Ok(cannot(job, "the machine does not work without its bush")),
+        Holding::NoBush if job.machine.no_bush.is_none() => {
+            Ok(cannot(job, "the machine does not work without its bush"))
+        }
         _ => advised(job, Advice::None).map(|plan| way(job, &plan)),
     }
 }

@@ -21,7 +21,7 @@ struct Works {
 }
 
 /// Time of the plan of a job, s; none when there is none.
-fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
+pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, Effort::Feasible, &[])? {
         Answer::Found(plan) => Some(plan.time_s.total),
         Answer::Blocked(_) => None,
@@ -33,40 +33,42 @@ fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
 /// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
 pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
     let list = candidates::all(job);
-    let found: Vec<Mutex<Option<Works>>> = list.iter().map(|_| Mutex::new(None)).collect();
-    let failed: Mutex<Option<Defect>> = Mutex::new(None);
+    let mut works: Vec<Works> = spread(&list, |c, index| least(job, c, index))?.into_iter().flatten().collect();
+    works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
+    let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
+    let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
+    Ok(works.into_iter().map(told).collect())
+}
+
+/// Works out something for every candidate on all cores; results in the order of the list.
+pub fn spread<T: Send>(
+    list: &[Candidate],
+    work: impl Fn(&Candidate, usize) -> Result<T, Defect> + Sync,
+) -> Result<Vec<T>, Defect> {
+    let found: Vec<Mutex<Option<Result<T, Defect>>>> = list.iter().map(|_| Mutex::new(None)).collect();
     let next = AtomicUsize::new(0);
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(list.len().max(1));
     std::thread::scope(|scope| {
         for _ in 0..workers {
             scope.spawn(|| {
                 loop {
                     let index = next.fetch_add(1, Ordering::Relaxed);
                     let Some(candidate) = list.get(index) else { break };
-                    match least(job, candidate, index) {
-                        Ok(works) => {
-                            if let Ok(mut slot) = found[index].lock() {
-                                *slot = works;
-                            }
-                        }
-                        Err(defect) => {
-                            if let Ok(mut slot) = failed.lock() {
-                                slot.get_or_insert(defect);
-                            }
-                        }
+                    let done = work(candidate, index);
+                    if let Ok(mut slot) = found[index].lock() {
+                        *slot = Some(done);
                     }
                 }
             });
         }
     });
-    if let Ok(Some(defect)) = failed.into_inner() {
-        return Err(defect);
-    }
-    let mut works: Vec<Works> = found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect();
-    works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
-    let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
-    let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
-    Ok(works.into_iter().map(told).collect())
+    found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+}
+
+/// A number as it is printed: whole where it is whole.
+pub fn found_number(value: f64) -> Value {
+    let rounded = (value * 1e6).round() / 1e6;
+    if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
 /// The least value of a change with which there is a plan.
@@ -92,12 +94,8 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>
         }
     }
     let rounded = (value * 1e6).round() / 1e6;
-    let number = |v: f64| if v.fract() == 0.0 { json!(v as i64) } else { json!(v) };
-    let before = match candidate.before.as_f64() {
-        Some(v) => number((v * 1e6).round() / 1e6),
-        None => candidate.before.clone(),
-    };
-    let after: Value = candidate.after.clone().unwrap_or_else(|| number(rounded));
+    let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
+    let after: Value = candidate.after.clone().unwrap_or_else(|| found_number(value));
     Ok(Some(Works {
         order: (candidate.ease, index),
         time_s,

@@ -3,6 +3,7 @@
 pub mod assemble;
 pub mod candidates;
 pub mod changes;
+pub mod costs;
 pub mod draft;
 pub mod frontier;
 pub mod grips;

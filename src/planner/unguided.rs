@@ -30,6 +30,9 @@ struct Seen {
     answers: Answers,
 }
 
+/// States of one grip and one end of a piece.
+type Column = Rc<Vec<Seen>>;
+
 /// Builds the network without a bush.
 pub struct Unguided<'a> {
     ground: &'a Ground<'a>,
@@ -37,7 +40,7 @@ pub struct Unguided<'a> {
     noses: Vec<f64>,
     weights: Weights,
     /// States of a grip and a piece's end, from the end towards the front.
-    columns: RefCell<HashMap<(usize, usize), Rc<Vec<Seen>>>>,
+    columns: RefCell<HashMap<(usize, usize), Column>>,
 }
 
 /// Why a piece cannot be turned.
@@ -159,13 +162,13 @@ impl<'a> Unguided<'a> {
     }
 
     /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
-    fn column(&self, grip: usize, end: usize, down_to: usize) -> Rc<Vec<Seen>> {
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Column {
         let known = self.columns.borrow().get(&(grip, end)).cloned();
         let have = known.as_ref().map_or(0, |c| c.len());
-        if have > end - down_to {
-            if let Some(known) = known {
-                return known;
-            }
+        if have > end - down_to
+            && let Some(known) = known
+        {
+            return known;
         }
         let mut column: Vec<Seen> =
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
