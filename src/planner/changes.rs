@@ -2,6 +2,7 @@
 //! it: a value is only told when there is a plan with it.
 
 use super::candidates::{self, Candidate};
+use super::pairs;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
@@ -34,16 +35,19 @@ pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
 pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
     let list = candidates::all(job);
     let mut works: Vec<Works> = spread(&list, |c, index| least(job, c, index))?.into_iter().flatten().collect();
+    if works.is_empty() {
+        return Ok(pairs::best(job, &list)?.into_iter().collect());
+    }
     works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
     let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
     let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
     Ok(works.into_iter().map(told).collect())
 }
 
-/// Works out something for every candidate on all cores; results in the order of the list.
-pub fn spread<T: Send>(
-    list: &[Candidate],
-    work: impl Fn(&Candidate, usize) -> Result<T, Defect> + Sync,
+/// Works out something for everything in a list on all cores; results in the order of the list.
+pub fn spread<L: Sync, T: Send>(
+    list: &[L],
+    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
 ) -> Result<Vec<T>, Defect> {
     let found: Vec<Mutex<Option<Result<T, Defect>>>> = list.iter().map(|_| Mutex::new(None)).collect();
     let next = AtomicUsize::new(0);
@@ -71,40 +75,51 @@ pub fn found_number(value: f64) -> Value {
     if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
-/// The least value of a change with which there is a plan.
-fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+/// The least value of a number in whole steps from where the job stands that still has a plan, with its time;
+/// `known_s` is the time at the far end of the range.
+pub fn least_value(
+    candidate: &Candidate,
+    known_s: f64,
+    planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
+) -> Result<(f64, f64), Defect> {
     let (from, to) = candidate.range;
-    let try_value = |v: f64| planned_s(&(candidate.with)(job, v));
-    let Some(mut time_s) = try_value(to)? else { return Ok(None) };
-    let mut value = to;
-    if candidate.after.is_none() {
-        // In whole steps away from where the job stands.
-        let steps = ((to - from).abs() / candidate.step).floor() as u64;
-        let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
-        let (mut bad, mut good) = (0, steps + 1);
-        for _ in 0..HALVINGS {
-            if good - bad <= 1 {
-                break;
-            }
-            let middle = bad + (good - bad) / 2;
-            match try_value(at(middle))? {
-                Some(t) => (good, value, time_s) = (middle, at(middle), t),
-                None => bad = middle,
-            }
+    let (mut value, mut time_s) = (to, known_s);
+    if candidate.after.is_some() {
+        return Ok((value, time_s));
+    }
+    let steps = ((to - from).abs() / candidate.step).floor() as u64;
+    let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
+    let (mut bad, mut good) = (0, steps + 1);
+    for _ in 0..HALVINGS {
+        if good - bad <= 1 {
+            break;
+        }
+        let middle = bad + (good - bad) / 2;
+        match planned(at(middle))? {
+            Some(t) => (good, value, time_s) = (middle, at(middle), t),
+            None => bad = middle,
         }
     }
-    let rounded = (value * 1e6).round() / 1e6;
+    Ok((value, time_s))
+}
+
+/// What a change says of itself at a value: its value before, its value after, and the words.
+pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
     let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
-    let after: Value = candidate.after.clone().unwrap_or_else(|| found_number(value));
+    let after = candidate.after.clone().unwrap_or_else(|| found_number(value));
+    (before, after, (candidate.says)((value * 1e6).round() / 1e6))
+}
+
+/// The least value of a change with which there is a plan.
+fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+    let planned = |v: f64| planned_s(&(candidate.with)(job, v));
+    let Some(known_s) = planned(candidate.range.1)? else { return Ok(None) };
+    let (value, time_s) = least_value(candidate, known_s, planned)?;
+    let (from, to, words) = told(candidate, value);
+    let text = format!("{words}: {time_s:.1} s a part");
     Ok(Some(Works {
         order: (candidate.ease, index),
         time_s,
-        change: Change {
-            change: candidate.name.clone(),
-            from: before,
-            to: after,
-            extra_time_s: None,
-            text: format!("{}: {time_s:.1} s a part", (candidate.says)(rounded)),
-        },
+        change: Change { change: candidate.name.clone(), from, to, extra_time_s: None, text },
     }))
 }

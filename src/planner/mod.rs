@@ -10,6 +10,7 @@ pub mod grips;
 pub mod network;
 pub mod outline;
 pub mod outlook;
+pub mod pairs;
 pub mod placing;
 pub mod quote;
 pub mod runs;
