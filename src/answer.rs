@@ -3,7 +3,7 @@
 
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::planner::{self, Defect};
+use crate::planner::{self, Advice, Defect};
 use crate::proof::{self, Breach};
 use crate::report::cautions;
 
@@ -14,10 +14,24 @@ const ROUNDS: usize = 6;
 ///
 /// - **Errors**: [`Defect`]: a fault of ours; send us the job.
 pub fn answer(job: &Job) -> Result<Plan, Defect> {
+    advised(job, Advice::Wanted)
+}
+
+/// The proven plan with what each limit costs: many plans more.
+pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
+    let mut plan = answer(job)?;
+    if plan.verdict == Verdict::Feasible {
+        plan.limit_costs = planner::costs::find(job, plan.time_s.total)?;
+    }
+    Ok(plan)
+}
+
+/// The same; without advice an answer that there is no plan comes at once.
+pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     let mut look_at = Vec::new();
     let mut last: Vec<Breach> = Vec::new();
     for _ in 0..ROUNDS {
-        let mut plan = planner::plan_looking_at(job, &look_at)?;
+        let mut plan = planner::plan(job, advice, &look_at)?;
         plan.cautions = cautions(&plan);
         if plan.verdict == Verdict::Infeasible {
             return Ok(plan);

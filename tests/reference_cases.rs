@@ -142,7 +142,7 @@ fn chatter_cases() -> Vec<Value> {
                 "damping": damping,
                 "frequency_hz": hz,
                 "cutting_n_per_mm2": 1500.0,
-                "ours": { "depth_limit_mm": chatter::depth_limit_mm(1500.0, least) },
+                "ours": { "depth_limit_mm": chatter::depth_limit_mm(1500.0, least.mm_per_n) },
             })
         })
         .collect()

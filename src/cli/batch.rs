@@ -1,11 +1,13 @@
-//! `batch`: many jobs on all cores, one JSON line each, in input order.
+//! `batch`: many jobs on all cores, one JSON line each, in input order. What would help a job that cannot be made is not
+//! worked out here, it takes many plans: ask `check`.
 
 use super::plan::ending;
 use super::{Ending, files, out};
-use crate::answer::answer;
+use crate::answer::advised;
 use crate::diag::Diag;
 use crate::input;
 use crate::job::plan::Plan;
+use crate::planner::Advice;
 use serde::Serialize;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
@@ -42,7 +44,7 @@ fn line(path: &Path) -> (Ending, String) {
         Ok(job) => job,
         Err(diags) => return failed(Ending::WrongInput, diags.iter().map(Diag::to_string).collect()),
     };
-    match answer(&job) {
+    match advised(&job, Advice::None) {
         Ok(plan) => {
             let ending = ending(&plan);
             let line = Line { file: file.clone(), status: ending.status(), errors: Vec::new(), plan: Some(&plan) };

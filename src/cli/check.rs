@@ -2,8 +2,8 @@
 
 use super::plan::{ending, read, with_newline};
 use super::{Ending, Format, out};
-use crate::answer::answer;
-use crate::job::plan::{CheckResult, Quote, Shortfall, Times, Verdict};
+use crate::answer::{answer, with_costs};
+use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
 use crate::report;
 use serde::Serialize;
 use std::path::PathBuf;
@@ -16,6 +16,9 @@ pub struct Args {
     /// Another machine file in place of the job's.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
+    /// Says what each limit costs, by planning anew without it: takes many times longer.
+    #[arg(long)]
+    costs: bool,
     /// How stdout is written.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -40,6 +43,7 @@ struct Brief<'a> {
     margin_at: Option<&'a CheckResult>,
     quote: &'a Quote,
     shortfall: Option<&'a Shortfall>,
+    limit_costs: &'a [LimitCost],
     input_digest: &'a str,
     cautions: &'a [String],
 }
@@ -50,7 +54,8 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
-    let plan = match answer(&job) {
+    let answered = if args.costs { with_costs(&job) } else { answer(&job) };
+    let plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),
     };
@@ -74,6 +79,7 @@ pub fn run(args: &Args) -> Ending {
                 margin_at: plan.margin_at.as_ref(),
                 quote: &plan.quote,
                 shortfall: plan.shortfall.as_ref(),
+                limit_costs: &plan.limit_costs,
                 input_digest: &plan.input_digest,
                 cautions: &plan.cautions,
             });

@@ -3,6 +3,7 @@
 mod at;
 mod batch;
 mod check;
+mod compare;
 mod files;
 mod new;
 mod out;
@@ -63,6 +64,8 @@ enum Command {
     Check(check::Args),
     /// The mechanics at one moment.
     At(at::Args),
+    /// The ways of holding and tooling it side by side, on one machine or several.
+    Compare(compare::Args),
     /// A stored plan against a (revised) job.
     Recheck(recheck::Args),
     /// Many jobs on all cores, one JSON line each, in input order.
@@ -91,6 +94,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Plan(args) => plan::run(&args),
         Command::Check(args) => check::run(&args),
         Command::At(args) => at::run(&args),
+        Command::Compare(args) => compare::run(&args),
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
         Command::New(args) => new::run(&args),

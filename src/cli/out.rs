@@ -10,10 +10,10 @@ use std::io::{ErrorKind, Write};
 pub fn result(text: &str) {
     let mut stdout = std::io::stdout().lock();
     let written = stdout.write_all(text.as_bytes()).and_then(|()| stdout.flush());
-    if let Err(e) = written {
-        if e.kind() != ErrorKind::BrokenPipe {
-            say(&format!("error: the result could not be printed: {e}\n"));
-        }
+    if let Err(e) = written
+        && e.kind() != ErrorKind::BrokenPipe
+    {
+        say(&format!("error: the result could not be printed: {e}\n"));
     }
 }
 

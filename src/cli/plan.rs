@@ -1,7 +1,7 @@
 //! `plan`: the whole plan, on stdout and as a folder.
 
 use super::{Ending, Format, files, out};
-use crate::answer::answer;
+use crate::answer::{answer, with_costs};
 use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
@@ -20,6 +20,9 @@ pub struct Args {
     /// Writes plan.json, stages.csv, plan.svg and sheet.html into this folder too.
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
+    /// Says what each limit costs, by planning anew without it: takes many times longer.
+    #[arg(long)]
+    costs: bool,
     /// How stdout is written.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -44,7 +47,8 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
-    let plan = match answer(&job) {
+    let answered = if args.costs { with_costs(&job) } else { answer(&job) };
+    let plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),
     };

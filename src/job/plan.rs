@@ -47,6 +47,9 @@ pub struct Plan {
     pub optimality: Optimality,
     pub quote: Quote,
     pub shortfall: Option<Shortfall>,
+    /// What each limit costs, dearest first; filled where it was asked for.
+    #[serde(default)]
+    pub limit_costs: Vec<LimitCost>,
     pub input_digest: String,
     /// What was assumed or lowered.
     pub notes: Vec<String>,
@@ -246,6 +249,21 @@ pub struct Change {
     pub to: serde_json::Value,
     /// Time of a part with the change, less that with the fastest of the changes, s.
     pub extra_time_s: Option<f64>,
+    pub text: String,
+}
+
+/// What a limit costs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct LimitCost {
+    pub limit: String,
+    pub now: serde_json::Value,
+    /// What the limit costs in all: the time saved without it, or with the most that is worth trying, s a part.
+    pub seconds: f64,
+    /// The nearest value at which the plan gets faster.
+    pub next: serde_json::Value,
+    /// The time saved there, s a part.
+    pub next_seconds: f64,
     pub text: String,
 }
 

@@ -254,7 +254,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
 fn limits(job: &Job) -> Vec<Candidate> {
     let l = &job.limits;
     let eased = |name: &'static str, from: f64, to: f64, step: f64, unit: &'static str, set: fn(&mut Job, f64)| {
-        let says = move |v: f64| format!("{name} relaxed to {v:.3}{unit}, if the part and the machine allow it");
+        let says = move |v: f64| format!("relaxing {name} to {v:.3}{unit} (if the part and the machine allow it)");
         number(name, Ease::Limit, (from, to), step, says, set)
     };
     vec![
@@ -341,7 +341,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         1.0,
         4.0,
         0.1,
-        |v| format!("{v:.1} times the clamping force, if the part stands it"),
+        |v| format!("{v:.1} times the clamping force (if the part stands it)"),
         |c, v| c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v),
     ));
     if counter.sleeve.is_none() {

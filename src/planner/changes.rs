@@ -2,6 +2,7 @@
 //! it: a value is only told when there is a plan with it.
 
 use super::candidates::{self, Candidate};
+use super::pairs;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
@@ -21,7 +22,7 @@ struct Works {
 }
 
 /// Time of the plan of a job, s; none when there is none.
-fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
+pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, Effort::Feasible, &[])? {
         Answer::Found(plan) => Some(plan.time_s.total),
         Answer::Blocked(_) => None,
@@ -33,80 +34,92 @@ fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
 /// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
 pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
     let list = candidates::all(job);
-    let found: Vec<Mutex<Option<Works>>> = list.iter().map(|_| Mutex::new(None)).collect();
-    let failed: Mutex<Option<Defect>> = Mutex::new(None);
-    let next = AtomicUsize::new(0);
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
-    std::thread::scope(|scope| {
-        for _ in 0..workers {
-            scope.spawn(|| {
-                loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(candidate) = list.get(index) else { break };
-                    match least(job, candidate, index) {
-                        Ok(works) => {
-                            if let Ok(mut slot) = found[index].lock() {
-                                *slot = works;
-                            }
-                        }
-                        Err(defect) => {
-                            if let Ok(mut slot) = failed.lock() {
-                                slot.get_or_insert(defect);
-                            }
-                        }
-                    }
-                }
-            });
-        }
-    });
-    if let Ok(Some(defect)) = failed.into_inner() {
-        return Err(defect);
+    let mut works: Vec<Works> = spread(&list, |c, index| least(job, c, index))?.into_iter().flatten().collect();
+    if works.is_empty() {
+        return Ok(pairs::best(job, &list)?.into_iter().collect());
     }
-    let mut works: Vec<Works> = found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect();
     works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
     let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
     let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
     Ok(works.into_iter().map(told).collect())
 }
 
-/// The least value of a change with which there is a plan.
-fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+/// Works out something for everything in a list on all cores; results in the order of the list.
+pub fn spread<L: Sync, T: Send>(
+    list: &[L],
+    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
+) -> Result<Vec<T>, Defect> {
+    let found: Vec<Mutex<Option<Result<T, Defect>>>> = list.iter().map(|_| Mutex::new(None)).collect();
+    let next = AtomicUsize::new(0);
+    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(list.len().max(1));
+    std::thread::scope(|scope| {
+        for _ in 0..workers {
+            scope.spawn(|| {
+                loop {
+                    let index = next.fetch_add(1, Ordering::Relaxed);
+                    let Some(candidate) = list.get(index) else { break };
+                    let done = work(candidate, index);
+                    if let Ok(mut slot) = found[index].lock() {
+                        *slot = Some(done);
+                    }
+                }
+            });
+        }
+    });
+    found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+}
+
+/// A number as it is printed: whole where it is whole.
+pub fn found_number(value: f64) -> Value {
+    let rounded = (value * 1e6).round() / 1e6;
+    if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
+}
+
+/// The least value of a number in whole steps from where the job stands that still has a plan, with its time;
+/// `known_s` is the time at the far end of the range.
+pub fn least_value(
+    candidate: &Candidate,
+    known_s: f64,
+    planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
+) -> Result<(f64, f64), Defect> {
     let (from, to) = candidate.range;
-    let try_value = |v: f64| planned_s(&(candidate.with)(job, v));
-    let Some(mut time_s) = try_value(to)? else { return Ok(None) };
-    let mut value = to;
-    if candidate.after.is_none() {
-        // In whole steps away from where the job stands.
-        let steps = ((to - from).abs() / candidate.step).floor() as u64;
-        let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
-        let (mut bad, mut good) = (0, steps + 1);
-        for _ in 0..HALVINGS {
-            if good - bad <= 1 {
-                break;
-            }
-            let middle = bad + (good - bad) / 2;
-            match try_value(at(middle))? {
-                Some(t) => (good, value, time_s) = (middle, at(middle), t),
-                None => bad = middle,
-            }
+    let (mut value, mut time_s) = (to, known_s);
+    if candidate.after.is_some() {
+        return Ok((value, time_s));
+    }
+    let steps = ((to - from).abs() / candidate.step).floor() as u64;
+    let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
+    let (mut bad, mut good) = (0, steps + 1);
+    for _ in 0..HALVINGS {
+        if good - bad <= 1 {
+            break;
+        }
+        let middle = bad + (good - bad) / 2;
+        match planned(at(middle))? {
+            Some(t) => (good, value, time_s) = (middle, at(middle), t),
+            None => bad = middle,
         }
     }
-    let rounded = (value * 1e6).round() / 1e6;
-    let number = |v: f64| if v.fract() == 0.0 { json!(v as i64) } else { json!(v) };
-    let before = match candidate.before.as_f64() {
-        Some(v) => number((v * 1e6).round() / 1e6),
-        None => candidate.before.clone(),
-    };
-    let after: Value = candidate.after.clone().unwrap_or_else(|| number(rounded));
+    Ok((value, time_s))
+}
+
+/// What a change says of itself at a value: its value before, its value after, and the words.
+pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
+    let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
+    let after = candidate.after.clone().unwrap_or_else(|| found_number(value));
+    (before, after, (candidate.says)((value * 1e6).round() / 1e6))
+}
+
+/// The least value of a change with which there is a plan.
+fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+    let planned = |v: f64| planned_s(&(candidate.with)(job, v));
+    let Some(known_s) = planned(candidate.range.1)? else { return Ok(None) };
+    let (value, time_s) = least_value(candidate, known_s, planned)?;
+    let (from, to, words) = told(candidate, value);
+    let text = format!("{words}: {time_s:.1} s a part");
     Ok(Some(Works {
         order: (candidate.ease, index),
         time_s,
-        change: Change {
-            change: candidate.name.clone(),
-            from: before,
-            to: after,
-            extra_time_s: None,
-            text: format!("{}: {time_s:.1} s a part", (candidate.says)(rounded)),
-        },
+        change: Change { change: candidate.name.clone(), from, to, extra_time_s: None, text },
     }))
 }

@@ -51,10 +51,10 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
         return None;
     }
     let mut text = format!("the bar of {d} mm does not pass {what}, which takes {most} mm");
-    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref()) {
-        if d <= n.max_bar_mm {
-            text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
-        }
+    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref())
+        && d <= n.max_bar_mm
+    {
+        text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
     }
     Some(Blocked::found(0.0, by, text, 0))
 }
@@ -140,14 +140,14 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let mut last = if gripped { from } else { 0 };
     for k in from..grid.last() {
         let t = grid.at(k + 1);
-        if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
-            if t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM {
-                let text = format!(
-                    "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
-                    counter.farthest_mm
-                );
-                return Some(End { station: k, by: "counter_spindle_travel".into(), text });
-            }
+        if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
+            && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
+        {
+            let text = format!(
+                "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
+                counter.farthest_mm
+            );
+            return Some(End { station: k, by: "counter_spindle_travel".into(), text });
         }
         if t - grid.at(last) > stroke + SAME_MM {
             let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());

@@ -3,12 +3,14 @@
 pub mod assemble;
 pub mod candidates;
 pub mod changes;
+pub mod costs;
 pub mod draft;
 pub mod frontier;
 pub mod grips;
 pub mod network;
 pub mod outline;
 pub mod outlook;
+pub mod pairs;
 pub mod placing;
 pub mod quote;
 pub mod runs;
@@ -24,20 +26,25 @@ use crate::job::plan::Plan;
 pub use sequence::Defect;
 use solve::{Answer, Effort};
 
-/// The plan of a job, feasible or not; not yet proven.
-///
-/// - **Errors**: [`Defect`], a fault of ours.
-pub fn plan(job: &Job) -> Result<Plan, Defect> {
-    plan_looking_at(job, &[])
+/// Whether an answer that there is no plan also says what would help. That takes many plans.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Advice {
+    /// It does.
+    Wanted,
+    /// The reason alone.
+    None,
 }
 
-/// The same with more turned lengths (mm) to look at, where a proof found a state broken between stations.
-pub fn plan_looking_at(job: &Job, look_at_mm: &[f64]) -> Result<Plan, Defect> {
+/// The plan of a job, feasible or not; not yet proven. `look_at_mm` are turned lengths to look at besides the stations,
+/// where a proof found a state broken between them.
+///
+/// - **Errors**: [`Defect`], a fault of ours.
+pub fn plan(job: &Job, advice: Advice, look_at_mm: &[f64]) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, look_at_mm)? {
         Answer::Found(plan) => {
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })
         }
-        Answer::Blocked(blocked) => shortfall::plan(job, &blocked),
+        Answer::Blocked(blocked) => shortfall::plan(job, &blocked, advice),
     }
 }

@@ -60,6 +60,9 @@ pub struct Outlook {
     pub margin: f64,
 }
 
+/// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
+type Remembered = RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
+
 /// Looks at states of one rig, each once.
 pub struct Looker<'a> {
     /// The rig.
@@ -72,19 +75,32 @@ pub struct Looker<'a> {
     pub tasks: &'a [Task],
     /// Noses tried; the index one past the last is the free front.
     pub noses: Vec<f64>,
+    ranks: bool,
     cells: Vec<OnceCell<Vec<Sample>>>,
     exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
     rears: RefCell<HashMap<u64, std::rc::Rc<Option<Rear>>>>,
-    drills: RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>,
-    releases: RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>,
+    drills: Remembered,
+    releases: Remembered,
 }
 
 impl<'a> Looker<'a> {
     /// A looker for the rig's collet.
     pub fn new(rig: &'a Rig<'a>, segments: &'a [Segment], grid: &'a Grid, tasks: &'a [Task]) -> Looker<'a> {
+        Looker::ranking(rig, segments, grid, tasks, true)
+    }
+
+    /// The same; without ranking, states that pass are not told apart by how well.
+    pub fn ranking(
+        rig: &'a Rig<'a>,
+        segments: &'a [Segment],
+        grid: &'a Grid,
+        tasks: &'a [Task],
+        ranks: bool,
+    ) -> Looker<'a> {
         let noses = grips::noses(rig, grid, &grips::lands(rig));
         let cells = (0..(noses.len() + 1) * grid.len()).map(|_| OnceCell::new()).collect();
         Looker {
+            ranks,
             rig,
             segments,
             grid,
@@ -202,6 +218,15 @@ impl<'a> Looker<'a> {
         }
         let needed = |share: f64| demands.iter().map(|d| d.needed_rpm(rpm, share)).fold(0.0, f64::max);
         let above = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), rears);
+        if !self.ranks {
+            let with_ease = needed(AT_EASE);
+            if with_ease.is_finite() && above(with_ease).iter().all(|p| *p) {
+                for (i, d) in demands.iter().enumerate() {
+                    put(i, d.base, d.base.max(AT_EASE), f64::INFINITY);
+                }
+                return;
+            }
+        }
         let full = needed(1.0);
         let passes = if full.is_finite() { above(full) } else { vec![false; rears.len()] };
         if passes.iter().all(|p| *p) {
@@ -281,7 +306,7 @@ impl<'a> Looker<'a> {
             let places = self.places(grip, station);
             let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
             let ends = self.samples(grip, station, &[far, near]);
-            if ends.iter().all(|s| s.share.iter().all(|u| *u < AT_EASE)) {
+            if ends.iter().all(|s| s.share.iter().all(|u| *u <= AT_EASE)) {
                 return ends;
             }
             [ends, self.samples(grip, station, &[middle])].concat()
@@ -367,7 +392,7 @@ impl<'a> Looker<'a> {
 
     fn remembered(
         &self,
-        memory: &RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>,
+        memory: &Remembered,
         key: (usize, usize, Option<usize>),
         share: impl Fn(f64) -> f64,
     ) -> [f64; 2] {

@@ -174,8 +174,9 @@ impl Ground<'_> {
         }
         let flexibilities: Vec<f64> = states.iter().map(|(_, a)| a.tool_mm_per_n).collect();
         let along = checks::cut::along(self.rig, segment, &flexibilities);
-        if let (Some(found), Some(first)) = (along, settled.looks.iter_mut().find(|l| l.piece == Some(piece))) {
-            first.findings.push(found);
+        // It belongs to the piece as a whole, so every state of it carries it.
+        for look in settled.looks.iter_mut().filter(|l| l.piece == Some(piece)) {
+            look.findings.extend(along);
         }
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {

@@ -1,5 +1,6 @@
 //! The answer when there is no plan: the stages as far as they reach, what stops them, and what would help.
 
+use super::Advice;
 use super::frontier::Blocked;
 use super::outline;
 use super::sequence::Defect;
@@ -8,7 +9,7 @@ use crate::job::plan::{GripPlace, Optimality, Plan, Shortfall, Stage, Times, Ver
 use crate::process::Rig;
 
 /// The plan that says why there is none.
-pub fn plan(job: &Job, blocked: &Blocked) -> Result<Plan, Defect> {
+pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect> {
     let counter = job.machine.counter_spindle.as_ref();
     let collet = counter.and_then(|c| c.collets.iter().find(|k| Some(&k.name) == blocked.collet.as_ref()));
     let rig = Rig::new(job, collet);
@@ -39,8 +40,9 @@ pub fn plan(job: &Job, blocked: &Blocked) -> Result<Plan, Defect> {
             farthest_mm: blocked.farthest_mm,
             blocked_by: blocked.by.clone(),
             text: blocked.text.clone(),
-            changes: super::changes::find(job)?,
+            changes: if advice == Advice::Wanted { super::changes::find(job)? } else { Vec::new() },
         }),
+        limit_costs: Vec::new(),
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),
         cautions: Vec::new(),

@@ -202,7 +202,8 @@ fn guided(
     fixed_s: f64,
     effort: Effort,
 ) -> Result<Result<Sequenced, Blocked>, Defect> {
-    let looker = Looker::new(ground.rig, ground.segments, grid, ground.tasks);
+    let ranks = effort == Effort::Best;
+    let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
     let runs = Runs::new(&looker);
     let builder = Builder::new(&runs, weights);
     let Some((net, way, allowance_s)) = search(&builder, ground.rig.job.objective, fixed_s, effort)? else {

@@ -30,6 +30,9 @@ struct Seen {
     answers: Answers,
 }
 
+/// States of one grip and one end of a piece.
+type Column = Rc<Vec<Seen>>;
+
 /// Builds the network without a bush.
 pub struct Unguided<'a> {
     ground: &'a Ground<'a>,
@@ -37,7 +40,7 @@ pub struct Unguided<'a> {
     noses: Vec<f64>,
     weights: Weights,
     /// States of a grip and a piece's end, from the end towards the front.
-    columns: RefCell<HashMap<(usize, usize), Rc<Vec<Seen>>>>,
+    columns: RefCell<HashMap<(usize, usize), Column>>,
 }
 
 /// Why a piece cannot be turned.
@@ -159,13 +162,13 @@ impl<'a> Unguided<'a> {
     }
 
     /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
-    fn column(&self, grip: usize, end: usize, down_to: usize) -> Rc<Vec<Seen>> {
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Column {
         let known = self.columns.borrow().get(&(grip, end)).cloned();
         let have = known.as_ref().map_or(0, |c| c.len());
-        if have > end - down_to {
-            if let Some(known) = known {
-                return known;
-            }
+        if have > end - down_to
+            && let Some(known) = known
+        {
+            return known;
         }
         let mut column: Vec<Seen> =
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
@@ -246,7 +249,8 @@ impl<'a> Unguided<'a> {
         let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
         if let Some(f) = checks::cut::along(rig, segment, &flexibilities) {
             if !f.passes() {
-                return Err(told(&f, &format!("from {:.1} mm on", f.at_mm)));
+                let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
+                return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
             }
             margin = margin.min(1.0 - f.utilisation);
         }
@@ -285,20 +289,30 @@ impl<'a> Unguided<'a> {
         let grid = self.grid;
         let far = net.nodes.iter().map(|n| n.0).max().unwrap_or(0);
         let section = self.ground.rig.job.shaft.section_at(grid.at(far));
-        let mut stopped: Option<Stopped> = None;
         let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
+        let mut stopped: Option<Stopped> = None;
+        let mut tell = |found: Stopped| {
+            // A check says more than a travel that some other grip would have.
+            if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
+                stopped = Some(found);
+            }
+        };
         for node in net.nodes.iter().filter(|n| n.0 == far) {
             let grips: Vec<usize> = match (node.1, far) {
                 (0, 0) => vec![self.noses.len()],
-                (0, _) => (0..self.noses.len()).collect(),
+                (0, _) => (0..self.noses.len()).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
                 (held, _) => vec![held - 1],
             };
             for grip in grips {
-                let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) else { continue };
-                // A check says more than a travel that some other grip would have.
-                if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
-                    stopped = Some(found);
+                if let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) {
+                    tell(found);
                 }
+            }
+        }
+        // Where no grip can take over, the piece that came so far would have to go on.
+        for arc in net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip != OPENS) {
+            if let Err(found) = self.run(net.nodes[arc.from].0, next, arc.grip) {
+                tell(found);
             }
         }
         let stopped = stopped.unwrap_or_else(|| Stopped {

@@ -5,6 +5,9 @@ use super::tables::{self, Rows};
 use super::{attention, cautions, numbers, verdict, words};
 use crate::job::plan::{Change, Plan, Shortfall};
 
+/// A difference in time that is worth a word, s.
+const WORTH_TELLING_S: f64 = 0.05;
+
 /// No line is longer.
 pub const WIDTH: usize = 100;
 
@@ -29,6 +32,7 @@ pub fn plan_text(plan: &Plan) -> String {
         out.push_str(&section("Time", &tables::times(plan)));
         out.push_str(&pairs("Quote", &tables::quote(plan)));
         out.push_str(&optimality(plan));
+        out.push_str(&limit_costs(plan));
     }
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     out.push_str(&bullets("Notes", &notes));
@@ -57,6 +61,7 @@ pub fn verdict_text(plan: &Plan) -> String {
             ));
         }
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
+        out.push_str(&limit_costs(plan));
     }
     out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
     out
@@ -85,9 +90,8 @@ fn shortfall(plan: &Plan) -> String {
 /// One change: its sentence, then the numbers.
 pub(super) fn change_text(change: &Change) -> String {
     let extra = match change.extra_time_s {
-        Some(s) if s < 0.0 => format!("; {} s less a part", numbers::seconds(-s)),
-        Some(s) => format!("; {} s more a part", numbers::seconds(s)),
-        None => String::new(),
+        Some(s) if s >= WORTH_TELLING_S => format!("; {} s more than the fastest of these", numbers::seconds(s)),
+        _ => String::new(),
     };
     format!(
         "{} ({}: {} → {}{extra})",
@@ -96,6 +100,12 @@ pub(super) fn change_text(change: &Change) -> String {
         words::change_value(&change.from),
         words::change_value(&change.to)
     )
+}
+
+/// What each limit costs, where it was asked for.
+fn limit_costs(plan: &Plan) -> String {
+    let told: Vec<String> = plan.limit_costs.iter().map(|c| words::plain(&c.text)).collect();
+    bullets("What a limit costs", &told)
 }
 
 fn section(title: &str, table: &Rows) -> String {

@@ -10,6 +10,8 @@ use spanhold::mechanics::{chatter, modes};
 const NEAR: f64 = 0.001;
 /// Modes handed to `least_real`; those above enter by their static flexibility.
 const MODES: usize = 12;
+/// Modes with which none of weight is left out.
+const MOST_MODES: usize = 60;
 /// Steps of the scan are this share of the frequency. Re G has a width of ζ, so its least is hit within (1e-4/2ζ)²/2.
 const STEP: f64 = 1e-4;
 
@@ -148,6 +150,14 @@ fn beam_of(s: &Setup) -> Beam {
 }
 
 /// Ours, and by the scan; and the scan is never above the bound from the static flexibility.
+fn with_modes(s: &Setup, count: usize) -> chatter::LeastReal {
+    let beam = beam_of(s);
+    let node = beam.node(s.tool);
+    let flexibility = beam.under_force(&beam.factor().expect("held"), node, 1.0)[node][0];
+    let lowest = modes::lowest_modes(&beam, count).expect("held");
+    chatter::least_real(&lowest, node, flexibility, s.damping)
+}
+
 fn both(s: &Setup) -> (chatter::LeastReal, f64) {
     let beam = beam_of(s);
     let node = beam.node(s.tool);
@@ -155,19 +165,19 @@ fn both(s: &Setup) -> (chatter::LeastReal, f64) {
     let flexibility = beam.under_force(&beam.factor().expect("held"), node, 1.0)[node][0];
     let bound = chatter::least_real_bound(flexibility, s.damping);
     assert!(scanned > 0.0 && scanned <= bound * (1.0 + 1e-9), "scan {scanned:e}, bound {bound:e} mm/N");
-    let lowest = modes::lowest_modes(&beam, MODES).expect("held");
-    (chatter::least_real(&lowest, node, flexibility, s.damping), scanned)
+    (with_modes(s, MODES), scanned)
 }
 
-/// What is above the scan is at most what the modes left out were given.
+/// With enough modes it is the value of the scan and little more than what the rest is given; with twelve it is at most a tenth above, on the safe side.
 #[test]
 fn val_least_real_part_is_that_of_the_whole_receptance() {
     for (i, s) in SETUPS.iter().enumerate() {
         let (ours, scanned) = both(s);
-        let over = ours.mm_per_n * ours.left_out;
-        let off = ours.mm_per_n - scanned;
-        assert!(off >= -NEAR * scanned && off <= over + NEAR * scanned, "setup {i}: {ours:?}, scan {scanned:e} mm/N");
-        assert!(ours.left_out < 0.1, "setup {i}: {ours:?}");
+        let off = ours.mm_per_n / scanned - 1.0;
+        assert!(off >= -NEAR && off <= 0.1, "setup {i}: {ours:?}, scan {scanned:e} mm/N");
+        let most = with_modes(s, MOST_MODES);
+        let off = most.mm_per_n / scanned - 1.0;
+        assert!(off >= -NEAR && off <= NEAR + 1.2 * most.left_out, "setup {i}: {most:?}, scan {scanned:e} mm/N");
     }
 }
 

@@ -269,6 +269,7 @@ pub fn sample_plan() -> Plan {
             cost: Some(Cost { machine: 7.3, material: 5.183, total: 12.483, currency: "EUR".into() }),
         },
         shortfall: None,
+        limit_costs: Vec::new(),
         input_digest: "sha256:0f1e2d3c4b5a69788796a5b4c3d2e1f00f1e2d3c4b5a69788796a5b4c3d2e1f0".into(),
         notes: vec!["feed of section 1 lowered to 0.101 mm/rev: Ra 0.8".into()],
         cautions: vec![],
