@@ -3,6 +3,7 @@
 
 use divan::{Bencher, black_box};
 use spanhold::job::Job;
+use spanhold::planner::Advice;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::runs::Runs;
@@ -36,13 +37,13 @@ fn read(name: &str) -> Job {
 #[divan::bench(args = JOBS, sample_count = 5)]
 fn plan(bencher: Bencher, name: &str) {
     let job = job(name);
-    bencher.bench(|| planner::plan(black_box(&job)).expect("no defect"));
+    bencher.bench(|| planner::plan(black_box(&job), Advice::Wanted, &[]).expect("no defect"));
 }
 
 #[divan::bench(args = FEASIBLE, sample_count = 5)]
 fn prove(bencher: Bencher, name: &str) {
     let job = job(name);
-    let plan = planner::plan(&job).expect("no defect");
+    let plan = planner::plan(&job, Advice::None, &[]).expect("no defect");
     bencher.bench(|| proof::prove(black_box(&plan), black_box(&job)));
 }
 

@@ -30,7 +30,13 @@ fn lines_come_in_the_order_of_the_call_and_a_bad_job_stops_nothing() {
             assert_eq!(line["plan"], Value::Null);
             assert!(line["errors"].as_array().is_some_and(|e| !e.is_empty()), "{job} says nothing");
         } else {
-            assert_eq!(line["plan"], alone.json(), "{job}: not the plan it has alone");
+            // What would help takes many plans and is left to `plan` and `check`.
+            let mut alone = alone.json();
+            if status == 1 {
+                assert_ne!(alone["shortfall"]["changes"], serde_json::json!([]));
+                alone["shortfall"]["changes"] = serde_json::json!([]);
+            }
+            assert_eq!(line["plan"], alone, "{job}: not the plan it has alone");
         }
     }
 }

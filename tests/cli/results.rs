@@ -122,6 +122,14 @@ const PLAN: &str = "verdict text
     *shortfall.changes[].to any
     *shortfall.changes[].extra_time_s number?
     *shortfall.changes[].text text
+    limit_costs list
+    *limit_costs[] map
+    *limit_costs[].limit text
+    *limit_costs[].now any
+    *limit_costs[].seconds number
+    *limit_costs[].next any
+    *limit_costs[].next_seconds number
+    *limit_costs[].text text
     input_digest text
     notes list
     *notes[] text
@@ -369,6 +377,66 @@ fn another_machine_file_takes_the_place_of_the_jobs() {
     assert_eq!(own["stages"], other["stages"]);
 }
 
+/// Four ways a machine: with and without the bush, one tool or a pair; those that can be made first, the fastest before.
+#[test]
+fn ways_are_compared_fastest_first_and_it_is_done_when_one_can_be_made() {
+    let called = call(["compare", GOOD, "--format", "json"]);
+    assert_eq!((called.status, called.err.as_str()), (0, ""));
+    let found = called.json();
+    let list = "job text
+        ways list
+        ways[] map
+        ways[].machine text
+        ways[].holding text
+        ways[].tools text
+        ways[].verdict text
+        ways[].stages whole
+        ways[].hand_overs whole
+        ways[].headstock_regrips whole
+        ways[].witness_lines whole
+        ways[].margin number?
+        ways[].margin_check text?
+        ways[].time_s number?
+        ways[].pieces_per_bar whole
+        ways[].farthest_mm number?
+        ways[].blocked_by text?
+        ways[].reason text?";
+    assert_shape(&found, list);
+    let ways = found["ways"].as_array().expect("a list");
+    assert_eq!(ways.len(), 4);
+    let times: Vec<Option<f64>> = ways.iter().map(|w| w["time_s"].as_f64()).collect();
+    let made = times.iter().flatten().count();
+    assert!(made >= 1 && times[..made].iter().all(Option::is_some), "{times:?}");
+    assert!(times[..made].is_sorted(), "{times:?}");
+    for way in ways {
+        let feasible = way["verdict"] == "feasible";
+        assert_eq!(feasible, way["time_s"].is_number());
+        assert_eq!(feasible, way["reason"].is_null(), "one that is out says why");
+    }
+    let own = ways.iter().find(|w| w["holding"] == "bush" && w["tools"] == "single").expect("the job's own way");
+    assert_eq!(own["time_s"], call(["plan", GOOD, "--format", "json"]).json()["time_s"]["total"]);
+    let text = call(["compare", GOOD]);
+    assert_eq!(text.status, 0);
+    assert_readable(&text);
+    assert_eq!(call(["compare", BAD]).status, 1);
+}
+
+#[test]
+fn what_limits_cost_is_told_where_it_is_asked_for() {
+    let plan = call(["plan", GOOD, "--costs", "--format", "json"]);
+    assert_eq!((plan.status, plan.err.as_str()), (0, ""));
+    let plan = plan.json();
+    assert_shape(&plan, &plan_list());
+    let costs = plan["limit_costs"].as_array().expect("a list");
+    let seconds: Vec<f64> = costs.iter().filter_map(|c| c["seconds"].as_f64()).collect();
+    assert!(seconds.len() == costs.len() && !costs.is_empty(), "{costs:?}");
+    assert!(seconds.windows(2).all(|s| s[0] >= s[1]) && seconds.iter().all(|s| *s > 0.0), "dearest first: {seconds:?}");
+    let without = call(["plan", GOOD, "--format", "json"]).json();
+    assert_eq!(without["limit_costs"], serde_json::json!([]));
+    assert_eq!(without["stages"], plan["stages"]);
+    assert_readable(&call(["check", GOOD, "--costs"]));
+}
+
 #[test]
 fn help_and_version_are_results() {
     for args in [["--help"], ["--version"], ["help"]] {
@@ -378,7 +446,7 @@ fn help_and_version_are_results() {
     }
     assert_eq!(call(["--version"]).out, format!("spanhold {}\n", env!("CARGO_PKG_VERSION")));
     let help = call(["--help"]).out;
-    for command in ["plan", "check", "at", "recheck", "batch", "new"] {
+    for command in ["plan", "check", "at", "compare", "recheck", "batch", "new"] {
         assert!(help.contains(&format!("\n  {command} ")), "{command} is not in the help:\n{help}");
         let own = call([command, "--help"]);
         assert!(own.status == 0 && own.out.contains("Usage:"), "{command}");
