@@ -6,6 +6,7 @@ use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::Defect;
+use crate::proof;
 use crate::report;
 use std::path::PathBuf;
 
@@ -23,6 +24,9 @@ pub struct Args {
     /// Says what each limit costs, by planning anew without it: takes many times longer.
     #[arg(long)]
     costs: bool,
+    /// Runs the plan against scattered inputs (the job's `scatter`) and tells how often each check breaks.
+    #[arg(long)]
+    scatter: bool,
     /// How stdout is written.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -48,10 +52,13 @@ pub fn run(args: &Args) -> Ending {
         Err(ending) => return ending,
     };
     let answered = if args.costs { with_costs(&job) } else { answer(&job) };
-    let plan = match answered {
+    let mut plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),
     };
+    if args.scatter && plan.verdict == Verdict::Feasible {
+        plan.scatter = Some(proof::scatter(&plan, &job));
+    }
     if let Some(dir) = &args.out {
         let files = match folder(&plan) {
             Ok(files) => files,

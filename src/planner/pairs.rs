@@ -25,7 +25,8 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Option<Change>, Defect> {
     let now = reach(job)?;
     let farther: Vec<bool> = spread(list, |c, _| Ok(reach(&(c.with)(job, c.range.1))? > now + FARTHER_MM))?;
     let helps = |(a, b): &(usize, usize)| usize::from(farther[*a]) + usize::from(farther[*b]);
-    let mut pairs: Vec<(usize, usize)> = (0..list.len()).flat_map(|a| (a + 1..list.len()).map(move |b| (a, b))).collect();
+    let mut pairs: Vec<(usize, usize)> =
+        (0..list.len()).flat_map(|a| (a + 1..list.len()).map(move |b| (a, b))).collect();
     let ease = |(a, b): &(usize, usize)| -> (Ease, Ease) {
         (list[*a].ease.max(list[*b].ease), list[*a].ease.min(list[*b].ease))
     };
