@@ -2,6 +2,7 @@
 //! worked out here, it takes many plans: ask `check`.
 
 use super::plan::ending;
+use super::progress::Progress;
 use super::{Ending, files, out};
 use crate::answer::advised;
 use crate::diag::Diag;
@@ -61,7 +62,14 @@ fn line(path: &Path) -> (Ending, String) {
 pub fn run(args: &Args) -> Ending {
     let mut text = String::new();
     let mut worst = Ending::Done;
-    for (ending, line) in spread(&args.jobs, |path, _| line(path)) {
+    let progress = Progress::counting("jobs", args.jobs.len());
+    let lines = spread(&args.jobs, |path: &PathBuf, _| {
+        let done = line(path);
+        progress.done_one();
+        done
+    });
+    drop(progress);
+    for (ending, line) in lines {
         text += &line;
         text.push('\n');
         let counts = matches!(ending, Ending::WrongInput | Ending::Defect);

@@ -1,6 +1,7 @@
 //! `compare`: bush or not, one tool or a pair, on every machine given, side by side.
 
 use super::plan::read;
+use super::progress::Progress;
 use super::{Ending, Format, out};
 use crate::answer::advised;
 use crate::job::plan::{Plan, Verdict};
@@ -126,10 +127,17 @@ pub fn run(args: &Args) -> Ending {
             }
         }
     }
-    let mut ways = match spread(&jobs, |job, _| planned(job)).into_iter().collect::<Result<Vec<Way>, Defect>>() {
+    let progress = Progress::counting("ways", jobs.len());
+    let work = |job: &Job, _| {
+        let done = planned(job);
+        progress.done_one();
+        done
+    };
+    let mut ways = match spread(&jobs, work).into_iter().collect::<Result<Vec<Way>, Defect>>() {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
     };
+    drop(progress);
     // Feasible ones by time, then the others by how far they get; equals stay in the order of the call.
     ways.sort_by(|a, b| {
         let time = |w: &Way| w.time_s.unwrap_or(f64::INFINITY);

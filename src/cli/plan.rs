@@ -1,5 +1,6 @@
 //! `plan`: the whole plan, on stdout and as a folder.
 
+use super::progress::Progress;
 use super::{Ending, Format, files, out};
 use crate::answer::{answer, with_costs};
 use crate::input;
@@ -51,13 +52,16 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
+    let working = Progress::working("planning");
     let answered = if args.costs { with_costs(&job) } else { answer(&job) };
+    drop(working);
     let mut plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),
     };
     if args.scatter && plan.verdict == Verdict::Feasible {
-        plan.scatter = Some(proof::scatter(&plan, &job));
+        let progress = Progress::counting("sampled parts", job.scatter.samples);
+        plan.scatter = Some(proof::scatter(&plan, &job, &|| progress.done_one()));
     }
     if let Some(dir) = &args.out {
         let files = match folder(&plan) {

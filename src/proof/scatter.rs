@@ -22,14 +22,18 @@ const HOLDS_IN: f64 = 0.99;
 /// What one sampled part breaks: stage index, check, and the turned length at which it broke.
 type Breaks = Vec<(usize, &'static str, f64)>;
 
-/// Runs a proven plan against the job's scatter.
-pub fn scatter(plan: &Plan, job: &Job) -> ScatterReport {
+/// Runs a proven plan against the job's scatter; `one_done` is called after each sampled part.
+pub fn scatter(plan: &Plan, job: &Job, one_done: &(dyn Fn() + Sync)) -> ScatterReport {
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
     let collet = collets.into_iter().find(|c| Some(&c.name) == plan.collet.as_ref());
     let nominal = Rig::new(job, collet);
     let segments = nominal.segments().unwrap_or_default();
     let indices: Vec<u64> = (0..job.scatter.samples as u64).collect();
-    let parts: Vec<Breaks> = spread(&indices, |i, _| part(plan, job, collet, &segments, *i));
+    let parts: Vec<Breaks> = spread(&indices, |i, _| {
+        let breaks = part(plan, job, collet, &segments, *i);
+        one_done();
+        breaks
+    });
     let count = parts.len().max(1) as f64;
     let stages = plan.stages.iter().enumerate().map(|(index, stage)| {
         let mut first: Vec<f64> = Vec::with_capacity(parts.len());
