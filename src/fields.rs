@@ -388,6 +388,27 @@ pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine 
 /// Material rate.
 pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material cost a kg", "", 0.0, 1e6);
 
+/// Sampled parts.
+pub const SCATTER_SAMPLES: Field = optional("scatter.samples", "number of sampled parts", "", 10.0, 100_000.0, 400.0);
+/// Seed.
+pub const SCATTER_SEED: Field = optional("scatter.seed", "seed of the samples", "", 0.0, 4_294_967_295.0, 1.0);
+/// Spread of straightness.
+pub const SCATTER_STRAIGHTNESS: Field =
+    optional("scatter.straightness", "spread of the bow, as a share", "", 0.0, 2.0, 0.3);
+/// Spread of supports.
+pub const SCATTER_SUPPORTS: Field =
+    optional("scatter.supports", "spread of every support's stiffness, as a share", "", 0.0, 2.0, 0.25);
+/// Spread of cutting force.
+pub const SCATTER_KC: Field =
+    optional("scatter.kc", "spread of the specific cutting force, as a share", "", 0.0, 2.0, 0.15);
+/// Spread of the modulus.
+pub const SCATTER_E: Field = optional("scatter.e", "spread of Young's modulus, as a share", "", 0.0, 0.5, 0.02);
+/// Spread of damping.
+pub const SCATTER_DAMPING: Field =
+    optional("scatter.damping", "spread of the damping ratio, as a share", "", 0.0, 2.0, 0.3);
+/// Spread of the bar; without a value even over its tolerance.
+pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diameter", "mm", 0.0, 2.0);
+
 /// All of them, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
@@ -400,7 +421,8 @@ pub const ALL: &[Field] = &[
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG,
+    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
 ];
 
 #[cfg(test)]

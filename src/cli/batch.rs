@@ -2,16 +2,16 @@
 //! worked out here, it takes many plans: ask `check`.
 
 use super::plan::ending;
+use super::progress::Progress;
 use super::{Ending, files, out};
 use crate::answer::advised;
 use crate::diag::Diag;
 use crate::input;
 use crate::job::plan::Plan;
 use crate::planner::Advice;
+use crate::spread::spread;
 use serde::Serialize;
 use std::path::{Path, PathBuf};
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// What `batch` takes.
 #[derive(Debug, clap::Args)]
@@ -60,27 +60,16 @@ fn line(path: &Path) -> (Ending, String) {
 /// Runs it. One bad job is one line and never stops the rest; the status is that of the worst line's kind: a defect, a
 /// wrong input, or done.
 pub fn run(args: &Args) -> Ending {
-    let next = AtomicUsize::new(0);
-    let lines: Vec<Mutex<Option<(Ending, String)>>> = args.jobs.iter().map(|_| Mutex::new(None)).collect();
-    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(args.jobs.len());
-    std::thread::scope(|scope| {
-        for _ in 0..workers {
-            scope.spawn(|| {
-                loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(path) = args.jobs.get(index) else { break };
-                    let done = line(path);
-                    if let Ok(mut slot) = lines[index].lock() {
-                        *slot = Some(done);
-                    }
-                }
-            });
-        }
-    });
     let mut text = String::new();
     let mut worst = Ending::Done;
-    for slot in lines {
-        let Ok(Some((ending, line))) = slot.into_inner() else { continue };
+    let progress = Progress::counting("jobs", args.jobs.len());
+    let lines = spread(&args.jobs, |path: &PathBuf, _| {
+        let done = line(path);
+        progress.done_one();
+        done
+    });
+    drop(progress);
+    for (ending, line) in lines {
         text += &line;
         text.push('\n');
         let counts = matches!(ending, Ending::WrongInput | Ending::Defect);

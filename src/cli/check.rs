@@ -1,6 +1,7 @@
 //! `check`: the verdict alone.
 
 use super::plan::{ending, read, with_newline};
+use super::progress::Progress;
 use super::{Ending, Format, out};
 use crate::answer::{answer, with_costs};
 use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
@@ -54,7 +55,9 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
+    let working = Progress::working("planning");
     let answered = if args.costs { with_costs(&job) } else { answer(&job) };
+    drop(working);
     let plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),

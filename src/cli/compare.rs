@@ -1,16 +1,16 @@
 //! `compare`: bush or not, one tool or a pair, on every machine given, side by side.
 
 use super::plan::read;
+use super::progress::Progress;
 use super::{Ending, Format, out};
 use crate::answer::advised;
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::{Advice, Defect};
 use crate::report::{numbers, table, words};
+use crate::spread::spread;
 use serde::Serialize;
 use std::path::PathBuf;
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// Width of the table.
 const COLUMNS: usize = 100;
@@ -127,10 +127,17 @@ pub fn run(args: &Args) -> Ending {
             }
         }
     }
-    let mut ways = match all(&jobs) {
+    let progress = Progress::counting("ways", jobs.len());
+    let work = |job: &Job, _| {
+        let done = planned(job);
+        progress.done_one();
+        done
+    };
+    let mut ways = match spread(&jobs, work).into_iter().collect::<Result<Vec<Way>, Defect>>() {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
     };
+    drop(progress);
     // Feasible ones by time, then the others by how far they get; equals stay in the order of the call.
     ways.sort_by(|a, b| {
         let time = |w: &Way| w.time_s.unwrap_or(f64::INFINITY);
@@ -148,28 +155,6 @@ pub fn run(args: &Args) -> Ending {
         Format::Text => out::result(&text(name, &ways)),
     }
     if ways.iter().any(|w| w.verdict == Verdict::Feasible) { Ending::Done } else { Ending::NotFeasible }
-}
-
-/// Plans all ways on all cores, in order.
-fn all(jobs: &[Job]) -> Result<Vec<Way>, Defect> {
-    let next = AtomicUsize::new(0);
-    let slots: Vec<Mutex<Option<Result<Way, Defect>>>> = jobs.iter().map(|_| Mutex::new(None)).collect();
-    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(jobs.len());
-    std::thread::scope(|scope| {
-        for _ in 0..workers {
-            scope.spawn(|| {
-                loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(job) = jobs.get(index) else { break };
-                    let done = planned(job);
-                    if let Ok(mut slot) = slots[index].lock() {
-                        *slot = Some(done);
-                    }
-                }
-            });
-        }
-    });
-    slots.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
 }
 
 fn text(name: &str, ways: &[Way]) -> String {

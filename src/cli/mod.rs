@@ -8,6 +8,7 @@ mod files;
 mod new;
 mod out;
 mod plan;
+mod progress;
 mod recheck;
 
 use clap::{Parser, Subcommand, ValueEnum};

@@ -1,11 +1,13 @@
 //! `plan`: the whole plan, on stdout and as a folder.
 
+use super::progress::Progress;
 use super::{Ending, Format, files, out};
 use crate::answer::{answer, with_costs};
 use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::Defect;
+use crate::proof;
 use crate::report;
 use std::path::PathBuf;
 
@@ -23,6 +25,9 @@ pub struct Args {
     /// Says what each limit costs, by planning anew without it: takes many times longer.
     #[arg(long)]
     costs: bool,
+    /// Runs the plan against scattered inputs (the job's `scatter`) and tells how often each check breaks.
+    #[arg(long)]
+    scatter: bool,
     /// How stdout is written.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -47,11 +52,17 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
+    let working = Progress::working("planning");
     let answered = if args.costs { with_costs(&job) } else { answer(&job) };
-    let plan = match answered {
+    drop(working);
+    let mut plan = match answered {
         Ok(plan) => plan,
         Err(defect) => return out::defect(&defect),
     };
+    if args.scatter && plan.verdict == Verdict::Feasible {
+        let progress = Progress::counting("sampled parts", job.scatter.samples);
+        plan.scatter = Some(proof::scatter(&plan, &job, &|| progress.done_one()));
+    }
     if let Some(dir) = &args.out {
         let files = match folder(&plan) {
             Ok(files) => files,

@@ -13,7 +13,7 @@ use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
 
-const KEYS: [&str; 8] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "objective", "rates"];
+const KEYS: [&str; 9] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates"];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -58,6 +58,7 @@ fn parts(
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
+    let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
@@ -74,6 +75,7 @@ fn parts(
         limits: limits?,
         objective: objective?,
         rates: rates?,
+        scatter: scatter?,
         notes,
         input_digest: digest(&source.text, machine_text.as_deref()),
     })

@@ -1,8 +1,8 @@
-//! `limits` and `rates`: what counts as good enough and what things cost. Both may be left out.
+//! `limits`, `scatter` and `rates`: what counts as good enough, how inputs scatter, what things cost. All may be left out.
 
 use super::reader::{Map, Reader};
 use crate::fields;
-use crate::job::{Limits, Rates};
+use crate::job::{Limits, Rates, Scatter};
 
 const KEYS: [&str; 12] = [
     "stiffness_min",
@@ -51,6 +51,34 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
         bore_clearance_mm: clearance?,
         torque_margin: torque?,
         avoid_penalty_s: penalty?,
+    })
+}
+
+const SCATTER_KEYS: [&str; 8] = ["samples", "seed", "straightness", "supports", "kc", "e", "damping", "bar"];
+
+/// How inputs scatter.
+pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
+    let map = match r.optional(job, "scatter")? {
+        Some(node) => r.map(node, "`scatter`", &SCATTER_KEYS)?,
+        None => Map::empty("`scatter`", job.at),
+    };
+    let samples = r.number_or(&map, &fields::SCATTER_SAMPLES, None);
+    let seed = r.number_or(&map, &fields::SCATTER_SEED, None);
+    let straightness = r.number_or(&map, &fields::SCATTER_STRAIGHTNESS, None);
+    let supports = r.number_or(&map, &fields::SCATTER_SUPPORTS, None);
+    let kc = r.number_or(&map, &fields::SCATTER_KC, None);
+    let e = r.number_or(&map, &fields::SCATTER_E, None);
+    let damping = r.number_or(&map, &fields::SCATTER_DAMPING, None);
+    let bar = r.number_maybe(&map, &fields::SCATTER_BAR);
+    Some(Scatter {
+        samples: samples?.round() as usize,
+        seed: seed?.round() as u64,
+        straightness: straightness?,
+        supports: supports?,
+        kc: kc?,
+        e: e?,
+        damping: damping?,
+        bar_mm: bar?,
     })
 }
 

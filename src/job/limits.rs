@@ -33,6 +33,29 @@ pub struct Limits {
     pub avoid_penalty_s: f64,
 }
 
+/// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. Spreads are standard
+/// deviations as a share of the value (log-normal, so that nothing turns negative). Defaults: common practice, no source.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Scatter {
+    /// Sampled parts.
+    pub samples: usize,
+    /// Seed of the samples.
+    pub seed: u64,
+    /// Spread of the bow left in the shaft.
+    pub straightness: f64,
+    /// Spread of every support's stiffness, each by itself.
+    pub supports: f64,
+    /// Spread of the specific cutting force.
+    pub kc: f64,
+    /// Spread of Young's modulus.
+    pub e: f64,
+    /// Spread of the damping ratio.
+    pub damping: f64,
+    /// Spread of the bar's diameter, mm; left out: even over its tolerance.
+    pub bar_mm: Option<f64>,
+}
+
 /// What the plan is to make best.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Objective {

@@ -16,7 +16,7 @@ mod shaft;
 pub mod thread;
 
 pub use cutting::{Cutting, Holding, Tools};
-pub use limits::{Limits, Objective, Rates};
+pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
 pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
@@ -41,6 +41,8 @@ pub struct Job {
     pub objective: Objective,
     /// Cost rates, where given.
     pub rates: Option<Rates>,
+    /// How inputs scatter.
+    pub scatter: Scatter,
     /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
     pub notes: Vec<String>,
     /// `sha256:` and the hex digest of the job text and the machine text it names.

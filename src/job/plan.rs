@@ -50,6 +50,9 @@ pub struct Plan {
     /// What each limit costs, dearest first; filled where it was asked for.
     #[serde(default)]
     pub limit_costs: Vec<LimitCost>,
+    /// The plan against scattered inputs; filled where it was asked for.
+    #[serde(default)]
+    pub scatter: Option<ScatterReport>,
     pub input_digest: String,
     /// What was assumed or lowered.
     pub notes: Vec<String>,
@@ -265,6 +268,38 @@ pub struct LimitCost {
     /// The time saved there, s a part.
     pub next_seconds: f64,
     pub text: String,
+}
+
+/// A plan against scattered inputs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct ScatterReport {
+    pub samples: usize,
+    pub seed: u64,
+    /// Share of sampled parts that break nothing.
+    pub good_share: f64,
+    pub stages: Vec<ScatterStage>,
+}
+
+/// A stage against scattered inputs.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct ScatterStage {
+    pub number: usize,
+    /// Share of parts that break something in this stage.
+    pub broken_share: f64,
+    /// Share of parts that break each check, worst first; checks that hold in all parts are left out.
+    pub broken: Vec<Broken>,
+    /// Turned length up to which it holds in 99 of 100 parts.
+    pub holds_to_mm: f64,
+}
+
+/// How often a check breaks.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Broken {
+    pub check: String,
+    pub share: f64,
 }
 
 /// The shaft as drawn.

@@ -96,6 +96,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         quote: super::quote::quote(job, Some(times(ground, draft, settled).total)),
         shortfall: None,
         limit_costs: Vec::new(),
+        scatter: None,
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),
         cautions: Vec::new(),

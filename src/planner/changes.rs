@@ -8,8 +8,6 @@ use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
 use crate::job::plan::Change;
 use serde_json::{Value, json};
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// Halvings on the way to the least value.
 const HALVINGS: usize = 12;
@@ -44,29 +42,12 @@ pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
     Ok(works.into_iter().map(told).collect())
 }
 
-/// Works out something for everything in a list on all cores; results in the order of the list.
+/// Works out something for everything in a list on all cores; results in the order of the list, or the first defect.
 pub fn spread<L: Sync, T: Send>(
     list: &[L],
     work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
 ) -> Result<Vec<T>, Defect> {
-    let found: Vec<Mutex<Option<Result<T, Defect>>>> = list.iter().map(|_| Mutex::new(None)).collect();
-    let next = AtomicUsize::new(0);
-    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(list.len().max(1));
-    std::thread::scope(|scope| {
-        for _ in 0..workers {
-            scope.spawn(|| {
-                loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(candidate) = list.get(index) else { break };
-                    let done = work(candidate, index);
-                    if let Ok(mut slot) = found[index].lock() {
-                        *slot = Some(done);
-                    }
-                }
-            });
-        }
-    });
-    found.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+    crate::spread::spread(list, work).into_iter().collect()
 }
 
 /// A number as it is printed: whole where it is whole.

@@ -9,6 +9,9 @@ use crate::process::segments::Refused;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
+/// Sections that are named as no place for a grip; more would hide the point.
+const REASONS: usize = 2;
+
 /// What stands in the way of a plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Blocked {
@@ -256,5 +259,9 @@ pub fn why_no_grip(rig: &Rig<'_>) -> String {
             format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
         }
     };
-    fitting.iter().map(reason).collect::<Vec<_>>().join("; ")
+    let told = fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>().join("; ");
+    match fitting.len().saturating_sub(REASONS) {
+        0 => told,
+        more => format!("{told}; and so for {more} more"),
+    }
 }

@@ -43,6 +43,7 @@ pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect
             changes: if advice == Advice::Wanted { super::changes::find(job)? } else { Vec::new() },
         }),
         limit_costs: Vec::new(),
+        scatter: None,
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),
         cautions: Vec::new(),

@@ -5,6 +5,7 @@
 
 mod cuts;
 mod grips;
+mod scatter;
 mod stops;
 mod times;
 
@@ -12,6 +13,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job};
 use crate::process::Rig;
 use crate::process::segments::Segment;
+pub use scatter::scatter;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
 const SAME_MM: f64 = 1e-4;

@@ -3,7 +3,7 @@
 //! General rules of safe turning in plain words, common practice, no source; the user's own risk assessment rules.
 
 use super::{numbers, verdict, words};
-use crate::job::plan::Plan;
+use crate::job::plan::{Plan, Verdict};
 
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
 pub fn cautions(plan: &Plan) -> Vec<String> {
@@ -43,6 +43,14 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
         list.push(
             "The part in the counter-spindle: check collet, clamping and synchronisation before the headstock opens, and \
              again before part-off. If clamping or synchronisation fails, both spindles must stop together."
+                .to_string(),
+        );
+    }
+    let feasible = plan.verdict == Verdict::Feasible;
+    if feasible && plan.stages.last().is_some_and(|s| s.grip.is_none()) {
+        list.push(
+            "Nothing holds the part at part-off: it comes loose while it turns. Part off slowly, catch it, and keep out of \
+             its way."
                 .to_string(),
         );
     }

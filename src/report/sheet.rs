@@ -142,7 +142,7 @@ fn what_would_help(plan: &Plan) -> String {
     if changes.is_empty() {
         return format!("{why}<p>No single change was found that makes it feasible.</p>\n");
     }
-    format!("{why}{}", list("What would help: each alone makes it feasible, best first", "ol", "", &changes))
+    format!("{why}{}", list("What would help: each of these makes it feasible, best first", "ol", "", &changes))
 }
 
 /// The limits of every stage in words.

@@ -33,6 +33,7 @@ pub fn plan_text(plan: &Plan) -> String {
         out.push_str(&pairs("Quote", &tables::quote(plan)));
         out.push_str(&optimality(plan));
         out.push_str(&limit_costs(plan));
+        out.push_str(&scatter(plan));
     }
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     out.push_str(&bullets("Notes", &notes));
@@ -80,7 +81,7 @@ fn shortfall(plan: &Plan) -> String {
         out.push_str("\nNo single change was found that makes it feasible.\n");
         return out;
     }
-    out.push_str("\nWhat would help (each alone makes it feasible, best first)\n");
+    out.push_str("\nWhat would help (each of these makes it feasible, best first)\n");
     for (i, change) in changes.iter().enumerate() {
         out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
     }
@@ -100,6 +101,39 @@ pub(super) fn change_text(change: &Change) -> String {
         words::change_value(&change.from),
         words::change_value(&change.to)
     )
+}
+
+/// The plan against scattered inputs, where it was asked for.
+fn scatter(plan: &Plan) -> String {
+    let Some(found) = &plan.scatter else { return String::new() };
+    let heads = vec![
+        super::table::number("stage"),
+        super::table::number("planned to"),
+        super::table::number("holds in 99 % to"),
+        super::table::number("parts that break"),
+        super::table::words("which check"),
+    ];
+    let row = |s: &crate::job::plan::ScatterStage| {
+        let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
+        let checks: Vec<String> =
+            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::percent(b.share))).collect();
+        let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
+        vec![
+            s.number.to_string(),
+            numbers::mm(to),
+            numbers::mm(s.holds_to_mm),
+            numbers::percent(s.broken_share),
+            checks,
+        ]
+    };
+    let table = Rows { heads, rows: found.stages.iter().map(row).collect() };
+    let good = format!(
+        "{} of {} sampled parts break no limit (seed {})",
+        numbers::percent(found.good_share),
+        found.samples,
+        found.seed
+    );
+    section("Scatter of inputs (mm)", &table) + &wrap("  ", &good, WIDTH)
 }
 
 /// What each limit costs, where it was asked for.

@@ -1,0 +1,46 @@
+//! Progress on stderr while something takes long; nothing where stderr is not a terminal.
+
+use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
+use std::time::Duration;
+
+/// Nothing is shown for work shorter than this.
+const PATIENCE: Duration = Duration::from_millis(400);
+const TICK: Duration = Duration::from_millis(120);
+
+/// Shown until it is dropped.
+pub struct Progress(ProgressBar);
+
+impl Progress {
+    /// Says what is going on.
+    pub fn working(what: &'static str) -> Progress {
+        let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr_with_hz(8));
+        bar.set_message(what);
+        let quiet = ProgressStyle::with_template("{spinner} {msg}, {elapsed}");
+        if let Ok(style) = quiet {
+            bar.set_style(style);
+        }
+        bar.enable_steady_tick(PATIENCE.max(TICK));
+        Progress(bar)
+    }
+
+    /// Counts what is done of a known number.
+    pub fn counting(what: &'static str, of: usize) -> Progress {
+        let bar = ProgressBar::with_draw_target(Some(of as u64), ProgressDrawTarget::stderr_with_hz(8));
+        bar.set_message(what);
+        if let Ok(style) = ProgressStyle::with_template("{msg} {bar:40} {pos} of {len}, {eta} left") {
+            bar.set_style(style);
+        }
+        Progress(bar)
+    }
+
+    /// One more is done.
+    pub fn done_one(&self) {
+        self.0.inc(1);
+    }
+}
+
+impl Drop for Progress {
+    fn drop(&mut self) {
+        self.0.finish_and_clear();
+    }
+}
