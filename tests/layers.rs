@@ -11,18 +11,20 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("diag", &[]),
     ("fields", &["diag"]),
+    // Work on all cores: knows nothing of what is worked out.
+    ("spread", &[]),
     ("job", &["units", "diag", "fields"]),
     ("mechanics", &["units"]),
     ("process", &["units", "job", "mechanics"]),
     // The planner and the proof never see each other: a proof that shares the planner's shortcuts shares its mistakes.
-    ("planner", &["units", "job", "mechanics", "process"]),
-    ("proof", &["units", "job", "mechanics", "process"]),
+    ("planner", &["units", "spread", "job", "mechanics", "process"]),
+    ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("input", &["units", "diag", "fields", "job"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan"]),
     ("answer", &["job", "planner", "proof", "report"]),
     ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
-    ("cli", &["diag", "input", "job", "planner", "process", "proof", "report", "answer", "page"]),
+    ("cli", &["diag", "spread", "input", "job", "planner", "process", "proof", "report", "answer", "page"]),
 ];
 
 /// The longest file that is still read at a sitting.

@@ -130,6 +130,19 @@ const PLAN: &str = "verdict text
     *limit_costs[].next any
     *limit_costs[].next_seconds number
     *limit_costs[].text text
+    scatter map?
+    *scatter.samples whole
+    *scatter.seed whole
+    *scatter.good_share number
+    *scatter.stages list
+    *scatter.stages[] map
+    *scatter.stages[].number whole
+    *scatter.stages[].broken_share number
+    *scatter.stages[].broken list
+    *scatter.stages[].broken[] map
+    *scatter.stages[].broken[].check text
+    *scatter.stages[].broken[].share number
+    *scatter.stages[].holds_to_mm number
     input_digest text
     notes list
     *notes[] text
@@ -435,6 +448,36 @@ fn what_limits_cost_is_told_where_it_is_asked_for() {
     assert_eq!(without["limit_costs"], serde_json::json!([]));
     assert_eq!(without["stages"], plan["stages"]);
     assert_readable(&call(["check", GOOD, "--costs"]));
+}
+
+/// Parts that differ from the nominal one, by the job's own spreads and seed: the same every time, another with another seed.
+#[test]
+fn scattered_parts_are_counted_where_it_is_asked_for() {
+    let run = |scatter: &str| {
+        let dir = super::changed("rates: {", &format!("scatter: {scatter}\nrates: {{"));
+        let called = super::call_in(dir.path(), ["plan", "job.yaml", "--scatter", "--format", "json"]);
+        assert_eq!((called.status, called.err.as_str()), (0, ""));
+        called.json()
+    };
+    let plan = run("{samples: 40, seed: 7}");
+    assert_shape(&plan, &plan_list());
+    let found = &plan["scatter"];
+    assert_eq!((found["samples"].as_u64(), found["seed"].as_u64()), (Some(40), Some(7)));
+    assert_eq!(found["stages"].as_array().map(Vec::len), plan["stages"].as_array().map(Vec::len));
+    assert_eq!(*found, run("{samples: 40, seed: 7}")["scatter"]);
+    // A proven plan breaks nothing where nothing scatters, and holds to the end of each stage.
+    let still = run("{samples: 10, straightness: 0, supports: 0, kc: 0, e: 0, damping: 0, bar: 0}");
+    assert_eq!(still["scatter"]["good_share"].as_f64(), Some(1.0));
+    for (s, planned) in
+        still["scatter"]["stages"].as_array().expect("stages").iter().zip(still["stages"].as_array().expect("stages"))
+    {
+        assert_eq!((s["broken_share"].as_f64(), &s["holds_to_mm"]), (Some(0.0), &planned["to_mm"]));
+    }
+    // Supports a tenth or ten times as stiff, and bows as wild: some part breaks.
+    let wild = run("{samples: 40, straightness: 2, supports: 2, kc: 2, damping: 2}");
+    assert!(wild["scatter"]["good_share"].as_f64().is_some_and(|s| s < 1.0), "{}", wild["scatter"]);
+    assert_eq!(call(["plan", GOOD, "--format", "json"]).json()["scatter"], Value::Null);
+    assert_readable(&call(["plan", GOOD, "--scatter"]));
 }
 
 #[test]
