@@ -10,6 +10,7 @@
 
 mod defects;
 mod jobs;
+mod placing;
 mod search;
 
 use search::{Best, Inner, Search};
