@@ -1,0 +1,339 @@
+//! The exhaustive search: every sequence of stops, every grip, every pattern of re-grips the model allows, by plain
+//! recursion. It takes the list of stations and of noses, and what `process` says of a state; everything else is its own.
+
+use spanhold::job::plan::Times;
+use spanhold::planner::stations::Grid;
+use spanhold::process::checks::{self, View};
+use spanhold::process::features::Task;
+use spanhold::process::stops::Stop;
+use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work};
+use std::collections::HashMap;
+
+/// Places closer than this are one, mm.
+const SAME_MM: f64 = 1e-6;
+/// Shares of a limit pass up to this, as in `process`.
+const PASSES: f64 = 1.0 + 1e-6;
+
+/// How the cheapest plan is made.
+#[derive(Debug, Clone, Default)]
+pub struct Best {
+    /// Seconds that depend on the plan: runs, hand-overs, re-grips, lines left at stops.
+    pub cost_s: f64,
+    /// Stages.
+    pub stages: usize,
+    /// Re-grips inside stages.
+    pub inner: usize,
+    /// Re-grips that share a stop with a hand-over, at the start of a stage.
+    pub shared: usize,
+    /// Re-grips at the end of a stage, without which the front could not be let go.
+    pub at_end: usize,
+    /// Stops that leave a line on an `avoid` surface.
+    pub lines: usize,
+    /// Whether a piece runs slower than the cut asks for.
+    pub slowed: bool,
+}
+
+/// Which re-grips inside a stage are tried.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Inner {
+    /// As late as stroke and interrupts allow (the model's rule): no later place within the stroke leaves a line that
+    /// costs as little.
+    Late,
+    /// Anywhere within the stroke.
+    Anywhere,
+}
+
+/// The search over one collet.
+pub struct Search<'a> {
+    pub rig: &'a Rig<'a>,
+    pub segments: &'a [Segment],
+    pub grid: &'a Grid,
+    pub tasks: &'a [Task],
+    pub noses: &'a [f64],
+    pub inner: Inner,
+    /// States looked at.
+    pub states: usize,
+    /// Names of the checks that refused a state.
+    pub refused: HashMap<&'static str, usize>,
+    answers: HashMap<(usize, usize, usize), Option<(State, Answers)>>,
+    caps: HashMap<(usize, usize, usize, usize), Option<f64>>,
+    releases: HashMap<(usize, usize, usize), bool>,
+    known: HashMap<(usize, usize), Option<Best>>,
+}
+
+impl<'a> Search<'a> {
+    pub fn new(
+        rig: &'a Rig<'a>,
+        segments: &'a [Segment],
+        grid: &'a Grid,
+        tasks: &'a [Task],
+        noses: &'a [f64],
+        inner: Inner,
+    ) -> Search<'a> {
+        Search {
+            rig,
+            segments,
+            grid,
+            tasks,
+            noses,
+            inner,
+            states: 0,
+            refused: HashMap::new(),
+            answers: HashMap::new(),
+            caps: HashMap::new(),
+            releases: HashMap::new(),
+            known: HashMap::new(),
+        }
+    }
+
+    fn t(&self, station: usize) -> f64 {
+        self.grid.stations[station].turned_mm
+    }
+
+    fn last(&self) -> usize {
+        self.grid.stations.len() - 1
+    }
+
+    fn may_stop(&self, station: usize) -> bool {
+        station == 0 || station == self.last() || self.rig.stop_at(self.segments, self.t(station)) != Stop::Forbidden
+    }
+
+    fn line_s(&self, station: usize) -> f64 {
+        self.rig.stop_penalty_s(self.rig.stop_at(self.segments, self.t(station)))
+    }
+
+    fn nose(&self, grip: usize) -> Option<f64> {
+        self.noses.get(grip).copied()
+    }
+
+    fn headstock_mm(&self, station: usize, regrip: usize) -> f64 {
+        let head = &self.rig.job.machine.headstock;
+        head.nearest_mm + head.stroke_mm - (self.t(station) - self.t(regrip))
+    }
+
+    fn state(&self, grip: usize, station: usize, regrip: usize) -> State {
+        State {
+            turned_mm: self.t(station),
+            counter: self.nose(grip).map_or(Counter::Away, |nose_mm| Counter::Holds { nose_mm }),
+            guide: Guide::Bush { headstock_mm: self.headstock_mm(station, regrip) },
+        }
+    }
+
+    /// Highest speed a state allows the segment in cut; infinite where what the cut asks for passes, none where even
+    /// the slowest the job allows fails.
+    fn cap_rpm(&mut self, grip: usize, station: usize, regrip: usize, segment: usize) -> Option<f64> {
+        if let Some(known) = self.caps.get(&(grip, station, regrip, segment)) {
+            return *known;
+        }
+        let state = self.state(grip, station, regrip);
+        let (rig, states) = (self.rig, &mut self.states);
+        let seen = self.answers.entry((grip, station, regrip)).or_insert_with(|| {
+            *states += 1;
+            rig.answers(&state).ok().map(|a| (state, a))
+        });
+        let cut = &self.segments[segment];
+        let wanted = rig.segment_rpm(cut, grip < self.noses.len());
+        let mut refused = None;
+        let cap = seen.as_ref().and_then(|(state, answers)| {
+            let mut passes = |rpm: f64| {
+                let view = View { rig, state, answers, segment: cut, rpm };
+                refused = checks::all(&view).find(|f| f.utilisation > PASSES).map(|f| f.check);
+                refused.is_none()
+            };
+            if passes(wanted) {
+                return Some(f64::INFINITY);
+            }
+            let slow = rig.allowed_rpm(state, answers).rpm.max(rig.job.cutting.speed_floor * wanted).min(wanted);
+            passes(slow).then_some(slow)
+        });
+        if let (None, Some(check)) = (cap, refused) {
+            *self.refused.entry(check).or_default() += 1;
+        }
+        self.caps.insert((grip, station, regrip, segment), cap);
+        cap
+    }
+
+    /// Seconds of the cut from one station to another with the headstock as it stands, and whether it must slow down.
+    fn run(&mut self, grip: usize, from: usize, to: usize, regrip: usize) -> Option<(f64, bool)> {
+        let (mut sum, mut slowed) = (0.0, false);
+        let mut k = from;
+        while k < to {
+            let segment = self.grid.segment[k];
+            let mut end = k + 1;
+            while end < to && self.grid.segment[end] == segment {
+                end += 1;
+            }
+            let mut cap = f64::INFINITY;
+            for station in k..=end {
+                cap = cap.min(self.cap_rpm(grip, station, regrip, segment)?);
+            }
+            for station in k + 1..=end {
+                if !self.drills(grip, station, regrip) {
+                    *self.refused.entry("drill").or_default() += 1;
+                    return None;
+                }
+            }
+            slowed |= cap.is_finite();
+            let cut = &self.segments[segment];
+            if cut.work != Work::PartOff {
+                let length = self.t(end) - self.t(k);
+                sum += self.rig.piece_time(cut, length, grip < self.noses.len(), cap).total_s();
+            }
+            k = end;
+        }
+        Some((sum, slowed))
+    }
+
+    fn drills(&self, grip: usize, station: usize, regrip: usize) -> bool {
+        self.grid.stations[station].tasks.iter().all(|i| {
+            let task = &self.tasks[*i];
+            task.thrust_n.is_none_or(|thrust| {
+                checks::drill::find(self.rig, &self.state(grip, station, regrip), task.at_mm, thrust)
+                    .is_ok_and(|f| f.utilisation <= PASSES)
+            })
+        })
+    }
+
+    fn lets_go(&mut self, grip: usize, station: usize, regrip: usize) -> bool {
+        if grip >= self.noses.len() {
+            return true;
+        }
+        let state = self.state(grip, station, regrip);
+        let rig = self.rig;
+        *self
+            .releases
+            .entry((grip, station, regrip))
+            .or_insert_with(|| checks::release::find(rig, &state).is_ok_and(|f| f.utilisation <= PASSES))
+    }
+
+    fn holds_at_part_off(&self, grip: usize) -> bool {
+        let Some(nose) = self.nose(grip) else { return self.rig.job.machine.counter_spindle.is_none() };
+        checks::torque::find(self.rig, nose).is_none_or(|f| f.utilisation <= PASSES)
+            && checks::back::find(self.rig, nose).is_ok_and(|f| f.is_none_or(|f| f.utilisation <= PASSES))
+    }
+
+    /// Grips that a stage from one station to another may have: turned already, and within the counter-spindle's travel
+    /// at both ends. The first stage is free, and only the first.
+    fn grips(&self, i: usize, j: usize) -> Vec<usize> {
+        if i == 0 {
+            return vec![self.noses.len()];
+        }
+        let Some(counter) = &self.rig.job.machine.counter_spindle else { return Vec::new() };
+        let gap = self.rig.gap_mm();
+        let within = |t: f64, g: f64| {
+            let x = t + gap - g;
+            x >= counter.nearest_mm - SAME_MM && x <= counter.farthest_mm + SAME_MM
+        };
+        let fits = |n: &usize| {
+            let g = self.noses[*n];
+            g <= self.t(i) + SAME_MM && within(self.t(i), g) && within(self.t(j), g)
+        };
+        (0..self.noses.len()).filter(fits).collect()
+    }
+
+    /// Rows of inner re-grips between two stations that keep every feed within the stroke.
+    fn inner_rows(&self, i: usize, j: usize, regrip: usize) -> Vec<Vec<usize>> {
+        let reach = self.t(regrip) + self.rig.job.machine.headstock.stroke_mm + SAME_MM;
+        if self.t(j) <= reach {
+            return vec![Vec::new()];
+        }
+        let within: Vec<usize> = (i.max(regrip) + 1..j).filter(|m| self.may_stop(*m) && self.t(*m) <= reach).collect();
+        let beaten = |m: usize| within.iter().any(|later| *later > m && self.line_s(*later) <= self.line_s(m));
+        let mut rows = Vec::new();
+        for m in within.iter().copied().filter(|m| self.inner == Inner::Anywhere || !beaten(*m)) {
+            for mut rest in self.inner_rows(i, j, m) {
+                rest.insert(0, m);
+                rows.push(rest);
+            }
+        }
+        rows
+    }
+
+    /// The cheapest plan from a station on, when the headstock re-gripped last at another; none when there is none.
+    pub fn best(&mut self, i: usize, regrip: usize) -> Option<Best> {
+        if i == self.last() {
+            return Some(Best::default());
+        }
+        if let Some(known) = self.known.get(&(i, regrip)) {
+            return known.clone();
+        }
+        let machine = &self.rig.job.machine;
+        let shared_s = (machine.headstock.regrip_s - machine.shared_stop_saving_s).max(0.0);
+        let (regrip_s, hand_over_s) =
+            (machine.headstock.regrip_s, machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s));
+        let mut best: Option<Best> = None;
+        for j in i + 1..=self.last() {
+            if !self.may_stop(j) {
+                continue;
+            }
+            let starts: &[bool] = if i == 0 || regrip == i { &[false] } else { &[false, true] };
+            for at_start in starts {
+                let first = if *at_start { i } else { regrip };
+                let rows = self.inner_rows(i, j, first);
+                // With nothing holding the front the headstock must not open.
+                for row in rows.into_iter().filter(|row| i > 0 || row.is_empty()) {
+                    for grip in self.grips(i, j) {
+                        let Some((run_s, slowed)) = self.stage(grip, i, j, first, &row) else { continue };
+                        let lines = row.iter().chain([&j]).filter(|m| **m < self.last());
+                        let lines: Vec<f64> = lines.map(|m| self.line_s(*m)).collect();
+                        let stage_s = run_s
+                            + if i > 0 { hand_over_s } else { 0.0 }
+                            + if *at_start { shared_s } else { 0.0 }
+                            + row.len() as f64 * regrip_s
+                            + lines.iter().sum::<f64>();
+                        let at = row.last().copied().unwrap_or(first);
+                        for (end, extra_s) in self.ends(grip, i, j, at, shared_s) {
+                            let Some(rest) = self.best(j, end) else { continue };
+                            let cost_s = stage_s + extra_s + rest.cost_s;
+                            if best.as_ref().is_some_and(|b| b.cost_s <= cost_s) {
+                                continue;
+                            }
+                            best = Some(Best {
+                                cost_s,
+                                stages: rest.stages + 1,
+                                inner: rest.inner + row.len(),
+                                shared: rest.shared + usize::from(*at_start),
+                                at_end: rest.at_end + usize::from(end == j && at != j),
+                                lines: rest.lines + lines.iter().filter(|s| **s > 0.0).count(),
+                                slowed: rest.slowed || slowed,
+                            });
+                        }
+                    }
+                }
+            }
+        }
+        self.known.insert((i, regrip), best.clone());
+        best
+    }
+
+    fn stage(&mut self, grip: usize, i: usize, j: usize, first: usize, row: &[usize]) -> Option<(f64, bool)> {
+        let (mut from, mut regrip) = (i, first);
+        let (mut sum, mut slow) = (0.0, false);
+        for stop in row.iter().copied().chain([j]) {
+            let (run_s, slowed) = self.run(grip, from, stop, regrip)?;
+            sum += run_s;
+            slow |= slowed;
+            (from, regrip) = (stop, stop);
+        }
+        Some((sum, slow))
+    }
+
+    /// Ways to end a stage: the last re-grip that the next one begins with, and what it costs here.
+    fn ends(&mut self, grip: usize, i: usize, j: usize, at: usize, shared_s: f64) -> Vec<(usize, f64)> {
+        if j == self.last() {
+            return if self.holds_at_part_off(grip) { vec![(0, 0.0)] } else { Vec::new() };
+        }
+        let mut ends = Vec::new();
+        if self.lets_go(grip, j, at) {
+            ends.push((at, 0.0));
+        } else if i > 0 && self.lets_go(grip, j, j) {
+            ends.push((j, shared_s));
+        }
+        ends
+    }
+}
+
+/// Seconds of a plan that do not depend on its stages.
+pub fn fixed_s(times: &Times, border_lines_s: f64) -> f64 {
+    times.features + times.part_off + times.back_work + border_lines_s
+}

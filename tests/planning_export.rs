@@ -1,0 +1,79 @@
+//! Writes sequence programs of random jobs with our optimum, for another solver to solve.
+//!
+//! `cargo test --test planning_export`, then `python .ci/highs.py target/sequence_programs`: it solves the same programs
+//! and compares the optima. Each program is a free MPS file; our least time stands in its first comment, and in the
+//! list `index.json` beside the files.
+
+#[path = "oracle/jobs.rs"]
+mod jobs;
+
+use spanhold::planner::network::{Builder, Network, Weights};
+use spanhold::planner::outlook::Looker;
+use spanhold::planner::runs::Runs;
+use spanhold::planner::sequence::cheapest_way;
+use spanhold::planner::stations::{Grid, moments};
+use spanhold::process::Rig;
+use std::fmt::Write;
+use std::path::Path;
+
+const PROGRAMS: usize = 36;
+/// Programs with fewer arcs say little.
+const FEWEST_ARCS: usize = 60;
+
+/// The flow program of a network: one column an arc, one row a node; the goal's row follows from the others.
+fn free_mps(net: &Network, goal: usize, name: &str, least_s: f64) -> String {
+    let mut text = format!("* least time {least_s:?} s\nNAME {name}\nROWS\n N seconds\n");
+    let rows = (0..net.nodes.len()).filter(|n| *n != goal);
+    for node in rows {
+        let _ = writeln!(text, " E n{node}");
+    }
+    text.push_str("COLUMNS\n");
+    for (a, arc) in net.arcs.iter().enumerate() {
+        // Seventeen digits: the very number we reckon with.
+        let _ = writeln!(text, " x{a} seconds {:?}", arc.cost);
+        for (node, sign) in [(arc.from, 1), (arc.to, -1)] {
+            if node != goal {
+                let _ = writeln!(text, " x{a} n{node} {sign}");
+            }
+        }
+    }
+    text.push_str("RHS\n rhs n0 1\nENDATA\n");
+    text
+}
+
+/// The program of a job's first collet, and our optimum; none where there is no plan or too small a network.
+fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
+    let job = spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()?;
+    let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
+    let (segments, tasks) = (rig.segments().ok()?, rig.tasks());
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let looker = Looker::new(&rig, &segments, &grid, &tasks);
+    let runs = Runs::new(&looker);
+    let net = Builder::new(&runs, Weights { hand_over: 0.0 }).within(f64::INFINITY);
+    let goal = net.goal.filter(|_| net.arcs.len() >= FEWEST_ARCS)?;
+    let way = cheapest_way(&net, |_| true).unwrap_or_else(|d| panic!("{d}\n{text}"))?;
+    let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost).sum();
+    Some((free_mps(&net, goal, name, least_s), least_s, net.arcs.len()))
+}
+
+#[test]
+fn write_sequence_programs() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("target/sequence_programs");
+    if folder.exists() {
+        std::fs::remove_dir_all(&folder).expect("a folder of our own");
+    }
+    std::fs::create_dir_all(&folder).expect("target is writable");
+    let mut list = Vec::new();
+    for seed in 80_000.. {
+        if list.len() == PROGRAMS {
+            break;
+        }
+        assert!(seed < 80_600, "only {} programs", list.len());
+        let name = format!("sequence_{seed}");
+        let Some((mps, least_s, arcs)) = program(&jobs::small_job(seed), &name) else { continue };
+        std::fs::write(folder.join(format!("{name}.mps")), mps).expect("written");
+        list.push(serde_json::json!({ "file": format!("{name}.mps"), "least_s": least_s, "arcs": arcs }));
+    }
+    let index = serde_json::to_string_pretty(&list).expect("plain data");
+    std::fs::write(folder.join("index.json"), index).expect("written");
+}

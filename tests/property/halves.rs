@@ -1,0 +1,104 @@
+//! The beam in two halves answers what the whole beam answers.
+
+use crate::{cases, jobs, read};
+use proptest::prelude::*;
+use spanhold::job::{Job, Tools};
+use spanhold::planner::grips;
+use spanhold::process::span::{Front, Rear};
+use spanhold::process::{Counter, Guide, Rig, State};
+use spanhold::units::rad_per_s;
+
+/// Static answers agree to rounding.
+const SAME: f64 = 1e-9;
+/// Rounding grows with the ratio of the stiffest element to the softest motion: most of a metre hanging free is a
+/// hundred thousand times softer than a short span.
+const SAME_FREE: f64 = 1e-8;
+/// The lowest frequency of the whole beam is an iterated one.
+const SAME_CRITICAL: f64 = 1e-4;
+
+fn demo() -> Job {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/demo/feed-roller-shaft.yaml");
+    spanhold::input::read_job(path.as_ref()).expect("the demo job")
+}
+
+/// A state of a job from four numbers between 0 and 1; `near` moves the turned length close to a shoulder.
+fn state(rig: &Rig<'_>, [t, g, h]: [f64; 3], near: Option<f64>) -> State {
+    let job = rig.job;
+    let mut turned_mm = t * job.parted_at_mm();
+    if let Some(off) = near {
+        let shoulder = job.shaft.sections[job.shaft.section_at(turned_mm)].to_mm;
+        turned_mm = (shoulder + off).clamp(0.0, job.parted_at_mm());
+    }
+    let head = &job.machine.headstock;
+    let guide = Guide::Bush { headstock_mm: head.nearest_mm + h * head.stroke_mm };
+    let room = |a: f64, b: f64| (a, b.min(turned_mm));
+    let lands: Vec<(f64, f64)> = grips::lands(rig).iter().map(|l| room(l.nose_from_mm, l.nose_to_mm)).collect();
+    let lands: Vec<(f64, f64)> = lands.into_iter().filter(|(a, b)| b >= a).collect();
+    let place = g * lands.len() as f64;
+    let counter = match lands.get(place as usize) {
+        Some((a, b)) if g > 0.1 => Counter::Holds { nose_mm: a + (b - a) * place.fract() },
+        _ => Counter::Away,
+    };
+    State { turned_mm, counter, guide }
+}
+
+fn compare(rig: &Rig<'_>, state: &State) -> Result<(), TestCaseError> {
+    let whole = rig.answers(state).expect("held by bush and headstock");
+    let Guide::Bush { headstock_mm } = state.guide else { unreachable!("states here are next to a bush") };
+    let rear = Rear::new(rig, headstock_mm).expect("held");
+    let front = Front::new(rig, state.turned_mm, state.counter);
+    let still = front.still(&[&rear])[0].expect("held");
+    let same = if state.counter == Counter::Away { SAME_FREE } else { SAME };
+    for (what, a, b, scale) in [
+        ("stiffness", whole.stiffness_n_per_um, still.stiffness_n_per_um, 0.0),
+        ("sag", whole.sag_mm, still.sag_mm, 0.0),
+        // A sag that all but vanishes is the difference of larger ones.
+        ("bore sag", whole.bore_sag_mm, still.bore_sag_mm, 1e-3 * whole.sag_mm),
+        ("flexibility at the tool", whole.tool_mm_per_n, still.tool_mm_per_n, 0.0),
+    ] {
+        prop_assert!((a - b).abs() <= same * a.abs().max(scale), "{what}: {a} whole, {b} in halves, {state:?}");
+    }
+    let above = |share: f64| front.swings_above(rad_per_s(whole.critical_rpm * share), &[&rear])[0];
+    prop_assert!(above(1.0 - SAME_CRITICAL), "{} rev/min, {state:?}", whole.critical_rpm);
+    prop_assert!(!above(1.0 + SAME_CRITICAL), "{} rev/min, {state:?}", whole.critical_rpm);
+    if let Counter::Holds { nose_mm } = state.counter {
+        let open = Front::new(rig, state.turned_mm, Counter::Open { nose_mm });
+        let (a, b) = (rig.release_mm(state).expect("held"), open.sag_at_mm(&rear, nose_mm).expect("held"));
+        prop_assert!(
+            (a - b).abs() <= SAME * a.abs().max(1e-3 * whole.sag_mm),
+            "release: {a} whole, {b} in halves, {state:?}"
+        );
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(cases(400))]
+
+    #[test]
+    fn halves_of_the_demo_answer_as_the_whole(at in prop::array::uniform3(0.0..1.0), collet in 0..3usize) {
+        let job = demo();
+        let counter = job.machine.counter_spindle.as_ref().expect("the demo has one");
+        let rig = Rig::new(&job, counter.collets.get(collet));
+        compare(&rig, &state(&rig, at, None))?;
+    }
+
+    #[test]
+    fn halves_of_other_jobs_answer_as_the_whole(
+        seed in 20_000..40_000u64,
+        at in prop::array::uniform3(0.0..1.0),
+        near in prop::option::of(prop::sample::select(vec![-1e-2, -1e-5, -2e-6, -1e-7, 0.0, 1e-7, 2e-6, 1e-5, 1e-2])),
+    ) {
+        let Some(job) = read(&jobs::small_job(seed)) else { return Ok(()) };
+        let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
+        compare(&rig, &state(&rig, at, near))?;
+    }
+}
+
+/// Both kinds of tools ask for different nodes; the random jobs must have both.
+#[test]
+fn the_random_jobs_have_both_kinds_of_tools() {
+    let jobs: Vec<Job> = (20_000..20_040).filter_map(|seed| read(&jobs::small_job(seed))).collect();
+    let opposed = jobs.iter().filter(|j| j.cutting.tools == Tools::Opposed).count();
+    assert!(opposed >= 8 && jobs.len() - opposed >= 8, "{opposed} of {}", jobs.len());
+}

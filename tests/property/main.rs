@@ -1,0 +1,22 @@
+//! Properties that hold for any job, on random ones. Seeds are fixed: the same cases every time.
+
+mod beams;
+mod halves;
+#[path = "../oracle/jobs.rs"]
+mod jobs;
+mod orders;
+mod plans;
+mod tampering;
+mod wild;
+
+use proptest::test_runner::{Config, RngSeed};
+use spanhold::job::Job;
+
+/// As many cases as asked for, always the same ones.
+fn cases(cases: u32) -> Config {
+    Config { cases, rng_seed: RngSeed::Fixed(20), failure_persistence: None, max_shrink_iters: 0, ..Config::default() }
+}
+
+fn read(text: &str) -> Option<Job> {
+    spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()
+}

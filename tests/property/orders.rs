@@ -1,0 +1,110 @@
+//! What is known of two jobs that differ in one thing.
+
+use crate::{jobs, read};
+use spanhold::job::Job;
+use spanhold::job::plan::{Plan, Verdict};
+use spanhold::planner::network::{Builder, Weights};
+use spanhold::planner::outlook::Looker;
+use spanhold::planner::runs::Runs;
+use spanhold::planner::stations::{Grid, moments};
+use spanhold::process::Rig;
+
+/// Plans within this share are equally fast for the planner, which then takes the safer one.
+const EQUALLY_FAST: f64 = 1e-3;
+const SEEDS: std::ops::Range<u64> = 50_000..50_400;
+
+/// The text with the number behind a key replaced by another made from it; none where the key is not there.
+fn with(text: &str, key: &str, change: impl Fn(f64) -> f64) -> Option<String> {
+    let from = text.find(&format!("{key}: "))? + key.len() + 2;
+    let rest = &text[from..];
+    let to = from + rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len());
+    let value: f64 = text[from..to].parse().ok()?;
+    Some(format!("{}{:.6}{}", &text[..from], change(value), &text[to..]))
+}
+
+/// Least seconds of the sequence program with the first collet and reach; infinite where there is no plan.
+fn least_s(job: &Job) -> f64 {
+    let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
+    let Ok(segments) = rig.segments() else { return f64::INFINITY };
+    let tasks = rig.tasks();
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let looker = Looker::new(&rig, &segments, &grid, &tasks);
+    let runs = Runs::new(&looker);
+    let net = Builder::new(&runs, Weights { hand_over: 0.0 }).within(f64::INFINITY);
+    net.goal.map_or(f64::INFINITY, |goal| net.reached[goal])
+}
+
+#[test]
+fn a_shorter_reach_never_gives_a_faster_plan() {
+    let mut felt = [0; 4];
+    for seed in SEEDS {
+        let text = jobs::small_job(seed);
+        let Some(job) = read(&text) else { continue };
+        let least = least_s(&job);
+        let changes = [
+            with(&text, "farthest", |mm| 0.8 * mm),
+            with(&text, "stiffness_min", |k| 1.5 * k),
+            with(&text, "whirl_ratio", |n| 0.7 * n),
+            with(&text, "sag", |mm| (0.4 * mm).max(0.0001)),
+        ];
+        for (i, changed) in changes.into_iter().enumerate() {
+            let Some(other) = changed.and_then(|t| read(&t)) else { continue };
+            let harder = least_s(&other);
+            assert!(harder >= least * (1.0 - 1e-9), "seed {seed}, change {i}: {harder} s after {least} s\n{text}");
+            felt[i] += usize::from(harder > least * (1.0 + 1e-6));
+        }
+    }
+    assert!(felt.iter().all(|n| *n >= 3), "{felt:?}");
+    println!("{felt:?}");
+}
+
+/// The same of whole answers, where plans within a thousandth count as equally fast.
+#[test]
+fn a_shorter_travel_never_gives_a_faster_answer() {
+    let mut felt = 0;
+    for seed in SEEDS.start..SEEDS.start + 100 {
+        let text = jobs::small_job(seed);
+        let (Some(job), Some(other)) = (read(&text), with(&text, "farthest", |mm| 0.8 * mm).and_then(|t| read(&t)))
+        else {
+            continue;
+        };
+        let total = |job: &Job| {
+            let plan = spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+            if plan.verdict == Verdict::Feasible { plan.time_s.total } else { f64::INFINITY }
+        };
+        let (long, short) = (total(&job), total(&other));
+        if long.is_infinite() {
+            assert!(short.is_infinite(), "seed {seed}: feasible with less travel only\n{text}");
+            continue;
+        }
+        assert!(short >= long * (1.0 - EQUALLY_FAST), "seed {seed}: {short} s after {long} s\n{text}");
+        felt += usize::from(short > long * (1.0 + EQUALLY_FAST));
+    }
+    assert!(felt >= 3, "{felt}");
+}
+
+#[test]
+fn the_order_of_the_collets_changes_nothing() {
+    let mut compared = 0;
+    for seed in SEEDS {
+        let text = jobs::small_job(seed);
+        let collets: Vec<&str> = text.lines().filter(|l| l.trim_start().starts_with("- {name: ")).collect();
+        let [a, b] = collets[..] else { continue };
+        let swapped = text.replace(&format!("{a}\n{b}\n"), &format!("{b}\n{a}\n"));
+        let (Some(one), Some(other)) = (read(&text), read(&swapped)) else { continue };
+        let answer = |job: &Job| spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+        let (p, mut q) = (answer(&one), answer(&other));
+        assert_ne!(p.input_digest, q.input_digest);
+        q.input_digest.clone_from(&p.input_digest);
+        if p.verdict == Verdict::Infeasible {
+            // Which collet's reason is told may depend on the order where several come equally far.
+            assert_eq!(q.verdict, Verdict::Infeasible, "seed {seed}\n{text}");
+            let far = |p: &Plan| p.shortfall.as_ref().map(|s| s.farthest_mm);
+            assert_eq!(far(&p), far(&q), "seed {seed}\n{text}");
+            continue;
+        }
+        assert_eq!(p, q, "seed {seed}\n{text}");
+        compared += usize::from(p.verdict == Verdict::Feasible);
+    }
+    assert!(compared >= 5, "{compared}");
+}
