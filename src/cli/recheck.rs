@@ -5,6 +5,7 @@ use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
 use crate::proof::prove;
+use crate::report::table;
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -56,6 +57,12 @@ fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
     })
 }
 
+/// A line of at most 100 columns, what follows indented.
+fn wrapped(line: &str) -> String {
+    let indent = line.len() - line.trim_start().len();
+    table::wrap(&line[..indent], line.trim_start(), 100)
+}
+
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
     let plan = match stored(&args.plan) {
@@ -95,7 +102,8 @@ pub fn run(args: &Args) -> Ending {
             let place = b.stage.map_or("plan".to_string(), |s| format!("stage {s}"));
             text += &format!("  {place}: {}: {}\n", b.rule, b.text);
         }
-        out::result(&text);
+        let wrapped: String = text.lines().map(|line| wrapped(line)).collect();
+        out::result(&wrapped);
     }
     if found.holds() { Ending::Done } else { Ending::NotFeasible }
 }

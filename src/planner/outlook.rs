@@ -177,7 +177,7 @@ impl<'a> Looker<'a> {
             }
             let segment = &self.segments[index];
             let rpm = self.rig.segment_rpm(segment, self.grips(grip));
-            self.side(&front, &held, &still, (grip, station), segment, rpm, |i, base, share, cap| {
+            self.side(&front, &held, &still, (grip, station, places), segment, rpm, |i, base, share, cap| {
                 (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
             });
         }
@@ -196,17 +196,18 @@ impl<'a> Looker<'a> {
         front: &Front,
         rears: &[&Rear],
         still: &[Option<Still>],
-        (grip, station): (usize, usize),
+        (grip, station, places): (usize, usize, &[f64]),
         segment: &Segment,
         rpm: f64,
         mut put: impl FnMut(usize, f64, f64, f64),
     ) {
         let limits = &self.rig.job.limits;
-        let state = self.state(grip, station, 0.0);
         let floor = self.rig.job.cutting.speed_floor;
         let mut demands = Vec::with_capacity(still.len());
-        for s in still {
+        for (s, place) in still.iter().zip(places) {
             let Some(s) = s else { return };
+            // `chatter` may look at the whole bar, so the headstock stands where it really does.
+            let state = self.state(grip, station, *place);
             let answers = self.as_answers(&state, s);
             let room = bore::room_mm(self.rig, &state);
             demands.push(Demand {

@@ -181,3 +181,36 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
         writeln!(text, "  release: {}", if drops { r.spread(0.0001, 0.0008, 30) } else { r.spread(0.0001, 0.03, 14) });
     let _ = writeln!(text, "  station_pitch: {}", r.pick(&[9, 12, 16]));
 }
+
+/// A small job with other kinds of sections, features and work on the rear end put in.
+pub fn rich_job(seed: u64) -> String {
+    let r = &mut Random::new(seed ^ 0x5eed);
+    let text = small_job(seed);
+    let mut lines: Vec<String> = text.lines().map(String::from).collect();
+    let sections: Vec<usize> = (0..lines.len()).filter(|i| lines[*i].starts_with("    - {length")).collect();
+    for _ in 0..r.pick(&[1, 2]) {
+        let kinds = [
+            "{length: 10, across_flats: 3.2, sides: 6}",
+            "{length: 8, diameter: 4.5, across_flats: 3.5, sides: 2}",
+            "{length: 9, diameter: 4.4, kind: knurl}",
+            "{length: 22, thread: M4}",
+            "{length: 0.4, diameter: 4}",
+            "{length: 7, diameter: 4.2, tolerance: h6, finish_pass: true}",
+        ];
+        lines.insert(r.pick(&sections), format!("    - {}", r.pick(&kinds)));
+    }
+    let mut extra = String::new();
+    if !text.contains("features:") {
+        let features = [
+            "{centre_hole: A1, end: front}",
+            "{centre_hole: A1, end: back}",
+            "{keyseat: [1, 0.5], from: 20, to: 26}",
+            "{cross_hole: 1, at: 13, thrust: 10}",
+        ];
+        extra += &format!("  features:\n    - {}\n", r.pick(&features));
+    }
+    if r.chance(0.3) {
+        extra += "  back_work:\n    - {name: bore the end, radial_force: 2, torque: 0.05, time_s: 5}\n";
+    }
+    lines.join("\n").replace("  straightness", &format!("{extra}  straightness")) + "\n"
+}

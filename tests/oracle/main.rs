@@ -4,6 +4,9 @@
 //! the headstock's range, no beam in two halves, no lower bounds, no linear program). Both must agree on whether there
 //! is a plan, and on the least time.
 //!
+//! Re-grips inside a stage are made as late as stroke and interrupts allow; where the planner finds a faster plan, the
+//! search goes over all other places too, and must find the same.
+//!
 //! Tolerances. Times without slowing are sums of the same pieces: 1e-6 relative. Where a piece must slow down, the
 //! search takes its speed from `process`, which stays 1e-4 below the highest speed allowed so that states between those
 //! looked at pass too, while the planner ranks with that highest speed itself: the least times may differ by that 1e-4.
@@ -133,6 +136,17 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
         let taken = best_way(&builder.within(way.least + allowance), allowance).unwrap_or_else(|d| panic!("{d}"));
         taken.is_some_and(|way| ground.settle(&Draft::of(&way, &looker), 1.0).first_breach_mm().is_some())
     });
+    // A planner that places re-grips inside a stage better than late is welcome, as long as such a plan exists.
+    let better = match (&all, &found) {
+        (Some(way), Some(best)) => way.least < best.cost_s * (1.0 - SLOWED_SHARE),
+        (all, found) => all.is_some() && found.is_none(),
+    };
+    let found = if better {
+        count(counts, "better than late");
+        Search::new(rig, &segments, &grid, &tasks, &noses, Inner::Anywhere).best(0, 0)
+    } else {
+        found
+    };
     Some(Both {
         repaired,
         search: found,
@@ -141,9 +155,8 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     })
 }
 
-fn compare(seed: u64, counts: &mut Counts) {
-    let text = jobs::small_job(seed);
-    let Some(job) = read(&text) else {
+fn compare(seed: u64, text: &str, counts: &mut Counts) {
+    let Some(job) = read(text) else {
         count(counts, "refused by the reader");
         return;
     };
@@ -153,7 +166,7 @@ fn compare(seed: u64, counts: &mut Counts) {
         let rig = Rig::new(&job, collet);
         let several = if rig.tasks().iter().any(|t| t.cross) { job.machine.cross_tool_reach_mm.len() } else { 1 };
         for reach in job.machine.cross_tool_reach_mm.iter().take(several) {
-            let Some(both) = both(&rig, *reach, counts, &text) else { continue };
+            let Some(both) = both(&rig, *reach, counts, text) else { continue };
             compared += 1;
             count(counts, "searches");
             match (&both.search, both.planner) {
@@ -205,9 +218,9 @@ fn compare(seed: u64, counts: &mut Counts) {
             assert!(planned <= least + equally + share * least, "seed {seed}: {planned} s for {least} s\n{text}");
             count(counts, "plans");
         }
-        Answer::Blocked(blocked) if feasible => {
+        Answer::Blocked(_) if feasible => {
             // Where a state between stations breaks, the stations looked at besides may leave no plan.
-            let _ = blocked;
+            assert!(repaired, "seed {seed}: a plan was lost\n{text}");
             count(counts, "plans lost between stations");
         }
         Answer::Blocked(_) => count(counts, "no plans"),
@@ -233,9 +246,24 @@ fn note(best: &Best, counts: &mut Counts) {
 fn over(seeds: std::ops::Range<u64>) -> Counts {
     let mut counts = Counts::new();
     for seed in seeds {
-        compare(seed, &mut counts);
+        let text = if seed % 5 == 4 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
+        compare(seed, &text, &mut counts);
     }
     counts
+}
+
+/// Chatter is worked out from the modes of the whole bar, so it asks where the headstock really stands.
+#[test]
+#[ignore = "defect: the planner works out chatter with the headstock at the bush face"]
+fn regress_the_planner_knows_where_the_headstock_stands_when_it_looks_at_chatter() {
+    let mut counts = Counts::new();
+    for seed in 1000..1016 {
+        compare(seed, &format!("{}  damping_ratio: 0.003\n", jobs::small_job(seed)), &mut counts);
+    }
+    println!("{counts:#?}");
+    for (what, least) in [("refused by chatter", 5), ("feasible", 3)] {
+        assert!(counts.get(what).is_some_and(|n| *n >= least), "{what}: {counts:#?}");
+    }
 }
 
 #[test]

@@ -108,3 +108,41 @@ fn the_order_of_the_collets_changes_nothing() {
     }
     assert!(compared >= 5, "{compared}");
 }
+
+/// Four collets for the same diameter, of different hold and force. Where the least time and the margin of the sequence
+/// program tie, the first collet is taken, though placing then leaves it a smaller margin than another; with more than
+/// two, "equally fast" taken pair by pair depends on the order too.
+#[test]
+#[ignore = "defect: among collets that tie before placing the first one is taken"]
+fn regress_the_order_of_like_collets_does_not_cost_margin() {
+    let mut worse = Vec::new();
+    for seed in 400_300..400_400 {
+        let text = jobs::small_job(seed);
+        let Some(line) = text.lines().find(|l| l.contains("- {name: A")) else { continue };
+        let hold = if line.contains("hold: 4") { "hold: 4" } else { "hold: 8" };
+        let force = if line.contains("9000") { "9000" } else { "2500" };
+        let others: Vec<String> = (0..4)
+            .map(|i| {
+                let line = line.replace("name: A", &format!("name: A{i}"));
+                let line = line.replace(hold, &format!("hold: {}", 3 + 2 * i));
+                line.replace(force, &format!("{}", 1500 + 2000 * i)) + "\n"
+            })
+            .collect();
+        let with = |collets: String| {
+            let kept = text.lines().filter(|l| !l.contains("- {name: ")).map(|l| format!("{l}\n"));
+            kept.map(|l| if l.contains("collets:") { l + &collets } else { l }).collect::<String>()
+        };
+        let forward = read(&with(others.concat()));
+        let backward = read(&with(others.iter().rev().cloned().collect()));
+        let (Some(one), Some(other)) = (forward, backward) else { continue };
+        let answer = |job: &Job| spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+        let (p, q) = (answer(&one), answer(&other));
+        assert_eq!(p.verdict, q.verdict, "seed {seed}\n{text}");
+        if let (Some(a), Some(b)) = (p.margin, q.margin) {
+            if (a - b).abs() > 0.005 {
+                worse.push((seed, p.collet, p.time_s.total, a, q.collet, q.time_s.total, b));
+            }
+        }
+    }
+    assert!(worse.is_empty(), "{worse:#?}");
+}

@@ -18,7 +18,7 @@ pub fn answer(text: &str) -> Option<(spanhold::job::Job, Plan)> {
 fn every_plan_is_proven_and_adds_up() {
     let (mut feasible, mut infeasible) = (0, 0);
     for seed in SEEDS {
-        let text = jobs::small_job(seed);
+        let text = if seed % 3 == 0 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
         let Some((job, plan)) = answer(&text) else { continue };
         if plan.verdict == Verdict::Infeasible {
             infeasible += 1;
@@ -45,4 +45,58 @@ fn every_plan_is_proven_and_adds_up() {
         assert_eq!(serde_json::from_str::<Plan>(&stored).expect("its own text"), plan, "seed {seed}");
     }
     assert!(feasible >= 40 && infeasible >= 40, "{feasible} {infeasible}");
+}
+
+/// A shaft whose cross hole comes under its tool 4 mm beyond the part-off, at 70 mm.
+fn rear_hole(thrust_n: u32) -> String {
+    format!(
+        "shaft:
+  material: C45
+  sections: [{{length: 30, diameter: 7.5}}, {{length: 35, diameter: 8.6}}]
+  features: [{{cross_hole: 1.5, at: 60, thrust: {thrust_n}}}]
+stock: {{diameter: 9, bar_length: 3000}}
+machine:
+  bush: {{max_bar: 12, land: 12, gap: 0.5, stiffness: 60}}
+  headstock: {{nearest: 32, stroke: 66, hold: 15, stiffness: 30, max_rpm: 12000, regrip_s: 4}}
+  counter_spindle:
+    {{nearest: 3, farthest: 90, bore: 14, bore_depth: 200, stiffness: 30, max_rpm: 12000, hand_over_s: 3, collets: [
+      {{name: A, range: [8.4, 8.7], hold: 8, passes: 8.8, clamp_force: 9000}}]}}
+  cross_tool_reach: 10
+  part_off: {{width: 1, time_s: 4}}
+cutting: {{vc: 60, feed: 0.05}}
+limits: {{stiffness_min: 0.01, sag: 0.01}}
+"
+    )
+}
+
+/// There is no station for a moment beyond the part-off, so its thrust is not looked at while planning; where it is too
+/// much the finished plan breaks, and a valid job is called a fault of ours.
+#[test]
+#[ignore = "defect: a hole drilled beyond the part-off is not looked at while planning"]
+fn regress_a_hole_near_the_rear_end_is_no_fault_of_ours() {
+    let (_, plan) = answer(&rear_hole(20_000)).expect("a valid job");
+    assert_eq!(plan.verdict, Verdict::Infeasible);
+}
+
+/// Neither planner nor proof asks whether headstock and counter-spindle get to such a moment at all.
+#[test]
+#[ignore = "defect: a hole drilled beyond the part-off may be out of the headstock's stroke"]
+fn regress_a_hole_near_the_rear_end_is_within_the_stroke() {
+    let (job, plan) = answer(&rear_hole(5)).expect("a valid job");
+    if plan.verdict == Verdict::Feasible {
+        let hole = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
+        let last = plan.headstock_regrips_mm.last().copied().unwrap_or(0.0);
+        assert!(hole - last <= job.machine.headstock.stroke_mm, "hole at {hole}, last re-grip at {last}");
+    }
+}
+
+/// The placing program keeps neither a re-grip inside a stage between the stage's ends nor a stage longer than nothing:
+/// one moves onto a hand-over, the other vanishes, and the proof then refuses the plan.
+#[test]
+#[ignore = "defect: placing lets re-grips leave their stage and stages vanish"]
+fn regress_placing_keeps_stops_apart_and_in_their_stage() {
+    for seed in [200_000, 200_529] {
+        let (_, plan) = answer(&jobs::small_job(seed)).expect("a valid job");
+        assert_eq!(plan.verdict, Verdict::Feasible, "seed {seed}");
+    }
 }

@@ -168,16 +168,17 @@ fn both(s: &Setup) -> (chatter::LeastReal, f64) {
     (with_modes(s, MODES), scanned)
 }
 
-/// With enough modes it is the value of the scan and little more than what the rest is given; with twelve it is at most a tenth above, on the safe side.
+/// With enough modes it is the value of the scan and little more than what the rest is given; with twelve it is at most
+/// a tenth above, on the safe side.
 #[test]
 fn val_least_real_part_is_that_of_the_whole_receptance() {
     for (i, s) in SETUPS.iter().enumerate() {
         let (ours, scanned) = both(s);
         let off = ours.mm_per_n / scanned - 1.0;
-        assert!(off >= -NEAR && off <= 0.1, "setup {i}: {ours:?}, scan {scanned:e} mm/N");
+        assert!((-NEAR..=0.1).contains(&off), "setup {i}: {ours:?}, scan {scanned:e} mm/N");
         let most = with_modes(s, MOST_MODES);
         let off = most.mm_per_n / scanned - 1.0;
-        assert!(off >= -NEAR && off <= NEAR + 1.2 * most.left_out, "setup {i}: {most:?}, scan {scanned:e} mm/N");
+        assert!((-NEAR..=NEAR + 1.2 * most.left_out).contains(&off), "setup {i}: {most:?}, scan {scanned:e} mm/N");
     }
 }
 
