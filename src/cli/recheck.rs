@@ -92,17 +92,17 @@ pub fn run(args: &Args) -> Ending {
         let mut text = if found.holds() {
             let used = 100.0 * found.utilisation;
             format!(
-                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit; {inputs}\n",
+                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n",
                 plan.job, found.states
             )
         } else {
-            format!("NO LONGER PROVEN  {}: {} rules broken; {inputs}\n", plan.job, found.breaches.len())
+            format!("NO LONGER PROVEN  {}: {} rules broken\n  {inputs}\n", plan.job, found.breaches.len())
         };
         for b in &found.breaches {
             let place = b.stage.map_or("plan".to_string(), |s| format!("stage {s}"));
             text += &format!("  {place}: {}: {}\n", b.rule, b.text);
         }
-        let wrapped: String = text.lines().map(|line| wrapped(line)).collect();
+        let wrapped: String = text.lines().map(wrapped).collect();
         out::result(&wrapped);
     }
     if found.holds() { Ending::Done } else { Ending::NotFeasible }
