@@ -183,6 +183,7 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
 }
 
 /// A small job with other kinds of sections, features and work on the rear end put in.
+#[allow(dead_code, reason = "the export of programs uses the small jobs alone")]
 pub fn rich_job(seed: u64) -> String {
     let r = &mut Random::new(seed ^ 0x5eed);
     let text = small_job(seed);

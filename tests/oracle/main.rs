@@ -254,7 +254,6 @@ fn over(seeds: std::ops::Range<u64>) -> Counts {
 
 /// Chatter is worked out from the modes of the whole bar, so it asks where the headstock really stands.
 #[test]
-#[ignore = "defect: the planner works out chatter with the headstock at the bush face"]
 fn regress_the_planner_knows_where_the_headstock_stands_when_it_looks_at_chatter() {
     let mut counts = Counts::new();
     for seed in 1000..1016 {

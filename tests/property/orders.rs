@@ -138,10 +138,10 @@ fn regress_the_order_of_like_collets_does_not_cost_margin() {
         let answer = |job: &Job| spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
         let (p, q) = (answer(&one), answer(&other));
         assert_eq!(p.verdict, q.verdict, "seed {seed}\n{text}");
-        if let (Some(a), Some(b)) = (p.margin, q.margin) {
-            if (a - b).abs() > 0.005 {
-                worse.push((seed, p.collet, p.time_s.total, a, q.collet, q.time_s.total, b));
-            }
+        if let (Some(a), Some(b)) = (p.margin, q.margin)
+            && (a - b).abs() > 0.005
+        {
+            worse.push((seed, p.collet, p.time_s.total, a, q.collet, q.time_s.total, b));
         }
     }
     assert!(worse.is_empty(), "{worse:#?}");
