@@ -142,7 +142,7 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let gripped = nose.is_some();
     let mut last = if gripped { from } else { 0 };
     for k in from..grid.last() {
-        let t = grid.at(k + 1);
+        let t = grid.fed_to(k + 1);
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
         {

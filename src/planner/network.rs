@@ -11,7 +11,7 @@
 use super::runs::{Pair, Runs};
 use super::stations::Grid;
 use crate::process::checks::PASSES_UP_TO;
-use crate::process::stops::{SAME_MM, Stop};
+use crate::process::stops::SAME_MM;
 use std::collections::HashMap;
 
 /// One stage as an arc.
@@ -194,7 +194,7 @@ impl<'a> Builder<'a> {
         let mut patterns = Vec::new();
         if i == 0 {
             // Nothing holds the front yet, so the headstock may not open.
-            if self.grid.at(j) <= self.stroke_mm + SAME_MM {
+            if self.grid.fed_to(j) <= self.stroke_mm + SAME_MM {
                 patterns.push(Pattern { regrips: Vec::new(), cost_s: 0.0 });
             }
             return patterns;
@@ -209,23 +209,26 @@ impl<'a> Builder<'a> {
     /// Adds re-grips inside, each as late as the stroke allows, until the stroke reaches `j`.
     fn late_regrips(&self, i: usize, j: usize, last: usize, so_far: Pattern, all: &mut Vec<Pattern>) {
         let reach = self.grid.at(last) + self.stroke_mm + SAME_MM;
-        if self.grid.at(j) <= reach {
+        if self.grid.fed_to(j) <= reach {
             all.push(so_far);
             return;
         }
         let mut cheapest = f64::INFINITY;
-        // Backwards: the latest place, then earlier ones only where the line they leave costs less.
+        // Backwards: the latest place, then earlier ones only where they cost less: a line on a surface, or the overhead
+        // of a travel cut in two.
         for m in (i.max(last) + 1..j).rev() {
             let station = &self.grid.stations[m];
-            if station.turned_mm > reach || !station.stop.allowed() || station.penalty_s >= cheapest {
+            let split_s = self.runs.full_s(m - 1, m) + self.runs.full_s(m, m + 1) - self.runs.full_s(m - 1, m + 1);
+            let costs_s = station.penalty_s + split_s.max(0.0);
+            if station.turned_mm > reach || !station.stop.allowed() || costs_s >= cheapest - 1e-9 {
                 continue;
             }
-            cheapest = station.penalty_s;
+            cheapest = costs_s;
             let mut regrips = so_far.regrips.clone();
             regrips.push(m);
             let cost_s = so_far.cost_s + self.regrip_s + station.penalty_s;
             self.late_regrips(i, j, m, Pattern { regrips, cost_s }, all);
-            if matches!(station.stop, Stop::Shoulder | Stop::Border | Stop::Free) {
+            if costs_s <= 1e-9 {
                 break;
             }
         }

@@ -364,15 +364,20 @@ impl<'a> Looker<'a> {
     /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
     /// one a re-grip at a station gives.
     pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        if self.grid.stations[station].tasks.is_empty() {
+        let here = self.grid.stations[station].tasks.iter().map(|i| (*i, self.grid.at(station)));
+        let on = self.grid.beyond.iter().copied().filter(|_| station == self.grid.last());
+        let due: Vec<(usize, f64)> = here.chain(on).collect();
+        if due.is_empty() {
             return [0.0; 2];
         }
-        let key = (grip, station, regrip);
-        self.remembered(&self.drills, key, |h| {
+        self.remembered(&self.drills, (grip, station, regrip), |h| {
             let mut worst: f64 = 0.0;
-            for task in self.grid.stations[station].tasks.iter().map(|i| &self.tasks[*i]) {
-                let Some(thrust) = task.thrust_n else { continue };
-                let found = checks::drill::find(self.rig, &self.state(grip, station, h), task.at_mm, thrust);
+            for (task, turned_mm) in &due {
+                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
+                // Bar that is fed on brings the headstock nearer.
+                let headstock_mm = h - (turned_mm - self.grid.at(station));
+                let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
+                let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
                 worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
             }
             worst

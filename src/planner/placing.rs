@@ -27,6 +27,8 @@ const STATES: usize = 9;
 const ROUNDS: usize = 30;
 /// A margin must grow by this to count.
 const BETTER: f64 = 1e-6;
+/// Stops are kept this far apart: closer to each other they would be one, mm.
+const APART_MM: f64 = 0.5;
 /// A stop that may stand anywhere keeps this distance from a shoulder: closer to it is at it.
 const OFF_SHOULDER_MM: f64 = 0.5;
 
@@ -256,24 +258,34 @@ fn rules(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Ve
     let (gap, stroke) = (rig.gap_mm(), rig.job.machine.headstock.stroke_mm);
     let start = |k: usize| (draft.stages[k].from_mm, if k > 0 { find(Place::HandOver(k - 1)) } else { None });
     let end = |k: usize| (draft.stages[k].to_mm, find(Place::HandOver(k)));
+    // How far bar is fed on behind the part-off for tasks there.
+    let fed_on = ground.moments.iter().map(|(_, t)| t - rig.job.parted_at_mm()).fold(0.0, f64::max);
     let mut last = (0.0, None);
     for (k, stage) in draft.stages.iter().enumerate() {
         if let (Some(nose), Some(counter)) = (stage.nose_mm, &rig.job.machine.counter_spindle) {
             let grip = find(Place::Nose(k));
             let ((a, pa), (b, pb)) = (start(k), end(k));
             add(&[(1.0, nose, grip), (-1.0, a, pa)], (gap - counter.nearest_mm).min(0.0));
-            add(&[(1.0, b, pb), (-1.0, nose, grip)], counter.farthest_mm - gap);
+            let on = if k + 1 == draft.stages.len() { fed_on } else { 0.0 };
+            add(&[(1.0, b, pb), (-1.0, nose, grip)], counter.farthest_mm - gap - on);
         }
         for (i, m) in stage.regrips_mm.iter().enumerate() {
             let shared = (m - stage.from_mm).abs() < SAME_MM;
             let place = if shared { start(k).1 } else { find(Place::Regrip(k, i)) };
+            if !shared {
+                // A re-grip inside a stage stays inside it.
+                let ((a, pa), (b, pb)) = (start(k), end(k));
+                add(&[(1.0, a, pa), (-1.0, *m, place)], -APART_MM);
+                add(&[(1.0, *m, place), (-1.0, b, pb)], -APART_MM);
+            }
             add(&[(1.0, *m, place), (-1.0, last.0, last.1)], stroke);
             add(&[(1.0, last.0, last.1), (-1.0, *m, place)], 0.0);
             last = (*m, place);
         }
         let (b, pb) = end(k);
-        add(&[(1.0, b, pb), (-1.0, last.0, last.1)], stroke);
-        add(&[(-1.0, b, pb), (1.0, stage.from_mm, start(k).1)], 0.0);
+        let on = if k + 1 == draft.stages.len() { fed_on } else { 0.0 };
+        add(&[(1.0, b, pb), (-1.0, last.0, last.1)], stroke - on);
+        add(&[(-1.0, b, pb), (1.0, stage.from_mm, start(k).1)], -APART_MM);
         if stage.regrip_at_end {
             last = (b, pb);
         }

@@ -109,7 +109,7 @@ impl<'a> Runs<'a> {
         let mut clock = Clock::new(l, i, gripped);
         let (mut sure, mut margin) = (true, f64::INFINITY);
         for k in i..grid.last() {
-            if grid.at(k + 1) > limit + SAME_MM {
+            if grid.fed_to(k + 1) > limit + SAME_MM {
                 return;
             }
             let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
@@ -158,7 +158,7 @@ impl<'a> Runs<'a> {
 
     /// Time and margin of a run for the very place of the headstock; none when a state fails.
     pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
-        let (l, grid) = (self.looker, self.looker.grid);
+        let l = self.looker;
         let gripped = l.grips(grip);
         let mut clock = Clock::new(l, i, gripped);
         let mut margin = f64::INFINITY;
@@ -174,7 +174,7 @@ impl<'a> Runs<'a> {
                 cap = cap.min(allowed);
                 margin = margin.min(1.0 - share);
             }
-            if !grid.stations[k + 1].tasks.is_empty() {
+            {
                 let share = l.drill(grip, k + 1, Some(regrip))[1];
                 if share > PASSES_UP_TO {
                     return None;

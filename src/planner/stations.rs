@@ -27,6 +27,8 @@ pub struct Grid {
     pub stations: Vec<Station>,
     /// The segment in cut between station `k` and `k + 1`.
     pub segment: Vec<usize>,
+    /// Tasks whose moment lies behind the part-off: bar is fed on for them, uncut, before the part comes off.
+    pub beyond: Vec<(usize, f64)>,
 }
 
 impl Grid {
@@ -58,7 +60,8 @@ impl Grid {
             .collect();
         let segment =
             lengths.windows(2).map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1]))).collect();
-        Grid { stations, segment }
+        let beyond = moments.iter().copied().filter(|(_, t)| *t > end + SAME_MM).collect();
+        Grid { stations, segment, beyond }
     }
 
     /// Number of stations.
@@ -79,6 +82,12 @@ impl Grid {
     /// Turned length of a station, mm.
     pub fn at(&self, station: usize) -> f64 {
         self.stations[station].turned_mm
+    }
+
+    /// How far the bar is fed when a stage ends at a station: on to the tasks behind the part-off, at the last one, mm.
+    pub fn fed_to(&self, station: usize) -> f64 {
+        let on = if station == self.last() { self.beyond.iter().map(|b| b.1).fold(0.0, f64::max) } else { 0.0 };
+        self.at(station).max(on)
     }
 
     /// Whether a stage may begin or end at a station: where the feed may stop, and at both ends.

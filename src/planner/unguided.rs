@@ -187,7 +187,7 @@ impl<'a> Unguided<'a> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
         if let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) {
-            let (near, far) = (grid.at(i) + rig.gap_mm() - nose, grid.at(j) + rig.gap_mm() - nose);
+            let (near, far) = (grid.at(i) + rig.gap_mm() - nose, grid.fed_to(j) + rig.gap_mm() - nose);
             if *nose > grid.at(i) + SAME_MM
                 || near < counter.nearest_mm - SAME_MM
                 || far > counter.farthest_mm + SAME_MM
@@ -223,6 +223,17 @@ impl<'a> Unguided<'a> {
                     Ok(f) => return Err(told(&f, &task.text)),
                     Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
                 }
+            }
+        }
+        let on = grid.beyond.iter().filter(|_| j == grid.last());
+        for (task, turned_mm) in on.map(|(i, t)| (&self.ground.tasks[*i], *t)) {
+            let Some(thrust) = task.thrust_n else { continue };
+            let guide = rig.guide(turned_mm, turned_mm, turned_mm);
+            let state = State { turned_mm, guide, ..self.state(j, grip, j) };
+            match checks::drill::find(rig, &state, task.at_mm, thrust) {
+                Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
+                Ok(f) => return Err(told(&f, &task.text)),
+                Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
             }
         }
         Ok((time_s, margin))

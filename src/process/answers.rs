@@ -10,6 +10,8 @@ use crate::units::{n_per_um, rpm};
 
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
+/// Nodes added for them.
+const RECEPTANCE_NODES: usize = 160;
 const LEFT_OUT_SHARE: f64 = 0.02;
 
 /// Answers of a state.
@@ -78,7 +80,11 @@ impl Rig<'_> {
 
     /// `|min Re G|` at the tool, mm/N, with the job's damping ratio; never below the true one.
     pub fn least_real_at_tool(&self, state: &State) -> Result<f64, Unheld> {
-        let beam = self.beam(state, &[]);
+        // Next to a support the high modes count, which the mesh of the other answers is too coarse for.
+        let coarse = self.beam(state, &[]);
+        let rear = coarse.x_mm.last().copied().unwrap_or(0.0);
+        let fine: Vec<f64> = (0..=RECEPTANCE_NODES).map(|i| rear * i as f64 / RECEPTANCE_NODES as f64).collect();
+        let beam = self.beam(state, &fine);
         let tool = beam.node(state.turned_mm);
         let factor = beam.factor()?;
         let flexibility = beam.under_force(&factor, tool, 1.0)[tool][0];

@@ -11,8 +11,8 @@ use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
 pub const SPAN_POINTS: usize = 40;
 /// Elements at least over the front inside the counter-spindle, and between guide and headstock: enough for the first
 /// frequency within 0.1 %.
-const FRONT_ELEMENTS: f64 = 10.0;
-const REAR_ELEMENTS: f64 = 6.0;
+const FRONT_ELEMENTS: f64 = 14.0;
+const REAR_ELEMENTS: f64 = 12.0;
 
 /// A job with one collet.
 #[derive(Debug, Clone)]

@@ -173,6 +173,7 @@ impl Rig<'_> {
         match section.kind {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
+                one.back = false;
                 let feed_mm = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
                 one.travels = vec![Travel {
                     depths_mm: vec![],
@@ -185,6 +186,7 @@ impl Rig<'_> {
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
             {
                 one.work = Work::Whirl;
+                one.back = false;
                 one.travels = vec![Travel {
                     depths_mm: vec![],
                     before_mm: self.job.stock.diameter_mm,

@@ -1,6 +1,7 @@
 //! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
 
 use super::{Breach, Case, SAME_MM};
+use crate::job::Holding;
 use crate::job::plan::Stage;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
@@ -172,6 +173,27 @@ impl Case<'_> {
         self.tasks();
     }
 
+    /// Behind the part-off the bar is fed on uncut: counter-spindle and headstock must get there.
+    fn fed_on(&mut self, stage: usize, turned_mm: f64, what: &str) {
+        let s = &self.plan.stages[stage];
+        if turned_mm <= s.to_mm + SAME_MM {
+            return;
+        }
+        let machine = &self.rig.job.machine;
+        let stroke = turned_mm - self.last_regrip(stage, s.to_mm, true) > machine.headstock.stroke_mm + SAME_MM;
+        let travel = match (&s.grip, &machine.counter_spindle) {
+            (Some(g), Some(c)) => turned_mm + self.rig.gap_mm() - g.nose_mm > c.farthest_mm + SAME_MM,
+            _ => false,
+        };
+        let guided = self.rig.job.holding == Holding::Bush;
+        for (breaks, rule) in [(stroke && guided, "stroke"), (travel, "counter_spindle_travel")] {
+            if breaks {
+                let text = format!("{what} is done at {turned_mm} mm, farther than the machine feeds the bar");
+                self.breach(Some(stage + 1), rule, text);
+            }
+        }
+    }
+
     /// Every task is done at a moment its tool can reach it, and `drill` holds.
     fn tasks(&mut self) {
         let reaches = &self.rig.job.machine.cross_tool_reach_mm;
@@ -194,6 +216,7 @@ impl Case<'_> {
                 self.breach(Some(number), "features", format!("{} at {t} mm is not in this stage", task.text));
                 continue;
             }
+            self.fed_on(index, t, &task.text);
             let Some(thrust) = task.thrust_n else { continue };
             let state = self.moment(&self.plan.stages[index], t, self.last_regrip(index, t, false));
             match checks::drill::find(&self.rig, &state, task.at_mm, thrust) {

@@ -28,7 +28,6 @@ fn regress_the_quick_look_finds_a_plan_wherever_there_is_one() {
 /// planner takes the latest place that leaves no line on an `avoid` surface, even where a shoulder a little earlier
 /// makes the part faster, and still calls the gap nothing.
 #[test]
-#[ignore = "defect: re-grips inside a stage are placed late, not where they cost least"]
 fn regress_a_re_grip_inside_a_stage_is_made_where_it_costs_least() {
     let mut slower = Vec::new();
     for seed in 0..400 {

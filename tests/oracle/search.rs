@@ -184,7 +184,28 @@ impl<'a> Search<'a> {
         Some((sum, slowed))
     }
 
+    /// Tasks whose moment lies behind the part-off: the bar is fed on for them before the part comes off.
+    fn beyond(&self, station: usize) -> Vec<(usize, f64)> {
+        if station == self.last() { self.grid.beyond.clone() } else { Vec::new() }
+    }
+
+    /// How far the bar is fed in a stage that ends at a station.
+    fn fed(&self, station: usize) -> f64 {
+        self.beyond(station).iter().map(|b| b.1).fold(self.t(station), f64::max)
+    }
+
     fn drills(&self, grip: usize, station: usize, regrip: usize) -> bool {
+        let fed_on = self.beyond(station).iter().all(|(i, t)| {
+            let task = &self.tasks[*i];
+            let guide = self.rig.guide(*t, self.t(regrip), *t);
+            let state = State { turned_mm: *t, guide, ..self.state(grip, station, regrip) };
+            task.thrust_n.is_none_or(|thrust| {
+                checks::drill::find(self.rig, &state, task.at_mm, thrust).is_ok_and(|f| f.utilisation <= PASSES)
+            })
+        });
+        if !fed_on {
+            return false;
+        }
         self.grid.stations[station].tasks.iter().all(|i| {
             let task = &self.tasks[*i];
             task.thrust_n.is_none_or(|thrust| {
@@ -226,7 +247,7 @@ impl<'a> Search<'a> {
         };
         let fits = |n: &usize| {
             let g = self.noses[*n];
-            g <= self.t(i) + SAME_MM && within(self.t(i), g) && within(self.t(j), g)
+            g <= self.t(i) + SAME_MM && within(self.t(i), g) && within(self.fed(j), g)
         };
         (0..self.noses.len()).filter(fits).collect()
     }
@@ -234,7 +255,7 @@ impl<'a> Search<'a> {
     /// Rows of inner re-grips between two stations that keep every feed within the stroke.
     fn inner_rows(&self, i: usize, j: usize, regrip: usize) -> Vec<Vec<usize>> {
         let reach = self.t(regrip) + self.rig.job.machine.headstock.stroke_mm + SAME_MM;
-        if self.t(j) <= reach {
+        if self.fed(j) <= reach {
             return vec![Vec::new()];
         }
         let within: Vec<usize> = (i.max(regrip) + 1..j).filter(|m| self.may_stop(*m) && self.t(*m) <= reach).collect();

@@ -72,7 +72,6 @@ limits: {{stiffness_min: 0.01, sag: 0.01}}
 /// There is no station for a moment beyond the part-off, so its thrust is not looked at while planning; where it is too
 /// much the finished plan breaks, and a valid job is called a fault of ours.
 #[test]
-#[ignore = "defect: a hole drilled beyond the part-off is not looked at while planning"]
 fn regress_a_hole_near_the_rear_end_is_no_fault_of_ours() {
     let (_, plan) = answer(&rear_hole(20_000)).expect("a valid job");
     assert_eq!(plan.verdict, Verdict::Infeasible);
@@ -80,7 +79,6 @@ fn regress_a_hole_near_the_rear_end_is_no_fault_of_ours() {
 
 /// Neither planner nor proof asks whether headstock and counter-spindle get to such a moment at all.
 #[test]
-#[ignore = "defect: a hole drilled beyond the part-off may be out of the headstock's stroke"]
 fn regress_a_hole_near_the_rear_end_is_within_the_stroke() {
     let (job, plan) = answer(&rear_hole(5)).expect("a valid job");
     if plan.verdict == Verdict::Feasible {
@@ -93,7 +91,6 @@ fn regress_a_hole_near_the_rear_end_is_within_the_stroke() {
 /// The placing program keeps neither a re-grip inside a stage between the stage's ends nor a stage longer than nothing:
 /// one moves onto a hand-over, the other vanishes, and the proof then refuses the plan.
 #[test]
-#[ignore = "defect: placing lets re-grips leave their stage and stages vanish"]
 fn regress_placing_keeps_stops_apart_and_in_their_stage() {
     for seed in [200_000, 200_529] {
         let (_, plan) = answer(&jobs::small_job(seed)).expect("a valid job");

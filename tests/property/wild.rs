@@ -68,7 +68,6 @@ proptest! {
     }
 
     #[test]
-    #[ignore = "defect: see the chatter, the rear hole and the placing defects"]
     fn regress_no_valid_job_is_called_a_fault_of_ours(text in wild()) {
         if let Some(Err(defect)) = ends(&text) {
             prop_assert!(false, "{defect}\n{text}");
