@@ -4,10 +4,10 @@ use super::plan::read;
 use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
-use crate::job::{Collet, Holding, Job};
+use crate::job::{Collet, Holding, Interrupt, Job};
 use crate::process::checks::Finding;
 use crate::process::moment::{Moment, headstock_mm, headstock_places_mm, moment};
-use crate::process::segments::segment_at;
+use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};
 use crate::report;
 use serde::Serialize;
@@ -135,7 +135,7 @@ fn printed(job: &Job, args: &Args) -> Result<Printed, Ending> {
         refuse(outside("grip", g, c.hold_mm, args.turned.min(job.shaft.length_mm())))?;
     }
     let rig = Rig::new(job, collet);
-    let segments = rig.segments().map_err(|r| ask(r.text, "ask `check` what would help".into()))?;
+    let segments = segments_anyway(job, collet)?;
     let index = segment_at(&segments, args.turned);
     let segment = &segments[index];
     let guides: Vec<Guide> = match (job.holding, args.headstock, args.stage_end) {
@@ -164,6 +164,24 @@ fn printed(job: &Job, args: &Args) -> Result<Printed, Ending> {
         return Err(ask("nothing holds the bar in this state".into(), "check the machine's stiffnesses".into()));
     };
     Ok(print(&found, args, collet, segment.section + 1, segment.work.key()))
+}
+
+/// The segments of a job; a section that must not be interrupted but needs several of them is told and cut all the same,
+/// for the mechanics of a moment do not depend on it.
+fn segments_anyway(job: &Job, collet: Option<&Collet>) -> Result<Vec<Segment>, Ending> {
+    let mut eased = job.clone();
+    loop {
+        let refused = match Rig::new(&eased, collet).segments() {
+            Ok(segments) => return Ok(segments),
+            Err(refused) => refused,
+        };
+        let section = &mut eased.shaft.sections[refused.section];
+        if section.interrupt != Interrupt::Never {
+            return Err(ask(refused.text, "ask `check` what would help".into()));
+        }
+        section.interrupt = Interrupt::Avoid;
+        out::say(&format!("note: {}; reckoned with all the same\n", refused.text));
+    }
 }
 
 fn print(m: &Moment, args: &Args, collet: Option<&Collet>, section: usize, work: &str) -> Printed {
