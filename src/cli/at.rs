@@ -5,7 +5,7 @@ use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Holding, Interrupt, Job};
-use crate::process::checks::Finding;
+use crate::planner::assemble::result;
 use crate::process::moment::{Moment, headstock_mm, headstock_places_mm, moment};
 use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};
@@ -185,15 +185,6 @@ fn segments_anyway(job: &Job, collet: Option<&Collet>) -> Result<Vec<Segment>, E
 }
 
 fn print(m: &Moment, args: &Args, collet: Option<&Collet>, section: usize, work: &str) -> Printed {
-    let check = |f: &Finding| CheckResult {
-        check: f.check.into(),
-        demand: f.demand,
-        limit: f.limit,
-        unit: f.unit.into(),
-        utilisation: f.utilisation,
-        turned_mm: args.turned,
-        at_mm: f.at_mm,
-    };
     Printed {
         turned_mm: args.turned,
         grip_nose_mm: args.grip,
@@ -215,7 +206,7 @@ fn print(m: &Moment, args: &Args, collet: Option<&Collet>, section: usize, work:
         chatter_depth_limit_mm: m.chatter_depth_limit_mm,
         section,
         work: work.into(),
-        checks: m.checks.iter().map(check).collect(),
+        checks: m.checks.iter().map(|f| result(f, args.turned)).collect(),
     }
 }
 

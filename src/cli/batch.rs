@@ -2,14 +2,13 @@
 //! worked out here, it takes many plans: ask `check`.
 
 use super::plan::ending;
-use super::progress::Progress;
+use super::progress::spread_counting;
 use super::{Ending, files, out};
 use crate::answer::advised;
 use crate::diag::Diag;
 use crate::input;
 use crate::job::plan::Plan;
 use crate::planner::Advice;
-use crate::spread::spread;
 use serde::Serialize;
 use std::path::{Path, PathBuf};
 
@@ -62,14 +61,7 @@ fn line(path: &Path) -> (Ending, String) {
 pub fn run(args: &Args) -> Ending {
     let mut text = String::new();
     let mut worst = Ending::Done;
-    let progress = Progress::counting("jobs", args.jobs.len());
-    let lines = spread(&args.jobs, |path: &PathBuf, _| {
-        let done = line(path);
-        progress.done_one();
-        done
-    });
-    drop(progress);
-    for (ending, line) in lines {
+    for (ending, line) in spread_counting("jobs", &args.jobs, |path| line(path)) {
         text += &line;
         text.push('\n');
         let counts = matches!(ending, Ending::WrongInput | Ending::Defect);

@@ -1,9 +1,7 @@
 //! `check`: the verdict alone.
 
-use super::plan::{ending, read, with_newline};
-use super::progress::Progress;
+use super::plan::{ending, planned, with_newline};
 use super::{Ending, Format, out};
-use crate::answer::{answer, with_costs};
 use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
 use crate::report;
 use serde::Serialize;
@@ -51,16 +49,9 @@ struct Brief<'a> {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let job = match read(&args.job, args.machine.as_deref()) {
-        Ok(job) => job,
+    let (_, plan) = match planned(&args.job, args.machine.as_deref(), args.costs) {
+        Ok(planned) => planned,
         Err(ending) => return ending,
-    };
-    let working = Progress::working("planning");
-    let answered = if args.costs { with_costs(&job) } else { answer(&job) };
-    drop(working);
-    let plan = match answered {
-        Ok(plan) => plan,
-        Err(defect) => return out::defect(&defect),
     };
     match args.format {
         Format::Text => out::result(&with_newline(report::verdict_text(&plan))),

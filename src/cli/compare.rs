@@ -1,14 +1,13 @@
 //! `compare`: bush or not, one tool or a pair, on every machine given, side by side.
 
 use super::plan::read;
-use super::progress::Progress;
+use super::progress::spread_counting;
 use super::{Ending, Format, out};
 use crate::answer::advised;
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::{Advice, Defect};
 use crate::report::{numbers, table, words};
-use crate::spread::spread;
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -127,17 +126,11 @@ pub fn run(args: &Args) -> Ending {
             }
         }
     }
-    let progress = Progress::counting("ways", jobs.len());
-    let work = |job: &Job, _| {
-        let done = planned(job);
-        progress.done_one();
-        done
-    };
-    let mut ways = match spread(&jobs, work).into_iter().collect::<Result<Vec<Way>, Defect>>() {
+    let planned = spread_counting("ways", &jobs, planned);
+    let mut ways = match planned.into_iter().collect::<Result<Vec<Way>, Defect>>() {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
     };
-    drop(progress);
     // Feasible ones by time, then the others by how far they get; equals stay in the order of the call.
     ways.sort_by(|a, b| {
         let time = |w: &Way| w.time_s.unwrap_or(f64::INFINITY);

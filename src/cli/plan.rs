@@ -38,6 +38,18 @@ pub fn read(job: &std::path::Path, machine: Option<&std::path::Path>) -> Result<
     input::read_job_with(job, machine).map_err(|diags| out::wrong_input(&diags))
 }
 
+/// Reads and plans a job, with what each limit costs where that is wanted; or says why not.
+pub fn planned(job: &std::path::Path, machine: Option<&std::path::Path>, costs: bool) -> Result<(Job, Plan), Ending> {
+    let job = read(job, machine)?;
+    let working = Progress::working("planning");
+    let answered = if costs { with_costs(&job) } else { answer(&job) };
+    drop(working);
+    match answered {
+        Ok(plan) => Ok((job, plan)),
+        Err(defect) => Err(out::defect(&defect)),
+    }
+}
+
 /// How a command that planned ends.
 pub fn ending(plan: &Plan) -> Ending {
     match plan.verdict {
@@ -48,16 +60,9 @@ pub fn ending(plan: &Plan) -> Ending {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let job = match read(&args.job, args.machine.as_deref()) {
-        Ok(job) => job,
+    let (job, mut plan) = match planned(&args.job, args.machine.as_deref(), args.costs) {
+        Ok(planned) => planned,
         Err(ending) => return ending,
-    };
-    let working = Progress::working("planning");
-    let answered = if args.costs { with_costs(&job) } else { answer(&job) };
-    drop(working);
-    let mut plan = match answered {
-        Ok(plan) => plan,
-        Err(defect) => return out::defect(&defect),
     };
     if args.scatter && plan.verdict == Verdict::Feasible {
         let progress = Progress::counting("sampled parts", job.scatter.samples);

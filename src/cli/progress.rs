@@ -1,5 +1,6 @@
 //! Progress on stderr while something takes long; nothing where stderr is not a terminal.
 
+use crate::spread::spread;
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::time::Duration;
 
@@ -37,6 +38,16 @@ impl Progress {
     pub fn done_one(&self) {
         self.0.inc(1);
     }
+}
+
+/// Works through a list on all cores and counts what is done; results in the order of the list.
+pub fn spread_counting<L: Sync, T: Send>(what: &'static str, list: &[L], work: impl Fn(&L) -> T + Sync) -> Vec<T> {
+    let progress = Progress::counting(what, list.len());
+    spread(list, |item, _| {
+        let done = work(item);
+        progress.done_one();
+        done
+    })
 }
 
 impl Drop for Progress {

@@ -28,6 +28,13 @@ pub struct Machine {
     pub facing_mm: f64,
 }
 
+impl Machine {
+    /// What a re-grip costs when it shares a stop with a hand-over, s.
+    pub fn shared_regrip_s(&self) -> f64 {
+        (self.headstock.regrip_s - self.shared_stop_saving_s).max(0.0)
+    }
+}
+
 /// The guide bush.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]

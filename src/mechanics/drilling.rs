@@ -1,4 +1,4 @@
-//! Radial thrust and torque of a twist drill, by the specific cutting force on its two lips.
+//! Thrust of a twist drill, by the specific cutting force on its two lips.
 //!
 //! Feed `0.02 d` a turn, chip thickness `0.43 f` a lip (point angle near 118°), thrust share 0.55: common practice, no
 //! source.
@@ -18,9 +18,4 @@ fn specific_n_per_mm2(resistance: &Resistance, diameter_mm: f64) -> f64 {
 /// Thrust along the drill, `0.55 kc f d / 2`, N.
 pub fn thrust_n(resistance: &Resistance, diameter_mm: f64) -> f64 {
     0.55 * specific_n_per_mm2(resistance, diameter_mm) * feed_mm(diameter_mm) * diameter_mm / 2.0
-}
-
-/// Torque, `kc f d² / 8`, N·mm.
-pub fn torque_nmm(resistance: &Resistance, diameter_mm: f64) -> f64 {
-    specific_n_per_mm2(resistance, diameter_mm) * feed_mm(diameter_mm) * diameter_mm * diameter_mm / 8.0
 }

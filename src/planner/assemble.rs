@@ -7,6 +7,7 @@ use crate::job::plan::{
     CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Times, TracePoint, Verdict, Witness,
 };
 use crate::job::{Interrupt, SectionKind};
+use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter};
 use crate::process::segments::Work;
 use crate::process::state::Guide;
@@ -22,7 +23,6 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     let regrips = draft.regrips_mm();
     let shared = regrips.iter().filter(|m| hand_overs.iter().any(|t| (*t - **m).abs() < SAME_MM)).count() as f64;
     let each = machine.headstock.regrip_s;
-    let shared_s = (each - machine.shared_stop_saving_s).max(0.0);
     let mut stops: Vec<f64> = hand_overs.iter().chain(&regrips).copied().collect();
     stops.sort_by(f64::total_cmp);
     stops.dedup_by(|b, a| *b - *a < SAME_MM);
@@ -32,7 +32,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         cutting: settled.pieces.iter().map(|p| p.time.cutting_s).sum(),
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
         hand_overs: hand_overs.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s),
-        regrips: (regrips.len() as f64 - shared) * each + shared * shared_s,
+        regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
         features: ground.tasks.iter().map(|t| t.time_s).sum(),
         part_off: machine.part_off.time_s,
         back_work: job.shaft.back_work.iter().map(|w| w.time_s).sum(),
@@ -65,15 +65,11 @@ pub fn result(found: &Finding, turned_mm: f64) -> CheckResult {
     }
 }
 
-/// A plan with everything but shortfall, notes, cautions and quote.
-pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
-    let (rig, job) = (ground.rig, ground.rig.job);
-    let stages: Vec<Stage> = (0..draft.stages.len()).map(|i| stage(ground, draft, settled, i)).collect();
-    let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
-    let margin_at = margin_at.cloned();
-    let shaft = outline::shaft(job);
+/// What every plan of a job says, feasible or not; no stages yet.
+pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
+    let job = rig.job;
     Plan {
-        verdict: Verdict::Feasible,
+        verdict,
         job: job.shaft.name.clone(),
         drawing: job.shaft.drawing.clone(),
         revision: job.shaft.revision.clone(),
@@ -82,6 +78,39 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         holding: job.holding.key().into(),
         tools: job.cutting.tools.key().into(),
         machine: job.machine.name.clone(),
+        collet: None,
+        stages: Vec::new(),
+        hand_overs_mm: Vec::new(),
+        headstock_regrips_mm: Vec::new(),
+        segments: Vec::new(),
+        part_off_rpm: None,
+        features: Vec::new(),
+        witnesses: Vec::new(),
+        time_s: Times::default(),
+        margin: None,
+        margin_at: None,
+        optimality: Optimality::default(),
+        quote: super::quote::quote(job, None),
+        shortfall: None,
+        limit_costs: Vec::new(),
+        scatter: None,
+        input_digest: job.input_digest.clone(),
+        notes: job.notes.clone(),
+        cautions: Vec::new(),
+        shaft: outline::shaft(job),
+        layout: outline::layout(rig),
+        trace: Vec::new(),
+    }
+}
+
+/// The plan of a settled draft, without notes and cautions of its own.
+pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
+    let rig = ground.rig;
+    let stages: Vec<Stage> = (0..draft.stages.len()).map(|i| stage(ground, draft, settled, i)).collect();
+    let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+    let margin_at = margin_at.cloned();
+    let time_s = times(ground, draft, settled);
+    Plan {
         collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
         hand_overs_mm: draft.hand_overs_mm(),
         headstock_regrips_mm: draft.regrips_mm(),
@@ -89,21 +118,14 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
-        time_s: times(ground, draft, settled),
         margin: margin_at.as_ref().map(|m| 1.0 - m.utilisation),
         margin_at,
         optimality,
-        quote: super::quote::quote(job, Some(times(ground, draft, settled).total)),
-        shortfall: None,
-        limit_costs: Vec::new(),
-        scatter: None,
-        input_digest: job.input_digest.clone(),
-        notes: job.notes.clone(),
-        cautions: Vec::new(),
-        shaft,
-        layout: outline::layout(rig),
+        quote: super::quote::quote(rig.job, Some(time_s.total)),
+        time_s,
         trace: trace(ground, settled),
         stages,
+        ..blank(rig, Verdict::Feasible)
     }
 }
 
@@ -189,11 +211,6 @@ fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
             continue;
         }
         let starts = (piece.from_mm - segment.from_mm).abs() < SAME_MM;
-        let wanted = ground.rig.wanted_rpm(
-            segment,
-            segment.finishing().map_or(ground.rig.job.stock.diameter_mm, |t| t.before_mm),
-            ground_gripped(settled, piece.stage),
-        );
         all.push(Segment {
             section: segment.section + 1,
             work: segment.work.key().into(),
@@ -202,7 +219,7 @@ fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
             diameter_mm: shaft.sections[segment.section].smallest_turned_mm(),
             travels: segment.travels.len(),
             depths_mm: segment.travels.iter().flat_map(|t| t.depths_mm.iter().copied()).collect(),
-            rpm: piece.rpm.min(wanted),
+            rpm: piece.rpm,
             feed_mm: segment.finishing().map_or(0.0, |t| t.feed_mm),
             turning: if segment.back && starts { "back" } else { "forward" }.into(),
             stage: piece.stage + 1,
@@ -211,10 +228,6 @@ fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
         });
     }
     all
-}
-
-fn ground_gripped(settled: &Settled, stage: usize) -> bool {
-    settled.looks.iter().any(|l| l.stage == stage && l.state.counter.grip_mm().is_some())
 }
 
 fn features(ground: &Ground<'_>, draft: &Draft) -> Vec<FeatureMoment> {

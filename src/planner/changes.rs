@@ -51,7 +51,7 @@ pub fn spread<L: Sync, T: Send>(
 }
 
 /// A number as it is printed: whole where it is whole.
-pub fn found_number(value: f64) -> Value {
+fn found_number(value: f64) -> Value {
     let rounded = (value * 1e6).round() / 1e6;
     if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }

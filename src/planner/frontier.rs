@@ -225,11 +225,7 @@ fn broken(
     let worst = checks::all(&view).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let Some(worst) = worst else { return ("check".into(), "a check fails".into()) };
     let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
-    let unit = if worst.unit.is_empty() { String::new() } else { format!(" {}", worst.unit) };
-    let text = format!(
-        "{held}, {} at a turned length of {t:.1} mm is {:.3}{unit} where the limit is {:.3}{unit}",
-        worst.check, worst.demand, worst.limit
-    );
+    let text = format!("{held}, {} at a turned length of {t:.1} mm {}", worst.check, worst.told());
     (worst.check.into(), text)
 }
 

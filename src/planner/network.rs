@@ -2,8 +2,8 @@
 //!
 //! A node is a station where a stage may begin, together with the station of the last headstock re-grip. An arc is a
 //! stage with its best grip and the re-grips made during it: none; at its start, sharing the stop with the hand-over; at
-//! its end before the hand-over, where the front could not be let go otherwise; or inside, as late as the stroke and the
-//! interrupts allow. Everything an arc costs is known, so the program is a pure flow.
+//! its end before the hand-over, where the front could not be let go otherwise; or inside, where stroke and
+//! interrupts let it cost least, and there as late as they allow. Everything an arc costs is known, so the program is a pure flow.
 //!
 //! Only arcs that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
@@ -86,7 +86,7 @@ impl<'a> Builder<'a> {
             grid: runs.looker.grid,
             weights,
             regrip_s,
-            shared_s: (regrip_s - machine.shared_stop_saving_s).max(0.0),
+            shared_s: machine.shared_regrip_s(),
             hand_over_s,
             stroke_mm: machine.headstock.stroke_mm,
             least: HashMap::new(),

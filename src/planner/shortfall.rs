@@ -1,11 +1,10 @@
 //! The answer when there is no plan: the stages as far as they reach, what stops them, and what would help.
 
-use super::Advice;
 use super::frontier::Blocked;
-use super::outline;
 use super::sequence::Defect;
+use super::{Advice, assemble};
 use crate::job::Job;
-use crate::job::plan::{GripPlace, Optimality, Plan, Shortfall, Stage, Times, Verdict};
+use crate::job::plan::{GripPlace, Plan, Shortfall, Stage, Verdict};
 use crate::process::Rig;
 
 /// The plan that says why there is none.
@@ -14,42 +13,16 @@ pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect
     let collet = counter.and_then(|c| c.collets.iter().find(|k| Some(&k.name) == blocked.collet.as_ref()));
     let rig = Rig::new(job, collet);
     Ok(Plan {
-        verdict: Verdict::Infeasible,
-        job: job.shaft.name.clone(),
-        drawing: job.shaft.drawing.clone(),
-        revision: job.shaft.revision.clone(),
-        length_mm: job.shaft.length_mm(),
-        material: job.shaft.material.name.clone(),
-        holding: job.holding.key().into(),
-        tools: job.cutting.tools.key().into(),
-        machine: job.machine.name.clone(),
         collet: blocked.stages.iter().any(|s| s.2.is_some()).then(|| blocked.collet.clone()).flatten(),
         stages: stages(&rig, blocked),
         hand_overs_mm: blocked.stages.iter().skip(1).map(|s| s.0).collect(),
-        headstock_regrips_mm: Vec::new(),
-        segments: Vec::new(),
-        part_off_rpm: None,
-        features: Vec::new(),
-        witnesses: Vec::new(),
-        time_s: Times::default(),
-        margin: None,
-        margin_at: None,
-        optimality: Optimality::default(),
-        quote: super::quote::quote(job, None),
         shortfall: Some(Shortfall {
             farthest_mm: blocked.farthest_mm,
             blocked_by: blocked.by.clone(),
             text: blocked.text.clone(),
             changes: if advice == Advice::Wanted { super::changes::find(job)? } else { Vec::new() },
         }),
-        limit_costs: Vec::new(),
-        scatter: None,
-        input_digest: job.input_digest.clone(),
-        notes: job.notes.clone(),
-        cautions: Vec::new(),
-        shaft: outline::shaft(job),
-        layout: outline::layout(&rig),
-        trace: Vec::new(),
+        ..assemble::blank(&rig, Verdict::Infeasible)
     })
 }
 

@@ -94,11 +94,6 @@ impl Grid {
     pub fn borders(&self, station: usize) -> bool {
         station == 0 || station == self.last() || self.stations[station].stop.allowed()
     }
-
-    /// Whether a segment is split by a stop at a station.
-    pub fn splits(&self, station: usize) -> bool {
-        station > 0 && station < self.last() && self.segment[station - 1] == self.segment[station]
-    }
 }
 
 /// Moments of the tasks that are cut before the part-off, for a reach of the cross-driven tools: index and turned length.

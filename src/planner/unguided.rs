@@ -60,7 +60,7 @@ impl<'a> Unguided<'a> {
         let grid = self.grid;
         let machine = &self.ground.rig.job.machine;
         let each_s = machine.headstock.regrip_s;
-        let shared_s = (each_s - machine.shared_stop_saving_s).max(0.0);
+        let shared_s = machine.shared_regrip_s();
         let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s) + self.weights.hand_over;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
@@ -341,7 +341,6 @@ impl Seen {
 }
 
 fn told(f: &Finding, place: &str) -> Stopped {
-    let unit = if f.unit.is_empty() { String::new() } else { format!(" {}", f.unit) };
-    let text = format!("{} {place} is {:.3}{unit} where the limit is {:.3}{unit}", f.check, f.demand, f.limit);
+    let text = format!("{} {place} {}", f.check, f.told());
     Stopped { rule: f.check.into(), text }
 }

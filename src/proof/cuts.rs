@@ -1,11 +1,10 @@
 //! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
 
+use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM};
 use crate::job::Holding;
-use crate::job::plan::Stage;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
-use crate::process::{Counter, State};
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
@@ -71,7 +70,7 @@ impl Case<'_> {
         let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
         let step = (to_mm - from_mm) / steps;
         let inner = (0..steps as usize).map(|i| from_mm + step * (i as f64 + OFF_GRID));
-        let last_regrip = self.last_regrip(stage, from_mm, true);
+        let last_regrip = last_regrip(self.plan, stage, from_mm, true);
         let mut flexibilities = Vec::with_capacity(steps as usize + 2);
         for t in std::iter::once(from_mm).chain(inner).chain([to_mm]).collect::<Vec<_>>() {
             flexibilities.extend(self.state(stage, (segment, rpm), t, last_regrip));
@@ -88,7 +87,7 @@ impl Case<'_> {
         turned_mm: f64,
         last_regrip_mm: f64,
     ) -> Option<f64> {
-        let state = self.moment(&self.plan.stages[stage], turned_mm, last_regrip_mm);
+        let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
         self.verified.states += 1;
         let Ok(answers) = self.rig.answers(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
@@ -128,33 +127,13 @@ impl Case<'_> {
         }
     }
 
-    /// Turned length of the last re-grip for a moment of a stage; `after` counts one at the very moment.
-    fn last_regrip(&self, stage: usize, turned_mm: f64, after: bool) -> f64 {
-        let until = if after { turned_mm + SAME_MM } else { turned_mm - SAME_MM };
-        let here = self.plan.stages[stage].regrips_mm.iter().rev().find(|t| **t <= until);
-        let before = self.plan.stages[..stage].iter().rev().find_map(|s| s.regrips_mm.last());
-        here.or(before).copied().unwrap_or(0.0)
-    }
-
-    fn moment(&self, stage: &Stage, turned_mm: f64, last_regrip_mm: f64) -> State {
-        // Without a bush the headstock's collet is set for the piece that ends at the next re-grip, or with the stage.
-        let inner = stage.regrips_mm.iter().filter(|t| **t > stage.from_mm + SAME_MM);
-        let end =
-            inner.copied().find(|t| *t >= turned_mm - SAME_MM && *t > last_regrip_mm + SAME_MM).unwrap_or(stage.to_mm);
-        State {
-            turned_mm,
-            counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),
-            guide: self.rig.guide(turned_mm, last_regrip_mm, end),
-        }
-    }
-
     pub(super) fn events(&mut self) {
         let last = self.plan.stages.len() - 1;
         for index in 1..=last {
             let stage = &self.plan.stages[index];
             let Some(grip) = &stage.grip else { continue };
             if index < last {
-                let state = self.moment(stage, stage.to_mm, self.last_regrip(index, stage.to_mm, true));
+                let state = moment(&self.rig, stage, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
                 match checks::release::find(&self.rig, &state) {
                     Ok(found) => self.finding(index, stage.to_mm, found),
                     Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
@@ -180,7 +159,7 @@ impl Case<'_> {
             return;
         }
         let machine = &self.rig.job.machine;
-        let stroke = turned_mm - self.last_regrip(stage, s.to_mm, true) > machine.headstock.stroke_mm + SAME_MM;
+        let stroke = turned_mm - last_regrip(self.plan, stage, s.to_mm, true) > machine.headstock.stroke_mm + SAME_MM;
         let travel = match (&s.grip, &machine.counter_spindle) {
             (Some(g), Some(c)) => turned_mm + self.rig.gap_mm() - g.nose_mm > c.farthest_mm + SAME_MM,
             _ => false,
@@ -218,7 +197,7 @@ impl Case<'_> {
             }
             self.fed_on(index, t, &task.text);
             let Some(thrust) = task.thrust_n else { continue };
-            let state = self.moment(&self.plan.stages[index], t, self.last_regrip(index, t, false));
+            let state = moment(&self.rig, &self.plan.stages[index], t, last_regrip(self.plan, index, t, false));
             match checks::drill::find(&self.rig, &state, task.at_mm, thrust) {
                 Ok(found) => self.finding(index, t, found),
                 Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),

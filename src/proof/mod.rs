@@ -5,6 +5,7 @@
 
 mod cuts;
 mod grips;
+mod moments;
 mod scatter;
 mod stops;
 mod times;

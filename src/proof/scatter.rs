@@ -4,12 +4,12 @@
 //! Each sampled part is turned as the plan says, at its speeds; what breaks then is counted, and how far each stage
 //! would hold in 99 of 100 parts. Log-normal spreads (common practice, no source); a fixed seed makes it repeatable.
 
-use super::SAME_MM;
+use super::moments::{last_regrip, moment};
 use crate::job::plan::{Broken, Plan, ScatterReport, ScatterStage};
 use crate::job::{Collet, Job};
+use crate::process::Rig;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
-use crate::process::{Counter, Rig, State};
 use crate::spread::spread;
 use fastrand::Rng;
 use std::f64::consts::PI;
@@ -155,20 +155,6 @@ fn pieces<'a>(plan: &Plan, segments: &'a [Segment], stage: usize) -> Vec<Piece<'
     all
 }
 
-fn state(rig: &Rig<'_>, plan: &Plan, stage: usize, turned_mm: f64, piece_from_mm: f64) -> State {
-    let s = &plan.stages[stage];
-    let until = piece_from_mm + SAME_MM;
-    let here = s.regrips_mm.iter().rev().find(|t| **t <= until);
-    let before = plan.stages[..stage].iter().rev().find_map(|p| p.regrips_mm.last());
-    let last = here.or(before).copied().unwrap_or(0.0);
-    let inner = s.regrips_mm.iter().copied().find(|t| *t > until);
-    State {
-        turned_mm,
-        counter: Counter::of(s.grip.as_ref().map(|g| g.nose_mm)),
-        guide: rig.guide(turned_mm, last, inner.unwrap_or(s.to_mm)),
-    }
-}
-
 fn note(breaks: &mut Breaks, stage: usize, found: &Finding, turned_mm: f64) {
     let known = breaks.iter().any(|b| b.0 == stage && b.1 == found.check);
     if !found.passes() && !known {
@@ -179,9 +165,10 @@ fn note(breaks: &mut Breaks, stage: usize, found: &Finding, turned_mm: f64) {
 fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks: &mut Breaks) {
     let steps = ((piece.to_mm - piece.from_mm) / STEP_MM).ceil().max(1.0);
     let mut flexibilities = Vec::with_capacity(steps as usize + 1);
+    let last = last_regrip(plan, stage, piece.from_mm, true);
     for i in 0..=steps as usize {
         let t = piece.from_mm + (piece.to_mm - piece.from_mm) * i as f64 / steps;
-        let s = state(rig, plan, stage, t, piece.from_mm);
+        let s = moment(rig, &plan.stages[stage], t, last);
         let Ok(answers) = rig.answers(&s) else { continue };
         flexibilities.push(answers.tool_mm_per_n);
         let view = View { rig, state: &s, answers: &answers, segment: piece.segment, rpm: piece.rpm };
@@ -200,13 +187,13 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
         let Some(thrust) = task.thrust_n else { continue };
         let done = plan.features.iter().find(|f| f.stage == Some(stage + 1) && f.text == task.text);
         let Some(t) = done.and_then(|f| f.turned_mm) else { continue };
-        let moment = state(rig, plan, stage, t, t - 2.0 * SAME_MM);
-        if let Ok(found) = checks::drill::find(rig, &moment, task.at_mm, thrust) {
+        let done = moment(rig, s, t, last_regrip(plan, stage, t, false));
+        if let Ok(found) = checks::drill::find(rig, &done, task.at_mm, thrust) {
             note(breaks, stage, &found, t);
         }
     }
     let Some(grip) = &s.grip else { return };
-    let end = state(rig, plan, stage, s.to_mm, s.to_mm);
+    let end = moment(rig, s, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
     if stage + 1 < plan.stages.len() {
         if let Ok(found) = checks::release::find(rig, &end) {
             note(breaks, stage, &found, s.to_mm);

@@ -47,6 +47,12 @@ impl Finding {
         self.utilisation <= PASSES_UP_TO
     }
 
+    /// The value against its limit, in words.
+    pub fn told(&self) -> String {
+        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        format!("is {:.3}{unit} where the limit is {:.3}{unit}", self.demand, self.limit)
+    }
+
     /// A demand that must not exceed a limit.
     pub fn at_most(check: &'static str, unit: &'static str, demand: f64, limit: f64, at_mm: f64) -> Finding {
         // A limit of nothing, or a demand beyond bounds, is a full breach; so is NaN, which must never pass.

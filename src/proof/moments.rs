@@ -1,0 +1,26 @@
+//! One moment of a finished plan as a state of the machine.
+
+use super::SAME_MM;
+use crate::job::plan::{Plan, Stage};
+use crate::process::{Counter, Rig, State};
+
+/// Turned length of the last re-grip for a moment of a stage (index); `after` counts one at the very moment.
+pub fn last_regrip(plan: &Plan, stage: usize, turned_mm: f64, after: bool) -> f64 {
+    let until = if after { turned_mm + SAME_MM } else { turned_mm - SAME_MM };
+    let here = plan.stages[stage].regrips_mm.iter().rev().find(|t| **t <= until);
+    let before = plan.stages[..stage].iter().rev().find_map(|s| s.regrips_mm.last());
+    here.or(before).copied().unwrap_or(0.0)
+}
+
+/// The state at a turned length of a stage, after a re-grip at another.
+pub fn moment(rig: &Rig<'_>, stage: &Stage, turned_mm: f64, last_regrip_mm: f64) -> State {
+    // Without a bush the headstock's collet is set for the piece that ends at the next re-grip, or with the stage.
+    let inner = stage.regrips_mm.iter().filter(|t| **t > stage.from_mm + SAME_MM);
+    let end =
+        inner.copied().find(|t| *t >= turned_mm - SAME_MM && *t > last_regrip_mm + SAME_MM).unwrap_or(stage.to_mm);
+    State {
+        turned_mm,
+        counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),
+        guide: rig.guide(turned_mm, last_regrip_mm, end),
+    }
+}
