@@ -86,6 +86,8 @@ pub const COLLETS_MAX: usize = 200;
 pub const BACK_WORK_MAX: usize = 100;
 /// Most places of cross-driven tools.
 pub const REACHES_MAX: usize = 50;
+/// Most wishes of a kind.
+pub const WISHES_MAX: usize = 100;
 /// Largest file, bytes.
 pub const FILE_MAX_BYTES: u64 = 4 * 1024 * 1024;
 
@@ -383,6 +385,32 @@ pub const TORQUE_MARGIN: Field =
 pub const AVOID_PENALTY_S: Field =
     optional("limits.avoid_penalty_s", "cost of a witness on an `avoid` surface", "s", 0.0, 3600.0, 5.0);
 
+/// Turned length of a hand-over that must be made.
+pub const WISH_HAND_OVER: Field =
+    required("wishes.hand_over_at", "turned length at which a hand-over must be made", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+/// The same with a nose.
+pub const WISH_AT: Field =
+    required("wishes.hand_over_at.at", "turned length of the hand-over", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+/// Where the nose then stands.
+pub const WISH_NOSE: Field = required(
+    "wishes.hand_over_at.nose",
+    "place of the counter-spindle's nose from the front face",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// An end of a stretch never to grip.
+pub const WISH_NEVER_GRIP: Field = required(
+    "wishes.never_grip",
+    "front or rear end of a stretch that no grip may touch",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// Most hand-overs.
+pub const WISH_AT_MOST: Field =
+    required("wishes.at_most_hand_overs", "most hand-overs of a part, the first grip among them", "", 0.0, 100.0);
+
 /// Machine rate.
 pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine cost an hour", "", 0.0, 1e6);
 /// Material rate.
@@ -421,7 +449,8 @@ pub const ALL: &[Field] = &[
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
+    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
     SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
 ];
 

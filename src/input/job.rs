@@ -8,12 +8,13 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft};
+use super::{cutting, file, limits, machine, section, shaft, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
 
-const KEYS: [&str; 9] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates"];
+const KEYS: [&str; 10] =
+    ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "wishes", "objective", "rates"];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -57,6 +58,10 @@ fn parts(
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
+    let wishes = wishes::read(r, map, shaft.as_ref());
+    if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
+        notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
+    }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
@@ -73,6 +78,7 @@ fn parts(
         cutting: cutting?,
         holding: holding?,
         limits: limits?,
+        wishes: wishes?,
         objective: objective?,
         rates: rates?,
         scatter: scatter?,

@@ -16,6 +16,7 @@ mod reader;
 mod render;
 mod section;
 mod shaft;
+mod wishes;
 
 use std::path::Path;
 use std::sync::Arc;

@@ -14,12 +14,14 @@ pub mod materials;
 pub mod plan;
 mod shaft;
 pub mod thread;
+mod wishes;
 
 pub use cutting::{Cutting, Holding, Tools};
 pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
 pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
 /// Everything the planner needs to know.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,6 +39,8 @@ pub struct Job {
     pub holding: Holding,
     /// What counts as good enough.
     pub limits: Limits,
+    /// What has been decided beforehand.
+    pub wishes: Wishes,
     /// What the plan is to make best.
     pub objective: Objective,
     /// Cost rates, where given.
