@@ -437,6 +437,26 @@ pub const SCATTER_DAMPING: Field =
 /// Spread of the bar; without a value even over its tolerance.
 pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diameter", "mm", 0.0, 2.0);
 
+/// Most parts of a family.
+pub const FAMILY_MAX: usize = 10_000;
+/// First length of a family.
+pub const VARY_LENGTH_FROM: Field =
+    required("vary.length.from", "first length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
+/// Last length of a family.
+pub const VARY_LENGTH_TO: Field =
+    required("vary.length.to", "last length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
+/// Step of the length.
+pub const VARY_LENGTH_STEP: Field =
+    required("vary.length.step", "distance of two lengths", "mm", 0.001, SHAFT_LENGTH_MAX_MM);
+/// First diameter of a family.
+pub const VARY_DIAMETER_FROM: Field =
+    required("vary.diameter.from", "first diameter of the varied section", "mm", 0.1, 120.0);
+/// Last diameter of a family.
+pub const VARY_DIAMETER_TO: Field =
+    required("vary.diameter.to", "last diameter of the varied section", "mm", 0.1, 120.0);
+/// Step of the diameter.
+pub const VARY_DIAMETER_STEP: Field = required("vary.diameter.step", "distance of two diameters", "mm", 0.001, 120.0);
+
 /// All of them, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
@@ -451,7 +471,8 @@ pub const ALL: &[Field] = &[
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
     BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
     MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
-    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
+    VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,
 ];
 
 #[cfg(test)]

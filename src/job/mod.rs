@@ -14,6 +14,7 @@ pub mod materials;
 pub mod plan;
 mod shaft;
 pub mod thread;
+mod vary;
 mod wishes;
 
 pub use cutting::{Cutting, Holding, Tools};
@@ -21,6 +22,7 @@ pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
 pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
 /// Everything the planner needs to know.
@@ -47,6 +49,8 @@ pub struct Job {
     pub rates: Option<Rates>,
     /// How inputs scatter.
     pub scatter: Scatter,
+    /// Ranges of a family of parts, the length's first; empty for a single part. The values above are the nominal ones.
+    pub vary: Vec<Range>,
     /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
     pub notes: Vec<String>,
     /// `sha256:` and the hex digest of the job text and the machine text it names.

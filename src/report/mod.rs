@@ -14,6 +14,7 @@
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`family`] | a family of parts: a map or a curve |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -31,6 +32,7 @@ mod strips;
 pub mod attention;
 pub mod cautions;
 pub mod csv;
+pub mod family;
 pub mod numbers;
 pub mod sheet;
 pub mod stops;
