@@ -8,12 +8,13 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft};
+use super::{cutting, file, limits, machine, order, section, shaft};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
 
-const KEYS: [&str; 9] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates"];
+const KEYS: [&str; 10] =
+    ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates", "order"];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -60,6 +61,7 @@ fn parts(
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
+    let order = order::read(r, map);
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
         Some((machine, text))
@@ -75,6 +77,7 @@ fn parts(
         limits: limits?,
         objective: objective?,
         rates: rates?,
+        order: order?,
         scatter: scatter?,
         notes,
         input_digest: digest(&source.text, machine_text.as_deref()),

@@ -5,6 +5,7 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+mod end_work;
 mod features;
 mod file;
 mod job;
@@ -12,10 +13,12 @@ mod limits;
 mod machine;
 mod material;
 mod node;
+mod order;
 mod reader;
 mod render;
 mod section;
 mod shaft;
+mod tools;
 
 use std::path::Path;
 use std::sync::Arc;

@@ -5,6 +5,7 @@
 //! reader only.
 
 mod cutting;
+pub mod engraving;
 pub mod iso2768;
 pub mod iso286;
 pub mod iso6411;
@@ -12,14 +13,20 @@ mod limits;
 mod machine;
 pub mod materials;
 pub mod plan;
+mod order;
 mod shaft;
 pub mod thread;
+mod tooling;
 
 pub use cutting::{Cutting, Holding, Tools};
 pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
-pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+pub use order::Order;
+pub use shaft::{
+    BackWork, End, Engraved, Feature, FeatureKind, Forming, Interrupt, Section, SectionKind, Shaft, Tapped, Tolerance,
+};
+pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 
 /// Everything the planner needs to know.
 #[derive(Debug, Clone, PartialEq)]
@@ -41,6 +48,8 @@ pub struct Job {
     pub objective: Objective,
     /// Cost rates, where given.
     pub rates: Option<Rates>,
+    /// The order to be quoted, where there is one.
+    pub order: Option<Order>,
     /// How inputs scatter.
     pub scatter: Scatter,
     /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
