@@ -8,14 +8,26 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft, vary, wishes};
+use super::{cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Range, Shaft, Stock};
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 11] =
-    ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "wishes", "objective", "rates", "vary"];
+pub(super) const KEYS: [&str; 12] = [
+    "shaft",
+    "stock",
+    "machine",
+    "cutting",
+    "holding",
+    "limits",
+    "scatter",
+    "wishes",
+    "objective",
+    "rates",
+    "order",
+    "vary",
+];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -79,6 +91,7 @@ fn parts(
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
     let vary = vary::read(r, map, shaft.as_ref());
+    let order = order::read(r, map);
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
         Some((machine, text))
@@ -97,6 +110,7 @@ fn parts(
         wishes: wishes?,
         objective: objective?,
         rates: rates?,
+        order: order?,
         scatter: scatter?,
         vary,
         notes,

@@ -5,15 +5,18 @@
 //! reader only.
 
 mod cutting;
+pub mod engraving;
 pub mod iso2768;
 pub mod iso286;
 pub mod iso6411;
 mod limits;
 mod machine;
 pub mod materials;
+mod order;
 pub mod plan;
 mod shaft;
 pub mod thread;
+mod tooling;
 mod vary;
 mod wishes;
 
@@ -21,7 +24,11 @@ pub use cutting::{Cutting, Holding, Tools};
 pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
-pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+pub use order::Order;
+pub use shaft::{
+    BackWork, End, Engraved, Feature, FeatureKind, Forming, Interrupt, Section, SectionKind, Shaft, Tapped, Tolerance,
+};
+pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
@@ -47,6 +54,8 @@ pub struct Job {
     pub objective: Objective,
     /// Cost rates, where given.
     pub rates: Option<Rates>,
+    /// The order to be quoted, where there is one.
+    pub order: Option<Order>,
     /// How inputs scatter.
     pub scatter: Scatter,
     /// Ranges of a family of parts, the length's first; empty for a single part. The values above are the nominal ones.

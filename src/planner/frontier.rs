@@ -6,7 +6,7 @@ use super::runs::Runs;
 use super::wishes;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
-use crate::process::segments::Refused;
+use crate::process::segments::{Refused, Segment};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
@@ -61,6 +61,32 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
         text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
     }
     Some(Blocked::found(0.0, by, text, 0))
+}
+
+/// What no plan can change: a tool without a place, or work on the front end that the headstock does not hold.
+pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
+    if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
+        let mut reasons: Vec<String> = Vec::new();
+        if fit.no_pair {
+            reasons.push("the turning tools all stand on one side, so no pair can cut at once".into());
+        }
+        for room in fit.rooms.iter().filter(|r| r.short > 0) {
+            let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();
+            let kind = room.place.key().replace('_', " ");
+            reasons.push(format!(
+                "{kind}: {} tools ({}), {} places{}",
+                room.tools.len(),
+                names.join(", "),
+                room.places,
+                if room.elsewhere > 0 { format!(" and {} elsewhere", room.elsewhere) } else { String::new() }
+            ));
+        }
+        let text = format!("the machine has no place for every tool: {}", reasons.join("; "));
+        return Some(Blocked::found(0.0, "tool_places", text, 0));
+    }
+    let push = checks::push::front(rig).filter(|f| !f.passes())?;
+    let text = format!("{} of work on the front end {}", push.check, push.told());
+    Some(Blocked::found(0.0, checks::push::NAME, text, 0))
 }
 
 /// The machine has a counter-spindle but no collet for it.
@@ -198,11 +224,16 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     match (gripped, machine.counter_spindle.is_some()) {
         (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            let torque = checks::torque::find(rig, nose.unwrap_or(0.0)).is_some_and(|f| !f.passes());
-            if torque {
+            let nose = nose.unwrap_or(0.0);
+            if checks::torque::find(rig, nose).is_some_and(|f| !f.passes()) {
                 at_end(
                     checks::torque::NAME,
                     "the last grip does not carry the torque of part-off or back-end work".into(),
+                )
+            } else if checks::push::back(rig, nose).is_some_and(|f| !f.passes()) {
+                at_end(
+                    checks::push::NAME,
+                    "the last grip does not hold against the thrust of work on the rear end".into(),
                 )
             } else {
                 at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())

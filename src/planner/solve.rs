@@ -120,6 +120,9 @@ fn try_collet<'a>(
         Ok(s) => s,
         Err(refused) => return Ok(Err(Blocked::from(refused))),
     };
+    if let Some(blocked) = frontier::work_does_not_fit(&rig, &segments) {
+        return Ok(Err(blocked));
+    }
     let tasks = rig.tasks();
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;

@@ -167,7 +167,8 @@ impl<'a> Unguided<'a> {
         };
         let torque = checks::torque::find(rig, *nose);
         let back = checks::back::find(rig, *nose).unwrap_or(None);
-        let found = torque.into_iter().chain(back).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+        let push = checks::push::back(rig, *nose);
+        let found = torque.into_iter().chain(back).chain(push).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
         match found {
             Some(f) if !f.passes() => Err(told(&f, "at part-off")),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),

@@ -15,6 +15,7 @@ pub mod speed;
 pub mod state;
 pub mod stops;
 pub mod timing;
+pub mod tooling;
 
 pub use answers::Answers;
 pub use rig::Rig;
