@@ -63,38 +63,24 @@ pub const BAR_CHANGE_S: Field = optional("machine.bar_change_s", "time of loadin
 pub const RAPID: Field = optional("machine.rapid", "speed of rapid motions", "m/min", 0.5, 200.0, 20.0);
 
 /// Turning places.
-pub const TURNING_PLACES: Field =
-    optional("machine.tools.turning", "places for turning tools", "", 0.0, 200.0, 0.0);
+pub const TURNING_PLACES: Field = optional("machine.tools.turning", "places for turning tools", "", 0.0, 200.0, 0.0);
 /// Cross-driven places.
 pub const CROSS_PLACES: Field =
     optional("machine.tools.cross_driven", "places for driven tools across the bar", "", 0.0, 200.0, 0.0);
 /// Fixed places in front.
-pub const FRONT_FIXED: Field = optional(
-    "machine.tools.front_fixed",
-    "places in front of the bar for tools that do not turn",
-    "",
-    0.0,
-    200.0,
-    0.0,
-);
+pub const FRONT_FIXED: Field =
+    optional("machine.tools.front_fixed", "places in front of the bar for tools that do not turn", "", 0.0, 200.0, 0.0);
 /// Driven places in front.
 pub const FRONT_DRIVEN: Field =
     optional("machine.tools.front_driven", "places in front of the bar for driven tools", "", 0.0, 200.0, 0.0);
 /// Fixed places at the rear end.
-pub const BACK_FIXED: Field = optional(
-    "machine.tools.back_fixed",
-    "places at the rear end for tools that do not turn",
-    "",
-    0.0,
-    200.0,
-    0.0,
-);
+pub const BACK_FIXED: Field =
+    optional("machine.tools.back_fixed", "places at the rear end for tools that do not turn", "", 0.0, 200.0, 0.0);
 /// Driven places at the rear end.
 pub const BACK_DRIVEN: Field =
     optional("machine.tools.back_driven", "places at the rear end for driven tools", "", 0.0, 200.0, 0.0);
 /// Stations of the turret.
-pub const TURRET_STATIONS: Field =
-    required("machine.tools.turret.stations", "stations of the turret", "", 1.0, 60.0);
+pub const TURRET_STATIONS: Field = required("machine.tools.turret.stations", "stations of the turret", "", 1.0, 60.0);
 /// Tools a station.
 pub const TURRET_TOOLS: Field =
     optional("machine.tools.turret.tools_per_station", "tools a station of the turret holds", "", 1.0, 10.0, 1.0);

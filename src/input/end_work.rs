@@ -158,8 +158,8 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
         (text?, height?, depth?.unwrap_or(fields::ENGRAVING_DEPTH_MM), at?, end?);
     let here = map.place("engrave");
     if text.chars().count() > fields::ENGRAVING_MAX {
-        let diag = Diag::new("the text is too long to be engraved")
-            .help(format!("at most {} letters", fields::ENGRAVING_MAX));
+        let diag =
+            Diag::new("the text is too long to be engraved").help(format!("at most {} letters", fields::ENGRAVING_MAX));
         r.complain(&here, diag);
         return None;
     }

@@ -200,8 +200,11 @@ impl Reader {
         if value.fract() == 0.0 {
             return Some(value as usize);
         }
-        let diag = Diag::new(format!("`{}` is {value}", field.key()))
-            .help(format!("`{}`, the {}, takes a whole number", field.key(), field.what));
+        let diag = Diag::new(format!("`{}` is {value}", field.key())).help(format!(
+            "`{}`, the {}, takes a whole number",
+            field.key(),
+            field.what
+        ));
         self.complain(&map.place(field.key()), diag);
         None
     }

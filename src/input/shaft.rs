@@ -108,7 +108,8 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
 }
 
 fn back(r: &mut Reader, node: &Spanned<Node>) -> Option<BackWork> {
-    let map = r.map(node, "the back-end work", &["name", "radial_force", "axial_force", "torque", "time_s", "tolerance"])?;
+    let map =
+        r.map(node, "the back-end work", &["name", "radial_force", "axial_force", "torque", "time_s", "tolerance"])?;
     let name = r.text(&map, "name", "what is done");
     let force = r.number_or(&map, &fields::BACK_RADIAL_FORCE, None);
     let axial = r.number_or(&map, &fields::BACK_AXIAL_FORCE, None);

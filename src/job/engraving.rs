@@ -99,9 +99,8 @@ pub fn path(text: &str, height_mm: f64) -> Result<Path, Diag> {
     let mut path = Path { length_mm: 0.0, strokes: 0, width_mm: 0.0 };
     for letter in text.chars() {
         let Some(drawn) = strokes(letter) else {
-            return Err(Diag::new(format!("`{letter}` cannot be engraved")).help(
-                "letters A to Z without accents, figures, space, Ø and - . , / + : ( ) are known",
-            ));
+            return Err(Diag::new(format!("`{letter}` cannot be engraved"))
+                .help("letters A to Z without accents, figures, space, Ø and - . , / + : ( ) are known"));
         };
         path.strokes += drawn.len();
         for stroke in drawn {

@@ -221,7 +221,10 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
                     "the last grip does not carry the torque of part-off or back-end work".into(),
                 )
             } else if checks::push::back(rig, nose).is_some_and(|f| !f.passes()) {
-                at_end(checks::push::NAME, "the last grip does not hold against the thrust of work on the rear end".into())
+                at_end(
+                    checks::push::NAME,
+                    "the last grip does not hold against the thrust of work on the rear end".into(),
+                )
             } else {
                 at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())
             }

@@ -14,6 +14,8 @@
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`timeline`] | rows of the cycle, the tool places and the order |
+//! | [`gantt`] | both spindles in time, as a strip |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -22,11 +24,13 @@
 mod axis;
 mod chart;
 mod drawing;
+pub mod gantt;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
 mod strips;
+pub mod timeline;
 
 pub mod attention;
 pub mod cautions;
@@ -43,6 +47,7 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use gantt::gantt_svg;
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};

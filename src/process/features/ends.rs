@@ -127,10 +127,10 @@ impl Rig<'_> {
                 works.push(match forming {
                     Forming::Shaved => {
                         let shaved = shaving::hexagon(&self.resistance, *s, *step_mm);
-                        let text = format!("hexagon socket {s}, {depth_mm} deep, shaved in 6 × {} strokes", shaved.each);
+                        let text =
+                            format!("hexagon socket {s}, {depth_mm} deep, shaved in 6 × {} strokes", shaved.each);
                         let tool = Tool::new(fixed, format!("shaving tool, hexagon {s}"));
-                        let time_s =
-                            self.strokes_s(shaved.strokes, *depth_mm) + shaving::CORNERS as f64 * INDEX_S;
+                        let time_s = self.strokes_s(shaved.strokes, *depth_mm) + shaving::CORNERS as f64 * INDEX_S;
                         EndWork { axial_n: shaved.force_n, ..work("hex_socket", text, tool, time_s) }
                     }
                     Forming::Punched => {
@@ -144,17 +144,20 @@ impl Rig<'_> {
             }
             FeatureKind::Keyway { width_mm, depth_mm, length_mm, step_mm, end: e } if *e == end => {
                 let shaved = shaving::keyway(&self.resistance, *width_mm, *depth_mm, *step_mm);
-                let text = format!(
-                    "keyway {width_mm} × {depth_mm}, {length_mm} long, shaved in {} strokes",
-                    shaved.strokes
-                );
+                let text =
+                    format!("keyway {width_mm} × {depth_mm}, {length_mm} long, shaved in {} strokes", shaved.strokes);
                 let tool = Tool::new(fixed, format!("shaving tool, keyway {width_mm}"));
                 let time_s = self.strokes_s(shaved.strokes, *length_mm) + INDEX_S;
                 vec![EndWork { axial_n: shaved.force_n, ..work("keyway", text, tool, time_s) }]
             }
             FeatureKind::Engraving { text, height_mm, place: Engraved::Face { end: e }, .. } if *e == end => {
                 let time_s = engraving_s(text, *height_mm) + INDEX_S;
-                vec![work("engraving", format!("engrave {text}, {height_mm} high"), Tool::new(driven, ENGRAVER), time_s)]
+                vec![work(
+                    "engraving",
+                    format!("engrave {text}, {height_mm} high"),
+                    Tool::new(driven, ENGRAVER),
+                    time_s,
+                )]
             }
             _ => Vec::new(),
         }

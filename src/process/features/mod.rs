@@ -202,9 +202,7 @@ impl Rig<'_> {
         features
             .filter_map(|f| match &f.kind {
                 FeatureKind::CrossHole { diameter_mm, at_mm, .. } => around(*at_mm, *diameter_mm),
-                FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
-                    around(*at_mm, thread.major_mm)
-                }
+                FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => around(*at_mm, thread.major_mm),
                 FeatureKind::Keyseat { from_mm, to_mm, .. } => Some((*from_mm, *to_mm)),
                 FeatureKind::Engraving { place: Engraved::Along { from_mm, to_mm }, .. } => Some((*from_mm, *to_mm)),
                 _ => None,
