@@ -4,11 +4,13 @@
 //! draw from it. The ranges are wide: they keep out slips of the pen (a wrong unit, a lost decimal point) and what the
 //! mechanics cannot compute, not what is unusual. Ranges and defaults are common practice, no source.
 
+mod wishes;
 mod words;
 mod work;
 
 use crate::diag::Diag;
 
+pub use wishes::*;
 pub use words::nearest;
 pub use work::*;
 
@@ -88,6 +90,8 @@ pub const COLLETS_MAX: usize = 200;
 pub const BACK_WORK_MAX: usize = 100;
 /// Most places of cross-driven tools.
 pub const REACHES_MAX: usize = 50;
+/// Most wishes of a kind.
+pub const WISHES_MAX: usize = 100;
 /// Largest file, bytes.
 pub const FILE_MAX_BYTES: u64 = 4 * 1024 * 1024;
 
@@ -411,6 +415,9 @@ pub const SCATTER_DAMPING: Field =
 /// Spread of the bar; without a value even over its tolerance.
 pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diameter", "mm", 0.0, 2.0);
 
+/// Most parts of a family.
+pub const FAMILY_MAX: usize = 10_000;
+
 /// All of them, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
@@ -423,8 +430,10 @@ pub const ALL: &[Field] = &[
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
-    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
+    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
+    VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,
     FACE_OFF, AXIAL_HOLE, WORK_DEPTH, DRILL_DEPTH, HEX_SOCKET, KEYWAY, KEYWAY_LENGTH, SHAVING_STEP, LETTER_HEIGHT,
     BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,
     TURNING_PLACES, CROSS_PLACES, FRONT_FIXED, FRONT_DRIVEN, BACK_FIXED, BACK_DRIVEN, TURRET_STATIONS, TURRET_TOOLS,

@@ -6,6 +6,7 @@
 
 mod cutting;
 mod end_work;
+mod family;
 mod features;
 mod file;
 mod job;
@@ -19,6 +20,8 @@ mod render;
 mod section;
 mod shaft;
 mod tools;
+mod vary;
+mod wishes;
 
 use std::path::Path;
 use std::sync::Arc;
@@ -26,10 +29,16 @@ use std::sync::Arc;
 use crate::diag::{Diag, Source};
 use crate::job::Job;
 
+pub use family::Family;
 pub use render::render;
 
 /// A commented job with its machine, to start from.
 pub const TEMPLATE: &str = include_str!("template.yaml");
+
+/// Whether a key may stand in a job, at its top.
+pub fn is_job_key(key: &str) -> bool {
+    job::KEYS.contains(&key)
+}
 
 /// Reads a job file. A machine named in it by a path counts from the file's folder.
 ///

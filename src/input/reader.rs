@@ -240,6 +240,11 @@ impl Reader {
         }
     }
 
+    /// A value as it is written, quotes and all.
+    pub(super) fn written(&self, node: &Spanned<Node>) -> &str {
+        raw(&self.source, &node.referenced)
+    }
+
     /// Two numbers in brackets.
     pub(super) fn pair(&mut self, node: &Spanned<Node>, field: &Field, form: &str) -> Option<(f64, f64)> {
         match &node.value {

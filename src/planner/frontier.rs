@@ -3,6 +3,7 @@
 use super::network::Builder;
 use super::outlook::{Looker, Side};
 use super::runs::Runs;
+use super::wishes;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::segments::{Refused, Segment};
@@ -109,12 +110,14 @@ struct End {
 pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     let looker = runs.looker;
     let grid = looker.grid;
-    let net = builder.within_reach();
+    let (net, hand_overs) = builder.within_reach();
+    let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
     let mut best: Option<(End, usize, usize)> = None;
     let mut looked_from = vec![false; grid.len()];
     for (index, (station, _)) in net.nodes.iter().enumerate() {
         // A gripped stage may begin with a re-grip, so where the last one was does not matter here.
-        if *station == grid.last() || std::mem::replace(&mut looked_from[*station], true) {
+        let no_more = *station > 0 && hand_overs[index] >= most;
+        if *station == grid.last() || no_more || std::mem::replace(&mut looked_from[*station], true) {
             continue;
         }
         let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
@@ -160,6 +163,9 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let nose = looker.noses.get(grip).copied();
     if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
         let x = grid.at(from) + rig.gap_mm() - g;
+        if !rig.job.wishes.allow_nose(grid.at(from), g) {
+            return None;
+        }
         if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM || g > grid.at(from) + SAME_MM {
             return None;
         }
@@ -168,6 +174,10 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let gripped = nose.is_some();
     let mut last = if gripped { from } else { 0 };
     for k in from..grid.last() {
+        if k > from && grid.stations[k].wished {
+            let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
+            return Some(End { station: k, by: wishes::NAME.into(), text });
+        }
         let t = grid.fed_to(k + 1);
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
@@ -277,6 +287,8 @@ pub fn why_no_grip(rig: &Rig<'_>) -> String {
         let in_front = rig.profile.largest_in_front_mm(s.to_mm);
         if !s.grip {
             format!("{name} must not be gripped")
+        } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
+            format!("never to grip {name} is wished")
         } else if in_front > collet.passes_mm {
             format!(
                 "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",

@@ -16,6 +16,7 @@
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
+//! | [`family`] | a family of parts: a map or a curve |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -35,6 +36,7 @@ pub mod timeline;
 pub mod attention;
 pub mod cautions;
 pub mod csv;
+pub mod family;
 pub mod numbers;
 pub mod sheet;
 pub mod stops;
