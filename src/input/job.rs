@@ -25,8 +25,8 @@ pub(super) const KEYS: [&str; 12] = [
     "wishes",
     "objective",
     "rates",
-    "order",
     "vary",
+    "order",
 ];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
@@ -90,8 +90,8 @@ fn parts(
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
-    let vary = vary::read(r, map, shaft.as_ref());
     let order = order::read(r, map);
+    let vary = vary::read(r, map, shaft.as_ref());
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
         Some((machine, text))

@@ -9,6 +9,7 @@ use crate::job::plan::{
 use crate::job::{Interrupt, SectionKind};
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter};
+use crate::process::features::BackTask;
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
@@ -43,12 +44,23 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     t
 }
 
-/// What every plan of a job takes, whatever its stages: features, part-off, work on the rear end, lines between
-/// segments; s.
+/// What every plan of a job takes, whatever its stages: features, tool changes, part-off, lines between segments; s. Work
+/// on the rear end goes with the first stage, which may hide it.
 pub fn fixed_s(ground: &Ground<'_>) -> f64 {
-    let job = ground.rig.job;
+    let (rig, job) = (ground.rig, ground.rig.job);
     let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
-    features + ground.rig.back_work_s() + job.machine.part_off.time_s + ground.rig.border_penalty_s(ground.segments)
+    let changes = rig.changes_s(&rig.steps(ground.segments, ground.tasks, ground.moments));
+    features + changes + job.machine.part_off.time_s + rig.border_penalty_s(ground.segments)
+}
+
+/// What the planner makes least: the time from part to part, and seconds charged for lines; s.
+pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64 {
+    let t = times(ground, draft, settled);
+    let steps = ground.rig.steps(ground.segments, ground.tasks, ground.moments);
+    let first_mm = draft.stages.first().map_or(0.0, |s| s.to_mm);
+    let run_s: f64 = settled.pieces.iter().filter(|p| p.stage == 0).map(|p| p.time.total_s()).sum();
+    let first_s = run_s + ground.rig.besides_s(&steps, ground.tasks, first_mm);
+    t.total - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
 /// What a finding is printed as.
@@ -86,6 +98,9 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),
+        cycle: None,
+        tooling: rig.segments().ok().and_then(|segments| crate::cycle::tooling(rig, &segments)),
+        order: None,
         margin: None,
         margin_at: None,
         optimality: Optimality::default(),
@@ -109,7 +124,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
     let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let margin_at = margin_at.cloned();
     let time_s = times(ground, draft, settled);
-    Plan {
+    let mut plan = Plan {
         collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
         hand_overs_mm: draft.hand_overs_mm(),
         headstock_regrips_mm: draft.regrips_mm(),
@@ -120,12 +135,16 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         margin: margin_at.as_ref().map(|m| 1.0 - m.utilisation),
         margin_at,
         optimality,
-        quote: super::quote::quote(rig.job, Some(time_s.total)),
         time_s,
         trace: trace(ground, settled),
         stages,
         ..blank(rig, Verdict::Feasible)
-    }
+    };
+    let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
+    plan.quote = super::quote::quote(rig.job, Some(cycle.steady_s));
+    plan.cycle = Some(cycle);
+    plan.order = crate::cycle::order(&plan, rig, ground.segments);
+    plan
 }
 
 /// Distance of the headstock's nose from the bush face, or from the tool without a bush, mm.
@@ -224,6 +243,7 @@ fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
             stage: piece.stage + 1,
             time_s: piece.time.total_s(),
             slowed_by: piece.slowed_by.map(Into::into),
+            infeeds_mm: ground.rig.infeeds_mm(segment),
         });
     }
     all
@@ -246,18 +266,26 @@ fn features(ground: &Ground<'_>, draft: &Draft) -> Vec<FeatureMoment> {
                 turned_mm: Some(*t),
                 stage: Some(stage_of(*t)),
                 time_s: task.time_s,
+                axial_n: Some(task.axial_n).filter(|n| *n > 0.0),
+                torque_nm: Some(task.torque_nm).filter(|t| *t > 0.0),
+                thrust_n: task.thrust_n,
+                tool: task.tool.name.clone(),
             }
         })
         .collect();
     all.sort_by(|a, b| a.turned_mm.unwrap_or(f64::MAX).total_cmp(&b.turned_mm.unwrap_or(f64::MAX)));
     let length = ground.rig.job.shaft.length_mm();
-    all.extend(ground.rig.back.iter().map(|b| &b.work).map(|w| FeatureMoment {
+    all.extend(ground.rig.back.iter().map(|BackTask { work: w, tool }| FeatureMoment {
         feature: "back_work".into(),
         text: w.name.clone(),
         at_mm: length,
         turned_mm: None,
         stage: None,
         time_s: w.time_s,
+        axial_n: Some(w.axial_force_n).filter(|n| *n > 0.0),
+        torque_nm: Some(w.torque_nm).filter(|t| *t > 0.0),
+        thrust_n: None,
+        tool: tool.name.clone(),
     }));
     all
 }

@@ -4,7 +4,7 @@ use super::assemble;
 use super::draft::Draft;
 use super::frontier::{self, Blocked};
 use super::grips::{self, lands};
-use super::network::{Builder, Network, Weights};
+use super::network::{Builder, FirstStage, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
 use super::runs::Runs;
@@ -165,7 +165,7 @@ fn try_reach<'a>(
         let grid = Grid::new(rig, segments, &moments, &extra);
         let objective = rig.job.objective;
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
-        let weights = Weights { hand_over };
+        let weights = Weights { hand_over, first: FirstStage::new(&ground, &grid) };
         let found = match rig.job.holding {
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
@@ -292,13 +292,16 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let mut best = (found.draft.clone(), before.clone());
     if effort == Effort::Best {
         let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
-        let placed = placing::place(&ground, &lands(&rig), found.draft, PLACE_STEP_MM, most_s)?;
+        let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
         let settled = ground.settle(&placed, SETTLE_STEP_MM);
-        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() {
+        // Moving the first hand-over may hide less of the work on the rear end.
+        let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
+        let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
+        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast {
             best = (placed, settled);
         }
     }
-    let total = assemble::times(&ground, &best.0, &best.1).total;
+    let total = assemble::objective_s(&ground, &best.0, &best.1);
     // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
     let gap = ((total - found.least_s) / total).max(0.0);
     let gap = if gap < 1e-9 { 0.0 } else { gap };

@@ -105,7 +105,8 @@ impl<'a> Unguided<'a> {
                                 Err(_) => continue,
                             }
                         };
-                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + line_s, margin);
+                        let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
+                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + first_s + line_s, margin);
                     }
                 }
             }

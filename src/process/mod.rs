@@ -7,6 +7,7 @@ pub mod checks;
 pub mod features;
 pub mod forces;
 pub mod moment;
+pub mod pace;
 pub mod profile;
 pub mod rig;
 pub mod segments;

@@ -13,6 +13,7 @@ mod shaft;
 mod shear;
 mod stepped;
 mod textbook;
+mod work;
 
 /// Every row, in the order of the ledger.
 fn all_rows() -> Vec<row::Row> {
@@ -25,6 +26,7 @@ fn all_rows() -> Vec<row::Row> {
         cutting::rows(),
         roughness::rows(),
         chatter::rows(),
+        work::rows(),
     ]
     .concat()
 }
