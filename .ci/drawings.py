@@ -114,7 +114,8 @@ class Sheet:
         x, y = (self.length - z if self.how["mirrored"] else z), r
         angle = math.radians(self.how["angle"])
         x, y = x * math.cos(angle) - y * math.sin(angle), x * math.sin(angle) + y * math.cos(angle)
-        return ((x + self.origin[0]) / self.unit, (y + self.origin[1]) / self.unit)
+        at = self.how["drawn_at"] / self.unit
+        return ((x + self.origin[0]) * at, (y + self.origin[1]) * at)
 
     def turned(self):
         """Whether an anticlockwise arc of the shaft is clockwise on the sheet."""
@@ -126,7 +127,7 @@ class Sheet:
         target, place, attribs = self.model, self.place, {"layer": "CONTOUR"}
         if how["block"]:
             # In the block everything is drawn at 1/scale, from a base point of its own; the insert puts it right.
-            scale, base = how["block"], (3.0, -2.0)
+            scale, base = how["block"] / how["drawn_at"], (3.0, -2.0)
             target = self.doc.blocks.new("SHAFT", base_point=base)
 
             def place(z, r):  # noqa: F811
@@ -135,7 +136,7 @@ class Sheet:
             attribs = {"layer": "0"}
         flipped = self.turned() and not how["block"]
         for side in sides:
-            points = [(place(z, side * r), bulge * -side * (-1 if flipped else 1)) for z, r, bulge in
+            points = [(place(z, side * r), bulge * side * (-1 if flipped else 1)) for z, r, bulge in
                       outline(self.shaft, how["chamfer"], how["fillet"])]
             self.contour(target, points, attribs)
         if how["half"] == "both" or how["closed"]:
@@ -211,13 +212,26 @@ class Sheet:
             hatch = self.model.add_hatch(dxfattribs={"layer": "HATCHING"})
             hatch.paths.add_polyline_path([self.place(2, 1), self.place(6, 1), self.place(6, 3), self.place(2, 3)], is_closed=True)
 
+    def lengths(self):
+        """Two lengths with numbers of their own: what tells the scale of a drawing that is not at 1:1."""
+        z = 0.0
+        for length, *_rest in self.shaft:
+            if length > 15:
+                self.model.add_linear_dim(
+                    base=self.place(z, -self.radius - 15), p1=self.place(z, 0), p2=self.place(z + length, 0),
+                    angle=self.how["angle"], text=str(length), dxfattribs={"layer": "DIMENSIONS"}).render()
+            z += length
+
     def texts(self):
+        if self.how["drawn_at"] != 1:
+            self.lengths()
         z = 0.0
         sides = (1, -1) if self.how["half"] != "lower" else (-1, 1)
         for length, d0, d1, said in self.shaft:
             if said and d0 == d1:
                 at = z + 0.4 * length
-                text = said if said.startswith("M") else "%%c<> " + ("0/-0.05" if said.startswith("[") else said)
+                shown = "<>" if self.how["drawn_at"] == 1 else str(d0)
+                text = said if said.startswith("M") else f"%%c{shown} " + ("0/-0.05" if said.startswith("[") else said)
                 a, b = self.place(at, -d0 / 2), self.place(at, d0 / 2)
                 if self.how["texts"] == "dimension":
                     dimension = self.model.add_linear_dim(
@@ -256,7 +270,7 @@ def expected(sheet):
         if deep and rows[i]["length"] <= 6 and shaft[i - 1][2] > deep and shaft[i + 1][1] > deep:
             rows[i]["kind"] = "groove"
     front_is_left = not how["mirrored"]
-    if how["angle"] % 360 in (180,):
+    if how["angle"] % 360 in (180, 270):
         front_is_left = not front_is_left
     if front_is_left == how["flip"]:
         rows.reverse()
@@ -326,7 +340,11 @@ def guises(rng):
                     "texts": rng.choice(["dimension", "text", "mtext", None]),
                     "flip": rng.random() < 0.3,
                     "shaft": rng.choice(sorted(SHAFTS)),
+                    "drawn_at": 1,
                 }
+                # Inches in an R12 file are the call's to name, so its scale is too.
+                if how["texts"] and how["unit"] != "inch" and how["shaft"] != "plain" and not how["gap"]:
+                    how["drawn_at"] = rng.choice([1, 0.5, 2])
                 if how["half"] != "both" and how["centre"] is None:
                     # Half a plain cylinder without an axis is a whole thinner one to any eye.
                     if how["shaft"] == "plain":
@@ -379,15 +397,15 @@ def check(program, path, how, seed):
 
 FIXTURES = {
     "r12-half-gaps": dict(version="R12", binary=False, unit="none", half="upper", drawn="lines", block=0, angle=0, mirrored=False,
-                          gap=0.01, chamfer=1.0, fillet=0.4, centre="layer", closed=False, noise=False, texts="text", flip=False, shaft="platen"),
+                          gap=0.01, chamfer=1.0, fillet=0.4, centre="layer", closed=False, noise=False, texts="text", flip=False, drawn_at=1, shaft="platen"),
     "r12-binary-both": dict(version="R12", binary=True, unit="none", half="both", drawn="polyline", block=0, angle=0, mirrored=False,
-                            gap=0, chamfer=0, fillet=0, centre=None, closed=False, noise=False, texts=None, flip=False, shaft="stepped"),
+                            gap=0, chamfer=0, fillet=0, centre=None, closed=False, noise=False, texts=None, flip=False, drawn_at=1, shaft="stepped"),
     "r2000-inch-upright": dict(version="R2000", binary=False, unit="inch", half="both", drawn="lines", block=0, angle=90, mirrored=False,
-                               gap=0, chamfer=0.5, fillet=0, centre="type", closed=False, noise=False, texts="dimension", flip=False, shaft="spindle"),
+                               gap=0, chamfer=0.5, fillet=0, centre="type", closed=False, noise=False, texts="dimension", flip=False, drawn_at=1, shaft="spindle"),
     "r2007-binary-block": dict(version="R2007", binary=True, unit="mm", half="both", drawn="polyline", block=2.0, angle=0, mirrored=True,
-                               gap=0, chamfer=0, fillet=0.4, centre="by_layer", closed=False, noise=False, texts="mtext", flip=True, shaft="taper"),
+                               gap=0, chamfer=0, fillet=0.4, centre="by_layer", closed=False, noise=False, texts="mtext", flip=True, drawn_at=1, shaft="taper"),
     "r2018-noise": dict(version="R2018", binary=False, unit="mm", half="lower", drawn="lines", block=0, angle=0, mirrored=False,
-                        gap=0.01, chamfer=0.5, fillet=0.4, centre="layer", closed=True, noise=True, texts="mtext", flip=False, shaft="two_grooves"),
+                        gap=0.01, chamfer=0.5, fillet=0.4, centre="layer", closed=True, noise=True, texts="mtext", flip=False, drawn_at=1, shaft="two_grooves"),
 }
 
 

@@ -6,6 +6,7 @@ use dxf::entities::{DimensionBase, Entity, EntityType};
 use dxf::enums::AcadVersion;
 use std::collections::BTreeMap;
 
+use super::census::RawDimension;
 use super::geometry::{Affine, Point, Segment, bulge_middle};
 
 /// Deepest nesting of blocks; deeper ones are told.
@@ -56,6 +57,20 @@ pub struct Left {
     pub at: Point,
 }
 
+impl Dimension {
+    /// What it measures on the drawing, mm.
+    pub fn measured(&self) -> f64 {
+        let [a, b] = self.points;
+        match self.along {
+            None => a.distance(b),
+            Some(degrees) => {
+                let (sin, cos) = degrees.to_radians().sin_cos();
+                ((b.x - a.x) * cos + (b.y - a.y) * sin).abs()
+            }
+        }
+    }
+}
+
 /// All of it.
 #[derive(Debug, Clone, Default)]
 pub struct Collected {
@@ -72,6 +87,35 @@ impl Collected {
     /// Keeps something that is not read.
     pub fn leave(&mut self, what: &str, layer: &str, why: &'static str, at: Point, count: usize) {
         self.left.entry((what.to_owned(), layer.to_owned(), why)).or_insert((0, at)).0 += count;
+    }
+
+    /// Dimensions that the library has not read.
+    pub fn raw_dimensions(&mut self, raw: &[RawDimension], mm: f64) {
+        for d in raw {
+            let [first, second, third, on_circle] = d.points.map(|(x, y)| Point { x: x * mm, y: y * mm });
+            let (points, along, diametric) = match d.flags & 7 {
+                0 => ([second, third], Some(d.angle), false),
+                1 => ([second, third], None, false),
+                3 => ([first, on_circle], None, true),
+                _ => {
+                    self.leave("DIMENSION", &d.layer, "a kind of entity that is not read", first, 1);
+                    continue;
+                }
+            };
+            let (text, layer) = (d.text.clone(), d.layer.clone());
+            self.dimensions.push(Dimension { points, along, text, diametric, layer });
+        }
+    }
+
+    /// Everything larger by a factor.
+    pub fn enlarge(&mut self, factor: f64) {
+        let map = Affine::scale(factor, factor);
+        for s in &mut self.segments {
+            (s.a, s.b, s.mid) = (map.of(s.a), map.of(s.b), s.mid.map(|m| map.of(m)));
+        }
+        self.texts.iter_mut().for_each(|t| t.at = map.of(t.at));
+        self.dimensions.iter_mut().for_each(|d| d.points = d.points.map(|p| map.of(p)));
+        self.left.values_mut().for_each(|(_, at)| *at = map.of(*at));
     }
 
     /// What was not read.

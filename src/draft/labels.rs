@@ -102,17 +102,34 @@ fn material(words: &str) -> Option<String> {
     (!lone).then(|| materials::find(name).ok()).flatten().map(|row| row.name.to_owned())
 }
 
+/// How many times larger the shaft is than its drawing: what all lengths with a number of their own agree on, where they
+/// are two or more.
+pub fn enlarged(collected: &Collected) -> Option<f64> {
+    let mut factors: Vec<f64> = Vec::new();
+    for d in &collected.dimensions {
+        let said = read(&plain(&d.text));
+        if let (Some(number), false, None, measured) = (said.number, said.diameter, &said.thread, d.measured())
+            && measured > SAME_MM
+            && !d.diametric
+        {
+            factors.push(number / measured);
+        }
+    }
+    let (low, high) = factors.iter().fold((f64::INFINITY, 0.0_f64), |(l, h), f| (l.min(*f), h.max(*f)));
+    let agreed = factors.len() >= 2 && high - low <= SCALE_SHARE * high && (high - 1.0).abs() > 4.0 * SCALE_SHARE;
+    agreed.then(|| {
+        // A scale is a round number: 2, 2.5, 0.2.
+        let mean = factors.iter().sum::<f64>() / factors.len() as f64;
+        let round = if mean >= 1.0 { (mean * 100.0).round() / 100.0 } else { 1.0 / ((100.0 / mean).round() / 100.0) };
+        if (round - mean).abs() <= SCALE_SHARE * mean { round } else { mean }
+    })
+}
+
 fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &mut Read) {
     let words = plain(&d.text);
     let said = read(&words);
     let [a, b] = d.points;
-    let measured = match d.along {
-        None => a.distance(b),
-        Some(degrees) => {
-            let (sin, cos) = degrees.to_radians().sin_cos();
-            ((b.x - a.x) * cos + (b.y - a.y) * sin).abs()
-        }
-    };
+    let measured = d.measured();
     let place = |why: &str| {
         let text = if words.is_empty() { "<>".to_owned() } else { quoted(&words) };
         format!("DIMENSION `{text}` on layer `{}` at {}: {why}", d.layer, a.text())

@@ -34,7 +34,12 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     }
     let counted = census(bytes);
     let binary = bytes.starts_with(BINARY);
-    let drawing = Drawing::load(&mut &bytes[..]).map_err(|e| {
+    // No style of a dimension is needed, and the library takes the name of an arrow in one of R12 for a handle and gives up.
+    let lean: Vec<u8> = match counted.dimension_styles.clone() {
+        Some(styles) => [&bytes[..styles.start], &bytes[styles.end..]].concat(),
+        None => bytes.to_vec(),
+    };
+    let drawing = Drawing::load(&mut &lean[..]).map_err(|e| {
         let version = counted.version.as_deref().map_or(String::new(), |v| format!(" (version {v})"));
         Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
             .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
@@ -47,6 +52,20 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     let mut notes = Vec::new();
     let mm = unit_mm(&drawing, options, &mut notes);
     let mut collected = collect(&drawing, mm, binary);
+    // Dimensions of R12 name no class, and the library drops them without a word.
+    let read = |e: &EntityType| {
+        matches!(
+            e,
+            EntityType::RotatedDimension(_)
+                | EntityType::RadialDimension(_)
+                | EntityType::DiameterDimension(_)
+                | EntityType::AngularThreePointDimension(_)
+                | EntityType::OrdinateDimension(_)
+        )
+    };
+    if !drawing.entities().any(|e| read(&e.specific)) {
+        collected.raw_dimensions(&counted.dimensions, mm);
+    }
     for ((kind, layer), of) in &counted.kinds {
         if !READ.contains(&kind.as_str()) {
             let at = Point { x: of.at.0 * mm, y: of.at.1 * mm };
@@ -118,17 +137,12 @@ fn unit_mm(drawing: &Drawing, options: &Options, notes: &mut Vec<String>) -> f64
             1.0
         }
     };
-    // Dimensions of a drawing at 1:2 count double: their factor is that of the lines too.
-    let of_dimensions = drawing.header.dimension_linear_measurements_scale_factor;
-    let scale = match options.scale {
-        Some(scale) => scale,
-        None if of_dimensions > 0.0 && of_dimensions.is_finite() && (of_dimensions - 1.0).abs() > 1e-9 => {
-            notes.push(format!(
-                "CHECK: the drawing's dimensions count {of_dimensions} times what is drawn; so do the lengths here. If not so: `--scale 1`."
-            ));
-            1.0 / of_dimensions
-        }
-        None => 1.0,
-    };
+    let factor = drawing.header.dimension_linear_measurements_scale_factor;
+    if options.scale.is_none() && factor.is_finite() && (factor - 1.0).abs() > 1e-9 {
+        notes.push(format!(
+            "CHECK: new dimensions of this drawing would count {factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
+        ));
+    }
+    let scale = options.scale.unwrap_or(1.0);
     unit / scale
 }

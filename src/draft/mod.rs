@@ -25,7 +25,7 @@ use std::path::Path;
 use crate::diag::Diag;
 use crate::fields::SECTIONS_MAX;
 use crate::input;
-use geometry::{Point, Segment};
+use geometry::Point;
 use sections::Section;
 
 /// The unit of a drawing.
@@ -155,9 +155,16 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
 type Drafted = (Vec<Section>, Option<String>, Vec<String>);
 
 fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, Diag> {
-    let loaded = load::load(path, bytes, options)?;
-    let mut notes = loaded.notes;
-    let found = axis::find(&loaded.collected.segments, options.gap_mm)?;
+    let load::Loaded { mut collected, mut notes } = load::load(path, bytes, options)?;
+    if let Some(factor) = labels::enlarged(&collected).filter(|_| options.scale.is_none()) {
+        let tidy = (factor * 1e4).round() / 1e4;
+        notes.push(format!(
+            "CHECK: the lengths that the dimensions name are {tidy} times what is drawn: the drawing is taken for one at a scale of {}. If not so: `--scale 1`.",
+            (1e4 / factor).round() / 1e4
+        ));
+        collected.enlarge(factor);
+    }
+    let found = axis::find(&collected.segments, options.gap_mm)?;
     notes.push(found.how.clone());
     let pieces = profile::profile(&found, options.gap_mm, &mut notes)?;
     let (first, last) = (pieces.first().map_or(0.0, |p| p.z0), pieces.last().map_or(0.0, |p| p.z1));
@@ -172,13 +179,13 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
         if options.flip { "left out" } else { "in the call" }
     ));
     let places = labels::Places { axis: &found.axis, front, sign: if options.flip { -1.0 } else { 1.0 } };
-    let said = labels::read_all(&loaded.collected, &places, &mut sections);
+    let said = labels::read_all(&collected, &places, &mut sections);
     if let Some(material) = &said.material {
         notes.push(format!("The drawing names the material {material}."));
     }
     notes.extend(said.taken);
     notes.extend(said.left.into_iter().map(|l| format!("NOT UNDERSTOOD: {l}.")));
-    for left in loaded.collected.left() {
+    for left in collected.left() {
         notes.push(format!(
             "NOT READ: {} {} on layer `{}`, the first at {}: {}.",
             left.count,
@@ -188,26 +195,32 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
             left.why
         ));
     }
-    notes.extend(beside(&found.rest, &found.contour));
+    notes.extend(beside(&found, &pieces));
     Ok((sections, said.material, notes))
 }
 
-/// Edges that are not part of the contour: by layer, and how near they come to it.
-fn beside(rest: &[Segment], contour: &[Segment]) -> Vec<String> {
+/// Edges that are not part of the contour: by layer, those inside it apart, and how near the others come to it.
+fn beside(found: &axis::Found, pieces: &[profile::Piece]) -> Vec<String> {
     /// Nearer than this to an end of the contour, a line looks as if it belonged to it.
     const NEAR_MM: f64 = 1.0;
-    let mut by_layer: BTreeMap<(&str, &str), (usize, Point, Option<(f64, Point)>)> = BTreeMap::new();
-    for segment in rest {
-        let entry = by_layer.entry((segment.entity, &segment.layer)).or_insert((0, segment.a, None));
+    let inside = |p: Point| {
+        let (z, r) = found.axis.of(p);
+        pieces.iter().any(|piece| piece.z0 <= z && z <= piece.z1 && r.abs() <= piece.r0.max(piece.r1) + NEAR_MM / 10.0)
+    };
+    let mut by_layer: BTreeMap<(&str, &str, bool), (usize, Point, Option<(f64, Point)>)> = BTreeMap::new();
+    for segment in &found.rest {
+        let within = inside(segment.a) && inside(segment.b);
+        let entry = by_layer.entry((segment.entity, &segment.layer, within)).or_insert((0, segment.a, None));
         entry.0 += 1;
-        for end in [segment.a, segment.b] {
-            let near = contour.iter().flat_map(|c| [c.a, c.b]).map(|p| p.distance(end)).fold(f64::INFINITY, f64::min);
+        for end in [segment.a, segment.b].into_iter().filter(|_| !within) {
+            let ends = found.contour.iter().flat_map(|c| [c.a, c.b]);
+            let near = ends.map(|p| p.distance(end)).fold(f64::INFINITY, f64::min);
             if near <= NEAR_MM && entry.2.is_none_or(|(d, _)| near < d) {
                 entry.2 = Some((near, end));
             }
         }
     }
-    let told = by_layer.into_iter().map(|((entity, layer), (count, at, near))| {
+    let told = by_layer.into_iter().map(|((entity, layer, within), (count, at, near))| {
         let near = near.map_or(String::new(), |(mm, end)| {
             format!(
                 " CHECK: one ends {} mm beside the contour, at {}: if it belongs to it, use a larger `--gap`.",
@@ -215,7 +228,12 @@ fn beside(rest: &[Segment], contour: &[Segment]) -> Vec<String> {
                 end.text()
             )
         });
-        format!("NOT PART OF THE CONTOUR: {count} {entity} on layer `{layer}`, the first at {}.{near}", at.text())
+        let what = if within {
+            "INSIDE THE CONTOUR, not used (edges, holes, threads, keyseats)"
+        } else {
+            "NOT PART OF THE CONTOUR"
+        };
+        format!("{what}: {count} {entity} on layer `{layer}`, the first at {}.{near}", at.text())
     });
     told.collect()
 }
