@@ -4,6 +4,7 @@
 //! draw from it. The ranges are wide: they keep out slips of the pen (a wrong unit, a lost decimal point) and what the
 //! mechanics cannot compute, not what is unusual. Ranges and defaults are common practice, no source.
 
+pub mod readings;
 mod words;
 
 use crate::diag::Diag;
@@ -422,7 +423,9 @@ pub const ALL: &[Field] = &[
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
     BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
-    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, readings::DIAMETER, readings::FRONT,
+    readings::HEADSTOCK, readings::GRIP, readings::FREQUENCY, readings::LOAD, readings::AT, readings::READ_AT,
+    readings::DEFLECTION, readings::DIAL_ERROR, readings::LOAD_ERROR, readings::TAP_ERROR,
 ];
 
 #[cfg(test)]

@@ -14,6 +14,7 @@
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
+//! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
@@ -26,6 +27,7 @@ pub mod fields;
 pub mod spread;
 pub mod units;
 
+pub mod fit;
 pub mod input;
 pub mod job;
 pub mod mechanics;

@@ -5,6 +5,7 @@ mod batch;
 mod check;
 mod compare;
 mod files;
+mod fit;
 mod new;
 mod out;
 mod plan;
@@ -71,6 +72,8 @@ enum Command {
     Recheck(recheck::Args),
     /// Many jobs on all cores, one JSON line each, in input order.
     Batch(batch::Args),
+    /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
+    Fit(fit::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -98,6 +101,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Compare(args) => compare::run(&args),
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
+        Command::Fit(args) => fit::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

@@ -12,6 +12,7 @@ mod limits;
 mod machine;
 pub mod materials;
 pub mod plan;
+pub mod readings;
 mod shaft;
 pub mod thread;
 

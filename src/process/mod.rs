@@ -8,12 +8,14 @@ pub mod features;
 pub mod forces;
 pub mod moment;
 pub mod profile;
+pub mod quote;
 pub mod rig;
 pub mod segments;
 pub mod span;
 pub mod speed;
 pub mod state;
 pub mod stops;
+pub mod supports;
 pub mod timing;
 
 pub use answers::Answers;

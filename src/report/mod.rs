@@ -13,6 +13,7 @@
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`sheet`] | one HTML page for the machine |
 //!
@@ -31,6 +32,7 @@ mod strips;
 pub mod attention;
 pub mod cautions;
 pub mod csv;
+pub mod fitted;
 pub mod numbers;
 pub mod sheet;
 pub mod stops;
@@ -43,6 +45,7 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use fitted::{fitted_text, fitted_yaml};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
