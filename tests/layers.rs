@@ -297,7 +297,8 @@ fn every_guard_stands_in_the_table_of_guards() {
     let mut seen = 0;
     all_files(|text, file| {
         let name = file.to_string_lossy().replace('\\', "/");
-        let counts = ["mechanics/", "process/", "planner/", "proof/", "fit/", "answer.rs"].iter().any(|r| name.starts_with(r));
+        let counts =
+            ["mechanics/", "process/", "planner/", "proof/", "fit/", "answer.rs"].iter().any(|r| name.starts_with(r));
         if !counts {
             return Vec::new();
         }

@@ -8,12 +8,26 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft};
+use super::{cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
-use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
+use crate::job::{Holding, Job, Machine, Objective, Range, Shaft, Stock};
 
-const KEYS: [&str; 9] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates"];
+/// Keys of a job.
+pub(super) const KEYS: [&str; 12] = [
+    "shaft",
+    "stock",
+    "machine",
+    "cutting",
+    "holding",
+    "limits",
+    "scatter",
+    "wishes",
+    "objective",
+    "rates",
+    "order",
+    "vary",
+];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -25,11 +39,22 @@ const OBJECTIVES: [(&str, Objective); 3] =
 /// Everything that is wrong: the job's complaints in file order, then the machine file's.
 pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
+    read_tree(source, &tree, base_dir, machine, &[])
+}
+
+/// Reads a job from its tree; `varied` are the values of a part of a family, which the tree has already.
+pub(super) fn read_tree(
+    source: &Arc<Source>,
+    tree: &serde_saphyr::Spanned<Node>,
+    base_dir: &Path,
+    machine: Option<&Path>,
+    varied: &[(&Range, f64)],
+) -> Result<Job, Vec<Diag>> {
     let mut r = Reader::new(Arc::clone(source));
     let mut from_machine = Vec::new();
     let job = r
-        .map(&tree, "the job", &KEYS)
-        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
+        .map(tree, "the job", &KEYS)
+        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, varied, &mut from_machine));
     let mut diags = r.finish();
     diags.extend(from_machine);
     match job {
@@ -47,6 +72,7 @@ fn parts(
     map: &Map,
     base_dir: &Path,
     other_machine: Option<&Path>,
+    varied: &[(&Range, f64)],
     from_machine: &mut Vec<Diag>,
 ) -> Option<Job> {
     let mut notes = Vec::new();
@@ -57,15 +83,23 @@ fn parts(
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
+    let wishes = wishes::read(r, map, shaft.as_ref());
+    if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
+        notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
+    }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
+    let vary = vary::read(r, map, shaft.as_ref());
+    let order = order::read(r, map);
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
         Some((machine, text))
     });
     let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
     bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
+    let vary = vary?;
+    notes.extend(vary::note(&vary, varied));
     Some(Job {
         shaft,
         stock,
@@ -73,11 +107,14 @@ fn parts(
         cutting: cutting?,
         holding: holding?,
         limits: limits?,
+        wishes: wishes?,
         objective: objective?,
         rates: rates?,
+        order: order?,
         scatter: scatter?,
+        vary,
         notes,
-        input_digest: digest(&source.text, machine_text.as_deref()),
+        input_digest: digest(&source.text, machine_text.as_deref(), varied),
     })
 }
 
@@ -202,13 +239,16 @@ fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, m
     None
 }
 
-/// `sha256:` and the hex digest of the job text and, with its length in front, the machine text.
-fn digest(job: &str, machine: Option<&str>) -> String {
+/// `sha256:` and the hex digest of the job text, the machine text with its length in front, and the varied values.
+fn digest(job: &str, machine: Option<&str>, varied: &[(&Range, f64)]) -> String {
     let mut hash = Sha256::new();
     hash.update(job.as_bytes());
     if let Some(machine) = machine {
         hash.update((machine.len() as u64).to_le_bytes());
         hash.update(machine.as_bytes());
+    }
+    for (range, value_mm) in varied {
+        hash.update(format!("{} {value_mm}\n", range.varied.key()).as_bytes());
     }
     let mut out = String::from("sha256:");
     for byte in hash.finalize().iter() {

@@ -5,6 +5,8 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+mod end_work;
+mod family;
 mod features;
 mod file;
 mod job;
@@ -12,11 +14,15 @@ mod limits;
 mod machine;
 mod material;
 mod node;
+mod order;
 mod reader;
 mod readings;
 mod render;
 mod section;
 mod shaft;
+mod tools;
+mod vary;
+mod wishes;
 
 use std::path::Path;
 use std::sync::Arc;
@@ -25,10 +31,16 @@ use crate::diag::{Diag, Source};
 use crate::job::readings::Readings;
 use crate::job::{Collet, Job};
 
+pub use family::Family;
 pub use render::render;
 
 /// A commented job with its machine, to start from.
 pub const TEMPLATE: &str = include_str!("template.yaml");
+
+/// Whether a key may stand in a job, at its top.
+pub fn is_job_key(key: &str) -> bool {
+    job::KEYS.contains(&key)
+}
 
 /// Reads a job file. A machine named in it by a path counts from the file's folder.
 ///

@@ -18,7 +18,7 @@ const TRACE_POINTS: f64 = 400.0;
 
 /// Times of a settled draft.
 pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
-    let (job, machine) = (ground.rig.job, &ground.rig.job.machine);
+    let machine = &ground.rig.job.machine;
     let hand_overs = draft.hand_overs_mm();
     let regrips = draft.regrips_mm();
     let shared = regrips.iter().filter(|m| hand_overs.iter().any(|t| (*t - **m).abs() < SAME_MM)).count() as f64;
@@ -35,7 +35,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
         features: ground.tasks.iter().map(|t| t.time_s).sum(),
         part_off: machine.part_off.time_s,
-        back_work: job.shaft.back_work.iter().map(|w| w.time_s).sum(),
+        back_work: rig.back_work_s(),
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
@@ -48,8 +48,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
 pub fn fixed_s(ground: &Ground<'_>) -> f64 {
     let job = ground.rig.job;
     let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
-    let back: f64 = job.shaft.back_work.iter().map(|w| w.time_s).sum();
-    features + back + job.machine.part_off.time_s + ground.rig.border_penalty_s(ground.segments)
+    features + ground.rig.back_work_s() + job.machine.part_off.time_s + ground.rig.border_penalty_s(ground.segments)
 }
 
 /// What a finding is printed as.
@@ -252,7 +251,7 @@ fn features(ground: &Ground<'_>, draft: &Draft) -> Vec<FeatureMoment> {
         .collect();
     all.sort_by(|a, b| a.turned_mm.unwrap_or(f64::MAX).total_cmp(&b.turned_mm.unwrap_or(f64::MAX)));
     let length = ground.rig.job.shaft.length_mm();
-    all.extend(ground.rig.job.shaft.back_work.iter().map(|w| FeatureMoment {
+    all.extend(ground.rig.back.iter().map(|b| &b.work).map(|w| FeatureMoment {
         feature: "back_work".into(),
         text: w.name.clone(),
         at_mm: length,

@@ -10,6 +10,7 @@
 
 use super::runs::{Pair, Runs};
 use super::stations::Grid;
+use super::wishes;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
 use std::collections::HashMap;
@@ -236,11 +237,11 @@ impl<'a> Builder<'a> {
 
     /// The network of all plans that cost at most `bound`.
     pub fn within(&self, bound: f64) -> Network {
-        self.grown(bound, |node| self.least_from(node))
+        self.grown(bound, |node| self.least_from(node)).0
     }
 
     /// Grows the network from the start; `ahead` is what a node still costs at least.
-    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> Network {
+    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> (Network, Vec<usize>) {
         // With no bound at all, places that surely lead nowhere still stay out.
         let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
@@ -280,11 +281,14 @@ impl<'a> Builder<'a> {
             }
         }
         net.goal = index.get(&(self.grid.last(), 0)).copied();
-        net
+        let most = self.runs.looker.rig.job.wishes.at_most_hand_overs;
+        // Next to a bush every stage but the first begins with a hand-over.
+        wishes::layered(net, most, |(station, _), _| station > 0)
     }
 
-    /// Everything the start can reach, whether or not it leads to the part-off.
-    pub fn within_reach(&self) -> Network {
+    /// Everything the start can reach, whether or not it leads to the part-off, with the hand-overs made up to each node
+    /// where their number is bounded.
+    pub fn within_reach(&self) -> (Network, Vec<usize>) {
         self.grown(f64::INFINITY, |_| 0.0)
     }
 

@@ -12,6 +12,7 @@ use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::Ground;
 use super::stations::{Grid, moments};
 use super::unguided::Unguided;
+use super::wishes;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, Holding, Job, Objective};
 use crate::process::Rig;
@@ -121,6 +122,9 @@ fn try_collet<'a>(
         Ok(s) => s,
         Err(refused) => return Ok(Err(Blocked::from(refused))),
     };
+    if let Some(blocked) = frontier::work_does_not_fit(&rig, &segments) {
+        return Ok(Err(blocked));
+    }
     let tasks = rig.tasks();
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
@@ -155,6 +159,9 @@ fn try_reach<'a>(
     let moments = moments(rig, reach_mm);
     let ground = Ground { rig, segments, tasks, moments: &moments };
     let fixed_s = assemble::fixed_s(&ground);
+    if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
+        return Ok(Err(blocked));
+    }
     let mut extra = look_at_mm.to_vec();
     for _ in 0..REPAIRS {
         let grid = Grid::new(rig, segments, &moments, &extra);

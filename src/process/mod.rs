@@ -17,6 +17,7 @@ pub mod state;
 pub mod stops;
 pub mod supports;
 pub mod timing;
+pub mod tooling;
 
 pub use answers::Answers;
 pub use rig::Rig;

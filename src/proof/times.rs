@@ -33,7 +33,7 @@ impl Case<'_> {
             }
         }
         sum.features = self.rig.tasks().iter().map(|t| t.time_s).sum();
-        sum.back_work = job.shaft.back_work.iter().map(|w| w.time_s).sum();
+        sum.back_work = self.rig.back.iter().map(|b| b.work.time_s).sum();
         let lines = places.iter().map(|t| self.rig.stop_at(&self.segments, self.snapped(*t)));
         sum.penalties =
             lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);

@@ -15,7 +15,7 @@ pub fn fitted_text(fitted: &Fitted) -> String {
         numbers::count(fitted.readings.len(), "reading", "readings")
     );
     if fitted.spare_readings > 0 {
-        text += &format!("  the readings lie {:.2} of their errors off (about 1 is right)\n", fitted.misfit);
+        text += &format!("  off by {:.2} times their errors on the whole (about 1 is right)\n", fitted.misfit);
     }
     text += &format!("  condition {:.1} (1 is best)\n\n", fitted.condition);
     let heads = [

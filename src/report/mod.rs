@@ -15,6 +15,7 @@
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`family`] | a family of parts: a map or a curve |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -32,6 +33,7 @@ mod strips;
 pub mod attention;
 pub mod cautions;
 pub mod csv;
+pub mod family;
 pub mod fitted;
 pub mod numbers;
 pub mod sheet;

