@@ -107,7 +107,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         margin: None,
         margin_at: None,
         optimality: Optimality::default(),
-        quote: super::quote::quote(job, None),
+        quote: crate::process::quote::quote(job, None),
         shortfall: None,
         limit_costs: Vec::new(),
         scatter: None,
@@ -144,7 +144,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         ..blank(rig, Verdict::Feasible)
     };
     let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
-    plan.quote = super::quote::quote(rig.job, Some(cycle.steady_s));
+    plan.quote = crate::process::quote::quote(rig.job, Some(cycle.steady_s));
     plan.cycle = Some(cycle);
     plan.order = crate::cycle::order(&plan, rig, ground.segments);
     plan
