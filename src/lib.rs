@@ -17,6 +17,7 @@
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
+//! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 pub mod answer;
@@ -29,6 +30,8 @@ pub mod units;
 pub mod input;
 pub mod job;
 pub mod mechanics;
+#[cfg(feature = "page")]
+pub mod page;
 pub mod planner;
 pub mod process;
 pub mod proof;

@@ -22,8 +22,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("input", &["units", "diag", "fields", "job"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan"]),
-    ("answer", &["job", "planner", "proof", "report"]),
-    ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
+    ("answer", &["diag", "job", "planner", "process", "proof", "report"]),
+    ("page", &["diag", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"]),
     ("cli", &["diag", "spread", "input", "job", "planner", "process", "proof", "report", "answer", "page"]),
 ];
 

@@ -7,6 +7,8 @@ mod compare;
 mod files;
 mod new;
 mod out;
+#[cfg(feature = "page")]
+mod page;
 mod plan;
 mod progress;
 mod recheck;
@@ -71,6 +73,9 @@ enum Command {
     Recheck(recheck::Args),
     /// Many jobs on all cores, one JSON line each, in input order.
     Batch(batch::Args),
+    /// The local page: change a job and see its plan at once.
+    #[cfg(feature = "page")]
+    Page(page::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -98,6 +103,8 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Compare(args) => compare::run(&args),
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
+        #[cfg(feature = "page")]
+        Command::Page(args) => page::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

@@ -5,6 +5,7 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+pub mod edit;
 mod features;
 mod file;
 mod job;
@@ -16,6 +17,7 @@ mod reader;
 mod render;
 mod section;
 mod shaft;
+pub mod tree;
 mod wishes;
 
 use std::path::Path;
@@ -23,6 +25,8 @@ use std::sync::Arc;
 
 use crate::diag::{Diag, Source};
 use crate::job::Job;
+
+use job::MachineFrom;
 
 pub use render::render;
 
@@ -44,7 +48,8 @@ pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
 pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
     let text = file::read_text(path).map_err(|diag| vec![diag])?;
     let source = Arc::new(Source { path: path.to_owned(), text });
-    job::read(&source, path.parent().unwrap_or(Path::new("")), machine)
+    let from = machine.map_or(MachineFrom::Folder(path.parent().unwrap_or(Path::new(""))), MachineFrom::File);
+    job::read(&source, from)
 }
 
 /// Reads a job from its text. `name` stands in messages; a machine named by a path counts from `base_dir`.
@@ -61,5 +66,45 @@ pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec
         return Err(vec![file::too_large(Path::new(name))]);
     }
     let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
-    job::read(&source, base_dir, None)
+    job::read(&source, MachineFrom::Folder(base_dir))
+}
+
+/// A text and the name it goes by.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Named {
+    /// The name, as it stands in messages.
+    pub name: String,
+    /// The text.
+    pub text: String,
+}
+
+/// Reads a job whose machine file, where it names one, is given as text too. Opens no file.
+///
+/// # Errors
+/// Everything that is wrong with the job and the machine, in the order of the texts.
+pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
+    for text in std::iter::once(job).chain(machine) {
+        if text.text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+            return Err(vec![file::too_large(Path::new(&text.name))]);
+        }
+    }
+    let source = Arc::new(Source { path: (&job.name).into(), text: job.text.clone() });
+    job::read(&source, MachineFrom::Text(machine))
+}
+
+/// A job file and the machine file it names, as texts. What is wrong in them is not asked here; a machine file that cannot
+/// be read is left out.
+///
+/// # Errors
+/// The job file cannot be read.
+pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
+    let text = file::read_text(path)?;
+    let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
+    let machine = tree::tree(&name, &text).ok().and_then(|root| {
+        let entry = root.at(&[tree::Step::Key("machine".into())])?;
+        let path = path.parent().unwrap_or(Path::new("")).join(&entry.text);
+        let text = (entry.kind == tree::Kind::Scalar).then(|| file::read_text(&path).ok())??;
+        Some(Named { name: entry.text.clone(), text })
+    });
+    Ok((Named { name, text }, machine))
 }

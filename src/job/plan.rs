@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -17,6 +18,7 @@ pub enum Verdict {
 
 /// The whole answer to a job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -65,6 +67,7 @@ pub struct Plan {
 
 /// One stage: one grip (or none) from one stop to the next.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -102,6 +105,7 @@ impl Stage {
 
 /// Where the counter-spindle holds.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -114,6 +118,7 @@ pub struct GripPlace {
 
 /// One check at its worst.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -132,6 +137,7 @@ pub struct CheckResult {
 
 /// One piece of turning: a segment, cut at the stops.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -158,6 +164,7 @@ pub struct Segment {
 
 /// A feature and the moment it is cut.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -173,6 +180,7 @@ pub struct FeatureMoment {
 
 /// A line left on a surface by a stop.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -186,6 +194,7 @@ pub struct Witness {
 
 /// Time a part by cause, s.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -202,6 +211,7 @@ pub struct Times {
 
 /// How far from the proven best the plan may be, and on which grid.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -211,6 +221,7 @@ pub struct Optimality {
 
 /// The quote.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -222,6 +233,7 @@ pub struct Quote {
 
 /// What one part costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -232,6 +244,7 @@ pub struct Cost {
 
 /// Why there is no plan and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -245,6 +258,7 @@ pub struct Shortfall {
 
 /// One change that would make it feasible.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -257,6 +271,7 @@ pub struct Change {
 
 /// What a limit costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -272,6 +287,7 @@ pub struct LimitCost {
 
 /// A plan against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -283,6 +299,7 @@ pub struct ScatterReport {
 
 /// A stage against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -296,6 +313,7 @@ pub struct ScatterStage {
 
 /// How often a check breaks.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,
@@ -304,6 +322,7 @@ pub struct Broken {
 
 /// The shaft as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -315,6 +334,7 @@ pub struct ShaftOutline {
 
 /// A section as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -338,6 +358,7 @@ pub struct SectionOutline {
 
 /// A feature as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -353,6 +374,7 @@ pub struct FeatureOutline {
 
 /// The machine as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -373,6 +395,7 @@ pub struct LayoutOutline {
 
 /// One point of the utilisation chart.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,

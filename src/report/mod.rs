@@ -32,6 +32,7 @@ pub mod attention;
 pub mod cautions;
 pub mod csv;
 pub mod numbers;
+pub mod placed;
 pub mod sheet;
 pub mod stops;
 pub mod svg;
@@ -43,6 +44,7 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use placed::{Placed, placed};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
