@@ -20,6 +20,7 @@
 //! | [`draft`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
+//! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 pub mod answer;
@@ -35,6 +36,8 @@ pub mod fit;
 pub mod input;
 pub mod job;
 pub mod mechanics;
+#[cfg(feature = "page")]
+pub mod page;
 pub mod planner;
 pub mod process;
 pub mod proof;

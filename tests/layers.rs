@@ -27,8 +27,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("draft", &["diag", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan", "job::readings"]),
-    ("answer", &["job", "planner", "proof", "report"]),
-    ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
+    ("answer", &["diag", "job", "planner", "process", "proof", "report"]),
+    ("page", &["diag", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"]),
     (
         "cli",
         &[

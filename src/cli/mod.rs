@@ -9,6 +9,8 @@ mod files;
 mod fit;
 mod new;
 mod out;
+#[cfg(feature = "page")]
+mod page;
 mod plan;
 mod progress;
 mod recheck;
@@ -77,6 +79,9 @@ enum Command {
     Draft(draft::Args),
     /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
     Fit(fit::Args),
+    /// The local page: change a job and see its plan at once.
+    #[cfg(feature = "page")]
+    Page(page::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -106,6 +111,8 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Batch(args) => batch::run(&args),
         Command::Draft(args) => draft::run(&args),
         Command::Fit(args) => fit::run(&args),
+        #[cfg(feature = "page")]
+        Command::Page(args) => page::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -17,6 +18,7 @@ pub enum Verdict {
 
 /// The whole answer to a job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -81,6 +83,7 @@ impl Plan {
 
 /// One stage: one grip (or none) from one stop to the next.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -118,6 +121,7 @@ impl Stage {
 
 /// Where the counter-spindle holds.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -130,6 +134,7 @@ pub struct GripPlace {
 
 /// One check at its worst.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -148,6 +153,7 @@ pub struct CheckResult {
 
 /// One piece of turning: a segment, cut at the stops.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -177,6 +183,7 @@ pub struct Segment {
 
 /// A feature and the moment it is cut.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -201,6 +208,7 @@ pub struct FeatureMoment {
 
 /// A line left on a surface by a stop.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -214,6 +222,7 @@ pub struct Witness {
 
 /// Time a part by cause, s.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -229,6 +238,7 @@ pub struct Times {
 }
 
 /// One part after the other: what both spindles do from the start of a part to the start of the next, in the steady run.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Cycle {
@@ -259,6 +269,7 @@ pub struct Cycle {
 }
 
 /// A bar of the timeline.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Operation {
@@ -277,6 +288,7 @@ pub struct Operation {
 }
 
 /// Something on the critical path.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Critical {
@@ -287,6 +299,7 @@ pub struct Critical {
 }
 
 /// Tools and places.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Tooling {
@@ -300,6 +313,7 @@ pub struct Tooling {
 }
 
 /// A kind of place.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct ToolRoom {
@@ -316,6 +330,7 @@ pub struct ToolRoom {
 }
 
 /// An order.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct OrderQuote {
@@ -338,6 +353,7 @@ pub struct OrderQuote {
 }
 
 /// An order of another size.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Quantity {
@@ -348,6 +364,7 @@ pub struct Quantity {
 }
 
 /// What a change of one time does to the time from part to part.
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Sensitivity {
@@ -362,6 +379,7 @@ pub struct Sensitivity {
 
 /// How far from the proven best the plan may be, and on which grid.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -371,6 +389,7 @@ pub struct Optimality {
 
 /// The quote.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -382,6 +401,7 @@ pub struct Quote {
 
 /// What one part costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -392,6 +412,7 @@ pub struct Cost {
 
 /// Why there is no plan and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -405,6 +426,7 @@ pub struct Shortfall {
 
 /// One change that would make it feasible.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -417,6 +439,7 @@ pub struct Change {
 
 /// What a limit costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -432,6 +455,7 @@ pub struct LimitCost {
 
 /// A plan against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -443,6 +467,7 @@ pub struct ScatterReport {
 
 /// A stage against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -456,6 +481,7 @@ pub struct ScatterStage {
 
 /// How often a check breaks.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,
@@ -464,6 +490,7 @@ pub struct Broken {
 
 /// The shaft as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -475,6 +502,7 @@ pub struct ShaftOutline {
 
 /// A section as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -498,6 +526,7 @@ pub struct SectionOutline {
 
 /// A feature as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -513,6 +542,7 @@ pub struct FeatureOutline {
 
 /// The machine as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -533,6 +563,7 @@ pub struct LayoutOutline {
 
 /// One point of the utilisation chart.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,
