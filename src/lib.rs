@@ -16,6 +16,7 @@
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
+//! | [`draft`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
 //! | [`cli`] | one file a command: words and files, no engineering |
@@ -23,6 +24,7 @@
 pub mod answer;
 pub mod cli;
 pub mod diag;
+pub mod draft;
 pub mod fields;
 pub mod spread;
 pub mod units;

@@ -22,11 +22,19 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("planner", &["units", "spread", "job", "mechanics", "process", "cycle"]),
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("input", &["units", "diag", "fields", "job"]),
+    // Its text is read back by the reader, so a draft is a job that can be planned.
+    ("draft", &["diag", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan"]),
     ("answer", &["job", "planner", "proof", "report"]),
     ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
-    ("cli", &["diag", "spread", "input", "job", "planner", "process", "proof", "report", "answer", "page"]),
+    (
+        "cli",
+        &[
+            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "report", "answer",
+            "page",
+        ],
+    ),
 ];
 
 /// The longest file that is still read at a sitting.

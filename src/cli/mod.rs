@@ -4,6 +4,7 @@ mod at;
 mod batch;
 mod check;
 mod compare;
+mod draft;
 mod files;
 mod new;
 mod out;
@@ -71,6 +72,8 @@ enum Command {
     Recheck(recheck::Args),
     /// Many jobs on all cores, one JSON line each, in input order.
     Batch(batch::Args),
+    /// A job drafted from a drawing (DXF) or a list of sections (CSV, XLSX).
+    Draft(draft::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -98,6 +101,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Compare(args) => compare::run(&args),
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
+        Command::Draft(args) => draft::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())
