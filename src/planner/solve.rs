@@ -342,7 +342,10 @@ fn unusual_threads(job: &Job) -> Vec<String> {
     let mut notes: Vec<String> = Vec::new();
     // Above 60 mm the table ends.
     for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
-        let note = format!("{}: ISO 261 has no pitch of {} mm for it; see that there is a tool", thread.designation, thread.pitch_mm);
+        let note = format!(
+            "{}: ISO 261 has no pitch of {} mm for it; see that there is a tool",
+            thread.designation, thread.pitch_mm
+        );
         if !notes.contains(&note) {
             notes.push(note);
         }
