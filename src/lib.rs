@@ -15,6 +15,7 @@
 //! | [`cycle`] | a finished plan in time: both spindles, critical path, tools, an order |
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
+//! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`draft`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
@@ -30,6 +31,7 @@ pub mod spread;
 pub mod units;
 
 pub mod cycle;
+pub mod fit;
 pub mod input;
 pub mod job;
 pub mod mechanics;

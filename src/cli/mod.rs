@@ -6,6 +6,7 @@ mod check;
 mod compare;
 mod draft;
 mod files;
+mod fit;
 mod new;
 mod out;
 mod plan;
@@ -74,6 +75,8 @@ enum Command {
     Batch(batch::Args),
     /// A job drafted from a drawing (DXF) or a list of sections (CSV, XLSX).
     Draft(draft::Args),
+    /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
+    Fit(fit::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -102,6 +105,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
         Command::Draft(args) => draft::run(&args),
+        Command::Fit(args) => fit::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

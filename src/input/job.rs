@@ -152,7 +152,7 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
 }
 
 /// The machine, and the text of its file where it has one.
-fn machine_of(
+pub(super) fn machine_of(
     r: &mut Reader,
     source: &Arc<Source>,
     map: &Map,

@@ -16,6 +16,7 @@ mod material;
 mod node;
 mod order;
 mod reader;
+mod readings;
 mod render;
 mod section;
 mod shaft;
@@ -27,7 +28,8 @@ use std::path::Path;
 use std::sync::Arc;
 
 use crate::diag::{Diag, Source};
-use crate::job::Job;
+use crate::job::readings::Readings;
+use crate::job::{Collet, Job};
 
 pub use family::Family;
 pub use render::render;
@@ -73,4 +75,32 @@ pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec
     }
     let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
     job::read(&source, base_dir, None)
+}
+
+/// Reads a readings file, with another machine file in place of its own where one is given.
+///
+/// # Errors
+/// Everything that is wrong with the readings and the machine file, in file order.
+pub fn read_readings(path: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
+    let text = file::read_text(path).map_err(|diag| vec![diag])?;
+    let source = Arc::new(Source { path: path.to_owned(), text });
+    readings::read(&source, path.parent().unwrap_or(Path::new("")), machine)
+}
+
+/// Reads readings from their text. `name` stands in messages; a machine named by a path counts from `base_dir`.
+///
+/// # Errors
+/// Everything that is wrong, in file order.
+pub fn read_readings_text(name: &str, text: &str, base_dir: &Path) -> Result<Readings, Vec<Diag>> {
+    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+        return Err(vec![file::too_large(Path::new(name))]);
+    }
+    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    readings::read(&source, base_dir, None)
+}
+
+/// Names of collets with their ranges, for messages.
+fn machine_names(collets: &[Collet]) -> String {
+    let one = |c: &Collet| format!("{} ({} to {} mm)", c.name, c.smallest_mm, c.largest_mm);
+    collets.iter().map(one).collect::<Vec<_>>().join(", ")
 }

@@ -16,6 +16,8 @@ use crate::process::stops::SAME_MM;
 
 /// States in the chart's trace are no closer than this share of the whole length.
 const TRACE_POINTS: f64 = 400.0;
+/// Moments of a stage at which the modes behind `chatter` are worked out for the plan, beside the worst by its bound.
+const CHATTER_MOMENTS: usize = 16;
 
 /// Times of a settled draft.
 pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
@@ -34,9 +36,10 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
         hand_overs: hand_overs.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s),
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
-        features: ground.tasks.iter().map(|t| t.time_s).sum(),
+        // A sum of nothing is -0, which would be printed.
+        features: 0.0 + ground.tasks.iter().map(|t| t.time_s).sum::<f64>(),
         part_off: machine.part_off.time_s,
-        back_work: rig.back_work_s(),
+        back_work: 0.0 + rig.back_work_s(),
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
@@ -104,7 +107,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         margin: None,
         margin_at: None,
         optimality: Optimality::default(),
-        quote: super::quote::quote(job, None),
+        quote: crate::process::quote::quote(job, None),
         shortfall: None,
         limit_costs: Vec::new(),
         scatter: None,
@@ -141,7 +144,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         ..blank(rig, Verdict::Feasible)
     };
     let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
-    plan.quote = super::quote::quote(rig.job, Some(cycle.steady_s));
+    plan.quote = crate::process::quote::quote(rig.job, Some(cycle.steady_s));
     plan.cycle = Some(cycle);
     plan.order = crate::cycle::order(&plan, rig, ground.segments);
     plan
@@ -196,7 +199,7 @@ fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) ->
     }
 }
 
-/// The worst of each check over the looks of a stage; `chatter` with its modes worked out at its worst moment.
+/// The worst of each check over the looks of a stage.
 fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<CheckResult> {
     let mut worst: Vec<(Finding, &Look)> = Vec::new();
     for look in looks {
@@ -208,16 +211,33 @@ fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<
             }
         }
     }
-    for (found, look) in &mut worst {
-        let piece = look.piece.map(|p| &settled.pieces[p]);
-        if let (chatter::NAME, Some(piece)) = (found.check, piece) {
-            let exact = chatter::exact(ground.rig, &look.state, &ground.segments[piece.segment]);
-            *found = exact.unwrap_or(*found);
-        }
+    if let Some(slot) = worst.iter_mut().find(|(w, _)| w.check == chatter::NAME) {
+        *slot = worst_chatter(ground, settled, looks, slot.1).unwrap_or(*slot);
     }
     let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
     worst.sort_by_key(|(f, _)| order(f.check));
     worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
+}
+
+/// `chatter` with its modes worked out, at its worst over some moments of a stage.
+///
+/// Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the
+/// modes are worked out where that bound is worst, and at moments spread over the stage.
+fn worst_chatter<'a>(
+    ground: &Ground<'_>,
+    settled: &Settled,
+    looks: &[&'a Look],
+    worst_bound: &'a Look,
+) -> Option<(Finding, &'a Look)> {
+    let applies = |l: &&Look| l.findings.iter().any(|f| f.check == chatter::NAME);
+    let all: Vec<&'a Look> = looks.iter().copied().filter(applies).collect();
+    let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
+    let exact = |look: &'a Look| {
+        let segment = &ground.segments[settled.pieces[look.piece?].segment];
+        Some((chatter::exact(ground.rig, &look.state, segment)?, look))
+    };
+    let found = all.iter().copied().step_by(step).chain([worst_bound]).filter_map(exact);
+    found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation))
 }
 
 fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {

@@ -1,4 +1,4 @@
-//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing, the quote.
+//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing.
 
 pub mod assemble;
 pub mod candidates;
@@ -12,7 +12,6 @@ pub mod outline;
 pub mod outlook;
 pub mod pairs;
 pub mod placing;
-pub mod quote;
 pub mod runs;
 pub mod sequence;
 pub mod settle;

@@ -73,6 +73,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
     };
     let mut best: Option<Candidate<'_>> = None;
     let mut blocked: Option<Blocked> = None;
+    let mut others: Vec<Blocked> = Vec::new();
     for collet in collets {
         match try_collet(job, collet, effort, look_at_mm)? {
             Ok(found) => {
@@ -82,6 +83,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
                 }
             }
             Err(b) => {
+                others.push(b.clone());
                 if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
                     blocked = Some(b);
                 }
@@ -94,7 +96,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
         (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
             solve(job, Effort::Explain, look_at_mm)
         }
-        (None, Some(blocked)) => Ok(Answer::Blocked(blocked)),
+        (None, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(&others))),
         (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
 }

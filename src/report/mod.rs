@@ -13,6 +13,7 @@
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
@@ -37,6 +38,7 @@ pub mod attention;
 pub mod cautions;
 pub mod csv;
 pub mod family;
+pub mod fitted;
 pub mod numbers;
 pub mod sheet;
 pub mod stops;
@@ -49,6 +51,7 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
