@@ -20,6 +20,7 @@ pub mod solve;
 pub mod stations;
 pub mod unguided;
 pub mod wishes;
+pub mod works;
 
 use crate::job::Job;
 use crate::job::plan::Plan;

@@ -14,7 +14,7 @@ use super::stations::{Grid, moments};
 use super::unguided::Unguided;
 use super::wishes;
 use crate::job::plan::{Optimality, Plan};
-use crate::job::{Collet, Holding, Job, Objective};
+use crate::job::{Collet, FeatureKind, Holding, Job, Objective, SectionKind};
 use crate::process::Rig;
 use crate::process::features::Task;
 use crate::process::segments::{DEFAULT_FEED_MM, Segment};
@@ -316,6 +316,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
         notes.push("a thread too long to be pulled back for single-point passes is whirled in one travel".into());
     }
+    notes.extend(unusual_threads(job));
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
@@ -325,6 +326,30 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
                 section.label(i),
                 s.feed_mm
             ));
+        }
+    }
+    notes
+}
+
+/// Threads whose pitch ISO 261 does not have, each once: tools for them are made to order.
+fn unusual_threads(job: &Job) -> Vec<String> {
+    let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
+        SectionKind::Thread(t) => Some(t),
+        _ => None,
+    });
+    let tapped = job.shaft.features.iter().filter_map(|f| match &f.kind {
+        FeatureKind::TappedHole { thread, .. } => Some(thread),
+        _ => None,
+    });
+    let mut notes: Vec<String> = Vec::new();
+    // Above 60 mm the table ends.
+    for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
+        let note = format!(
+            "{}: ISO 261 has no pitch of {} mm for it; see that there is a tool",
+            thread.designation, thread.pitch_mm
+        );
+        if !notes.contains(&note) {
+            notes.push(note);
         }
     }
     notes

@@ -37,6 +37,7 @@ pub fn plan_text(plan: &Plan) -> String {
         out.push_str(&limit_costs(plan));
         out.push_str(&scatter(plan));
     }
+    out.push_str(&tools(plan));
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     out.push_str(&bullets("Notes", &notes));
     out.push_str(&bullets("Look at", &attention::look_at(plan)));
@@ -65,6 +66,9 @@ pub fn verdict_text(plan: &Plan) -> String {
         }
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
         out.push_str(&limit_costs(plan));
+    }
+    if let Some(line) = timeline::tool_line(plan) {
+        out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
     out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
     out
@@ -113,7 +117,7 @@ pub(super) fn change_text(change: &Change) -> String {
     )
 }
 
-/// The two spindles in time, and the tools.
+/// The two spindles in time.
 fn cycle(plan: &Plan) -> String {
     let mut out = String::new();
     if let Some(cycle) = &plan.cycle {
@@ -121,7 +125,12 @@ fn cycle(plan: &Plan) -> String {
         out.push_str(&section("Both spindles in time (s)", &timeline::rows(cycle)));
         out.push_str(&bullets("What to shorten first", &timeline::shorten_first(cycle)));
     }
-    out + &section("Tool places", &timeline::tools(plan))
+    out
+}
+
+/// The tools and their places.
+fn tools(plan: &Plan) -> String {
+    section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
 }
 
 /// The order, where there is one.
