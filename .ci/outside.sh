@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# The checks that need Python: our beam, cuts, programs and plans against code from outside. Called by .ci/run, after
+# The checks that need Python: our beam, cuts, programs and plans against code from outside, and drawings of known shafts. Called by .ci/run, after
 # the tests, which write the cases into target/.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -27,6 +27,9 @@ check .ci/reference.py "$target/reference_cases.json"
 if [ -f .ci/highs.py ]; then
     check .ci/highs.py "$target/sequence_programs"
 fi
+cargo build
+check .ci/drawings.py "$target/debug/spanhold" "$target/drawings"
+bash .ci/parallel.sh "$target/debug/spanhold"
 if [ -f .ci/outside.py ]; then
     cargo build --release
     check .ci/outside.py "$target/release/spanhold"
