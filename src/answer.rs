@@ -21,7 +21,7 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::costs::find(job, plan.time_s.total)?;
+        plan.limit_costs = planner::costs::find(job, plan.pace_s())?;
     }
     Ok(plan)
 }

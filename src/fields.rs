@@ -4,11 +4,15 @@
 //! draw from it. The ranges are wide: they keep out slips of the pen (a wrong unit, a lost decimal point) and what the
 //! mechanics cannot compute, not what is unusual. Ranges and defaults are common practice, no source.
 
+mod wishes;
 mod words;
+mod work;
 
 use crate::diag::Diag;
 
+pub use wishes::*;
 pub use words::nearest;
+pub use work::*;
 
 /// One quantity of a job or machine file.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -86,6 +90,8 @@ pub const COLLETS_MAX: usize = 200;
 pub const BACK_WORK_MAX: usize = 100;
 /// Most places of cross-driven tools.
 pub const REACHES_MAX: usize = 50;
+/// Most wishes of a kind.
+pub const WISHES_MAX: usize = 100;
 /// Largest file, bytes.
 pub const FILE_MAX_BYTES: u64 = 4 * 1024 * 1024;
 
@@ -411,23 +417,6 @@ pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diam
 
 /// Most parts of a family.
 pub const FAMILY_MAX: usize = 10_000;
-/// First length of a family.
-pub const VARY_LENGTH_FROM: Field =
-    required("vary.length.from", "first length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
-/// Last length of a family.
-pub const VARY_LENGTH_TO: Field =
-    required("vary.length.to", "last length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
-/// Step of the length.
-pub const VARY_LENGTH_STEP: Field =
-    required("vary.length.step", "distance of two lengths", "mm", 0.001, SHAFT_LENGTH_MAX_MM);
-/// First diameter of a family.
-pub const VARY_DIAMETER_FROM: Field =
-    required("vary.diameter.from", "first diameter of the varied section", "mm", 0.1, 120.0);
-/// Last diameter of a family.
-pub const VARY_DIAMETER_TO: Field =
-    required("vary.diameter.to", "last diameter of the varied section", "mm", 0.1, 120.0);
-/// Step of the diameter.
-pub const VARY_DIAMETER_STEP: Field = required("vary.diameter.step", "distance of two diameters", "mm", 0.001, 120.0);
 
 /// All of them, in the order of the files.
 #[rustfmt::skip]
@@ -441,9 +430,14 @@ pub const ALL: &[Field] = &[
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
+    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
     SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
     VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,
+    FACE_OFF, AXIAL_HOLE, WORK_DEPTH, DRILL_DEPTH, HEX_SOCKET, KEYWAY, KEYWAY_LENGTH, SHAVING_STEP, LETTER_HEIGHT,
+    BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,
+    TURNING_PLACES, CROSS_PLACES, FRONT_FIXED, FRONT_DRIVEN, BACK_FIXED, BACK_DRIVEN, TURRET_STATIONS, TURRET_TOOLS,
+    ORDER_PIECES, SET_UP_H, SHIFT_H, RUNNING_SHARE,
 ];
 
 #[cfg(test)]

@@ -12,6 +12,7 @@
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
+//! | [`cycle`] | a finished plan in time: both spindles, critical path, tools, an order |
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
@@ -28,6 +29,7 @@ pub mod fields;
 pub mod spread;
 pub mod units;
 
+pub mod cycle;
 pub mod input;
 pub mod job;
 pub mod mechanics;

@@ -8,14 +8,26 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft, vary};
+use super::{cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Range, Shaft, Stock};
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 10] =
-    ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates", "vary"];
+pub(super) const KEYS: [&str; 12] = [
+    "shaft",
+    "stock",
+    "machine",
+    "cutting",
+    "holding",
+    "limits",
+    "scatter",
+    "wishes",
+    "objective",
+    "rates",
+    "vary",
+    "order",
+];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
@@ -71,9 +83,14 @@ fn parts(
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
+    let wishes = wishes::read(r, map, shaft.as_ref());
+    if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
+        notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
+    }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
+    let order = order::read(r, map);
     let vary = vary::read(r, map, shaft.as_ref());
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
@@ -90,8 +107,10 @@ fn parts(
         cutting: cutting?,
         holding: holding?,
         limits: limits?,
+        wishes: wishes?,
         objective: objective?,
         rates: rates?,
+        order: order?,
         scatter: scatter?,
         vary,
         notes,

@@ -5,6 +5,7 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+mod end_work;
 mod family;
 mod features;
 mod file;
@@ -13,11 +14,14 @@ mod limits;
 mod machine;
 mod material;
 mod node;
+mod order;
 mod reader;
 mod render;
 mod section;
 mod shaft;
+mod tools;
 mod vary;
+mod wishes;
 
 use std::path::Path;
 use std::sync::Arc;

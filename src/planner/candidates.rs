@@ -7,6 +7,8 @@ use serde_json::{Value, json};
 /// How a change ranks before its time counts: what is easy to do comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ease {
+    /// A wish of one's own given up.
+    Wish,
     /// A word on the sheet: speed, tools.
     Setting,
     /// Leave from the drawing office or the customer.
@@ -95,13 +97,22 @@ fn number(
 
 /// All changes worth trying for a job.
 pub fn all(job: &Job) -> Vec<Candidate> {
-    let mut list = settings(job);
+    let mut list = wishes(job);
+    list.extend(settings(job));
     list.extend(leaves(job));
     list.extend(tooling(job));
     list.extend(limits(job));
     list.extend(machines(job));
     list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
     list
+}
+
+fn wishes(job: &Job) -> Vec<Candidate> {
+    let dropped = super::wishes::one_dropped(job).into_iter().map(|(told, left)| {
+        let says = format!("drop the wish to {told}");
+        once("wish", Ease::Wish, json!(told), Value::Null, says, move |j| j.wishes = left.clone())
+    });
+    dropped.collect()
 }
 
 fn settings(job: &Job) -> Vec<Candidate> {

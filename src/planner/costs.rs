@@ -14,7 +14,7 @@ const SAME_S: f64 = 0.05;
 pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
     let list: Vec<Candidate> = candidates::all(job)
         .into_iter()
-        .filter(|c| matches!(c.ease, Ease::Leave | Ease::Limit | Ease::Machine))
+        .filter(|c| matches!(c.ease, Ease::Wish | Ease::Leave | Ease::Limit | Ease::Machine))
         .collect();
     let mut found: Vec<LimitCost> = spread(&list, |c, _| cost(job, c, now_s))?.into_iter().flatten().collect();
     found.sort_by(|a, b| b.seconds.total_cmp(&a.seconds));

@@ -20,6 +20,7 @@ pub mod shortfall;
 pub mod solve;
 pub mod stations;
 pub mod unguided;
+pub mod wishes;
 
 use crate::job::Job;
 use crate::job::plan::Plan;
@@ -45,6 +46,6 @@ pub fn plan(job: &Job, advice: Advice, look_at_mm: &[f64]) -> Result<Plan, Defec
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })
         }
-        Answer::Blocked(blocked) => shortfall::plan(job, &blocked, advice),
+        Answer::Blocked(blocked) => shortfall::plan(job, &wishes::blamed(job, blocked)?, advice),
     }
 }

@@ -127,6 +127,10 @@ impl Ground<'_> {
             let found = checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust);
             self.note(index, s, found.ok(), settled);
         }
+        if index == 0 {
+            let start = state(0.0, 0.0, draft.piece_end(0, 0.0));
+            self.note(index, start, checks::push::front(self.rig), settled);
+        }
         let Some(nose) = stage.nose_mm else { return };
         let last = if stage.regrip_at_end { stage.to_mm } else { last_at(stage.to_mm) };
         let end = state(stage.to_mm, last, stage.to_mm);
@@ -134,6 +138,7 @@ impl Ground<'_> {
             self.note(index, end, checks::release::find(self.rig, &end).ok(), settled);
         } else {
             self.note(index, end, checks::torque::find(self.rig, nose), settled);
+            self.note(index, end, checks::push::back(self.rig, nose), settled);
             if let Ok(found) = checks::back::find(self.rig, nose) {
                 self.note(index, end, found, settled);
             }

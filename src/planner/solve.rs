@@ -4,7 +4,7 @@ use super::assemble;
 use super::draft::Draft;
 use super::frontier::{self, Blocked};
 use super::grips::{self, lands};
-use super::network::{Builder, Network, Weights};
+use super::network::{Builder, FirstStage, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
 use super::runs::Runs;
@@ -12,6 +12,7 @@ use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::Ground;
 use super::stations::{Grid, moments};
 use super::unguided::Unguided;
+use super::wishes;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, Holding, Job, Objective};
 use crate::process::Rig;
@@ -119,6 +120,9 @@ fn try_collet<'a>(
         Ok(s) => s,
         Err(refused) => return Ok(Err(Blocked::from(refused))),
     };
+    if let Some(blocked) = frontier::work_does_not_fit(&rig, &segments) {
+        return Ok(Err(blocked));
+    }
     let tasks = rig.tasks();
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
@@ -153,12 +157,15 @@ fn try_reach<'a>(
     let moments = moments(rig, reach_mm);
     let ground = Ground { rig, segments, tasks, moments: &moments };
     let fixed_s = assemble::fixed_s(&ground);
+    if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
+        return Ok(Err(blocked));
+    }
     let mut extra = look_at_mm.to_vec();
     for _ in 0..REPAIRS {
         let grid = Grid::new(rig, segments, &moments, &extra);
         let objective = rig.job.objective;
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
-        let weights = Weights { hand_over };
+        let weights = Weights { hand_over, first: FirstStage::new(&ground, &grid) };
         let found = match rig.job.holding {
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
@@ -285,13 +292,16 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let mut best = (found.draft.clone(), before.clone());
     if effort == Effort::Best {
         let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
-        let placed = placing::place(&ground, &lands(&rig), found.draft, PLACE_STEP_MM, most_s)?;
+        let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
         let settled = ground.settle(&placed, SETTLE_STEP_MM);
-        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() {
+        // Moving the first hand-over may hide less of the work on the rear end.
+        let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
+        let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
+        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast {
             best = (placed, settled);
         }
     }
-    let total = assemble::times(&ground, &best.0, &best.1).total;
+    let total = assemble::objective_s(&ground, &best.0, &best.1);
     // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
     let gap = ((total - found.least_s) / total).max(0.0);
     let gap = if gap < 1e-9 { 0.0 } else { gap };

@@ -7,6 +7,7 @@ pub mod checks;
 pub mod features;
 pub mod forces;
 pub mod moment;
+pub mod pace;
 pub mod profile;
 pub mod rig;
 pub mod segments;
@@ -15,6 +16,7 @@ pub mod speed;
 pub mod state;
 pub mod stops;
 pub mod timing;
+pub mod tooling;
 
 pub use answers::Answers;
 pub use rig::Rig;

@@ -1,5 +1,6 @@
 //! A job on its machine with one counter-spindle collet: everything a state needs, worked out once.
 
+use super::features::BackTask;
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
 use crate::job::{Collet, Holding, Job};
@@ -29,13 +30,15 @@ pub struct Rig<'a> {
     pub edge: Edge,
     /// Finished profile.
     pub profile: Profile,
+    /// Work on the rear end, after part-off.
+    pub back: Vec<BackTask>,
 }
 
 impl<'a> Rig<'a> {
     /// Prepares a job with a collet.
     pub fn new(job: &'a Job, collet: Option<&'a Collet>) -> Rig<'a> {
         let m = &job.shaft.material;
-        Rig {
+        let mut rig = Rig {
             job,
             collet,
             elastic: Elastic {
@@ -53,7 +56,10 @@ impl<'a> Rig<'a> {
                 approach_rad: job.cutting.approach_deg.to_radians(),
             },
             profile: Profile::new(&job.shaft),
-        }
+            back: Vec::new(),
+        };
+        rig.back = rig.back_tasks();
+        rig
     }
 
     /// What is behind the tool at a turned length: the headstock as far from the bush as the last re-grip left it, or,

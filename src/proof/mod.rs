@@ -9,6 +9,7 @@ mod moments;
 mod scatter;
 mod stops;
 mod times;
+mod wishes;
 
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job};
@@ -116,6 +117,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let mut case = Case { plan, rig, segments, verified: Verified::default() };
     case.stops();
     case.grips();
+    case.wishes();
     // With stages or pieces out of order the states would mean nothing.
     if case.verified.holds() {
         case.cuts();

@@ -14,6 +14,8 @@
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`timeline`] | rows of the cycle, the tool places and the order |
+//! | [`gantt`] | both spindles in time, as a strip |
 //! | [`family`] | a family of parts: a map or a curve |
 //! | [`sheet`] | one HTML page for the machine |
 //!
@@ -23,11 +25,13 @@
 mod axis;
 mod chart;
 mod drawing;
+pub mod gantt;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
 mod strips;
+pub mod timeline;
 
 pub mod attention;
 pub mod cautions;
@@ -45,6 +49,7 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use gantt::gantt_svg;
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};

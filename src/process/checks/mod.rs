@@ -7,6 +7,7 @@ pub mod bore;
 pub mod chatter;
 pub mod cut;
 pub mod drill;
+pub mod push;
 pub mod release;
 pub mod sag;
 pub mod stiffness;
