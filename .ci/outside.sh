@@ -27,7 +27,8 @@ check .ci/reference.py "$target/reference_cases.json"
 if [ -f .ci/highs.py ]; then
     check .ci/highs.py "$target/sequence_programs"
 fi
+cargo build --release
+check .ci/schema.py "$target/release/spanhold"
 if [ -f .ci/outside.py ]; then
-    cargo build --release
     check .ci/outside.py "$target/release/spanhold"
 fi

@@ -20,12 +20,16 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("planner", &["units", "spread", "job", "mechanics", "process"]),
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("fit", &["units", "diag", "job", "mechanics", "process"]),
+    ("schema", &["fields", "job::plan"]),
     ("input", &["units", "diag", "fields", "job"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan", "job::readings"]),
     ("answer", &["job", "planner", "proof", "report"]),
     ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
-    ("cli", &["diag", "spread", "input", "job", "planner", "process", "proof", "fit", "report", "answer", "page"]),
+    (
+        "cli",
+        &["diag", "spread", "input", "job", "planner", "process", "proof", "fit", "schema", "report", "answer", "page"],
+    ),
 ];
 
 /// The longest file that is still read at a sitting.

@@ -11,6 +11,7 @@ mod out;
 mod plan;
 mod progress;
 mod recheck;
+mod schema;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
@@ -74,6 +75,8 @@ enum Command {
     Batch(batch::Args),
     /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
     Fit(fit::Args),
+    /// The JSON Schema of a job, machine, readings or plan file, for editors.
+    Schema(schema::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -102,6 +105,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
         Command::Fit(args) => fit::run(&args),
+        Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

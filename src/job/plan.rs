@@ -3,10 +3,11 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -16,7 +17,7 @@ pub enum Verdict {
 }
 
 /// The whole answer to a job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -64,7 +65,7 @@ pub struct Plan {
 }
 
 /// One stage: one grip (or none) from one stop to the next.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -101,7 +102,7 @@ impl Stage {
 }
 
 /// Where the counter-spindle holds.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -113,7 +114,7 @@ pub struct GripPlace {
 }
 
 /// One check at its worst.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -131,7 +132,7 @@ pub struct CheckResult {
 }
 
 /// One piece of turning: a segment, cut at the stops.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -157,7 +158,7 @@ pub struct Segment {
 }
 
 /// A feature and the moment it is cut.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -172,7 +173,7 @@ pub struct FeatureMoment {
 }
 
 /// A line left on a surface by a stop.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -185,7 +186,7 @@ pub struct Witness {
 }
 
 /// Time a part by cause, s.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -201,7 +202,7 @@ pub struct Times {
 }
 
 /// How far from the proven best the plan may be, and on which grid.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -210,7 +211,7 @@ pub struct Optimality {
 }
 
 /// The quote.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -221,7 +222,7 @@ pub struct Quote {
 }
 
 /// What one part costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -231,7 +232,7 @@ pub struct Cost {
 }
 
 /// Why there is no plan and what would help.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -244,7 +245,7 @@ pub struct Shortfall {
 }
 
 /// One change that would make it feasible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -256,7 +257,7 @@ pub struct Change {
 }
 
 /// What a limit costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -271,7 +272,7 @@ pub struct LimitCost {
 }
 
 /// A plan against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -282,7 +283,7 @@ pub struct ScatterReport {
 }
 
 /// A stage against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -295,7 +296,7 @@ pub struct ScatterStage {
 }
 
 /// How often a check breaks.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,
@@ -303,7 +304,7 @@ pub struct Broken {
 }
 
 /// The shaft as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -314,7 +315,7 @@ pub struct ShaftOutline {
 }
 
 /// A section as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -337,7 +338,7 @@ pub struct SectionOutline {
 }
 
 /// A feature as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -352,7 +353,7 @@ pub struct FeatureOutline {
 }
 
 /// The machine as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -372,7 +373,7 @@ pub struct LayoutOutline {
 }
 
 /// One point of the utilisation chart.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,

@@ -16,6 +16,7 @@
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`family`] | a family of parts: a map or a curve |
+//! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -44,6 +45,7 @@ pub mod tables;
 pub mod text;
 pub mod verdict;
 pub mod words;
+pub mod xlsx;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
@@ -51,6 +53,7 @@ pub use fitted::{fitted_text, fitted_yaml};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
+pub use xlsx::plan_xlsx;
 
 use std::fmt;
 
@@ -64,6 +67,11 @@ pub enum ReportError {
         /// Which one.
         what: String,
     },
+    /// The spreadsheet library failed.
+    Workbook {
+        /// Its message.
+        message: String,
+    },
     /// The chart library failed.
     Chart {
         /// Its message.
@@ -75,6 +83,7 @@ impl fmt::Display for ReportError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
+            ReportError::Workbook { message } => write!(f, "the workbook could not be written: {message}"),
             ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
         }
     }
