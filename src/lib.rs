@@ -16,6 +16,7 @@
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
+//! | [`schema`] | JSON Schemas of the files, from the fields and the plan's types |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`draft`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
@@ -42,3 +43,4 @@ pub mod planner;
 pub mod process;
 pub mod proof;
 pub mod report;
+pub mod schema;

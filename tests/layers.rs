@@ -22,6 +22,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("planner", &["units", "spread", "job", "mechanics", "process", "cycle"]),
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("fit", &["units", "diag", "job", "mechanics", "process"]),
+    ("schema", &["fields", "job::plan"]),
     ("input", &["units", "diag", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
     ("draft", &["diag", "fields", "job", "input"]),
@@ -32,8 +33,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "cli",
         &[
-            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit", "report",
-            "answer", "page",
+            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit", "schema",
+            "report", "answer", "page",
         ],
     ),
 ];

@@ -14,6 +14,7 @@ mod page;
 mod plan;
 mod progress;
 mod recheck;
+mod schema;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
@@ -82,6 +83,8 @@ enum Command {
     /// The local page: change a job and see its plan at once.
     #[cfg(feature = "page")]
     Page(page::Args),
+    /// The JSON Schema of a job, machine, readings or plan file, for editors.
+    Schema(schema::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -113,6 +116,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Fit(args) => fit::run(&args),
         #[cfg(feature = "page")]
         Command::Page(args) => page::run(&args),
+        Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

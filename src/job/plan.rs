@@ -3,10 +3,11 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
@@ -17,7 +18,7 @@ pub enum Verdict {
 }
 
 /// The whole answer to a job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
@@ -82,7 +83,7 @@ impl Plan {
 }
 
 /// One stage: one grip (or none) from one stop to the next.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
@@ -120,7 +121,7 @@ impl Stage {
 }
 
 /// Where the counter-spindle holds.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
@@ -133,7 +134,7 @@ pub struct GripPlace {
 }
 
 /// One check at its worst.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
@@ -152,7 +153,7 @@ pub struct CheckResult {
 }
 
 /// One piece of turning: a segment, cut at the stops.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
@@ -182,7 +183,7 @@ pub struct Segment {
 }
 
 /// A feature and the moment it is cut.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
@@ -207,7 +208,7 @@ pub struct FeatureMoment {
 }
 
 /// A line left on a surface by a stop.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
@@ -221,7 +222,7 @@ pub struct Witness {
 }
 
 /// Time a part by cause, s.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
@@ -238,8 +239,8 @@ pub struct Times {
 }
 
 /// One part after the other: what both spindles do from the start of a part to the start of the next, in the steady run.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Cycle {
     /// Time from part to part, the bar change spread over the parts of a bar, s.
@@ -269,8 +270,8 @@ pub struct Cycle {
 }
 
 /// A bar of the timeline.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Operation {
     /// `headstock`, `both`, `counter_spindle`.
@@ -288,8 +289,8 @@ pub struct Operation {
 }
 
 /// Something on the critical path.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Critical {
     pub what: String,
@@ -299,8 +300,8 @@ pub struct Critical {
 }
 
 /// Tools and places.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Tooling {
     pub fits: bool,
@@ -313,8 +314,8 @@ pub struct Tooling {
 }
 
 /// A kind of place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct ToolRoom {
     /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed`, `back_driven`.
@@ -330,8 +331,8 @@ pub struct ToolRoom {
 }
 
 /// An order.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct OrderQuote {
     pub pieces: usize,
@@ -353,8 +354,8 @@ pub struct OrderQuote {
 }
 
 /// An order of another size.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Quantity {
     pub pieces: usize,
@@ -364,8 +365,8 @@ pub struct Quantity {
 }
 
 /// What a change of one time does to the time from part to part.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[allow(missing_docs)]
 pub struct Sensitivity {
     /// `cutting_speed`, `hand_over`, `regrip`, `tool_change`.
@@ -378,7 +379,7 @@ pub struct Sensitivity {
 }
 
 /// How far from the proven best the plan may be, and on which grid.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
@@ -388,7 +389,7 @@ pub struct Optimality {
 }
 
 /// The quote.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
@@ -400,7 +401,7 @@ pub struct Quote {
 }
 
 /// What one part costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
@@ -411,7 +412,7 @@ pub struct Cost {
 }
 
 /// Why there is no plan and what would help.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
@@ -425,7 +426,7 @@ pub struct Shortfall {
 }
 
 /// One change that would make it feasible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
@@ -438,7 +439,7 @@ pub struct Change {
 }
 
 /// What a limit costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
@@ -454,7 +455,7 @@ pub struct LimitCost {
 }
 
 /// A plan against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
@@ -466,7 +467,7 @@ pub struct ScatterReport {
 }
 
 /// A stage against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
@@ -480,7 +481,7 @@ pub struct ScatterStage {
 }
 
 /// How often a check breaks.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
@@ -489,7 +490,7 @@ pub struct Broken {
 }
 
 /// The shaft as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
@@ -501,7 +502,7 @@ pub struct ShaftOutline {
 }
 
 /// A section as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
@@ -525,7 +526,7 @@ pub struct SectionOutline {
 }
 
 /// A feature as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
@@ -541,7 +542,7 @@ pub struct FeatureOutline {
 }
 
 /// The machine as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
@@ -562,7 +563,7 @@ pub struct LayoutOutline {
 }
 
 /// One point of the utilisation chart.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
