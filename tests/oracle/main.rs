@@ -339,7 +339,8 @@ fn ledger(counts: &Counts) -> Vec<Row> {
         let mut t = Table::new(source, standing, Agreement::Share(share));
         let told = |a: f64, b: f64| if (a - b).abs() <= TOLD_APART * a { a } else { b };
         let all = counts.least.iter().filter(|l| l.3 == slowed);
-        let entries = all.map(|(seed, search, ours, _)| (format!("job {seed}"), format!("{search:.6}"), told(*search, *ours)));
+        let entries =
+            all.map(|(seed, search, ours, _)| (format!("job {seed}"), format!("{search:.6}"), told(*search, *ours)));
         // The search's time is kept to a microsecond, a hundredth of what is allowed.
         t.worst_of(&format!("sequence: least time, {how}, s"), entries.collect());
         rows.extend(t.done());

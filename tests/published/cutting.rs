@@ -161,7 +161,8 @@ fn edge_in_cut() -> Vec<Row> {
         Standing::Computed("adding up a fine chain along the tool's contour"),
         Agreement::Share(0.001),
     );
-    let cases = [(0.05, 0.4, 93.0), (0.4, 0.4, 90.0), (0.3, 0.4, 75.0), (1.5, 0.4, 93.0), (2.0, 0.8, 45.0), (3.0, 0.2, 105.0)];
+    let cases =
+        [(0.05, 0.4, 93.0), (0.4, 0.4, 90.0), (0.3, 0.4, 75.0), (1.5, 0.4, 93.0), (2.0, 0.8, 45.0), (3.0, 0.2, 105.0)];
     for (ap, nose, approach) in cases {
         let ours = force(1659.0, 0.21, nose, approach, ap, 0.1);
         let (length, chord) = contour(ap, nose, f64::to_radians(approach));

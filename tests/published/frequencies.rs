@@ -168,7 +168,11 @@ fn pinned_with_shear() -> Vec<Row> {
             let (a, b) = (density * density * inertia / shear, density * (area + inertia * (1.0 + e / shear) * k2));
             let c = e * inertia * k2 * k2;
             let omega = (2.0 * c / (b + (b * b - 4.0 * a * c).sqrt())).sqrt();
-            t.closed(format!("d {d} × {l}, pinned–pinned with shear and rotary inertia, mode {mode}, rad/s"), omega, ours);
+            t.closed(
+                format!("d {d} × {l}, pinned–pinned with shear and rotary inertia, mode {mode}, rad/s"),
+                omega,
+                ours,
+            );
         }
     }
     t.done()

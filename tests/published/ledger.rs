@@ -5,7 +5,6 @@ use crate::row::{BLESS, KEPT_FOLDER, Row};
 use std::fmt::Write;
 use std::path::Path;
 
-
 const HEAD: &str = "\
 # What it is checked against
 

@@ -170,7 +170,8 @@ fn both(s: &Setup) -> (chatter::LeastReal, f64) {
 }
 
 const SCAN: &str = "whole receptance of the same mesh";
-const DENSE: Standing = Standing::Computed("dense eigenvalues of a general linear-algebra library and a scan over frequency");
+const DENSE: Standing =
+    Standing::Computed("dense eigenvalues of a general linear-algebra library and a scan over frequency");
 
 /// With enough modes it is the value of the scan and little more than what the rest is given; with twelve it is at most
 /// a tenth above, on the safe side.
@@ -180,7 +181,8 @@ fn least_real() -> Vec<Row> {
     for (i, s) in SETUPS.iter().enumerate() {
         let (ours, scanned) = both(s);
         let printed = format!("{scanned:e}");
-        let name = |count: usize| format!("bar on springs {}, tool at {} mm, {count} modes: |min Re G|, mm/N", i + 1, s.tool);
+        let name =
+            |count: usize| format!("bar on springs {}, tool at {} mm, {count} modes: |min Re G|, mm/N", i + 1, s.tool);
         twelve.printed(name(MODES), &printed, ours.mm_per_n);
         let most = with_modes(s, MOST_MODES);
         let mut sixty = Table::new(SCAN, DENSE, Agreement::Share(NEAR + 1.2 * most.left_out));

@@ -341,11 +341,7 @@ fn threads_are_read_in_the_ways_people_write_them() {
 
 #[test]
 fn centre_holes_are_read_in_the_ways_people_write_them() {
-    for (text, pilot, mouth) in [
-        ("A3.15/6.7", 3.15, 6.7),
-        ("ISO 6411 - B4/12.5", 4.0, 12.5),
-        ("R 6.3", 6.3, 13.2),
-    ] {
+    for (text, pilot, mouth) in [("A3.15/6.7", 3.15, 6.7), ("ISO 6411 - B4/12.5", 4.0, 12.5), ("R 6.3", 6.3, 13.2)] {
         let hole = iso6411::parse(text).expect(text);
         assert_eq!((hole.pilot_mm, hole.mouth_mm), (pilot, mouth), "{text}");
     }
