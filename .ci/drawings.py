@@ -9,6 +9,7 @@ have the very sections of the shaft, with the tolerances and threads that the di
 drawing must be named in the notes. `--fixtures` writes a few of them, with what must come back, for the Rust tests.
 """
 
+import csv
 import json
 import math
 import random
@@ -18,6 +19,7 @@ import sys
 from pathlib import Path
 
 import ezdxf
+import openpyxl
 from ezdxf import units as u
 from ezdxf.enums import TextEntityAlignment  # noqa: F401  (the library's own check that it is whole)
 
@@ -415,7 +417,20 @@ def fixtures(folder):
     for name, how in FIXTURES.items():
         sheet = write(folder / f"{name}.dxf", how, SEED)
         listed[name] = {"args": (["--flip"] if how["flip"] else []), "sections": expected(sheet)}
+    workbook(folder / "sections.xlsx")
     (folder / "expected.json").write_text(json.dumps(listed, indent=1) + "\n")
+
+
+def workbook(path):
+    """The list of sections that `tests/drawings/sections.csv` has too, as a workbook, written by openpyxl."""
+    book = openpyxl.Workbook()
+    sheet = book.active
+    sheet.title = "shaft"
+    for row in csv.reader((path.parent / "sections.csv").open(encoding="utf-8"), delimiter=";"):
+        # A spreadsheet has numbers, not the texts of a CSV file.
+        sheet.append([float(cell.replace(",", ".")) if re.fullmatch(r"[0-9.,]+", cell) else cell or None for cell in row])
+    book.create_sheet("notes").append(["invented"])
+    book.save(path)
 
 
 def main():

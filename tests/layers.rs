@@ -22,18 +22,19 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("planner", &["units", "spread", "job", "mechanics", "process", "cycle"]),
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("fit", &["units", "diag", "job", "mechanics", "process"]),
+    ("schema", &["fields", "job::plan"]),
     ("input", &["units", "diag", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
     ("draft", &["diag", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["job::plan", "job::readings"]),
-    ("answer", &["job", "planner", "proof", "report"]),
-    ("page", &["diag", "input", "job", "planner", "process", "proof", "report", "answer"]),
+    ("answer", &["diag", "job", "planner", "process", "proof", "report"]),
+    ("page", &["diag", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"]),
     (
         "cli",
         &[
-            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit", "report",
-            "answer", "page",
+            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit", "schema",
+            "report", "answer", "page",
         ],
     ),
 ];

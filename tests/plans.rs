@@ -131,6 +131,26 @@ fn the_worked_plans_are_those_of_the_demo_jobs() {
     assert!(old.is_empty(), "\nstale, renew with `{RENEW}`:\n  {}\n", old.join("\n  "));
 }
 
+/// The demo of a family of parts: its map is stored beside the plan of its nominal part.
+const FAMILY: &str = "platen-shaft";
+
+#[test]
+fn the_map_of_the_family_is_that_of_its_job() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let drawn = dir.path().join("map.svg");
+    let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_spanhold"));
+    command.current_dir(root().join("demo")).arg("batch").arg(format!("{FAMILY}.yaml")).arg("--map").arg(&drawn);
+    let called = command.output().expect("it starts");
+    assert!(called.status.success(), "{}", String::from_utf8_lossy(&called.stderr));
+    let now = read(&drawn).unwrap_or_else(|e| panic!("{e}"));
+    let stored = root().join("plans").join(FAMILY).join("map.svg");
+    if std::env::var_os("SPANHOLD_BLESS").is_some() {
+        std::fs::create_dir_all(stored.with_file_name("")).expect("the folder can be made");
+        std::fs::write(&stored, &now).expect("the file can be written");
+    }
+    assert_eq!(stale(&stored, &now), None, "renew with `{RENEW}`");
+}
+
 #[test]
 fn every_stored_plan_belongs_to_a_demo_job_and_is_proven_as_it_is_stored() {
     let jobs: Vec<PathBuf> = files("demo", "yaml");

@@ -9,9 +9,12 @@ mod files;
 mod fit;
 mod new;
 mod out;
+#[cfg(feature = "page")]
+mod page;
 mod plan;
 mod progress;
 mod recheck;
+mod schema;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
@@ -77,6 +80,11 @@ enum Command {
     Draft(draft::Args),
     /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
     Fit(fit::Args),
+    /// The local page: change a job and see its plan at once.
+    #[cfg(feature = "page")]
+    Page(page::Args),
+    /// The JSON Schema of a job, machine, readings or plan file, for editors.
+    Schema(schema::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -106,6 +114,9 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Batch(args) => batch::run(&args),
         Command::Draft(args) => draft::run(&args),
         Command::Fit(args) => fit::run(&args),
+        #[cfg(feature = "page")]
+        Command::Page(args) => page::run(&args),
+        Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

@@ -46,6 +46,9 @@ const CENTRE_SHORT: f64 = 0.02;
 const FRAME_SHARE: f64 = 0.10;
 const FRAME_MM: f64 = 10.0;
 
+/// What begins this near to the end of the contour, on the axis, is the rest of it, mm.
+const REST_MM: f64 = 5.0;
+
 /// The axis: a point on it and its direction.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Axis {
@@ -133,6 +136,7 @@ pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
         let Some(axis) = Axis::through(centre.a, centre.b) else { continue };
         let (from, to) = ordered(axis.of(centre.a).0, axis.of(centre.b).0);
         if let Some(best) = best_on(&edges, &parts, &axis, from, to, gap) {
+            goes_on_behind_a_gap(&edges, &parts, best, &axis, gap)?;
             let how = format!(
                 "The axis is the centre line from {} to {} on layer `{}`.",
                 centre.a.text(),
@@ -181,15 +185,21 @@ fn box_of(edges: &[Segment], part: &[usize]) -> (Point, Point) {
     bounds(&corners)
 }
 
+/// Least and greatest place along the axis, and height above it, of a part.
+fn extent(edges: &[Segment], part: &[usize], axis: &Axis) -> [f64; 4] {
+    part.iter()
+        .flat_map(|k| [axis.of(edges[*k].a), axis.of(edges[*k].b)])
+        .fold([f64::INFINITY, f64::NEG_INFINITY, f64::INFINITY, f64::NEG_INFINITY], |e, (z, r)| {
+            [e[0].min(z), e[1].max(z), e[2].min(r), e[3].max(r)]
+        })
+}
+
 /// The longest part that lies on the centre line, within its ends and about its height.
 fn best_on(edges: &[Segment], parts: &[Vec<usize>], axis: &Axis, from: f64, to: f64, gap: f64) -> Option<usize> {
     let room = FRAME_SHARE * (to - from) + FRAME_MM;
     let mut best: Option<(usize, f64)> = None;
     for (i, part) in parts.iter().enumerate() {
-        let ends: Vec<(f64, f64)> = part.iter().flat_map(|k| [axis.of(edges[*k].a), axis.of(edges[*k].b)]).collect();
-        let least = |f: fn(&(f64, f64)) -> f64| ends.iter().map(f).fold(f64::INFINITY, f64::min);
-        let most = |f: fn(&(f64, f64)) -> f64| ends.iter().map(f).fold(f64::NEG_INFINITY, f64::max);
-        let (z0, z1, r0, r1) = (least(|e| e.0), most(|e| e.0), least(|e| e.1), most(|e| e.1));
+        let [z0, z1, r0, r1] = extent(edges, part, axis);
         let long = z1 - z0;
         let inside = z0 >= from - room && z1 <= to + room;
         // The centre line runs through the part, not beside it.
@@ -200,6 +210,41 @@ fn best_on(edges: &[Segment], parts: &[Vec<usize>], axis: &Axis, from: f64, to: 
         }
     }
     best.map(|(i, _)| i)
+}
+
+/// A part on the axis that begins right where the contour ends is the rest of it, behind a gap that is not closed: half a
+/// shaft must not pass for a whole one.
+fn goes_on_behind_a_gap(
+    edges: &[Segment],
+    parts: &[Vec<usize>],
+    best: usize,
+    axis: &Axis,
+    gap: f64,
+) -> Result<(), Diag> {
+    let [z0, z1, low, high] = extent(edges, &parts[best], axis);
+    for (i, part) in parts.iter().enumerate().filter(|(i, _)| *i != best) {
+        let [y0, y1, r0, r1] = extent(edges, &parts[i], axis);
+        let beyond = if y0 >= z1 - REST_MM {
+            Some((z1, y0))
+        } else if y1 <= z0 + REST_MM {
+            Some((y1, z0))
+        } else {
+            None
+        };
+        let Some((end, begin)) = beyond.filter(|(end, begin)| begin - end <= REST_MM) else { continue };
+        let on = r0 <= gap && r1 >= -gap && r1 - r0 > gap && part.len() > 1 && r1 <= 2.0 * high.max(-low);
+        if on {
+            return Err(Diag::new(format!(
+                "the contour is open between {} and {}",
+                axis.point(end.min(begin), 0.0).text(),
+                axis.point(end.max(begin), 0.0).text()
+            ))
+            .help(format!(
+                "ends up to {gap} mm apart are joined; close it in the drawing, or join more with `--gap`"
+            )));
+        }
+    }
+    Ok(())
 }
 
 /// Whether a part is nothing but upright and level lines around another part.

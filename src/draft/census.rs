@@ -35,6 +35,10 @@ pub struct RawDimension {
 /// Codes of the points of a dimension.
 const DIMENSION_POINTS: [i32; 4] = [10, 13, 14, 15];
 
+/// Variables of the header that are read; `$HANDSEED` and `$HANDLING` keep the library's own order.
+const VARIABLES: [&str; 7] =
+    ["$ACADVER", "$INSUNITS", "$MEASUREMENT", "$DIMLFAC", "$DWGCODEPAGE", "$HANDSEED", "$HANDLING"];
+
 /// The count.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Census {
@@ -46,8 +50,10 @@ pub struct Census {
     pub outside_blocks: BTreeMap<String, usize>,
     /// Dimensions outside blocks.
     pub dimensions: Vec<RawDimension>,
-    /// Bytes of the table of dimension styles.
-    pub dimension_styles: Option<std::ops::Range<usize>>,
+    /// Bytes that no draft needs and that the library can stumble over, ascending: the table of dimension styles (in one of
+    /// R12 it takes the name of an arrow for a handle and gives up) and most variables of the header (it panics at times that
+    /// are out of all bounds).
+    pub needless: Vec<std::ops::Range<usize>>,
 }
 
 /// A pair of code and value.
@@ -62,19 +68,20 @@ pub fn census(bytes: &[u8]) -> Census {
     let (mut section, mut named, mut variable) = (String::new(), false, String::new());
     let mut dimension: Option<RawDimension> = None;
     let mut open: Option<(String, String, (f64, f64))> = None;
-    // Begin of the last `TABLE`, and of one of dimension styles.
-    let (mut table, mut styles): (usize, Option<usize>) = (0, None);
+    // Begin of the last `TABLE`, of one of dimension styles, and of a variable.
+    let (mut table, mut styles, mut needless): (usize, Option<usize>, Option<usize>) = (0, None, None);
     let mut see = |code: i32, value: Value, at: std::ops::Range<usize>| -> bool {
         match (code, &value) {
-            (0, Value::Text(word)) if word == "TABLE" => table = at.start,
-            (2, Value::Text(word)) if word == "DIMSTYLE" && section == "TABLES" && all.dimension_styles.is_none() => {
-                styles = styles.or(Some(table));
-            }
-            (0, Value::Text(word)) if word == "ENDTAB" => {
-                if let Some(from) = styles.take() {
-                    all.dimension_styles = Some(from..at.end);
+            (0 | 9, Value::Text(word)) => {
+                all.needless.extend(needless.take().map(|from| from..at.start));
+                match word.as_str() {
+                    "TABLE" => table = at.start,
+                    "ENDTAB" => all.needless.extend(styles.take().map(|from| from..at.end)),
+                    name if code == 9 && section == "HEADER" && !VARIABLES.contains(&name) => needless = Some(at.start),
+                    _ => {}
                 }
             }
+            (2, Value::Text(word)) if word == "DIMSTYLE" && section == "TABLES" => styles = styles.or(Some(table)),
             _ => {}
         }
         if let Some(d) = &mut dimension {
@@ -256,6 +263,18 @@ mod tests {
         assert_eq!(all.kinds[&("LINE".into(), "0".into())], Kind { count: 2, at: (1.5, 0.0) });
         assert_eq!(all.outside_blocks.get("LINE"), Some(&2));
         assert_eq!(all.outside_blocks.get("HATCH"), Some(&0));
+    }
+
+    #[test]
+    fn what_the_library_stumbles_over_is_found() {
+        let styles = "0\nTABLE\n2\nDIMSTYLE\n70\n1\n0\nDIMSTYLE\n5\nARCHTICK\n0\nENDTAB\n";
+        let times = "9\n$TDCREATE\n40\n1e308\n9\n$TDUPDATE\n40\n1e308\n";
+        let text = format!(
+            "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n{times}0\nENDSEC\n0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n0\nENDTAB\n{styles}0\nENDSEC\n0\nEOF\n"
+        );
+        let found = census(text.as_bytes()).needless;
+        let cut: String = found.iter().map(|r| &text[r.clone()]).collect();
+        assert_eq!(cut, format!("{times}{styles}"));
     }
 
     #[test]

@@ -64,7 +64,7 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
         };
         // Lone numbers and words are no labels of a surface.
         if said.unknown.is_some() || (said.thread.is_none() && !said.diameter) {
-            out.left.push(place("not understood"));
+            out.left.push(place("no size with a tolerance, thread or roughness"));
             continue;
         }
         give(&said, said.number, &[places.s(text.at)], sections, &mut out, place);
@@ -135,7 +135,8 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         format!("DIMENSION `{text}` on layer `{}` at {}: {why}", d.layer, a.text())
     };
     if said.unknown.is_some() {
-        out.left.push(place("not understood"));
+        let unknown = said.unknown.unwrap_or_default();
+        out.left.push(place(&format!("`{}` in it is not known", quoted(&unknown))));
         return;
     }
     let (along_a, along_b) = (places.axis.of(a), places.axis.of(b));

@@ -3,6 +3,7 @@
 use dxf::Drawing;
 use dxf::entities::EntityType;
 use dxf::enums::{DrawingUnits, Units};
+use std::panic::catch_unwind;
 use std::path::Path;
 
 use super::Options;
@@ -34,16 +35,22 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     }
     let counted = census(bytes);
     let binary = bytes.starts_with(BINARY);
-    // No style of a dimension is needed, and the library takes the name of an arrow in one of R12 for a handle and gives up.
-    let lean: Vec<u8> = match counted.dimension_styles.clone() {
-        Some(styles) => [&bytes[..styles.start], &bytes[styles.end..]].concat(),
-        None => bytes.to_vec(),
-    };
-    let drawing = Drawing::load(&mut &lean[..]).map_err(|e| {
+    let mut lean = Vec::with_capacity(bytes.len());
+    let mut from = 0;
+    for needless in &counted.needless {
+        lean.extend_from_slice(bytes.get(from..needless.start).unwrap_or_default());
+        from = needless.end;
+    }
+    lean.extend_from_slice(bytes.get(from..).unwrap_or_default());
+    let broken = |e: String| {
         let version = counted.version.as_deref().map_or(String::new(), |v| format!(" (version {v})"));
         Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
             .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
-    })?;
+    };
+    // A broken file must not end in a panic, whatever the library meets in it.
+    let drawing = catch_unwind(|| Drawing::load(&mut &lean[..]))
+        .map_err(|_| broken("the reader gave up on it".into()))?
+        .map_err(|e| broken(e.to_string()))?;
     if counted.kinds.is_empty() {
         return Err(Diag::new(format!("{shown} holds no drawing: no entity stands in it"))
             .help("is it a DXF file, and is the shaft in model space?"));

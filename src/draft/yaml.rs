@@ -100,6 +100,7 @@ pub fn job(content: &Content) -> String {
         None => {
             out.push_str("\n# PLACEHOLDER: an invented machine. Name the file of yours: `machine: my-machine.yaml`, or draft with\n# `--machine my-machine.yaml`.\n");
             out.push_str(template_machine());
+            out.push('\n');
         }
     }
     out.push_str(

@@ -133,6 +133,7 @@ impl<'a> Builder<'a> {
     fn look_back(&mut self) {
         let last = self.grid.last();
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
+            crate::spread::breathe();
             let regrips: Vec<usize> = match i {
                 0 => vec![0],
                 _ => (0..=i)
@@ -285,6 +286,7 @@ impl<'a> Builder<'a> {
         at_station[0].push(0);
         for i in 0..self.grid.last() {
             for from in std::mem::take(&mut at_station[i]) {
+                crate::spread::breathe();
                 let (node, reached) = (net.nodes[from], net.reached[from]);
                 if hopeless(reached + ahead(node)) {
                     continue;

@@ -112,6 +112,7 @@ impl<'a> Runs<'a> {
         let mut clock = Clock::new(l, i, gripped);
         let (mut sure, mut margin) = (true, f64::INFINITY);
         for k in i..grid.last() {
+            crate::spread::breathe();
             if grid.fed_to(k + 1) > limit + SAME_MM || (k > i && grid.stations[k].wished) {
                 return;
             }

@@ -162,6 +162,7 @@ impl Ground<'_> {
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
         let states: Vec<(State, Answers)> = (0..=steps as usize)
             .filter_map(|i| {
+                crate::spread::breathe();
                 let s = state(from_mm + (to_mm - from_mm) * i as f64 / steps);
                 self.rig.answers(&s).ok().map(|a| (s, a))
             })

@@ -189,6 +189,7 @@ impl<'a> Unguided<'a> {
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
         for station in (down_to..=end - column.len()).rev() {
             let state = self.state(station, grip, end);
+            crate::spread::breathe();
             let Ok(answers) = self.ground.rig.answers(&state) else { break };
             column.push(Seen { station, state, answers });
         }

@@ -89,6 +89,7 @@ impl Case<'_> {
     ) -> Option<f64> {
         let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
         self.verified.states += 1;
+        crate::spread::breathe();
         let Ok(answers) = self.rig.answers(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
             return None;
