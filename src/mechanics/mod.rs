@@ -9,3 +9,4 @@ pub mod cutting;
 pub mod drilling;
 pub mod modes;
 pub mod overhang;
+pub mod receptance;

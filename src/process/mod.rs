@@ -16,7 +16,7 @@ pub mod state;
 pub mod stops;
 pub mod timing;
 
-pub use answers::Answers;
+pub use answers::{Answers, Posed};
 pub use rig::Rig;
 pub use segments::{Segment, Work};
 pub use state::{Counter, Guide, State};
