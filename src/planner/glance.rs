@@ -12,7 +12,8 @@ use std::cell::OnceCell;
 const GLANCE: f64 = 1.14;
 
 impl Looker<'_> {
-    /// Whether a state is sure or dead, and how fast it may be, as [`Looker::outlook`] tells; its margin may stay unknown (NaN).
+    /// Whether a state is sure or dead, and how fast it may be, as [`Looker::outlook`] tells; its margin is at most what it
+    /// says, for no state uses less than what does not depend on the speed.
     ///
     /// Most states are at ease or beyond help, and one count, or none, tells; ranking them takes several.
     pub fn glance(&self, grip: usize, station: usize, side: Side) -> Outlook {
@@ -74,7 +75,7 @@ impl Looker<'_> {
                 return None;
             }
             let hopeful_rpm = if ends.len() == 1 { *rpm } else { rpm + guard(*rpm, *rpm) };
-            found[side] = Outlook { sure: true, dead: false, hopeful_rpm, margin: f64::NAN };
+            found[side] = Outlook { sure: true, dead: false, hopeful_rpm, margin: 1.0 - high };
         }
         Some(found)
     }
@@ -111,6 +112,7 @@ mod tests {
                     for side in [Side::End, Side::Start] {
                         let (a, b) = (looker.glance(grip, station, side), looker.outlook(grip, station, side));
                         assert_eq!((a.sure, a.dead), (b.sure, b.dead), "{grip} {station} {side:?} {a:?} {b:?}");
+                        assert!(a.dead || a.margin >= b.margin - 1e-12, "{a:?} {b:?}");
                         assert!(a.dead || (a.hopeful_rpm - b.hopeful_rpm).abs() < 1e-9, "{a:?} {b:?}");
                     }
                 }

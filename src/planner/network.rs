@@ -118,6 +118,7 @@ impl<'a> Builder<'a> {
 
     fn look_back(&mut self) {
         let last = self.grid.last();
+        self.least_at[last] = 0.0;
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
             let regrips: Vec<usize> = match i {
                 0 => vec![0],
@@ -136,7 +137,6 @@ impl<'a> Builder<'a> {
             self.least_at[i] = row.iter().copied().fold(f64::INFINITY, f64::min);
             self.least[i] = row;
         }
-        self.least_at[last] = 0.0;
     }
 
     fn onward(&self, i: usize, j: usize, pair: &Pair) -> Onward {

@@ -45,6 +45,8 @@ struct Piece {
     dead: bool,
     sure: bool,
     cap_rpm: f64,
+    /// The margin is no larger than this.
+    most_margin: f64,
 }
 
 /// All runs of one collet.
@@ -135,7 +137,7 @@ impl<'a> Runs<'a> {
     /// What is known of the piece behind station `k` under a grip.
     fn piece(&self, grip: usize, k: usize) -> Piece {
         let l = self.looker;
-        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0 };
+        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
         // The far side first: what fails, fails there as a rule.
         let end = l.glance(grip, k + 1, Side::End);
         if end.dead {
@@ -148,7 +150,8 @@ impl<'a> Runs<'a> {
         }
         let sure = start.sure && end.sure;
         let cap_rpm = if sure { f64::INFINITY } else { start.hopeful_rpm.min(end.hopeful_rpm) };
-        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm }
+        let most_margin = start.margin.min(end.margin).min(1.0 - drill_high);
+        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
     }
 
     /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
@@ -219,38 +222,44 @@ impl<'a> Runs<'a> {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
-        let mut best: Option<(usize, f64)> = None;
-        let mut doubtful = Vec::new();
+        let (mut sure_ones, mut doubtful) = (Vec::new(), Vec::new());
         let all = if i == 0 { l.free()..l.free() + 1 } else { self.noses_at(i) };
         for grip in all {
             if grid.fed_to(j) > self.limit_mm(grip) + SAME_MM {
                 continue;
             }
-            // From the far end, where most that fail fail, and margins are smallest.
-            let mut sure = true;
+            // From the far end, where most that fail fail.
+            let (mut sure, mut most) = (true, f64::INFINITY);
             let holds = (i..j).rev().all(|k| {
                 let piece = self.piece(grip, k);
                 sure &= piece.sure;
+                most = most.min(piece.most_margin);
                 !piece.dead
             });
             let Some([low, high]) = self.ending(grip, j).filter(|_| holds) else { continue };
             if low > PASSES_UP_TO {
                 continue;
             }
-            if !sure || high > PASSES_UP_TO {
+            if sure && high <= PASSES_UP_TO {
+                sure_ones.push((grip, most.min(1.0 - high)));
+            } else {
                 doubtful.push(grip);
-                continue;
             }
-            let mut margin = 1.0 - high;
+        }
+        // The most hopeful first: few others are then worth ranking.
+        sure_ones.sort_by(|a, b| b.1.total_cmp(&a.1));
+        let mut best: Option<(usize, f64)> = None;
+        for (grip, most) in sure_ones {
+            let loses = |margin: f64| best.is_some_and(|(g, m)| margin < m || (margin == m && grip > g));
+            let mut margin = most;
             for k in (i..j).rev() {
-                if best.is_some_and(|(_, m)| margin <= m) {
+                if loses(margin) {
                     break;
                 }
                 let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
                 margin = sides.iter().map(|o| o.margin).fold(margin, f64::min);
-                margin = margin.min(1.0 - l.drill(grip, k + 1, None)[1]);
             }
-            if best.is_none_or(|(_, m)| margin > m) {
+            if !loses(margin) {
                 best = Some((grip, margin));
             }
         }
