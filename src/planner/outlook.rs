@@ -16,14 +16,14 @@ use std::cell::{OnceCell, RefCell};
 use std::collections::HashMap;
 
 /// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
-pub(super) const SAMPLE_GUARD: f64 = 0.002;
+pub const SAMPLE_GUARD: f64 = 0.002;
 /// Where the samples at both ends of the headstock's range stay below this share, the middle needs no look.
-pub(super) const AT_EASE: f64 = 0.85;
+pub const AT_EASE: f64 = 0.85;
 /// Steps of the bisection that finds how far above what is needed the critical speed lies: its result is a safe one, and
 /// five steps make it fine enough to rank plans that are equally fast.
 const RANKING_STEPS: usize = 5;
 /// Ranking looks no farther than this many times what is needed.
-pub(super) const MOST_ABOVE: f64 = 50.0;
+pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
 
