@@ -169,11 +169,11 @@ fn sections(count: usize) -> Job {
     let mut text = String::from("shaft:\n  material: C45\n  sections:\n");
     let between = (count - 5) / 5;
     for _ in 0..5 {
+        text.push_str("    - {length: 60, diameter: 18, tolerance: h11}\n");
         for i in 0..between {
             let diameter = if i % 2 == 0 { 17.5 } else { 17.0 };
             let _ = writeln!(text, "    - {{length: {}, diameter: {diameter}}}", 140.0 / between as f64);
         }
-        text.push_str("    - {length: 60, diameter: 18, tolerance: h9}\n");
     }
     text.push_str("  straightness: 0.3\nstock: {diameter: 25, tolerance: h8, bar_length: 3000}\n");
     text.push_str("machine: machines/long-bed-32.yaml\n");

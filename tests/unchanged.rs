@@ -1,7 +1,7 @@
 //! Plans stay what they were: the essentials of all demo jobs' plans and of 500 random jobs' answers, against a table that was
 //! written before the planner was made faster.
 //!
-//! The table is `tests/data/unchanged.txt`, a line a job. Times, places and shares were written with nine significant digits and must agree
+//! The table is `tests/data/unchanged.txt`, a line a job. Times, places and shares were written with ten significant digits and must agree
 //! within `SAME`; words and numbers of things to the letter. A change of the model changes the table: renew it with
 //! `SPANHOLD_BLESS=1 cargo test --test unchanged`, read every line that changed, and say why in the change log.
 
@@ -16,9 +16,11 @@ use std::path::Path;
 #[allow(dead_code)]
 mod jobs;
 
-/// Numbers agree within this share (or this much, for those that vanish): the rounding of nine digits, of sums in another order, and of
-/// a critical speed that is known within a share of 1e-5 or so.
-const SAME: f64 = 2e-5;
+/// Numbers agree within this share, or this much of a tenth where they are smaller: the rounding of ten digits and of sums in another
+/// order. When the critical speed was settled further, none moved by more than 4e-9.
+const SAME: f64 = 1e-7;
+/// What a slowed piece uses of the limit that slows it.
+const SLOWED: f64 = 0.9999;
 /// Random jobs that are read.
 const RANDOM: usize = 500;
 const FIRST_SEED: u64 = 500_000;
@@ -48,7 +50,11 @@ fn essentials(plan: &Plan) -> String {
         }
         let _ = write!(line, " n {:.9e} {:.9e}", s.rpm_min, s.rpm_max);
         if let Some(c) = Stage::governing(s) {
-            let _ = write!(line, " {} {:.9e} {:.9e}", c.check, c.utilisation, c.turned_mm);
+            let _ = write!(line, " {} {:.9e}", c.check, c.utilisation);
+            // Several pieces slowed down to one and the same share of a limit: which of them is first in the last digit says nothing.
+            if (c.utilisation - SLOWED).abs() > 1e-8 {
+                let _ = write!(line, " {:.9e}", c.turned_mm);
+            }
         }
     }
     line
