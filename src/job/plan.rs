@@ -84,6 +84,11 @@ impl Plan {
     pub fn pace_s(&self) -> f64 {
         self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
     }
+
+    /// What the planner makes least: the time from part to part, and the seconds charged for lines.
+    pub fn charged_s(&self) -> f64 {
+        self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s + self.time_s.penalties)
+    }
 }
 
 /// One stage: one grip (or none) from one stop to the next.
