@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# The checks that need Python: our beam, cuts, programs and plans against code from outside. Called by .ci/run, after
+# The checks that need Python: our beam, cuts, programs and plans against code from outside, and drawings of known shafts. Called by .ci/run, after
 # the tests, which write the cases into target/. Each fails too when the rows it gives the ledger are stale (tests/README.md).
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -23,5 +23,9 @@ check() { # script, its arguments
 }
 check .ci/reference.py "$target/reference_cases.json"
 check .ci/highs.py "$target/sequence_programs"
+cargo build
+check .ci/drawings.py "$target/debug/spanhold" "$target/drawings"
+bash .ci/parallel.sh "$target/debug/spanhold"
 cargo build --release
 check .ci/outside "$target/release/spanhold"
+check .ci/schema.py "$target/release/spanhold"

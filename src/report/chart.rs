@@ -15,7 +15,7 @@ use crate::job::plan::{Plan, TracePoint};
 
 /// How much finer the plot is drawn than the page: what is rounded away stays below 0.02 page units, 5 µm on paper. At
 /// ten times, stage borders in drawing and chart were seen to part.
-const FINE: f64 = 100.0;
+pub(super) const FINE: f64 = 100.0;
 
 /// Top of the chart: a utilisation of 120 %.
 const TOP: f64 = 1.2;
@@ -51,11 +51,11 @@ pub fn chart(plan: &Plan, layout: &Layout) -> Result<Group, ReportError> {
         .add(x_axis(layout)))
 }
 
-fn chart_error(e: impl std::fmt::Display) -> ReportError {
+pub(super) fn chart_error(e: impl std::fmt::Display) -> ReportError {
     ReportError::Chart { message: e.to_string() }
 }
 
-fn colour(hex: &str) -> RGBColor {
+pub(super) fn colour(hex: &str) -> RGBColor {
     let part = |i: usize| hex.get(i..i + 2).and_then(|h| u8::from_str_radix(h, 16).ok()).unwrap_or(0);
     RGBColor(part(1), part(3), part(5))
 }
@@ -96,6 +96,11 @@ fn plot(plan: &Plan, layout: &Layout) -> Result<String, ReportError> {
         chart.draw_series(std::iter::once(limit)).map_err(chart_error)?;
         root.present().map_err(chart_error)?;
     }
+    inner_svg(&whole)
+}
+
+/// What plotters has drawn, without its outer `svg` element.
+pub(super) fn inner_svg(whole: &str) -> Result<String, ReportError> {
     let inner =
         whole.find("<svg").and_then(|from| whole[from..].find('>').map(|n| from + n + 1)).zip(whole.rfind("</svg>"));
     match inner {

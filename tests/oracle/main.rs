@@ -77,7 +77,8 @@ fn may_hold(job: &Job, collet: &Collet, nose: f64) -> bool {
             at_mm + diameter_mm / 2.0 <= front + 1e-6 || at_mm - diameter_mm / 2.0 >= nose - 1e-6
         }
         spanhold::job::FeatureKind::Keyseat { from_mm, to_mm, .. } => to_mm <= front + 1e-6 || from_mm >= nose - 1e-6,
-        spanhold::job::FeatureKind::CentreHole { .. } => true,
+        // The jobs here have nothing else that marks the outside.
+        _ => true,
     });
     let passing = sections.iter().filter(|s| s.from_mm < nose - 1e-6).map(|s| s.largest_mm()).fold(0.0, f64::max);
     let deep = job.machine.counter_spindle.as_ref().is_some_and(|c| nose <= c.bore_depth_mm + 1e-6);
@@ -128,7 +129,7 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
 
     let looker = Looker::new(rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let builder = Builder::new(&runs, Weights { hand_over: 0.0 });
+    let builder = Builder::new(&runs, Weights::default());
     let all = best_way(&builder.within(f64::INFINITY), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
     if let Some(way) = &all {
         // What is left out beyond a bound must not matter within it.

@@ -148,7 +148,7 @@ fn placing_comes_close_to_the_best_places() {
         let grid = Grid::new(&rig, &segments, &at, &[]);
         let looker = Looker::new(&rig, &segments, &grid, &tasks);
         let runs = Runs::new(&looker);
-        let builder = Builder::new(&runs, Weights { hand_over: 0.0 });
+        let builder = Builder::new(&runs, Weights::default());
         let least = builder.within(f64::INFINITY);
         let Some(goal) = least.goal else { continue };
         let allowance = EQUALLY_FAST * least.reached[goal];

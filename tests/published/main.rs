@@ -16,6 +16,7 @@ mod standards;
 mod stepped;
 mod textbook;
 mod trade;
+mod work;
 
 /// Every row, in the order of the ledger; worked out once.
 fn all_rows() -> &'static [row::Row] {
@@ -33,6 +34,7 @@ fn all_rows() -> &'static [row::Row] {
             receptance::rows(),
             standards::rows(),
             trade::rows(),
+            work::rows(),
         ]
         .concat()
     })
