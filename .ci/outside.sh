@@ -28,3 +28,4 @@ check .ci/drawings.py "$target/debug/spanhold" "$target/drawings"
 bash .ci/parallel.sh "$target/debug/spanhold"
 cargo build --release
 check .ci/outside "$target/release/spanhold"
+check .ci/schema.py "$target/release/spanhold"

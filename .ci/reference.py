@@ -204,7 +204,7 @@ def compare(name, standing, cases, solve, rows):
         deviation, case = max(all_of_it, key=lambda d: math.inf if math.isnan(d[0]) else d[0])
         print(f"  {what:12} worst {100 * deviation:.5f} % ({case}){'' if fine else '  TOO FAR'}")
         rows.append(row(
-            f"{what} of random stepped shafts on springs, worst of {len(all_of_it)} shafts ({case})", name,
+            f"{what} of random stepped shafts on springs, worst of {len(all_of_it)} shafts", name,
             f"worked out in the same run by {standing}", "the library's", "ours", at_most(deviation), f"{100 * LIMIT:g} %",
         ))
     return good
@@ -277,9 +277,8 @@ def main(path):
         compare("rotordynamics library", f"ROSS {version('ross-rotordynamics')}", shafts, rotordynamics, rows),
         compare("structural library", f"OpenSees {version('openseespy')}", shafts, lambda case: structural(case, ops), rows),
         chatter(data["chatter"], rows),
-        keep("reference.md", rows),
     ]
-    return 0 if all(results) else 1
+    return 0 if all(results) and keep("reference.md", rows) else 1
 
 
 if __name__ == "__main__":

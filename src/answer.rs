@@ -1,6 +1,9 @@
 //! The way from a job to an answer that may be printed: plan, prove, and plan again where a state between the looked-at
 //! ones broke. No unproven plan leaves this file.
 
+pub mod at;
+pub mod moved;
+
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::{self, Advice, Defect};

@@ -19,6 +19,9 @@ const SAME: f64 = 1e-12;
 /// The job whose sheet is stored too; the others leave it out, to keep the repository small.
 const WITH_SHEET: &str = "feed-roller-shaft";
 
+/// The job whose two spindles in time are stored as a picture.
+const WITH_STRIP: &str = "metering-spindle";
+
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
@@ -55,6 +58,9 @@ fn worked(name: &str, plan: &Plan) -> Vec<(&'static str, String)> {
     ];
     if name == WITH_SHEET {
         files.push(("sheet.html", report::sheet_html(plan).expect("drawn")));
+    }
+    if name == WITH_STRIP {
+        files.push(("cycle.svg", report::gantt_svg(plan).expect("drawn").expect("it has a cycle")));
     }
     for (_, text) in &mut files {
         if !text.ends_with('\n') {

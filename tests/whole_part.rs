@@ -58,7 +58,7 @@ machine:
     back_work: {back_work}
     unload_s: 4
     collets:
-      - {{name: \"16\", range: [15.6, 16.1], hold: 20, passes: 16.4, clamp_force: 9000}}
+      - {{name: \"16\", range: [15.6, 16.1], hold: 20, passes: 16.4, clamp_force: 12000}}
   tool_change_s: 1
   bar_change_s: 30
 {tools}
@@ -120,7 +120,7 @@ const MANY: &str = "    - {centre_hole: A2, end: front}
     - {hex_socket: 3, depth: 4, end: back}
     - {tapped_hole: M3, at: 60}
     - {engrave: A7, height: 3, at: 45}";
-const GANG: &str = "  tools: {turning: 4, cross_driven: 2, front_fixed: 2, back_fixed: 2}";
+const GANG: &str = "  tools: {turning: 5, cross_driven: 2, front_fixed: 2, back_fixed: 2}";
 const TURRET: &str = "  tools: {turning: 1, back_fixed: 2, turret: {stations: 10, tools_per_station: 3}}";
 
 /// Common practice, no source: a turret of ten stations with up to three tools each holds about thirty, and stages rarely
@@ -137,8 +137,8 @@ fn a_turret_of_ten_stations_with_three_tools_each_holds_what_a_gang_does_not() {
 
     let turret = feasible(Stub { features: MANY, tools: TURRET, ..STUB }.plan()).tooling.expect("told");
     assert_eq!(turret.turret_tools, Some(30));
-    // Turning, grooving, threading and part-off tool, less the one beside the bar; four across, three in front.
-    assert_eq!(turret.turret_used, Some(10), "{turret:?}");
+    // Turning, back-turning, grooving, threading and part-off tool, less the one beside the bar; four across, three in front.
+    assert_eq!(turret.turret_used, Some(11), "{turret:?}");
     assert!(turret.fits && turret.places.iter().all(|p| p.short == 0));
     assert!(feasible(Stub { features: MANY, ..STUB }.plan()).tooling.is_none(), "nothing is claimed without places");
 }
@@ -168,7 +168,9 @@ fn the_rear_end_hides_behind_the_next_parts_free_stage() {
     let rear: f64 = aside.operations.iter().filter(|o| o.side == "counter_spindle").map(|o| o.to_s - o.from_s).sum();
     assert!(rear > 15.0, "{rear}");
     assert!((aside.hidden_s + aside.wait_s - rear).abs() < 1e-9);
-    assert!(line.steady_s - aside.steady_s >= aside.hidden_s - 1e-9, "{line:?} {aside:?}");
+    // The plan in line would hide as much or less; the plan aside is the fastest up to a thousandth.
+    let saved = line.steady_s - aside.steady_s;
+    assert!(saved > 10.0 && saved <= aside.hidden_s + 2e-3 * line.steady_s, "{saved} {}", aside.hidden_s);
     // In line nothing is done alone; aside the rear end begins with the next part.
     assert!(line.operations.iter().all(|o| o.side != "counter_spindle"));
     let first = aside.operations.iter().find(|o| o.side == "counter_spindle").expect("there");

@@ -196,7 +196,7 @@ class Search:
         return True
 
 
-def contradicts(job, budget=2500):
+def contradicts(job, budget=1500):
     """A way that the verdict misses as text; "" where there is none; none where the search ends undecided."""
     machine = job["machine"]
     if not job["bush"] or any(f.get("cross_hole") and f["at"] + job["reaches"][0] > job["length"] for f in job["features"]):

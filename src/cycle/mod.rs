@@ -51,6 +51,8 @@ const AS_PLANNED: Factors = Factors { cutting: 1.0, hand_over: 1.0, regrip: 1.0,
 struct Works {
     all: Vec<Labelled>,
     pace: Pace,
+    /// Tool changes of both sides.
+    changes: usize,
 }
 
 impl Works {
@@ -81,6 +83,7 @@ struct Row<'a> {
     stops: std::vec::IntoIter<(f64, usize, &'static str, f64)>,
     ahead: Option<(f64, usize, &'static str, f64)>,
     all: Vec<Labelled>,
+    changed: usize,
 }
 
 impl Row<'_> {
@@ -113,6 +116,7 @@ impl Row<'_> {
     }
 
     fn changes(&mut self, step: &Step, stage: usize) {
+        self.changed += step.changes;
         let seconds = step.changes as f64 * self.rig.job.machine.tool_change_s;
         let names: Vec<&str> = step.tools.iter().map(|t| t.name.as_str()).collect();
         self.push(self.side(stage), "tool_change", names.join(", "), Some(stage), (0.0, seconds));
@@ -171,7 +175,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     stops.sort_by(|a, b| a.0.total_cmp(&b.0));
     let mut stops = stops.into_iter();
     let ahead = stops.next();
-    let mut row = Row { rig, plan, segments, stops, ahead, all: Vec::new() };
+    let mut row = Row { rig, plan, segments, stops, ahead, all: Vec::new(), changed: 0 };
     let last = plan.stages.len();
     for step in rig.steps(segments, &tasks, &moments) {
         match step.what {
@@ -202,6 +206,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     let mut tool = rig.back.last().map(|b| &b.tool);
     for task in &rig.back {
         if tool != Some(&task.tool) {
+            row.changed += 1;
             row.push(side, "tool_change", task.tool.name.clone(), None, (0.0, machine.tool_change_s));
         }
         tool = Some(&task.tool);
@@ -210,7 +215,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     if let Some(counter) = &machine.counter_spindle {
         row.push(side, "unload", "unload the part".into(), None, (0.0, counter.unload_s));
     }
-    Works { all: row.all, pace }
+    Works { all: row.all, pace, changes: row.changed }
 }
 
 /// The timeline of a plan.
@@ -258,7 +263,7 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
         hidden_s: counter_s - wait_s,
         wait_s,
         spare_s: if works.pace.overlaps { (first_s - counter_s).max(0.0) } else { 0.0 },
-        tool_changes: works.all.iter().filter(|w| w.work == "tool_change").count(),
+        tool_changes: works.changes,
         tool_changes_s,
         unload_s: works.all.iter().filter(|w| w.work == "unload").map(Labelled::seconds).sum(),
         bar_change_s,

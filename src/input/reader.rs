@@ -61,6 +61,11 @@ impl<'a> Map<'a> {
         self.get(key).map_or(self.at, |value| value.referenced)
     }
 
+    /// Place of a key itself, or of the map where it is not given.
+    pub(super) fn key_place(&self, key: &str) -> Location {
+        self.entry(key).map_or(self.at, |(key, _)| key.referenced)
+    }
+
     /// Place of a value in a map of this map, or of what there is of the way to it.
     pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
         match self.get(key) {

@@ -14,6 +14,7 @@ mod machine;
 pub mod materials;
 mod order;
 pub mod plan;
+pub mod readings;
 mod shaft;
 pub mod thread;
 mod tooling;

@@ -3,10 +3,12 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -16,7 +18,8 @@ pub enum Verdict {
 }
 
 /// The whole answer to a job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -80,7 +83,8 @@ impl Plan {
 }
 
 /// One stage: one grip (or none) from one stop to the next.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -117,7 +121,8 @@ impl Stage {
 }
 
 /// Where the counter-spindle holds.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -129,7 +134,8 @@ pub struct GripPlace {
 }
 
 /// One check at its worst.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -147,7 +153,8 @@ pub struct CheckResult {
 }
 
 /// One piece of turning: a segment, cut at the stops.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -176,7 +183,8 @@ pub struct Segment {
 }
 
 /// A feature and the moment it is cut.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -200,7 +208,8 @@ pub struct FeatureMoment {
 }
 
 /// A line left on a surface by a stop.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -213,7 +222,8 @@ pub struct Witness {
 }
 
 /// Time a part by cause, s.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -229,7 +239,8 @@ pub struct Times {
 }
 
 /// One part after the other: what both spindles do from the start of a part to the start of the next, in the steady run.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cycle {
     /// Time from part to part, the bar change spread over the parts of a bar, s.
@@ -259,7 +270,8 @@ pub struct Cycle {
 }
 
 /// A bar of the timeline.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Operation {
     /// `headstock`, `both`, `counter_spindle`.
@@ -277,7 +289,8 @@ pub struct Operation {
 }
 
 /// Something on the critical path.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Critical {
     pub what: String,
@@ -287,7 +300,8 @@ pub struct Critical {
 }
 
 /// Tools and places.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Tooling {
     pub fits: bool,
@@ -300,7 +314,8 @@ pub struct Tooling {
 }
 
 /// A kind of place.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ToolRoom {
     /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed`, `back_driven`.
@@ -316,7 +331,8 @@ pub struct ToolRoom {
 }
 
 /// An order.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct OrderQuote {
     pub pieces: usize,
@@ -338,7 +354,8 @@ pub struct OrderQuote {
 }
 
 /// An order of another size.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quantity {
     pub pieces: usize,
@@ -348,7 +365,8 @@ pub struct Quantity {
 }
 
 /// What a change of one time does to the time from part to part.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Sensitivity {
     /// `cutting_speed`, `hand_over`, `regrip`, `tool_change`.
@@ -361,7 +379,8 @@ pub struct Sensitivity {
 }
 
 /// How far from the proven best the plan may be, and on which grid.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -370,7 +389,8 @@ pub struct Optimality {
 }
 
 /// The quote.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -381,7 +401,8 @@ pub struct Quote {
 }
 
 /// What one part costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -391,7 +412,8 @@ pub struct Cost {
 }
 
 /// Why there is no plan and what would help.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -404,7 +426,8 @@ pub struct Shortfall {
 }
 
 /// One change that would make it feasible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -416,7 +439,8 @@ pub struct Change {
 }
 
 /// What a limit costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -431,7 +455,8 @@ pub struct LimitCost {
 }
 
 /// A plan against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -442,7 +467,8 @@ pub struct ScatterReport {
 }
 
 /// A stage against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -455,7 +481,8 @@ pub struct ScatterStage {
 }
 
 /// How often a check breaks.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,
@@ -463,7 +490,8 @@ pub struct Broken {
 }
 
 /// The shaft as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -474,7 +502,8 @@ pub struct ShaftOutline {
 }
 
 /// A section as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -497,7 +526,8 @@ pub struct SectionOutline {
 }
 
 /// A feature as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -512,7 +542,8 @@ pub struct FeatureOutline {
 }
 
 /// The machine as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -532,7 +563,8 @@ pub struct LayoutOutline {
 }
 
 /// One point of the utilisation chart.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,

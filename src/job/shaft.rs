@@ -199,6 +199,17 @@ pub enum Interrupt {
     Free,
 }
 
+impl Interrupt {
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Interrupt::Never => "never",
+            Interrupt::Avoid => "avoid",
+            Interrupt::Free => "free",
+        }
+    }
+}
+
 /// One feature.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]

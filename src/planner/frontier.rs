@@ -10,7 +10,7 @@ use crate::process::segments::{Refused, Segment};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
-/// Sections that are named as no place for a grip; more would hide the point.
+/// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
 const REASONS: usize = 2;
 
 /// What stands in the way of a plan.
@@ -34,6 +34,22 @@ impl Blocked {
     /// A place and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
         Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None }
+    }
+}
+
+impl Blocked {
+    /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
+    pub fn beside(mut self, others: &[Blocked]) -> Blocked {
+        let mut told = vec![self.by.clone()];
+        for other in others {
+            let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
+            if told.contains(&other.by) || told.len() > REASONS {
+                continue;
+            }
+            told.push(other.by.clone());
+            self.text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+        }
+        self
     }
 }
 

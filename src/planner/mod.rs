@@ -1,18 +1,20 @@
-//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing, the quote.
+//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing.
 
 pub mod assemble;
 pub mod candidates;
 pub mod changes;
 pub mod costs;
+mod demand;
 pub mod draft;
+mod events;
 pub mod frontier;
+mod glance;
 pub mod grips;
 pub mod network;
 pub mod outline;
 pub mod outlook;
 pub mod pairs;
 pub mod placing;
-pub mod quote;
 pub mod runs;
 pub mod sequence;
 pub mod settle;
@@ -21,6 +23,7 @@ pub mod solve;
 pub mod stations;
 pub mod unguided;
 pub mod wishes;
+pub mod works;
 
 use crate::job::Job;
 use crate::job::plan::Plan;

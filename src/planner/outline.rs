@@ -6,11 +6,7 @@ use crate::process::Rig;
 
 /// The word for an interrupt.
 pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
-    match interrupt {
-        Interrupt::Never => "never",
-        Interrupt::Avoid => "avoid",
-        Interrupt::Free => "free",
-    }
+    interrupt.key()
 }
 
 /// The shaft as drawn.

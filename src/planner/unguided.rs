@@ -16,7 +16,7 @@ use super::stations::{Grid, divisible};
 use super::wishes;
 use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
-use crate::process::{Answers, Counter, State, Work};
+use crate::process::{Answers, Counter, Guide, State, Work};
 use std::cell::RefCell;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -189,6 +189,7 @@ impl<'a> Unguided<'a> {
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
         for station in (down_to..=end - column.len()).rev() {
             let state = self.state(station, grip, end);
+            crate::spread::breathe();
             let Ok(answers) = self.ground.rig.answers(&state) else { break };
             column.push(Seen { station, state, answers });
         }
@@ -267,7 +268,13 @@ impl<'a> Unguided<'a> {
             let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
             for f in checks::all(&view) {
                 if f.utilisation > PASSES_UP_TO {
-                    return Err(told(&f, &format!("at a turned length of {:.1} mm", s.state.turned_mm)));
+                    let set = match s.state.guide {
+                        Guide::Collet { stage_end_mm } => {
+                            format!(", with the bar fed out for the piece that ends at {stage_end_mm:.1} mm,")
+                        }
+                        _ => String::new(),
+                    };
+                    return Err(told(&f, &format!("at a turned length of {:.1} mm{set}", s.state.turned_mm)));
                 }
                 margin = margin.min(1.0 - f.utilisation);
             }

@@ -3,10 +3,11 @@
 use super::features::BackTask;
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
+use super::supports;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
-use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
+use crate::units::{n_per_mm2, t_per_mm3};
 
 /// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
 pub const SPAN_POINTS: usize = 40;
@@ -109,41 +110,8 @@ impl<'a> Rig<'a> {
 
     /// Radial springs of a state.
     pub fn springs(&self, state: &State) -> Vec<Spring> {
-        let machine = &self.job.machine;
-        let mut springs = Vec::with_capacity(8);
-        let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {
-            let n_per_mm = n_per_mm(0.5 * k_n_per_um);
-            list.push(Spring { at_mm: a, n_per_mm });
-            list.push(Spring { at_mm: b, n_per_mm });
-        };
-        if let Some(counter) = &machine.counter_spindle {
-            let hold = self.hold_mm();
-            if let Counter::Holds { nose_mm } = state.counter {
-                pair(&mut springs, nose_mm - hold, nose_mm, counter.stiffness_n_per_um);
-            }
-            if let (Counter::Holds { nose_mm } | Counter::Open { nose_mm }, Some(sleeve)) =
-                (state.counter, &counter.sleeve)
-            {
-                let mut at_mm = nose_mm - hold - sleeve.pitch_mm;
-                while at_mm >= 0.0 {
-                    springs.push(Spring { at_mm, n_per_mm: n_per_mm(sleeve.stiffness_n_per_um) });
-                    at_mm -= sleeve.pitch_mm;
-                }
-            }
-        }
-        let head = &machine.headstock;
         let face = self.guide_face_mm(state);
-        match state.guide {
-            Guide::Bush { headstock_mm } => {
-                let (land, k) = machine.bush.as_ref().map_or((0.0, 0.0), |b| (b.land_mm, b.stiffness_n_per_um));
-                pair(&mut springs, face, face + land, k);
-                let nose = face + headstock_mm;
-                pair(&mut springs, nose, nose + head.hold_mm, head.stiffness_n_per_um);
-            }
-            Guide::Collet { .. } => pair(&mut springs, face, face + head.hold_mm, head.stiffness_n_per_um),
-            Guide::Parted => {}
-        }
-        springs
+        supports::springs(&self.job.machine, self.hold_mm(), face, state.guide, state.counter)
     }
 
     /// The beam of a state, from the front face to the rear end of the headstock's hold (or of the parted shaft).
@@ -160,13 +128,20 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam in front of the bush face, with its springs.
+    /// The part of the beam in front of the bush face, with its springs. While the collet is open only its nose is asked about, and static
+    /// answers are exact at nodes for any mesh, so it has no more nodes than it must.
     pub fn front_beam(&self, state: &State) -> Beam {
         let face = self.guide_face_mm(state);
         let mut springs = self.springs(state);
         springs.retain(|s| s.at_mm < face - MERGE_MM);
         let mut points = Vec::with_capacity(80);
-        self.front_points(state, face, &mut points);
+        match state.counter {
+            Counter::Open { nose_mm } => {
+                points.extend([0.0, face, state.turned_mm, nose_mm]);
+                points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < state.turned_mm));
+            }
+            Counter::Away | Counter::Holds { .. } => self.front_points(state, face, &mut points),
+        }
         points.extend(springs.iter().map(|s| s.at_mm));
         self.meshed(state, points, &springs)
     }

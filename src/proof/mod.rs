@@ -4,6 +4,7 @@
 //! state is a whole beam, at turned lengths of its own choice. What it does not accept is not printed as a plan.
 
 mod cuts;
+mod described;
 mod grips;
 mod moments;
 mod scatter;
@@ -15,6 +16,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job};
 use crate::process::Rig;
 use crate::process::segments::Segment;
+pub use described::described;
 pub use scatter::scatter;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.

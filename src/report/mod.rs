@@ -13,10 +13,12 @@
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
 //! | [`family`] | a family of parts: a map or a curve |
+//! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
 //! | [`sheet`] | one HTML page for the machine |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
@@ -37,7 +39,9 @@ pub mod attention;
 pub mod cautions;
 pub mod csv;
 pub mod family;
+pub mod fitted;
 pub mod numbers;
+pub mod placed;
 pub mod sheet;
 pub mod stops;
 pub mod svg;
@@ -46,13 +50,17 @@ pub mod tables;
 pub mod text;
 pub mod verdict;
 pub mod words;
+pub mod xlsx;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
+pub use placed::{Placed, placed};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
+pub use xlsx::plan_xlsx;
 
 use std::fmt;
 
@@ -66,6 +74,11 @@ pub enum ReportError {
         /// Which one.
         what: String,
     },
+    /// The spreadsheet library failed.
+    Workbook {
+        /// Its message.
+        message: String,
+    },
     /// The chart library failed.
     Chart {
         /// Its message.
@@ -77,6 +90,7 @@ impl fmt::Display for ReportError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
+            ReportError::Workbook { message } => write!(f, "the workbook could not be written: {message}"),
             ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
         }
     }

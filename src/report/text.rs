@@ -37,6 +37,7 @@ pub fn plan_text(plan: &Plan) -> String {
         out.push_str(&limit_costs(plan));
         out.push_str(&scatter(plan));
     }
+    out.push_str(&tools(plan));
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     out.push_str(&bullets("Notes", &notes));
     out.push_str(&bullets("Look at", &attention::look_at(plan)));
@@ -66,6 +67,9 @@ pub fn verdict_text(plan: &Plan) -> String {
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
         out.push_str(&limit_costs(plan));
     }
+    if let Some(line) = timeline::tool_line(plan) {
+        out.push_str(&wrap("  tools: ", &line, WIDTH));
+    }
     out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
     out
 }
@@ -80,10 +84,18 @@ fn shortfall(plan: &Plan) -> String {
     let Some(Shortfall { text, changes, .. }) = &plan.shortfall else { return String::new() };
     let mut out = wrap("  ", &words::plain(text), WIDTH);
     if changes.is_empty() {
-        out.push_str("\nNo single change was found that makes it feasible.\n");
+        let next = "No change and no pair of changes that was tried makes it feasible. Ask for a shorter or a thicker part, \
+                    or see what other machines do: spanhold compare JOB --machine FILE.";
+        out.push('\n');
+        out.push_str(&wrap("", next, WIDTH));
         return out;
     }
-    out.push_str("\nWhat would help (each of these makes it feasible, best first)\n");
+    let pair = changes.iter().all(|c| c.to.is_array() && c.change.contains(" + "));
+    out.push_str(if pair {
+        "\nWhat would help (no single change is enough; these two together are)\n"
+    } else {
+        "\nWhat would help (each of these makes it feasible, best first)\n"
+    });
     for (i, change) in changes.iter().enumerate() {
         out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
     }
@@ -105,7 +117,7 @@ pub(super) fn change_text(change: &Change) -> String {
     )
 }
 
-/// The two spindles in time, and the tools.
+/// The two spindles in time.
 fn cycle(plan: &Plan) -> String {
     let mut out = String::new();
     if let Some(cycle) = &plan.cycle {
@@ -113,7 +125,12 @@ fn cycle(plan: &Plan) -> String {
         out.push_str(&section("Both spindles in time (s)", &timeline::rows(cycle)));
         out.push_str(&bullets("What to shorten first", &timeline::shorten_first(cycle)));
     }
-    out + &section("Tool places", &timeline::tools(plan))
+    out
+}
+
+/// The tools and their places.
+fn tools(plan: &Plan) -> String {
+    section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
 }
 
 /// The order, where there is one.
@@ -137,20 +154,14 @@ fn scatter(plan: &Plan) -> String {
     let row = |s: &crate::job::plan::ScatterStage| {
         let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
         let checks: Vec<String> =
-            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::percent(b.share))).collect();
+            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::share(b.share))).collect();
         let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
-        vec![
-            s.number.to_string(),
-            numbers::mm(to),
-            numbers::mm(s.holds_to_mm),
-            numbers::percent(s.broken_share),
-            checks,
-        ]
+        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
     };
     let table = Rows { heads, rows: found.stages.iter().map(row).collect() };
     let good = format!(
         "{} of {} sampled parts break no limit (seed {})",
-        numbers::percent(found.good_share),
+        numbers::share(found.good_share),
         found.samples,
         found.seed
     );

@@ -25,7 +25,7 @@ pub fn facts(cycle: &Cycle) -> Vec<(&'static str, String)> {
         _ => "none".to_string(),
     };
     list.push(("rear end", overlap));
-    if cycle.tool_changes > 0 {
+    if cycle.tool_changes_s > 0.0 {
         list.push((
             "tool changes",
             format!("{}, {} s", numbers::count(cycle.tool_changes, "change", "changes"), s(cycle.tool_changes_s)),
@@ -142,6 +142,45 @@ pub fn tools(plan: &Plan) -> Rows {
         ]);
     }
     Rows { heads, rows }
+}
+
+/// The same without the names, for a narrow page.
+pub fn tool_counts(plan: &Plan) -> Rows {
+    let mut table = tools(plan);
+    table.heads.pop();
+    for row in &mut table.rows {
+        row.pop();
+    }
+    table
+}
+
+/// The names of the tools, by place.
+pub fn tool_names(plan: &Plan) -> Vec<String> {
+    let places = plan.tooling.iter().flat_map(|t| &t.places).filter(|p| !p.tools.is_empty());
+    let told = |p: &crate::job::plan::ToolRoom| {
+        let names: Vec<String> = p.tools.iter().map(|t| words::plain(t)).collect();
+        format!("{}: {}", words::key(&p.place), names.join(", "))
+    };
+    places.map(told).collect()
+}
+
+/// Whether the tools fit and what is left over, in a line; none where the machine file gives no places.
+pub fn tool_line(plan: &Plan) -> Option<String> {
+    let tooling = plan.tooling.as_ref()?;
+    let places = |number: fn(&crate::job::plan::ToolRoom) -> usize| {
+        let told = tooling.places.iter().filter(|p| number(p) > 0);
+        told.map(|p| format!("{} {}", words::key(&p.place), number(p))).collect::<Vec<_>>()
+    };
+    let mut left = places(|p| p.left);
+    if let (Some(tools), Some(used)) = (tooling.turret_tools, tooling.turret_used) {
+        left.push(format!("turret {}", tools - used));
+    }
+    let left = if left.is_empty() { "nothing".to_string() } else { left.join(", ") };
+    Some(match (tooling.fits, tooling.no_pair) {
+        (true, _) => format!("every tool has its place; left over: {left}"),
+        (false, true) => "the turning tools stand on one side, a pair cannot cut".to_string(),
+        (false, false) => format!("places short: {}; left over: {left}", places(|p| p.short).join(", ")),
+    })
 }
 
 /// Facts of the order.

@@ -76,3 +76,14 @@ pub fn rows() -> Vec<Row> {
 fn drilling_and_threading_agree_with_the_examples() {
     assert_agree(&rows());
 }
+
+/// Source: ISO 261, from memory, not re-read.
+#[test]
+fn pitches_of_iso_261_are_known_and_others_are_not() {
+    for name in ["M4", "M8x1", "M10x1.25", "M12x1.25", "M12x1.5", "M14x1.5", "M16x1.5", "M20x1.5", "M24x2", "M30x2"] {
+        assert!(Thread::parse(name).expect(name).is_usual(), "{name}");
+    }
+    for name in ["M16x1.75", "M10x1.1", "M13x1.5", "M4x0.6"] {
+        assert!(!Thread::parse(name).expect(name).is_usual(), "{name}");
+    }
+}
