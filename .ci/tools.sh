@@ -8,6 +8,7 @@ need() { # command, Debian package
 }
 need cc gcc
 need python3 python3
+need parallel parallel
 # Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
 if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then
     missing+=(python3-venv)

@@ -8,7 +8,7 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::job::read_tree;
+use super::job::{MachineFrom, read_tree};
 use super::node::{Node, parse};
 use super::{file, shaft::tidy};
 use crate::diag::{Diag, Source};
@@ -56,7 +56,7 @@ impl Family {
             if entries.iter().any(|(key, _)| matches!(&key.value, Node::Text(text) if text == "vary")));
         let (mut ranges, mut ends_mm) = (Vec::new(), Vec::new());
         if varies {
-            let nominal = read_tree(&source, &tree, base_dir, machine, &[])?;
+            let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), &[])?;
             ends_mm = nominal.vary.iter().map(|range| nominal.shaft.sections[range.section].to_mm).collect();
             ranges = nominal.vary;
         }
@@ -94,15 +94,15 @@ impl Family {
     pub fn part(&self, part: usize) -> Result<Job, Vec<Diag>> {
         let values = self.values_mm(part);
         let varied: Vec<(&Range, f64)> = self.ranges.iter().zip(values).collect();
-        let machine = self.machine.as_deref();
+        let machine = MachineFrom::files(&self.base_dir, self.machine.as_deref());
         if varied.is_empty() {
-            return read_tree(&self.source, &self.tree, &self.base_dir, machine, &[]);
+            return read_tree(&self.source, &self.tree, machine, &[]);
         }
         let mut tree = self.tree.clone();
         for ((range, value_mm), end_mm) in varied.iter().zip(&self.ends_mm) {
             change(&mut tree, range, *value_mm, *end_mm);
         }
-        read_tree(&self.source, &tree, &self.base_dir, machine, &varied)
+        read_tree(&self.source, &tree, machine, &varied)
     }
 }
 

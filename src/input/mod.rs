@@ -5,6 +5,7 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+pub mod edit;
 mod end_work;
 mod family;
 mod features;
@@ -21,6 +22,7 @@ mod render;
 mod section;
 mod shaft;
 mod tools;
+pub mod tree;
 mod vary;
 mod wishes;
 
@@ -32,6 +34,8 @@ use crate::job::readings::Readings;
 use crate::job::{Collet, Job};
 
 pub use family::Family;
+use job::MachineFrom;
+
 pub use render::render;
 
 /// A commented job with its machine, to start from.
@@ -57,7 +61,8 @@ pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
 pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
     let text = file::read_text(path).map_err(|diag| vec![diag])?;
     let source = Arc::new(Source { path: path.to_owned(), text });
-    job::read(&source, path.parent().unwrap_or(Path::new("")), machine)
+    let from = MachineFrom::files(path.parent().unwrap_or(Path::new("")), machine);
+    job::read(&source, from)
 }
 
 /// Reads a job from its text. `name` stands in messages; a machine named by a path counts from `base_dir`.
@@ -74,7 +79,47 @@ pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec
         return Err(vec![file::too_large(Path::new(name))]);
     }
     let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
-    job::read(&source, base_dir, None)
+    job::read(&source, MachineFrom::Folder(base_dir))
+}
+
+/// A text and the name it goes by.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Named {
+    /// The name, as it stands in messages.
+    pub name: String,
+    /// The text.
+    pub text: String,
+}
+
+/// Reads a job whose machine file, where it names one, is given as text too. Opens no file.
+///
+/// # Errors
+/// Everything that is wrong with the job and the machine, in the order of the texts.
+pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
+    for text in std::iter::once(job).chain(machine) {
+        if text.text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+            return Err(vec![file::too_large(Path::new(&text.name))]);
+        }
+    }
+    let source = Arc::new(Source { path: (&job.name).into(), text: job.text.clone() });
+    job::read(&source, MachineFrom::Text(machine))
+}
+
+/// A job file and the machine file it names, as texts. What is wrong in them is not asked here; a machine file that cannot
+/// be read is left out.
+///
+/// # Errors
+/// The job file cannot be read.
+pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
+    let text = file::read_text(path)?;
+    let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
+    let machine = tree::tree(&name, &text).ok().and_then(|root| {
+        let entry = root.at(&[tree::Step::Key("machine".into())])?;
+        let path = path.parent().unwrap_or(Path::new("")).join(&entry.text);
+        let text = (entry.kind == tree::Kind::Scalar).then(|| file::read_text(&path).ok())??;
+        Some(Named { name: entry.text.clone(), text })
+    });
+    Ok((Named { name, text }, machine))
 }
 
 /// Reads a readings file, with another machine file in place of its own where one is given.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::job::machine_of;
+use super::job::{MachineFrom, machine_of};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::{machine_names, material};
@@ -50,7 +50,8 @@ fn parts(
     other_machine: Option<&Path>,
     from_machine: &mut Vec<Diag>,
 ) -> Option<Readings> {
-    let machine = machine_of(r, source, map, base_dir, other_machine, from_machine).map(|(machine, _)| machine);
+    let machine = machine_of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
+        .map(|(machine, _)| machine);
     let material =
         r.required(map, "material", "a name of the table, `C45`, or a map").and_then(|node| material::read(r, node));
     let diameter = r.number(map, &fields::DIAMETER);

@@ -72,6 +72,22 @@ impl Job {
     pub fn parted_at_mm(&self) -> f64 {
         self.shaft.length_mm() + self.machine.part_off.width_mm
     }
+
+    /// Bar left over that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
+    pub fn remnant_mm(&self) -> f64 {
+        self.machine.headstock.nearest_mm + self.machine.headstock.hold_mm + self.machine.bar_end_mm
+    }
+
+    /// Bar that one part takes: the shaft, part-off and facing, mm.
+    pub fn piece_mm(&self) -> f64 {
+        self.parted_at_mm() + self.machine.facing_mm
+    }
+
+    /// Parts of a bar, `floor((bar - remnant)/(L + part-off + facing))`.
+    pub fn pieces_per_bar(&self) -> usize {
+        // The slack keeps a bar that is an exact multiple from losing a piece to rounding.
+        ((self.stock.bar_length_mm - self.remnant_mm()) / self.piece_mm() + 1e-9).floor().max(0.0) as usize
+    }
 }
 
 /// The bar.

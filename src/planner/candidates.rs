@@ -54,7 +54,7 @@ fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
 }
 
 /// A change that is made or not.
-fn once(
+pub(super) fn once(
     name: &str,
     ease: Ease,
     before: Value,
@@ -75,7 +75,7 @@ fn once(
 }
 
 /// A change of a number.
-fn number(
+pub(super) fn number(
     name: &str,
     ease: Ease,
     (from, to): (f64, f64),
@@ -103,6 +103,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     list.extend(tooling(job));
     list.extend(limits(job));
     list.extend(machines(job));
+    list.extend(super::works::all(job));
     list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
     list
 }

@@ -105,7 +105,8 @@ impl<'a> Unguided<'a> {
                                 Err(_) => continue,
                             }
                         };
-                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + line_s, margin);
+                        let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
+                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + first_s + line_s, margin);
                     }
                 }
             }
@@ -188,6 +189,7 @@ impl<'a> Unguided<'a> {
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
         for station in (down_to..=end - column.len()).rev() {
             let state = self.state(station, grip, end);
+            crate::spread::breathe();
             let Ok(answers) = self.ground.rig.answers(&state) else { break };
             column.push(Seen { station, state, answers });
         }

@@ -7,6 +7,7 @@ pub mod checks;
 pub mod features;
 pub mod forces;
 pub mod moment;
+pub mod pace;
 pub mod profile;
 pub mod quote;
 pub mod rig;
@@ -19,7 +20,7 @@ pub mod supports;
 pub mod timing;
 pub mod tooling;
 
-pub use answers::Answers;
+pub use answers::{Answers, Posed};
 pub use rig::Rig;
 pub use segments::{Segment, Work};
 pub use state::{Counter, Guide, State};

@@ -6,6 +6,7 @@
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use crate::job::SectionKind;
+use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 
 /// Widest groove one plunge cuts, mm. Common practice, no source.
 const PLUNGE_WIDTH_MM: f64 = 3.0;
@@ -26,7 +27,22 @@ impl PieceTime {
     }
 }
 
+/// Single-point passes of a thread, `round(4 + 4 P)`. Common practice, no source.
+fn threading_passes(pitch_mm: f64) -> f64 {
+    (4.0 + 4.0 * pitch_mm).round()
+}
+
 impl Rig<'_> {
+    /// Infeed of each single-point threading pass of a segment, mm; none where it is not threaded so.
+    pub fn infeeds_mm(&self, segment: &Segment) -> Vec<f64> {
+        match self.job.shaft.sections.get(segment.section).map(|s| &s.kind) {
+            Some(SectionKind::Thread(t)) if segment.work == Work::Thread => {
+                infeeds_mm(DEPTH_PER_PITCH * t.pitch_mm, threading_passes(t.pitch_mm) as usize)
+            }
+            _ => Vec::new(),
+        }
+    }
+
     /// Time of `length_mm` of a segment when no travel may run faster than `cap_rpm`.
     ///
     /// Grooves, threads and part-off are whole works: they have no pieces, and the length does not count. Part-off
@@ -57,7 +73,7 @@ impl Rig<'_> {
                 overhead_s: overhead,
             },
             (Work::Thread, Some(thread)) => {
-                let passes = (4.0 + 4.0 * thread.pitch_mm).round();
+                let passes = threading_passes(thread.pitch_mm);
                 let speed = (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm);
                 let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
                 PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }

@@ -57,7 +57,7 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
             wrong("witnesses", format!("the line at {:.2} mm lies on section {is}, marked {word}", w.at_mm));
         }
     }
-    let (given, due) = (&plan.quote, quote::quote(job, Some(plan.time_s.total)));
+    let (given, due) = (&plan.quote, quote::quote(job, Some(plan.pace_s())));
     let same = |a: f64, b: f64| (a - b).abs() <= SAME_SHARE * b.abs().max(1e-6);
     if given.pieces_per_bar != due.pieces_per_bar {
         let (told, is) = (given.pieces_per_bar, due.pieces_per_bar);

@@ -169,7 +169,7 @@ fn summary(drawn: &Drawn) -> String {
         );
         let longest = made(drawn).filter_map(|m| m.0.length_mm).fold(f64::NEG_INFINITY, f64::max);
         if longest.is_finite() {
-            text += &format!("; the longest at {} mm", numbers::mm(longest));
+            text += &format!("; up to a varied length of {} mm", numbers::mm(longest));
         }
     }
     text + "."
@@ -472,8 +472,8 @@ fn legend(drawn: &Drawn, figures: &str) -> Group {
                 .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", &n.to_string()).set("fill", ink))
                 .add(row(y, words));
         }
-        y += 26.0;
-        g = g.add(shapes::text(x, y, SMALL, "start", "below: time of a part").set("fill", SOFT));
+        y += 32.0;
+        g = g.add(shapes::text(x, y, SMALL, "start", "below it the time").set("fill", SOFT));
     } else {
         y += 18.0;
         g = g.add(shapes::text(x, y, SMALL, "start", "hand-overs from here on"));

@@ -15,6 +15,8 @@
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`timeline`] | rows of the cycle, the tool places and the order |
+//! | [`gantt`] | both spindles in time, as a strip |
 //! | [`family`] | a family of parts: a map or a curve |
 //! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
 //! | [`sheet`] | one HTML page for the machine |
@@ -25,11 +27,13 @@
 mod axis;
 mod chart;
 mod drawing;
+pub mod gantt;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
 mod strips;
+pub mod timeline;
 
 pub mod attention;
 pub mod cautions;
@@ -37,6 +41,7 @@ pub mod csv;
 pub mod family;
 pub mod fitted;
 pub mod numbers;
+pub mod placed;
 pub mod sheet;
 pub mod stops;
 pub mod svg;
@@ -50,6 +55,8 @@ pub mod xlsx;
 pub use cautions::cautions;
 pub use csv::stages_csv;
 pub use fitted::{fitted_text, fitted_yaml};
+pub use gantt::gantt_svg;
+pub use placed::{Placed, placed};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};

@@ -2,7 +2,7 @@
 
 use super::table::{self, Align};
 use super::tables::{self, Rows};
-use super::{ReportError, attention, cautions, numbers, svg, text, verdict, words};
+use super::{ReportError, attention, cautions, gantt, numbers, svg, text, timeline, verdict, words};
 use crate::job::plan::{Plan, Stage};
 
 const STYLE: &str = include_str!("sheet.css");
@@ -35,6 +35,7 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
         body.push_str(&format!("<section><h2>Quote</h2>{}</section>\n", pairs(&tables::quote(plan))));
     }
     body.push_str("</div>\n");
+    body.push_str(&in_time(plan)?);
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     body.push_str(&list("Notes", "ul", "", &notes));
     body.push_str(&list("Look at", "ul", "", &attention::look_at(plan)));
@@ -143,6 +144,26 @@ fn what_would_help(plan: &Plan) -> String {
         return format!("{why}<p>No single change was found that makes it feasible.</p>\n");
     }
     format!("{why}{}", list("What would help: each of these makes it feasible, best first", "ol", "", &changes))
+}
+
+/// The two spindles in time, the tools, the order.
+fn in_time(plan: &Plan) -> Result<String, ReportError> {
+    let mut out = String::new();
+    if let Some(strip) = gantt::inline(plan)? {
+        out.push_str(&format!("<section><h2>Both spindles in time</h2><figure>{strip}</figure></section>\n"));
+    }
+    out.push_str(&block("Tool places", "", &timeline::tools(plan), ""));
+    out.push_str("<div class=\"columns\">\n");
+    if let Some(cycle) = &plan.cycle {
+        out.push_str(&format!("<section><h2>Part after part</h2>{}</section>\n", pairs(&timeline::facts(cycle))));
+        out.push_str(&list("What to shorten first", "ul", "", &timeline::shorten_first(cycle)));
+    }
+    if let Some(order) = &plan.order {
+        out.push_str(&format!("<section><h2>Order</h2>{}</section>\n", pairs(&timeline::order(order))));
+        out.push_str(&block("The order by quantity", "", &timeline::quantities(order), "narrow"));
+    }
+    out.push_str("</div>\n");
+    Ok(out)
 }
 
 /// The limits of every stage in words.

@@ -2,7 +2,7 @@
 
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
-use super::{attention, cautions, numbers, verdict, words};
+use super::{attention, cautions, numbers, timeline, verdict, words};
 use crate::job::plan::{Change, Plan, Shortfall};
 
 /// A difference in time that is worth a word, s.
@@ -30,11 +30,14 @@ pub fn plan_text(plan: &Plan) -> String {
     out.push_str(&section("Features (mm, s)", &tables::features(plan)));
     if verdict::is_feasible(plan) {
         out.push_str(&section("Time", &tables::times(plan)));
+        out.push_str(&cycle(plan));
         out.push_str(&pairs("Quote", &tables::quote(plan)));
         out.push_str(&optimality(plan));
+        out.push_str(&order(plan));
         out.push_str(&limit_costs(plan));
         out.push_str(&scatter(plan));
     }
+    out.push_str(&tools(plan));
     let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
     out.push_str(&bullets("Notes", &notes));
     out.push_str(&bullets("Look at", &attention::look_at(plan)));
@@ -63,6 +66,9 @@ pub fn verdict_text(plan: &Plan) -> String {
         }
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
         out.push_str(&limit_costs(plan));
+    }
+    if let Some(line) = timeline::tool_line(plan) {
+        out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
     out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
     out
@@ -109,6 +115,30 @@ pub(super) fn change_text(change: &Change) -> String {
         words::change_value(&change.from),
         words::change_value(&change.to)
     )
+}
+
+/// The two spindles in time.
+fn cycle(plan: &Plan) -> String {
+    let mut out = String::new();
+    if let Some(cycle) = &plan.cycle {
+        out.push_str(&pairs("Part after part", &timeline::facts(cycle)));
+        out.push_str(&section("Both spindles in time (s)", &timeline::rows(cycle)));
+        out.push_str(&bullets("What to shorten first", &timeline::shorten_first(cycle)));
+    }
+    out
+}
+
+/// The tools and their places.
+fn tools(plan: &Plan) -> String {
+    section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
+}
+
+/// The order, where there is one.
+fn order(plan: &Plan) -> String {
+    let Some(order) = &plan.order else { return String::new() };
+    pairs("Order", &timeline::order(order))
+        + &section("The order by quantity", &timeline::quantities(order))
+        + &bullets("What a change of a time does", &timeline::sensitivity(order))
 }
 
 /// The plan against scattered inputs, where it was asked for.
