@@ -8,6 +8,10 @@ need() { # command, Debian package
 }
 need cc gcc
 need python3 python3
+# The page is tested in a browser.
+need node nodejs
+need npm npm
+need chromium chromium
 need parallel parallel
 # Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
 if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then
