@@ -8,6 +8,11 @@ need() { # command, Debian package
 }
 need cc gcc
 need python3 python3
+# A browser to measure the diagram and the sheet in, the font they ask for first, and readers of the PDF.
+need chromium chromium
+need pdftotext poppler-utils
+need pdftoppm poppler-utils
+[ -f /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
 # Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
 if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then
     missing+=(python3-venv)

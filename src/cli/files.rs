@@ -5,11 +5,11 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 
 /// Writes all files into a folder, which is made where it is missing; either all take their names or none.
-pub fn write_all(dir: &Path, files: &[(&str, String)]) -> Result<(), Diag> {
+pub fn write_all(dir: &Path, files: &[(&str, Vec<u8>)]) -> Result<(), Diag> {
     std::fs::create_dir_all(dir).map_err(|e| problem("the folder cannot be made", dir, &e))?;
     let mut beside: Vec<(PathBuf, PathBuf)> = Vec::with_capacity(files.len());
     let mut write = || -> Result<(), Diag> {
-        for (name, text) in files {
+        for (name, bytes) in files {
             let (temporary, path) = (dir.join(format!(".{name}.{}.part", std::process::id())), dir.join(name));
             if path.is_dir() {
                 return Err(
@@ -17,7 +17,7 @@ pub fn write_all(dir: &Path, files: &[(&str, String)]) -> Result<(), Diag> {
                 );
             }
             beside.push((temporary.clone(), path));
-            write_new(&temporary, text.as_bytes())?;
+            write_new(&temporary, bytes)?;
         }
         for (temporary, path) in &beside {
             std::fs::rename(temporary, path).map_err(|e| problem("the file cannot be written", path, &e))?;
@@ -41,7 +41,7 @@ pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
         return Err(Diag::new(format!("{} is not the name of a file", path.display())));
     };
     let dir = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    write_all(dir, &[(name.as_str(), text.to_string())])
+    write_all(dir, &[(name.as_str(), text.as_bytes().to_vec())])
 }
 
 fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Diag> {

@@ -19,7 +19,7 @@ pub struct Args {
     /// Another machine file in place of the job's.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Writes plan.json, stages.csv, plan.svg and sheet.html into this folder too.
+    /// Writes plan.json, stages.csv, plan.svg, sheet.html (and sheet.pdf, with the feature `pdf`) into this folder too.
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
     /// Says what each limit costs, by planning anew without it: takes many times longer.
@@ -98,14 +98,18 @@ pub fn with_newline(mut text: String) -> String {
 }
 
 /// The files of a plan's folder.
-pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, String)>, Defect> {
+pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let json =
         serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
     let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
-    Ok(vec![
-        ("plan.json", json + "\n"),
-        ("stages.csv", report::stages_csv(plan)),
-        ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?)),
-        ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?)),
-    ])
+    #[cfg_attr(not(feature = "pdf"), expect(unused_mut))]
+    let mut files = vec![
+        ("plan.json", (json + "\n").into_bytes()),
+        ("stages.csv", report::stages_csv(plan).into_bytes()),
+        ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),
+        ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?).into_bytes()),
+    ];
+    #[cfg(feature = "pdf")]
+    files.push(("sheet.pdf", report::sheet_pdf(plan).map_err(drawn)?));
+    Ok(files)
 }

@@ -154,6 +154,20 @@ pub struct Segment {
     pub time_s: f64,
     /// Why the speed was lowered: the check that asked for it.
     pub slowed_by: Option<String>,
+    /// The passes of a single-point thread, after the turning that `rpm` and `feed_mm` belong to.
+    #[serde(default)]
+    pub threading: Option<Threading>,
+}
+
+/// The passes of a single-point thread.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[allow(missing_docs)]
+pub struct Threading {
+    pub passes: usize,
+    /// Rev/min.
+    pub rpm: f64,
+    /// The feed of a pass, mm/rev.
+    pub pitch_mm: f64,
 }
 
 /// A feature and the moment it is cut.

@@ -14,24 +14,32 @@
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
-//! | [`sheet`] | one HTML page for the machine |
+//! | [`content`] | what the sheet says, block by block |
+//! | [`sheet`] | the sheet as one HTML page |
+//! | `pdf` | the sheet as a PDF, with the feature `pdf` |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
-//! `drawing`, `marks`, `strips`, `chart`) are used by [`svg`] only.
+//! `drawing`, `marks`, `strips`, `chart`,
+//! `curves`, `speed`) are used by [`svg`] only.
 
 mod axis;
 mod chart;
+mod curves;
 mod drawing;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
+mod speed;
 mod strips;
 
 pub mod attention;
 pub mod cautions;
+pub mod content;
 pub mod csv;
 pub mod numbers;
+#[cfg(feature = "pdf")]
+pub mod pdf;
 pub mod sheet;
 pub mod stops;
 pub mod svg;
@@ -43,6 +51,8 @@ pub mod words;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+#[cfg(feature = "pdf")]
+pub use pdf::sheet_pdf;
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
@@ -64,6 +74,11 @@ pub enum ReportError {
         /// Its message.
         message: String,
     },
+    /// The PDF library failed.
+    Pdf {
+        /// Its message.
+        message: String,
+    },
 }
 
 impl fmt::Display for ReportError {
@@ -71,6 +86,7 @@ impl fmt::Display for ReportError {
         match self {
             ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
             ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
+            ReportError::Pdf { message } => write!(f, "the PDF could not be written: {message}"),
         }
     }
 }
