@@ -126,7 +126,9 @@ fn every_font_is_embedded() {
 fn picture(file: &[u8]) -> (usize, usize, &[u8]) {
     let mut fields = file.splitn(4, |b| b.is_ascii_whitespace());
     assert_eq!(fields.next(), Some(&b"P5"[..]));
-    let number = |f: Option<&[u8]>| -> usize { std::str::from_utf8(f.expect("a field")).expect("text").parse().expect("a number") };
+    let number = |f: Option<&[u8]>| -> usize {
+        std::str::from_utf8(f.expect("a field")).expect("text").parse().expect("a number")
+    };
     let (width, height) = (number(fields.next()), number(fields.next()));
     let rest = fields.next().expect("pixels");
     (width, height, &rest[rest.len() - width * height..])

@@ -159,9 +159,8 @@ fn band(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
             None => runs.push((&p.check, p.turned_mm, p.turned_mm)),
         }
     }
-    let mut g = shapes::group("band").add(
-        shapes::text(layout.axis.left - 7.0, charts.band_y + 11.0, SMALL, "end", "governs").set("fill", SOFT),
-    );
+    let caption = shapes::text(super::layout::MARGIN - 12.0, charts.band_y + 11.0, SMALL, "start", "governs");
+    let mut g = shapes::group("band").add(caption.set("fill", SOFT));
     for (i, (check, from, to)) in runs.iter().enumerate() {
         let (x1, x2) = (layout.axis.x_clamped(*from), layout.axis.x_clamped(*to));
         let fill = if i % 2 == 0 { "#e8edf2" } else { WHITE };

@@ -112,7 +112,8 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     let bullets = |title, items| Block::List { title, numbered: false, boxed: false, items };
     let mut all = what_would_help(plan);
     all.push(Block::Diagram);
-    let places = format!("mm, rev/min, mm/rev, s; counter-spindle and headstock at start → end, {}", tables::places_from(plan));
+    let places =
+        format!("mm, rev/min, mm/rev, s; counter-spindle and headstock at start → end, {}", tables::places_from(plan));
     all.push(table("Stages", &places, tables::stages_in_full(plan), Kind::Wide));
     if feasible {
         let items = plan.stages.iter().map(|s| stage_limit(plan, s)).collect();
@@ -170,11 +171,13 @@ fn stage_limit(plan: &Plan, stage: &Stage) -> String {
         format!("never more than {} mm unsupported", numbers::mm(stage.unsupported_max_mm)),
     ];
     parts.push(match (&stage.grip, stage.counter_spindle_end_mm) {
-        (Some(grip), Some(distance_mm)) if words::has_bush(plan) => format!(
-            "counter-spindle on {}, never farther than {} mm from the bush",
-            tables::grip(Some(grip)),
-            numbers::mm(distance_mm)
-        ),
+        (Some(grip), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {
+            format!(
+                "counter-spindle on {}, never farther than {} mm from the bush",
+                tables::grip(Some(grip)),
+                numbers::mm(distance_mm)
+            )
+        }
         (Some(grip), _) => format!("counter-spindle on {}", tables::grip(Some(grip))),
         (None, _) => "front end free, nothing may touch it".to_string(),
     });

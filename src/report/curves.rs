@@ -19,8 +19,8 @@ const PENS: [(&str, &str); 8] = [
     ("#04795a", "1.5 2"),
     ("#9c4f80", "10 2.5 2 2.5"),
     ("#3d8fc4", "6 2 1.5 2 1.5 2"),
-    ("#8a6100", "16 4"),
-    ("#5a6572", "2 4"),
+    ("#8a6100", "2.5 5"),
+    ("#5a6572", "16 4"),
 ];
 const WIDTH: f64 = 1.4;
 
@@ -56,7 +56,8 @@ pub fn curves(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Re
 
 /// Dashes in the finer units of a plot.
 fn finer(dashes: &str) -> String {
-    let all: Vec<String> = dashes.split_whitespace().filter_map(|d| d.parse::<f64>().ok()).map(|d| xy(d * FINE)).collect();
+    let all: Vec<String> =
+        dashes.split_whitespace().filter_map(|d| d.parse::<f64>().ok()).map(|d| xy(d * FINE)).collect();
     if all.is_empty() { "none".to_string() } else { all.join(" ") }
 }
 
@@ -108,7 +109,8 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
     const SAMPLE: f64 = 20.0;
     let x = layout.axis.right() + 8.0;
     let room = PAGE_WIDTH - x - SAMPLE - 6.0;
-    let name = |y: f64, words: &str| shapes::text(x + SAMPLE + 5.0, y, SMALL, "start", &shapes::fit_text(words, SMALL, room));
+    let name =
+        |y: f64, words: &str| shapes::text(x + SAMPLE + 5.0, y, SMALL, "start", &shapes::fit_text(words, SMALL, room));
     let mut y = charts.y + 10.0;
     let mut g = shapes::group("key")
         .add(shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, LIMIT, 2.0))

@@ -4,6 +4,7 @@
 
 use svg::node::element::Group;
 
+use super::labels::NUMBER;
 use super::layout::{Layout, ROW};
 use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, words};
@@ -116,9 +117,11 @@ fn feature_shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
         "keyseat" => {
             let (x1, x2, h) = (a.x_clamped(f.from_mm), a.x_clamped(f.to_mm), layout.half(f.size_mm));
             let rx = (f.size_mm / 2.0 * a.scale).min((x2 - x1) / 2.0);
-            shapes::group("keyseat").set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9").add(
-                shapes::rect(x1, y - h, x2 - x1, 2.0 * h).set("rx", xy(rx)).set("ry", xy(h)),
-            )
+            shapes::group("keyseat")
+                .set("fill", WHITE)
+                .set("stroke", INK)
+                .set("stroke-width", "0.9")
+                .add(shapes::rect(x1, y - h, x2 - x1, 2.0 * h).set("rx", xy(rx)).set("ry", xy(h)))
         }
         _ => {
             let front = f.from_mm <= plan.length_mm / 2.0;
@@ -155,6 +158,10 @@ pub fn section_labels(plan: &Plan, layout: &Layout) -> Group {
             .add(shapes::line(p.anchor, base + 3.0, p.anchor, end, SOFT, 0.6))
             .add(shapes::circle(p.anchor, end, 1.4).set("fill", SOFT))
             .add(shapes::text(p.left + p.width / 2.0, base, SMALL, "middle", &p.text));
+    }
+    for (x, number) in &layout.section_labels.numbers {
+        let base = layout.labels_bottom + NUMBER;
+        g = g.add(shapes::text(*x, base, NUMBER, "middle", &number.to_string()).set("fill", SOFT));
     }
     g
 }

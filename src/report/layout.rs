@@ -45,6 +45,9 @@ const OVER_SPEED: f64 = 8.0;
 /// Height that a sheet has for the diagram on its first page.
 const INLINE_HEIGHT: f64 = 640.0;
 
+/// Height of a row of numbers in place of labels.
+const NUMBERS: f64 = 11.0;
+
 /// Height of a row of labels, of a lane of grips, of a row of flags.
 pub const ROW: f64 = 15.0;
 /// Height of the band under the chart.
@@ -143,10 +146,11 @@ impl Layout {
         let grip_lanes = labels::lanes(&grip_places(plan, &axis), GRIP_LANES);
         let rows = |n: usize| n as f64 * ROW;
 
-        let (legend, legend_rows) = marks::entries(plan);
+        let (mut legend, legend_rows) = marks::entries(plan);
         let legend_y = if titled { 112.0 } else { 14.0 };
         let labels_bottom = legend_y + rows(legend_rows - 1) + 14.0 + rows(section_labels.rows());
-        let centre_y = labels_bottom + 14.0 + half;
+        let numbers = if section_labels.numbers.is_empty() { 0.0 } else { NUMBERS };
+        let centre_y = labels_bottom + numbers + 14.0 + half;
         let flags_y = centre_y + half + 14.0;
         let grips_y = flags_y + rows(used(&flag_rows)) + 2.0;
         let features_y = grips_y + rows(used(&grip_lanes));
@@ -160,6 +164,9 @@ impl Layout {
         let pair = (room / n.max(1) as f64).min(if titled { STRIP_PAIR_MAX } else { STRIP_PAIR_INLINE });
         let strips = (n > 0 && pair >= STRIP_PAIR_MIN).then_some((y + STRIPS_CAPTION, pair));
         y = strips.map_or(y + BELOW_STRIPS, |(top, pair)| top + pair * n as f64 + BELOW_STRIPS);
+        if strips.is_none() {
+            legend.retain(|e| !e.is_of_strips());
+        }
         let charts = charted.then(|| {
             let left_over = whole - below - under_charts - y;
             let height = if titled { left_over.clamp(CHART_MIN, CHART_MAX) } else { CHART_INLINE };

@@ -113,6 +113,13 @@ pub struct Entry {
     row: usize,
 }
 
+impl Entry {
+    /// Whether the mark occurs in the strips of the stages only.
+    pub fn is_of_strips(&self) -> bool {
+        matches!(self.mark, Mark::Bush | Mark::Headstock | Mark::Bore | Mark::Sleeve | Mark::Farther)
+    }
+}
+
 /// Width of a sample.
 const SAMPLE: f64 = 22.0;
 
@@ -174,12 +181,17 @@ fn sample(mark: Mark) -> Group {
         Mark::Both => stop(true, true),
         Mark::Bush => g.add(block(14.0).set("fill", BUSH)),
         Mark::Headstock => g.add(block(14.0).set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4")),
-        Mark::Bore => g
-            .add(shapes::line(0.0, -8.0, SAMPLE, -8.0, GRIP, 0.9))
-            .add(shapes::line(0.0, 0.0, SAMPLE, 0.0, GRIP, 0.9)),
-        Mark::Sleeve => g
-            .add(shapes::line(SAMPLE - 6.0, -9.0, SAMPLE - 6.0, -5.5, GRIP, 2.2))
-            .add(shapes::line(SAMPLE - 6.0, -2.5, SAMPLE - 6.0, 1.0, GRIP, 2.2)),
+        Mark::Bore => {
+            g.add(shapes::line(0.0, -8.0, SAMPLE, -8.0, GRIP, 0.9)).add(shapes::line(0.0, 0.0, SAMPLE, 0.0, GRIP, 0.9))
+        }
+        Mark::Sleeve => g.add(shapes::line(SAMPLE - 6.0, -9.0, SAMPLE - 6.0, -5.5, GRIP, 2.2)).add(shapes::line(
+            SAMPLE - 6.0,
+            -2.5,
+            SAMPLE - 6.0,
+            1.0,
+            GRIP,
+            2.2,
+        )),
         Mark::Farther => g.add(super::strips::farther(SAMPLE - 8.0, -4.0)),
         Mark::NotReached => {
             g.add(block(20.0).set("fill", format!("url(#{})", shapes::HATCH)).set("stroke", shapes::LIMIT))

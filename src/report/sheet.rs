@@ -93,10 +93,8 @@ fn head(about: &Head, feasible: bool) -> String {
 }
 
 fn pairs(list: &[(&'static str, String)]) -> String {
-    let items: String = list
-        .iter()
-        .map(|(k, v)| format!("<div><dt>{}</dt><dd>{}</dd></div>\n", escape(k), escape(v)))
-        .collect();
+    let items: String =
+        list.iter().map(|(k, v)| format!("<div><dt>{}</dt><dd>{}</dd></div>\n", escape(k), escape(v))).collect();
     format!("<dl>\n{items}</dl>\n")
 }
 

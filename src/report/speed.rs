@@ -10,7 +10,7 @@ use super::{ReportError, numbers};
 use crate::job::plan::Plan;
 
 /// Room over the fastest speed, as a share of it: for its figure.
-const HEADROOM: f64 = 1.45;
+const HEADROOM: f64 = 1.6;
 
 /// The chart, with the figure of each speed where there is room.
 pub fn speed(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {

@@ -32,9 +32,8 @@ struct Moment<'a> {
 pub fn strips(plan: &Plan, layout: &Layout) -> Option<Group> {
     let (top, pair) = layout.strips?;
     let words = "The machine at the start and at the end of each stage";
-    let mut g = shapes::group("strips").add(
-        shapes::group("caption").add(shapes::text(MARGIN, top - 6.0, SMALL, "start", words).set("fill", SOFT)),
-    );
+    let mut g = shapes::group("strips")
+        .add(shapes::group("caption").add(shapes::text(MARGIN, top - 6.0, SMALL, "start", words).set("fill", SOFT)));
     for (i, stage) in plan.stages.iter().enumerate() {
         let height = pair * 0.45;
         let y = top + i as f64 * pair + height / 2.0;

@@ -62,21 +62,26 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
         root = root.add(what_would_help(plan, layout));
     }
     root = root.add(chart::x_axis(layout));
-    Ok(match dropped_note(layout.section_labels.dropped + layout.feature_labels.dropped) {
-        Some(note) => root.add(
-            shapes::text(PAGE_WIDTH - MARGIN, layout.axis_y + 29.0, shapes::SMALL, "end", &note)
-                .set("fill", SOFT),
-        ),
-        None => root,
-    })
+    let notes = left_out(plan, layout);
+    let note = shapes::text(PAGE_WIDTH - MARGIN, layout.axis_y + 29.0, shapes::SMALL, "end", &notes);
+    Ok(if notes.is_empty() { root } else { root.add(note.set("fill", SOFT)) })
 }
 
-fn dropped_note(dropped: usize) -> Option<String> {
-    match dropped {
-        0 => None,
-        1 => Some("1 label had no room".to_string()),
-        n => Some(format!("{n} labels had no room")),
+/// What had no room, and where it is told.
+fn left_out(plan: &Plan, layout: &Layout) -> String {
+    let mut notes = Vec::new();
+    if !layout.section_labels.numbers.is_empty() {
+        notes.push("numbers: sections, see the segments".to_string());
     }
+    match layout.section_labels.dropped + layout.feature_labels.dropped {
+        0 => {}
+        1 => notes.push("1 label had no room".to_string()),
+        n => notes.push(format!("{n} labels had no room")),
+    }
+    if layout.strips.is_none() && !plan.stages.is_empty() {
+        notes.push("machine: see the stages".to_string());
+    }
+    notes.join("; ")
 }
 
 /// For readers who do not see the picture.

@@ -71,6 +71,10 @@ const PLAN: &str = "verdict text
     *segments[].stage whole
     *segments[].time_s number
     *segments[].slowed_by text?
+    *segments[].threading map?
+    *segments[].threading.passes whole
+    *segments[].threading.rpm number
+    *segments[].threading.pitch_mm number
     part_off_rpm number?
     features list
     *features[] map

@@ -71,7 +71,7 @@ pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
 /// The pages with their footers.
 fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
     let count = pages.len();
-    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 420.0);
+    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 330.0);
     let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 470.0);
     let page = |(i, page): (usize, Group)| {
         let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
