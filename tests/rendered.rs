@@ -1,4 +1,5 @@
-//! What a browser makes of diagram and sheet: no text lies on another, none stands outside the page, no cell runs over.
+//! What a browser makes of diagram and sheet: no text lies on another, none stands outside the page, no cell runs over, and
+//! print cuts no row.
 //!
 //! Looks at the stored plans of the demo jobs and at plans built by hand, one of sixty sections, with headless Chromium.
 //! Where there is none the test says so and passes, unless `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The pages stay in
@@ -9,7 +10,7 @@ mod plans;
 
 use serde_json::Value;
 use spanhold::job::plan::Plan;
-use spanhold::report::{plan_svg, sheet_html};
+use spanhold::report::{plan_svg, sheet_html, tables};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -45,8 +46,9 @@ fn browser() -> Option<Command> {
     there.then(|| Command::new("chromium"))
 }
 
-/// The page as the browser leaves it.
-fn dumped(mut browser: Command, page: &Path, profile: &Path) -> String {
+/// What the browser prints on its standard output.
+fn run(mut browser: Command, page: &Path, what: &str) -> String {
+    let profile = tempfile::tempdir().expect("a profile");
     let quiet = [
         "--headless",
         "--no-sandbox",
@@ -57,11 +59,12 @@ fn dumped(mut browser: Command, page: &Path, profile: &Path) -> String {
         "--disable-component-update",
         "--disable-sync",
         "--allow-file-access-from-files",
-        "--dump-dom",
+        "--no-pdf-header-footer",
     ];
     let run = browser
         .args(quiet)
-        .arg(format!("--user-data-dir={}", profile.display()))
+        .arg(what)
+        .arg(format!("--user-data-dir={}", profile.path().display()))
         .arg(format!("file://{}", page.display()))
         .output()
         .expect("chromium runs");
@@ -69,10 +72,57 @@ fn dumped(mut browser: Command, page: &Path, profile: &Path) -> String {
     String::from_utf8(run.stdout).expect("UTF-8")
 }
 
-#[test]
-fn no_text_lies_on_another_or_outside_its_page() {
+fn folder() -> PathBuf {
     let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("rendered");
     std::fs::create_dir_all(&dir).expect("a folder for the pages");
+    dir
+}
+
+/// The text of every page of a PDF, its blanks squeezed line by line.
+fn printed_pages(pdf: &Path) -> Vec<String> {
+    let read = Command::new("pdftotext").args(["-layout", "-enc", "UTF-8"]).arg(pdf).arg("-").output();
+    let text = String::from_utf8(read.expect("pdftotext runs").stdout).expect("UTF-8");
+    let squeezed = |page: &str| {
+        page.lines().map(|l| l.split_whitespace().collect::<Vec<_>>().join(" ")).collect::<Vec<_>>().join("\n")
+    };
+    text.split('\u{c}').filter(|p| !p.trim().is_empty()).map(squeezed).collect()
+}
+
+/// The diagram and all of the head are on the first page; every row of the segments is whole on one page, under the head of
+/// its table.
+#[test]
+fn the_sheet_prints_on_a4_and_cuts_no_row() {
+    if browser().is_none() {
+        println!("chromium is not installed: nothing was printed");
+        return;
+    }
+    for (name, plan) in all().into_iter().filter(|(name, _)| ["feed-roller-shaft", "nasty"].contains(&name.as_str())) {
+        let (page, pdf) = (folder().join(format!("print-{name}.html")), folder().join(format!("print-{name}.pdf")));
+        std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
+        run(browser().expect("asked above"), &page, &format!("--print-to-pdf={}", pdf.display()));
+        let pages = printed_pages(&pdf);
+        let first = &pages[0];
+        assert!(
+            first.contains("place on the shaft, and turned length") && first.contains("sha256:"),
+            "{name}: {first}"
+        );
+        let rows: Vec<Vec<String>> = tables::segments(&plan).rows;
+        for row in &rows {
+            // Behind the name, which may take several lines.
+            let cells = row[1..].join(" ");
+            let on = pages.iter().filter(|p| p.contains(&cells)).collect::<Vec<_>>();
+            assert!(!on.is_empty(), "{name}: {cells} is on no page");
+            assert!(
+                on.iter().any(|p| p.contains("travels rev/min feed turning stage")),
+                "{name}: {cells} without its head"
+            );
+        }
+    }
+}
+
+#[test]
+fn no_text_lies_on_another_or_outside_its_page() {
+    let dir = folder();
     let mut pages = String::new();
     for (name, plan) in all() {
         let (svg, sheet) = (plan_svg(&plan).expect("drawn"), sheet_html(&plan).expect("written"));
@@ -88,8 +138,7 @@ fn no_text_lies_on_another_or_outside_its_page() {
         println!("chromium is not installed: nothing was measured");
         return;
     };
-    let profile = tempfile::tempdir().expect("a profile");
-    let dom = dumped(browser, &page, profile.path());
+    let dom = run(browser, &page, "--dump-dom");
     let found = dom.split("<pre id=\"found\">").nth(1).and_then(|rest| rest.split("</pre>").next()).expect("a result");
     let found = found.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
     let found: Value = serde_json::from_str(&found).unwrap_or_else(|e| panic!("{e}: {found}"));
