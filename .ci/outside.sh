@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# The checks that need Python: our beam, cuts, programs and plans against code from outside. Called by .ci/run, after
-# the tests, which write the cases into target/.
+# The checks that need Python: our beam, cuts, programs and plans against code from outside, and drawings of known shafts. Called by .ci/run, after
+# the tests, which write the cases into target/. Each fails too when the rows it gives the ledger are stale (tests/README.md).
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
@@ -18,16 +18,14 @@ python=$venv/bin/python
 check() { # script, its arguments
     local script=$1
     shift
-    if [ -f "$script" ]; then
-        echo "-- $script $*"
-        "$python" "$script" "$@"
-    fi
+    echo "-- $script $*"
+    "$python" "$script" "$@"
 }
 check .ci/reference.py "$target/reference_cases.json"
-if [ -f .ci/highs.py ]; then
-    check .ci/highs.py "$target/sequence_programs"
-fi
-if [ -f .ci/outside.py ]; then
-    cargo build --release
-    check .ci/outside.py "$target/release/spanhold"
-fi
+check .ci/highs.py "$target/sequence_programs"
+cargo build
+check .ci/drawings.py "$target/debug/spanhold" "$target/drawings"
+bash .ci/parallel.sh "$target/debug/spanhold"
+cargo build --release
+check .ci/outside "$target/release/spanhold"
+check .ci/schema.py "$target/release/spanhold"

@@ -13,6 +13,7 @@ need chromium chromium
 need pdftotext poppler-utils
 need pdftoppm poppler-utils
 [ -f /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
+need parallel parallel
 # Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
 if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then
     missing+=(python3-venv)

@@ -93,7 +93,7 @@ fn sequence_within(bencher: Bencher, share: f64) {
     let grid = Grid::new(&rig, &segments, &moments, &[]);
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let builder = Builder::new(&runs, Weights { hand_over: 0.0 });
+    let builder = Builder::new(&runs, Weights::default());
     let bound = builder.least_s() * (1.0 + share);
     bencher.bench_local(|| {
         let net = builder.within(black_box(bound));

@@ -1,6 +1,9 @@
 //! The way from a job to an answer that may be printed: plan, prove, and plan again where a state between the looked-at
 //! ones broke. No unproven plan leaves this file.
 
+pub mod at;
+pub mod moved;
+
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::{self, Advice, Defect};
@@ -21,7 +24,7 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::costs::find(job, plan.time_s.total)?;
+        plan.limit_costs = planner::costs::find(job, plan.pace_s())?;
     }
     Ok(plan)
 }

@@ -4,11 +4,18 @@
 //! draw from it. The ranges are wide: they keep out slips of the pen (a wrong unit, a lost decimal point) and what the
 //! mechanics cannot compute, not what is unusual. Ranges and defaults are common practice, no source.
 
+pub mod readings;
+mod scatter;
+mod wishes;
 mod words;
+mod work;
 
 use crate::diag::Diag;
 
+pub use scatter::*;
+pub use wishes::*;
 pub use words::nearest;
+pub use work::*;
 
 /// One quantity of a job or machine file.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -86,6 +93,8 @@ pub const COLLETS_MAX: usize = 200;
 pub const BACK_WORK_MAX: usize = 100;
 /// Most places of cross-driven tools.
 pub const REACHES_MAX: usize = 50;
+/// Most wishes of a kind.
+pub const WISHES_MAX: usize = 100;
 /// Largest file, bytes.
 pub const FILE_MAX_BYTES: u64 = 4 * 1024 * 1024;
 
@@ -388,26 +397,8 @@ pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine 
 /// Material rate.
 pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material cost a kg", "", 0.0, 1e6);
 
-/// Sampled parts.
-pub const SCATTER_SAMPLES: Field = optional("scatter.samples", "number of sampled parts", "", 10.0, 100_000.0, 400.0);
-/// Seed.
-pub const SCATTER_SEED: Field = optional("scatter.seed", "seed of the samples", "", 0.0, 4_294_967_295.0, 1.0);
-/// Spread of straightness.
-pub const SCATTER_STRAIGHTNESS: Field =
-    optional("scatter.straightness", "spread of the bow, as a share", "", 0.0, 2.0, 0.3);
-/// Spread of supports.
-pub const SCATTER_SUPPORTS: Field =
-    optional("scatter.supports", "spread of every support's stiffness, as a share", "", 0.0, 2.0, 0.25);
-/// Spread of cutting force.
-pub const SCATTER_KC: Field =
-    optional("scatter.kc", "spread of the specific cutting force, as a share", "", 0.0, 2.0, 0.15);
-/// Spread of the modulus.
-pub const SCATTER_E: Field = optional("scatter.e", "spread of Young's modulus, as a share", "", 0.0, 0.5, 0.02);
-/// Spread of damping.
-pub const SCATTER_DAMPING: Field =
-    optional("scatter.damping", "spread of the damping ratio, as a share", "", 0.0, 2.0, 0.3);
-/// Spread of the bar; without a value even over its tolerance.
-pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diameter", "mm", 0.0, 2.0);
+/// Most parts of a family.
+pub const FAMILY_MAX: usize = 10_000;
 
 /// All of them, in the order of the files.
 #[rustfmt::skip]
@@ -421,8 +412,17 @@ pub const ALL: &[Field] = &[
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
-    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR,
+    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
+    VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,
+    FACE_OFF, AXIAL_HOLE, WORK_DEPTH, DRILL_DEPTH, HEX_SOCKET, KEYWAY, KEYWAY_LENGTH, SHAVING_STEP, LETTER_HEIGHT,
+    BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,
+    TURNING_PLACES, CROSS_PLACES, FRONT_FIXED, FRONT_DRIVEN, BACK_FIXED, BACK_DRIVEN, TURRET_STATIONS, TURRET_TOOLS,
+    ORDER_PIECES, SET_UP_H, SHIFT_H, RUNNING_SHARE,
+    readings::DIAMETER, readings::FRONT, readings::HEADSTOCK, readings::GRIP, readings::FREQUENCY, readings::LOAD,
+    readings::AT, readings::READ_AT, readings::DEFLECTION, readings::DIAL_ERROR, readings::LOAD_ERROR,
+    readings::TAP_ERROR,
 ];
 
 #[cfg(test)]

@@ -12,24 +12,35 @@
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
+//! | [`cycle`] | a finished plan in time: both spindles, critical path, tools, an order |
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
+//! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
+//! | [`schema`] | JSON Schemas of the files, from the fields and the plan's types |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
+//! | [`draft`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
+//! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 pub mod answer;
 pub mod cli;
 pub mod diag;
+pub mod draft;
 pub mod fields;
 pub mod spread;
 pub mod units;
 
+pub mod cycle;
+pub mod fit;
 pub mod input;
 pub mod job;
 pub mod mechanics;
+#[cfg(feature = "page")]
+pub mod page;
 pub mod planner;
 pub mod process;
 pub mod proof;
 pub mod report;
+pub mod schema;

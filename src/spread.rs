@@ -1,32 +1,204 @@
 //! Work spread over all cores, results in the order of the list: the same answers on any number of cores.
 
-use std::sync::Mutex;
-use std::sync::atomic::{AtomicUsize, Ordering};
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::ops::ControlFlow;
+use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
+use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
+
+thread_local! {
+    /// What the work of this thread listens to.
+    static LISTENS_TO: RefCell<Option<Halt>> = const { RefCell::new(None) };
+}
+
+/// Asks work that takes long to stop. Clones ask the same work.
+#[derive(Debug, Clone, Default)]
+pub struct Halt(Arc<AtomicBool>);
+
+/// What unwinds the work.
+struct Halted;
+
+impl Halt {
+    /// Asks.
+    pub fn ask(&self) {
+        self.0.store(true, Ordering::Relaxed);
+    }
+
+    /// Does something that stops when it is asked to, wherever it calls [`breathe`]; none: it was stopped.
+    ///
+    /// The work unwinds, so that no function on the way has to pass the request on; what it holds is dropped.
+    pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
+        let before = LISTENS_TO.replace(Some(self.clone()));
+        let done = catch_unwind(AssertUnwindSafe(work));
+        LISTENS_TO.replace(before);
+        match done {
+            Ok(done) => Some(done),
+            Err(reason) if reason.is::<Halted>() => None,
+            Err(defect) => resume_unwind(defect),
+        }
+    }
+}
+
+/// Called now and then by work that takes long: goes no further when it was asked to stop.
+pub fn breathe() {
+    let asked = LISTENS_TO.with_borrow(|halt| halt.as_ref().is_some_and(|h| h.0.load(Ordering::Relaxed)));
+    if asked {
+        // Not a panic: no hook is called, nothing is printed.
+        resume_unwind(Box::new(Halted));
+    }
+}
 
 /// Works out something for everything in a list. `work` gets the thing and its index.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     let slots: Vec<Mutex<Option<T>>> = list.iter().map(|_| Mutex::new(None)).collect();
     let next = AtomicUsize::new(0);
     let workers = std::thread::available_parallelism().map_or(1, usize::from).min(list.len().max(1));
+    let halt = LISTENS_TO.with_borrow(Clone::clone);
+    let ended: Vec<_> = std::thread::scope(|scope| {
+        let work_through = || {
+            LISTENS_TO.replace(halt.clone());
+            loop {
+                let index = next.fetch_add(1, Ordering::Relaxed);
+                let Some(item) = list.get(index) else { break };
+                let done = work(item, index);
+                if let Ok(mut slot) = slots[index].lock() {
+                    *slot = Some(done);
+                }
+            }
+        };
+        let threads: Vec<_> = (0..workers).map(|_| scope.spawn(work_through)).collect();
+        threads.into_iter().map(|thread| thread.join()).collect()
+    });
+    if let Some(reason) = ended.into_iter().find_map(Result::err) {
+        resume_unwind(reason);
+    }
+    slots.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+}
+
+/// Results of [`stream`] that may wait for an earlier one, for each core: enough that a long job among short ones does
+/// not idle the others.
+const WAITING_EACH: usize = 32;
+
+/// Works through a list that need not fit into memory: things are taken from it one by one, results are handed on in its
+/// order, and no more than a few dozen a core wait for an earlier one. `done` may end it early.
+pub fn stream<L: Send, T: Send>(
+    list: impl Iterator<Item = L> + Send,
+    work: impl Fn(L) -> T + Sync,
+    mut done: impl FnMut(T) -> ControlFlow<()>,
+) {
+    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    let window = workers * WAITING_EACH;
+    let list = Mutex::new(list.enumerate().fuse());
+    // How many results were handed on; `usize::MAX` ends the work.
+    let (handed_on, changed) = (Mutex::new(0_usize), Condvar::new());
+    let (send, receive) = mpsc::channel();
     std::thread::scope(|scope| {
         for _ in 0..workers {
-            scope.spawn(|| {
+            let send = send.clone();
+            let (list, work, handed_on, changed) = (&list, &work, &handed_on, &changed);
+            scope.spawn(move || {
                 loop {
-                    let index = next.fetch_add(1, Ordering::Relaxed);
-                    let Some(item) = list.get(index) else { break };
-                    let done = work(item, index);
-                    if let Ok(mut slot) = slots[index].lock() {
-                        *slot = Some(done);
+                    // One at a time asks for the next: the list may have to wait for its own source.
+                    let (index, item) = {
+                        let mut list = open(list);
+                        let Some((index, item)) = list.next() else { break };
+                        let mut so_far = open(handed_on);
+                        while *so_far != usize::MAX && index >= so_far.saturating_add(window) {
+                            so_far = changed.wait(so_far).unwrap_or_else(PoisonError::into_inner);
+                        }
+                        if *so_far == usize::MAX {
+                            break;
+                        }
+                        (index, item)
+                    };
+                    if send.send((index, work(item))).is_err() {
+                        break;
                     }
                 }
             });
         }
+        drop(send);
+        let (mut next, mut early) = (0, BTreeMap::new());
+        for (index, result) in receive {
+            early.insert(index, result);
+            while let Some(result) = early.remove(&next) {
+                next += 1;
+                let goes_on = done(result).is_continue();
+                *open(&handed_on) = if goes_on { next } else { usize::MAX };
+                changed.notify_all();
+                if !goes_on {
+                    return;
+                }
+            }
+        }
     });
-    slots.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+}
+
+/// A lock that a panicking worker left is as good as before: nothing is half-done under it.
+fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 #[cfg(test)]
 mod tests {
+    use super::{Halt, breathe, spread};
+    use std::ops::ControlFlow;
+    use std::sync::atomic::{AtomicUsize, Ordering};
+
+    #[test]
+    fn a_stream_keeps_its_order_and_runs_only_a_window_ahead() {
+        let (taken, mut handed_on, mut most) = (AtomicUsize::new(0), 0_usize, 0);
+        let list = (0..5000_usize).inspect(|_| {
+            taken.fetch_add(1, Ordering::SeqCst);
+        });
+        super::stream(
+            list,
+            |n| 3 * n,
+            |tripled| {
+                assert_eq!(tripled, 3 * handed_on);
+                most = most.max(taken.load(Ordering::SeqCst) - handed_on);
+                handed_on += 1;
+                ControlFlow::Continue(())
+            },
+        );
+        assert_eq!(handed_on, 5000);
+        let workers = std::thread::available_parallelism().map_or(1, usize::from);
+        assert!(most <= workers * (super::WAITING_EACH + 1) + 1, "{most} were taken ahead");
+    }
+
+    #[test]
+    fn a_stream_without_an_end_can_be_ended() {
+        let mut handed_on = 0;
+        super::stream(
+            0..,
+            |n: usize| n,
+            |_| {
+                handed_on += 1;
+                if handed_on < 700 { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
+            },
+        );
+        assert_eq!(handed_on, 700);
+    }
+
+    #[test]
+    fn work_stops_where_it_is_asked_to_and_what_comes_after_does_not() {
+        let halt = Halt::default();
+        let list: Vec<usize> = (0..100).collect();
+        let stopped = halt.until(|| {
+            spread(&list, |n, _| {
+                if *n == 7 {
+                    halt.ask();
+                }
+                breathe();
+                *n
+            })
+        });
+        assert_eq!(stopped, None);
+        breathe();
+        assert_eq!(Halt::default().until(|| spread(&list, |n, _| *n)), Some(list));
+    }
+
     #[test]
     fn results_stand_in_the_order_of_the_list() {
         let list: Vec<usize> = (0..1000).collect();

@@ -49,7 +49,7 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
     let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights { hand_over: 0.0 }).within(f64::INFINITY);
+    let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
     let goal = net.goal.filter(|_| net.arcs.len() >= FEWEST_ARCS)?;
     let way = cheapest_way(&net, |_| true).unwrap_or_else(|d| panic!("{d}\n{text}"))?;
     let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost).sum();

@@ -19,6 +19,9 @@ const SAME: f64 = 1e-12;
 /// The job whose sheet is stored too; the others leave it out, to keep the repository small.
 const WITH_SHEET: &str = "feed-roller-shaft";
 
+/// The job whose two spindles in time are stored as a picture.
+const WITH_STRIP: &str = "metering-spindle";
+
 fn root() -> &'static Path {
     Path::new(env!("CARGO_MANIFEST_DIR"))
 }
@@ -55,6 +58,9 @@ fn worked(name: &str, plan: &Plan) -> Vec<(&'static str, String)> {
     ];
     if name == WITH_SHEET {
         files.push(("sheet.html", report::sheet_html(plan).expect("drawn")));
+    }
+    if name == WITH_STRIP {
+        files.push(("cycle.svg", report::gantt_svg(plan).expect("drawn").expect("it has a cycle")));
     }
     for (_, text) in &mut files {
         if !text.ends_with('\n') {
@@ -123,6 +129,26 @@ fn the_worked_plans_are_those_of_the_demo_jobs() {
         }
     }
     assert!(old.is_empty(), "\nstale, renew with `{RENEW}`:\n  {}\n", old.join("\n  "));
+}
+
+/// The demo of a family of parts: its map is stored beside the plan of its nominal part.
+const FAMILY: &str = "platen-shaft";
+
+#[test]
+fn the_map_of_the_family_is_that_of_its_job() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let drawn = dir.path().join("map.svg");
+    let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_spanhold"));
+    command.current_dir(root().join("demo")).arg("batch").arg(format!("{FAMILY}.yaml")).arg("--map").arg(&drawn);
+    let called = command.output().expect("it starts");
+    assert!(called.status.success(), "{}", String::from_utf8_lossy(&called.stderr));
+    let now = read(&drawn).unwrap_or_else(|e| panic!("{e}"));
+    let stored = root().join("plans").join(FAMILY).join("map.svg");
+    if std::env::var_os("SPANHOLD_BLESS").is_some() {
+        std::fs::create_dir_all(stored.with_file_name("")).expect("the folder can be made");
+        std::fs::write(&stored, &now).expect("the file can be written");
+    }
+    assert_eq!(stale(&stored, &now), None, "renew with `{RENEW}`");
 }
 
 #[test]

@@ -7,7 +7,8 @@ use crate::answer::advised;
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::{Advice, Defect};
-use crate::report::{numbers, table, words};
+use crate::report::table::{self, Head};
+use crate::report::{numbers, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -68,7 +69,7 @@ fn way(job: &Job, plan: &Plan) -> Way {
         witness_lines: plan.witnesses.len(),
         margin: plan.margin,
         margin_check: plan.margin_at.as_ref().map(|c| c.check.clone()),
-        time_s: feasible.then_some(plan.time_s.total),
+        time_s: feasible.then(|| plan.pace_s()),
         pieces_per_bar: plan.quote.pieces_per_bar,
         farthest_mm: shortfall.map(|s| s.farthest_mm),
         blocked_by: shortfall.map(|s| s.blocked_by.clone()),
@@ -172,7 +173,7 @@ fn text(name: &str, ways: &[Way]) -> String {
         table::number("stages"),
         table::number("hand-overs"),
         table::number("lines"),
-        table::words("tightest"),
+        Head { may_shrink: false, ..table::words("tightest") },
         table::number("s a part"),
         table::number("pieces"),
     ];
@@ -206,12 +207,19 @@ fn text(name: &str, ways: &[Way]) -> String {
     if !out_of.is_empty() {
         text += "\nWhy not\n";
     }
+    // One tool and a pair are often out for the same reason.
+    let mut told: Vec<(String, Vec<&str>, &str)> = Vec::new();
     for w in out_of {
-        let first = format!("  {}, {}, {}: ", w.machine, if w.holding == "bush" { "bush" } else { "no bush" }, w.tools);
-        text += &table::wrap(&first, w.reason.as_deref().unwrap_or_default(), COLUMNS);
-        if !text.ends_with('\n') {
-            text.push('\n');
+        let place = format!("{}, {}", w.machine, if w.holding == "bush" { "bush" } else { "no bush" });
+        let reason = w.reason.as_deref().unwrap_or_default();
+        match told.iter_mut().find(|(p, _, r)| *p == place && *r == reason) {
+            Some((_, tools, _)) => tools.push(w.tools),
+            None => told.push((place, vec![w.tools], reason)),
         }
+    }
+    for (place, tools, reason) in told {
+        text += &table::wrap("  ", &format!("{place}, {}:", tools.join(" or ")), COLUMNS);
+        text += &table::wrap("    ", reason, COLUMNS);
     }
     text += "\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n";
     text

@@ -4,12 +4,17 @@ mod at;
 mod batch;
 mod check;
 mod compare;
+mod draft;
 mod files;
+mod fit;
 mod new;
 mod out;
+#[cfg(feature = "page")]
+mod page;
 mod plan;
 mod progress;
 mod recheck;
+mod schema;
 
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
@@ -71,6 +76,15 @@ enum Command {
     Recheck(recheck::Args),
     /// Many jobs on all cores, one JSON line each, in input order.
     Batch(batch::Args),
+    /// A job drafted from a drawing (DXF) or a list of sections (CSV, XLSX).
+    Draft(draft::Args),
+    /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
+    Fit(fit::Args),
+    /// The local page: change a job and see its plan at once.
+    #[cfg(feature = "page")]
+    Page(page::Args),
+    /// The JSON Schema of a job, machine, readings or plan file, for editors.
+    Schema(schema::Args),
     /// A commented job to start from.
     New(new::Args),
 }
@@ -98,6 +112,11 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Compare(args) => compare::run(&args),
         Command::Recheck(args) => recheck::run(&args),
         Command::Batch(args) => batch::run(&args),
+        Command::Draft(args) => draft::run(&args),
+        Command::Fit(args) => fit::run(&args),
+        #[cfg(feature = "page")]
+        Command::Page(args) => page::run(&args),
+        Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
     };
     ExitCode::from(ending.status())

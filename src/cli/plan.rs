@@ -19,7 +19,7 @@ pub struct Args {
     /// Another machine file in place of the job's.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Writes plan.json, stages.csv, plan.svg, sheet.html (and sheet.pdf, with the feature `pdf`) into this folder too.
+    /// Writes plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf, with the feature `pdf`) into this folder.
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
     /// Says what each limit costs, by planning anew without it: takes many times longer.
@@ -106,6 +106,7 @@ pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let mut files = vec![
         ("plan.json", (json + "\n").into_bytes()),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
+        ("plan.xlsx", report::plan_xlsx(plan).map_err(drawn)?),
         ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),
         ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?).into_bytes()),
     ];

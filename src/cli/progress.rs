@@ -34,6 +34,16 @@ impl Progress {
         Progress(bar)
     }
 
+    /// As many more are to be done.
+    pub fn more(&self, n: usize) {
+        self.0.inc_length(n as u64);
+    }
+
+    /// Takes it from the screen.
+    pub fn clear(&self) {
+        self.0.finish_and_clear();
+    }
+
     /// One more is done.
     pub fn done_one(&self) {
         self.0.inc(1);

@@ -4,7 +4,7 @@ use super::plan::read;
 use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
-use crate::proof::prove;
+use crate::proof::{described, prove};
 use crate::report::table;
 use serde::Serialize;
 use std::path::PathBuf;
@@ -73,7 +73,8 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
-    let found = prove(&plan, &job);
+    let mut found = prove(&plan, &job);
+    found.breaches.extend(described(&plan, &job, &found));
     let changed = plan.input_digest != job.input_digest;
     if args.format == Format::Json {
         let breaches = found.breaches.iter();

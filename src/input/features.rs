@@ -1,7 +1,8 @@
-//! Entries of `shaft.features`: cross holes, keyseats, centre holes.
+//! Entries of `shaft.features`: which kind one is; cross holes, keyseats, centre holes. The others: `end_work`.
 
 use serde_saphyr::Spanned;
 
+use super::end_work;
 use super::node::Node;
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
@@ -9,8 +10,39 @@ use crate::fields;
 use crate::job::{BackWork, End, Feature, FeatureKind, Material, Section, iso6411};
 
 /// What a feature can be, and the keys of each; the first says which it is.
-const KINDS: [&[&str]; 3] = [&["cross_hole", "at", "thrust"], &["keyseat", "from", "to"], &["centre_hole", "end"]];
-const KEYS: [&str; 8] = ["cross_hole", "at", "thrust", "keyseat", "from", "to", "centre_hole", "end"];
+const KINDS: [&[&str]; 9] = [
+    &["cross_hole", "at", "thrust"],
+    &["keyseat", "from", "to"],
+    &["centre_hole", "end"],
+    &["facing", "end"],
+    &["axial_hole", "depth", "end"],
+    &["tapped_hole", "at", "depth", "drill_depth", "end"],
+    &["hex_socket", "depth", "step", "forming", "end"],
+    &["keyway", "length", "step", "end"],
+    &["engrave", "height", "depth", "at", "end"],
+];
+const KEYS: [&str; 20] = [
+    "cross_hole",
+    "at",
+    "thrust",
+    "keyseat",
+    "from",
+    "to",
+    "centre_hole",
+    "end",
+    "facing",
+    "axial_hole",
+    "depth",
+    "tapped_hole",
+    "drill_depth",
+    "hex_socket",
+    "step",
+    "forming",
+    "keyway",
+    "length",
+    "engrave",
+    "height",
+];
 
 /// Feed of a drill per mm of its diameter, mm/rev. Common practice, no source.
 const DRILL_FEED_PER_MM: f64 = 0.02;
@@ -31,8 +63,11 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Sect
         if kinds.is_empty() && KINDS.into_iter().any(|keys| map.tried(keys[0])) {
             return None;
         }
-        let diag = Diag::new("a feature is one of cross hole, keyseat, centre hole").help(
-            "write `{cross_hole: 5, at: 120}`, `{keyseat: [6, 3.5], from: 500, to: 540}` or `{centre_hole: A2.5, end: front}`",
+        let diag = Diag::new(
+            "a feature is one of cross hole, keyseat, centre hole, facing, axial hole, tapped hole, hexagon socket, keyway, engraving",
+        )
+        .help(
+            "write one of them first, such as `{cross_hole: 5, at: 120}`, `{keyseat: [6, 3.5], from: 500, to: 540}` or `{centre_hole: A2.5, end: front}`",
         );
         r.complain(&map.at, diag);
         return None;
@@ -49,7 +84,13 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Sect
     let kind = match keys[0] {
         "cross_hole" => cross_hole(r, &map, sections),
         "keyseat" => keyseat(r, &map, sections),
-        _ => centre_hole(r, &map, sections),
+        "centre_hole" => centre_hole(r, &map, sections),
+        "facing" => end_work::facing(r, &map),
+        "axial_hole" => end_work::axial_hole(r, &map, sections),
+        "tapped_hole" => end_work::tapped_hole(r, &map, sections),
+        "hex_socket" => end_work::hex_socket(r, &map, sections),
+        "keyway" => end_work::keyway(r, &map),
+        _ => end_work::engraving(r, &map, sections),
     };
     kind.filter(|_| fits).map(|kind| Feature { kind })
 }
@@ -133,7 +174,14 @@ fn centre_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Optio
     })
 }
 
-fn on_the_shaft(r: &mut Reader, map: &Map, key: &str, from_mm: f64, to_mm: f64, sections: &[Section]) -> Option<()> {
+pub(super) fn on_the_shaft(
+    r: &mut Reader,
+    map: &Map,
+    key: &str,
+    from_mm: f64,
+    to_mm: f64,
+    sections: &[Section],
+) -> Option<()> {
     let length_mm = sections.last().map_or(0.0, |section| section.to_mm);
     if from_mm >= 0.0 && to_mm <= length_mm {
         return Some(());
@@ -145,7 +193,7 @@ fn on_the_shaft(r: &mut Reader, map: &Map, key: &str, from_mm: f64, to_mm: f64, 
 }
 
 /// Thinnest core of the shaft between two places, mm.
-fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
+pub(super) fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
     sections
         .iter()
         .filter(|section| section.to_mm > from_mm && section.from_mm < to_mm)
@@ -171,8 +219,9 @@ pub(super) fn back_centre(feature: &Feature, material: &Material) -> Option<Back
     Some(BackWork {
         name: format!("centre hole {designation}"),
         radial_force_n: AXIAL_DRILL_RADIAL_SHARE * DRILL_THRUST_SHARE * kc * f * d / 2.0,
+        axial_force_n: DRILL_THRUST_SHARE * kc * f * d / 2.0,
         torque_nm: kc * f * d * d / 8.0 / 1000.0,
         time_s: CENTRE_HOLE_TIME_S,
-        tolerance_mm: fields::BACK_TOLERANCE.default.unwrap_or(0.1),
+        tolerance_mm: BackWork::USUAL_TOLERANCE_MM,
     })
 }

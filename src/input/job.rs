@@ -8,28 +8,69 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{cutting, file, limits, machine, section, shaft};
+use super::{Named, cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
-use crate::job::{Holding, Job, Machine, Objective, Shaft, Stock};
+use crate::job::{Holding, Job, Machine, Objective, Range, Shaft, Stock};
 
-const KEYS: [&str; 9] = ["shaft", "stock", "machine", "cutting", "holding", "limits", "scatter", "objective", "rates"];
+/// Keys of a job.
+pub(super) const KEYS: [&str; 12] = [
+    "shaft",
+    "stock",
+    "machine",
+    "cutting",
+    "holding",
+    "limits",
+    "scatter",
+    "wishes",
+    "objective",
+    "rates",
+    "vary",
+    "order",
+];
 
 const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
     [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
 
-/// Reads a job. `machine` is a machine file that replaces the job's; a relative path in the job counts from `base_dir`.
+/// Where the machine of a job comes from.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum MachineFrom<'a> {
+    /// From the job; a relative path in it counts from this folder.
+    Folder(&'a Path),
+    /// From this file, whatever the job says.
+    File(&'a Path),
+    /// From the job; where that names a file, this is its text. No file is opened.
+    Text(Option<&'a Named>),
+}
+
+impl<'a> MachineFrom<'a> {
+    /// From this file where one is given, else from the job's folder.
+    pub(super) fn files(folder: &'a Path, other: Option<&'a Path>) -> Self {
+        other.map_or(MachineFrom::Folder(folder), MachineFrom::File)
+    }
+}
+
+/// Reads a job.
 ///
 /// # Errors
 /// Everything that is wrong: the job's complaints in file order, then the machine file's.
-pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
+pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>) -> Result<Job, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
+    read_tree(source, &tree, machine, &[])
+}
+
+/// Reads a job from its tree; `varied` are the values of a part of a family, which the tree has already.
+pub(super) fn read_tree(
+    source: &Arc<Source>,
+    tree: &serde_saphyr::Spanned<Node>,
+    machine: MachineFrom<'_>,
+    varied: &[(&Range, f64)],
+) -> Result<Job, Vec<Diag>> {
     let mut r = Reader::new(Arc::clone(source));
     let mut from_machine = Vec::new();
-    let job = r
-        .map(&tree, "the job", &KEYS)
-        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
+    let job =
+        r.map(tree, "the job", &KEYS).and_then(|map| parts(&mut r, source, &map, machine, varied, &mut from_machine));
     let mut diags = r.finish();
     diags.extend(from_machine);
     match job {
@@ -45,27 +86,35 @@ fn parts(
     r: &mut Reader,
     source: &Arc<Source>,
     map: &Map,
-    base_dir: &Path,
-    other_machine: Option<&Path>,
+    machine: MachineFrom<'_>,
+    varied: &[(&Range, f64)],
     from_machine: &mut Vec<Diag>,
 ) -> Option<Job> {
     let mut notes = Vec::new();
     let shaft =
         r.required(map, "shaft", "name, material and sections").and_then(|node| shaft::read(r, node, &mut notes));
     let stock = r.required(map, "stock", "`{diameter: 25}`, the bar").and_then(|node| stock(r, node, shaft.as_ref()));
-    let machine = machine_of(r, source, map, base_dir, other_machine, from_machine);
+    let machine = machine_of(r, source, map, machine, from_machine);
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
+    let wishes = wishes::read(r, map, shaft.as_ref());
+    if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
+        notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
+    }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
+    let order = order::read(r, map);
+    let vary = vary::read(r, map, shaft.as_ref());
     let machine = machine.and_then(|(machine, text)| {
         holds(r, map, &machine, holding?)?;
         Some((machine, text))
     });
     let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
     bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
+    let vary = vary?;
+    notes.extend(vary::note(&vary, varied));
     Some(Job {
         shaft,
         stock,
@@ -73,11 +122,14 @@ fn parts(
         cutting: cutting?,
         holding: holding?,
         limits: limits?,
+        wishes: wishes?,
         objective: objective?,
         rates: rates?,
+        order: order?,
         scatter: scatter?,
+        vary,
         notes,
-        input_digest: digest(&source.text, machine_text.as_deref()),
+        input_digest: digest(&source.text, machine_text.as_deref(), varied),
     })
 }
 
@@ -115,15 +167,14 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
 }
 
 /// The machine, and the text of its file where it has one.
-fn machine_of(
+pub(super) fn machine_of(
     r: &mut Reader,
     source: &Arc<Source>,
     map: &Map,
-    base_dir: &Path,
-    other: Option<&Path>,
+    from: MachineFrom<'_>,
     from_machine: &mut Vec<Diag>,
 ) -> Option<(Machine, Option<String>)> {
-    if let Some(path) = other {
+    if let MachineFrom::File(path) = from {
         return match machine_file(path, from_machine) {
             Ok(machine) => machine,
             Err(diag) => {
@@ -137,6 +188,20 @@ fn machine_of(
         return machine::read(r, node, "machine").map(|machine| (machine, None));
     }
     let written = r.text_in(node, "machine")?;
+    let base_dir = match from {
+        MachineFrom::Text(Some(machine)) => {
+            let source = Arc::new(Source { path: (&machine.name).into(), text: machine.text.clone() });
+            return machine_text(source, from_machine);
+        }
+        MachineFrom::Text(None) => {
+            let diag = Diag::new(format!("the machine is in a file of its own, `{written}`"))
+                .help("open that file too, or write the machine here as a map");
+            r.complain(&node.referenced, diag);
+            return None;
+        }
+        MachineFrom::Folder(folder) => folder,
+        MachineFrom::File(_) => Path::new(""),
+    };
     match machine_file(&base_dir.join(&written), from_machine) {
         Ok(machine) => machine,
         Err(diag) => {
@@ -155,22 +220,26 @@ fn machine_of(
 /// A machine file; complaints about what stands in it go to `from_machine`.
 fn machine_file(path: &Path, from_machine: &mut Vec<Diag>) -> Result<Option<(Machine, Option<String>)>, Diag> {
     let text = file::read_text(path)?;
-    let source = Arc::new(Source { path: path.to_owned(), text });
+    Ok(machine_text(Arc::new(Source { path: path.to_owned(), text }), from_machine))
+}
+
+/// The machine of a text, which comes back with it.
+fn machine_text(source: Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<(Machine, Option<String>)> {
     let tree = match parse(&source) {
         Ok(tree) => tree,
         Err(diag) => {
             from_machine.push(diag);
-            return Ok(None);
+            return None;
         }
     };
-    let default_name =
-        path.file_stem().map_or_else(|| "machine".to_owned(), |stem| stem.to_string_lossy().into_owned());
+    let stem = source.path.file_stem();
+    let default_name = stem.map_or_else(|| "machine".to_owned(), |stem| stem.to_string_lossy().into_owned());
     let mut r = Reader::new(Arc::clone(&source));
     let machine = machine::read(&mut r, &tree, &default_name);
     let diags = r.finish();
     let clean = diags.is_empty();
     from_machine.extend(diags);
-    Ok(machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone()))))
+    machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone())))
 }
 
 /// The machine can hold the bar the way the job asks for.
@@ -202,13 +271,16 @@ fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, m
     None
 }
 
-/// `sha256:` and the hex digest of the job text and, with its length in front, the machine text.
-fn digest(job: &str, machine: Option<&str>) -> String {
+/// `sha256:` and the hex digest of the job text, the machine text with its length in front, and the varied values.
+fn digest(job: &str, machine: Option<&str>, varied: &[(&Range, f64)]) -> String {
     let mut hash = Sha256::new();
     hash.update(job.as_bytes());
     if let Some(machine) = machine {
         hash.update((machine.len() as u64).to_le_bytes());
         hash.update(machine.as_bytes());
+    }
+    for (range, value_mm) in varied {
+        hash.update(format!("{} {value_mm}\n", range.varied.key()).as_bytes());
     }
     let mut out = String::from("sha256:");
     for byte in hash.finalize().iter() {

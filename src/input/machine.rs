@@ -4,11 +4,12 @@ use serde_saphyr::Spanned;
 
 use super::node::Node;
 use super::reader::{Map, Reader};
+use super::tools;
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
-use crate::job::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+use crate::job::{BackPlace, Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 
-const KEYS: [&str; 11] = [
+const KEYS: [&str; 15] = [
     "name",
     "bush",
     "no_bush",
@@ -20,7 +21,13 @@ const KEYS: [&str; 11] = [
     "part_off",
     "bar_end",
     "facing",
+    "tools",
+    "tool_change_s",
+    "bar_change_s",
+    "rapid",
 ];
+
+const BACK_PLACES: [(&str, BackPlace); 2] = [("in_line", BackPlace::InLine), ("aside", BackPlace::Aside)];
 
 /// Land that stays on raw bar, as a share of the land. Common practice, no source.
 const ENGAGEMENT_SHARE: f64 = 0.5;
@@ -41,6 +48,10 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
     let part_off = part_off(r, &map);
     let bar_end = r.number_or(&map, &fields::BAR_END, None);
     let facing = r.number_or(&map, &fields::FACING, None);
+    let tools = tools::read(r, &map);
+    let tool_change = r.number_or(&map, &fields::TOOL_CHANGE_S, None);
+    let bar_change = r.number_or(&map, &fields::BAR_CHANGE_S, None);
+    let rapid = r.number_or(&map, &fields::RAPID, None);
     let machine = Machine {
         name: name?.unwrap_or_else(|| default_name.to_owned()),
         bush: bush?,
@@ -53,6 +64,10 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
         part_off: part_off?,
         bar_end_mm: bar_end?,
         facing_mm: facing?,
+        tools: tools?,
+        tool_change_s: tool_change?,
+        bar_change_s: bar_change?,
+        rapid_m_per_min: rapid?,
     };
     fits(r, &map, &machine)?;
     Some(machine)
@@ -96,13 +111,17 @@ fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
 }
 
 fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
-    let map = r.map(node, "the headstock", &["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s"])?;
+    const KEYS: [&str; 8] =
+        ["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s", "clamp_force", "friction"];
+    let map = r.map(node, "the headstock", &KEYS)?;
     let nearest = r.number(&map, &fields::HEADSTOCK_NEAREST);
     let stroke = r.number(&map, &fields::STROKE);
     let hold = r.number(&map, &fields::HEADSTOCK_HOLD);
     let stiffness = r.number(&map, &fields::HEADSTOCK_STIFFNESS);
     let max_rpm = r.number(&map, &fields::HEADSTOCK_MAX_RPM);
     let regrip = r.number(&map, &fields::REGRIP_S);
+    let clamp = r.number_maybe(&map, &fields::HEADSTOCK_CLAMP_FORCE);
+    let friction = r.number_or(&map, &fields::HEADSTOCK_FRICTION, None);
     Some(Headstock {
         nearest_mm: nearest?,
         stroke_mm: stroke?,
@@ -110,11 +129,13 @@ fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
         stiffness_n_per_um: stiffness?,
         max_rpm: max_rpm?,
         regrip_s: regrip?,
+        clamp_force_n: clamp?,
+        friction: friction?,
     })
 }
 
 fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
-    const KEYS: [&str; 10] = [
+    const KEYS: [&str; 12] = [
         "nearest",
         "farthest",
         "bore",
@@ -125,6 +146,8 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         "friction",
         "sleeve",
         "collets",
+        "back_work",
+        "unload_s",
     ];
     let map = r.map(node, "the counter-spindle", &KEYS)?;
     let nearest = r.number(&map, &fields::COUNTER_NEAREST);
@@ -135,6 +158,8 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
     let max_rpm = r.number(&map, &fields::COUNTER_MAX_RPM);
     let hand_over = r.number(&map, &fields::HAND_OVER_S);
     let friction = r.number_or(&map, &fields::FRICTION, None);
+    let back_place = r.choice(&map, "back_work", &BACK_PLACES, Some(BackPlace::InLine));
+    let unload = r.number_or(&map, &fields::UNLOAD_S, None);
     let sleeve = part(r, &map, "sleeve", sleeve);
     let collets = collets(r, &map);
     if let (Some(nearest), Some(farthest)) = (nearest, farthest)
@@ -154,6 +179,8 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         max_rpm: max_rpm?,
         hand_over_s: hand_over?,
         friction: friction?,
+        back_place: back_place?,
+        unload_s: unload?,
         sleeve: sleeve?,
         collets: collets?,
     })

@@ -5,6 +5,9 @@
 //! to write instead. What was assumed stands in [`Job::notes`].
 
 mod cutting;
+pub mod edit;
+mod end_work;
+mod family;
 mod features;
 mod file;
 mod job;
@@ -12,21 +15,36 @@ mod limits;
 mod machine;
 mod material;
 mod node;
+mod order;
 mod reader;
+mod readings;
 mod render;
 mod section;
 mod shaft;
+mod tools;
+pub mod tree;
+mod vary;
+mod wishes;
 
 use std::path::Path;
 use std::sync::Arc;
 
 use crate::diag::{Diag, Source};
-use crate::job::Job;
+use crate::job::readings::Readings;
+use crate::job::{Collet, Job};
+
+pub use family::Family;
+use job::MachineFrom;
 
 pub use render::render;
 
 /// A commented job with its machine, to start from.
 pub const TEMPLATE: &str = include_str!("template.yaml");
+
+/// Whether a key may stand in a job, at its top.
+pub fn is_job_key(key: &str) -> bool {
+    job::KEYS.contains(&key)
+}
 
 /// Reads a job file. A machine named in it by a path counts from the file's folder.
 ///
@@ -43,7 +61,8 @@ pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
 pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
     let text = file::read_text(path).map_err(|diag| vec![diag])?;
     let source = Arc::new(Source { path: path.to_owned(), text });
-    job::read(&source, path.parent().unwrap_or(Path::new("")), machine)
+    let from = MachineFrom::files(path.parent().unwrap_or(Path::new("")), machine);
+    job::read(&source, from)
 }
 
 /// Reads a job from its text. `name` stands in messages; a machine named by a path counts from `base_dir`.
@@ -60,5 +79,73 @@ pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec
         return Err(vec![file::too_large(Path::new(name))]);
     }
     let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
-    job::read(&source, base_dir, None)
+    job::read(&source, MachineFrom::Folder(base_dir))
+}
+
+/// A text and the name it goes by.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Named {
+    /// The name, as it stands in messages.
+    pub name: String,
+    /// The text.
+    pub text: String,
+}
+
+/// Reads a job whose machine file, where it names one, is given as text too. Opens no file.
+///
+/// # Errors
+/// Everything that is wrong with the job and the machine, in the order of the texts.
+pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
+    for text in std::iter::once(job).chain(machine) {
+        if text.text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+            return Err(vec![file::too_large(Path::new(&text.name))]);
+        }
+    }
+    let source = Arc::new(Source { path: (&job.name).into(), text: job.text.clone() });
+    job::read(&source, MachineFrom::Text(machine))
+}
+
+/// A job file and the machine file it names, as texts. What is wrong in them is not asked here; a machine file that cannot
+/// be read is left out.
+///
+/// # Errors
+/// The job file cannot be read.
+pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
+    let text = file::read_text(path)?;
+    let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
+    let machine = tree::tree(&name, &text).ok().and_then(|root| {
+        let entry = root.at(&[tree::Step::Key("machine".into())])?;
+        let path = path.parent().unwrap_or(Path::new("")).join(&entry.text);
+        let text = (entry.kind == tree::Kind::Scalar).then(|| file::read_text(&path).ok())??;
+        Some(Named { name: entry.text.clone(), text })
+    });
+    Ok((Named { name, text }, machine))
+}
+
+/// Reads a readings file, with another machine file in place of its own where one is given.
+///
+/// # Errors
+/// Everything that is wrong with the readings and the machine file, in file order.
+pub fn read_readings(path: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
+    let text = file::read_text(path).map_err(|diag| vec![diag])?;
+    let source = Arc::new(Source { path: path.to_owned(), text });
+    readings::read(&source, path.parent().unwrap_or(Path::new("")), machine)
+}
+
+/// Reads readings from their text. `name` stands in messages; a machine named by a path counts from `base_dir`.
+///
+/// # Errors
+/// Everything that is wrong, in file order.
+pub fn read_readings_text(name: &str, text: &str, base_dir: &Path) -> Result<Readings, Vec<Diag>> {
+    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+        return Err(vec![file::too_large(Path::new(name))]);
+    }
+    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    readings::read(&source, base_dir, None)
+}
+
+/// Names of collets with their ranges, for messages.
+fn machine_names(collets: &[Collet]) -> String {
+    let one = |c: &Collet| format!("{} ({} to {} mm)", c.name, c.smallest_mm, c.largest_mm);
+    collets.iter().map(one).collect::<Vec<_>>().join(", ")
 }

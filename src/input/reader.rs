@@ -61,6 +61,11 @@ impl<'a> Map<'a> {
         self.get(key).map_or(self.at, |value| value.referenced)
     }
 
+    /// Place of a key itself, or of the map where it is not given.
+    pub(super) fn key_place(&self, key: &str) -> Location {
+        self.entry(key).map_or(self.at, |(key, _)| key.referenced)
+    }
+
     /// Place of a value in a map of this map, or of what there is of the way to it.
     pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
         match self.get(key) {
@@ -191,6 +196,24 @@ impl Reader {
         }
     }
 
+    /// A whole number, with the field's default where it has one.
+    pub(super) fn count(&mut self, map: &Map, field: &Field) -> Option<usize> {
+        let value = match field.default {
+            Some(_) => self.number_or(map, field, None)?,
+            None => self.number(map, field)?,
+        };
+        if value.fract() == 0.0 {
+            return Some(value as usize);
+        }
+        let diag = Diag::new(format!("`{}` is {value}", field.key())).help(format!(
+            "`{}`, the {}, takes a whole number",
+            field.key(),
+            field.what
+        ));
+        self.complain(&map.place(field.key()), diag);
+        None
+    }
+
     /// A number that may be left out; `Some(None)` where it is.
     pub(super) fn number_maybe(&mut self, map: &Map, field: &Field) -> Option<Option<f64>> {
         match self.optional(map, field.key())? {
@@ -220,6 +243,11 @@ impl Reader {
                 None
             }
         }
+    }
+
+    /// A value as it is written, quotes and all.
+    pub(super) fn written(&self, node: &Spanned<Node>) -> &str {
+        raw(&self.source, &node.referenced)
     }
 
     /// Two numbers in brackets.

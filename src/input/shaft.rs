@@ -1,13 +1,13 @@
 //! `shaft`: name, material, sections, features, back-end work.
 
-use serde_saphyr::Spanned;
+use serde_saphyr::{Location, Spanned};
 
 use super::node::Node;
 use super::reader::{Map, Reader};
-use super::{features, material, section};
+use super::{end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
-use crate::job::{BackWork, Section, Shaft};
+use crate::job::{BackWork, Feature, Section, Shaft};
 
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
@@ -34,7 +34,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
     if let (None, Some(bow)) = (map.get("straightness"), bow) {
         notes.push(format!("Straightness of the turned shaft not given: {bow} mm per m assumed."));
     }
-    let mut features = Vec::new();
+    let mut features: Vec<(Location, Feature)> = Vec::new();
     let mut back_work = Vec::new();
     let mut complete = true;
     if let Some(Some(node)) = r.optional(&map, "features")
@@ -52,12 +52,13 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
                         ));
                         back_work.push(work);
                     }
-                    features.push(feature);
+                    features.push((item.referenced, feature));
                 }
                 None => complete = false,
             }
         }
     }
+    complete &= end_work::keyways_lie_in_holes(r, &features, sections.as_deref()).is_some();
     if let Some(Some(node)) = r.optional(&map, "back_work")
         && let Some(items) = r.list(node, "back_work", BACK_WORK_MAX)
     {
@@ -74,7 +75,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
         revision: revision?,
         material: material?,
         sections: sections?,
-        features,
+        features: features.into_iter().map(|(_, feature)| feature).collect(),
         back_work,
         bow_mm_per_m: bow?,
     };
@@ -107,11 +108,20 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
 }
 
 fn back(r: &mut Reader, node: &Spanned<Node>) -> Option<BackWork> {
-    let map = r.map(node, "the back-end work", &["name", "radial_force", "torque", "time_s", "tolerance"])?;
+    let map =
+        r.map(node, "the back-end work", &["name", "radial_force", "axial_force", "torque", "time_s", "tolerance"])?;
     let name = r.text(&map, "name", "what is done");
     let force = r.number_or(&map, &fields::BACK_RADIAL_FORCE, None);
+    let axial = r.number_or(&map, &fields::BACK_AXIAL_FORCE, None);
     let torque = r.number_or(&map, &fields::BACK_TORQUE, None);
     let time = r.number(&map, &fields::BACK_TIME);
     let tolerance = r.number_or(&map, &fields::BACK_TOLERANCE, None);
-    Some(BackWork { name: name?, radial_force_n: force?, torque_nm: torque?, time_s: time?, tolerance_mm: tolerance? })
+    Some(BackWork {
+        name: name?,
+        radial_force_n: force?,
+        axial_force_n: axial?,
+        torque_nm: torque?,
+        time_s: time?,
+        tolerance_mm: tolerance?,
+    })
 }

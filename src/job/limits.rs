@@ -33,6 +33,13 @@ pub struct Limits {
     pub avoid_penalty_s: f64,
 }
 
+impl Limits {
+    /// Least lateral stiffness where a job gives none, N/µm.
+    pub fn stiffness_for_bar(diameter_mm: f64) -> f64 {
+        crate::fields::STIFFNESS_PER_MM * diameter_mm
+    }
+}
+
 /// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. Spreads are standard
 /// deviations as a share of the value (log-normal, so that nothing turns negative). Defaults: common practice, no source.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,5 +1,7 @@
 //! The lathe: what guides, holds and drives the bar, and how long its own motions take.
 
+use super::tooling::{BackPlace, ToolPlaces};
+
 /// A sliding-head lathe.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
@@ -26,6 +28,14 @@ pub struct Machine {
     pub bar_end_mm: f64,
     /// Faced off at the front of every part, mm.
     pub facing_mm: f64,
+    /// Places for tools, where they are given.
+    pub tools: Option<ToolPlaces>,
+    /// Time of one tool change, s.
+    pub tool_change_s: f64,
+    /// Time of loading a new bar, s.
+    pub bar_change_s: f64,
+    /// Speed of rapid motions, m/min.
+    pub rapid_m_per_min: f64,
 }
 
 impl Machine {
@@ -77,6 +87,10 @@ pub struct Headstock {
     pub max_rpm: f64,
     /// Time of one re-grip in s.
     pub regrip_s: f64,
+    /// Clamping force of its collet, the sum of the radial forces, N, where given.
+    pub clamp_force_n: Option<f64>,
+    /// Coefficient of friction between its collet and the bar.
+    pub friction: f64,
 }
 
 impl Headstock {
@@ -106,6 +120,10 @@ pub struct CounterSpindle {
     pub hand_over_s: f64,
     /// Coefficient of friction between collet and part.
     pub friction: f64,
+    /// Where the rear end is worked on.
+    pub back_place: BackPlace,
+    /// Time of unloading the finished part, s.
+    pub unload_s: f64,
     /// Support inside the bore, where it has one.
     pub sleeve: Option<Sleeve>,
     /// Collets at hand.

@@ -5,21 +5,33 @@
 //! reader only.
 
 mod cutting;
+pub mod engraving;
 pub mod iso2768;
 pub mod iso286;
 pub mod iso6411;
 mod limits;
 mod machine;
 pub mod materials;
+mod order;
 pub mod plan;
+pub mod readings;
 mod shaft;
 pub mod thread;
+mod tooling;
+mod vary;
+mod wishes;
 
 pub use cutting::{Cutting, Holding, Tools};
 pub use limits::{Limits, Objective, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
-pub use shaft::{BackWork, End, Feature, FeatureKind, Interrupt, Section, SectionKind, Shaft, Tolerance};
+pub use order::Order;
+pub use shaft::{
+    BackWork, End, Engraved, Feature, FeatureKind, Forming, Interrupt, Section, SectionKind, Shaft, Tapped, Tolerance,
+};
+pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
+pub use vary::{Range, Varied};
+pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
 /// Everything the planner needs to know.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,12 +49,18 @@ pub struct Job {
     pub holding: Holding,
     /// What counts as good enough.
     pub limits: Limits,
+    /// What has been decided beforehand.
+    pub wishes: Wishes,
     /// What the plan is to make best.
     pub objective: Objective,
     /// Cost rates, where given.
     pub rates: Option<Rates>,
+    /// The order to be quoted, where there is one.
+    pub order: Option<Order>,
     /// How inputs scatter.
     pub scatter: Scatter,
+    /// Ranges of a family of parts, the length's first; empty for a single part. The values above are the nominal ones.
+    pub vary: Vec<Range>,
     /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
     pub notes: Vec<String>,
     /// `sha256:` and the hex digest of the job text and the machine text it names.
@@ -53,6 +71,22 @@ impl Job {
     /// Turned length at which the part is parted off: the shaft plus the part-off width, in mm.
     pub fn parted_at_mm(&self) -> f64 {
         self.shaft.length_mm() + self.machine.part_off.width_mm
+    }
+
+    /// Bar left over that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
+    pub fn remnant_mm(&self) -> f64 {
+        self.machine.headstock.nearest_mm + self.machine.headstock.hold_mm + self.machine.bar_end_mm
+    }
+
+    /// Bar that one part takes: the shaft, part-off and facing, mm.
+    pub fn piece_mm(&self) -> f64 {
+        self.parted_at_mm() + self.machine.facing_mm
+    }
+
+    /// Parts of a bar, `floor((bar - remnant)/(L + part-off + facing))`.
+    pub fn pieces_per_bar(&self) -> usize {
+        // The slack keeps a bar that is an exact multiple from losing a piece to rounding.
+        ((self.stock.bar_length_mm - self.remnant_mm()) / self.piece_mm() + 1e-9).floor().max(0.0) as usize
     }
 }
 

@@ -3,10 +3,12 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whether it can be made so.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -16,7 +18,8 @@ pub enum Verdict {
 }
 
 /// The whole answer to a job.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -40,6 +43,15 @@ pub struct Plan {
     /// Lines the stops leave on surfaces (not at shoulders and grooves).
     pub witnesses: Vec<Witness>,
     pub time_s: Times,
+    /// One part after the other, in time; none without a plan.
+    #[serde(default)]
+    pub cycle: Option<Cycle>,
+    /// Tools and places; none where the machine file does not say what it has.
+    #[serde(default)]
+    pub tooling: Option<Tooling>,
+    /// The order; none where the job gives none, or there is no plan.
+    #[serde(default)]
+    pub order: Option<OrderQuote>,
     /// Smallest `1 - utilisation` of all checks of all stages.
     pub margin: Option<f64>,
     /// The check the margin belongs to, and where.
@@ -63,8 +75,16 @@ pub struct Plan {
     pub trace: Vec<TracePoint>,
 }
 
+impl Plan {
+    /// Time from part to part, s; where a plan has no timeline, the sum of its times.
+    pub fn pace_s(&self) -> f64 {
+        self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
+    }
+}
+
 /// One stage: one grip (or none) from one stop to the next.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -101,7 +121,8 @@ impl Stage {
 }
 
 /// Where the counter-spindle holds.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -113,7 +134,8 @@ pub struct GripPlace {
 }
 
 /// One check at its worst.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -131,7 +153,8 @@ pub struct CheckResult {
 }
 
 /// One piece of turning: a segment, cut at the stops.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -154,13 +177,17 @@ pub struct Segment {
     pub time_s: f64,
     /// Why the speed was lowered: the check that asked for it.
     pub slowed_by: Option<String>,
+    /// Infeed of each single-point threading pass, mm.
+    #[serde(default)]
+    pub infeeds_mm: Vec<f64>,
     /// The passes of a single-point thread, after the turning that `rpm` and `feed_mm` belong to.
     #[serde(default)]
     pub threading: Option<Threading>,
 }
 
 /// The passes of a single-point thread.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Threading {
     pub passes: usize,
@@ -171,7 +198,8 @@ pub struct Threading {
 }
 
 /// A feature and the moment it is cut.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -183,10 +211,20 @@ pub struct FeatureMoment {
     /// None after part-off.
     pub stage: Option<usize>,
     pub time_s: f64,
+    /// Force along the axis, N, and torque about it, N·m, of work on an end; thrust across the shaft, N.
+    #[serde(default)]
+    pub axial_n: Option<f64>,
+    #[serde(default)]
+    pub torque_nm: Option<f64>,
+    #[serde(default)]
+    pub thrust_n: Option<f64>,
+    #[serde(default)]
+    pub tool: String,
 }
 
 /// A line left on a surface by a stop.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -199,7 +237,8 @@ pub struct Witness {
 }
 
 /// Time a part by cause, s.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -214,8 +253,149 @@ pub struct Times {
     pub total: f64,
 }
 
+/// One part after the other: what both spindles do from the start of a part to the start of the next, in the steady run.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Cycle {
+    /// Time from part to part, the bar change spread over the parts of a bar, s.
+    pub steady_s: f64,
+    /// Time of one part alone, from its first cut to unloading, s.
+    pub alone_s: f64,
+    /// How long the headstock, and the counter-spindle, are busy with a part, s.
+    pub headstock_s: f64,
+    pub counter_spindle_s: f64,
+    /// Work on the rear end and unloading that the next part's free stage hides, s a part.
+    pub hidden_s: f64,
+    /// Waiting of the headstock for the counter-spindle, s a part.
+    pub wait_s: f64,
+    /// Time the counter-spindle is ready before it is needed, s a part.
+    pub spare_s: f64,
+    pub tool_changes: usize,
+    pub tool_changes_s: f64,
+    pub unload_s: f64,
+    /// Share of the bar change, s a part.
+    pub bar_change_s: f64,
+    /// Whether work on the rear end and the next part overlap, and why not: `aside`, `in_line`, `no_work`.
+    pub overlap: String,
+    /// In order of their start; those of the counter-spindle alone belong to the part before.
+    pub operations: Vec<Operation>,
+    /// What to shorten first: what lies on the critical path, longest first.
+    pub critical: Vec<Critical>,
+}
+
+/// A bar of the timeline.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Operation {
+    /// `headstock`, `both`, `counter_spindle`.
+    pub side: String,
+    /// `turn`, `plunge`, `thread`, `whirl`, `feature`, `tool_change`, `hand_over`, `regrip`, `part_off`, `back_work`,
+    /// `unload`.
+    pub work: String,
+    pub text: String,
+    /// None for what the counter-spindle does alone.
+    pub stage: Option<usize>,
+    pub from_s: f64,
+    pub to_s: f64,
+    /// Whether a second more of it makes every part a second later.
+    pub critical: bool,
+}
+
+/// Something on the critical path.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Critical {
+    pub what: String,
+    pub seconds: f64,
+    /// Of the time from part to part.
+    pub share: f64,
+}
+
+/// Tools and places.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Tooling {
+    pub fits: bool,
+    /// Whether a pair is asked for on a machine whose turning tools all stand on one side.
+    pub no_pair: bool,
+    pub places: Vec<ToolRoom>,
+    /// Tools the turret takes, and how many of them are set.
+    pub turret_tools: Option<usize>,
+    pub turret_used: Option<usize>,
+}
+
+/// A kind of place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct ToolRoom {
+    /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed`, `back_driven`.
+    pub place: String,
+    pub tools: Vec<String>,
+    pub places: usize,
+    /// Tools that stand at driven places of the same end, or on the turret.
+    pub elsewhere: usize,
+    /// Tools without a place.
+    pub short: usize,
+    /// Places left over.
+    pub left: usize,
+}
+
+/// An order.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct OrderQuote {
+    pub pieces: usize,
+    pub bars: usize,
+    pub set_up_h: f64,
+    /// Running time, stops that are not in the plan included, h.
+    pub run_h: f64,
+    /// Set-up and run in shifts.
+    pub shifts: f64,
+    pub pieces_per_shift: f64,
+    /// Set-up, machine and whole bars; none without rates.
+    pub cost: Option<f64>,
+    pub cost_per_piece: Option<f64>,
+    pub currency: Option<String>,
+    /// The same by quantity.
+    pub quantities: Vec<Quantity>,
+    /// What a change of one time does.
+    pub sensitivity: Vec<Sensitivity>,
+}
+
+/// An order of another size.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Quantity {
+    pub pieces: usize,
+    pub bars: usize,
+    pub shifts: f64,
+    pub cost_per_piece: Option<f64>,
+}
+
+/// What a change of one time does to the time from part to part.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Sensitivity {
+    /// `cutting_speed`, `hand_over`, `regrip`, `tool_change`.
+    pub what: String,
+    /// Factor on the speed, or on the time.
+    pub factor: f64,
+    pub steady_s: f64,
+    /// Against the plan, s a part.
+    pub change_s: f64,
+}
+
 /// How far from the proven best the plan may be, and on which grid.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -224,7 +404,8 @@ pub struct Optimality {
 }
 
 /// The quote.
-#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -235,7 +416,8 @@ pub struct Quote {
 }
 
 /// What one part costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -245,7 +427,8 @@ pub struct Cost {
 }
 
 /// Why there is no plan and what would help.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -258,7 +441,8 @@ pub struct Shortfall {
 }
 
 /// One change that would make it feasible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -270,7 +454,8 @@ pub struct Change {
 }
 
 /// What a limit costs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -285,7 +470,8 @@ pub struct LimitCost {
 }
 
 /// A plan against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -296,7 +482,8 @@ pub struct ScatterReport {
 }
 
 /// A stage against scattered inputs.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -309,7 +496,8 @@ pub struct ScatterStage {
 }
 
 /// How often a check breaks.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,
@@ -317,7 +505,8 @@ pub struct Broken {
 }
 
 /// The shaft as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -328,7 +517,8 @@ pub struct ShaftOutline {
 }
 
 /// A section as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -351,7 +541,8 @@ pub struct SectionOutline {
 }
 
 /// A feature as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -366,7 +557,8 @@ pub struct FeatureOutline {
 }
 
 /// The machine as drawn.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -386,7 +578,8 @@ pub struct LayoutOutline {
 }
 
 /// One point of the utilisation chart.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,

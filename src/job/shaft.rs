@@ -199,6 +199,17 @@ pub enum Interrupt {
     Free,
 }
 
+impl Interrupt {
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Interrupt::Never => "never",
+            Interrupt::Avoid => "avoid",
+            Interrupt::Free => "free",
+        }
+    }
+}
+
 /// One feature.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
@@ -241,6 +252,111 @@ pub enum FeatureKind {
         /// Which end.
         end: End,
     },
+    /// An end faced off.
+    Facing {
+        /// Length faced off in mm.
+        depth_mm: f64,
+        /// Which end.
+        end: End,
+    },
+    /// A hole on the axis.
+    AxialHole {
+        /// Diameter in mm.
+        diameter_mm: f64,
+        /// Depth in mm.
+        depth_mm: f64,
+        /// Which end.
+        end: End,
+    },
+    /// A drilled and tapped hole.
+    TappedHole {
+        /// Its thread.
+        thread: Thread,
+        /// Where.
+        place: Tapped,
+    },
+    /// A hexagon socket in an end.
+    HexSocket {
+        /// Distance of opposite flats in mm.
+        across_flats_mm: f64,
+        /// Depth in mm.
+        depth_mm: f64,
+        /// Depth of one stroke in mm.
+        step_mm: f64,
+        /// How it is made.
+        forming: Forming,
+        /// Which end.
+        end: End,
+    },
+    /// A keyway in a bore, shaved.
+    Keyway {
+        /// Width in mm.
+        width_mm: f64,
+        /// Depth in mm.
+        depth_mm: f64,
+        /// Length from the end in mm.
+        length_mm: f64,
+        /// Depth of one stroke in mm.
+        step_mm: f64,
+        /// Which end.
+        end: End,
+    },
+    /// An engraved text.
+    Engraving {
+        /// The text.
+        text: String,
+        /// Height of the letters in mm.
+        height_mm: f64,
+        /// Depth in mm.
+        depth_mm: f64,
+        /// Where.
+        place: Engraved,
+    },
+}
+
+/// Where a tapped hole is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Tapped {
+    /// Across the shaft, through.
+    Across {
+        /// Place in mm from the front face.
+        at_mm: f64,
+    },
+    /// On the axis.
+    InEnd {
+        /// Depth of the thread in mm.
+        depth_mm: f64,
+        /// Depth of the hole in mm.
+        drill_depth_mm: f64,
+        /// Which end.
+        end: End,
+    },
+}
+
+/// Where a text is engraved.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Engraved {
+    /// On the outside, along the shaft.
+    Along {
+        /// Where the text begins, mm from the front face.
+        from_mm: f64,
+        /// Where it ends, mm.
+        to_mm: f64,
+    },
+    /// On a face.
+    Face {
+        /// Which end.
+        end: End,
+    },
+}
+
+/// How a socket is made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Forming {
+    /// Shaved in fine strokes by a tool that does not turn.
+    Shaved,
+    /// Punched in one blow.
+    Punched,
 }
 
 /// An end of the shaft.
@@ -260,10 +376,17 @@ pub struct BackWork {
     pub name: String,
     /// Radial force on the part in N.
     pub radial_force_n: f64,
+    /// Force along the shaft's axis in N.
+    pub axial_force_n: f64,
     /// Torque about the shaft's axis in N·m.
     pub torque_nm: f64,
     /// Time in s.
     pub time_s: f64,
     /// Tolerance the work has to keep, mm.
     pub tolerance_mm: f64,
+}
+
+impl BackWork {
+    /// Tolerance of work on the rear end where none is given, mm.
+    pub const USUAL_TOLERANCE_MM: f64 = 0.1;
 }

@@ -66,12 +66,51 @@ const COARSE_MM: [(f64, f64); 40] = [
     (68.0, 6.0),
 ];
 
+/// Fine pitches and the major diameters that have them, mm. From memory of ISO 261, not re-read.
+const FINE_MM: [(f64, &[f64]); 9] = [
+    (0.2, &[1.0, 1.1, 1.2, 1.4, 1.6, 1.8]),
+    (0.25, &[2.0, 2.2]),
+    (0.35, &[2.5, 3.0, 3.5]),
+    (0.5, &[4.0, 4.5, 5.0, 5.5]),
+    (0.75, &[6.0, 7.0, 8.0, 9.0, 10.0, 11.0]),
+    (1.0, &[8.0, 9.0, 10.0, 11.0, 12.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0, 25.0, 27.0, 28.0, 30.0]),
+    (1.25, &[10.0, 12.0, 14.0]),
+    (
+        1.5,
+        &[
+            12.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0, 25.0, 26.0, 27.0, 28.0, 30.0, 32.0, 33.0, 35.0, 36.0,
+            38.0, 39.0, 40.0, 42.0, 45.0, 48.0, 50.0, 52.0, 55.0, 56.0, 58.0, 60.0,
+        ],
+    ),
+    (
+        2.0,
+        &[
+            18.0, 20.0, 22.0, 24.0, 25.0, 27.0, 28.0, 30.0, 32.0, 33.0, 36.0, 39.0, 40.0, 42.0, 45.0, 48.0, 50.0, 52.0,
+            55.0, 56.0, 58.0, 60.0,
+        ],
+    ),
+];
+
 /// Coarse pitch of a major diameter in mm, where ISO 261 has one (from memory of ISO 261, not re-read).
 pub fn coarse_pitch_mm(major_mm: f64) -> Option<f64> {
     COARSE_MM.iter().find(|(major, _)| *major == major_mm).map(|(_, pitch)| *pitch)
 }
 
 impl Thread {
+    /// Whether ISO 261 has this diameter with this pitch: the coarse one, or a fine one up to 2 mm (from memory, not
+    /// re-read). Diameters above 60 and pitches above 2 mm that are not coarse are not known here.
+    ///
+    /// ```
+    /// use spanhold::job::thread::Thread;
+    /// assert!(Thread::parse("M16x1.5")?.is_usual() && !Thread::parse("M16x1.4")?.is_usual());
+    /// # Ok::<(), spanhold::diag::Diag>(())
+    /// ```
+    pub fn is_usual(&self) -> bool {
+        let fine = FINE_MM.iter().find(|(pitch, _)| *pitch == self.pitch_mm);
+        coarse_pitch_mm(self.major_mm) == Some(self.pitch_mm)
+            || fine.is_some_and(|(_, majors)| majors.contains(&self.major_mm))
+    }
+
     /// Minor diameter at the root, `d - 1.22687 P`, mm (ISO 68-1 / ISO 724, external root).
     pub fn minor_mm(&self) -> f64 {
         self.major_mm - ROOT_PER_PITCH * self.pitch_mm

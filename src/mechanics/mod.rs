@@ -1,4 +1,5 @@
-//! Pure numbers: a stepped beam on springs, its static answers and its modes, cutting forces, chatter.
+//! Pure numbers: a stepped beam on springs, its static answers and its modes, cutting forces, chatter, drilling,
+//! threading, shaving.
 //!
 //! This room knows no lathe and no file. Units are mm, N, s, tonne (so N/mm² and t/mm³), angles in rad.
 
@@ -9,3 +10,5 @@ pub mod cutting;
 pub mod drilling;
 pub mod modes;
 pub mod overhang;
+pub mod shaving;
+pub mod threading;

@@ -10,16 +10,19 @@ use crate::job::plan::{
 use crate::job::{Interrupt, SectionKind};
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter};
+use crate::process::features::BackTask;
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
 
 /// States in the chart's trace are no closer than this share of the whole length.
 const TRACE_POINTS: f64 = 400.0;
+/// Moments of a stage at which the modes behind `chatter` are worked out for the plan, beside the worst by its bound.
+const CHATTER_MOMENTS: usize = 16;
 
 /// Times of a settled draft.
 pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
-    let (job, machine) = (ground.rig.job, &ground.rig.job.machine);
+    let machine = &ground.rig.job.machine;
     let hand_overs = draft.hand_overs_mm();
     let regrips = draft.regrips_mm();
     let shared = regrips.iter().filter(|m| hand_overs.iter().any(|t| (*t - **m).abs() < SAME_MM)).count() as f64;
@@ -34,9 +37,10 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
         hand_overs: hand_overs.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s),
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
-        features: ground.tasks.iter().map(|t| t.time_s).sum(),
+        // A sum of nothing is -0, which would be printed.
+        features: 0.0 + ground.tasks.iter().map(|t| t.time_s).sum::<f64>(),
         part_off: machine.part_off.time_s,
-        back_work: job.shaft.back_work.iter().map(|w| w.time_s).sum(),
+        back_work: 0.0 + rig.back_work_s(),
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
@@ -44,13 +48,23 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     t
 }
 
-/// What every plan of a job takes, whatever its stages: features, part-off, work on the rear end, lines between
-/// segments; s.
+/// What every plan of a job takes, whatever its stages: features, tool changes, part-off, lines between segments; s. Work
+/// on the rear end goes with the first stage, which may hide it.
 pub fn fixed_s(ground: &Ground<'_>) -> f64 {
-    let job = ground.rig.job;
+    let (rig, job) = (ground.rig, ground.rig.job);
     let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
-    let back: f64 = job.shaft.back_work.iter().map(|w| w.time_s).sum();
-    features + back + job.machine.part_off.time_s + ground.rig.border_penalty_s(ground.segments)
+    let changes = rig.changes_s(&rig.steps(ground.segments, ground.tasks, ground.moments));
+    features + changes + job.machine.part_off.time_s + rig.border_penalty_s(ground.segments)
+}
+
+/// What the planner makes least: the time from part to part, and seconds charged for lines; s.
+pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64 {
+    let t = times(ground, draft, settled);
+    let steps = ground.rig.steps(ground.segments, ground.tasks, ground.moments);
+    let first_mm = draft.stages.first().map_or(0.0, |s| s.to_mm);
+    let run_s: f64 = settled.pieces.iter().filter(|p| p.stage == 0).map(|p| p.time.total_s()).sum();
+    let first_s = run_s + ground.rig.besides_s(&steps, ground.tasks, first_mm);
+    t.total - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
 /// What a finding is printed as.
@@ -88,10 +102,13 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),
+        cycle: None,
+        tooling: rig.segments().ok().and_then(|segments| crate::cycle::tooling(rig, &segments)),
+        order: None,
         margin: None,
         margin_at: None,
         optimality: Optimality::default(),
-        quote: super::quote::quote(job, None),
+        quote: crate::process::quote::quote(job, None),
         shortfall: None,
         limit_costs: Vec::new(),
         scatter: None,
@@ -111,7 +128,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
     let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let margin_at = margin_at.cloned();
     let time_s = times(ground, draft, settled);
-    Plan {
+    let mut plan = Plan {
         collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
         hand_overs_mm: draft.hand_overs_mm(),
         headstock_regrips_mm: draft.regrips_mm(),
@@ -122,12 +139,16 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         margin: margin_at.as_ref().map(|m| 1.0 - m.utilisation),
         margin_at,
         optimality,
-        quote: super::quote::quote(rig.job, Some(time_s.total)),
         time_s,
         trace: trace(ground, settled),
         stages,
         ..blank(rig, Verdict::Feasible)
-    }
+    };
+    let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
+    plan.quote = crate::process::quote::quote(rig.job, Some(cycle.steady_s));
+    plan.cycle = Some(cycle);
+    plan.order = crate::cycle::order(&plan, rig, ground.segments);
+    plan
 }
 
 /// Distance of the headstock's nose from the bush face, or from the tool without a bush, mm.
@@ -179,7 +200,7 @@ fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) ->
     }
 }
 
-/// The worst of each check over the looks of a stage; `chatter` with its modes worked out at its worst moment.
+/// The worst of each check over the looks of a stage.
 fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<CheckResult> {
     let mut worst: Vec<(Finding, &Look)> = Vec::new();
     for look in looks {
@@ -191,16 +212,33 @@ fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<
             }
         }
     }
-    for (found, look) in &mut worst {
-        let piece = look.piece.map(|p| &settled.pieces[p]);
-        if let (chatter::NAME, Some(piece)) = (found.check, piece) {
-            let exact = chatter::exact(ground.rig, &look.state, &ground.segments[piece.segment]);
-            *found = exact.unwrap_or(*found);
-        }
+    if let Some(slot) = worst.iter_mut().find(|(w, _)| w.check == chatter::NAME) {
+        *slot = worst_chatter(ground, settled, looks, slot.1).unwrap_or(*slot);
     }
     let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
     worst.sort_by_key(|(f, _)| order(f.check));
     worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
+}
+
+/// `chatter` with its modes worked out, at its worst over some moments of a stage.
+///
+/// Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the
+/// modes are worked out where that bound is worst, and at moments spread over the stage.
+fn worst_chatter<'a>(
+    ground: &Ground<'_>,
+    settled: &Settled,
+    looks: &[&'a Look],
+    worst_bound: &'a Look,
+) -> Option<(Finding, &'a Look)> {
+    let applies = |l: &&Look| l.findings.iter().any(|f| f.check == chatter::NAME);
+    let all: Vec<&'a Look> = looks.iter().copied().filter(applies).collect();
+    let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
+    let exact = |look: &'a Look| {
+        let segment = &ground.segments[settled.pieces[look.piece?].segment];
+        Some((chatter::exact(ground.rig, &look.state, segment)?, look))
+    };
+    let found = all.iter().copied().step_by(step).chain([worst_bound]).filter_map(exact);
+    found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation))
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {
@@ -226,6 +264,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             stage: piece.stage + 1,
             time_s: piece.time.total_s(),
             slowed_by: piece.slowed_by.map(Into::into),
+            infeeds_mm: ground.rig.infeeds_mm(segment),
             threading: match (&segment.work, &shaft.sections[segment.section].kind) {
                 (Work::Thread, SectionKind::Thread(thread)) => {
                     let gripped = draft.stages[piece.stage].nose_mm.is_some();
@@ -256,18 +295,26 @@ fn features(ground: &Ground<'_>, draft: &Draft) -> Vec<FeatureMoment> {
                 turned_mm: Some(*t),
                 stage: Some(stage_of(*t)),
                 time_s: task.time_s,
+                axial_n: Some(task.axial_n).filter(|n| *n > 0.0),
+                torque_nm: Some(task.torque_nm).filter(|t| *t > 0.0),
+                thrust_n: task.thrust_n,
+                tool: task.tool.name.clone(),
             }
         })
         .collect();
     all.sort_by(|a, b| a.turned_mm.unwrap_or(f64::MAX).total_cmp(&b.turned_mm.unwrap_or(f64::MAX)));
     let length = ground.rig.job.shaft.length_mm();
-    all.extend(ground.rig.job.shaft.back_work.iter().map(|w| FeatureMoment {
+    all.extend(ground.rig.back.iter().map(|BackTask { work: w, tool }| FeatureMoment {
         feature: "back_work".into(),
         text: w.name.clone(),
         at_mm: length,
         turned_mm: None,
         stage: None,
         time_s: w.time_s,
+        axial_n: Some(w.axial_force_n).filter(|n| *n > 0.0),
+        torque_nm: Some(w.torque_nm).filter(|t| *t > 0.0),
+        thrust_n: None,
+        tool: tool.name.clone(),
     }));
     all
 }

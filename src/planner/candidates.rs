@@ -1,12 +1,14 @@
 //! Single changes worth trying when there is no plan: each as a job with a value in it.
 
-use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools};
+use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
 use crate::process::profile::Profile;
 use serde_json::{Value, json};
 
 /// How a change ranks before its time counts: what is easy to do comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ease {
+    /// A wish of one's own given up.
+    Wish,
     /// A word on the sheet: speed, tools.
     Setting,
     /// Leave from the drawing office or the customer.
@@ -52,7 +54,7 @@ fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
 }
 
 /// A change that is made or not.
-fn once(
+pub(super) fn once(
     name: &str,
     ease: Ease,
     before: Value,
@@ -73,7 +75,7 @@ fn once(
 }
 
 /// A change of a number.
-fn number(
+pub(super) fn number(
     name: &str,
     ease: Ease,
     (from, to): (f64, f64),
@@ -95,13 +97,23 @@ fn number(
 
 /// All changes worth trying for a job.
 pub fn all(job: &Job) -> Vec<Candidate> {
-    let mut list = settings(job);
+    let mut list = wishes(job);
+    list.extend(settings(job));
     list.extend(leaves(job));
     list.extend(tooling(job));
     list.extend(limits(job));
     list.extend(machines(job));
+    list.extend(super::works::all(job));
     list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
     list
+}
+
+fn wishes(job: &Job) -> Vec<Candidate> {
+    let dropped = super::wishes::one_dropped(job).into_iter().map(|(told, left)| {
+        let says = format!("drop the wish to {told}");
+        once("wish", Ease::Wish, json!(told), Value::Null, says, move |j| j.wishes = left.clone())
+    });
+    dropped.collect()
 }
 
 fn settings(job: &Job) -> Vec<Candidate> {
@@ -226,11 +238,12 @@ fn tooling(job: &Job) -> Vec<Candidate> {
                 passes_mm: opens,
                 clamp_force_n,
             };
-            let says = if passes > d + 1e-9 {
-                format!("a collet for {d} mm that opens to {opens:.1} mm, so that what is in front passes")
+            let opening = if passes > d + 1e-9 {
+                format!(" that opens to {opens:.1} mm, so that what is in front passes")
             } else {
-                format!("a collet for {d} mm")
+                String::new()
             };
+            let says = format!("a collet for {d} mm{opening}, with a hold of {hold_mm} mm and {clamp_force_n} N");
             let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
             list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
                 if let Some(c) = &mut j.machine.counter_spindle {
@@ -246,7 +259,14 @@ fn tooling(job: &Job) -> Vec<Candidate> {
         (job.stock.diameter_mm, largest.ceil()),
         1.0,
         |d| format!("bar of {d} mm"),
-        |j, d| j.stock.diameter_mm = d,
+        |j, d| {
+            // A least stiffness that goes with the bar goes with the new one, as it would in a job that says so.
+            let by_bar = Limits::stiffness_for_bar(j.stock.diameter_mm);
+            if (j.limits.stiffness_min_n_per_um - by_bar).abs() < 1e-9 * by_bar {
+                j.limits.stiffness_min_n_per_um = Limits::stiffness_for_bar(d);
+            }
+            j.stock.diameter_mm = d;
+        },
     ));
     list
 }

@@ -9,6 +9,8 @@ use crate::job::Job;
 use crate::job::plan::Change;
 use serde_json::{Value, json};
 
+/// Shares of the way to the farthest value worth trying that are tried until one has a plan.
+const FARTHEST: [f64; 3] = [1.0, 0.5, 0.25];
 /// Halvings on the way to the least value.
 const HALVINGS: usize = 12;
 
@@ -22,7 +24,7 @@ struct Works {
 /// Time of the plan of a job, s; none when there is none.
 pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, Effort::Feasible, &[])? {
-        Answer::Found(plan) => Some(plan.time_s.total),
+        Answer::Found(plan) => Some(plan.pace_s()),
         Answer::Blocked(_) => None,
     })
 }
@@ -56,14 +58,21 @@ fn found_number(value: f64) -> Value {
     if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
-/// The least value of a number in whole steps from where the job stands that still has a plan, with its time;
-/// `known_s` is the time at the far end of the range.
+/// The nearest whole step to a value between where the job stands and the far end.
+fn on_step(candidate: &Candidate, value: f64) -> f64 {
+    let from = candidate.range.0;
+    from + ((value - from) / candidate.step).round() * candidate.step
+}
+
+/// The least value of a number in whole steps from where the job stands that still has a plan, with its time; `to` is a
+/// value that has one, and `known_s` its time.
 pub fn least_value(
     candidate: &Candidate,
+    to: f64,
     known_s: f64,
     planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
 ) -> Result<(f64, f64), Defect> {
-    let (from, to) = candidate.range;
+    let from = candidate.range.0;
     let (mut value, mut time_s) = (to, known_s);
     if candidate.after.is_some() {
         return Ok((value, time_s));
@@ -94,8 +103,18 @@ pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
 /// The least value of a change with which there is a plan.
 fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
     let planned = |v: f64| planned_s(&(candidate.with)(job, v));
-    let Some(known_s) = planned(candidate.range.1)? else { return Ok(None) };
-    let (value, time_s) = least_value(candidate, known_s, planned)?;
+    // Too much of some changes is as bad as too little: a bar without stock to turn, a depth that chatters.
+    let mut farthest = None;
+    for share in FARTHEST {
+        let (from, to) = candidate.range;
+        let value = if share < 1.0 { on_step(candidate, from + share * (to - from)) } else { to };
+        farthest = planned(value)?.map(|time_s| (value, time_s));
+        if farthest.is_some() || candidate.after.is_some() {
+            break;
+        }
+    }
+    let Some((to, known_s)) = farthest else { return Ok(None) };
+    let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);
     let text = format!("{words}: {time_s:.1} s a part");
     Ok(Some(Works {

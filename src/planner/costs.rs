@@ -14,7 +14,7 @@ const SAME_S: f64 = 0.05;
 pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
     let list: Vec<Candidate> = candidates::all(job)
         .into_iter()
-        .filter(|c| matches!(c.ease, Ease::Leave | Ease::Limit | Ease::Machine))
+        .filter(|c| matches!(c.ease, Ease::Wish | Ease::Leave | Ease::Limit | Ease::Machine))
         .collect();
     let mut found: Vec<LimitCost> = spread(&list, |c, _| cost(job, c, now_s))?.into_iter().flatten().collect();
     found.sort_by(|a, b| b.seconds.total_cmp(&a.seconds));
@@ -24,7 +24,7 @@ pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
 fn cost(job: &Job, candidate: &Candidate, now_s: f64) -> Result<Option<LimitCost>, Defect> {
     let faster = |v: f64| Ok(planned_s(&(candidate.with)(job, v))?.filter(|t| now_s - t >= SAME_S));
     let Some(fastest_s) = faster(candidate.range.1)? else { return Ok(None) };
-    let (value, time_s) = least_value(candidate, fastest_s, faster)?;
+    let (value, time_s) = least_value(candidate, candidate.range.1, fastest_s, faster)?;
     let (seconds, next_seconds) = (now_s - fastest_s, now_s - time_s);
     let (now, next, words) = told(candidate, value);
     let text = format!("{words} saves {next_seconds:.1} s a part");

@@ -3,13 +3,14 @@
 use super::network::Builder;
 use super::outlook::{Looker, Side};
 use super::runs::Runs;
+use super::wishes;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
-use crate::process::segments::Refused;
+use crate::process::segments::{Refused, Segment};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
-/// Sections that are named as no place for a grip; more would hide the point.
+/// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
 const REASONS: usize = 2;
 
 /// What stands in the way of a plan.
@@ -33,6 +34,22 @@ impl Blocked {
     /// A place and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
         Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None }
+    }
+}
+
+impl Blocked {
+    /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
+    pub fn beside(mut self, others: &[Blocked]) -> Blocked {
+        let mut told = vec![self.by.clone()];
+        for other in others {
+            let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
+            if told.contains(&other.by) || told.len() > REASONS {
+                continue;
+            }
+            told.push(other.by.clone());
+            self.text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+        }
+        self
     }
 }
 
@@ -62,6 +79,32 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
     Some(Blocked::found(0.0, by, text, 0))
 }
 
+/// What no plan can change: a tool without a place, or work on the front end that the headstock does not hold.
+pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
+    if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
+        let mut reasons: Vec<String> = Vec::new();
+        if fit.no_pair {
+            reasons.push("the turning tools all stand on one side, so no pair can cut at once".into());
+        }
+        for room in fit.rooms.iter().filter(|r| r.short > 0) {
+            let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();
+            let kind = room.place.key().replace('_', " ");
+            reasons.push(format!(
+                "{kind}: {} tools ({}), {} places{}",
+                room.tools.len(),
+                names.join(", "),
+                room.places,
+                if room.elsewhere > 0 { format!(" and {} elsewhere", room.elsewhere) } else { String::new() }
+            ));
+        }
+        let text = format!("the machine has no place for every tool: {}", reasons.join("; "));
+        return Some(Blocked::found(0.0, "tool_places", text, 0));
+    }
+    let push = checks::push::front(rig).filter(|f| !f.passes())?;
+    let text = format!("{} of work on the front end {}", push.check, push.told());
+    Some(Blocked::found(0.0, checks::push::NAME, text, 0))
+}
+
 /// The machine has a counter-spindle but no collet for it.
 pub fn no_collets() -> Blocked {
     Blocked::found(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
@@ -83,12 +126,14 @@ struct End {
 pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     let looker = runs.looker;
     let grid = looker.grid;
-    let net = builder.within_reach();
+    let (net, hand_overs) = builder.within_reach();
+    let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
     let mut best: Option<(End, usize, usize)> = None;
     let mut looked_from = vec![false; grid.len()];
     for (index, (station, _)) in net.nodes.iter().enumerate() {
         // A gripped stage may begin with a re-grip, so where the last one was does not matter here.
-        if *station == grid.last() || std::mem::replace(&mut looked_from[*station], true) {
+        let no_more = *station > 0 && hand_overs[index] >= most;
+        if *station == grid.last() || no_more || std::mem::replace(&mut looked_from[*station], true) {
             continue;
         }
         let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
@@ -134,6 +179,9 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let nose = looker.noses.get(grip).copied();
     if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
         let x = grid.at(from) + rig.gap_mm() - g;
+        if !rig.job.wishes.allow_nose(grid.at(from), g) {
+            return None;
+        }
         if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM || g > grid.at(from) + SAME_MM {
             return None;
         }
@@ -142,6 +190,10 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let gripped = nose.is_some();
     let mut last = if gripped { from } else { 0 };
     for k in from..grid.last() {
+        if k > from && grid.stations[k].wished {
+            let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
+            return Some(End { station: k, by: wishes::NAME.into(), text });
+        }
         let t = grid.fed_to(k + 1);
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
@@ -188,11 +240,16 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     match (gripped, machine.counter_spindle.is_some()) {
         (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            let torque = checks::torque::find(rig, nose.unwrap_or(0.0)).is_some_and(|f| !f.passes());
-            if torque {
+            let nose = nose.unwrap_or(0.0);
+            if checks::torque::find(rig, nose).is_some_and(|f| !f.passes()) {
                 at_end(
                     checks::torque::NAME,
                     "the last grip does not carry the torque of part-off or back-end work".into(),
+                )
+            } else if checks::push::back(rig, nose).is_some_and(|f| !f.passes()) {
+                at_end(
+                    checks::push::NAME,
+                    "the last grip does not hold against the thrust of work on the rear end".into(),
                 )
             } else {
                 at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())
@@ -246,6 +303,8 @@ pub fn why_no_grip(rig: &Rig<'_>) -> String {
         let in_front = rig.profile.largest_in_front_mm(s.to_mm);
         if !s.grip {
             format!("{name} must not be gripped")
+        } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
+            format!("never to grip {name} is wished")
         } else if in_front > collet.passes_mm {
             format!(
                 "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",

@@ -19,7 +19,8 @@ pub struct Land {
 /// keyseats, with everything in front passing the open collet, and no deeper than the bore.
 pub fn lands(rig: &Rig<'_>) -> Vec<Land> {
     let (Some(collet), Some(counter)) = (rig.collet, &rig.job.machine.counter_spindle) else { return Vec::new() };
-    let clear = rig.no_grip_stretches();
+    let mut clear = rig.no_grip_stretches();
+    clear.extend(rig.job.wishes.never_grip.iter().map(|n| (n.from_mm, n.to_mm)));
     let mut lands = Vec::new();
     for (index, section) in rig.job.shaft.sections.iter().enumerate() {
         let d = section.largest_mm();
@@ -57,7 +58,7 @@ fn free_stretches(from: f64, to: f64, taken: &[(f64, f64)]) -> Vec<(f64, f64)> {
 }
 
 /// Noses tried: on every land its two ends, a grid no coarser than the station pitch, and for every station the place
-/// nearest to the bush that the counter-spindle's travel allows.
+/// nearest to the bush that the counter-spindle's travel allows; and where one is wished.
 pub fn noses(rig: &Rig<'_>, grid: &Grid, lands: &[Land]) -> Vec<f64> {
     let Some(counter) = &rig.job.machine.counter_spindle else { return Vec::new() };
     let pitch = rig.job.limits.station_pitch_mm;
@@ -67,7 +68,8 @@ pub fn noses(rig: &Rig<'_>, grid: &Grid, lands: &[Land]) -> Vec<f64> {
         let pieces = (length / pitch).ceil().max(1.0);
         noses.extend((0..=pieces as usize).map(|i| land.nose_from_mm + length * i as f64 / pieces));
         let nearest = (0..grid.len()).map(|k| grid.at(k) + rig.gap_mm() - counter.nearest_mm);
-        noses.extend(nearest.filter(|g| *g >= land.nose_from_mm && *g <= land.nose_to_mm));
+        let wished = rig.job.wishes.hand_overs.iter().filter_map(|w| w.nose_mm);
+        noses.extend(nearest.chain(wished).filter(|g| *g >= land.nose_from_mm && *g <= land.nose_to_mm));
     }
     noses.sort_by(f64::total_cmp);
     noses.dedup_by(|b, a| *b - *a < SAME_MM);

@@ -1,4 +1,4 @@
-//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing, the quote.
+//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing.
 
 pub mod assemble;
 pub mod candidates;
@@ -12,7 +12,6 @@ pub mod outline;
 pub mod outlook;
 pub mod pairs;
 pub mod placing;
-pub mod quote;
 pub mod runs;
 pub mod sequence;
 pub mod settle;
@@ -20,6 +19,8 @@ pub mod shortfall;
 pub mod solve;
 pub mod stations;
 pub mod unguided;
+pub mod wishes;
+pub mod works;
 
 use crate::job::Job;
 use crate::job::plan::Plan;
@@ -45,6 +46,6 @@ pub fn plan(job: &Job, advice: Advice, look_at_mm: &[f64]) -> Result<Plan, Defec
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })
         }
-        Answer::Blocked(blocked) => shortfall::plan(job, &blocked, advice),
+        Answer::Blocked(blocked) => shortfall::plan(job, &wishes::blamed(job, blocked)?, advice),
     }
 }

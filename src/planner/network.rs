@@ -9,8 +9,11 @@
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
 use super::runs::{Pair, Runs};
+use super::settle::Ground;
 use super::stations::Grid;
+use super::wishes;
 use crate::process::checks::PASSES_UP_TO;
+use crate::process::pace::Pace;
 use crate::process::stops::SAME_MM;
 use std::collections::HashMap;
 
@@ -50,10 +53,37 @@ pub struct Network {
 }
 
 /// What an objective adds to the seconds of a stage.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Default)]
 pub struct Weights {
     /// Added for every hand-over.
     pub hand_over: f64,
+    /// Work on the rear end, that the first stage may hide.
+    pub first: FirstStage,
+}
+
+/// What the first, free stage adds besides its cuts (see `process::pace`): work on the rear end of the part before that it
+/// does not hide, and a share of the bar change. The default adds nothing.
+#[derive(Debug, Clone, Default)]
+pub struct FirstStage {
+    pace: Option<Pace>,
+    /// Tasks and tool changes of the stage where it ends at a station, s.
+    besides_s: Vec<f64>,
+}
+
+impl FirstStage {
+    /// For the works of a ground and its stations.
+    pub fn new(ground: &Ground<'_>, grid: &Grid) -> FirstStage {
+        let (rig, tasks) = (ground.rig, ground.tasks);
+        let steps = rig.steps(ground.segments, tasks, ground.moments);
+        let besides_s = (0..grid.len()).map(|k| rig.besides_s(&steps, tasks, grid.at(k))).collect();
+        FirstStage { pace: Some(rig.pace()), besides_s }
+    }
+
+    /// What it adds when it ends at a station and its cuts take so long, s. Cuts and this together never fall as the cuts
+    /// get longer, so a time that no grip beats stays one.
+    pub fn beyond_s(&self, station: usize, run_s: f64) -> f64 {
+        self.pace.map_or(0.0, |pace| pace.beyond_s(run_s + self.besides_s[station]))
+    }
 }
 
 /// A way to make the re-grips of a stage: where, what they cost, and whether they need the stage to end beyond them.
@@ -103,6 +133,7 @@ impl<'a> Builder<'a> {
     fn look_back(&mut self) {
         let last = self.grid.last();
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
+            crate::spread::breathe();
             let regrips: Vec<usize> = match i {
                 0 => vec![0],
                 _ => (0..=i)
@@ -131,7 +162,8 @@ impl<'a> Builder<'a> {
                 patterns = self.patterns((i, l), j);
             }
             for pattern in patterns {
-                let stage = self.stage_s(i, j) + pattern.cost_s + self.least_run_s(i, j, pair, &pattern);
+                let run_s = self.least_run_s(i, j, pair, &pattern);
+                let stage = self.stage_s(i, j) + pattern.cost_s + run_s + self.first_s(i, j, run_s);
                 for (end, extra) in self.ends(j, *pattern.regrips.last().unwrap_or(&l), i) {
                     best = best.min(stage + extra + self.least_from(end));
                 }
@@ -162,6 +194,11 @@ impl<'a> Builder<'a> {
         let hand_over = if i > 0 { self.hand_over_s + self.weights.hand_over } else { 0.0 };
         let line = if j < self.grid.last() { self.grid.stations[j].penalty_s } else { 0.0 };
         hand_over + line
+    }
+
+    /// What the first stage adds besides its cuts; nothing for the others.
+    fn first_s(&self, i: usize, j: usize, run_s: f64) -> f64 {
+        if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 }
     }
 
     /// A time no grip beats. Stops inside a run that must slow down may let its parts run faster, so there the time at
@@ -236,11 +273,11 @@ impl<'a> Builder<'a> {
 
     /// The network of all plans that cost at most `bound`.
     pub fn within(&self, bound: f64) -> Network {
-        self.grown(bound, |node| self.least_from(node))
+        self.grown(bound, |node| self.least_from(node)).0
     }
 
     /// Grows the network from the start; `ahead` is what a node still costs at least.
-    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> Network {
+    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> (Network, Vec<usize>) {
         // With no bound at all, places that surely lead nowhere still stay out.
         let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
@@ -249,6 +286,7 @@ impl<'a> Builder<'a> {
         at_station[0].push(0);
         for i in 0..self.grid.last() {
             for from in std::mem::take(&mut at_station[i]) {
+                crate::spread::breathe();
                 let (node, reached) = (net.nodes[from], net.reached[from]);
                 if hopeless(reached + ahead(node)) {
                     continue;
@@ -259,7 +297,8 @@ impl<'a> Builder<'a> {
                         let regrip = *pattern.regrips.last().unwrap_or(&node.1);
                         let hope = self.ends(j, regrip, i).into_iter().map(|(end, s)| s + ahead(end));
                         let hope = hope.fold(f64::INFINITY, f64::min);
-                        if hopeless(fixed + self.least_run_s(i, j, pair, &pattern) + hope) {
+                        let run_s = self.least_run_s(i, j, pair, &pattern);
+                        if hopeless(fixed + run_s + self.first_s(i, j, run_s) + hope) {
                             continue;
                         }
                         for (end, arc) in self.stages(from, node, j, pair, &pattern) {
@@ -280,11 +319,14 @@ impl<'a> Builder<'a> {
             }
         }
         net.goal = index.get(&(self.grid.last(), 0)).copied();
-        net
+        let most = self.runs.looker.rig.job.wishes.at_most_hand_overs;
+        // Next to a bush every stage but the first begins with a hand-over.
+        wishes::layered(net, most, |(station, _), _| station > 0)
     }
 
-    /// Everything the start can reach, whether or not it leads to the part-off.
-    pub fn within_reach(&self) -> Network {
+    /// Everything the start can reach, whether or not it leads to the part-off, with the hand-overs made up to each node
+    /// where their number is bounded.
+    pub fn within_reach(&self) -> (Network, Vec<usize>) {
         self.grown(f64::INFINITY, |_| 0.0)
     }
 
@@ -295,7 +337,7 @@ impl<'a> Builder<'a> {
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
             from,
             to: usize::MAX,
-            cost: base + run_s + extra_s,
+            cost: base + run_s + self.first_s(i, j, run_s) + extra_s,
             grip,
             regrips: pattern.regrips.clone(),
             regrip_at_end: at_end,

@@ -1,16 +1,12 @@
 //! The shaft and the machine as drawn, copied into a plan so that it stands alone.
 
 use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
-use crate::job::{FeatureKind, Interrupt, Job, SectionKind};
+use crate::job::{End, Engraved, FeatureKind, Interrupt, Job, SectionKind, Tapped};
 use crate::process::Rig;
 
 /// The word for an interrupt.
 pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
-    match interrupt {
-        Interrupt::Never => "never",
-        Interrupt::Avoid => "avoid",
-        Interrupt::Free => "free",
-    }
+    interrupt.key()
 }
 
 /// The shaft as drawn.
@@ -46,6 +42,10 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         }
     });
     let length = job.shaft.length_mm();
+    let at_end = |end: End, kind: &str, label: String, size_mm: f64, depth_mm: f64| {
+        let (from_mm, to_mm) = if end == End::Front { (0.0, depth_mm) } else { (length - depth_mm, length) };
+        FeatureOutline { kind: kind.into(), label, from_mm, to_mm, size_mm, depth_mm: Some(depth_mm) }
+    };
     let features = job.shaft.features.iter().map(|f| match &f.kind {
         FeatureKind::CrossHole { diameter_mm, at_mm, .. } => FeatureOutline {
             kind: "cross_hole".into(),
@@ -74,6 +74,40 @@ pub fn shaft(job: &Job) -> ShaftOutline {
                 depth_mm: None,
             }
         }
+        FeatureKind::Facing { depth_mm, end } => {
+            FeatureOutline { depth_mm: None, ..at_end(*end, "facing", format!("face {depth_mm}"), 0.0, 0.0) }
+        }
+        FeatureKind::AxialHole { diameter_mm, depth_mm, end } => {
+            at_end(*end, "axial_hole", format!("Ø{diameter_mm} × {depth_mm}"), *diameter_mm, *depth_mm)
+        }
+        FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => FeatureOutline {
+            kind: "tapped_hole".into(),
+            label: thread.designation.clone(),
+            from_mm: at_mm - thread.major_mm / 2.0,
+            to_mm: at_mm + thread.major_mm / 2.0,
+            size_mm: thread.major_mm,
+            depth_mm: None,
+        },
+        FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, end, .. } } => {
+            at_end(*end, "tapped_hole", format!("{} × {depth_mm}", thread.designation), thread.major_mm, *depth_mm)
+        }
+        FeatureKind::HexSocket { across_flats_mm, depth_mm, end, .. } => {
+            at_end(*end, "hex_socket", format!("hex {across_flats_mm} × {depth_mm}"), *across_flats_mm, *depth_mm)
+        }
+        FeatureKind::Keyway { width_mm, depth_mm, length_mm, end, .. } => {
+            at_end(*end, "keyway", format!("keyway {width_mm} × {depth_mm}"), *width_mm, *length_mm)
+        }
+        FeatureKind::Engraving { text, height_mm, place, .. } => match place {
+            Engraved::Along { from_mm, to_mm } => FeatureOutline {
+                kind: "engraving".into(),
+                label: text.clone(),
+                from_mm: *from_mm,
+                to_mm: *to_mm,
+                size_mm: *height_mm,
+                depth_mm: None,
+            },
+            Engraved::Face { end } => at_end(*end, "engraving", text.clone(), *height_mm, 0.0),
+        },
     });
     let stock = &job.stock;
     let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));

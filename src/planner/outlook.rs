@@ -419,7 +419,7 @@ impl<'a> Looker<'a> {
         range
     }
 
-    /// Shares of `torque` and `back` for a last grip, the larger.
+    /// Shares of `torque`, `push` and `back` for a last grip, the largest.
     pub fn last_grip(&self, grip: usize) -> f64 {
         let Some(nose) = self.noses.get(grip) else { return 0.0 };
         let torque = checks::torque::find(self.rig, *nose).map_or(0.0, |f| f.utilisation);
@@ -427,7 +427,8 @@ impl<'a> Looker<'a> {
             Ok(found) => found.map_or(0.0, |f| f.utilisation),
             Err(_) => checks::MOST_SHARE,
         };
-        torque.max(back)
+        let push = checks::push::back(self.rig, *nose).map_or(0.0, |f| f.utilisation);
+        torque.max(back).max(push)
     }
 }
 

@@ -38,8 +38,8 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Option<Change>, Defect> {
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
     let Some(((a, b), known_s)) = best else { return Ok(None) };
     let far = list[b].range.1;
-    let (first, time_s) = least_value(&list[a], known_s, |v| planned_s(&with((a, b), v, far)))?;
-    let (second, time_s) = least_value(&list[b], time_s, |v| planned_s(&with((a, b), first, v)))?;
+    let (first, time_s) = least_value(&list[a], list[a].range.1, known_s, |v| planned_s(&with((a, b), v, far)))?;
+    let (second, time_s) = least_value(&list[b], far, time_s, |v| planned_s(&with((a, b), first, v)))?;
     let ((from_a, to_a, words_a), (from_b, to_b, words_b)) = (told(&list[a], first), told(&list[b], second));
     Ok(Some(Change {
         change: format!("{} + {}", list[a].name, list[b].name),

@@ -104,6 +104,7 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
 /// What may move, and between which bounds.
 fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f64, f64)> {
     let mut places = Vec::new();
+    let wishes = &ground.rig.job.wishes;
     let shaft = &ground.rig.job.shaft;
     let stretch = |t: f64| {
         let section = &shaft.sections[shaft.section_at(t)];
@@ -120,13 +121,14 @@ fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f6
     };
     let loose = |t: f64| matches!(ground.rig.stop_at(ground.segments, t), Stop::Free | Stop::Avoid);
     for (k, stage) in draft.stages.iter().enumerate() {
-        if k + 1 < draft.stages.len() && loose(stage.to_mm) {
+        if k + 1 < draft.stages.len() && loose(stage.to_mm) && wishes.hand_over_at(stage.to_mm).is_none() {
             let (low, high) = stretch(stage.to_mm);
             places.push((Place::HandOver(k), low, high));
         }
         if let Some(nose) = stage.nose_mm {
             let land = lands.iter().find(|l| nose >= l.nose_from_mm - SAME_MM && nose <= l.nose_to_mm + SAME_MM);
-            if let Some(land) = land {
+            let fixed = wishes.hand_over_at(stage.from_mm).is_some_and(|w| w.nose_mm.is_some());
+            if let Some(land) = land.filter(|_| !fixed) {
                 places.push((Place::Nose(k), land.nose_from_mm, land.nose_to_mm));
             }
         }

@@ -67,6 +67,9 @@ impl<'a> Runs<'a> {
             let first = looker.noses.partition_point(|g| *g < farthest - SAME_MM);
             for grip in first..looker.noses.len() {
                 let nose = looker.noses[grip];
+                if !rig.job.wishes.allow_nose(grid.at(i), nose) {
+                    continue;
+                }
                 if nose > nearest + SAME_MM || nose > grid.at(i) + SAME_MM {
                     break;
                 }
@@ -109,7 +112,8 @@ impl<'a> Runs<'a> {
         let mut clock = Clock::new(l, i, gripped);
         let (mut sure, mut margin) = (true, f64::INFINITY);
         for k in i..grid.last() {
-            if grid.fed_to(k + 1) > limit + SAME_MM {
+            crate::spread::breathe();
+            if grid.fed_to(k + 1) > limit + SAME_MM || (k > i && grid.stations[k].wished) {
                 return;
             }
             let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];

@@ -127,6 +127,10 @@ impl Ground<'_> {
             let found = checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust);
             self.note(index, s, found.ok(), settled);
         }
+        if index == 0 {
+            let start = state(0.0, 0.0, draft.piece_end(0, 0.0));
+            self.note(index, start, checks::push::front(self.rig), settled);
+        }
         let Some(nose) = stage.nose_mm else { return };
         let last = if stage.regrip_at_end { stage.to_mm } else { last_at(stage.to_mm) };
         let end = state(stage.to_mm, last, stage.to_mm);
@@ -134,6 +138,7 @@ impl Ground<'_> {
             self.note(index, end, checks::release::find(self.rig, &end).ok(), settled);
         } else {
             self.note(index, end, checks::torque::find(self.rig, nose), settled);
+            self.note(index, end, checks::push::back(self.rig, nose), settled);
             if let Ok(found) = checks::back::find(self.rig, nose) {
                 self.note(index, end, found, settled);
             }
@@ -157,6 +162,7 @@ impl Ground<'_> {
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
         let states: Vec<(State, Answers)> = (0..=steps as usize)
             .filter_map(|i| {
+                crate::spread::breathe();
                 let s = state(from_mm + (to_mm - from_mm) * i as f64 / steps);
                 self.rig.answers(&s).ok().map(|a| (s, a))
             })

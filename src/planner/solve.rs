@@ -4,7 +4,7 @@ use super::assemble;
 use super::draft::Draft;
 use super::frontier::{self, Blocked};
 use super::grips::{self, lands};
-use super::network::{Builder, Network, Weights};
+use super::network::{Builder, FirstStage, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
 use super::runs::Runs;
@@ -12,8 +12,9 @@ use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::Ground;
 use super::stations::{Grid, moments};
 use super::unguided::Unguided;
+use super::wishes;
 use crate::job::plan::{Optimality, Plan};
-use crate::job::{Collet, Holding, Job, Objective};
+use crate::job::{Collet, FeatureKind, Holding, Job, Objective, SectionKind};
 use crate::process::Rig;
 use crate::process::features::Task;
 use crate::process::segments::{DEFAULT_FEED_MM, Segment};
@@ -72,6 +73,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
     };
     let mut best: Option<Candidate<'_>> = None;
     let mut blocked: Option<Blocked> = None;
+    let mut others: Vec<Blocked> = Vec::new();
     for collet in collets {
         match try_collet(job, collet, effort, look_at_mm)? {
             Ok(found) => {
@@ -81,6 +83,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
                 }
             }
             Err(b) => {
+                others.push(b.clone());
                 if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
                     blocked = Some(b);
                 }
@@ -93,7 +96,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
         (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
             solve(job, Effort::Explain, look_at_mm)
         }
-        (None, Some(blocked)) => Ok(Answer::Blocked(blocked)),
+        (None, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(&others))),
         (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
 }
@@ -119,6 +122,9 @@ fn try_collet<'a>(
         Ok(s) => s,
         Err(refused) => return Ok(Err(Blocked::from(refused))),
     };
+    if let Some(blocked) = frontier::work_does_not_fit(&rig, &segments) {
+        return Ok(Err(blocked));
+    }
     let tasks = rig.tasks();
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
@@ -153,12 +159,15 @@ fn try_reach<'a>(
     let moments = moments(rig, reach_mm);
     let ground = Ground { rig, segments, tasks, moments: &moments };
     let fixed_s = assemble::fixed_s(&ground);
+    if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
+        return Ok(Err(blocked));
+    }
     let mut extra = look_at_mm.to_vec();
     for _ in 0..REPAIRS {
         let grid = Grid::new(rig, segments, &moments, &extra);
         let objective = rig.job.objective;
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
-        let weights = Weights { hand_over };
+        let weights = Weights { hand_over, first: FirstStage::new(&ground, &grid) };
         let found = match rig.job.holding {
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
@@ -285,13 +294,16 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let mut best = (found.draft.clone(), before.clone());
     if effort == Effort::Best {
         let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
-        let placed = placing::place(&ground, &lands(&rig), found.draft, PLACE_STEP_MM, most_s)?;
+        let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
         let settled = ground.settle(&placed, SETTLE_STEP_MM);
-        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() {
+        // Moving the first hand-over may hide less of the work on the rear end.
+        let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
+        let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
+        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast {
             best = (placed, settled);
         }
     }
-    let total = assemble::times(&ground, &best.0, &best.1).total;
+    let total = assemble::objective_s(&ground, &best.0, &best.1);
     // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
     let gap = ((total - found.least_s) / total).max(0.0);
     let gap = if gap < 1e-9 { 0.0 } else { gap };
@@ -304,6 +316,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
         notes.push("a thread too long to be pulled back for single-point passes is whirled in one travel".into());
     }
+    notes.extend(unusual_threads(job));
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
@@ -313,6 +326,30 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
                 section.label(i),
                 s.feed_mm
             ));
+        }
+    }
+    notes
+}
+
+/// Threads whose pitch ISO 261 does not have, each once: tools for them are made to order.
+fn unusual_threads(job: &Job) -> Vec<String> {
+    let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
+        SectionKind::Thread(t) => Some(t),
+        _ => None,
+    });
+    let tapped = job.shaft.features.iter().filter_map(|f| match &f.kind {
+        FeatureKind::TappedHole { thread, .. } => Some(thread),
+        _ => None,
+    });
+    let mut notes: Vec<String> = Vec::new();
+    // Above 60 mm the table ends.
+    for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
+        let note = format!(
+            "{}: ISO 261 has no pitch of {} mm for it; see that there is a tool",
+            thread.designation, thread.pitch_mm
+        );
+        if !notes.contains(&note) {
+            notes.push(note);
         }
     }
     notes

@@ -16,6 +16,8 @@ pub struct Station {
     pub stop: Stop,
     /// What a stop there costs on top of its time, s.
     pub penalty_s: f64,
+    /// Whether a hand-over is wished here, so that no stage goes on beyond.
+    pub wished: bool,
     /// Tasks (indices) cut at this moment.
     pub tasks: Vec<usize>,
 }
@@ -40,6 +42,7 @@ impl Grid {
         marks.extend(rig.no_grip_stretches().into_iter().flat_map(|(a, b)| [a, b]));
         marks.extend(moments.iter().map(|(_, t)| *t));
         marks.extend_from_slice(extra_mm);
+        marks.extend(rig.job.wishes.hand_overs.iter().map(|w| w.at_mm));
         marks.retain(|t| *t >= 0.0 && *t <= end);
         marks.sort_by(f64::total_cmp);
         marks.dedup_by(|b, a| *b - *a < SAME_MM);
@@ -55,7 +58,8 @@ impl Grid {
             .map(|t| {
                 let stop = rig.stop_at(segments, *t);
                 let tasks = moments.iter().filter(|(_, m)| (m - t).abs() < SAME_MM).map(|(i, _)| *i).collect();
-                Station { turned_mm: *t, stop, penalty_s: rig.stop_penalty_s(stop), tasks }
+                let wished = rig.job.wishes.hand_over_at(*t).is_some();
+                Station { turned_mm: *t, stop, penalty_s: rig.stop_penalty_s(stop), wished, tasks }
             })
             .collect();
         let segment =

@@ -13,9 +13,10 @@ use super::network::{Arc, Network, Node, Weights};
 use super::sequence::Way;
 use super::settle::Ground;
 use super::stations::{Grid, divisible};
+use super::wishes;
 use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
-use crate::process::{Answers, Counter, State, Work};
+use crate::process::{Answers, Counter, Guide, State, Work};
 use std::cell::RefCell;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -74,12 +75,13 @@ impl<'a> Unguided<'a> {
             for node in here {
                 let runs = match node.1 {
                     0 if i == 0 => vec![(self.noses.len(), 0.0)],
-                    0 => (0..self.noses.len()).map(|g| (g, hand_over_s + shared_s)).collect(),
+                    0 => self.allowed(i).map(|g| (g, hand_over_s + shared_s)).collect(),
                     held => {
                         if self.release(held - 1, i).is_some_and(|f| f.passes()) {
                             self.add(&mut net, &mut index, node, (i, 0), OPENS, 0.0, 1.0);
                         }
-                        vec![(held - 1, each_s)]
+                        // Where a hand-over is wished, what holds lets go.
+                        if grid.stations[i].wished { Vec::new() } else { vec![(held - 1, each_s)] }
                     }
                 };
                 if !index.contains_key(&node) {
@@ -87,6 +89,9 @@ impl<'a> Unguided<'a> {
                 }
                 for (grip, cost_s) in runs {
                     for j in i + 1..=grid.last() {
+                        if j > i + 1 && grid.stations[j - 1].wished {
+                            break;
+                        }
                         if !grid.borders(j) || grid.at(j) - grid.at(i) > machine.headstock.stroke_mm + SAME_MM {
                             continue;
                         }
@@ -100,13 +105,22 @@ impl<'a> Unguided<'a> {
                                 Err(_) => continue,
                             }
                         };
-                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + line_s, margin);
+                        let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
+                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + first_s + line_s, margin);
                     }
                 }
             }
         }
         net.goal = index.get(&(grid.last(), 0)).copied();
-        net
+        let most = self.ground.rig.job.wishes.at_most_hand_overs;
+        wishes::layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS).0
+    }
+
+    /// Grips that may take hold at a station.
+    fn allowed(&self, station: usize) -> impl Iterator<Item = usize> {
+        let wishes = &self.ground.rig.job.wishes;
+        let at_mm = self.grid.at(station);
+        (0..self.noses.len()).filter(move |g| wishes.allow_nose(at_mm, self.noses[*g]))
     }
 
     #[allow(clippy::too_many_arguments)]
@@ -154,7 +168,8 @@ impl<'a> Unguided<'a> {
         };
         let torque = checks::torque::find(rig, *nose);
         let back = checks::back::find(rig, *nose).unwrap_or(None);
-        let found = torque.into_iter().chain(back).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
+        let push = checks::push::back(rig, *nose);
+        let found = torque.into_iter().chain(back).chain(push).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
         match found {
             Some(f) if !f.passes() => Err(told(&f, "at part-off")),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
@@ -174,6 +189,7 @@ impl<'a> Unguided<'a> {
             known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
         for station in (down_to..=end - column.len()).rev() {
             let state = self.state(station, grip, end);
+            crate::spread::breathe();
             let Ok(answers) = self.ground.rig.answers(&state) else { break };
             column.push(Seen { station, state, answers });
         }
@@ -252,7 +268,13 @@ impl<'a> Unguided<'a> {
             let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
             for f in checks::all(&view) {
                 if f.utilisation > PASSES_UP_TO {
-                    return Err(told(&f, &format!("at a turned length of {:.1} mm", s.state.turned_mm)));
+                    let set = match s.state.guide {
+                        Guide::Collet { stage_end_mm } => {
+                            format!(", with the bar fed out for the piece that ends at {stage_end_mm:.1} mm,")
+                        }
+                        _ => String::new(),
+                    };
+                    return Err(told(&f, &format!("at a turned length of {:.1} mm{set}", s.state.turned_mm)));
                 }
                 margin = margin.min(1.0 - f.utilisation);
             }
@@ -311,7 +333,7 @@ impl<'a> Unguided<'a> {
         for node in net.nodes.iter().filter(|n| n.0 == far) {
             let grips: Vec<usize> = match (node.1, far) {
                 (0, 0) => vec![self.noses.len()],
-                (0, _) => (0..self.noses.len()).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
+                (0, _) => self.allowed(far).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
                 (held, _) => vec![held - 1],
             };
             for grip in grips {

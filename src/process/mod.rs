@@ -7,14 +7,18 @@ pub mod checks;
 pub mod features;
 pub mod forces;
 pub mod moment;
+pub mod pace;
 pub mod profile;
+pub mod quote;
 pub mod rig;
 pub mod segments;
 pub mod span;
 pub mod speed;
 pub mod state;
 pub mod stops;
+pub mod supports;
 pub mod timing;
+pub mod tooling;
 
 pub use answers::Answers;
 pub use rig::Rig;

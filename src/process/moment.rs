@@ -49,6 +49,26 @@ pub struct Moment {
     pub checks: Vec<Finding>,
 }
 
+/// A point of the bent bar.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bent {
+    /// Place from the front face, mm; behind the shaft's end raw bar.
+    pub at_mm: f64,
+    /// Sag under the bar's own weight, µm, down.
+    pub weight_um: f64,
+    /// Deflection under the net radial force of the finishing travel at the tool, µm, away from the tool.
+    pub cut_um: f64,
+}
+
+/// The shape of the bar at a moment, from the front face to the end of the headstock's hold.
+pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Vec<Bent>, Unheld> {
+    let beam = rig.beam(state, &[]);
+    let factor = beam.factor()?;
+    let (sag, cut) = (beam.sag(&factor), beam.under_force(&factor, beam.node(state.turned_mm), net_radial_force_n));
+    let bent = beam.x_mm.iter().zip(sag.iter().zip(&cut));
+    Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0]), cut_um: um(c[0]) }).collect())
+}
+
 /// A moment with the headstock where it is given, or at the worst of nine evenly spaced places.
 pub fn moment(rig: &Rig<'_>, segment: &Segment, states: &[State], rpm: f64) -> Result<Option<Moment>, Unheld> {
     let mut worst: Option<(f64, Moment)> = None;

@@ -1,11 +1,13 @@
 //! A job on its machine with one counter-spindle collet: everything a state needs, worked out once.
 
+use super::features::BackTask;
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
+use super::supports;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
-use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
+use crate::units::{n_per_mm2, t_per_mm3};
 
 /// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
 pub const SPAN_POINTS: usize = 40;
@@ -29,13 +31,15 @@ pub struct Rig<'a> {
     pub edge: Edge,
     /// Finished profile.
     pub profile: Profile,
+    /// Work on the rear end, after part-off.
+    pub back: Vec<BackTask>,
 }
 
 impl<'a> Rig<'a> {
     /// Prepares a job with a collet.
     pub fn new(job: &'a Job, collet: Option<&'a Collet>) -> Rig<'a> {
         let m = &job.shaft.material;
-        Rig {
+        let mut rig = Rig {
             job,
             collet,
             elastic: Elastic {
@@ -53,7 +57,10 @@ impl<'a> Rig<'a> {
                 approach_rad: job.cutting.approach_deg.to_radians(),
             },
             profile: Profile::new(&job.shaft),
-        }
+            back: Vec::new(),
+        };
+        rig.back = rig.back_tasks();
+        rig
     }
 
     /// What is behind the tool at a turned length: the headstock as far from the bush as the last re-grip left it, or,
@@ -103,41 +110,8 @@ impl<'a> Rig<'a> {
 
     /// Radial springs of a state.
     pub fn springs(&self, state: &State) -> Vec<Spring> {
-        let machine = &self.job.machine;
-        let mut springs = Vec::with_capacity(8);
-        let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {
-            let n_per_mm = n_per_mm(0.5 * k_n_per_um);
-            list.push(Spring { at_mm: a, n_per_mm });
-            list.push(Spring { at_mm: b, n_per_mm });
-        };
-        if let Some(counter) = &machine.counter_spindle {
-            let hold = self.hold_mm();
-            if let Counter::Holds { nose_mm } = state.counter {
-                pair(&mut springs, nose_mm - hold, nose_mm, counter.stiffness_n_per_um);
-            }
-            if let (Counter::Holds { nose_mm } | Counter::Open { nose_mm }, Some(sleeve)) =
-                (state.counter, &counter.sleeve)
-            {
-                let mut at_mm = nose_mm - hold - sleeve.pitch_mm;
-                while at_mm >= 0.0 {
-                    springs.push(Spring { at_mm, n_per_mm: n_per_mm(sleeve.stiffness_n_per_um) });
-                    at_mm -= sleeve.pitch_mm;
-                }
-            }
-        }
-        let head = &machine.headstock;
         let face = self.guide_face_mm(state);
-        match state.guide {
-            Guide::Bush { headstock_mm } => {
-                let (land, k) = machine.bush.as_ref().map_or((0.0, 0.0), |b| (b.land_mm, b.stiffness_n_per_um));
-                pair(&mut springs, face, face + land, k);
-                let nose = face + headstock_mm;
-                pair(&mut springs, nose, nose + head.hold_mm, head.stiffness_n_per_um);
-            }
-            Guide::Collet { .. } => pair(&mut springs, face, face + head.hold_mm, head.stiffness_n_per_um),
-            Guide::Parted => {}
-        }
-        springs
+        supports::springs(&self.job.machine, self.hold_mm(), face, state.guide, state.counter)
     }
 
     /// The beam of a state, from the front face to the rear end of the headstock's hold (or of the parted shaft).

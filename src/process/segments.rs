@@ -221,7 +221,7 @@ impl Rig<'_> {
             return Vec::new();
         }
         let (last, most) = (cutting.ap_finish_mm, cutting.ap_max_mm);
-        let wants_last = section.finish_pass && stock_mm > last;
+        let wants_last = section.finish_pass && stock_mm > last + NO_STOCK_MM;
         let roughing = |depth: f64| -> Vec<f64> {
             let passes = (depth / most - RULE_SLACK).ceil().max(1.0);
             vec![depth / passes; passes as usize]
@@ -229,7 +229,8 @@ impl Rig<'_> {
         // Depths of each travel, the leading tool first.
         let depths: Vec<Vec<f64>> = match cutting.tools {
             Tools::Single if stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last => vec![vec![stock_mm]],
-            _ if stock_mm <= last => vec![vec![stock_mm]],
+            // Within rounding of the last pass nothing is left for another tool.
+            _ if stock_mm <= last + NO_STOCK_MM => vec![vec![stock_mm]],
             Tools::Single => {
                 let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
                 list.push(vec![last]);

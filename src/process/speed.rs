@@ -10,7 +10,7 @@ use crate::units::spindle_rpm;
 /// Slowing aims this share below the limit: states between those looked at may lie a little lower.
 const SLOWING_GUARD: f64 = 1e-4;
 /// Workpiece speed when a thread is whirled, as a share of the turning speed at the same cutting speed: six inserts of
-/// 0.08 mm chip each on a ring half as large again as the thread. Common practice, no source.
+/// 0.08 mm chip each on a ring half as large again as the bar. Common practice, no source.
 const WHIRL_INSERTS: f64 = 6.0;
 const WHIRL_CHIP_MM: f64 = 0.08;
 const WHIRL_RING: f64 = 1.5;

@@ -7,6 +7,7 @@ use super::rig::Rig;
 use super::segments::{Segment, Work};
 use crate::job::SectionKind;
 use crate::job::thread::Thread;
+use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 
 /// Widest groove one plunge cuts, mm. Common practice, no source.
 const PLUNGE_WIDTH_MM: f64 = 3.0;
@@ -27,7 +28,22 @@ impl PieceTime {
     }
 }
 
+/// Single-point passes of a thread, `round(4 + 4 P)`. Common practice, no source.
+fn threading_passes(pitch_mm: f64) -> f64 {
+    (4.0 + 4.0 * pitch_mm).round()
+}
+
 impl Rig<'_> {
+    /// Infeed of each single-point threading pass of a segment, mm; none where it is not threaded so.
+    pub fn infeeds_mm(&self, segment: &Segment) -> Vec<f64> {
+        match self.job.shaft.sections.get(segment.section).map(|s| &s.kind) {
+            Some(SectionKind::Thread(t)) if segment.work == Work::Thread => {
+                infeeds_mm(DEPTH_PER_PITCH * t.pitch_mm, threading_passes(t.pitch_mm) as usize)
+            }
+            _ => Vec::new(),
+        }
+    }
+
     /// Time of `length_mm` of a segment when no travel may run faster than `cap_rpm`.
     ///
     /// Grooves, threads and part-off are whole works: they have no pieces, and the length does not count. Part-off
@@ -68,7 +84,6 @@ impl Rig<'_> {
 
     /// Number and speed (rev/min) of the passes of a single-point thread when none may run faster than `cap_rpm`.
     pub fn threading(&self, segment: &Segment, thread: &Thread, gripped: bool, cap_rpm: f64) -> (f64, f64) {
-        let passes = (4.0 + 4.0 * thread.pitch_mm).round();
-        (passes, (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm))
+        (threading_passes(thread.pitch_mm), (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm))
     }
 }

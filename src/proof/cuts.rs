@@ -89,6 +89,7 @@ impl Case<'_> {
     ) -> Option<f64> {
         let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
         self.verified.states += 1;
+        crate::spread::breathe();
         let Ok(answers) = self.rig.answers(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
             return None;
@@ -143,11 +144,20 @@ impl Case<'_> {
             if let Some(found) = checks::torque::find(&self.rig, grip.nose_mm) {
                 self.finding(index, stage.to_mm, found);
             }
+            if let Some(found) = checks::push::back(&self.rig, grip.nose_mm) {
+                self.finding(index, stage.to_mm, found);
+            }
             match checks::back::find(&self.rig, grip.nose_mm) {
                 Ok(Some(found)) => self.finding(index, stage.to_mm, found),
                 Ok(None) => {}
                 Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
             }
+        }
+        if let Some(found) = checks::push::front(&self.rig) {
+            self.finding(0, 0.0, found);
+        }
+        if self.rig.tool_fit(&self.segments).is_some_and(|fit| !fit.fits()) {
+            self.breach(None, "tool_places", "the machine has no place for every tool");
         }
         self.tasks();
     }

@@ -4,16 +4,19 @@
 //! state is a whole beam, at turned lengths of its own choice. What it does not accept is not printed as a plan.
 
 mod cuts;
+mod described;
 mod grips;
 mod moments;
 mod scatter;
 mod stops;
 mod times;
+mod wishes;
 
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job};
 use crate::process::Rig;
 use crate::process::segments::Segment;
+pub use described::described;
 pub use scatter::scatter;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
@@ -116,6 +119,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let mut case = Case { plan, rig, segments, verified: Verified::default() };
     case.stops();
     case.grips();
+    case.wishes();
     // With stages or pieces out of order the states would mean nothing.
     if case.verified.holds() {
         case.cuts();

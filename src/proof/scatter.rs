@@ -203,6 +203,9 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
     if let Some(found) = checks::torque::find(rig, grip.nose_mm) {
         note(breaks, stage, &found, s.to_mm);
     }
+    if let Some(found) = checks::push::back(rig, grip.nose_mm) {
+        note(breaks, stage, &found, s.to_mm);
+    }
     if let Ok(Some(found)) = checks::back::find(rig, grip.nose_mm) {
         note(breaks, stage, &found, s.to_mm);
     }

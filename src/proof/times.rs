@@ -1,7 +1,7 @@
 //! The times of a plan, added up anew.
 
 use super::{Case, SAME_MM};
-use crate::job::plan::Times;
+use crate::job::plan::{FeatureMoment, Times};
 
 /// Times agree within this share, or this many seconds.
 const SAME_SHARE: f64 = 1e-6;
@@ -9,8 +9,8 @@ const SAME_S: f64 = 1e-6;
 
 impl Case<'_> {
     pub(super) fn times(&mut self) {
-        let (plan, job) = (self.plan, self.rig.job);
-        let machine = &job.machine;
+        let plan = self.plan;
+        let machine = &self.rig.job.machine;
         let mut sum = Times { part_off: machine.part_off.time_s, ..Times::default() };
         for piece in &plan.segments {
             let middle = 0.5 * (piece.from_mm + piece.to_mm);
@@ -33,7 +33,7 @@ impl Case<'_> {
             }
         }
         sum.features = self.rig.tasks().iter().map(|t| t.time_s).sum();
-        sum.back_work = job.shaft.back_work.iter().map(|w| w.time_s).sum();
+        sum.back_work = self.rig.back.iter().map(|b| b.work.time_s).sum();
         let lines = places.iter().map(|t| self.rig.stop_at(&self.segments, self.snapped(*t)));
         sum.penalties =
             lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);
@@ -46,6 +46,7 @@ impl Case<'_> {
             + sum.back_work
             + sum.penalties;
         let t = &plan.time_s;
+        self.pace(&sum);
         let pairs = [
             ("cutting", t.cutting, sum.cutting),
             ("segments", t.segments, sum.segments),
@@ -61,6 +62,33 @@ impl Case<'_> {
             if (given - found).abs() > SAME_S + SAME_SHARE * found {
                 self.breach(None, "times", format!("{name} is given as {given:.3} s, it adds up to {found:.3} s"));
             }
+        }
+    }
+    /// The time from part to part, by the closed form: the headstock's own works, and what the counter-spindle adds.
+    fn pace(&mut self, sum: &Times) {
+        let plan = self.plan;
+        let Some(cycle) = &plan.cycle else { return };
+        let tasks = self.rig.tasks();
+        let done = |kind: &str, text: &str, at: f64| {
+            let same = |f: &&FeatureMoment| f.feature == kind && f.text == text && (f.at_mm - at).abs() < SAME_MM;
+            plan.features.iter().find(same).and_then(|f| f.turned_mm)
+        };
+        let moments: Vec<(usize, f64)> = tasks
+            .iter()
+            .enumerate()
+            .filter_map(|(i, t)| done(t.kind, &t.text, t.at_mm).map(|turned| (i, turned)))
+            .collect();
+        let steps = self.rig.steps(&self.segments, &tasks, &moments);
+        let own_s = sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off;
+        let free: f64 = plan.segments.iter().filter(|s| s.stage == 1).map(|s| s.time_s).sum();
+        let gripped = plan.stages.first().is_some_and(|s| s.grip.is_some());
+        let end_mm = plan.stages.first().filter(|_| !gripped).map_or(0.0, |s| s.to_mm);
+        let first_s = free + self.rig.besides_s(&steps, &tasks, end_mm);
+        let found = own_s + self.rig.changes_s(&steps) + self.rig.pace().beyond_s(first_s);
+        if (cycle.steady_s - found).abs() > SAME_S + SAME_SHARE * found {
+            let text =
+                format!("part follows part every {:.3} s by the plan, {found:.3} s by the works", cycle.steady_s);
+            self.breach(None, "times", text);
         }
     }
 }

@@ -46,11 +46,17 @@ impl Axis {
 
     /// Places of the ticks in mm: about ten, at 1, 2 or 5 times a power of ten.
     pub fn ticks(&self) -> Vec<f64> {
-        let rough = self.max_mm / 10.0;
-        let power = 10f64.powf(rough.log10().floor());
-        let step = [1.0, 2.0, 5.0, 10.0].iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(rough);
-        (0..).map(|i| f64::from(i) * step).take_while(|t| *t <= self.max_mm + 1e-9 * step).collect()
+        round_ticks(0.0, self.max_mm, 10.0)
     }
+}
+
+/// Round numbers of a range: at most about `count`, at 1, 2 or 5 times a power of ten.
+pub fn round_ticks(from: f64, to: f64, count: f64) -> Vec<f64> {
+    let rough = (to - from) / count;
+    let power = 10f64.powf(rough.log10().floor());
+    let step = [1.0, 2.0, 5.0, 10.0].iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(rough);
+    let first = (from / step - 1e-9).ceil();
+    (0..).map(|i| (first + f64::from(i)) * step).take_while(|t| *t <= to + 1e-9 * step).collect()
 }
 
 /// The axis ends behind the bush at part-off where that takes little room, and is long enough that the bar at true

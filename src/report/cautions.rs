@@ -60,9 +60,24 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
                 .to_string(),
         );
     }
-    if plan.shaft.features.iter().any(|f| matches!(f.kind.as_str(), "cross_hole" | "keyseat")) {
+    let has = |kinds: &[&str]| plan.shaft.features.iter().any(|f| kinds.contains(&f.kind.as_str()));
+    let bored = has(&["axial_hole", "tapped_hole", "hex_socket", "keyway"]);
+    if bored || has(&["cross_hole", "keyseat"]) {
+        let what = if bored { "Holes, sockets and keyways" } else { "Cross holes and keyseats" };
+        list.push(format!("{what} are neglected in stiffness: the shaft is softer there than computed."));
+    }
+    if plan.cycle.as_ref().is_some_and(|c| feasible && c.overlap == "aside" && c.hidden_s > 0.0) {
         list.push(
-            "Cross holes and keyseats are neglected in stiffness: the shaft is softer there than computed.".to_string(),
+            "While the rear end of a part is worked on, the next part's front already turns: see that counter-spindle, \
+             part and tools keep clear of it in every position, and try it without a part first."
+                .to_string(),
+        );
+    }
+    if plan.features.iter().any(|f| f.text.contains("shaved") || f.text.contains("punched")) {
+        list.push(
+            "Shaving and punching tools do not turn: the spindle must stand still, be held at its angle and be locked \
+             against starting while they stroke. The force comes along the axis: check the clamping first."
+                .to_string(),
         );
     }
     list.extend(feature_lines_on_never_surfaces(plan));

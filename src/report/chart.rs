@@ -17,7 +17,7 @@ use crate::job::plan::Plan;
 
 /// How much finer the plot is drawn than the page: what is rounded away stays below 0.02 page units, 5 µm on paper. At
 /// ten times, stage borders in drawing and chart were seen to part.
-pub const FINE: f64 = 100.0;
+pub(super) const FINE: f64 = 100.0;
 
 /// Top of the chart: a utilisation of 120 %.
 pub const TOP: f64 = 1.2;
@@ -50,12 +50,12 @@ pub fn frame(layout: &Layout, top: f64, height: f64) -> svg::node::element::Rect
         .set("stroke-width", "0.9")
 }
 
-fn chart_error(e: impl std::fmt::Display) -> ReportError {
+pub(super) fn chart_error(e: impl std::fmt::Display) -> ReportError {
     ReportError::Chart { message: e.to_string() }
 }
 
 /// A colour `#rrggbb` for plotters.
-pub fn colour(hex: &str) -> RGBColor {
+pub(super) fn colour(hex: &str) -> RGBColor {
     let part = |i: usize| hex.get(i..i + 2).and_then(|h| u8::from_str_radix(h, 16).ok()).unwrap_or(0);
     RGBColor(part(1), part(3), part(5))
 }
@@ -82,14 +82,19 @@ pub fn plotted(
         draw(&mut plot).map_err(chart_error)?;
         root.present().map_err(chart_error)?;
     }
-    // Without its outer `svg` element.
-    let inner =
-        whole.find("<svg").and_then(|from| whole[from..].find('>').map(|n| from + n + 1)).zip(whole.rfind("</svg>"));
-    let Some((from, to)) = inner.filter(|(from, to)| from <= to) else { return Err(chart_error("no svg element")) };
+    let inner = inner_svg(&whole)?;
     let scale = numbers::trimmed(1.0 / FINE, 4);
     Ok(Group::new()
         .set("transform", format!("translate({} {}) scale({scale})", xy(layout.axis.left), xy(top)))
-        .add(Blob::new(whole[from..to].trim().to_string())))
+        .add(Blob::new(inner)))
+}
+
+/// What plotters has drawn, without its outer `svg` element.
+pub(super) fn inner_svg(whole: &str) -> Result<String, ReportError> {
+    let inner =
+        whole.find("<svg").and_then(|from| whole[from..].find('>').map(|n| from + n + 1)).zip(whole.rfind("</svg>"));
+    let Some((from, to)) = inner.filter(|(from, to)| from <= to) else { return Err(chart_error("no svg element")) };
+    Ok(whole[from..to].trim().to_string())
 }
 
 /// Rules, the area under the governing check, stage borders, the limit.

@@ -3,7 +3,7 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, numbers, text, verdict, words};
+use super::{attention, cautions, numbers, text, timeline, verdict, words};
 use crate::job::plan::{Plan, Stage};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
@@ -17,6 +17,8 @@ pub enum Block {
     Why(String),
     /// The diagram.
     Diagram,
+    /// Both spindles in time, as a strip under this title.
+    Cycle(&'static str),
     /// A table.
     Table {
         /// Title.
@@ -131,6 +133,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         let sum = tables::scatter_sum(plan).unwrap_or_default();
         all.push(table("Scatter of inputs", &format!("mm; {sum}"), tables::scatter(plan), Kind::Wide));
     }
+    in_time(plan, &mut all);
     all.push(bullets("Notes", words::sentences(&plan.notes)));
     let items = cautions::to_print(plan);
     all.push(Block::List { title: "Cautions", numbered: true, boxed: false, items });
@@ -143,6 +146,24 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         _ => true,
     });
     all
+}
+
+/// The two spindles in time, the tools, the order.
+fn in_time(plan: &Plan, all: &mut Vec<Block>) {
+    let table = |title, rows, kind| Block::Table { title, units: String::new(), rows, kind };
+    if let Some(cycle) = &plan.cycle {
+        if !cycle.operations.is_empty() {
+            all.push(Block::Cycle("Both spindles in time"));
+        }
+        all.push(Block::Facts { title: "Part after part", pairs: timeline::facts(cycle) });
+        let items = timeline::shorten_first(cycle);
+        all.push(Block::List { title: "What to shorten first", numbered: false, boxed: false, items });
+    }
+    all.push(table("Tool places", timeline::tools(plan), Kind::Wide));
+    if let Some(order) = &plan.order {
+        all.push(Block::Facts { title: "Order", pairs: timeline::order(order) });
+        all.push(table("The order by quantity", timeline::quantities(order), Kind::Narrow));
+    }
 }
 
 /// What each limit costs, where it was asked for.

@@ -13,8 +13,13 @@
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
 //! | [`content`] | what the sheet says, block by block |
+//! | [`timeline`] | rows of the cycle, the tool places and the order |
+//! | [`gantt`] | both spindles in time, as a strip |
+//! | [`family`] | a family of parts: a map or a curve |
+//! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
 //! | [`sheet`] | the sheet as one HTML page |
 //! | `pdf` | the sheet as a PDF, with the feature `pdf` |
 //!
@@ -26,20 +31,25 @@ mod axis;
 mod chart;
 mod curves;
 mod drawing;
+pub mod gantt;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
 mod speed;
 mod strips;
+pub mod timeline;
 
 pub mod attention;
 pub mod cautions;
 pub mod content;
 pub mod csv;
+pub mod family;
+pub mod fitted;
 pub mod numbers;
 #[cfg(feature = "pdf")]
 pub mod pdf;
+pub mod placed;
 pub mod sheet;
 pub mod stops;
 pub mod svg;
@@ -48,14 +58,19 @@ pub mod tables;
 pub mod text;
 pub mod verdict;
 pub mod words;
+pub mod xlsx;
 
 pub use cautions::cautions;
 pub use csv::stages_csv;
+pub use fitted::{fitted_text, fitted_yaml};
+pub use gantt::gantt_svg;
 #[cfg(feature = "pdf")]
 pub use pdf::sheet_pdf;
+pub use placed::{Placed, placed};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};
+pub use xlsx::plan_xlsx;
 
 use std::fmt;
 
@@ -68,6 +83,11 @@ pub enum ReportError {
     NotDrawable {
         /// Which one.
         what: String,
+    },
+    /// The spreadsheet library failed.
+    Workbook {
+        /// Its message.
+        message: String,
     },
     /// The chart library failed.
     Chart {
@@ -85,6 +105,7 @@ impl fmt::Display for ReportError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
+            ReportError::Workbook { message } => write!(f, "the workbook could not be written: {message}"),
             ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
             ReportError::Pdf { message } => write!(f, "the PDF could not be written: {message}"),
         }

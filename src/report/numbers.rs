@@ -69,6 +69,21 @@ pub fn percent(share: f64) -> String {
     format!("{} %", fixed(share * 100.0, 0))
 }
 
+/// A share of counted parts: in whole percent, but some is never written as none, nor all but some as all.
+///
+/// ```
+/// use spanhold::report::numbers::share;
+/// assert_eq!(share(0.21), "21 %");
+/// assert_eq!(share(0.0025), "0.25 %");
+/// assert_eq!(share(0.9975), "99.75 %");
+/// assert_eq!(share(0.0), "0 %");
+/// ```
+pub fn share(share: f64) -> String {
+    let percent = share * 100.0;
+    let places = if percent > 0.0 && !(1.0..=99.0).contains(&percent) { 2 } else { 0 };
+    format!("{} %", trimmed(percent, places))
+}
+
 /// A utilisation in percent. Whole, but never rounded across the limit: what passes never reads as more than 100, what
 /// fails never reads as 100.
 ///

@@ -3,7 +3,7 @@
 use super::content::{self, Block, Head, Kind};
 use super::table::Align;
 use super::tables::Rows;
-use super::{ReportError, svg, verdict, words};
+use super::{ReportError, gantt, svg, verdict, words};
 use crate::job::plan::Plan;
 
 const STYLE: &str = include_str!("sheet.css");
@@ -13,7 +13,10 @@ const STYLE: &str = include_str!("sheet.css");
 /// # Errors
 /// As [`plan_svg`](super::plan_svg): the diagram stands in it.
 pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
-    let diagram = svg::inline_svg(plan)?;
+    let pictures = Pictures {
+        diagram: svg::inline_svg(plan)?,
+        cycle: gantt::inline(plan)?.map(|strip| strip.to_string()).unwrap_or_default(),
+    };
     let about = content::head(plan);
     let mut body = head(&about, verdict::is_feasible(plan));
     let mut beside = false;
@@ -23,7 +26,7 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
             body.push_str(if narrow { "<div class=\"columns\">\n" } else { "</div>\n" });
             beside = narrow;
         }
-        body.push_str(&written(&block, &diagram));
+        body.push_str(&written(&block, &pictures));
     }
     body.push_str(if beside { "</div>\n" } else { "" });
     body.push_str(&format!("<footer>input {}</footer>\n", escape(&words::plain(&plan.input_digest))));
@@ -61,10 +64,17 @@ fn is_narrow(block: &Block) -> bool {
     matches!(block, Block::Facts { .. } | Block::Table { kind: Kind::Narrow | Kind::Sum, .. })
 }
 
-fn written(block: &Block, diagram: &str) -> String {
+/// The pictures that stand in the sheet.
+struct Pictures {
+    diagram: String,
+    cycle: String,
+}
+
+fn written(block: &Block, pictures: &Pictures) -> String {
     match block {
         Block::Why(text) => format!("<p class=\"why\">{}</p>\n", escape(text)),
-        Block::Diagram => format!("<figure>{diagram}</figure>\n"),
+        Block::Diagram => format!("<figure>{}</figure>\n", pictures.diagram),
+        Block::Cycle(title) => format!("<section><h2>{title}</h2><figure>{}</figure></section>\n", pictures.cycle),
         Block::Table { title, units, rows, kind } => {
             let class = match kind {
                 Kind::Wide => "",

@@ -306,15 +306,9 @@ pub fn scatter(plan: &Plan) -> Rows {
     let row = |s: &crate::job::plan::ScatterStage| {
         let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
         let checks: Vec<String> =
-            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::percent(b.share))).collect();
+            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::share(b.share))).collect();
         let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
-        vec![
-            s.number.to_string(),
-            numbers::mm(to),
-            numbers::mm(s.holds_to_mm),
-            numbers::percent(s.broken_share),
-            checks,
-        ]
+        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
     };
     Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
 }
@@ -322,7 +316,7 @@ pub fn scatter(plan: &Plan) -> Rows {
 /// The sum of the scatter: `97 % of 400 sampled parts break no limit (seed 1)`.
 pub fn scatter_sum(plan: &Plan) -> Option<String> {
     plan.scatter.as_ref().map(|s| {
-        let share = numbers::percent(s.good_share);
+        let share = numbers::share(s.good_share);
         format!("{share} of {} sampled parts break no limit (seed {})", s.samples, s.seed)
     })
 }
@@ -350,7 +344,7 @@ pub fn times(plan: &Plan) -> Rows {
         ("back-end work", t.back_work),
         ("penalties for lines", t.penalties),
     ];
-    let share = |s: f64| if t.total > 0.0 { numbers::percent(s / t.total) } else { numbers::NONE.to_string() };
+    let share = |s: f64| if t.total > 0.0 { numbers::share(s / t.total) } else { numbers::NONE.to_string() };
     let mut rows: Vec<Vec<String>> = causes
         .iter()
         .filter(|(_, s)| *s != 0.0)

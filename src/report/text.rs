@@ -2,7 +2,7 @@
 
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
-use super::{attention, cautions, content, numbers, verdict, words};
+use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::{Change, Plan, Shortfall};
 
 /// A difference in time that is worth a word, s.
@@ -32,11 +32,14 @@ pub fn plan_text(plan: &Plan) -> String {
     out.push_str(&section("Features (mm, s)", &tables::features(plan)));
     if verdict::is_feasible(plan) {
         out.push_str(&section("Time", &tables::times(plan)));
+        out.push_str(&cycle(plan));
         out.push_str(&pairs("Quote", &tables::quote(plan)));
+        out.push_str(&order(plan));
         out.push_str(&bullets("What a limit costs", &content::costs(plan)));
         out.push_str(&section("Scatter of inputs (mm)", &tables::scatter(plan)));
         out.push_str(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
     }
+    out.push_str(&tools(plan));
     out.push_str(&pairs("How it is made", &tables::how(plan)));
     out.push_str(&bullets("Notes", &words::sentences(&plan.notes)));
     out.push_str("\nCautions\n");
@@ -54,6 +57,9 @@ pub fn verdict_text(plan: &Plan) -> String {
     if verdict::is_feasible(plan) {
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
         out.push_str(&bullets("What a limit costs", &content::costs(plan)));
+    }
+    if let Some(line) = timeline::tool_line(plan) {
+        out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
     out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
     out
@@ -76,10 +82,18 @@ fn shortfall(plan: &Plan) -> String {
     let Some(Shortfall { text, changes, .. }) = &plan.shortfall else { return String::new() };
     let mut out = wrap("  ", &words::sentence(text), WIDTH);
     if changes.is_empty() {
-        out.push_str("\nNo single change was found that makes it feasible.\n");
+        let next = "No change and no pair of changes that was tried makes it feasible. Ask for a shorter or a thicker part, \
+                    or see what other machines do: spanhold compare JOB --machine FILE.";
+        out.push('\n');
+        out.push_str(&wrap("", next, WIDTH));
         return out;
     }
-    out.push_str("\nWhat would help (each of these makes it feasible, best first)\n");
+    let pair = changes.iter().all(|c| c.to.is_array() && c.change.contains(" + "));
+    out.push_str(if pair {
+        "\nWhat would help (no single change is enough; these two together are)\n"
+    } else {
+        "\nWhat would help (each of these makes it feasible, best first)\n"
+    });
     for (i, change) in changes.iter().enumerate() {
         out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
     }
@@ -99,6 +113,30 @@ pub(super) fn change_text(change: &Change) -> String {
         words::change_value(&change.from),
         words::change_value(&change.to)
     )
+}
+
+/// The two spindles in time.
+fn cycle(plan: &Plan) -> String {
+    let mut out = String::new();
+    if let Some(cycle) = &plan.cycle {
+        out.push_str(&pairs("Part after part", &timeline::facts(cycle)));
+        out.push_str(&section("Both spindles in time (s)", &timeline::rows(cycle)));
+        out.push_str(&bullets("What to shorten first", &timeline::shorten_first(cycle)));
+    }
+    out
+}
+
+/// The tools and their places.
+fn tools(plan: &Plan) -> String {
+    section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
+}
+
+/// The order, where there is one.
+fn order(plan: &Plan) -> String {
+    let Some(order) = &plan.order else { return String::new() };
+    pairs("Order", &timeline::order(order))
+        + &section("The order by quantity", &timeline::quantities(order))
+        + &bullets("What a change of a time does", &timeline::sensitivity(order))
 }
 
 fn section(title: &str, table: &Rows) -> String {

@@ -25,7 +25,7 @@ pub fn summary(plan: &Plan) -> String {
             numbers::count(plan.stages.len(), "stage", "stages"),
             numbers::count(plan.hand_overs_mm.len(), "hand-over", "hand-overs"),
             numbers::count(plan.headstock_regrips_mm.len(), "headstock re-grip", "headstock re-grips"),
-            numbers::seconds(plan.time_s.total),
+            numbers::seconds(plan.pace_s()),
             numbers::count(plan.quote.pieces_per_bar, "piece", "pieces"),
         );
         if let Some(tightest) = tightest(plan) {

@@ -148,7 +148,7 @@ pub fn change_value(value: &serde_json::Value) -> String {
         Value::Bool(false) => "no".to_string(),
         Value::Number(n) => n.as_f64().map_or_else(|| n.to_string(), |v| numbers::trimmed(v, 3)),
         Value::String(s) => key(s),
-        Value::Array(list) => list.iter().map(change_value).collect::<Vec<_>>().join(", "),
+        Value::Array(items) => items.iter().map(change_value).collect::<Vec<_>>().join(", "),
         other => plain(&other.to_string()),
     }
 }

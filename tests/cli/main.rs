@@ -1,6 +1,7 @@
 //! The program itself, called as a user calls it: what it prints and where, how it ends, and what it leaves on disk.
 
 mod batch;
+mod draft;
 mod folder;
 mod readme;
 mod recheck;

@@ -71,6 +71,8 @@ const PLAN: &str = "verdict text
     *segments[].stage whole
     *segments[].time_s number
     *segments[].slowed_by text?
+    *segments[].infeeds_mm list
+    *segments[].infeeds_mm[] number
     *segments[].threading map?
     *segments[].threading.passes whole
     *segments[].threading.rpm number
@@ -84,6 +86,10 @@ const PLAN: &str = "verdict text
     *features[].turned_mm number?
     *features[].stage whole?
     *features[].time_s number
+    *features[].axial_n number?
+    *features[].torque_nm number?
+    *features[].thrust_n number?
+    *features[].tool text
     witnesses list
     *witnesses[] map
     *witnesses[].at_mm number
@@ -100,6 +106,69 @@ const PLAN: &str = "verdict text
     time_s.back_work number
     time_s.penalties number
     time_s.total number
+    cycle map?
+    *cycle.steady_s number
+    *cycle.alone_s number
+    *cycle.headstock_s number
+    *cycle.counter_spindle_s number
+    *cycle.hidden_s number
+    *cycle.wait_s number
+    *cycle.spare_s number
+    *cycle.tool_changes whole
+    *cycle.tool_changes_s number
+    *cycle.unload_s number
+    *cycle.bar_change_s number
+    *cycle.overlap text
+    *cycle.operations list
+    *cycle.operations[] map
+    *cycle.operations[].side text
+    *cycle.operations[].work text
+    *cycle.operations[].text text
+    *cycle.operations[].stage whole?
+    *cycle.operations[].from_s number
+    *cycle.operations[].to_s number
+    *cycle.operations[].critical flag
+    *cycle.critical list
+    *cycle.critical[] map
+    *cycle.critical[].what text
+    *cycle.critical[].seconds number
+    *cycle.critical[].share number
+    tooling map?
+    *tooling.fits flag
+    *tooling.no_pair flag
+    *tooling.places list
+    *tooling.places[] map
+    *tooling.places[].place text
+    *tooling.places[].tools list
+    *tooling.places[].tools[] text
+    *tooling.places[].places whole
+    *tooling.places[].elsewhere whole
+    *tooling.places[].short whole
+    *tooling.places[].left whole
+    *tooling.turret_tools whole?
+    *tooling.turret_used whole?
+    order map?
+    *order.pieces whole
+    *order.bars whole
+    *order.set_up_h number
+    *order.run_h number
+    *order.shifts number
+    *order.pieces_per_shift number
+    *order.cost number?
+    *order.cost_per_piece number?
+    *order.currency text?
+    *order.quantities list
+    *order.quantities[] map
+    *order.quantities[].pieces whole
+    *order.quantities[].bars whole
+    *order.quantities[].shifts number
+    *order.quantities[].cost_per_piece number?
+    *order.sensitivity list
+    *order.sensitivity[] map
+    *order.sensitivity[].what text
+    *order.sensitivity[].factor number
+    *order.sensitivity[].steady_s number
+    *order.sensitivity[].change_s number
     margin number?
     margin_at map?
     optimality map

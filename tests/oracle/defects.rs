@@ -41,7 +41,7 @@ fn regress_a_re_grip_inside_a_stage_is_made_where_it_costs_least() {
             }
             let looker = Looker::new(&rig, &segments, &grid, &tasks);
             let runs = Runs::new(&looker);
-            let net = Builder::new(&runs, Weights { hand_over: 0.0 }).within(f64::INFINITY);
+            let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
             let mut search = Search::new(&rig, &segments, &grid, &tasks, &looker.noses, Inner::Anywhere);
             if let (Some(goal), Some(any)) = (net.goal, search.best(0, 0))
                 && any.cost_s < net.reached[goal] * (1.0 - 1e-3)

@@ -30,7 +30,7 @@ fn least_s(job: &Job) -> f64 {
     let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights { hand_over: 0.0 }).within(f64::INFINITY);
+    let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
     net.goal.map_or(f64::INFINITY, |goal| net.reached[goal])
 }
 

@@ -133,9 +133,61 @@ fn speed() -> Vec<Row> {
     [verified.done(), t.done()].concat()
 }
 
+/// The tool's contour as a chain of short pieces: the nose from its lowest point up, then the straight edge. Length of
+/// what is within the depth of cut, and the angle of its chord.
+fn contour(ap: f64, nose: f64, approach: f64) -> (f64, f64) {
+    const PIECES: u32 = 200_000;
+    let reach = nose * approach + ap / approach.sin();
+    let point = |along: f64| {
+        let turned = (along / nose).min(approach);
+        let rest = (along - nose * approach).max(0.0);
+        [nose * turned.sin() + rest * approach.cos(), nose * (1.0 - turned.cos()) + rest * approach.sin()]
+    };
+    let (mut last, mut length) = ([0.0, 0.0], 0.0);
+    for i in 1..=PIECES {
+        let next = point(reach * f64::from(i) / f64::from(PIECES));
+        if next[1] > ap {
+            break;
+        }
+        length += (next[0] - last[0]).hypot(next[1] - last[1]);
+        last = next;
+    }
+    (length, last[1].atan2(last[0]).to_degrees())
+}
+
+fn edge_in_cut() -> Vec<Row> {
+    let mut t = Table::new(
+        "geometry of a nose with a straight edge",
+        Standing::Computed("adding up a fine chain along the tool's contour"),
+        Agreement::Share(0.001),
+    );
+    let cases =
+        [(0.05, 0.4, 93.0), (0.4, 0.4, 90.0), (0.3, 0.4, 75.0), (1.5, 0.4, 93.0), (2.0, 0.8, 45.0), (3.0, 0.2, 105.0)];
+    for (ap, nose, approach) in cases {
+        let ours = force(1659.0, 0.21, nose, approach, ap, 0.1);
+        let (length, chord) = contour(ap, nose, f64::to_radians(approach));
+        let name = |what: &str| format!("edge in cut, ap {ap}, r {nose}, κ {approach}°: {what}");
+        t.closed(name("length, mm"), length, ours.edge_mm);
+        t.closed(name("angle of the chord, °"), chord, ours.chord_rad.to_degrees());
+    }
+    // By hand: a quarter of the nose is r π/2 long and its chord stands at 45°; at κ 90° all beyond it is straight.
+    let mut hand = Table::new("by hand: r π/2 and 45°; r π/2 + (ap - r)", Standing::Derived, Agreement::Printed);
+    let (quarter, beyond) = (force(1659.0, 0.21, 0.4, 90.0, 0.4, 0.1), force(1659.0, 0.21, 0.4, 90.0, 1.4, 0.1));
+    hand.printed("ap = r = 0.4, κ 90°: length of the edge, mm", "0.62832", quarter.edge_mm);
+    hand.printed("ap = r = 0.4, κ 90°: angle of the chord, °", "45.000", quarter.chord_rad.to_degrees());
+    hand.printed("ap 1.4, r 0.4, κ 90°: length of the edge, mm", "1.62832", beyond.edge_mm);
+    hand.printed("ap 1.4, r 0.4, κ 90°: angle of the chord, °", "74.055", beyond.chord_rad.to_degrees());
+    [t.done(), hand.done()].concat()
+}
+
+#[test]
+fn val_edge_in_cut() {
+    assert_agree(&edge_in_cut());
+}
+
 /// Rows of this subject.
 pub fn rows() -> Vec<Row> {
-    [nose_table(), kienzle(), specific_energy(), speed()].concat()
+    [nose_table(), edge_in_cut(), kienzle(), specific_energy(), speed()].concat()
 }
 
 #[test]

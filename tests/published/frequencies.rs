@@ -6,7 +6,7 @@
 //! `ω = (βL)² √(EI/(ρAL⁴))`, for a round bar `√(EI/ρA) = (d/4)√(E/ρ)`. Tolerance: the printed digits.
 
 use crate::row::{Agreement, Row, Standing, Table, assert_agree};
-use crate::shaft::{Hold, Shaft};
+use crate::shaft::{Hold, STEEL, Shaft};
 use Hold::{ClampLeft, ClampRight, Pin};
 use std::f64::consts::PI;
 
@@ -154,9 +154,63 @@ fn critical_speeds() -> Vec<Row> {
     t.done()
 }
 
+/// With shear and rotary inertia a pinned bar still vibrates in sines: with `k = nπ/L`, `ω²` is the smaller root of
+/// `ρ²I/(κG) ω⁴ - (ρA + ρI (1 + E/(κG)) k²) ω² + EI k⁴ = 0`.
+fn pinned_with_shear() -> Vec<Row> {
+    let mut t = Table::new("Timoshenko (1921), pinned bar", Standing::Memory, Agreement::Share(0.001));
+    for (l, d) in [(300.0, 30.0), (100.0, 20.0), (200.0, 4.0)] {
+        let (area, inertia) = (PI * d * d / 4.0, PI * d * d * d * d / 64.0);
+        let (e, density) = (STEEL.e_n_per_mm2, STEEL.density_t_per_mm3);
+        // κ = 0.88636 for ν = 0.3, by hand.
+        let shear = 7.8 / 8.8 * e / 2.6;
+        for (mode, ours) in (1..).zip(Shaft::uniform(l, d, &[Pin(0.0), Pin(l)]).of(STEEL).omegas(3)) {
+            let k2 = (f64::from(mode) * PI / l).powi(2);
+            let (a, b) = (density * density * inertia / shear, density * (area + inertia * (1.0 + e / shear) * k2));
+            let c = e * inertia * k2 * k2;
+            let omega = (2.0 * c / (b + (b * b - 4.0 * a * c).sqrt())).sqrt();
+            t.closed(
+                format!("d {d} × {l}, pinned–pinned with shear and rotary inertia, mode {mode}, rad/s"),
+                omega,
+                ours,
+            );
+        }
+    }
+    t.done()
+}
+
+/// A bar so stiff that it moves as a whole: up and down with `ω² = 2k/m`, and turning with `ω² = k L²/2J`,
+/// `J = m (L²/12 + d²/16)`.
+fn rigid_on_springs() -> Vec<Row> {
+    let mut t = Table::new("rigid body on two springs, closed form", Standing::Memory, Agreement::Share(0.001));
+    let (l, d, k) = (100.0, 40.0, 10.0);
+    let mass = STEEL.density_t_per_mm3 * PI * d * d / 4.0 * l;
+    let turning = k * l * l / 2.0 / (mass * (l * l / 12.0 + d * d / 16.0));
+    let ours = Shaft::uniform(l, d, &[Hold::Soft(0.0, k), Hold::Soft(l, k)]).of(STEEL).omegas(2);
+    for (what, squared, ours) in [("up and down", 2.0 * k / mass, ours[0]), ("turning", turning, ours[1])] {
+        t.closed(format!("d {d} × {l} on two springs of {k} N/mm, {what}, rad/s"), squared.sqrt(), ours);
+    }
+    t.done()
+}
+
 /// Rows of this subject.
 pub fn rows() -> Vec<Row> {
-    [derived_roots(), derived_squares(), thomson_roots(), thomson_squares(), overhang(), critical_speeds()].concat()
+    [
+        derived_roots(),
+        derived_squares(),
+        thomson_roots(),
+        thomson_squares(),
+        overhang(),
+        critical_speeds(),
+        pinned_with_shear(),
+        rigid_on_springs(),
+    ]
+    .concat()
+}
+
+#[test]
+fn val_bars_with_shear_and_on_springs() {
+    assert_agree(&pinned_with_shear());
+    assert_agree(&rigid_on_springs());
 }
 
 #[test]

@@ -1,72 +1,68 @@
-//! The ledger `tests/README.md`: every row of every module here, as one table. Written by the test run itself.
+//! The ledger `tests/README.md`: every row of every module here and the rows other runs keep, as one table. Written by the
+//! test run itself.
 
-use crate::row::Row;
+use crate::row::{BLESS, KEPT_FOLDER, Row};
 use std::fmt::Write;
 use std::path::Path;
 
-/// Set to renew the ledger instead of comparing it.
-const BLESS: &str = "SPANHOLD_BLESS";
-/// Deviations below this are not told apart: they are rounding and the stated error of the supports.
-const SMALLEST_SHOWN_PERCENT: f64 = 0.001;
-
 const HEAD: &str = "\
-# What the mechanics is checked against
+# What it is checked against
 
-Written by `cargo test --test published`; renew it with `SPANHOLD_BLESS=1 cargo test --test published`.
-Each row is a value from outside beside ours. No reference value is computed with the code under test.
+One row a check: values from outside, or from a second way of working them out, beside ours. Written by
+`cargo test --test published`, renewed with `SPANHOLD_BLESS=1 cargo test --test published`; a test fails when it is stale.
+No reference value is computed with the code under test.
 
 Standing of a reference value:
 
 - *verified: seen on …*: seen on the page or document named.
 - *from memory, not re-read*: from memory of the source named.
 - *derived; independent numerical solution agrees*: worked out for this project and solved a second way; published nowhere.
+- *worked out in the same run by …*: by a search, a simulation or a library that shares no code with what is checked.
 - *common practice, no source*: the arithmetic is checked, not the rule.
 
-*Allowed* is half a unit of the last printed digit, the unit itself where the source cuts digits off, or a share.
-Beyond this table, `tests/reference_cases.rs` and `.ci/reference.py` compare random stepped shafts with two general
-libraries (one of rotordynamics, one of structures), and `tests/published/receptance.rs` compares the chatter limit with a dense scan.
+*Allowed* is half a unit of the last printed digit, the unit itself where the source cuts digits off, a share, or a
+difference (±). *Worst of n* stands for a table of n entries: the one farthest off is shown.
+
+Rows of other runs are kept in `tests/ledger`: `cargo test --test oracle` compares `sequence.md` and `placing.md`; `bash .ci/outside.sh` compares
+`reference.md` (general libraries and a simulated cut), `highs.md` (another solver) and `outside.md` (a second reading of
+the model). Each fails when what it finds is no longer what its file says; `SPANHOLD_BLESS=1` renews it.
+
 Left out: a published stepped beam whose frequencies could be read and whose geometry could not (El-Sayed & Farghaly, Shock
-and Vibration 2017, art. 8186976). Nothing from outside was found for the drill's thrust.
+and Vibration 2017, art. 8186976). Nothing from outside was found for the drill's thrust, and no published worked example of
+Kienzle's law with its printed answer.
 
 ";
 
-fn significant(value: f64, digits: usize) -> String {
-    if value == 0.0 || !value.is_finite() {
-        return format!("{value}");
-    }
-    let text = format!("{value:.*e}", digits - 1);
-    let exponent: i32 = text.split_once('e').map_or(0, |(_, e)| e.parse().unwrap_or(0));
-    if (-5..digits as i32).contains(&exponent) {
-        let decimals = (digits as i32 - 1 - exponent).max(0) as usize;
-        format!("{value:.decimals$}")
-    } else {
-        text
-    }
-}
+/// Rows that other runs keep, in the order of the ledger.
+const KEPT: [&str; 5] = ["sequence.md", "placing.md", "highs.md", "reference.md", "outside.md"];
 
-fn line(row: &Row) -> String {
-    let percent = |part: f64| 100.0 * part / row.reference().abs();
-    let deviation = percent(row.ours - row.reference());
-    let deviation = if deviation.abs() < SMALLEST_SHOWN_PERCENT {
-        format!("< {SMALLEST_SHOWN_PERCENT} %")
-    } else {
-        format!("{deviation:+.3} %")
-    };
-    // Closed forms are kept with every digit for the comparison and shown with as many as ours.
-    let reference = if row.printed.len() > 12 { significant(row.reference(), 6) } else { row.printed.clone() };
-    let allowed = significant(percent(row.allowed()), 1);
-    let ours = significant(row.ours, 6);
-    format!("| {} | {} | {} | {reference} | {ours} | {deviation} | {allowed} % |", row.what, row.source, row.standing)
+/// The kept rows of other runs; each line must be a row.
+fn kept() -> Vec<String> {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(KEPT_FOLDER);
+    let mut all = Vec::new();
+    for name in KEPT {
+        let text = std::fs::read_to_string(folder.join(name)).unwrap_or_default();
+        assert!(!text.is_empty(), "tests/ledger/{name} is missing or empty");
+        for line in text.lines() {
+            assert!(line.starts_with("| ") && line.matches(" | ").count() == 6, "tests/ledger/{name}: no row: {line}");
+            all.push(line.to_string());
+        }
+    }
+    all
 }
 
 fn text(rows: &[Row]) -> String {
     let mut out = String::from(HEAD);
-    let _ = writeln!(out, "{} checks.\n", rows.len());
+    let others = kept();
+    let _ = writeln!(out, "{} rows.\n", rows.len() + others.len());
     out.push_str(
         "| what | source | standing | reference | ours | deviation | allowed |\n|---|---|---|---|---|---|---|\n",
     );
     for row in rows {
-        let _ = writeln!(out, "{}", line(row));
+        let _ = writeln!(out, "{}", row.line());
+    }
+    for row in others {
+        let _ = writeln!(out, "{row}");
     }
     out
 }
@@ -74,8 +70,8 @@ fn text(rows: &[Row]) -> String {
 #[test]
 fn the_ledger_is_what_this_run_found() {
     let rows = crate::all_rows();
-    crate::row::assert_agree(&rows);
-    let fresh = text(&rows);
+    crate::row::assert_agree(rows);
+    let fresh = text(rows);
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/README.md");
     if std::env::var_os(BLESS).is_some() {
         std::fs::write(&path, &fresh).expect("tests/README.md can be written");

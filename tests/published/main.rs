@@ -1,4 +1,5 @@
-//! The mechanics against values from outside: closed forms, tables and worked examples. One module a subject; each
+//! The mechanics, the tables of standards and the plans against what is known from outside: closed forms, tables, worked
+//! examples, facts of the trade. One module a subject; each
 //! gives rows that its own tests check and that `ledger` writes to `tests/README.md`.
 
 mod beam_tables;
@@ -11,20 +12,30 @@ mod roughness;
 mod row;
 mod shaft;
 mod shear;
+mod standards;
 mod stepped;
 mod textbook;
+mod trade;
+mod work;
 
-/// Every row, in the order of the ledger.
-fn all_rows() -> Vec<row::Row> {
-    [
-        beam_tables::rows(),
-        frequencies::rows(),
-        shear::rows(),
-        textbook::rows(),
-        stepped::rows(),
-        cutting::rows(),
-        roughness::rows(),
-        chatter::rows(),
-    ]
-    .concat()
+/// Every row, in the order of the ledger; worked out once.
+fn all_rows() -> &'static [row::Row] {
+    static ROWS: std::sync::OnceLock<Vec<row::Row>> = std::sync::OnceLock::new();
+    ROWS.get_or_init(|| {
+        [
+            beam_tables::rows(),
+            frequencies::rows(),
+            shear::rows(),
+            textbook::rows(),
+            stepped::rows(),
+            cutting::rows(),
+            roughness::rows(),
+            chatter::rows(),
+            receptance::rows(),
+            standards::rows(),
+            trade::rows(),
+            work::rows(),
+        ]
+        .concat()
+    })
 }

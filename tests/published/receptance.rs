@@ -1,6 +1,7 @@
 //! `chatter::least_real` against the whole receptance, worked out densely: all modes of the mesh, each with the same
 //! damping ratio, scanned over frequency. The dense eigenvectors share the beam's matrices but no code of `modes`.
 
+use crate::row::{Agreement, Row, Standing, Table, assert_agree};
 use nalgebra::{DMatrix, SymmetricEigen};
 use spanhold::mechanics::banded::BlockTri;
 use spanhold::mechanics::beam::{Beam, Elastic, Spring};
@@ -168,18 +169,56 @@ fn both(s: &Setup) -> (chatter::LeastReal, f64) {
     (with_modes(s, MODES), scanned)
 }
 
+const SCAN: &str = "whole receptance of the same mesh";
+const DENSE: Standing =
+    Standing::Computed("dense eigenvalues of a general linear-algebra library and a scan over frequency");
+
 /// With enough modes it is the value of the scan and little more than what the rest is given; with twelve it is at most
 /// a tenth above, on the safe side.
-#[test]
-fn val_least_real_part_is_that_of_the_whole_receptance() {
+fn least_real() -> Vec<Row> {
+    let mut twelve = Table::new(SCAN, DENSE, Agreement::Share(0.1));
+    let mut all = Vec::new();
     for (i, s) in SETUPS.iter().enumerate() {
         let (ours, scanned) = both(s);
-        let off = ours.mm_per_n / scanned - 1.0;
-        assert!((-NEAR..=0.1).contains(&off), "setup {i}: {ours:?}, scan {scanned:e} mm/N");
+        let printed = format!("{scanned:e}");
+        let name =
+            |count: usize| format!("bar on springs {}, tool at {} mm, {count} modes: |min Re G|, mm/N", i + 1, s.tool);
+        twelve.printed(name(MODES), &printed, ours.mm_per_n);
         let most = with_modes(s, MOST_MODES);
-        let off = most.mm_per_n / scanned - 1.0;
-        assert!((-NEAR..=NEAR + 1.2 * most.left_out).contains(&off), "setup {i}: {most:?}, scan {scanned:e} mm/N");
+        let mut sixty = Table::new(SCAN, DENSE, Agreement::Share(NEAR + 1.2 * most.left_out));
+        sixty.printed(name(MOST_MODES), &printed, most.mm_per_n);
+        // Never too small beyond the scan's own step.
+        for value in [ours, most] {
+            assert!(value.mm_per_n >= (1.0 - NEAR) * scanned, "setup {i}: {value:?}, scan {scanned:e} mm/N");
+        }
+        all.extend(sixty.done());
     }
+    [twelve.done(), all].concat()
+}
+
+fn frequencies() -> Vec<Row> {
+    let mut t = Table::new("dense matrices of the same mesh", DENSE, Agreement::Share(1e-6));
+    let mut entries = Vec::new();
+    for (i, s) in SETUPS.iter().enumerate() {
+        let beam = beam_of(s);
+        let mut all: Vec<f64> = all_modes(&beam, 0).iter().map(|m| m.0.sqrt()).collect();
+        all.sort_by(f64::total_cmp);
+        for (n, (mode, omega)) in modes::lowest_modes(&beam, MODES).expect("held").iter().zip(all).enumerate() {
+            entries.push((format!("bar {}, mode {}", i + 1, n + 1), format!("{omega:e}"), mode.omega));
+        }
+    }
+    t.worst_of("frequencies of five bars on springs, rad/s", entries);
+    t.done()
+}
+
+/// Rows of this subject.
+pub fn rows() -> Vec<Row> {
+    [least_real(), frequencies()].concat()
+}
+
+#[test]
+fn val_least_real_part_is_that_of_the_whole_receptance() {
+    assert_agree(&least_real());
 }
 
 /// A long thin front has many low modes that hardly move a tool next to the bush. Counting the modes left out as stiff
@@ -194,12 +233,5 @@ fn regress_modes_left_out_never_make_the_cut_look_safer() {
 
 #[test]
 fn val_frequencies_are_those_of_the_dense_matrices() {
-    for s in &SETUPS {
-        let beam = beam_of(s);
-        let mut all: Vec<f64> = all_modes(&beam, 0).iter().map(|m| m.0.sqrt()).collect();
-        all.sort_by(f64::total_cmp);
-        for (mode, omega) in modes::lowest_modes(&beam, MODES).expect("held").iter().zip(all) {
-            assert!((mode.omega - omega).abs() <= 1e-6 * omega, "{} and {omega} rad/s", mode.omega);
-        }
-    }
+    assert_agree(&frequencies());
 }

@@ -120,7 +120,85 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         stage,
         time_s: 8.2,
         slowed_by: None,
+        infeeds_mm: vec![],
         threading: None,
+    }
+}
+
+fn operation(side: &str, work: &str, text: &str, stage: Option<usize>, from_s: f64, to_s: f64) -> Operation {
+    let critical = side != "counter_spindle";
+    Operation { side: side.into(), work: work.into(), text: text.into(), stage, from_s, to_s, critical }
+}
+
+/// A cycle of a few works, with the rear end of the part before beside the free stage.
+pub fn sample_cycle() -> Cycle {
+    Cycle {
+        steady_s: 120.5,
+        alone_s: 138.0,
+        headstock_s: 118.0,
+        counter_spindle_s: 98.0,
+        hidden_s: 20.0,
+        wait_s: 0.0,
+        spare_s: 20.0,
+        tool_changes: 2,
+        tool_changes_s: 3.0,
+        unload_s: 4.0,
+        bar_change_s: 2.5,
+        overlap: "aside".into(),
+        operations: vec![
+            operation("headstock", "feature", "centre hole A2.5, front", Some(1), 0.0, 4.0),
+            operation("counter_spindle", "back_work", "hexagon socket 6", None, 0.0, 16.0),
+            operation("headstock", "tool_change", "turning tool", Some(1), 4.0, 5.5),
+            operation("headstock", "turn", "front journal", Some(1), 5.5, 40.0),
+            operation("counter_spindle", "unload", "unload the part", None, 16.0, 20.0),
+            operation("both", "hand_over", "hand-over at 180.0 mm", Some(2), 40.0, 47.0),
+            operation("both", "turn", "roller <seat>", Some(2), 47.0, 108.5),
+            operation("both", "tool_change", "part-off tool", Some(2), 108.5, 110.0),
+            operation("both", "part_off", "part-off", Some(2), 110.0, 118.0),
+        ],
+        critical: vec![
+            Critical { what: "cutting roller <seat>".into(), seconds: 61.5, share: 0.521 },
+            Critical { what: "hand-overs".into(), seconds: 7.0, share: 0.059 },
+        ],
+    }
+}
+
+fn sample_tooling() -> Tooling {
+    let room = |place: &str, tools: &[&str], places, elsewhere| ToolRoom {
+        place: place.into(),
+        tools: tools.iter().map(|t| t.to_string()).collect(),
+        places,
+        elsewhere,
+        short: 0,
+        left: 0,
+    };
+    Tooling {
+        fits: true,
+        no_pair: false,
+        places: vec![
+            room("turning", &["part-off tool", "turning tool"], 2, 0),
+            room("cross_driven", &["drill Ø5"], 0, 1),
+            room("back_driven", &[], 0, 0),
+        ],
+        turret_tools: Some(30),
+        turret_used: Some(1),
+    }
+}
+
+fn sample_order() -> OrderQuote {
+    let of = |pieces, bars, shifts, each| Quantity { pieces, bars, shifts, cost_per_piece: Some(each) };
+    OrderQuote {
+        pieces: 200,
+        bars: 67,
+        set_up_h: 2.0,
+        run_h: 7.9,
+        shifts: 1.24,
+        pieces_per_shift: 203.0,
+        cost: Some(1500.0),
+        cost_per_piece: Some(7.5),
+        currency: Some("EUR".into()),
+        quantities: vec![of(20, 7, 0.35, 13.2), of(200, 67, 1.24, 7.5)],
+        sensitivity: vec![Sensitivity { what: "cutting_speed".into(), factor: 0.9, steady_s: 131.0, change_s: 10.5 }],
     }
 }
 
@@ -215,6 +293,10 @@ pub fn sample_plan() -> Plan {
                 turned_mm: Some(0.0),
                 stage: Some(1),
                 time_s: 4.0,
+                axial_n: None,
+                torque_nm: None,
+                thrust_n: None,
+                tool: String::new(),
             },
             FeatureMoment {
                 feature: "cross_hole".into(),
@@ -223,6 +305,10 @@ pub fn sample_plan() -> Plan {
                 turned_mm: Some(130.0),
                 stage: Some(1),
                 time_s: 12.6,
+                axial_n: None,
+                torque_nm: None,
+                thrust_n: None,
+                tool: String::new(),
             },
             FeatureMoment {
                 feature: "keyseat".into(),
@@ -231,6 +317,10 @@ pub fn sample_plan() -> Plan {
                 turned_mm: Some(690.0),
                 stage: Some(4),
                 time_s: 31.0,
+                axial_n: None,
+                torque_nm: None,
+                thrust_n: None,
+                tool: String::new(),
             },
             FeatureMoment {
                 feature: "back_work".into(),
@@ -239,6 +329,10 @@ pub fn sample_plan() -> Plan {
                 turned_mm: None,
                 stage: None,
                 time_s: 6.0,
+                axial_n: None,
+                torque_nm: None,
+                thrust_n: None,
+                tool: String::new(),
             },
         ],
         witnesses: vec![
@@ -260,6 +354,9 @@ pub fn sample_plan() -> Plan {
             penalties: 15.0,
             total: 438.0,
         },
+        cycle: Some(sample_cycle()),
+        tooling: Some(sample_tooling()),
+        order: Some(sample_order()),
         margin: Some(0.084),
         margin_at: Some(whip),
         optimality: Optimality { gap: 0.0, stations: 213, arcs: 2210 },
@@ -318,6 +415,8 @@ pub fn sample_plan() -> Plan {
 pub fn infeasible_plan() -> Plan {
     let mut plan = sample_plan();
     plan.verdict = Verdict::Infeasible;
+    plan.cycle = None;
+    plan.order = None;
     plan.collet = None;
     plan.stages.truncate(2);
     plan.stages[1].to_mm = 412.0;

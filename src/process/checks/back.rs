@@ -15,7 +15,7 @@ pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Result<Option<Finding>, Unheld> {
     let length = rig.job.shaft.length_mm();
     let state = State { turned_mm: length, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };
     let mut worst: Option<Finding> = None;
-    for work in &rig.job.shaft.back_work {
+    for work in rig.back.iter().map(|b| &b.work) {
         let demand = 2.0 * rig.deflection_at_mm(&state, length, work.radial_force_n)?;
         let limit = rig.job.limits.tolerance_share * work.tolerance_mm;
         let found = Finding::at_most(NAME, "mm", demand, limit, length);

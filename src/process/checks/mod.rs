@@ -7,6 +7,7 @@ pub mod bore;
 pub mod chatter;
 pub mod cut;
 pub mod drill;
+pub mod push;
 pub mod release;
 pub mod sag;
 pub mod stiffness;
@@ -50,7 +51,10 @@ impl Finding {
     /// The value against its limit, in words.
     pub fn told(&self) -> String {
         let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
-        format!("is {:.3}{unit} where the limit is {:.3}{unit}", self.demand, self.limit)
+        // As many decimals as tell the value from the limit.
+        let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
+        let (demand, limit) = (3..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
+        format!("is {demand}{unit} where the limit is {limit}{unit}")
     }
 
     /// A demand that must not exceed a limit.

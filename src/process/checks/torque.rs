@@ -14,7 +14,7 @@ pub fn demand_nm(rig: &Rig<'_>) -> f64 {
     let feed = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
     let force_n = rig.resistance.specific_n_per_mm2(feed) * feed * job.machine.part_off.width_mm;
     let part_off = force_n * job.stock.diameter_mm / 2.0 / 1000.0;
-    job.shaft.back_work.iter().map(|w| w.torque_nm).fold(part_off, f64::max)
+    rig.back.iter().map(|b| b.work.torque_nm).fold(part_off, f64::max)
 }
 
 /// The finding for a grip with its nose at `nose_mm`; none without a counter-spindle.

@@ -9,7 +9,7 @@ use crate::job::plan::Plan;
 use crate::report::content::{self, Block};
 use crate::report::layout::{PAGE_HEIGHT, PAGE_WIDTH};
 use crate::report::shapes::{self, INK, LIMIT, SOFT, TRACE, xy};
-use crate::report::{ReportError, svg as diagram, verdict, words};
+use crate::report::{ReportError, gantt, svg as diagram, verdict, words};
 
 /// Margin of 10 mm; a unit is a quarter of a millimetre.
 pub const LEFT: f64 = 40.0;
@@ -54,7 +54,17 @@ pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
     for block in content::blocks(plan) {
         match &block {
             Block::Why(text) => flow.paragraph(text, true),
-            Block::Diagram => flow.diagram(plan)?,
+            Block::Diagram => {
+                let (drawing, height) = diagram::inline(plan)?;
+                flow.y += 8.0;
+                flow.picture(drawing, height);
+            }
+            Block::Cycle(title) => {
+                if let Some(strip) = gantt::inline(plan)? {
+                    flow.heading(title, "", gantt::HEIGHT);
+                    flow.picture(strip, gantt::HEIGHT);
+                }
+            }
             Block::Table { title, units, rows, kind } => table::table(&mut flow, title, units, rows, *kind),
             Block::Facts { title, pairs } => {
                 flow.heading(title, "", 40.0);
@@ -204,10 +214,8 @@ impl Flow<'_> {
         }
     }
 
-    /// The diagram, as large as the rest of the page allows, or on a page of its own.
-    fn diagram(&mut self, plan: &Plan) -> Result<(), ReportError> {
-        let (drawing, height) = diagram::inline(plan)?;
-        self.y += 8.0;
+    /// A picture as wide as a page, a little smaller where the rest of the page asks for it, or on the next page.
+    fn picture(&mut self, drawing: SVG, height: f64) {
         let least = height * WIDTH / PAGE_WIDTH * 0.9;
         self.need(least.min(BOTTOM - TOP));
         let scale = (WIDTH / PAGE_WIDTH).min((BOTTOM - self.y) / height);
@@ -219,7 +227,6 @@ impl Flow<'_> {
             .set("height", xy(height));
         self.add(placed);
         self.y += height;
-        Ok(())
     }
 }
 

@@ -1,0 +1,218 @@
+"""Whether a job can be made at all, by a plain search: to contradict a verdict that it cannot.
+
+Next to a bush only. Stations are shoulders, borders of segments and an even grid; noses stand at the ends of their lands
+and on the same grid. Every state of a way found is looked at again, closely, before it counts.
+"""
+
+import math
+
+import numpy as np
+from cutting import PLUNGE, finish_feed, net_radial, pull_back_change, top_rpm, travels
+from job import SAME
+from plan import PASSES, span_of
+from state import State, share
+
+GRID, NEXT, CLOSE = 10.0, 5.0, 1.0
+
+
+class TooMuch(Exception):
+    """More states than the search may look at."""
+
+
+def pieces(job, s):
+    """Fewest equal segments of a section that needs several travels next to a bush."""
+    cuts, bush = travels(job, s), job["machine"]["bush"]
+    if len(cuts) < 2 or s["kind"] in ("groove", "thread"):
+        return 1
+    length = s["to"] - s["from"]
+    engaged = bush.get("engagement_min", bush["land"] / 2)
+
+    def obeys(p):
+        wide = job["stock"] - 2 * sum(cuts[0])
+        for turn, depths in enumerate(cuts[1:], start=1):
+            last = turn == len(cuts) - 1
+            feed = finish_feed(job, s) if last else 0.15 if job["feed"] is None else job["feed"]
+            limit = job["limits"]["share"] * s["width"] if last else sum(depths)
+            if pull_back_change(job, p, wide, net_radial(job, depths, feed)) > limit * (1 + 1e-9):
+                return False
+            wide -= 2 * sum(depths)
+        return p - bush["gap"] <= (bush["land"] - engaged) * (1 + 1e-9)
+
+    return next((n for n in range(1, 2001) if obeys(length / n)), None)
+
+
+class Search:
+    def __init__(self, job, collet, budget):
+        self.job, self.collet, self.left = job, collet, budget
+        machine = job["machine"]
+        self.gap = machine["bush"]["gap"]
+        self.far = machine["headstock"]["nearest"] + machine["headstock"]["stroke"]
+        self.stroke = machine["headstock"]["stroke"]
+        self.end = job["length"] + machine.get("part_off", {}).get("width", 3)
+        self.known = {}
+        self.possible = True
+        # (place, whether the feed may stop there)
+        self.stations = [0.0]
+        for s in job["sections"]:
+            count = pieces(job, s)
+            if count is None or count > 1 and s["interrupt"] == "never":
+                self.possible = False
+                return
+            free = s["interrupt"] != "never" or s["kind"] == "groove"
+            inner = count if count > 1 else math.ceil((s["to"] - s["from"]) / GRID) if free else 1
+            self.stations += list(np.linspace(s["from"], s["to"], inner + 1)[1:])
+        self.stations.append(self.end)
+        self.noses = self.lands()
+
+    def lands(self):
+        """Noses that may hold, by the rules that ask for the shaft alone."""
+        if self.collet is None:
+            return []
+        job, out, c = self.job, [], self.collet
+        spindle = job["machine"]["counter_spindle"]
+        for s in job["sections"]:
+            if s["kind"] != "plain" or not s["grip"] or not c["range"][0] - SAME <= s["turned"] <= c["range"][1] + SAME:
+                continue
+            low, high = s["from"] + c["hold"], s["to"]
+            if low > high + SAME:
+                continue
+            for nose in {*np.linspace(low, high, math.ceil((high - low) / GRID) + 1)}:
+                before = max(x["largest"] for x in job["sections"] if x["from"] < nose - SAME)
+                spans = [span_of(f) for f in job["features"]]
+                if before <= min(c["passes"], spindle["bore"]) + SAME and nose <= spindle["bore_depth"] \
+                        and not any(a < nose - SAME and b > nose - c["hold"] + SAME for a, b in spans):
+                    out.append(float(nose))
+        return out
+
+    def holds(self, t, nose, last, close=False):
+        """Whether a state passes, at the lowest speed the job allows."""
+        key = (round(t, 6), nose, round(last, 6))
+        if key not in self.known:
+            self.known[key] = self.look(t, nose, last)
+        return self.known[key]
+
+    def look(self, t, nose, last):
+        job, spindle = self.job, self.job["machine"].get("counter_spindle")
+        if t - last > self.stroke + SAME:
+            return False
+        if nose is not None and not spindle["nearest"] - SAME <= t + self.gap - nose <= spindle["farthest"] + SAME:
+            return False
+        if self.left <= 0:
+            raise TooMuch
+        self.left -= 1
+        state = State(job, t, self.collet, nose, t + self.gap + self.far - (t - last))
+        inside = [s for s in job["sections"] if s["from"] - SAME <= t <= s["to"] + SAME]
+        widest = [s["turned"] + 2 * sum(c[-1]) if s["kind"] in ("plain", "taper", "flats") and (c := travels(job, s))
+                  else job["stock"] for s in inside] + ([job["stock"]] if t >= job["length"] - SAME else [])
+        rpm = max(top_rpm(job, d, None) for d in widest) * job["floor"]
+        if any(share(c, *v) > PASSES for c, v in state.checks(rpm).items()):
+            return False
+        if any(state.chatter(s)[1] > 1 for s in inside if s["kind"] in ("plain", "taper", "flats")):
+            # Its bound does not pass: is it really so?
+            least = state.beam.least_real(t, job["limits"]["damping"])
+            if any(state.chatter(s, least)[0] > PASSES for s in inside if s["kind"] in ("plain", "taper", "flats")):
+                return False
+        return self.drill(t, state)
+
+    def drill(self, t, state):
+        job, metal = self.job, self.job["material"]
+        for f in job["features"]:
+            if f.get("cross_hole") and abs(f["at"] + job["reaches"][0] - t) < SAME:
+                d = f["cross_hole"]
+                kc = metal["kc11"] * (0.43 * 0.02 * d) ** -metal["mc"]
+                thrust = f.get("thrust", 0.55 * kc * 0.02 * d * d / 2)
+                beam = State(job, t, self.collet, state.nose, state.head).at_too(f["at"]).beam
+                if thrust * beam.flexibility(beam.node(f["at"]))[0] > job["limits"]["drill"] * PASSES:
+                    return False
+        return True
+
+    def between(self, a, b, step):
+        marks = {*np.linspace(a, b, max(2, math.ceil((b - a) / step) + 1))}
+        marks |= {f["at"] + self.job["reaches"][0] for f in self.job["features"] if f.get("cross_hole")}
+        return sorted(float(m) for m in marks if a - SAME <= m <= b + SAME)
+
+    def runs(self, i, nose, last, step=NEXT):
+        a, b = self.stations[i], self.stations[i + 1]
+        return all(self.holds(t, nose, last) for t in self.between(a, b, step))
+
+    def drops(self, t, old, last):
+        state = State(self.job, t, self.collet, None, t + self.gap + self.far - (t - last), open_nose=old)
+        return abs(state.beam.sag()[state.beam.node(old)])
+
+    def may_end(self, nose):
+        spindle = self.job["machine"].get("counter_spindle")
+        if spindle is None:
+            return True
+        if nose is None:
+            return False
+        job, metal = self.job, self.job["material"]
+        chip, width = PLUNGE * (0.15 if job["feed"] is None else job["feed"]), self.end - job["length"]
+        torque = metal["kc11"] * chip ** -metal["mc"] * chip * width * job["stock"] / 2
+        held = next(s["turned"] for s in job["sections"] if s["from"] < nose <= s["to"] + SAME)
+        carries = spindle.get("friction", 0.15) * self.collet["clamp_force"] * held / 2
+        return torque * job["limits"]["torque_margin"] <= carries * PASSES
+
+    def way(self):
+        """Stations, noses and last re-grips of a way, or none. Raises `TooMuch`."""
+        if not self.possible:
+            return None
+        # Where the collet can never carry the part-off nothing has to be searched.
+        if self.noses and not any(self.may_end(n) for n in self.noses):
+            return None
+        if self.job["machine"].get("counter_spindle") and not self.noses:
+            return None
+        goal, seen, stack = len(self.stations) - 1, set(), [((0, None, 0.0), None)]
+        while stack:
+            node, before = stack.pop()
+            i, nose, last = node
+            if node in seen:
+                continue
+            seen.add(node)
+            here = (node, before)
+            if i == goal:
+                if self.may_end(nose) and self.closely(here):
+                    return here
+                continue
+            t = self.stations[i]
+            if i > 0:
+                if nose is not None and last != t:
+                    stack.append(((i, nose, t), here))
+                for other in self.noses:
+                    # Hand-overs change nothing else; from one nose to another the collet opens.
+                    if other != nose and other <= t and self.holds(t, other, last):
+                        if nose is None or self.drops(t, nose, last) <= self.job["limits"]["release"] * PASSES:
+                            stack.append(((i, other, last), here))
+            if self.runs(i, nose, last):
+                stack.append(((i + 1, nose, last), here))
+        return None
+
+    def closely(self, here):
+        """The way again, on states a millimetre apart."""
+        while here[1]:
+            (i, nose, last), (j, *_) = here[0], here[1][0]
+            if i != j and not self.runs(j, nose, last, CLOSE):
+                return False
+            here = here[1]
+        return True
+
+
+def contradicts(job, budget=1500):
+    """A way that the verdict misses as text; "" where there is none; none where the search ends undecided."""
+    machine = job["machine"]
+    if not job["bush"] or any(f.get("cross_hole") and f["at"] + job["reaches"][0] > job["length"] for f in job["features"]):
+        return None
+    if job["stock"] > machine["bush"]["max_bar"]:
+        return ""
+    spindle = machine.get("counter_spindle")
+    try:
+        for collet in spindle["collets"] if spindle else [None]:
+            way = Search(job, collet, budget).way()
+            if way:
+                nodes = []
+                while way:
+                    nodes.append(way[0])
+                    way = way[1]
+                return f"can be made with collet {collet and collet['name']}: {nodes[::-1]}"
+    except TooMuch:
+        return None
+    return ""

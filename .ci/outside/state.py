@@ -1,0 +1,153 @@
+"""The machine at one moment: supports, beam, and every check of a state."""
+
+import math
+
+import numpy as np
+from beam import Beam
+from cutting import finish_feed, force, net_radial, travels
+from job import SAME
+
+# Nodes of a span between supports, and of the front inside the counter-spindle.
+SPAN, INSIDE = 60, 30
+# A taper is a row of equal slices over which the diameter changes by at most this share each, by the model.
+SLICE = 0.05
+
+
+def pieces(job, t, end):
+    """(from, to, diameter): finished in front of the tool, bar behind it."""
+    out = []
+    for s in job["sections"]:
+        if s["from"] >= t - 1e-9:
+            break
+        to, (front, rear) = min(s["to"], t), s["beam"]
+        if front == rear:
+            out.append((s["from"], to, front))
+            continue
+        count = math.ceil(abs(math.log(rear / front)) / math.log(1 + SLICE) - 1e-9)
+        edges = np.linspace(s["from"], s["to"], max(count, 1) + 1)
+        for i, (a, b) in enumerate(zip(edges, edges[1:])):
+            if a < to - 1e-9:
+                out.append((a, min(b, to), front + (rear - front) * (i + 0.5) / (len(edges) - 1)))
+    start = out[-1][1] if out else 0.0
+    return out + [(start, end, job["stock"])]
+
+
+class State:
+    """Turned length `t`, collet and nose of the counter-spindle (`None`: free), place of the headstock's nose on the
+    bar. `open_nose`: the collet is open there, its sleeves stay."""
+
+    def __init__(self, job, t, collet, nose, head, open_nose=None):
+        self.job, self.t, self.nose, self.collet, self.head = job, t, nose, collet, head
+        machine = job["machine"]
+        spindle, headstock = machine.get("counter_spindle"), machine["headstock"]
+        springs = [(head, headstock["stiffness"] * 500), (head + headstock["hold"], headstock["stiffness"] * 500)]
+        if job["bush"]:
+            bush = machine["bush"]
+            self.face = t + bush["gap"]
+            springs += [(self.face, bush["stiffness"] * 500), (self.face + bush["land"], bush["stiffness"] * 500)]
+        else:
+            self.face = head
+        held = nose if open_nose is None else open_nose
+        self.front = nose - collet["hold"] if nose is not None else 0.0
+        if nose is not None:
+            springs += [(nose, spindle["stiffness"] * 500), (self.front, spindle["stiffness"] * 500)]
+        if held is not None and spindle.get("sleeve"):
+            place = held - collet["hold"] - spindle["sleeve"]["pitch"]
+            while place >= -1e-9:
+                springs.append((max(place, 0.0), spindle["sleeve"]["stiffness"] * 1000))
+                place -= spindle["sleeve"]["pitch"]
+        self.low = nose if nose is not None else 0.0
+        places = [t, self.low] + list(np.linspace(self.low, self.face, SPAN + 1))
+        if nose is not None:
+            places += list(np.linspace(0, self.front, INSIDE + 1))
+        if open_nose is not None:
+            places.append(open_nose)
+        self.springs, self.places, self.end = springs, places, head + headstock["hold"]
+        self.longest = max(self.end / 70, 1e-3)
+        self._beam = None
+
+    def at_too(self, place):
+        self.places.append(place)
+        return self
+
+    @property
+    def beam(self):
+        if self._beam is None:
+            self._beam = Beam(pieces(self.job, self.t, self.end), self.springs, self.places, self.job["material"],
+                              self.longest)
+        return self._beam
+
+    @property
+    def unsupported(self):
+        return self.face - self.low
+
+    def at_place(self, check, place, every):
+        """The demand of a check that is the worst over places, at this place: on a beam with a node there."""
+        beam = State(self.job, self.t, self.collet, self.nose, self.head).at_too(place).beam
+        node = beam.node(place)
+        if check == "stiffness":
+            return 1 / beam.flexibility(node)[0] / 1000
+        sag = abs(beam.sag()[node])
+        if check == "sag":
+            return sag
+        largest = np.max(np.abs(self.beam.sag()[self.beam.within(0, self.nose)]))
+        return sag * every["bore"][0] / largest
+
+    def critical_rpm(self):
+        return 60 * self.beam.omegas(1)[0] / (2 * math.pi)
+
+    def bow(self):
+        x = self.unsupported / 1000
+        return self.job["bow"] * x**2 * (1 if self.nose is not None else 4)
+
+    def checks(self, rpm, critical=None):
+        """Demand and limit of every check that asks for no cut."""
+        job, limits, beam = self.job, self.job["limits"], self.beam
+        critical = critical or self.critical_rpm()
+        ratio = rpm / critical
+        grown = 1 / (1 - ratio**2) if ratio < 1 else math.inf
+        span = [beam.node(self.t)] if job["pair"] else beam.within(self.low, self.face)
+        sag = np.abs(beam.sag())
+        out = {
+            "stiffness": (1 / np.max(beam.flexibility(span)) / 1000, limits["stiffness"]),
+            "whirl": (ratio, limits["whirl"]),
+            "whip": (self.bow() * grown, limits["whip"]),
+            "sag": (np.max(sag[beam.within(self.low, self.face)]), limits["sag"]),
+        }
+        if self.nose is not None:
+            widest = max(s["largest"] for s in job["sections"] if s["from"] < self.nose - SAME)
+            room = (job["machine"]["counter_spindle"]["bore"] - widest) / 2 - limits["clearance"]
+            out["bore"] = (np.max(sag[beam.within(0, self.nose)]) * grown, room)
+        return out
+
+    def chatter(self, section, least_real=None):
+        """Utilisation of the tool nearest its limit: exact, and by the bound that holds the static flexibility to be
+        all in one mode."""
+        damping = self.job["limits"]["damping"]
+        exact = least_real or self.beam.least_real(self.t, damping)
+        bound = self.beam.flexibility(self.beam.node(self.t))[0] / (4 * damping * (1 + damping))
+        worst = (0.0, 0.0, 0.0)
+        for turn, depths in enumerate(cuts := travels(self.job, section)):
+            last = turn == len(cuts) - 1
+            feed = finish_feed(self.job, section) if last else 0.15 if self.job["feed"] is None else self.job["feed"]
+            for ap in depths:
+                if ap <= 1e-9:
+                    continue
+                f = force(self.job, ap, feed)
+                per = 2 * f["specific"] * self.job["share"] * math.cos(f["chord"]) ** 2
+                worst = max(worst, (ap * per * exact, ap * per * bound, ap))
+        return worst
+
+    def tool_deflection(self, section):
+        """mm at the tool under the net radial force of the finishing travel."""
+        cuts = travels(self.job, section)
+        if not cuts:
+            return 0.0
+        newtons = net_radial(self.job, cuts[-1], finish_feed(self.job, section))
+        return newtons * self.beam.flexibility(self.beam.node(self.t))[0]
+
+
+def share(check, demand, limit):
+    if check == "stiffness":
+        return limit / demand
+    return demand / limit if limit > 0 else (math.inf if demand > 0 or limit <= 0 else 0.0)

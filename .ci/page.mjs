@@ -1,0 +1,309 @@
+// The page in a real browser: opens, edits, drags, breaks a limit, exports, reloads. Called by .ci/page.sh as
+//     node .ci/page.mjs PROGRAM FOLDER
+// FOLDER gets a picture of every state, to be looked at. With PAGE_ASSETS=src/page/assets the page's files are taken from
+// there in place of those in the program, so that a change of them needs no build.
+import assert from 'node:assert/strict';
+import { spawn } from 'node:child_process';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+
+const [program, folder] = process.argv.slice(2).map((p) => path.resolve(p));
+const { chromium } = createRequire(path.join(process.env.PLAYWRIGHT ?? folder, 'x.js'))('playwright-core');
+mkdirSync(folder, { recursive: true });
+
+const started = [];
+/** Starts the page and gives its address. */
+async function serve(...args) {
+  const child = spawn(program, ['page', ...args, '--port', '0'], { stdio: ['ignore', 'pipe', 'inherit'] });
+  started.push(child);
+  for await (const chunk of child.stdout) return String(chunk).trim();
+  throw new Error('the page did not start');
+}
+
+const browser = await chromium.launch({
+  executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',
+  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking',
+    '--disable-component-update', '--disable-sync'],
+});
+
+let failed = 0;
+/** One story on a page of its own; what the browser complains about is a failure too. */
+async function story(name, address, tell) {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, acceptDownloads: true });
+  const page = await context.newPage();
+  const complaints = [];
+  page.on('console', (m) => { if (m.type() === 'error' && !/status of (4|5)\d\d/.test(m.text())) complaints.push(m.text()); });
+  page.on('pageerror', (e) => complaints.push(String(e)));
+  page.on('request', (r) => { if (!/^(blob|data):/.test(r.url()) && !r.url().startsWith(address)) complaints.push(`asks elsewhere: ${r.url()}`); });
+  if (process.env.PAGE_ASSETS) {
+    const kinds = { '.js': 'text/javascript', '.css': 'text/css', '.html': 'text/html', '.svg': 'image/svg+xml' };
+    await page.route(/\/([\w-]+\.(js|css|svg))?$/, async (route) => {
+      const file = new URL(route.request().url()).pathname.slice(1) || 'index.html';
+      const response = await route.fetch();
+      await route.fulfill({ response, contentType: kinds[path.extname(file)], body: readFileSync(path.join(process.env.PAGE_ASSETS, file)) });
+    });
+  }
+  page.setDefaultTimeout(30000);
+  const act = {
+    page,
+    shot: (what, whole = false) => page.screenshot({ path: path.join(folder, `${name}-${what}.png`), fullPage: whole }),
+    /** Does something and waits for the plan that it leads to. */
+    async planned(work) {
+      const before = await page.evaluate(() => Number(document.body.dataset.planned ?? 0));
+      await work();
+      await page.waitForFunction((n) => Number(document.body.dataset.planned ?? 0) > n, before);
+    },
+    field: (label) => page.getByLabel(label, { exact: true }),
+  };
+  try {
+    await act.planned(() => page.goto(address));
+    await tell(act);
+    assert.deepEqual(complaints, [], 'the browser complains');
+    console.log(`ok      ${name}`);
+  } catch (error) {
+    failed += 1;
+    console.log(`FAILED  ${name}: ${error.stack}`);
+    console.log(complaints.join('\n'));
+    await act.shot('failed').catch(() => {});
+  } finally {
+    await context.close();
+  }
+}
+
+const verdict = (page) => page.locator('#verdict').innerText();
+const demo = await serve('demo/feed-roller-shaft.yaml');
+const blocked = await serve('demo/collared-rod.yaml');
+
+await story('opens', demo, async ({ page, shot }) => {
+  assert.match(await verdict(page), /^FEASIBLE\s+4 stages/);
+  assert.equal(await page.locator('#stages tbody tr').count(), 4);
+  assert.equal(await page.locator('.hand').count(), 6, 'a hand-over and a grip for each of three stages');
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
+  assert.ok(!overflow, 'the page is wider than 1280');
+  await page.waitForSelector('#moment-state b');
+  await shot('first');
+  for (const tab of ['Cutting & limits', 'Machine', 'Text']) {
+    await page.getByRole('tab', { name: tab }).click();
+    await shot(tab.split(' ')[0].toLowerCase());
+  }
+  await page.locator('#wide').click();
+  await shot('wide');
+  await page.locator('#results').evaluate((e) => { e.scrollTop = e.scrollHeight; });
+  await shot('below');
+  await page.emulateMedia({ media: 'print' });
+  writeFileSync(path.join(folder, 'print.pdf'), await page.pdf({ preferCSSPageSize: true }));
+  await shot('print', true);
+});
+
+await story('edits', demo, async ({ page, shot, planned, field }) => {
+  const length = field('Length, section 4');
+  await planned(async () => { await length.fill('335'); await length.press('Enter'); });
+  assert.equal(await length.evaluate((e) => e === document.activeElement), true, 'the field keeps the focus');
+  assert.match(await page.locator('#stages').innerText(), /968/, 'the last stage ends 5 mm later');
+  await planned(() => page.locator('#undo').click());
+  assert.equal(await length.inputValue(), '330');
+  await planned(() => page.locator('#redo').click());
+  assert.equal(await length.inputValue(), '335');
+  await planned(() => page.keyboard.press('Control+z'));
+  assert.equal(await length.inputValue(), '330');
+  // A wrong number is marked at its field, in the words of the command line; the last plan stays, faint.
+  await planned(async () => { await length.fill('33,5'); await length.press('Enter'); });
+  assert.equal(await length.getAttribute('aria-invalid'), 'true');
+  assert.match(await page.locator('#form .message').innerText(), /`length` has a decimal comma.*write a point: `length: 33\.5`/s);
+  assert.match(await page.locator('#errors').innerText(), /error: `length` has a decimal comma/);
+  await shot('wrong');
+  await planned(async () => { await length.fill(''); await length.press('Enter'); });
+  assert.equal(await length.getAttribute('aria-invalid'), 'true', 'what is missing is marked where it would stand');
+  await planned(async () => { await length.fill('330'); await length.press('Enter'); });
+  assert.equal(await page.locator('[aria-invalid="true"]').count(), 0);
+  // Rows are put in, moved by the keyboard, taken out.
+  const rows = page.locator('.row[data-list*="sections"]');
+  const many = await rows.count();
+  await planned(() => page.getByRole('button', { name: '+ cylinder' }).click());
+  assert.equal(await rows.count(), many + 1);
+  const last = field(`Name, section ${many + 1}`);
+  await last.fill('stub');
+  await planned(() => last.press('Enter'));
+  await planned(() => last.press('Alt+ArrowUp'));
+  assert.equal(await field(`Name, section ${many}`).inputValue(), 'stub');
+  assert.equal(await field(`Name, section ${many}`).evaluate((e) => e === document.activeElement), true, 'the focus goes with the row');
+  await planned(() => field(`Kind, section ${many}`).selectOption('groove'));
+  assert.equal(await field(`Name, section ${many}`).inputValue(), 'stub', 'another kind keeps the name');
+  await page.locator(`.row[data-index="${many - 1}"]`).first().hover();
+  await planned(() => page.getByRole('button', { name: `Take out: ${many}`, exact: true }).click());
+  assert.equal(await rows.count(), many);
+  // Another machine setting.
+  await page.getByRole('tab', { name: 'Machine' }).click();
+  await planned(async () => { await field('stroke').fill('200'); await field('stroke').press('Tab'); });
+  assert.match(await verdict(page), /stages/);
+  await page.getByRole('tab', { name: 'Text' }).click();
+  const yaml = await page.locator('#text-job').inputValue();
+  assert.ok(yaml.startsWith('# Shows: a metre'), 'comments stay');
+});
+
+await story('drags', demo, async ({ page, shot, planned }) => {
+  const hand = page.locator('#hand-hand_over-3');
+  const drag = async (by) => {
+    const box = await hand.locator('.seen').boundingBox();
+    const [x, y] = [box.x + box.width / 2, box.y + 5];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let i = 1; i <= 8; i += 1) await page.mouse.move(x + (by * i) / 8, y);
+    await page.waitForFunction(() => /holds|breaks/.test(document.querySelector('#drag-bar')?.innerText ?? ''));
+  };
+  await drag(150);
+  const broken = await page.locator('#drag-bar').innerText();
+  assert.match(broken, /breaks.*counter.spindle.travel/s, 'too far for the counter-spindle');
+  await shot('broken');
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Return' }).click();
+  assert.equal(await page.locator('#drag-bar').isHidden(), true);
+  assert.match(await hand.getAttribute('aria-valuetext'), /^368/);
+  await drag(10);
+  await page.mouse.up();
+  await page.waitForFunction(() => document.querySelector('#drag-bar')?.classList.contains('held'));
+  const moved = await hand.getAttribute('aria-valuenow');
+  await shot('holds');
+  await planned(() => page.getByRole('button', { name: 'Keep as a wish' }).click());
+  assert.equal(await page.locator('#hand-hand_over-3').getAttribute('aria-valuenow'), moved);
+  assert.ok((await page.locator('#hand-hand_over-3').getAttribute('class')).includes('wished'));
+  assert.match(await page.locator('#tables').innerText(), new RegExp(`Wished: to hand over at ${moved} mm`));
+  // A grip, by the keyboard.
+  const grip = page.locator('#hand-grip-3');
+  await grip.focus();
+  for (let i = 0; i < 3; i += 1) await page.keyboard.press('ArrowLeft');
+  await page.waitForFunction(() => /holds|breaks/.test(document.querySelector('#drag-bar')?.innerText ?? ''));
+  const nose = await grip.getAttribute('aria-valuenow');
+  await planned(() => page.keyboard.press('Enter'));
+  assert.equal(await page.locator('#hand-grip-3').getAttribute('aria-valuenow'), nose);
+  await page.getByRole('tab', { name: 'Cutting & limits' }).click();
+  assert.equal(await page.getByLabel('hand over at 1').inputValue(), `{at: ${moved}, nose: ${nose}}`);
+  await shot('wished');
+});
+
+await story('plays', demo, async ({ page, shot }) => {
+  await page.locator('#moment').fill('500');
+  await page.waitForFunction(() => /500 mm · stage 3/.test(document.querySelector('#moment-text').value) && document.querySelector('#moment-state b'));
+  assert.match(await page.locator('#machine-view').innerHTML(), /bending ×/);
+  await page.waitForTimeout(300);
+  await shot('moment');
+  const box = await page.locator('#drawing-view').boundingBox();
+  await page.mouse.move(box.x + box.width * 0.3, box.y + 60);
+  await page.waitForFunction(() => /stage 2/.test(document.querySelector('#moment-text').value));
+  await shot('hover');
+  await page.mouse.move(5, 300);
+  await page.waitForFunction(() => /^500 mm/.test(document.querySelector('#moment-text').value));
+  await page.locator('#play').click();
+  await page.waitForFunction(() => Number(document.querySelector('#moment').value) > 560);
+  await page.locator('#play').click();
+  assert.equal(await page.locator('#play').getAttribute('aria-pressed'), 'false');
+});
+
+await story('breaks', demo, async ({ page, shot, planned, field }) => {
+  await page.getByRole('tab', { name: 'Cutting & limits' }).click();
+  await planned(async () => { await field('stiffness_min'.replace('_', ' ')).fill('5'); await page.keyboard.press('Enter'); });
+  assert.match(await verdict(page), /^NOT FEASIBLE/);
+  assert.match(await page.locator('.shortfall').innerText(), /Stopped at .* by stiffness/);
+  assert.equal(await page.locator('.hand').count(), 0, 'nothing to drag where there is no plan');
+  await shot('limit');
+  await planned(() => page.keyboard.press('Control+z'));
+  assert.match(await verdict(page), /^FEASIBLE/);
+});
+
+await story('infeasible', blocked, async ({ page, shot }) => {
+  assert.match(await verdict(page), /^NOT FEASIBLE/);
+  await shot('first');
+  await page.waitForFunction(() => /What would help, each|No single change|not found out/.test(document.querySelector('#changes')?.innerText ?? ''), null, { timeout: 60000 });
+  await page.locator('#changes').scrollIntoViewIfNeeded();
+  await shot('changes');
+});
+
+await story('exports', demo, async ({ page }) => {
+  const saved = async (work) => {
+    const [download] = await Promise.all([page.waitForEvent('download'), work()]);
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
+  };
+  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, json: /"verdict": "feasible"/ };
+  for (const [format, start] of Object.entries(starts)) {
+    const { name, text } = await saved(() => page.locator(`[data-export="${format}"]`).click());
+    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|json)$/);
+    assert.match(text, start, format);
+  }
+  const job = await saved(() => page.keyboard.press('Control+s'));
+  assert.equal(job.text, readFileSync('demo/feed-roller-shaft.yaml', 'utf8'), 'saved as it was opened');
+  const stored = JSON.parse((await saved(() => page.locator('[data-export="json"]').click())).text);
+  const plan = JSON.parse(readFileSync('plans/feed-roller-shaft/plan.json', 'utf8'));
+  assert.equal(stored.input_digest, plan.input_digest, 'the same inputs as the command line');
+  assert.deepEqual(stored.stages, plan.stages, 'the same plan as the command line');
+});
+
+await story('files', blocked, async ({ page, shot, planned }) => {
+  const named = (name, text) => ({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
+  const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8');
+  await planned(() => page.locator('#files').setInputFiles([named('own.yaml', job)]));
+  assert.match(await page.locator('#errors').innerText(), /the machine is in a file of its own/);
+  await shot('alone');
+  await planned(() => page.locator('#files').setInputFiles([named('long-bed-32.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));
+  assert.match(await verdict(page), /^FEASIBLE/);
+  assert.match(await page.locator('#title').innerText(), /own\.yaml/);
+  // Many sections and long names; nothing runs out of the page.
+  const name = 'a very long name of a shaft that nobody would write on a drawing but somebody will';
+  const sections = Array.from({ length: 60 }, (_, i) => `    - {length: ${8 + (i % 5)}, diameter: ${14 + (i % 2) * 4}, name: '${i === 7 ? name : `land ${i + 1}`}'}`);
+  const crowd = job.replace(/  sections:[\s\S]*?straightness: 0.3/, `  sections:\n${sections.join('\n')}\n  straightness: 0.1`).replace('feed roller shaft', name);
+  await planned(() => page.locator('#files').setInputFiles([named('crowd.yaml', crowd), named('m.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));
+  assert.equal(await page.locator('.row[data-list*="sections"]').count(), 60);
+  assert.ok(!(await page.evaluate(() => document.documentElement.scrollWidth > innerWidth)), 'wider than the page');
+  await shot('crowd');
+  // What is no YAML at all: the text is shown, with the message.
+  await planned(() => page.locator('#files').setInputFiles([named('broken.yaml', 'shaft: {name: [\n')]));
+  await shot('broken');
+  assert.match(await verdict(page), /^CANNOT BE READ/);
+  // A name that looks like markup stays text.
+  const sharp = job.replace('feed roller shaft', "'<img src=x onerror=alert(1)>'");
+  await planned(() => page.locator('#files').setInputFiles([named('sharp.yaml', sharp), named('m.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));
+  assert.equal(await page.locator('img').count(), 0);
+});
+
+await story('reloads', demo, async ({ page, planned, field }) => {
+  await planned(async () => { await field('Length, section 4').fill('331'); await page.keyboard.press('Enter'); });
+  await page.reload();
+  await page.waitForFunction(() => document.body.dataset.planned === '1');
+  assert.equal(await field('Length, section 4').inputValue(), '331', 'a reload keeps what was edited');
+  await planned(() => page.locator('#undo').click());
+  assert.equal(await field('Length, section 4').inputValue(), '330');
+});
+
+await story('by keyboard alone', demo, async ({ page, planned }) => {
+  // From the top to the first field of the shaft, no pointer.
+  for (let i = 0; i < 30; i += 1) {
+    await page.keyboard.press('Tab');
+    if (await page.evaluate(() => document.activeElement?.id === 'job:shaft.name')) break;
+  }
+  assert.equal(await page.evaluate(() => document.activeElement?.id), 'job:shaft.name');
+  await page.keyboard.press('Control+a');
+  await page.keyboard.type('roller');
+  await planned(() => page.keyboard.press('Enter'));
+  assert.match(await page.locator('#title').innerText(), /^roller/);
+  const unnamed = await page.evaluate(() => [...document.querySelectorAll('input:not([hidden]), select, button, textarea')]
+    .filter((e) => !e.labels?.length && !e.getAttribute('aria-label') && !e.textContent.trim()).map((e) => e.outerHTML.slice(0, 80)));
+  assert.deepEqual(unnamed, [], 'controls without a name');
+});
+
+await story('speed', demo, async ({ page, planned, field }) => {
+  const times = [];
+  for (const value of ['329', '328', '327', '326', '325']) {
+    await planned(async () => { await field('Length, section 4').fill(value); await page.keyboard.press('Enter'); });
+    times.push(Number(/(\d+) ms/.exec(await page.locator('#busy').innerText())?.[1]));
+  }
+  await planned(() => page.locator('#undo').click());
+  const known = Number(/(\d+) ms/.exec(await page.locator('#busy').innerText())?.[1]);
+  console.log(`        an edit is answered in ${times.join(', ')} ms; one whose plan is known in ${known} ms`);
+});
+
+await browser.close();
+for (const child of started) child.kill();
+if (failed) {
+  console.log(`${failed} stories failed`);
+  process.exit(1);
+}

@@ -1,0 +1,210 @@
+//! The mechanics at one moment, as it is asked for from outside: every number checked, what is left out filled in.
+
+use crate::diag::Diag;
+use crate::job::plan::CheckResult;
+use crate::job::{Collet, Holding, Interrupt, Job};
+use crate::planner::assemble::result;
+use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
+use crate::process::segments::{Segment, segment_at};
+use crate::process::{Counter, Guide, Rig, State};
+use serde::Serialize;
+
+/// What is asked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Asked {
+    /// Turned length, mm.
+    pub turned_mm: f64,
+    /// Nose of the counter-spindle's collet, mm from the front face; none: the front is free.
+    pub grip_mm: Option<f64>,
+    /// Name of the collet; none: the first that holds the diameter there.
+    pub collet: Option<String>,
+    /// Distance of the headstock's nose from the bush face, mm; none: the worst of nine places.
+    pub headstock_mm: Option<f64>,
+    /// Without a bush: where the stage ends, mm; none: at the turned length.
+    pub stage_end_mm: Option<f64>,
+    /// Speed, rev/min; none: that of the segment in cut.
+    pub rpm: Option<f64>,
+}
+
+/// What is found; the keys of `at --format json`.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct At {
+    pub turned_mm: f64,
+    pub grip_nose_mm: Option<f64>,
+    pub collet: Option<String>,
+    pub headstock_mm: Option<f64>,
+    pub rpm: f64,
+    pub unsupported_mm: f64,
+    pub n_crit_rpm: f64,
+    pub frequencies_hz: Vec<f64>,
+    pub stiffness_n_per_um: f64,
+    pub stiffness_at_mm: f64,
+    pub sag_um: f64,
+    pub whip_mm: f64,
+    pub cut_deflection_um: f64,
+    pub cut_diameter_change_um: f64,
+    pub passive_force_n: f64,
+    pub net_radial_force_n: f64,
+    pub main_force_n: f64,
+    pub chatter_depth_limit_mm: Option<f64>,
+    pub section: usize,
+    pub work: String,
+    pub checks: Vec<CheckResult>,
+    /// The bent bar, from the front face to the end of the headstock's hold.
+    pub shape: Vec<Bent>,
+    /// What was assumed to answer at all.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub notes: Vec<String>,
+}
+
+/// A point of the bent bar.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Bent {
+    pub at_mm: f64,
+    /// Sag under its own weight, down.
+    pub weight_um: f64,
+    /// Deflection under the net radial force of the finishing travel, away from the tool.
+    pub cut_um: f64,
+}
+
+fn ask(what: impl Into<String>, help: impl Into<String>) -> Diag {
+    Diag::new(what).help(help)
+}
+
+fn within(name: &str, value: f64, low: f64, high: f64) -> Result<(), Diag> {
+    if value.is_finite() && value >= low && value <= high {
+        return Ok(());
+    }
+    Err(ask(format!("--{name} is {value}"), format!("`--{name}` takes {low} to {high}")))
+}
+
+/// The mechanics at a moment.
+///
+/// # Errors
+/// What is asked is out of range or does not fit the machine; the diagnostic names the option.
+pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
+    within("turned", asked.turned_mm, 0.0, job.parted_at_mm())?;
+    let head = &job.machine.headstock;
+    if let Some(h) = asked.headstock_mm {
+        within("headstock", h, head.nearest_mm, head.farthest_mm())?;
+    }
+    if let Some(n) = asked.rpm {
+        within("rpm", n, 0.0, 1e6)?;
+    }
+    let collet = choose(job, asked)?;
+    if let (Some(g), Some(c)) = (asked.grip_mm, collet) {
+        within("grip", g, c.hold_mm, asked.turned_mm.min(job.shaft.length_mm()))?;
+    }
+    let rig = Rig::new(job, collet);
+    let mut notes = Vec::new();
+    let segments = segments_anyway(job, collet, &mut notes)?;
+    let segment = &segments[segment_at(&segments, asked.turned_mm)];
+    let counter = Counter::of(asked.grip_mm);
+    let states: Vec<State> =
+        guides(&rig, asked)?.into_iter().map(|guide| State { turned_mm: asked.turned_mm, counter, guide }).collect();
+    let rpm = asked.rpm.unwrap_or_else(|| rig.segment_rpm(segment, asked.grip_mm.is_some()));
+    let unheld = || ask("nothing holds the bar in this state", "check the machine's stiffnesses");
+    let found = moment::moment(&rig, segment, &states, rpm).ok().flatten().ok_or_else(unheld)?;
+    let shape = moment::shape(&rig, &found.state, found.net_radial_force_n).map_err(|_| unheld())?;
+    let bent = |b: moment::Bent| Bent { at_mm: b.at_mm, weight_um: b.weight_um, cut_um: b.cut_um };
+    Ok(At {
+        collet: collet.map(|c| c.name.clone()),
+        section: segment.section + 1,
+        work: segment.work.key().into(),
+        shape: shape.into_iter().map(bent).collect(),
+        notes,
+        ..told(&found, asked)
+    })
+}
+
+fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
+    let (Some(grip), Some(counter)) = (asked.grip_mm, &job.machine.counter_spindle) else {
+        return match asked.grip_mm {
+            Some(_) => Err(ask("the machine has no counter-spindle", "leave `--grip` out")),
+            None => Ok(None),
+        };
+    };
+    let names = counter.collets.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", ");
+    let shaft = &job.shaft;
+    let diameter = shaft.sections[shaft.section_at(grip)].largest_mm();
+    let found = match &asked.collet {
+        Some(name) => counter.collets.iter().find(|c| c.name == *name),
+        None => counter.collets.iter().find(|c| diameter >= c.smallest_mm && diameter <= c.largest_mm),
+    };
+    found.map(Some).ok_or_else(|| match &asked.collet {
+        Some(name) => ask(format!("the machine has no collet {name}"), format!("its collets are: {names}")),
+        None => ask(
+            format!("no collet of the machine holds {diameter} mm, the diameter at {grip} mm"),
+            format!("move `--grip`, or name one to reckon with by `--collet`: {names}"),
+        ),
+    })
+}
+
+fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
+    match (rig.job.holding, asked.headstock_mm, asked.stage_end_mm) {
+        (Holding::Bush, Some(headstock_mm), None) => Ok(vec![Guide::Bush { headstock_mm }]),
+        (Holding::Bush, None, None) => {
+            Ok(headstock_places_mm(rig).into_iter().map(|headstock_mm| Guide::Bush { headstock_mm }).collect())
+        }
+        (Holding::NoBush, None, end) => {
+            let stage_end_mm = end.unwrap_or(asked.turned_mm);
+            within("stage-end", stage_end_mm, asked.turned_mm, rig.job.parted_at_mm())?;
+            Ok(vec![Guide::Collet { stage_end_mm }])
+        }
+        (Holding::Bush, _, Some(_)) => Err(ask("--stage-end goes with work without a bush", "leave it out")),
+        (Holding::NoBush, Some(_), _) => {
+            let help = "give `--stage-end`: the headstock's collet is set for the end of the stage";
+            Err(ask("--headstock goes with a guide bush", help))
+        }
+    }
+}
+
+/// The segments of a job; a section that must not be interrupted but needs several of them is told and cut all the same,
+/// for the mechanics of a moment do not depend on it.
+fn segments_anyway(job: &Job, collet: Option<&Collet>, notes: &mut Vec<String>) -> Result<Vec<Segment>, Diag> {
+    let mut eased = job.clone();
+    loop {
+        let refused = match Rig::new(&eased, collet).segments() {
+            Ok(segments) => return Ok(segments),
+            Err(refused) => refused,
+        };
+        let section = &mut eased.shaft.sections[refused.section];
+        if section.interrupt != Interrupt::Never {
+            return Err(ask(refused.text, "ask `check` what would help"));
+        }
+        section.interrupt = Interrupt::Avoid;
+        notes.push(format!("{}; reckoned with all the same", refused.text));
+    }
+}
+
+fn told(m: &Moment, asked: &Asked) -> At {
+    At {
+        turned_mm: asked.turned_mm,
+        grip_nose_mm: asked.grip_mm,
+        collet: None,
+        headstock_mm: headstock_mm(&m.state),
+        rpm: m.rpm,
+        unsupported_mm: m.unsupported_mm,
+        n_crit_rpm: m.critical_rpm,
+        frequencies_hz: m.frequencies_hz.clone(),
+        stiffness_n_per_um: m.stiffness_n_per_um,
+        stiffness_at_mm: m.stiffness_at_mm,
+        sag_um: m.sag_um,
+        whip_mm: m.whip_mm,
+        cut_deflection_um: m.cut_deflection_um,
+        cut_diameter_change_um: m.cut_diameter_change_um,
+        passive_force_n: m.passive_force_n,
+        net_radial_force_n: m.net_radial_force_n,
+        main_force_n: m.main_force_n,
+        chatter_depth_limit_mm: m.chatter_depth_limit_mm,
+        section: 0,
+        work: String::new(),
+        checks: m.checks.iter().map(|f| result(f, asked.turned_mm)).collect(),
+        shape: Vec::new(),
+        notes: Vec::new(),
+    }
+}

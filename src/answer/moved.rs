@@ -1,0 +1,134 @@
+//! A plan with one of its places moved by hand: settled as it then stands and proven anew, so that it shows what breaks.
+
+use crate::diag::Diag;
+use crate::job::plan::{Optimality, Plan, Verdict};
+use crate::job::{Collet, Job};
+use crate::planner::assemble;
+use crate::planner::draft::{Draft, DraftStage};
+use crate::planner::settle::Ground;
+use crate::planner::stations::moments;
+use crate::process::Rig;
+use crate::proof::{self, Verified};
+
+/// States of the moved plan are no further apart than this, mm; the proof looks at its own.
+const STEP_MM: f64 = 2.0;
+/// Places of a stored plan are the same within this, mm.
+const SAME_MM: f64 = 1e-4;
+/// The shortest stage a place may leave, mm.
+const SHORTEST_MM: f64 = 0.5;
+
+/// What is moved; stages count from 1.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Move {
+    /// The turned length at which a stage begins with a hand-over.
+    HandOver {
+        /// The stage it begins.
+        stage: usize,
+    },
+    /// The nose of a stage's grip, mm from the front face.
+    Grip {
+        /// The stage.
+        stage: usize,
+    },
+    /// A headstock re-grip, by its place in the plan's list, from 0.
+    Regrip {
+        /// Which.
+        index: usize,
+    },
+}
+
+/// The plan with a place moved to `to_mm`, and what the proof says of it.
+///
+/// # Errors
+/// There is no such place, it would leave a stage without length, or the plan is not one of this job.
+pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Verified), Diag> {
+    let wrong = |text: &str| Diag::new(text.to_owned());
+    if plan.verdict != Verdict::Feasible {
+        return Err(wrong("there is no plan to move anything in").help("mend the job first"));
+    }
+    let mut draft = draft_of(plan);
+    put(&mut draft, plan, what, to_mm).ok_or_else(|| {
+        wrong("the place cannot be moved there").help("a stage keeps its length, and a hand-over its neighbours")
+    })?;
+    let counter = job.machine.counter_spindle.as_ref();
+    let collet: Option<&Collet> =
+        plan.collet.as_ref().and_then(|name| counter.and_then(|c| c.collets.iter().find(|k| k.name == *name)));
+    let hold_mm = collet.map_or(0.0, |c| c.hold_mm);
+    if matches!(what, Move::Grip { .. }) && (to_mm < hold_mm || to_mm > job.shaft.length_mm()) {
+        return Err(wrong("the collet would hold beside the shaft"));
+    }
+    let rig = Rig::new(job, collet);
+    let segments = rig.segments().map_err(|refused| Diag::new(refused.text))?;
+    let tasks = rig.tasks();
+    let moments = moments(&rig, reach_mm(job, plan));
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
+    let settled = ground.settle(&draft, STEP_MM);
+    let optimality = Optimality { stations: plan.optimality.stations, arcs: plan.optimality.arcs, gap: 0.0 };
+    let plan = assemble::plan(&ground, &draft, &settled, optimality);
+    let verified = proof::prove(&plan, job);
+    Ok((plan, verified))
+}
+
+/// The stops and grips of a plan.
+fn draft_of(plan: &Plan) -> Draft {
+    let last = plan.stages.len().saturating_sub(1);
+    let stages = plan.stages.iter().enumerate().map(|(i, s)| {
+        let at_end = |t: &f64| i < last && (t - s.to_mm).abs() <= SAME_MM;
+        DraftStage {
+            from_mm: s.from_mm,
+            to_mm: s.to_mm,
+            nose_mm: s.grip.as_ref().map(|g| g.nose_mm),
+            regrips_mm: s.regrips_mm.iter().copied().filter(|t| !at_end(t)).collect(),
+            regrip_at_end: s.regrips_mm.iter().any(at_end),
+        }
+    });
+    Draft { stages: stages.collect() }
+}
+
+/// The reach of the cross-driven tools that the plan's moments tell of.
+fn reach_mm(job: &Job, plan: &Plan) -> f64 {
+    let reaches = &job.machine.cross_tool_reach_mm;
+    let hole = plan.features.iter().find(|f| f.feature == "cross_hole" && f.turned_mm.is_some());
+    let told = hole.and_then(|f| f.turned_mm.map(|t| t - f.at_mm));
+    let near = told.and_then(|t| reaches.iter().find(|r| (**r - t).abs() <= SAME_MM));
+    near.or(reaches.first()).copied().unwrap_or(0.0)
+}
+
+fn put(draft: &mut Draft, plan: &Plan, what: Move, to_mm: f64) -> Option<()> {
+    if !to_mm.is_finite() {
+        return None;
+    }
+    match what {
+        Move::HandOver { stage } => {
+            let index = stage.checked_sub(1).filter(|i| *i > 0 && *i < draft.stages.len())?;
+            let (before, after) = (draft.stages[index - 1].from_mm, draft.stages[index].to_mm);
+            if to_mm < before + SHORTEST_MM || to_mm > after - SHORTEST_MM {
+                return None;
+            }
+            let was = draft.stages[index].from_mm;
+            draft.stages[index - 1].to_mm = to_mm;
+            let next = &mut draft.stages[index];
+            next.from_mm = to_mm;
+            // A re-grip that shares the stop moves with it.
+            if let Some(first) = next.regrips_mm.first_mut().filter(|t| (**t - was).abs() <= SAME_MM) {
+                *first = to_mm;
+            }
+        }
+        Move::Grip { stage } => {
+            let grip = &mut draft.stages.get_mut(stage.checked_sub(1)?)?.nose_mm;
+            (*grip)?;
+            *grip = Some(to_mm);
+        }
+        Move::Regrip { index } => {
+            let was = *plan.headstock_regrips_mm.get(index)?;
+            let inside = |s: &&mut DraftStage| s.regrips_mm.iter().any(|t| (t - was).abs() <= SAME_MM);
+            let stage = draft.stages.iter_mut().find(inside)?;
+            if to_mm < stage.from_mm || to_mm > stage.to_mm {
+                return None;
+            }
+            let regrip = stage.regrips_mm.iter_mut().find(|t| (**t - was).abs() <= SAME_MM)?;
+            *regrip = to_mm;
+        }
+    }
+    Some(())
+}

@@ -1,0 +1,178 @@
+//! One line: what was planned, and the plan or why there is none.
+
+use super::super::Ending;
+use super::super::plan::ending;
+use super::tasks::Task;
+use crate::answer::advised;
+use crate::diag::Diag;
+use crate::job::plan::{Plan, Verdict};
+use crate::job::{Range, Varied};
+use crate::planner::Advice;
+use serde::{Deserialize, Serialize};
+use std::panic::{AssertUnwindSafe, catch_unwind};
+use std::time::{Duration, Instant};
+
+/// The varied sizes of a part of a family.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Sizes {
+    /// The varied length.
+    pub length_mm: Option<f64>,
+    /// The varied diameter.
+    pub diameter_mm: Option<f64>,
+}
+
+impl Sizes {
+    /// Of a part; none where nothing varies.
+    pub fn of(ranges: &[Range], values_mm: &[f64]) -> Option<Sizes> {
+        let of =
+            |varied: Varied| ranges.iter().position(|r| r.varied == varied).and_then(|i| values_mm.get(i).copied());
+        (!ranges.is_empty()).then(|| Sizes { length_mm: of(Varied::Length), diameter_mm: of(Varied::Diameter) })
+    }
+}
+
+/// What a line is about.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Id {
+    /// The job file as given; `<stdin>` for a document.
+    pub file: String,
+    /// Number of the document on stdin, from 1.
+    pub document: Option<usize>,
+    /// The machine file as given with the call; none: the job's own.
+    pub machine: Option<String>,
+    /// The sizes of a part of a family.
+    pub vary: Option<Sizes>,
+}
+
+impl Id {
+    /// For messages.
+    pub fn text(&self) -> String {
+        let document = self.document.map_or(String::new(), |n| format!(" document {n}"));
+        let machine = self.machine.as_ref().map_or(String::new(), |m| format!(" on {m}"));
+        let size = |name: &str, mm: Option<f64>| mm.map_or(String::new(), |mm| format!(", {name} {mm} mm"));
+        let sizes = self
+            .vary
+            .as_ref()
+            .map_or(String::new(), |v| size("length", v.length_mm) + &size("diameter", v.diameter_mm));
+        format!("{}{document}{machine}{sizes}", self.file)
+    }
+}
+
+/// One line.
+#[derive(Debug, Serialize)]
+struct Line<'a> {
+    file: &'a str,
+    document: Option<usize>,
+    machine: Option<&'a str>,
+    vary: Option<&'a Sizes>,
+    /// The exit status `plan` would have had.
+    status: u8,
+    errors: &'a [String],
+    plan: Option<&'a Plan>,
+}
+
+/// What is kept of a line: enough for the summary and the map.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Head {
+    /// What it is about.
+    pub id: Id,
+    /// How it ended.
+    pub ending: Ending,
+    /// Hand-overs and time of a feasible plan.
+    pub made: Option<Made>,
+}
+
+/// What is kept of a feasible plan.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Made {
+    /// Number of hand-overs.
+    pub hand_overs: usize,
+    /// Time of one part in s.
+    pub time_s: f64,
+}
+
+impl Head {
+    /// Of a written line; none where it is not one of ours.
+    pub fn read(line: &str) -> Option<Head> {
+        #[derive(Deserialize)]
+        struct Times {
+            total: f64,
+        }
+        #[derive(Deserialize)]
+        struct Stored {
+            verdict: Verdict,
+            hand_overs_mm: Vec<f64>,
+            time_s: Times,
+        }
+        #[derive(Deserialize)]
+        struct Read {
+            file: String,
+            document: Option<usize>,
+            machine: Option<String>,
+            vary: Option<Sizes>,
+            status: u8,
+            plan: Option<Stored>,
+        }
+        let read: Read = serde_json::from_str(line).ok()?;
+        let ending = [Ending::Done, Ending::NotFeasible, Ending::WrongInput, Ending::Defect]
+            .into_iter()
+            .find(|e| e.status() == read.status)?;
+        let id = Id { file: read.file, document: read.document, machine: read.machine, vary: read.vary };
+        let made = read.plan.filter(|p| p.verdict == Verdict::Feasible);
+        let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.time_s.total });
+        Some(Head { id, ending, made })
+    }
+}
+
+/// A line that is done.
+#[derive(Debug)]
+pub struct Planned {
+    /// What is kept.
+    pub head: Head,
+    /// The line, without its end.
+    pub text: String,
+    /// How long it took.
+    pub took: Duration,
+}
+
+/// Plans a task. Whatever happens to it is its own line.
+pub fn planned(task: Task) -> Planned {
+    let began = Instant::now();
+    // A fault of ours in one job must not end the others.
+    let answered = catch_unwind(AssertUnwindSafe(|| plan_of(&task))).unwrap_or_else(|_| {
+        (Ending::Defect, vec!["error: this is a defect of spanhold, not of your job".into()], None)
+    });
+    let (mut ending, mut errors, plan) = answered;
+    let write = |ending: Ending, errors: &[String], plan: Option<&Plan>| {
+        serde_json::to_string(&Line {
+            file: &task.id.file,
+            document: task.id.document,
+            machine: task.id.machine.as_deref(),
+            vary: task.id.vary.as_ref(),
+            status: ending.status(),
+            errors,
+            plan,
+        })
+    };
+    let text = write(ending, &errors, plan.as_ref()).or_else(|e| {
+        (ending, errors) = (Ending::Defect, vec![e.to_string()]);
+        write(ending, &errors, None)
+    });
+    let made = plan.as_ref().filter(|_| ending == Ending::Done);
+    let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.time_s.total });
+    Planned { head: Head { id: task.id, ending, made }, text: text.unwrap_or_default(), took: began.elapsed() }
+}
+
+fn plan_of(task: &Task) -> (Ending, Vec<String>, Option<Plan>) {
+    let wrong = |diags: &[Diag]| (Ending::WrongInput, diags.iter().map(Diag::to_string).collect(), None);
+    let job = match &task.of {
+        Err(diags) => return wrong(diags),
+        Ok((family, part)) => match family.part(*part) {
+            Err(diags) => return wrong(&diags),
+            Ok(job) => job,
+        },
+    };
+    match advised(&job, Advice::None) {
+        Ok(plan) => (ending(&plan), Vec::new(), Some(plan)),
+        Err(defect) => (Ending::Defect, vec![defect.to_string()], None),
+    }
+}

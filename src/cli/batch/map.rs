@@ -1,0 +1,68 @@
+//! `--map`: what a family of parts came to, collected for the drawing.
+
+use super::super::Ending;
+use super::STDIN;
+use super::line::Head;
+use crate::diag::Diag;
+use crate::input::Family;
+use crate::job::{Range, Varied};
+use crate::planner::Defect;
+use crate::report::family::{Axis, Cell, Drawn, Outcome, family_svg};
+use std::path::PathBuf;
+
+/// A family being collected.
+#[derive(Debug)]
+pub struct Map(Drawn);
+
+/// The empty map of the one job of the call.
+///
+/// # Errors
+/// More than one job or machine, a job without `vary`, or one that cannot be read.
+pub fn of(jobs: &[PathBuf], machines: &[PathBuf]) -> Result<Map, Vec<Diag>> {
+    let ([job], [] | [_]) = (jobs, machines) else {
+        return Err(vec![
+            Diag::new("a map shows one job on one machine").help("call `batch` once for each, with a map each"),
+        ]);
+    };
+    if job.as_os_str() == STDIN {
+        return Err(vec![Diag::new("a map needs a job file, not stdin").help("write the job into a file")]);
+    }
+    let machine = machines.first().map(PathBuf::as_path);
+    let family = Family::read(job, machine)?;
+    let axis = |varied: Varied| {
+        let range: Option<&Range> = family.ranges().iter().find(|r| r.varied == varied);
+        range.map(|r| Axis { title: format!("{} of {}, mm", varied.key(), r.label), values_mm: r.values_mm() })
+    };
+    if family.ranges().is_empty() {
+        return Err(vec![
+            Diag::new(format!("{} varies nothing, so there is no map", job.display()))
+                .help("add `vary: {length: {section: body, from: 200, to: 1200, step: 50}}` to the job"),
+        ]);
+    }
+    let nominal = family.part(0).ok();
+    let name = nominal.as_ref().map_or_else(|| job.display().to_string(), |j| j.shaft.name.clone());
+    let machine = nominal.map(|j| j.machine.name);
+    Ok(Map(Drawn { name, machine, length: axis(Varied::Length), diameter: axis(Varied::Diameter), cells: Vec::new() }))
+}
+
+impl Map {
+    /// A part of the family.
+    pub fn add(&mut self, head: &Head) {
+        let outcome = match (&head.made, head.ending) {
+            (Some(made), _) => Outcome::Made { hand_overs: made.hand_overs, time_s: made.time_s },
+            (None, Ending::NotFeasible) => Outcome::NotFeasible,
+            (None, _) => Outcome::NoJob,
+        };
+        if let Some(sizes) = &head.id.vary {
+            self.0.cells.push(Cell { length_mm: sizes.length_mm, diameter_mm: sizes.diameter_mm, outcome });
+        }
+    }
+
+    /// The drawing.
+    ///
+    /// # Errors
+    /// The chart library fails: a defect.
+    pub fn svg(&self) -> Result<String, Defect> {
+        family_svg(&self.0).map_err(|e| Defect(e.to_string()))
+    }
+}

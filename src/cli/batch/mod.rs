@@ -1,0 +1,109 @@
+//! `batch`: many jobs on all cores, one JSON line each, in input order. What would help a job that cannot be made is not
+//! worked out here, it takes many plans: ask `check`.
+//!
+//! Nothing is held but a window of lines that wait for an earlier one, so the number of jobs does not matter.
+
+mod documents;
+mod line;
+mod map;
+mod sink;
+mod summary;
+mod tasks;
+
+use super::progress::Progress;
+use super::{Ending, out};
+use crate::diag::Diag;
+use crate::spread::stream;
+use std::io::BufReader;
+use std::ops::ControlFlow;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+/// What `batch` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The job files; `-` reads paths, one a line, or job documents from stdin.
+    #[arg(required = true, value_name = "JOB")]
+    jobs: Vec<PathBuf>,
+    /// A machine file in place of the jobs'; given several times, every job is planned on each.
+    #[arg(long, value_name = "FILE")]
+    machine: Vec<PathBuf>,
+    /// Where to write the lines; left out: stdout.
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+    /// Goes on where an interrupted call with the same jobs stopped writing into the file of `--out`.
+    #[arg(long, requires = "out")]
+    resume: bool,
+    /// Draws the family of the job's `vary`: hand-overs over length and diameter, or the time over one of them.
+    #[arg(long, value_name = "FILE.svg")]
+    map: Option<PathBuf>,
+}
+
+/// The name that stands for stdin.
+const STDIN: &str = "-";
+
+/// Runs it. One bad job is one line and never stops the rest; the status is that of the worst line's kind: a defect, a
+/// wrong input, or done.
+pub fn run(args: &Args) -> Ending {
+    if args.jobs.iter().filter(|j| j.as_os_str() == STDIN).count() > 1 {
+        return out::wrong_input(&[Diag::new("stdin stands twice among the jobs").help("give `-` once")]);
+    }
+    let mut drawn = match &args.map {
+        None => None,
+        Some(_) => match map::of(&args.jobs, &args.machine) {
+            Ok(map) => Some(map),
+            Err(diags) => return out::wrong_input(&diags),
+        },
+    };
+    let mut summary = summary::Summary::new();
+    let progress = Arc::new(Progress::counting("jobs", 0));
+    let counted = Arc::clone(&progress);
+    let mut tasks = tasks::tasks(args.jobs.clone(), args.machine.clone(), BufReader::new(std::io::stdin()), move |n| {
+        counted.more(n)
+    });
+    let before = |head: &line::Head| {
+        summary.before(head);
+        if let Some(map) = &mut drawn {
+            map.add(head);
+        }
+        progress.done_one();
+    };
+    let mut sink = match sink::Sink::open(args.out.as_deref(), args.resume, &mut tasks, before) {
+        Ok(sink) => sink,
+        Err(diag) => return out::wrong_input(&[diag]),
+    };
+    let mut failed = None;
+    stream(tasks, line::planned, |planned| {
+        summary.add(&planned);
+        if let Some(map) = &mut drawn {
+            map.add(&planned.head);
+        }
+        progress.done_one();
+        match sink.write(&planned.text) {
+            Ok(flow) => flow,
+            Err(diag) => {
+                failed = Some(diag);
+                ControlFlow::Break(())
+            }
+        }
+    });
+    progress.clear();
+    if let Some(diag) = failed {
+        return out::wrong_input(&[diag]);
+    }
+    out::say(&summary.text());
+    if let (Some(path), Some(map)) = (&args.map, &drawn)
+        && let Some(ended) = draw(path, map)
+    {
+        return ended;
+    }
+    summary.ending()
+}
+
+/// Writes the map; how the command ends where that fails.
+fn draw(path: &Path, map: &map::Map) -> Option<Ending> {
+    match map.svg() {
+        Ok(svg) => super::files::write_one(path, &svg).err().map(|diag| out::wrong_input(&[diag])),
+        Err(defect) => Some(out::defect(&defect)),
+    }
+}

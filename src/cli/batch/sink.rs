@@ -1,0 +1,104 @@
+//! Where lines go: stdout, or a file that grows line by line, so that an interrupted call can go on.
+
+use super::line::Head;
+use super::tasks::Task;
+use crate::diag::Diag;
+use std::fs::{File, OpenOptions};
+use std::io::{BufRead, BufReader, ErrorKind, Write};
+use std::ops::ControlFlow;
+use std::path::{Path, PathBuf};
+
+/// How every line begins.
+const LINE_BEGINS: &[u8] = b"{\"file\":";
+
+/// Takes lines.
+pub enum Sink {
+    /// Stdout.
+    Stdout(std::io::Stdout),
+    /// A file and its name.
+    File(File, PathBuf),
+}
+
+impl Sink {
+    /// Opens it. To go on with a file, its whole lines are passed over in the tasks and told to `before`, and an
+    /// unfinished line at its end is cut.
+    ///
+    /// # Errors
+    /// The file cannot be written, or its lines are not those of these tasks: then it is left as it is.
+    pub fn open(
+        path: Option<&Path>,
+        resume: bool,
+        tasks: &mut impl Iterator<Item = Task>,
+        before: impl FnMut(&Head),
+    ) -> Result<Sink, Diag> {
+        let Some(path) = path else { return Ok(Sink::Stdout(std::io::stdout())) };
+        let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
+        if !resume {
+            return Ok(Sink::File(File::create(path).map_err(problem)?, path.to_owned()));
+        }
+        let file = OpenOptions::new().read(true).append(true).create(true).open(path).map_err(problem)?;
+        let whole = passed_over(&file, path, tasks, before)?;
+        file.set_len(whole).map_err(problem)?;
+        Ok(Sink::File(file, path.to_owned()))
+    }
+
+    /// Writes a line. A reader of stdout that has seen enough ends the work.
+    ///
+    /// # Errors
+    /// The line cannot be written.
+    pub fn write(&mut self, line: &str) -> Result<ControlFlow<()>, Diag> {
+        let line = format!("{line}\n");
+        let (written, name) = match self {
+            Sink::Stdout(out) => {
+                let mut out = out.lock();
+                (out.write_all(line.as_bytes()).and_then(|()| out.flush()), "stdout".to_owned())
+            }
+            // One call a line: what is there after an interruption is whole lines and at most one unfinished.
+            Sink::File(file, path) => (file.write_all(line.as_bytes()), path.display().to_string()),
+        };
+        match written {
+            Ok(()) => Ok(ControlFlow::Continue(())),
+            Err(e) if e.kind() == ErrorKind::BrokenPipe => Ok(ControlFlow::Break(())),
+            Err(e) => Err(Diag::new(format!("a line cannot be written: {name}: {e}"))
+                .help("what was written before is whole; `--resume` goes on behind it")),
+        }
+    }
+}
+
+/// Bytes of the whole lines of a file, each of which is that of the next task.
+fn passed_over(
+    file: &File,
+    path: &Path,
+    tasks: &mut impl Iterator<Item = Task>,
+    mut before: impl FnMut(&Head),
+) -> Result<u64, Diag> {
+    let name = path.display();
+    let other = |n: usize, what: String| {
+        Err(Diag::new(format!("line {n} of {name} {what}"))
+            .help("`--resume` needs the jobs and machines of the interrupted call, in the same order; without it the file is written anew"))
+    };
+    let mut reader = BufReader::new(file);
+    let (mut whole, mut line, mut number) = (0, Vec::new(), 0);
+    loop {
+        line.clear();
+        let read = reader.read_until(b'\n', &mut line);
+        let read = read.map_err(|e| Diag::new(format!("the file cannot be read: {name}: {e}")))?;
+        if !line.ends_with(b"\n") {
+            // Only what can be the beginning of a line of ours is cut.
+            let ours = line.iter().zip(LINE_BEGINS).all(|(a, b)| a == b);
+            return if ours { Ok(whole) } else { other(number + 1, "is not a line of `batch`".into()) };
+        }
+        number += 1;
+        let Some(head) = std::str::from_utf8(&line).ok().and_then(Head::read) else {
+            return other(number, "is not a line of `batch`".into());
+        };
+        match tasks.next() {
+            Some(task) if task.id == head.id => before(&head),
+            Some(task) => {
+                return other(number, format!("is of {}, where this call has {}", head.id.text(), task.id.text()));
+            }
+            None => return other(number, format!("is of {}, where this call has nothing more", head.id.text())),
+        }
+        whole += read as u64;
+    }
+}

@@ -1,0 +1,93 @@
+//! What a batch came to, for stderr.
+
+use super::super::Ending;
+use super::line::{Head, Planned};
+use crate::report::{numbers, table};
+use std::time::{Duration, Instant};
+
+/// Width of the table.
+const COLUMNS: usize = 100;
+
+#[derive(Debug, Default)]
+struct Row {
+    machine: String,
+    /// Feasible, not, wrong, defects: by exit status.
+    counts: [usize; 4],
+    took: Duration,
+}
+
+/// Counts lines by machine.
+#[derive(Debug)]
+pub struct Summary {
+    began: Instant,
+    rows: Vec<Row>,
+    before: usize,
+}
+
+impl Summary {
+    /// Begins now.
+    pub fn new() -> Self {
+        Summary { began: Instant::now(), rows: Vec::new(), before: 0 }
+    }
+
+    /// A line that an interrupted call has written.
+    pub fn before(&mut self, head: &Head) {
+        self.before += 1;
+        self.count(head, Duration::ZERO);
+    }
+
+    /// A new line.
+    pub fn add(&mut self, planned: &Planned) {
+        self.count(&planned.head, planned.took);
+    }
+
+    fn count(&mut self, head: &Head, took: Duration) {
+        let machine = head.id.machine.as_deref().unwrap_or("the job's own");
+        let at = self.rows.iter().position(|r| r.machine == machine).unwrap_or_else(|| {
+            self.rows.push(Row { machine: machine.to_owned(), ..Row::default() });
+            self.rows.len() - 1
+        });
+        let row = &mut self.rows[at];
+        if let Some(count) = row.counts.get_mut(usize::from(head.ending.status())) {
+            *count += 1;
+        }
+        row.took += took;
+    }
+
+    /// How the command ends: a defect, a wrong input, or done.
+    pub fn ending(&self) -> Ending {
+        let some = |ending: Ending| self.rows.iter().any(|r| r.counts[usize::from(ending.status())] > 0);
+        [Ending::Defect, Ending::WrongInput].into_iter().find(|e| some(*e)).unwrap_or(Ending::Done)
+    }
+
+    /// The table.
+    pub fn text(&self) -> String {
+        let heads = [
+            table::words("machine"),
+            table::number("feasible"),
+            table::number("not"),
+            table::number("wrong"),
+            table::number("defects"),
+            table::number("planning, s"),
+        ];
+        let row = |name: &str, counts: [usize; 4], took: Duration| {
+            let mut cells = vec![name.to_owned()];
+            cells.extend(counts.iter().map(usize::to_string));
+            cells.push(numbers::seconds(took.as_secs_f64()));
+            cells
+        };
+        let mut rows: Vec<Vec<String>> = self.rows.iter().map(|r| row(&r.machine, r.counts, r.took)).collect();
+        let all = self.rows.iter().fold([0; 4], |all, r| std::array::from_fn(|i| all[i] + r.counts[i]));
+        if self.rows.len() != 1 {
+            rows.push(row("all", all, self.rows.iter().map(|r| r.took).sum()));
+        }
+        let lines: usize = all.iter().sum();
+        let before = if self.before > 0 { format!(", {} of them from before", self.before) } else { String::new() };
+        format!(
+            "{} lines{before}, in {} s\n{}",
+            lines,
+            numbers::seconds(self.began.elapsed().as_secs_f64()),
+            table::render(&heads, &rows, COLUMNS)
+        )
+    }
+}

@@ -1,0 +1,128 @@
+//! `draft`: a job from a drawing or a table.
+
+use super::{Ending, files, out};
+use crate::diag::Diag;
+use crate::draft::{DRAWING_MAX_BYTES, Options, Units, draft};
+use std::io::Read;
+use std::path::{Path, PathBuf};
+
+/// The unit of a drawing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
+enum Unit {
+    /// Millimetres.
+    Mm,
+    /// Centimetres.
+    Cm,
+    /// Metres.
+    M,
+    /// Inches.
+    Inch,
+}
+
+/// What `draft` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// A drawing (.dxf) or a list of sections (.csv, .xlsx).
+    file: PathBuf,
+    /// Where to write the job, never over a file that exists; left out: stdout.
+    #[arg(long, value_name = "JOB")]
+    out: Option<PathBuf>,
+    /// The machine file that the job names; left out: an invented machine as a placeholder.
+    #[arg(long, value_name = "FILE")]
+    machine: Option<PathBuf>,
+    /// Diameter of the bar in mm; left out: the next usual bar, as a placeholder.
+    #[arg(long, value_name = "MM")]
+    stock: Option<f64>,
+    /// Name of the material; left out: the drawing's, or a placeholder.
+    #[arg(long, value_name = "NAME")]
+    material: Option<String>,
+    /// Unit of the drawing in place of the one it names.
+    #[arg(long, value_enum)]
+    units: Option<Unit>,
+    /// Scale of the drawing: 0.5 for 1:2; left out: from its dimensions' factor.
+    #[arg(long, value_name = "SCALE")]
+    scale: Option<f64>,
+    /// Ends of lines up to this far apart are joined, mm.
+    #[arg(long, value_name = "MM", default_value_t = 0.05)]
+    gap: f64,
+    /// The front face is the right or upper end of the drawing, not the left or lower one.
+    #[arg(long)]
+    flip: bool,
+    /// Sheet of a workbook; left out: the first.
+    #[arg(long, value_name = "NAME")]
+    sheet: Option<String>,
+}
+
+/// Runs it.
+pub fn run(args: &Args) -> Ending {
+    match drafted(args) {
+        Ok(()) => Ending::Done,
+        Err(diags) => out::wrong_input(&diags),
+    }
+}
+
+fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
+    let options = options(args).map_err(|diag| vec![diag])?;
+    if let Some(path) = args.out.as_ref().filter(|p| p.exists()) {
+        return Err(vec![
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one"),
+        ]);
+    }
+    let bytes = read(&args.file).map_err(|diag| vec![diag])?;
+    let base = args.out.as_deref().and_then(Path::parent).unwrap_or(Path::new(""));
+    let draft = draft(&args.file, &bytes, base, &options)?;
+    match &args.out {
+        None => out::result(&draft.text),
+        Some(path) => files::write_one(path, &draft.text).map_err(|diag| vec![diag])?,
+    }
+    let mut said: String = draft.notes.iter().map(|n| format!("{n}\n")).collect();
+    if let Some(path) = &args.out {
+        said += &format!("wrote {}; check it, then: spanhold plan {}\n", path.display(), path.display());
+    }
+    out::say(&said);
+    Ok(())
+}
+
+fn options(args: &Args) -> Result<Options, Diag> {
+    let within = |name: &str, value: Option<f64>, low: f64, high: f64| match value {
+        Some(v) if !(v.is_finite() && v >= low && v <= high) => {
+            Err(Diag::new(format!("`--{name}` is {v}")).help(format!("it takes {low} to {high}")))
+        }
+        other => Ok(other),
+    };
+    let units = args.units.map(|u| match u {
+        Unit::Mm => Units::Mm,
+        Unit::Cm => Units::Cm,
+        Unit::M => Units::M,
+        Unit::Inch => Units::Inch,
+    });
+    let machine = args.machine.as_ref().map(|m| {
+        // In the job a path counts from the job's own folder.
+        let beside = args.out.as_deref().and_then(Path::parent).is_none_or(|p| p.as_os_str().is_empty());
+        let path = if beside { m.clone() } else { std::path::absolute(m).unwrap_or_else(|_| m.clone()) };
+        path.display().to_string()
+    });
+    Ok(Options {
+        units,
+        scale: within("scale", args.scale, 1e-4, 1e4)?,
+        gap_mm: within("gap", Some(args.gap), 1e-4, 5.0)?.unwrap_or(0.05),
+        flip: args.flip,
+        sheet: args.sheet.clone(),
+        stock_mm: within("stock", args.stock, crate::fields::STOCK_DIAMETER.min, crate::fields::STOCK_DIAMETER.max)?,
+        machine,
+        material: args.material.clone(),
+    })
+}
+
+fn read(path: &Path) -> Result<Vec<u8>, Diag> {
+    let shown = path.display();
+    let io = |e: std::io::Error| Diag::new(format!("`{shown}` cannot be read: {e}")).help("check the path");
+    let mut bytes = Vec::new();
+    let file = std::fs::File::open(path).map_err(io)?;
+    file.take(DRAWING_MAX_BYTES + 1).read_to_end(&mut bytes).map_err(io)?;
+    if bytes.len() as u64 > DRAWING_MAX_BYTES {
+        let most = DRAWING_MAX_BYTES / (1024 * 1024);
+        return Err(Diag::new(format!("`{shown}` is larger than {most} MiB")).help("save the shaft alone as a drawing"));
+    }
+    Ok(bytes)
+}

@@ -1,0 +1,54 @@
+//! `fit`: from measured to model.
+
+use super::{Ending, Format, files, out};
+use crate::diag::Diag;
+use crate::fit::fit;
+use crate::input;
+use crate::report;
+use std::path::PathBuf;
+
+/// What `fit` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The readings file.
+    readings: PathBuf,
+    /// Another machine file in place of the one the readings name.
+    #[arg(long, value_name = "FILE")]
+    machine: Option<PathBuf>,
+    /// Where to write the machine-file fragment, never over a file that exists; left out: stdout.
+    #[arg(long, value_name = "FILE")]
+    out: Option<PathBuf>,
+    /// How stdout is written.
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    format: Format,
+}
+
+/// Runs it. Readings that do not determine what is to be fitted are wrong input.
+pub fn run(args: &Args) -> Ending {
+    if let Some(path) = args.out.as_ref().filter(|path| path.exists()) {
+        // A slip could cost a machine file.
+        let diag =
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one");
+        return out::wrong_input(&[diag]);
+    }
+    let readings = match input::read_readings(&args.readings, args.machine.as_deref()) {
+        Ok(readings) => readings,
+        Err(diags) => return out::wrong_input(&diags),
+    };
+    let fitted = match fit(&readings) {
+        Ok(fitted) => fitted,
+        Err(diag) => return out::wrong_input(&[diag]),
+    };
+    let fragment = report::fitted_yaml(&fitted);
+    if let Some(path) = &args.out
+        && let Err(diag) = files::write_one(path, &fragment)
+    {
+        return out::wrong_input(&[diag]);
+    }
+    match (args.format, &args.out) {
+        (Format::Json, _) => return out::json(&fitted),
+        (Format::Text, Some(_)) => out::result(&report::fitted_text(&fitted)),
+        (Format::Text, None) => out::result(&fragment),
+    }
+    Ending::Done
+}

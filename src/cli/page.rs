@@ -1,0 +1,54 @@
+//! `page`: the local page.
+
+use super::{Ending, out};
+use crate::diag::Diag;
+use crate::input::{self, Named, TEMPLATE};
+use crate::page::{self, Start};
+use std::io::ErrorKind;
+use std::path::PathBuf;
+
+/// The port where none is given.
+const PORT: u16 = 8417;
+
+/// What `page` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// The job file to start with; left out: a job to start from.
+    job: Option<PathBuf>,
+    /// The port on 127.0.0.1; 0 takes a free one.
+    #[arg(long, value_name = "N", default_value_t = PORT)]
+    port: u16,
+    /// Prints the description of the page's interface (OpenAPI 3.1) and ends.
+    #[arg(long)]
+    openapi: bool,
+}
+
+/// Runs it until the process is ended.
+pub fn run(args: &Args) -> Ending {
+    if args.openapi {
+        out::result(&(page::description() + "\n"));
+        return Ending::Done;
+    }
+    let texts = match &args.job {
+        Some(path) => input::texts_of(path),
+        None => Ok((Named { name: "job.yaml".into(), text: TEMPLATE.into() }, None)),
+    };
+    let (job, machine) = match texts {
+        Ok(texts) => texts,
+        Err(diag) => return out::wrong_input(&[diag]),
+    };
+    let ready = |address: std::net::SocketAddr| {
+        out::result(&format!("http://{address}/\n"));
+        out::say("open this address in a browser on this machine; Ctrl-C ends it\n");
+    };
+    match page::serve(Start { job, machine }, args.port, ready) {
+        Ok(()) => Ending::Done,
+        Err(e) => {
+            let help = match e.kind() {
+                ErrorKind::AddrInUse => "another page is open there; give `--port 0` for a free one",
+                _ => "give another `--port`",
+            };
+            out::wrong_input(&[Diag::new(format!("the port {} cannot be served: {e}", args.port)).help(help)])
+        }
+    }
+}

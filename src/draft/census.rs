@@ -1,0 +1,286 @@
+//! What stands in a DXF file, counted apart from the library that reads it.
+//!
+//! The library passes over kinds of entities it does not know, and ends a section at one it cannot read. Nothing of a
+//! drawing may go unseen, so the raw pairs of code and value are looked at once more: kind, layer and place of each entity.
+
+use std::collections::BTreeMap;
+
+/// First bytes of a binary file, without its last three.
+pub const BINARY: &[u8] = b"AutoCAD Binary DXF";
+
+/// Entities of one kind on one layer.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Kind {
+    /// How many.
+    pub count: usize,
+    /// Place of the first, in the file's own units.
+    pub at: (f64, f64),
+}
+
+/// A dimension as it stands in the file, in the file's own units.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct RawDimension {
+    /// Its layer.
+    pub layer: String,
+    /// Its own text.
+    pub text: String,
+    /// Its points: definition, first and second end of what is measured, point on a circle.
+    pub points: [(f64, f64); 4],
+    /// Direction of a rotated one, degrees.
+    pub angle: f64,
+    /// Its type and flags.
+    pub flags: i32,
+}
+
+/// Codes of the points of a dimension.
+const DIMENSION_POINTS: [i32; 4] = [10, 13, 14, 15];
+
+/// Variables of the header that are read; `$HANDSEED` and `$HANDLING` keep the library's own order.
+const VARIABLES: [&str; 7] =
+    ["$ACADVER", "$INSUNITS", "$MEASUREMENT", "$DIMLFAC", "$DWGCODEPAGE", "$HANDSEED", "$HANDLING"];
+
+/// The count.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Census {
+    /// `$ACADVER`, where there is one.
+    pub version: Option<String>,
+    /// By kind and layer, of the model and of blocks together.
+    pub kinds: BTreeMap<(String, String), Kind>,
+    /// By kind, outside blocks.
+    pub outside_blocks: BTreeMap<String, usize>,
+    /// Dimensions outside blocks.
+    pub dimensions: Vec<RawDimension>,
+    /// Bytes that no draft needs and that the library can stumble over, ascending: the table of dimension styles (in one of
+    /// R12 it takes the name of an arrow for a handle and gives up) and most variables of the header (it panics at times that
+    /// are out of all bounds).
+    pub needless: Vec<std::ops::Range<usize>>,
+}
+
+/// A pair of code and value.
+enum Value {
+    Text(String),
+    Number(f64),
+}
+
+/// Counts. What cannot be followed any more ends the count; the library then says what is wrong.
+pub fn census(bytes: &[u8]) -> Census {
+    let mut all = Census::default();
+    let (mut section, mut named, mut variable) = (String::new(), false, String::new());
+    let mut dimension: Option<RawDimension> = None;
+    let mut open: Option<(String, String, (f64, f64))> = None;
+    // Begin of the last `TABLE`, of one of dimension styles, and of a variable.
+    let (mut table, mut styles, mut needless): (usize, Option<usize>, Option<usize>) = (0, None, None);
+    let mut see = |code: i32, value: Value, at: std::ops::Range<usize>| -> bool {
+        match (code, &value) {
+            (0 | 9, Value::Text(word)) => {
+                all.needless.extend(needless.take().map(|from| from..at.start));
+                match word.as_str() {
+                    "TABLE" => table = at.start,
+                    "ENDTAB" => all.needless.extend(styles.take().map(|from| from..at.end)),
+                    name if code == 9 && section == "HEADER" && !VARIABLES.contains(&name) => needless = Some(at.start),
+                    _ => {}
+                }
+            }
+            (2, Value::Text(word)) if word == "DIMSTYLE" && section == "TABLES" => styles = styles.or(Some(table)),
+            _ => {}
+        }
+        if let Some(d) = &mut dimension {
+            match (code, &value) {
+                (0, _) => all.dimensions.extend(dimension.take()),
+                (1, Value::Text(text)) => d.text = text.clone(),
+                (8, Value::Text(text)) => d.layer = text.clone(),
+                (50, Value::Number(angle)) => d.angle = *angle,
+                (70, Value::Number(flags)) => d.flags = *flags as i32,
+                (_, Value::Number(v)) => {
+                    if let Some(i) = DIMENSION_POINTS.iter().position(|c| *c == code) {
+                        d.points[i].0 = *v;
+                    } else if let Some(i) = DIMENSION_POINTS.iter().position(|c| *c + 10 == code) {
+                        d.points[i].1 = *v;
+                    }
+                }
+                _ => {}
+            }
+        }
+        match (code, value) {
+            (0, Value::Text(word)) => {
+                if section == "ENTITIES" && word == "DIMENSION" {
+                    dimension = Some(RawDimension::default());
+                }
+                if let Some((kind, layer, at)) = open.take() {
+                    *all.outside_blocks.entry(kind.clone()).or_default() += usize::from(section == "ENTITIES");
+                    all.kinds.entry((kind, layer)).or_insert(Kind { count: 0, at }).count += 1;
+                }
+                match word.as_str() {
+                    "SECTION" => named = true,
+                    "ENDSEC" => section.clear(),
+                    "EOF" => return false,
+                    "BLOCK" | "ENDBLK" => {}
+                    _ if section == "ENTITIES" || section == "BLOCKS" => {
+                        open = Some((word, String::new(), (0.0, 0.0)));
+                    }
+                    _ => {}
+                }
+            }
+            (2, Value::Text(word)) if named => (section, named) = (word, false),
+            (9, Value::Text(word)) => variable = word,
+            (1, Value::Text(word)) if variable == "$ACADVER" && section == "HEADER" => all.version = Some(word),
+            (8, Value::Text(word)) => {
+                if let Some((_, layer, _)) = &mut open {
+                    *layer = word;
+                }
+            }
+            (10, Value::Number(x)) => {
+                if let Some((_, _, at)) = &mut open {
+                    at.0 = x;
+                }
+            }
+            (20, Value::Number(y)) => {
+                if let Some((_, _, at)) = &mut open {
+                    at.1 = y;
+                }
+            }
+            _ => {}
+        }
+        true
+    };
+    if bytes.starts_with(BINARY) {
+        binary(bytes, BINARY.len() + 4, &mut see);
+    } else {
+        ascii(bytes, &mut see);
+    }
+    all
+}
+
+/// UTF-8, as files from R2007 on are, or else a byte a letter.
+fn text_of(bytes: &[u8]) -> String {
+    std::str::from_utf8(bytes).map_or_else(|_| bytes.iter().map(|b| char::from(*b)).collect(), str::to_owned)
+}
+
+/// Told of each pair with its bytes; whether to go on.
+type See<'a> = dyn FnMut(i32, Value, std::ops::Range<usize>) -> bool + 'a;
+
+fn ascii(bytes: &[u8], see: &mut See) {
+    let mut at = 0;
+    let mut lines = bytes.split_inclusive(|b| *b == b'\n').map(|l| {
+        at += l.len();
+        (text_of(l.trim_ascii_end()), at)
+    });
+    let mut from = 0;
+    while let (Some((code, _)), Some((value, to))) = (lines.next(), lines.next()) {
+        let Ok(code) = code.trim().trim_start_matches('\u{feff}').parse::<i32>() else { return };
+        let value = match code {
+            10..=79 => Value::Number(value.trim().parse().unwrap_or(0.0)),
+            _ => Value::Text(value.trim().to_owned()),
+        };
+        if !see(code, value, from..to) {
+            return;
+        }
+        from = to;
+    }
+}
+
+/// What stands behind a code in a binary file.
+enum Stored {
+    Text,
+    Bytes(usize),
+    /// A length in one byte, and as many bytes.
+    Counted,
+}
+
+/// By the ranges of codes of the format's public reference; from R13 on a flag takes one byte.
+fn stored(code: i32, wide: bool) -> Option<Stored> {
+    Some(match code {
+        310..=319 | 1004 => Stored::Counted,
+        0..=9
+        | 100..=102
+        | 105
+        | 300..=309
+        | 320..=369
+        | 390..=399
+        | 410..=419
+        | 430..=439
+        | 470..=481
+        | 999..=1009 => Stored::Text,
+        10..=59 | 110..=149 | 160..=169 | 210..=239 | 460..=469 | 1010..=1059 => Stored::Bytes(8),
+        60..=79 | 170..=179 | 270..=289 | 370..=389 | 400..=409 | 1060..=1070 => Stored::Bytes(2),
+        90..=99 | 420..=429 | 440..=459 | 1071 => Stored::Bytes(4),
+        290..=299 => Stored::Bytes(if wide { 1 } else { 2 }),
+        _ => return None,
+    })
+}
+
+fn binary(bytes: &[u8], start: usize, see: &mut See) {
+    // From R13 on a code takes two bytes; before it takes one, or three behind 255. The first pair is 0 SECTION.
+    let wide = bytes.get(start + 1) == Some(&0);
+    let mut at = start;
+    while let Some((code, value, to)) = binary_pair(bytes, at, wide) {
+        if !see(code, value, at..to) {
+            return;
+        }
+        at = to;
+    }
+}
+
+/// The pair that begins at a byte, and where the next begins.
+fn binary_pair(bytes: &[u8], from: usize, wide: bool) -> Option<(i32, Value, usize)> {
+    let short = |at: usize| bytes.get(at..at + 2).map(|b| i32::from(i16::from_le_bytes([b[0], b[1]])));
+    let (code, at) = match (wide, *bytes.get(from)?) {
+        (true, _) => (short(from)?, from + 2),
+        (false, 255) => (short(from + 1)?, from + 3),
+        (false, one) => (i32::from(one), from + 1),
+    };
+    match stored(code, wide)? {
+        Stored::Text => {
+            let rest = bytes.get(at..)?;
+            let length = rest.iter().position(|b| *b == 0)?;
+            Some((code, Value::Text(text_of(&rest[..length])), at + length + 1))
+        }
+        Stored::Bytes(n) => {
+            let number = match *bytes.get(at..at + n)? {
+                [a, b] => f64::from(i16::from_le_bytes([a, b])),
+                ref taken => taken.try_into().map_or(0.0, f64::from_le_bytes),
+            };
+            Some((code, Value::Number(number), at + n))
+        }
+        Stored::Counted => {
+            let to = at + 1 + usize::from(*bytes.get(at)?);
+            (to <= bytes.len()).then_some((code, Value::Number(0.0), to))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn kinds_layers_and_places_are_counted() {
+        let text = "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1015\n0\nENDSEC\n0\nSECTION\n2\nBLOCKS\n0\nBLOCK\n2\nB\n0\nHATCH\n8\nh\n\
+            10\n3\n20\n4\n0\nENDBLK\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n0\nLINE\n8\n0\n10\n1.5\n0\nLINE\n8\n0\n0\nENDSEC\n0\nEOF\n";
+        let all = census(text.as_bytes());
+        assert_eq!(all.version.as_deref(), Some("AC1015"));
+        assert_eq!(all.kinds[&("HATCH".into(), "h".into())], Kind { count: 1, at: (3.0, 4.0) });
+        assert_eq!(all.kinds[&("LINE".into(), "0".into())], Kind { count: 2, at: (1.5, 0.0) });
+        assert_eq!(all.outside_blocks.get("LINE"), Some(&2));
+        assert_eq!(all.outside_blocks.get("HATCH"), Some(&0));
+    }
+
+    #[test]
+    fn what_the_library_stumbles_over_is_found() {
+        let styles = "0\nTABLE\n2\nDIMSTYLE\n70\n1\n0\nDIMSTYLE\n5\nARCHTICK\n0\nENDTAB\n";
+        let times = "9\n$TDCREATE\n40\n1e308\n9\n$TDUPDATE\n40\n1e308\n";
+        let text = format!(
+            "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n{times}0\nENDSEC\n0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n0\nENDTAB\n{styles}0\nENDSEC\n0\nEOF\n"
+        );
+        let found = census(text.as_bytes()).needless;
+        let cut: String = found.iter().map(|r| &text[r.clone()]).collect();
+        assert_eq!(cut, format!("{times}{styles}"));
+    }
+
+    #[test]
+    fn a_file_that_is_none_is_counted_without_a_panic() {
+        for bytes in [&b""[..], b"x", BINARY, b"AutoCAD Binary DXF\r\n\x1a\0\0\0SEC", b"0\n", b"\xff\xfe0\nSECTION"] {
+            assert_eq!(census(bytes).kinds.len(), 0);
+        }
+    }
+}

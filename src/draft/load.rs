@@ -1,0 +1,155 @@
+//! A DXF file: read by the library, counted again, brought to mm.
+
+use dxf::Drawing;
+use dxf::entities::EntityType;
+use dxf::enums::{DrawingUnits, Units};
+use std::panic::catch_unwind;
+use std::path::Path;
+
+use super::Options;
+use super::census::{BINARY, Census, census};
+use super::collect::{Collected, READ, collect};
+use super::geometry::Point;
+use crate::diag::Diag;
+
+/// Largest drawing, bytes.
+pub const DRAWING_MAX_BYTES: u64 = 64 * 1024 * 1024;
+
+/// A drawing in mm.
+pub struct Loaded {
+    /// Its lines, texts and dimensions.
+    pub collected: Collected,
+    /// What was decided on the way.
+    pub notes: Vec<String>,
+}
+
+/// Reads a drawing.
+///
+/// # Errors
+/// No DXF, a damaged one, or a version that the library does not read.
+pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag> {
+    let shown = name.display();
+    if bytes.starts_with(b"AC10") && bytes.get(4..6).is_some_and(|v| v.iter().all(u8::is_ascii_digit)) {
+        return Err(Diag::new(format!("{shown} is a DWG file, not a DXF file"))
+            .help("save the drawing as DXF, ASCII or binary, any version from R12 to 2018"));
+    }
+    let counted = census(bytes);
+    let binary = bytes.starts_with(BINARY);
+    let mut lean = Vec::with_capacity(bytes.len());
+    let mut from = 0;
+    for needless in &counted.needless {
+        lean.extend_from_slice(bytes.get(from..needless.start).unwrap_or_default());
+        from = needless.end;
+    }
+    lean.extend_from_slice(bytes.get(from..).unwrap_or_default());
+    let broken = |e: String| {
+        let version = counted.version.as_deref().map_or(String::new(), |v| format!(" (version {v})"));
+        Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
+            .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
+    };
+    // A broken file must not end in a panic, whatever the library meets in it.
+    let drawing = catch_unwind(|| Drawing::load(&mut &lean[..]))
+        .map_err(|_| broken("the reader gave up on it".into()))?
+        .map_err(|e| broken(e.to_string()))?;
+    if counted.kinds.is_empty() {
+        return Err(Diag::new(format!("{shown} holds no drawing: no entity stands in it"))
+            .help("is it a DXF file, and is the shaft in model space?"));
+    }
+    whole(name, &drawing, &counted)?;
+    let mut notes = Vec::new();
+    let mm = unit_mm(&drawing, options, &mut notes);
+    let mut collected = collect(&drawing, mm, binary);
+    // Dimensions of R12 name no class, and the library drops them without a word.
+    let read = |e: &EntityType| {
+        matches!(
+            e,
+            EntityType::RotatedDimension(_)
+                | EntityType::RadialDimension(_)
+                | EntityType::DiameterDimension(_)
+                | EntityType::AngularThreePointDimension(_)
+                | EntityType::OrdinateDimension(_)
+        )
+    };
+    if !drawing.entities().any(|e| read(&e.specific)) {
+        collected.raw_dimensions(&counted.dimensions, mm);
+    }
+    for ((kind, layer), of) in &counted.kinds {
+        if !READ.contains(&kind.as_str()) {
+            let at = Point { x: of.at.0 * mm, y: of.at.1 * mm };
+            collected.leave(kind, layer, "a kind of entity that is not read", at, of.count);
+        }
+    }
+    Ok(Loaded { collected, notes })
+}
+
+/// Nothing was lost on the way through the library.
+fn whole(name: &Path, drawing: &Drawing, counted: &Census) -> Result<(), Diag> {
+    let of = |kind: fn(&EntityType) -> bool| drawing.entities().filter(|e| kind(&e.specific)).count();
+    let read = [
+        ("LINE", of(|e| matches!(e, EntityType::Line(_)))),
+        ("ARC", of(|e| matches!(e, EntityType::Arc(_)))),
+        ("LWPOLYLINE", of(|e| matches!(e, EntityType::LwPolyline(_)))),
+        ("POLYLINE", of(|e| matches!(e, EntityType::Polyline(_)))),
+        ("INSERT", of(|e| matches!(e, EntityType::Insert(_)))),
+    ];
+    for (kind, read) in read {
+        let there = counted.outside_blocks.get(kind).copied().unwrap_or(0);
+        if read < there {
+            return Err(Diag::new(format!(
+                "{} is damaged: {there} {kind} entities stand in it, {read} of them can be read",
+                name.display()
+            ))
+            .help("open it in the program it comes from, mend it there, and save it again"));
+        }
+    }
+    Ok(())
+}
+
+/// Length of a drawing unit in mm.
+fn unit_mm(drawing: &Drawing, options: &Options, notes: &mut Vec<String>) -> f64 {
+    let known = match drawing.header.default_drawing_units {
+        Units::Inches => Some((25.4, "inches")),
+        Units::Feet => Some((304.8, "feet")),
+        Units::Millimeters => Some((1.0, "mm")),
+        Units::Centimeters => Some((10.0, "cm")),
+        Units::Decimeters => Some((100.0, "dm")),
+        Units::Meters => Some((1000.0, "m")),
+        Units::Mils => Some((0.0254, "thousandths of an inch")),
+        Units::Microns => Some((0.001, "µm")),
+        _ => None,
+    };
+    let unit = match (options.units, known) {
+        (Some(units), Some((mm, word))) => {
+            if units.mm() != mm {
+                notes.push(format!(
+                    "The drawing says its unit is {word}; it is read in {}, as the call asks.",
+                    units.word()
+                ));
+            }
+            units.mm()
+        }
+        (Some(units), None) => units.mm(),
+        (None, Some((mm, word))) => {
+            if mm != 1.0 {
+                notes.push(format!("The drawing's unit is {word}: one is {mm} mm."));
+            }
+            mm
+        }
+        (None, None) => {
+            let inches = drawing.header.drawing_units == DrawingUnits::English;
+            let hint = if inches { "" } else { ", and calls itself metric" };
+            notes.push(format!(
+                "CHECK: the drawing names no unit{hint}; mm are assumed. If it is another: `--units inch`."
+            ));
+            1.0
+        }
+    };
+    let factor = drawing.header.dimension_linear_measurements_scale_factor;
+    if options.scale.is_none() && factor.is_finite() && (factor - 1.0).abs() > 1e-9 {
+        notes.push(format!(
+            "CHECK: new dimensions of this drawing would count {factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
+        ));
+    }
+    let scale = options.scale.unwrap_or(1.0);
+    unit / scale
+}

@@ -1,0 +1,239 @@
+//! Drawings and tables to the text of a job: a draft that a person checks and completes.
+//!
+//! The way of a drawing: file → lines, texts and dimensions in mm ([`load`], [`collect`]) → axis and contour ([`axis`]) →
+//! profile ([`profile`]) → sections ([`sections`]) → what the texts add ([`labels`], [`words`]) → the job's text ([`yaml`]).
+//! A table goes from its rows to sections at once ([`table`]). Nothing of the input goes unsaid: what was not understood is
+//! told, with what it is and where.
+
+mod axis;
+mod census;
+mod collect;
+mod geometry;
+mod labels;
+mod load;
+mod profile;
+mod sections;
+mod table;
+mod words;
+mod yaml;
+
+pub use load::DRAWING_MAX_BYTES;
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use crate::diag::Diag;
+use crate::fields::SECTIONS_MAX;
+use crate::input;
+use geometry::Point;
+use sections::Section;
+
+/// The unit of a drawing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Units {
+    /// Millimetres.
+    Mm,
+    /// Centimetres.
+    Cm,
+    /// Metres.
+    M,
+    /// Inches.
+    Inch,
+}
+
+impl Units {
+    /// Its length in mm.
+    pub fn mm(self) -> f64 {
+        match self {
+            Units::Mm => 1.0,
+            Units::Cm => 10.0,
+            Units::M => 1000.0,
+            Units::Inch => 25.4,
+        }
+    }
+
+    /// In words.
+    pub fn word(self) -> &'static str {
+        match self {
+            Units::Mm => "mm",
+            Units::Cm => "cm",
+            Units::M => "m",
+            Units::Inch => "inches",
+        }
+    }
+}
+
+/// What the call sets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Options {
+    /// Unit in place of the drawing's own.
+    pub units: Option<Units>,
+    /// Scale of the drawing, 0.5 for 1:2.
+    pub scale: Option<f64>,
+    /// Ends of lines up to this far apart are joined, mm.
+    pub gap_mm: f64,
+    /// The front face is the right or upper end.
+    pub flip: bool,
+    /// Sheet of a workbook; none: the first.
+    pub sheet: Option<String>,
+    /// Diameter of the bar.
+    pub stock_mm: Option<f64>,
+    /// Path of the machine file as it is to stand in the job.
+    pub machine: Option<String>,
+    /// Name of the material.
+    pub material: Option<String>,
+}
+
+/// A draft.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Draft {
+    /// The job's text.
+    pub text: String,
+    /// What was decided, taken and not understood; also stands in the text.
+    pub notes: Vec<String>,
+}
+
+/// Drafts a job from the bytes of a file, by the ending of its name. A machine named in the options counts from `base_dir`.
+///
+/// # Errors
+/// What keeps a job from being drafted, with the place where there is one.
+pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<Draft, Vec<Diag>> {
+    let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
+    let name = path.file_stem().map_or_else(|| "shaft".to_owned(), |n| n.to_string_lossy().into_owned());
+    let (sections, material, notes) = match ending.as_str() {
+        "dxf" => of_drawing(path, bytes, options).map_err(|diag| vec![diag])?,
+        "csv" | "txt" | "tsv" => table::of_csv(path, bytes).map(|s| (s, None, Vec::new()))?,
+        "xlsx" | "xls" | "ods" => {
+            let (sections, notes) = table::of_workbook(path, bytes, options.sheet.as_deref())?;
+            (sections, None, notes)
+        }
+        "dwg" => {
+            return Err(vec![
+                Diag::new(format!("{} is a DWG file", path.display())).help("save the drawing as DXF, R12 to 2018"),
+            ]);
+        }
+        _ => {
+            return Err(vec![
+                Diag::new(format!("{} has none of the endings that tell what it is", path.display()))
+                    .help("a drawing ends in .dxf, a table in .csv or .xlsx"),
+            ]);
+        }
+    };
+    if sections.is_empty() || sections.len() > SECTIONS_MAX {
+        let what = format!("{} gives {} sections", path.display(), sections.len());
+        return Err(vec![Diag::new(what).help(format!("a shaft has 1 to {SECTIONS_MAX} sections"))]);
+    }
+    let mut notes = notes;
+    for (i, section) in sections.iter().enumerate().filter(|(_, s)| labels::needs_tolerance(s)) {
+        notes.push(format!(
+            "CHECK: section {} is too thin for a general tolerance ({} mm): give it a `tolerance`.",
+            i + 1,
+            section.largest_mm()
+        ));
+    }
+    let from = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+    let content = yaml::Content {
+        from: &from,
+        name: &name,
+        sections: &sections,
+        material: material.as_deref(),
+        notes: &notes,
+        options,
+    };
+    let text = yaml::job(&content);
+    match input::read_job_text("draft.yaml", &text, base_dir) {
+        Ok(_) => Ok(Draft { text, notes }),
+        Err(mut diags) => {
+            let first = Diag::new(format!("{} does not make a job that can be planned", path.display()))
+                .help("what follows points into the drafted text");
+            diags.insert(0, first);
+            Err(diags)
+        }
+    }
+}
+
+type Drafted = (Vec<Section>, Option<String>, Vec<String>);
+
+fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, Diag> {
+    let load::Loaded { mut collected, mut notes } = load::load(path, bytes, options)?;
+    if let Some(factor) = labels::enlarged(&collected).filter(|_| options.scale.is_none()) {
+        let tidy = (factor * 1e4).round() / 1e4;
+        notes.push(format!(
+            "CHECK: the lengths that the dimensions name are {tidy} times what is drawn: the drawing is taken for one at a scale of {}. If not so: `--scale 1`.",
+            (1e4 / factor).round() / 1e4
+        ));
+        collected.enlarge(factor);
+    }
+    let found = axis::find(&collected.segments, options.gap_mm)?;
+    notes.push(found.how.clone());
+    let pieces = profile::profile(&found, options.gap_mm, &mut notes)?;
+    let (first, last) = (pieces.first().map_or(0.0, |p| p.z0), pieces.last().map_or(0.0, |p| p.z1));
+    let mut sections = sections::sections(&pieces, &found.axis, options.flip, &mut notes);
+    let front = if options.flip { last } else { first };
+    let level = found.axis.along.x > 0.5;
+    let (side, other) = if level { ("left", "right") } else { ("lower", "upper") };
+    let (side, other) = if options.flip { (other, side) } else { (side, other) };
+    notes.push(format!(
+        "CHECK: the front face, which leaves the bush first, is the {side} end, at {}; `--flip` {} makes it the {other} end.",
+        found.axis.point(front, 0.0).text(),
+        if options.flip { "left out" } else { "in the call" }
+    ));
+    let places = labels::Places { axis: &found.axis, front, sign: if options.flip { -1.0 } else { 1.0 } };
+    let said = labels::read_all(&collected, &places, &mut sections);
+    if let Some(material) = &said.material {
+        notes.push(format!("The drawing names the material {material}."));
+    }
+    notes.extend(said.taken);
+    notes.extend(said.left.into_iter().map(|l| format!("NOT UNDERSTOOD: {l}.")));
+    for left in collected.left() {
+        notes.push(format!(
+            "NOT READ: {} {} on layer `{}`, the first at {}: {}.",
+            left.count,
+            left.what,
+            left.layer,
+            left.at.text(),
+            left.why
+        ));
+    }
+    notes.extend(beside(&found, &pieces));
+    Ok((sections, said.material, notes))
+}
+
+/// Edges that are not part of the contour: by layer, those inside it apart, and how near the others come to it.
+fn beside(found: &axis::Found, pieces: &[profile::Piece]) -> Vec<String> {
+    /// Nearer than this to an end of the contour, a line looks as if it belonged to it.
+    const NEAR_MM: f64 = 1.0;
+    let inside = |p: Point| {
+        let (z, r) = found.axis.of(p);
+        pieces.iter().any(|piece| piece.z0 <= z && z <= piece.z1 && r.abs() <= piece.r0.max(piece.r1) + NEAR_MM / 10.0)
+    };
+    let mut by_layer: BTreeMap<(&str, &str, bool), (usize, Point, Option<(f64, Point)>)> = BTreeMap::new();
+    for segment in &found.rest {
+        let within = inside(segment.a) && inside(segment.b);
+        let entry = by_layer.entry((segment.entity, &segment.layer, within)).or_insert((0, segment.a, None));
+        entry.0 += 1;
+        for end in [segment.a, segment.b].into_iter().filter(|_| !within) {
+            let ends = found.contour.iter().flat_map(|c| [c.a, c.b]);
+            let near = ends.map(|p| p.distance(end)).fold(f64::INFINITY, f64::min);
+            if near <= NEAR_MM && entry.2.is_none_or(|(d, _)| near < d) {
+                entry.2 = Some((near, end));
+            }
+        }
+    }
+    let told = by_layer.into_iter().map(|((entity, layer, within), (count, at, near))| {
+        let near = near.map_or(String::new(), |(mm, end)| {
+            format!(
+                " CHECK: one ends {} mm beside the contour, at {}: if it belongs to it, use a larger `--gap`.",
+                (mm * 1e3).round() / 1e3,
+                end.text()
+            )
+        });
+        let what = if within {
+            "INSIDE THE CONTOUR, not used (edges, holes, threads, keyseats)"
+        } else {
+            "NOT PART OF THE CONTOUR"
+        };
+        format!("{what}: {count} {entity} on layer `{layer}`, the first at {}.{near}", at.text())
+    });
+    told.collect()
+}

@@ -1,0 +1,210 @@
+//! What a text of a drawing or a cell of a table says of a surface: diameter, tolerance, thread, roughness.
+
+use crate::job::iso286;
+use crate::job::thread::Thread;
+
+/// What was read from a text.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Said {
+    /// Whether it is about a diameter (`Ø`), not a length.
+    pub diameter: bool,
+    /// The number in it.
+    pub number: Option<f64>,
+    /// As in a job: `h6`, or `[-0.05, 0]`.
+    pub tolerance: Option<String>,
+    /// A metric thread.
+    pub thread: Option<Thread>,
+    /// Roughness in µm.
+    pub ra_um: Option<f64>,
+    /// What of it was not understood.
+    pub unknown: Option<String>,
+}
+
+/// The plain text of a drawing's text: `%%c` and formatting codes resolved, fractions stacked with `^` or `/` as
+/// `upper/lower`.
+pub fn plain(text: &str) -> String {
+    let mut out = String::new();
+    let mut rest = text;
+    while let Some(c) = rest.chars().next() {
+        let lower = rest.get(..3).unwrap_or_default().to_lowercase();
+        if let Some(sign) = [("%%c", 'Ø'), ("%%p", '±'), ("%%d", '°')].iter().find(|(code, _)| *code == lower) {
+            out.push(sign.1);
+            rest = &rest[3..];
+            continue;
+        }
+        if lower.starts_with("%%") && lower.ends_with(['u', 'o', 'k']) {
+            rest = &rest[3..];
+            continue;
+        }
+        rest = &rest[c.len_utf8()..];
+        match c {
+            '{' | '}' => {}
+            '\u{2205}' | '\u{2300}' | 'ø' => out.push('Ø'),
+            '\\' => {
+                let Some(code) = rest.chars().next() else { break };
+                rest = &rest[code.len_utf8()..];
+                match code {
+                    'P' | 'X' | '~' => out.push(' '),
+                    '\\' | '{' | '}' => out.push(code),
+                    'S' => {
+                        let (stack, behind) = rest.split_once(';').unwrap_or((rest, ""));
+                        out.push(' ');
+                        out.push_str(&stack.replace(['^', '#'], "/"));
+                        rest = behind;
+                    }
+                    'U' if rest.starts_with('+') => {
+                        let hex = rest.get(1..5).and_then(|h| u32::from_str_radix(h, 16).ok()).and_then(char::from_u32);
+                        if let Some(sign) = hex {
+                            out.push(if matches!(sign, '\u{2205}' | '\u{2300}') { 'Ø' } else { sign });
+                            rest = &rest[5..];
+                        }
+                    }
+                    'L' | 'l' | 'O' | 'o' | 'K' | 'k' => {}
+                    // A code with a value up to a semicolon: font, height, colour, width…
+                    _ => rest = rest.split_once(';').map_or("", |(_, behind)| behind),
+                }
+            }
+            c if c.is_whitespace() => out.push(' '),
+            c => out.push(c),
+        }
+    }
+    out.split_whitespace().collect::<Vec<_>>().join(" ")
+}
+
+/// A number with a point or a comma.
+pub fn number(text: &str) -> Option<f64> {
+    let text = text.trim().replace(',', ".");
+    let digits = text.trim_start_matches(['+', '-']);
+    let plain = !digits.is_empty() && digits.chars().all(|c| c.is_ascii_digit() || c == '.');
+    text.parse().ok().filter(|_| plain)
+}
+
+/// Reads a plain text.
+pub fn read(text: &str) -> Said {
+    let mut said = Said::default();
+    // The parts are told apart by spaces; those that belong together are written together first.
+    let text = text.replace("Ø ", "Ø").replace("± ", "±").replace(" x ", "x").replace(" × ", "x").replace('×', "x");
+    let text = text.replace(" / ", "/").replace("Ra ", "Ra");
+    let mut unknown: Vec<String> = Vec::new();
+    let mut limits: Vec<f64> = Vec::new();
+    for word in text.split_whitespace() {
+        if !one(word, &mut said, &mut limits) {
+            unknown.push(word.to_owned());
+        }
+    }
+    match limits[..] {
+        [] => {}
+        [a, b] if said.tolerance.is_none() && a != b => said.tolerance = Some(deviations(a.min(b), a.max(b))),
+        _ => unknown.push(limits.iter().map(f64::to_string).collect::<Vec<_>>().join(" ")),
+    }
+    if !unknown.is_empty() {
+        said.unknown = Some(unknown.join(" "));
+    }
+    said
+}
+
+fn deviations(lower: f64, upper: f64) -> String {
+    format!("[{lower}, {upper}]")
+}
+
+/// One word; whether it was understood.
+fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
+    if word == "<>" {
+        return true;
+    }
+    if let Some(rest) = word.strip_prefix('Ø') {
+        if said.diameter {
+            return false;
+        }
+        said.diameter = true;
+        return rest.is_empty() || rest == "<>" || size(rest, said, limits);
+    }
+    let lower = word.to_lowercase();
+    if let Some(ra) = lower.strip_prefix("ra").and_then(number).filter(|ra| *ra > 0.0) {
+        return said.ra_um.replace(ra).is_none();
+    }
+    if word.starts_with('M') && word[1..].starts_with(|c: char| c.is_ascii_digit()) {
+        // A tolerance class of the thread follows a dash: it is not planned with.
+        let designation = word.split('-').next().unwrap_or(word).replace(',', ".");
+        return match Thread::parse(&designation) {
+            Ok(thread) => said.thread.replace(thread).is_none(),
+            Err(_) => false,
+        };
+    }
+    if let Some(both) = word.strip_prefix('±').and_then(number) {
+        return said.tolerance.replace(deviations(-both.abs(), both.abs())).is_none();
+    }
+    if iso286::shaft_limits(word, 10.0).is_ok() {
+        return said.tolerance.replace(word.to_owned()).is_none();
+    }
+    if let Some((a, b)) = word.split_once('/')
+        && let (Some(a), Some(b)) = (number(a), number(b))
+    {
+        limits.extend([a, b]);
+        return true;
+    }
+    if word.starts_with(['+', '-']) || (word == "0" && said.number.is_some()) {
+        return number(word).map(|v| limits.push(v)).is_some();
+    }
+    size(word, said, limits)
+}
+
+/// A number with what may stand right behind it: `18h6`, `18±0.1`, `18+0.1/-0.2`.
+fn size(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
+    let end = word.find(|c: char| !c.is_ascii_digit() && c != '.' && c != ',').unwrap_or(word.len());
+    let (digits, behind) = word.split_at(end);
+    let Some(value) = number(digits).filter(|_| said.number.is_none()) else { return false };
+    said.number = Some(value);
+    behind.is_empty() || behind == "mm" || one(behind, said, limits)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn said(text: &str) -> Said {
+        read(&plain(text))
+    }
+
+    #[test]
+    fn codes_of_drawings_are_resolved() {
+        for (text, says) in [
+            ("%%c18 h6", "Ø18 h6"),
+            ("%%C<> %%p0.1", "Ø<> ±0.1"),
+            ("{\\fArial|b0;\\H2.5;\\U+220518} h6", "Ø18 h6"),
+            ("%%c20 \\S+0.02^-0.01;", "Ø20 +0.02/-0.01"),
+            ("a\\Pb", "a b"),
+            ("%%uM16x1.5", "M16x1.5"),
+            ("\\", ""),
+        ] {
+            assert_eq!(plain(text), says, "{text}");
+        }
+    }
+
+    #[test]
+    fn diameters_tolerances_threads_and_roughness() {
+        let of = |t: &str| {
+            let s = said(t);
+            (s.diameter, s.number, s.tolerance, s.thread.map(|t| t.designation), s.ra_um)
+        };
+        let h6 = Some("h6".to_owned());
+        assert_eq!(of("%%c18 h6"), (true, Some(18.0), h6.clone(), None, None));
+        assert_eq!(of("Ø18h6 Ra 0,8"), (true, Some(18.0), h6.clone(), None, Some(0.8)));
+        assert_eq!(of("%%c<> h6"), (true, None, h6, None, None));
+        assert_eq!(of("Ø 20 ±0.1"), (true, Some(20.0), Some("[-0.1, 0.1]".into()), None, None));
+        assert_eq!(of("%%c20 \\S+0.02^-0.01;"), (true, Some(20.0), Some("[-0.01, 0.02]".into()), None, None));
+        assert_eq!(of("Ø20 0/-0,05"), (true, Some(20.0), Some("[-0.05, 0]".into()), None, None));
+        assert_eq!(of("M16x1,5-6g"), (false, None, None, Some("M16x1.5".into()), None));
+        assert_eq!(of("M16 x 1.5"), (false, None, None, Some("M16x1.5".into()), None));
+        assert_eq!(of("120"), (false, Some(120.0), None, None, None));
+    }
+
+    #[test]
+    fn what_is_not_understood_is_kept() {
+        assert_eq!(said("Ø18 H7").unknown.as_deref(), Some("H7"));
+        assert_eq!(said("harden and grind").unknown.as_deref(), Some("harden and grind"));
+        assert_eq!(said("Ø18 h6 h7").unknown.as_deref(), Some("h7"));
+        assert_eq!(said("M16x99").unknown.as_deref(), Some("M16x99"));
+        assert_eq!(said("Ø18 +0.1").unknown.as_deref(), Some("0.1"));
+    }
+}

@@ -1,0 +1,172 @@
+//! The draft as a commented job file. What the drawing or table does not say stands as a placeholder and is called one.
+
+use super::Options;
+use super::sections::{Kind, Section};
+use crate::input::TEMPLATE;
+
+/// Common diameters of drawn bar, mm. Common practice, no source.
+const BARS_MM: [f64; 32] = [
+    2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0,
+    25.0, 26.0, 28.0, 30.0, 32.0, 36.0, 38.0, 40.0, 42.0, 45.0, 50.0, 60.0,
+];
+/// Width of a line of remarks.
+const COLUMNS: usize = 110;
+
+/// What goes into the file.
+pub struct Content<'a> {
+    /// File it is drafted from.
+    pub from: &'a str,
+    /// Name of the shaft.
+    pub name: &'a str,
+    /// Sections from the front.
+    pub sections: &'a [Section],
+    /// Material, where one was named.
+    pub material: Option<&'a str>,
+    /// What was decided, taken and not understood.
+    pub notes: &'a [String],
+    /// The call's own values.
+    pub options: &'a Options,
+}
+
+/// Text that is one value of YAML whatever stands in it.
+fn quoted(text: &str) -> String {
+    let plain = text.chars().all(|c| c.is_ascii_alphanumeric() || " -_./".contains(c))
+        && text.starts_with(|c: char| c.is_ascii_alphabetic())
+        && !text.ends_with(' ')
+        && !text.contains(" -")
+        && !["true", "false", "null", "yes", "no", "on", "off", "y", "n"].contains(&text.to_lowercase().as_str());
+    if plain { text.to_owned() } else { serde_json::to_string(text).unwrap_or_else(|_| "\"\"".into()) }
+}
+
+/// A remark, wrapped; control characters would end it.
+fn remark(out: &mut String, text: &str) {
+    let text: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let mut line = String::from("#");
+    for word in text.split_whitespace() {
+        if line.chars().count() + word.chars().count() >= COLUMNS {
+            out.push_str(&line);
+            out.push_str("\n#  ");
+            line.clear();
+        }
+        line.push(' ');
+        line.push_str(word);
+    }
+    out.push_str(&line);
+    out.push('\n');
+}
+
+/// The job file.
+pub fn job(content: &Content) -> String {
+    let mut out = String::new();
+    remark(
+        &mut out,
+        &format!(
+            "Drafted from {}. A draft: check every line against the drawing before you plan with it.",
+            content.from
+        ),
+    );
+    remark(&mut out, "Lengths in mm, sections from the front face: the end that leaves the guide bush first.");
+    if !content.notes.is_empty() {
+        out.push_str("#\n# What was decided, taken and not understood:\n");
+        for note in content.notes {
+            remark(&mut out, &format!("- {note}"));
+        }
+    }
+    out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(content.name)));
+    match content.options.material.as_deref().or(content.material) {
+        Some(material) => out.push_str(&format!("  material: {}\n", quoted(material))),
+        None => out.push_str("  material: C45                 # PLACEHOLDER: the drawing names none that is known\n"),
+    }
+    out.push_str("  sections:\n");
+    for section in content.sections {
+        out.push_str(&line(section));
+    }
+    out.push_str("  # straightness: 0.3           # bow left in the turned shaft, mm per m: measure yours\n\n");
+    let largest = content.sections.iter().map(Section::largest_mm).fold(0.0, f64::max);
+    let length: f64 = content.sections.iter().map(|s| s.length_mm).sum();
+    match content.options.stock_mm {
+        Some(mm) => out.push_str(&format!("stock: {{diameter: {mm}, bar_length: 3000}}\n")),
+        None => {
+            let mm = BARS_MM.into_iter().find(|d| *d >= largest).unwrap_or_else(|| (largest / 5.0).ceil() * 5.0);
+            // Past the usual bar the shaft itself tells how long it must be at least.
+            let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
+            out.push_str(&format!(
+                "stock: {{diameter: {mm}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
+            ));
+        }
+    }
+    match &content.options.machine {
+        Some(path) => out.push_str(&format!("\nmachine: {}\n", serde_json::to_string(path).unwrap_or_default())),
+        None => {
+            out.push_str("\n# PLACEHOLDER: an invented machine. Name the file of yours: `machine: my-machine.yaml`, or draft with\n# `--machine my-machine.yaml`.\n");
+            out.push_str(template_machine());
+            out.push('\n');
+        }
+    }
+    out.push_str(
+        "\n# PLACEHOLDER: common values. Set your own.\ncutting:\n  tools: single                 # single | opposed\n  \
+         # vc: ...                     # m/min; left out: the middle of the material's usual range\n  \
+         # feed: ...                   # mm/rev; left out: from the roughness, never above 0.15\n  \
+         ap_max: 1.5\n  ap_finish: 0.25\n  speed_floor: 0.6\n",
+    );
+    out
+}
+
+/// The machine of the commented job to start from.
+fn template_machine() -> &'static str {
+    let from = TEMPLATE.find("\nmachine:").map_or(0, |i| i + 1);
+    let to = TEMPLATE.find("\ncutting:").unwrap_or(TEMPLATE.len());
+    TEMPLATE.get(from..to).unwrap_or_default().trim_end_matches('\n')
+}
+
+fn line(section: &Section) -> String {
+    let mut text = format!("    - {{length: {}", section.length_mm);
+    text += &match &section.kind {
+        Kind::Cylinder(d) => format!(", diameter: {d}"),
+        Kind::Groove(d) => format!(", diameter: {d}, kind: groove"),
+        Kind::Knurl(d) => format!(", diameter: {d}, kind: knurl"),
+        Kind::Taper(a, b) => format!(", taper: [{a}, {b}]"),
+        Kind::Thread(designation, _) => format!(", thread: {designation}"),
+        Kind::Flats(across, sides, on) => {
+            let on = on.map_or(String::new(), |d| format!(", diameter: {d}"));
+            format!(", across_flats: {across}, sides: {sides}{on}")
+        }
+    };
+    if let Some(tolerance) = &section.tolerance {
+        text += &format!(", tolerance: {tolerance}");
+    }
+    if let Some(ra) = section.ra_um {
+        text += &format!(", ra: {ra}");
+    }
+    if let Some(name) = &section.name {
+        text += &format!(", name: {}", quoted(name));
+    }
+    text.push('}');
+    if !section.remarks.is_empty() {
+        let remarks: String =
+            section.remarks.join(", ").chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+        text += &format!("   # {remarks}");
+    }
+    text.push('\n');
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn texts_are_one_value_whatever_stands_in_them() {
+        for text in ["plain name", "a: b", "# x", "1", "yes", "- a", "a -b", "\"q\"", "ä{}", "a\nb"] {
+            let read: serde_json::Value =
+                serde_saphyr::from_str(&format!("k: {}\n", quoted(text))).unwrap_or_else(|e| panic!("{text}: {e}"));
+            assert_eq!(read["k"], text);
+        }
+    }
+
+    #[test]
+    fn a_machine_stands_in_the_template() {
+        assert!(template_machine().starts_with("machine:") && template_machine().contains("part_off"));
+        assert!(!template_machine().contains("cutting"));
+    }
+}

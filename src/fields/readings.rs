@@ -1,0 +1,70 @@
+//! The quantities of a readings file, for `fit`.
+
+use super::{Field, SHAFT_LENGTH_MAX_MM, optional, required};
+
+/// Most set-ups of a file.
+pub const SET_UPS_MAX: usize = 100;
+/// Most dial readings of a set-up.
+pub const READINGS_MAX: usize = 200;
+
+/// Diameter of the measured bar.
+pub const DIAMETER: Field = required("readings.diameter", "diameter of the measured bar", "mm", 0.1, 120.0);
+/// Front end of the bar.
+pub const FRONT: Field = required(
+    "readings.set_ups.front",
+    "distance from the bush face to the bar's front end",
+    "mm",
+    1.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// Place of the headstock.
+pub const HEADSTOCK: Field = required(
+    "readings.set_ups.headstock",
+    "distance from the bush face to the nose of the headstock's collet",
+    "mm",
+    1.0,
+    5000.0,
+);
+/// Place of the counter-spindle.
+pub const GRIP: Field = required(
+    "readings.set_ups.grip",
+    "distance from the bush face to the nose of the counter-spindle's collet",
+    "mm",
+    0.5,
+    6000.0,
+);
+/// First natural frequency.
+pub const FREQUENCY: Field =
+    required("readings.set_ups.frequency", "first lateral natural frequency, from a tap", "Hz", 0.5, 20_000.0);
+/// Load on the bar.
+pub const LOAD: Field = required("readings.set_ups.dial.load", "load on the bar", "N", 0.1, 20_000.0);
+/// Place of the load.
+pub const AT: Field = required(
+    "readings.set_ups.dial.at",
+    "distance from the bush face to the load, behind it below 0",
+    "mm",
+    -5000.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// Place of the dial indicator.
+pub const READ_AT: Field = required(
+    "readings.set_ups.dial.read_at",
+    "distance from the bush face to the dial indicator, behind it below 0",
+    "mm",
+    -5000.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// What the dial shows.
+pub const DEFLECTION: Field = required(
+    "readings.set_ups.dial.deflection",
+    "change the dial shows under the load, against it below 0",
+    "µm",
+    -20_000.0,
+    20_000.0,
+);
+/// Error of the dial.
+pub const DIAL_ERROR: Field = optional("readings.errors.dial", "error of a dial reading", "µm", 0.01, 1000.0, 1.0);
+/// Error of the load.
+pub const LOAD_ERROR: Field = optional("readings.errors.load", "error of a load, as a share", "", 0.0, 0.5, 0.02);
+/// Error of a frequency.
+pub const TAP_ERROR: Field = optional("readings.errors.tap", "error of a frequency, as a share", "", 0.0001, 0.5, 0.01);

@@ -1,0 +1,46 @@
+//! Numbers of fixed wishes and of a family of parts.
+
+use super::{Field, SHAFT_LENGTH_MAX_MM, required};
+
+/// Turned length of a hand-over that must be made.
+pub const WISH_HAND_OVER: Field =
+    required("wishes.hand_over_at", "turned length at which a hand-over must be made", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+/// The same with a nose.
+pub const WISH_AT: Field =
+    required("wishes.hand_over_at.at", "turned length of the hand-over", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+/// Where the nose then stands.
+pub const WISH_NOSE: Field = required(
+    "wishes.hand_over_at.nose",
+    "place of the counter-spindle's nose from the front face",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// An end of a stretch never to grip.
+pub const WISH_NEVER_GRIP: Field = required(
+    "wishes.never_grip",
+    "front or rear end of a stretch that no grip may touch",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
+/// Most hand-overs.
+pub const WISH_AT_MOST: Field =
+    required("wishes.at_most_hand_overs", "most hand-overs of a part, the first grip among them", "", 0.0, 100.0);
+/// First length of a family.
+pub const VARY_LENGTH_FROM: Field =
+    required("vary.length.from", "first length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
+/// Last length of a family.
+pub const VARY_LENGTH_TO: Field =
+    required("vary.length.to", "last length of the varied section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
+/// Step of the length.
+pub const VARY_LENGTH_STEP: Field =
+    required("vary.length.step", "distance of two lengths", "mm", 0.001, SHAFT_LENGTH_MAX_MM);
+/// First diameter of a family.
+pub const VARY_DIAMETER_FROM: Field =
+    required("vary.diameter.from", "first diameter of the varied section", "mm", 0.1, 120.0);
+/// Last diameter of a family.
+pub const VARY_DIAMETER_TO: Field =
+    required("vary.diameter.to", "last diameter of the varied section", "mm", 0.1, 120.0);
+/// Step of the diameter.
+pub const VARY_DIAMETER_STEP: Field = required("vary.diameter.step", "distance of two diameters", "mm", 0.001, 120.0);

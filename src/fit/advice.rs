@@ -1,0 +1,99 @@
+//! Which reading to add: readings are tried in the model, and the one that would tell most is told.
+
+use super::MOST_ERROR;
+use super::least_squares::{derivatives, spread};
+use super::model::Model;
+use crate::job::readings::{Dial, Grip, SetUp, Support};
+
+/// Load of a reading that is proposed where the set-up has none, N.
+const USUAL_LOAD_N: f64 = 100.0;
+/// Places tried along each stretch of the bar.
+const PLACES: usize = 12;
+/// Distance kept from bush and collets, mm: room for the dial's stylus and the load.
+const ROOM_MM: f64 = 5.0;
+
+/// The single reading that makes the loose supports best known, in words; nothing where none can be tried.
+pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[usize]) -> Option<String> {
+    let support = model.readings.fit[*loose.first()?];
+    let given = derivatives(at, &|p: &[f64]| model.residuals(p))?;
+    let mut best: Option<(f64, String)> = None;
+    for (set_up, is_new) in set_ups(model, support) {
+        for place in places(model, &set_up) {
+            let load_n = set_up.dial.iter().map(|d| d.load_n).fold(0.0, f64::max);
+            let load_n = if load_n > 0.0 { load_n } else { USUAL_LOAD_N };
+            let dial = [Dial { load_n, at_mm: place, read_at_mm: place, deflection_um: 0.0 }];
+            let expected = model.answers(at, &set_up, &dial, false)?.0[0];
+            let error = model.dial_error_um(expected);
+            let row = derivatives(at, &|p: &[f64]| Some(vec![model.answers(p, &set_up, &dial, false)?.0[0] / error]))?;
+            let mut rows = given.clone();
+            rows.extend(row);
+            let known = spread(&rows, at.len());
+            let error = loose.iter().map(|i| known.error(*i)).fold(0.0, f64::max);
+            if best.as_ref().is_none_or(|(least, _)| error < 0.98 * least) {
+                best = Some((error, in_words(&set_up, is_new, load_n, place, expected)));
+            }
+        }
+    }
+    let (error, words) = best?;
+    let names: Vec<&str> = loose.iter().map(|i| model.readings.fit[*i].name()).collect();
+    let names = names.join(" and ");
+    if error > MOST_ERROR {
+        return Some(format!("add several readings; {words} tells most, but alone it leaves {names} unsure"));
+    }
+    Some(format!("add {words}: it would make {names} known to ± {:.0} % or better", 100.0 * error))
+}
+
+/// The set-ups of the file, and new ones of the kind that loads the support.
+fn set_ups(model: &Model, support: Support) -> Vec<(SetUp, bool)> {
+    let readings = model.readings;
+    let mut list: Vec<(SetUp, bool)> = readings.set_ups.iter().map(|s| (s.clone(), false)).collect();
+    let Some(first) = readings.set_ups.first() else { return list };
+    let machine = &readings.machine;
+    if let (Support::CounterSpindle, Some(spindle)) = (support, &machine.counter_spindle) {
+        let holds =
+            |c: &&crate::job::Collet| c.smallest_mm <= readings.diameter_mm && readings.diameter_mm <= c.largest_mm;
+        if let Some(collet) = spindle.collets.iter().find(holds) {
+            let nose_mm = (spindle.nearest_mm + 2.0 * ROOM_MM).min(spindle.farthest_mm);
+            let grip = Some(Grip { nose_mm, hold_mm: collet.hold_mm });
+            let front_mm = first.front_mm.max(nose_mm + collet.hold_mm);
+            list.push((SetUp { grip, front_mm, dial: Vec::new(), frequency_hz: None, ..first.clone() }, true));
+        }
+    }
+    if support == Support::Headstock
+        && machine.no_bush.as_ref().is_some_and(|n| readings.diameter_mm <= n.max_bar_mm)
+        && readings.set_ups.iter().all(|s| s.headstock_mm.is_some())
+    {
+        let bare = SetUp { headstock_mm: None, grip: None, dial: Vec::new(), frequency_hz: None, ..first.clone() };
+        list.push((bare, true));
+    }
+    list
+}
+
+/// Places where load and dial can be, in front of the bush and behind it.
+fn places(model: &Model, set_up: &SetUp) -> Vec<f64> {
+    let machine = &model.readings.machine;
+    let front_to = set_up.grip.map_or(set_up.front_mm, |g| g.nose_mm);
+    let mut stretches = vec![(ROOM_MM, front_to - ROOM_MM)];
+    if let (Some(headstock_mm), Some(bush)) = (set_up.headstock_mm, &machine.bush) {
+        stretches.push((-headstock_mm + ROOM_MM, -bush.land_mm - ROOM_MM));
+    }
+    let mut places = Vec::new();
+    for (from, to) in stretches.into_iter().filter(|(from, to)| to > from) {
+        places.extend((0..=PLACES).map(|i| (from + (to - from) * i as f64 / PLACES as f64).round()));
+    }
+    places.dedup();
+    places
+}
+
+fn in_words(set_up: &SetUp, is_new: bool, load_n: f64, place: f64, expected_um: f64) -> String {
+    let dial = format!("{{load: {load_n}, at: {place}, deflection: …}} (about {expected_um:.0} µm)");
+    if !is_new {
+        return format!("a reading {dial} in the set-up `{}`", set_up.name);
+    }
+    match (set_up.grip, set_up.headstock_mm) {
+        (Some(grip), _) => {
+            format!("a set-up with `grip: {}` and a reading {dial}", grip.nose_mm)
+        }
+        _ => format!("a set-up with `holding: no_bush` and a reading {dial}"),
+    }
+}

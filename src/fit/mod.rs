@@ -1,0 +1,152 @@
+//! From measured to model: stiffnesses of bush, headstock and counter-spindle from a few dial readings and taps.
+//!
+//! The same beam on the same springs as in every plan is asked for what was measured; the logarithms of the stiffnesses
+//! are moved until the squares of the differences, each as a share of its reading's error, are least. What the readings
+//! do not determine is refused, with the reading that would determine it.
+
+mod advice;
+mod least_squares;
+mod model;
+
+use crate::diag::Diag;
+use crate::job::readings::{Fitted, FittedSupport, Readings, Support};
+use least_squares::{Fit, Spread, least_squares, spread};
+use model::Model;
+
+/// A standard error of the logarithm above this leaves the stiffness undetermined: known no better than by a factor 1.5.
+const MOST_ERROR: f64 = 0.4;
+/// Readings that lie further off than this many of their errors (root mean square) say that something else is wrong.
+const MOST_MISFIT: f64 = 6.0;
+/// Above this the readings do not fit as well as their errors say, which is told.
+const TOLD_MISFIT: f64 = 2.0;
+/// Starts of the search, as factors on the machine file's stiffnesses.
+const STARTS: [f64; 3] = [1.0, 8.0, 0.125];
+/// Limits of a stiffness, N/µm: what a machine file may say.
+const RANGE_N_PER_UM: [f64; 2] = [0.1, 10_000.0];
+/// A normal quantity lies within this many standard deviations in 95 of 100 cases.
+const LIKELY: f64 = 1.96;
+
+/// Fits the stiffnesses.
+///
+/// # Errors
+/// The readings do not determine a support, or no stiffness explains them: one diagnostic at the set-ups, with advice.
+pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
+    let model = Model::new(readings);
+    let refused = |diag: Diag| diag.at(readings.place.clone());
+    let unheld = || {
+        refused(
+            Diag::new("a set-up leaves the bar loose")
+                .help("the bar must be held at two places: check `grip` and `holding`"),
+        )
+    };
+    let start: Vec<f64> = readings.fit.iter().map(|s| model::stiffness(&readings.machine, *s).ln()).collect();
+    let [low, high] = RANGE_N_PER_UM.map(f64::ln);
+    let best = STARTS
+        .iter()
+        .filter_map(|factor| {
+            let from: Vec<f64> = start.iter().map(|p| (p + factor.ln()).clamp(low, high)).collect();
+            least_squares(&from, [low, high], |p| model.residuals(p))
+        })
+        .min_by(|a, b| a.cost.total_cmp(&b.cost))
+        .ok_or_else(unheld)?;
+    let known = spread(&best.jacobian, start.len());
+    let fitted = fitted(readings, &model, &best, &known);
+    // A wrong reading comes first: what it makes of the stiffnesses says nothing about what the others determine.
+    if fitted.misfit > MOST_MISFIT {
+        return Err(refused(misfit(&fitted)));
+    }
+    match undetermined(readings, &model, &start, &known) {
+        Some(diag) => Err(refused(diag)),
+        None => Ok(fitted),
+    }
+}
+
+/// The supports that are not determined, and what would determine them, looked for on the machine as its file has it: what
+/// was fitted to too few readings is no place to look from.
+fn undetermined(readings: &Readings, model: &Model, start: &[f64], known: &Spread) -> Option<Diag> {
+    let loose: Vec<usize> = (0..readings.fit.len()).filter(|i| known.error(*i) > MOST_ERROR).collect();
+    let names: Vec<&str> = loose.iter().map(|i| readings.fit[*i].name()).collect();
+    let first = *loose.first()?;
+    let support = readings.fit[first];
+    let never = support == Support::CounterSpindle && readings.set_ups.iter().all(|s| s.grip.is_none());
+    let what = match (never, names.as_slice()) {
+        (true, _) => "no set-up holds the bar in the counter-spindle, whose stiffness is to be fitted".to_string(),
+        (false, [one]) => format!("the readings do not determine the stiffness of the {one}"),
+        (false, several) => format!("the readings do not determine the stiffnesses of {}", several.join(" and ")),
+    };
+    let rest: Vec<&str> =
+        (0..readings.fit.len()).filter(|i| !loose.contains(i)).map(|i| readings.fit[i].key()).collect();
+    let leave = if rest.is_empty() { String::new() } else { format!(", or write `fit: [{}]`", rest.join(", ")) };
+    let add = advice::reading_to_add(model, start, &loose)
+        .unwrap_or_else(|| "measure with a thicker, shorter bar, so that the support gives way and not the bar".into());
+    Some(Diag::new(what).help(format!("{add}{leave}")))
+}
+
+fn misfit(fitted: &Fitted) -> Diag {
+    let worst = fitted.readings.iter().max_by(|a, b| a.off.abs().total_cmp(&b.off.abs()));
+    let worst = worst.map_or(String::new(), |r| {
+        let (measured, by_fit) = (rounded(r.measured), rounded(r.fitted));
+        format!("; farthest off is {} of {}: {measured} {} measured, {by_fit} fitted", r.reading, r.set_up, r.unit)
+    });
+    Diag::new(format!("no stiffness explains the readings{worst}"))
+        .help("check its places and units (N, mm, µm, Hz), preload the bar to take out play, then give larger `errors` if it is right")
+}
+
+fn rounded(value: f64) -> f64 {
+    (value * 100.0).round() / 100.0
+}
+
+fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fitted {
+    let rows = model.readings(&best.at);
+    let spare = rows.len().saturating_sub(readings.fit.len());
+    let squares: f64 = rows.iter().map(|r| r.off * r.off).sum();
+    let misfit = (squares / spare.max(1) as f64).sqrt();
+    // Readings worse than their errors say widen what is known; better ones do not narrow it.
+    let widened = if spare > 0 { misfit.max(1.0) } else { 1.0 };
+    let supports: Vec<FittedSupport> = readings
+        .fit
+        .iter()
+        .enumerate()
+        .map(|(i, support)| {
+            let (k, error) = (best.at[i].exp(), known.error(i) * widened);
+            FittedSupport {
+                support: *support,
+                stiffness_n_per_um: k,
+                standard_error: error,
+                likely_n_per_um: [k * (-LIKELY * error).exp(), k * (LIKELY * error).exp()],
+                before_n_per_um: model::stiffness(&readings.machine, *support),
+            }
+        })
+        .collect();
+    let mut notes = Vec::new();
+    if spare == 0 {
+        notes.push("As many readings as stiffnesses: nothing is left to check the model by. Add readings.".to_string());
+    } else if misfit > TOLD_MISFIT {
+        notes.push(format!(
+            "The readings lie {misfit:.1} times further off than their errors say; the standard errors are widened by it. Look for play, a slipping clamp or a wrong place."
+        ));
+    }
+    let fixed: Vec<&str> = Support::ALL
+        .into_iter()
+        .filter(|s| !readings.fit.contains(s) && model::has(&readings.machine, *s))
+        .map(Support::name)
+        .collect();
+    if !fixed.is_empty() {
+        notes.push(format!("Not fitted, taken from the machine file: {}.", fixed.join(", ")));
+    }
+    let inside = |s: &crate::job::readings::SetUp| s.grip.is_some_and(|g| s.front_mm > g.nose_mm + g.hold_mm);
+    if readings.machine.counter_spindle.as_ref().is_some_and(|c| c.sleeve.is_some())
+        && readings.set_ups.iter().any(inside)
+    {
+        notes.push("The sleeves in the bore count with the machine file's stiffness; they are not fitted.".to_string());
+    }
+    Fitted {
+        machine: readings.machine.name.clone(),
+        supports,
+        readings: rows,
+        misfit: if spare > 0 { misfit } else { 0.0 },
+        spare_readings: spare,
+        condition: known.condition(),
+        notes,
+    }
+}

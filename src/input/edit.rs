@@ -1,0 +1,318 @@
+//! Edits of a text in place: a value set, a key dropped, an item put in, taken out or moved. What is not touched stays as
+//! it is written, comments and all.
+//!
+//! Every edit reads the new text again and is refused where that does not hold what was meant.
+
+use super::tree::{Entry, Kind, Step, tree};
+use crate::diag::Diag;
+
+/// One edit of a text.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Edit {
+    /// The value at the end of the way becomes what is written here; maps on the way are made where they are missing.
+    /// An empty text drops the key.
+    Set(Vec<Step>, String),
+    /// An item is put into a list in front of an index, as written.
+    Insert(Vec<Step>, usize, String),
+    /// An item of a list is taken out.
+    Remove(Vec<Step>, usize),
+    /// An item of a list changes places with another.
+    Swap(Vec<Step>, usize, usize),
+}
+
+/// The text with an edit.
+///
+/// # Errors
+/// The text is not YAML that we read, the place is not there, or the edit cannot be made in place.
+pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
+    let root = tree(name, text)?;
+    let new = match edit {
+        Edit::Set(way, value) if value.trim().is_empty() => drop_key(text, &root, way),
+        Edit::Set(way, value) => set(text, &root, way, value),
+        Edit::Insert(way, index, item) => insert(text, &root, way, *index, item),
+        Edit::Remove(way, index) => remove(text, &root, way, *index),
+        Edit::Swap(way, a, b) => swap(text, &root, way, *a, *b),
+    };
+    let new = new.ok_or_else(|| Diag::new("this place cannot be edited here").help("edit the text itself"))?;
+    let after = tree(name, &new).map_err(|_| refused())?;
+    let kept = match edit {
+        Edit::Set(way, value) if value.trim().is_empty() => after.at(way).is_none(),
+        Edit::Set(way, value) => after.at(way).is_some_and(|e| e.text == meant(value)),
+        Edit::Insert(way, ..) => count(&after, way) == count(&root, way) + 1,
+        Edit::Remove(way, _) => count(&after, way) + 1 == count(&root, way),
+        Edit::Swap(way, ..) => count(&after, way) == count(&root, way),
+    };
+    if kept { Ok(new) } else { Err(refused()) }
+}
+
+fn refused() -> Diag {
+    Diag::new("this edit would change more than its place").help("edit the text itself")
+}
+
+fn count(root: &Entry, way: &[Step]) -> usize {
+    root.at(way).map_or(0, |e| e.entries.len())
+}
+
+/// A value as it is written in a map in brackets: as it is where that reads as one value, else quoted.
+fn written(value: &str) -> String {
+    let value = value.trim();
+    let text = format!("{{v: {value}}}");
+    let one = tree("", &text).is_ok_and(|root| {
+        let [only] = &root.entries[..] else { return false };
+        only.start == 4 && only.end == text.len() - 1
+    });
+    if one { value.to_owned() } else { quoted(value) }
+}
+
+fn quoted(value: &str) -> String {
+    let plain: String = value.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    format!("'{}'", plain.replace('\'', "''"))
+}
+
+/// What a value reads as once it is written.
+fn meant(value: &str) -> String {
+    let text = format!("{{v: {}}}", written(value));
+    tree("", &text).ok().and_then(|root| root.entries.first().map(|e| e.text.clone())).unwrap_or_default()
+}
+
+fn replaced(text: &str, from: usize, to: usize, with: &str) -> Option<String> {
+    Some(format!("{}{with}{}", text.get(..from)?, text.get(to..)?))
+}
+
+fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
+    if let Some(entry) = root.at(way) {
+        let gap = if entry.start == entry.end && !text[..entry.start].ends_with(' ') { " " } else { "" };
+        return replaced(text, entry.start, entry.end, &format!("{gap}{}", written(value)));
+    }
+    // The deepest map there is gets the rest of the way as maps in brackets.
+    let (depth, map) = (0..way.len()).rev().find_map(|n| Some((n, root.at(&way[..n])?)))?;
+    let mut new = written(value);
+    for step in way[depth + 1..].iter().rev() {
+        let Step::Key(key) = step else { return None };
+        new = format!("{{{key}: {new}}}");
+    }
+    let Step::Key(key) = &way[depth] else { return None };
+    let new = format!("{key}: {new}");
+    if map.kind == Kind::Scalar && map.text.is_empty() {
+        return replaced(text, map.start, map.end, &format!(" {{{new}}}"));
+    }
+    if map.kind != Kind::Map {
+        return None;
+    }
+    if map.flow {
+        let last = map.entries.last().map_or(map.start + 1, |e| e.end);
+        let comma = if map.entries.is_empty() { "" } else { ", " };
+        return replaced(text, last, last, &format!("{comma}{new}"));
+    }
+    let first = map.entries.first()?;
+    let indent = indent_of(text, first.from);
+    if depth == 0 {
+        let line_end = if text.ends_with('\n') { "" } else { "\n" };
+        return Some(format!("{text}{line_end}{indent}{new}\n"));
+    }
+    replaced(text, first.from, first.from, &format!("{new}\n{indent}"))
+}
+
+/// Blanks as wide as what stands in front of a byte on its line.
+fn indent_of(text: &str, byte: usize) -> String {
+    " ".repeat(text[line_start(text, byte)..byte].chars().count())
+}
+
+fn line_start(text: &str, byte: usize) -> usize {
+    text[..byte].rfind('\n').map_or(0, |i| i + 1)
+}
+
+/// First byte of the line behind the one a byte is on.
+fn next_line(text: &str, byte: usize) -> usize {
+    text[byte..].find('\n').map_or(text.len(), |i| byte + i + 1)
+}
+
+fn drop_key(text: &str, root: &Entry, way: &[Step]) -> Option<String> {
+    let Some(entry) = root.at(way) else { return Some(text.to_owned()) };
+    let (last, above) = way.split_last()?;
+    if matches!(last, Step::Item(_)) {
+        return None;
+    }
+    let map = root.at(above)?;
+    let index = map.entries.iter().position(|e| e.from == entry.from)?;
+    if map.entries.len() == 1 && !above.is_empty() {
+        return replaced(text, map.start, map.end, "{}");
+    }
+    cut(text, map, index)
+}
+
+/// The text without the entry of a map or list of several.
+fn cut(text: &str, above: &Entry, index: usize) -> Option<String> {
+    let entry = &above.entries[index];
+    let whole_lines = !above.flow && text[line_start(text, entry.from)..entry.from].trim().is_empty();
+    if whole_lines {
+        return replaced(text, line_start(text, entry.from), next_line(text, entry.end), "");
+    }
+    match (above.entries.get(index + 1), index.checked_sub(1).map(|i| &above.entries[i])) {
+        (Some(next), _) => replaced(text, entry.from, next.from, ""),
+        (None, Some(previous)) => replaced(text, previous.end, entry.end, ""),
+        (None, None) => replaced(text, entry.from, entry.end, ""),
+    }
+}
+
+/// The dash of an item of a list without brackets.
+fn dash(text: &str, item: &Entry) -> Option<usize> {
+    let start = line_start(text, item.from);
+    let dash = start + text[start..item.from].rfind('-')?;
+    text[start..dash].trim().is_empty().then_some(dash)
+}
+
+fn insert(text: &str, root: &Entry, way: &[Step], index: usize, item: &str) -> Option<String> {
+    let Some(list) = root.at(way).filter(|e| !(e.kind == Kind::Scalar && e.text.is_empty())) else {
+        return set(text, root, way, &format!("[{item}]"));
+    };
+    if list.kind != Kind::List {
+        return None;
+    }
+    if list.flow || list.entries.is_empty() {
+        let Some(at) = list.entries.get(index) else {
+            let last = list.entries.last().map_or(list.start + 1, |e| e.end);
+            let comma = if list.entries.is_empty() { "" } else { ", " };
+            return replaced(text, last, last, &format!("{comma}{item}"));
+        };
+        return replaced(text, at.from, at.from, &format!("{item}, "));
+    }
+    let first = dash(text, list.entries.first()?)?;
+    let indent = indent_of(text, first);
+    match list.entries.get(index) {
+        Some(next) => {
+            let at = line_start(text, dash(text, next)?);
+            replaced(text, at, at, &format!("{indent}- {item}\n"))
+        }
+        None => {
+            let at = next_line(text, list.end);
+            let line_end = if text[..at].ends_with('\n') { "" } else { "\n" };
+            replaced(text, at, at, &format!("{line_end}{indent}- {item}\n"))
+        }
+    }
+}
+
+fn remove(text: &str, root: &Entry, way: &[Step], index: usize) -> Option<String> {
+    let list = root.at(way).filter(|e| e.kind == Kind::List)?;
+    let item = list.entries.get(index)?;
+    if list.entries.len() == 1 {
+        return replaced(text, list.start, list.end, if list.flow { "[]" } else { "" })
+            .filter(|_| list.flow)
+            .or_else(|| replaced(text, dash(text, item)?, item.end, "[]"));
+    }
+    if list.flow {
+        return cut(text, list, index);
+    }
+    replaced(text, line_start(text, dash(text, item)?), next_line(text, item.end), "")
+}
+
+fn swap(text: &str, root: &Entry, way: &[Step], a: usize, b: usize) -> Option<String> {
+    let list = root.at(way).filter(|e| e.kind == Kind::List)?;
+    let (first, second) = (list.entries.get(a.min(b))?, list.entries.get(a.max(b))?);
+    if a == b {
+        return Some(text.to_owned());
+    }
+    let (one, other) = (text.get(first.start..first.end)?, text.get(second.start..second.end)?);
+    let between = text.get(first.end..second.start)?;
+    replaced(text, first.start, second.end, &format!("{other}{between}{one}"))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const TEXT: &str = "# A comment.
+shaft:
+  sections:
+    - {length: 20, diameter: 12, name: front}   # the journal
+    - length: 30   # in block form
+      diameter: 14
+    - {length: 5, taper: [14, 18]}
+stock: {diameter: 25}
+limits:
+";
+
+    fn way(path: &str) -> Vec<Step> {
+        path.split('.').map(|s| s.parse().map_or_else(|_| Step::Key(s.into()), Step::Item)).collect()
+    }
+
+    fn set(path: &str, value: &str) -> String {
+        edited("job", TEXT, &Edit::Set(way(path), value.into())).unwrap_or_else(|d| panic!("{path}: {d}"))
+    }
+
+    #[test]
+    fn a_value_is_set_where_it_stands_and_the_rest_stays() {
+        assert_eq!(set("shaft.sections.0.length", "21"), TEXT.replace("length: 20", "length: 21"));
+        assert_eq!(set("shaft.sections.1.length", "31.5"), TEXT.replace("length: 30 ", "length: 31.5 "));
+        assert_eq!(set("shaft.sections.2.taper", "[14, 20]"), TEXT.replace("[14, 18]", "[14, 20]"));
+        assert_eq!(set("shaft.sections.2.taper.1", "20"), TEXT.replace("18]", "20]"));
+    }
+
+    #[test]
+    fn what_would_break_out_of_its_place_is_quoted() {
+        assert_eq!(set("shaft.sections.0.length", "0,8"), TEXT.replace("length: 20", "length: '0,8'"));
+        assert_eq!(set("shaft.sections.0.name", "a}, b: {"), TEXT.replace("name: front", "name: 'a}, b: {'"));
+        assert_eq!(set("shaft.sections.1.diameter", "it's: #1"), TEXT.replace("diameter: 14", "diameter: 'it''s: #1'"));
+        assert_eq!(set("stock.diameter", "25\n- x"), TEXT.replace("{diameter: 25}", "{diameter: '25 - x'}"));
+    }
+
+    #[test]
+    fn missing_keys_and_maps_are_made_and_empty_values_drop_them() {
+        assert_eq!(set("shaft.sections.0.ra", "0.8"), TEXT.replace("name: front}", "name: front, ra: 0.8}"));
+        assert_eq!(set("shaft.sections.1.ra", "0.8"), TEXT.replace("- length: 30", "- ra: 0.8\n      length: 30"));
+        assert_eq!(set("limits.whip", "0.2"), TEXT.replace("limits:", "limits: {whip: 0.2}"));
+        assert_eq!(set("wishes.at_most_hand_overs", "2"), format!("{TEXT}wishes: {{at_most_hand_overs: 2}}\n"));
+        assert_eq!(set("shaft.sections.0.name", ""), TEXT.replace(", name: front", ""));
+        assert_eq!(set("shaft.sections.1.length", ""), TEXT.replace("length: 30   # in block form\n      ", ""));
+        assert_eq!(set("shaft.sections.0.ra", ""), TEXT);
+        assert_eq!(set("stock.diameter", ""), TEXT.replace("{diameter: 25}", "{}"));
+    }
+
+    #[test]
+    fn items_are_put_in_taken_out_and_moved() {
+        let edit = |edit: Edit| edited("job", TEXT, &edit).unwrap_or_else(|d| panic!("{d}"));
+        let list = way("shaft.sections");
+        let front = "    - {length: 20, diameter: 12, name: front}   # the journal\n";
+        let item = "{length: 1, diameter: 9}";
+        let put = |at: &str| TEXT.replace(at, &format!("    - {item}\n{at}"));
+        assert_eq!(edit(Edit::Insert(list.clone(), 0, item.into())), put(front));
+        assert_eq!(edit(Edit::Insert(list.clone(), 1, item.into())), put("    - length: 30"));
+        assert_eq!(
+            edit(Edit::Insert(list.clone(), 3, item.into())),
+            TEXT.replace("stock:", &format!("    - {item}\nstock:"))
+        );
+        assert_eq!(edit(Edit::Remove(list.clone(), 0)), TEXT.replace(front, ""));
+        assert_eq!(
+            edit(Edit::Remove(list.clone(), 1)),
+            TEXT.replace("    - length: 30   # in block form\n      diameter: 14\n", "")
+        );
+        let swapped = edit(Edit::Swap(list.clone(), 0, 2));
+        assert!(swapped.contains("- {length: 5, taper: [14, 18]}   # the journal"), "{swapped}");
+        let holes = edit(Edit::Insert(way("shaft.features"), 0, "{cross_hole: 5, at: 12}".into()));
+        assert!(holes.contains("shaft:\n  features: [{cross_hole: 5, at: 12}]\n  sections:"), "{holes}");
+        let none = edited("job", &holes, &Edit::Remove(way("shaft.features"), 0)).unwrap_or_else(|d| panic!("{d}"));
+        assert!(none.contains("features: []"), "{none}");
+    }
+
+    #[test]
+    fn what_cannot_be_done_in_place_is_refused() {
+        for edit in [
+            Edit::Set(way("shaft.sections.9.length"), "1".into()),
+            Edit::Set(way("stock.diameter.x"), "1".into()),
+            Edit::Remove(way("stock"), 0),
+            Edit::Insert(way("shaft.sections"), 0, "{a: 1}, {b: 2".into()),
+        ] {
+            assert!(edited("job", TEXT, &edit).is_err(), "{edit:?}");
+        }
+        assert!(edited("job", "a: [", &Edit::Set(way("a"), "1".into())).is_err());
+    }
+
+    #[test]
+    fn every_byte_of_a_value_leads_to_it() {
+        let root = tree("job", TEXT).unwrap_or_else(|d| panic!("{d}"));
+        let at = TEXT.find("taper").unwrap_or(0);
+        assert_eq!(root.way_to(at), way("shaft.sections.2.taper"));
+        assert_eq!(root.way_to(at + 11), way("shaft.sections.2.taper.1"));
+        assert_eq!(root.way_to(0), Vec::new());
+    }
+}

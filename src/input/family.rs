@@ -1,0 +1,216 @@
+//! A job as the family of its parts: one part without `vary`, else one for every combination of the varied values.
+//!
+//! The varied numbers are put into the tree of the file and the whole job is read again, so that a part of a family is
+//! checked like any other job: tolerances, interrupts and features are those of its own sizes.
+
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+use serde_saphyr::Spanned;
+
+use super::job::{MachineFrom, read_tree};
+use super::node::{Node, parse};
+use super::{file, shaft::tidy};
+use crate::diag::{Diag, Source};
+use crate::job::{Job, Range, Varied};
+
+/// A job file or document with its ranges.
+#[derive(Debug)]
+pub struct Family {
+    source: Arc<Source>,
+    base_dir: PathBuf,
+    machine: Option<PathBuf>,
+    tree: Spanned<Node>,
+    ranges: Vec<Range>,
+    values_mm: Vec<Vec<f64>>,
+    /// Rear end of each varied section as the file has it, mm.
+    ends_mm: Vec<f64>,
+}
+
+impl Family {
+    /// Reads a job file, with another machine file in place of the job's where one is given.
+    ///
+    /// # Errors
+    /// What keeps the text from being read; for a family everything that is wrong with its nominal part as well. What is
+    /// wrong with a single job is told by [`Family::part`].
+    pub fn read(path: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
+        let text = file::read_text(path).map_err(|diag| vec![diag])?;
+        let source = Arc::new(Source { path: path.to_owned(), text });
+        Family::of(source, path.parent().unwrap_or(Path::new("")), machine)
+    }
+
+    /// Reads a job document; `name` stands in messages, a machine named by a path counts from `base_dir`.
+    ///
+    /// # Errors
+    /// As [`Family::read`].
+    pub fn from_text(name: &str, text: String, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
+        if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+            return Err(vec![file::too_large(Path::new(name))]);
+        }
+        Family::of(Arc::new(Source { path: name.into(), text }), base_dir, machine)
+    }
+
+    fn of(source: Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
+        let tree = parse(&source).map_err(|diag| vec![diag])?;
+        let varies = matches!(&tree.value, Node::Map(entries)
+            if entries.iter().any(|(key, _)| matches!(&key.value, Node::Text(text) if text == "vary")));
+        let (mut ranges, mut ends_mm) = (Vec::new(), Vec::new());
+        if varies {
+            let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), &[])?;
+            ends_mm = nominal.vary.iter().map(|range| nominal.shaft.sections[range.section].to_mm).collect();
+            ranges = nominal.vary;
+        }
+        let values_mm = ranges.iter().map(Range::values_mm).collect();
+        let (base_dir, machine) = (base_dir.to_owned(), machine.map(Path::to_owned));
+        Ok(Family { source, base_dir, machine, tree, ranges, values_mm, ends_mm })
+    }
+
+    /// The ranges; empty for a single part.
+    pub fn ranges(&self) -> &[Range] {
+        &self.ranges
+    }
+
+    /// Number of parts; at least 1.
+    pub fn count(&self) -> usize {
+        self.values_mm.iter().map(Vec::len).product()
+    }
+
+    /// The varied values of a part in mm, in the order of the ranges; the last range runs fastest.
+    pub fn values_mm(&self, part: usize) -> Vec<f64> {
+        let mut rest = part;
+        let mut values: Vec<f64> = Vec::with_capacity(self.values_mm.len());
+        for of in self.values_mm.iter().rev() {
+            values.extend(of.get(rest % of.len()));
+            rest /= of.len();
+        }
+        values.reverse();
+        values
+    }
+
+    /// The job of a part.
+    ///
+    /// # Errors
+    /// Everything that is wrong with it, in file order.
+    pub fn part(&self, part: usize) -> Result<Job, Vec<Diag>> {
+        let values = self.values_mm(part);
+        let varied: Vec<(&Range, f64)> = self.ranges.iter().zip(values).collect();
+        let machine = MachineFrom::files(&self.base_dir, self.machine.as_deref());
+        if varied.is_empty() {
+            return read_tree(&self.source, &self.tree, machine, &[]);
+        }
+        let mut tree = self.tree.clone();
+        for ((range, value_mm), end_mm) in varied.iter().zip(&self.ends_mm) {
+            change(&mut tree, range, *value_mm, *end_mm);
+        }
+        read_tree(&self.source, &tree, machine, &varied)
+    }
+}
+
+/// Puts a value into the tree. What stands behind a section that grows or shrinks moves with its rear end.
+fn change(tree: &mut Spanned<Node>, range: &Range, value_mm: f64, end_mm: f64) {
+    let Some(shaft) = child(tree, "shaft") else { return };
+    let section = child(shaft, "sections").and_then(|sections| match &mut sections.value {
+        Node::List(items) => items.get_mut(range.section),
+        _ => None,
+    });
+    let Some(Node::Number(number)) = section.and_then(|s| child(s, range.varied.key())).map(|n| &mut n.value) else {
+        return;
+    };
+    let grown_mm = value_mm - *number;
+    *number = value_mm;
+    if range.varied == Varied::Diameter {
+        return;
+    }
+    let Some(Node::List(features)) = child(shaft, "features").map(|n| &mut n.value) else { return };
+    for feature in features {
+        // A keyseat stays as long as it is: it moves as a whole where it begins behind the section.
+        let begins = ["at", "from"].into_iter().find_map(|key| match child(feature, key).map(|n| &n.value) {
+            Some(Node::Number(at)) => Some(*at),
+            _ => None,
+        });
+        if begins.is_none_or(|at| at < end_mm) {
+            continue;
+        }
+        for key in ["at", "from", "to"] {
+            if let Some(Node::Number(at)) = child(feature, key).map(|n| &mut n.value) {
+                *at = tidy(*at + grown_mm);
+            }
+        }
+    }
+}
+
+/// The value of a key.
+fn child<'a>(node: &'a mut Spanned<Node>, key: &str) -> Option<&'a mut Spanned<Node>> {
+    match &mut node.value {
+        Node::Map(entries) => entries
+            .iter_mut()
+            .find(|(k, _)| matches!(&k.value, Node::Text(text) if text == key))
+            .map(|(_, value)| value),
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::FeatureKind;
+
+    fn family(vary: &str) -> Result<Family, Vec<Diag>> {
+        let text = super::super::TEMPLATE.replace(
+            "- {length: 210, diameter: 18, tolerance: h9, ra: 1.6}",
+            "- {length: 210, diameter: 18, tolerance: h9, ra: 1.6, name: body}",
+        );
+        Family::from_text("job.yaml", format!("{text}\nvary: {vary}\n"), Path::new("."), None)
+    }
+
+    #[test]
+    fn each_part_is_a_job_of_its_own_sizes_and_what_lies_behind_moves() {
+        let family = family("{length: {section: body, from: 200, to: 300, step: 50}, diameter: {section: 4, from: 17, to: 18, step: 0.5}}")
+            .expect("a family");
+        assert_eq!(family.count(), 9);
+        assert_eq!(family.values_mm(0), [200.0, 17.0]);
+        assert_eq!(family.values_mm(5), [250.0, 18.0]);
+        let (first, last) = (family.part(0).expect("a job"), family.part(8).expect("a job"));
+        assert_eq!(first.shaft.length_mm(), 470.2);
+        assert_eq!(last.shaft.length_mm(), 570.2);
+        assert_eq!(first.shaft.sections[3].largest_mm(), 17.0);
+        assert_ne!(first.input_digest, last.input_digest);
+        let keyseat = |job: &Job| {
+            job.shaft.features.iter().find_map(|f| match f.kind {
+                FeatureKind::Keyseat { from_mm, to_mm, .. } => Some((from_mm, to_mm)),
+                _ => None,
+            })
+        };
+        assert_eq!(keyseat(&first), Some((290.0, 330.0)));
+        assert_eq!(keyseat(&last), Some((390.0, 430.0)));
+        assert!(last.notes.iter().any(|n| n == "One part of a family: length of body 300 mm, diameter of body 18 mm."));
+    }
+
+    #[test]
+    fn a_job_without_ranges_is_one_part() {
+        let family = Family::from_text("job.yaml", super::super::TEMPLATE.to_owned(), Path::new("."), None);
+        let family = family.expect("a job");
+        assert_eq!((family.count(), family.ranges().len()), (1, 0));
+        let alone = super::super::read_job_text("job.yaml", super::super::TEMPLATE, Path::new("."));
+        assert_eq!(family.part(0), alone);
+    }
+
+    #[test]
+    fn what_is_wrong_with_a_range_is_told_with_its_place() {
+        for (vary, says) in [
+            ("{}", "names nothing to vary"),
+            ("{lenght: {section: 1, from: 1, to: 2, step: 1}}", "unknown key `lenght`"),
+            ("{length: {section: bodi, from: 1, to: 2, step: 1}}", "no section is called `bodi`"),
+            ("{length: {section: 99, from: 1, to: 2, step: 1}}", "no section is called `99`"),
+            ("{length: {section: body, from: 3, to: 2, step: 1}}", "goes from 3 to 2 mm"),
+            ("{length: {section: body, from: 3, to: 2000, step: 0.001}}", "asks for"),
+            ("{length: {section: body, from: 3, to: 20}}", "has no `step`"),
+            ("{diameter: {section: 3, from: 3, to: 20, step: 1}}", "no plain diameter to vary"),
+            ("{diameter: {section: body, from: 3, to: 20, step: 0}}", "`step` is 0 mm"),
+        ] {
+            let diags = family(vary).expect_err(vary);
+            assert_eq!(diags.len(), 1, "{vary}: {diags:?}");
+            assert!(diags[0].what.contains(says) && diags[0].place.is_some() && diags[0].help.is_some(), "{diags:?}");
+        }
+    }
+}

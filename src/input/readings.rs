@@ -1,0 +1,321 @@
+//! A readings file: what a shop measured on its machine, for `fit`.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use serde_saphyr::Spanned;
+
+use super::job::{MachineFrom, machine_of};
+use super::node::{Node, parse, place_of};
+use super::reader::{Map, Reader};
+use super::{machine_names, material};
+use crate::diag::{Diag, Source};
+use crate::fields::readings as fields;
+use crate::job::readings::{Dial, Errors, Grip, Readings, SetUp, Support};
+use crate::job::{Collet, Holding, Machine};
+
+const KEYS: [&str; 6] = ["machine", "material", "diameter", "fit", "errors", "set_ups"];
+const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip", "collet", "dial", "frequency"];
+const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
+const SUPPORTS: [(&str, Support); 3] =
+    [("bush", Support::Bush), ("headstock", Support::Headstock), ("counter_spindle", Support::CounterSpindle)];
+
+/// Reads readings. A relative path of a machine counts from `base_dir`.
+///
+/// # Errors
+/// Everything that is wrong: the file's complaints in its order, then the machine file's.
+pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
+    let tree = parse(source).map_err(|diag| vec![diag])?;
+    let mut r = Reader::new(Arc::clone(source));
+    let mut from_machine = Vec::new();
+    let read = r
+        .map(&tree, "the readings", &KEYS)
+        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
+    let mut diags = r.finish();
+    diags.extend(from_machine);
+    match read {
+        Some(readings) if diags.is_empty() => Ok(readings),
+        _ if diags.is_empty() => Err(vec![
+            Diag::new("the readings could not be read").help("this is a defect of the reader; please report it"),
+        ]),
+        _ => Err(diags),
+    }
+}
+
+fn parts(
+    r: &mut Reader,
+    source: &Arc<Source>,
+    map: &Map,
+    base_dir: &Path,
+    other_machine: Option<&Path>,
+    from_machine: &mut Vec<Diag>,
+) -> Option<Readings> {
+    let machine = machine_of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
+        .map(|(machine, _)| machine);
+    let material =
+        r.required(map, "material", "a name of the table, `C45`, or a map").and_then(|node| material::read(r, node));
+    let diameter = r.number(map, &fields::DIAMETER);
+    let errors = errors(r, map);
+    let node = r.required(map, "set_ups", "a list of set-ups, each with its readings");
+    let items = node.and_then(|node| r.list(node, "set_ups", fields::SET_UPS_MAX).map(|items| (node, items)));
+    // Without the machine the set-ups cannot be told right from wrong; what is wrong with it is told first.
+    let (machine, diameter_mm, (node, items)) = (machine?, diameter?, items?);
+    let fit = supports(r, map, &machine);
+    if items.is_empty() {
+        let diag = Diag::new("`set_ups` is empty").help("list at least one set-up with a reading");
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    let mut set_ups = Vec::with_capacity(items.len());
+    for (index, item) in items.iter().enumerate() {
+        set_ups.extend(set_up(r, item, index, &machine, diameter_mm));
+    }
+    if set_ups.len() < items.len() {
+        return None;
+    }
+    Some(Readings {
+        machine,
+        material: material?.0,
+        diameter_mm,
+        fit: fit?,
+        errors: errors?,
+        set_ups,
+        place: Some(place_of(source, &map.key_place("set_ups"))),
+    })
+}
+
+fn errors(r: &mut Reader, map: &Map) -> Option<Errors> {
+    let inner = match r.optional(map, "errors")? {
+        Some(node) => r.map(node, "`errors`", &["dial", "load", "tap"])?,
+        None => Map::empty("`errors`", map.at),
+    };
+    let dial = r.number_or(&inner, &fields::DIAL_ERROR, None);
+    let load = r.number_or(&inner, &fields::LOAD_ERROR, None);
+    let tap = r.number_or(&inner, &fields::TAP_ERROR, None);
+    Some(Errors { dial_um: dial?, load_share: load?, tap_share: tap? })
+}
+
+/// What is to be fitted: what `fit` lists, else all the machine has.
+fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>> {
+    let has = |support: Support| match support {
+        Support::Bush => machine.bush.is_some(),
+        Support::Headstock => true,
+        Support::CounterSpindle => machine.counter_spindle.is_some(),
+    };
+    let Some(node) = r.optional(map, "fit")? else {
+        return Some(Support::ALL.into_iter().filter(|s| has(*s)).collect());
+    };
+    let items = r.list(node, "fit", SUPPORTS.len())?;
+    let mut chosen = Vec::with_capacity(items.len());
+    for item in items {
+        let text = r.text_in(item, "fit")?;
+        let Some((_, support)) = SUPPORTS.iter().find(|(word, _)| *word == text) else {
+            let diag = Diag::new(format!("`fit` lists `{}`", super::reader::shown(&text)))
+                .help("`fit` lists some of bush, headstock, counter_spindle");
+            r.complain(&item.referenced, diag);
+            return None;
+        };
+        let diag = if !has(*support) {
+            Diag::new(format!("the machine `{}` has no {}", machine.name, support.name()))
+                .help("leave it out of `fit`, or add it to the machine")
+        } else if chosen.contains(support) {
+            Diag::new(format!("`fit` lists `{text}` twice")).help("keep one of them")
+        } else {
+            chosen.push(*support);
+            continue;
+        };
+        r.complain(&item.referenced, diag);
+        return None;
+    }
+    if chosen.is_empty() {
+        let diag = Diag::new("`fit` is empty").help("list some of bush, headstock, counter_spindle, or remove the key");
+        r.complain(&node.referenced, diag);
+        return None;
+    }
+    chosen.sort_unstable();
+    Some(chosen)
+}
+
+fn set_up(r: &mut Reader, node: &Spanned<Node>, index: usize, machine: &Machine, diameter_mm: f64) -> Option<SetUp> {
+    let map = r.map(node, "the set-up", &SET_UP_KEYS)?;
+    let name = r.text_maybe(&map, "name").map(|name| name.unwrap_or_else(|| format!("set-up {}", index + 1)));
+    let holding = r.choice(&map, "holding", &HOLDINGS, Some(Holding::Bush))?;
+    bar_passes(r, &map, machine, holding, diameter_mm)?;
+    let headstock = headstock(r, &map, machine, holding);
+    let front = r.number(&map, &fields::FRONT);
+    let grip = front.and_then(|front_mm| grip(r, &map, machine, diameter_mm, front_mm));
+    let frequency = r.number_maybe(&map, &fields::FREQUENCY);
+    let bare = SetUp {
+        name: name?,
+        headstock_mm: headstock?,
+        front_mm: front?,
+        grip: grip?,
+        dial: Vec::new(),
+        frequency_hz: frequency?,
+    };
+    let mut dial = Vec::new();
+    if let Some(node) = r.optional(&map, "dial")? {
+        let items = r.list(node, "dial", fields::READINGS_MAX)?;
+        dial.extend(items.iter().filter_map(|item| reading(r, item, &bare, machine)));
+        if dial.len() < items.len() {
+            return None;
+        }
+    }
+    if dial.is_empty() && bare.frequency_hz.is_none() {
+        let diag = Diag::new(format!("{} has no reading", bare.name))
+            .help("add `dial`, a list of {load, at, deflection}, or `frequency`, from a tap");
+        r.complain(&map.at, diag);
+        return None;
+    }
+    Some(SetUp { dial, ..bare })
+}
+
+fn bar_passes(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding, diameter_mm: f64) -> Option<()> {
+    let (max, what) = match holding {
+        Holding::Bush => (machine.bush.as_ref().map(|b| b.max_bar_mm), "the guide bush"),
+        Holding::NoBush => (machine.no_bush.as_ref().map(|n| n.max_bar_mm), "the headstock's collet"),
+    };
+    let key = holding.key();
+    let diag = match max {
+        Some(max) if diameter_mm <= max => return Some(()),
+        Some(max) => Diag::new(format!("a bar of {diameter_mm} mm does not pass {what}, which takes {max} mm"))
+            .help("is `diameter` the bar that was measured, and `machine` the machine?"),
+        None => Diag::new(format!("the machine `{}` has no `{key}`", machine.name))
+            .help(format!("add `{key}` to the machine, or write the `holding` that was measured")),
+    };
+    r.complain(&map.place("holding"), diag);
+    None
+}
+
+/// Where the headstock stands; none without the bush.
+fn headstock(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Option<Option<f64>> {
+    if holding == Holding::NoBush {
+        if map.get("headstock").is_some() {
+            let diag = Diag::new("`headstock` has no meaning without the bush")
+                .help("remove it: places are then measured from the nose of the headstock's collet");
+            r.complain(&map.place("headstock"), diag);
+            return None;
+        }
+        return Some(None);
+    }
+    let at_mm = r.number(map, &fields::HEADSTOCK)?;
+    let (nearest, farthest) = (machine.headstock.nearest_mm, machine.headstock.farthest_mm());
+    if at_mm < nearest || at_mm > farthest {
+        let diag = Diag::new(format!("the headstock's nose stands {at_mm} mm from the bush face"))
+            .help(format!("on `{}` it stands {nearest} to {farthest} mm from it", machine.name));
+        r.complain(&map.place("headstock"), diag);
+        return None;
+    }
+    Some(Some(at_mm))
+}
+
+/// The counter-spindle where it holds; `collet` is needed where more than one holds this bar.
+fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm: f64) -> Option<Option<Grip>> {
+    let nose = r.number_maybe(map, &fields::GRIP)?;
+    let named = r.text_maybe(map, "collet")?;
+    let Some(nose_mm) = nose else {
+        if named.is_some() {
+            let diag = Diag::new("`collet` is given, but no `grip`")
+                .help("add `grip`, where the counter-spindle's nose stands, or remove `collet`");
+            r.complain(&map.place("collet"), diag);
+            return None;
+        }
+        return Some(None);
+    };
+    let Some(spindle) = &machine.counter_spindle else {
+        let diag = Diag::new(format!("the machine `{}` has no counter-spindle", machine.name)).help("remove `grip`");
+        r.complain(&map.place("grip"), diag);
+        return None;
+    };
+    let holds = |c: &Collet| c.smallest_mm <= diameter_mm && diameter_mm <= c.largest_mm;
+    let fitting: Vec<&Collet> = spindle.collets.iter().filter(|c| holds(c)).collect();
+    let chosen = match &named {
+        Some(name) => fitting.iter().find(|c| c.name == *name).copied(),
+        None => fitting.first().copied().filter(|_| fitting.len() == 1),
+    };
+    let Some(collet) = chosen else {
+        let what = match &named {
+            Some(name) if spindle.collets.iter().any(|c| c.name == *name) => {
+                format!("collet {name} does not hold the bar of {diameter_mm} mm")
+            }
+            Some(name) => format!("no collet is named `{}`", super::reader::shown(name)),
+            None if fitting.is_empty() => format!("no collet of the machine holds the bar of {diameter_mm} mm"),
+            None => format!("more than one collet holds the bar of {diameter_mm} mm: which one was it?"),
+        };
+        let help = if fitting.is_empty() {
+            format!(
+                "the machine's collets are {}; add the one that was used to the machine, or measure with such a bar",
+                machine_names(&spindle.collets)
+            )
+        } else {
+            format!("write `collet: \"{}\"`, or another of {}", fitting[0].name, fitting_names(&fitting))
+        };
+        r.complain(&map.place(if named.is_some() { "collet" } else { "grip" }), Diag::new(what).help(help));
+        return None;
+    };
+    let diag = if nose_mm < spindle.nearest_mm || nose_mm > spindle.farthest_mm {
+        Diag::new(format!("the counter-spindle's nose stands {nose_mm} mm from the bush face")).help(format!(
+            "on `{}` it stands {} to {} mm from it",
+            machine.name, spindle.nearest_mm, spindle.farthest_mm
+        ))
+    } else if nose_mm + collet.hold_mm > front_mm {
+        Diag::new(format!("the bar ends {front_mm} mm from the bush face, inside the collet")).help(format!(
+            "collet {} holds {} mm: `front` is at least {}",
+            collet.name,
+            collet.hold_mm,
+            nose_mm + collet.hold_mm
+        ))
+    } else {
+        return Some(Some(Grip { nose_mm, hold_mm: collet.hold_mm }));
+    };
+    r.complain(&map.place("grip"), diag);
+    None
+}
+
+fn fitting_names(collets: &[&Collet]) -> String {
+    collets.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", ")
+}
+
+fn reading(r: &mut Reader, node: &Spanned<Node>, set_up: &SetUp, machine: &Machine) -> Option<Dial> {
+    let map = r.map(node, "the reading", &["load", "at", "read_at", "deflection"])?;
+    let load = r.number(&map, &fields::LOAD);
+    let at = r.number(&map, &fields::AT);
+    let read_at = r.number_or(&map, &fields::READ_AT, at);
+    let deflection = r.number(&map, &fields::DEFLECTION);
+    let dial = Dial { load_n: load?, at_mm: at?, read_at_mm: read_at?, deflection_um: deflection? };
+    for (key, at_mm) in [("at", dial.at_mm), ("read_at", dial.read_at_mm)] {
+        if let Some(why) = out_of_reach(set_up, machine, at_mm) {
+            let diag = Diag::new(format!("`{key}: {at_mm}` is {why}"))
+                .help("places are measured from the bush face (without the bush, from the headstock's nose): in front of it above 0, behind it below");
+            r.complain(&map.place(key), diag);
+            return None;
+        }
+    }
+    if dial.at_mm == dial.read_at_mm && dial.deflection_um <= 0.0 {
+        let diag = Diag::new("the bar does not give way where it is loaded").help(
+            "`deflection` is the change in the direction of the load, in µm: above 0 where the dial stands at the load",
+        );
+        r.complain(&map.place("deflection"), diag);
+        return None;
+    }
+    Some(dial)
+}
+
+/// Why neither load nor dial can be at a place.
+fn out_of_reach(set_up: &SetUp, machine: &Machine, at_mm: f64) -> Option<&'static str> {
+    if at_mm > set_up.front_mm {
+        return Some("beyond the front end of the bar");
+    }
+    if set_up.grip.is_some_and(|g| at_mm > g.nose_mm) {
+        return Some("inside the counter-spindle");
+    }
+    if at_mm >= 0.0 {
+        return None;
+    }
+    match set_up.headstock_mm {
+        None => Some("inside the headstock's collet"),
+        Some(_) if machine.bush.as_ref().is_some_and(|b| at_mm > -b.land_mm) => Some("inside the bush"),
+        Some(headstock_mm) if at_mm < -headstock_mm => Some("inside the headstock's collet or behind it"),
+        Some(_) => None,
+    }
+}

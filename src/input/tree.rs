@@ -1,0 +1,144 @@
+//! The tree of a text as an editor needs it: every value as it is written, with the bytes it takes.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use serde_saphyr::Spanned;
+
+use super::file;
+use super::node::{Node, parse, place_of, raw};
+use crate::diag::{Diag, Source};
+
+/// What a value is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Kind {
+    /// Nothing, text, a number, true or false.
+    Scalar,
+    /// A list.
+    List,
+    /// A map.
+    Map,
+}
+
+/// A value and where it stands.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Entry {
+    /// Its key in the map above; none in a list, and at the root.
+    pub key: Option<String>,
+    /// First byte of the key, or of the value where it has none.
+    pub from: usize,
+    /// First byte of the value.
+    pub start: usize,
+    /// One past the last byte of the value.
+    pub end: usize,
+    /// What it is.
+    pub kind: Kind,
+    /// A scalar without its quotes; of lists and maps what is written.
+    pub text: String,
+    /// Whether a list or map stands in brackets, all in one.
+    pub flow: bool,
+    /// What is in it.
+    pub entries: Vec<Entry>,
+}
+
+/// One step of the way to a value.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Step {
+    /// A key of a map.
+    Key(String),
+    /// An item of a list, from 0.
+    Item(usize),
+}
+
+/// The tree of a text; `name` stands in messages.
+///
+/// # Errors
+/// The text is too large, or not YAML that we read.
+pub fn tree(name: &str, text: &str) -> Result<Entry, Diag> {
+    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
+        return Err(file::too_large(Path::new(name)));
+    }
+    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    let root = parse(&source)?;
+    Ok(entry(&source, None, &root))
+}
+
+impl Entry {
+    /// The value at the end of a way.
+    pub fn at(&self, way: &[Step]) -> Option<&Entry> {
+        way.iter().try_fold(self, |here, step| here.next(step))
+    }
+
+    fn next(&self, step: &Step) -> Option<&Entry> {
+        match step {
+            Step::Key(key) => self.entries.iter().find(|e| e.key.as_deref() == Some(key)),
+            Step::Item(index) if self.kind == Kind::List => self.entries.get(*index),
+            Step::Item(_) => None,
+        }
+    }
+
+    /// The way to the innermost value that a byte lies in, its key counted with it.
+    pub fn way_to(&self, byte: usize) -> Vec<Step> {
+        let mut way = Vec::new();
+        let mut here = self;
+        while let Some(index) = here.entries.iter().position(|e| byte >= e.from && byte < e.end.max(e.from + 1)) {
+            let next = &here.entries[index];
+            way.push(next.key.clone().map_or(Step::Item(index), Step::Key));
+            here = next;
+        }
+        way
+    }
+}
+
+fn entry(source: &Arc<Source>, key: Option<(&Spanned<Node>, String)>, node: &Spanned<Node>) -> Entry {
+    let place = place_of(source, &node.referenced);
+    let start = place.start;
+    let from = key.as_ref().map_or(start, |(key, _)| place_of(source, &key.referenced).start);
+    let entries: Vec<Entry> = match &node.value {
+        Node::Map(entries) => entries
+            .iter()
+            .map(|(key, value)| {
+                let name = match &key.value {
+                    Node::Text(text) => text.clone(),
+                    _ => raw(source, &key.referenced).to_owned(),
+                };
+                entry(source, Some((key, name)), value)
+            })
+            .collect(),
+        Node::List(items) => items.iter().map(|item| entry(source, None, item)).collect(),
+        _ => Vec::new(),
+    };
+    let written = raw(source, &node.referenced);
+    let (kind, text, end) = match &node.value {
+        Node::Map(_) => (Kind::Map, String::new(), None),
+        Node::List(_) => (Kind::List, String::new(), None),
+        Node::Null => (Kind::Scalar, String::new(), Some(start + written.len())),
+        Node::Text(text) => (Kind::Scalar, text.clone(), Some(start + written.len())),
+        _ => (Kind::Scalar, written.to_owned(), Some(start + written.len())),
+    };
+    let flow = kind != Kind::Scalar && source.text.get(start..).is_some_and(|t| t.starts_with(['{', '[']));
+    let end = end.unwrap_or_else(|| {
+        let inner = entries.last().map_or(start + usize::from(flow), |last| last.end);
+        if flow { closing(&source.text, inner) } else { inner }
+    });
+    let text = match kind {
+        Kind::Scalar => text,
+        _ => source.text.get(start..end).unwrap_or_default().to_owned(),
+    };
+    Entry { key: key.map(|(_, name)| name), from, start, end, kind, text, flow, entries }
+}
+
+/// One past the bracket that closes a collection whose last item ends at `from`: only blanks, commas and comments lie
+/// between.
+fn closing(text: &str, from: usize) -> usize {
+    let mut comment = false;
+    for (i, c) in text.get(from..).unwrap_or_default().char_indices() {
+        match c {
+            '\n' => comment = false,
+            '#' => comment = true,
+            ']' | '}' if !comment => return from + i + 1,
+            _ => {}
+        }
+    }
+    text.len()
+}

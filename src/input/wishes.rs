@@ -1,0 +1,150 @@
+//! `wishes`: what the person planning has decided beforehand. All may be left out.
+
+use serde_saphyr::Spanned;
+
+use super::node::Node;
+use super::reader::{Map, Reader};
+use crate::diag::Diag;
+use crate::fields::{self, WISHES_MAX, nearest};
+use crate::job::{HandOverWish, NeverGrip, Section, Shaft, Wishes};
+
+const KEYS: [&str; 3] = ["hand_over_at", "never_grip", "at_most_hand_overs"];
+
+/// The wishes; where the shaft is known, also whether they lie on it.
+pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<Wishes> {
+    let Some(node) = r.optional(job, "wishes")? else {
+        return Some(Wishes::default());
+    };
+    let map = r.map(node, "`wishes`", &KEYS)?;
+    let hand_overs = hand_overs(r, &map, shaft);
+    let never_grip = never_grip(r, &map, shaft);
+    let at_most = at_most(r, &map);
+    let (hand_overs, at_most_hand_overs) = (hand_overs?, at_most?);
+    if let Some(most) = at_most_hand_overs
+        && most < hand_overs.len()
+    {
+        let diag =
+            Diag::new(format!("`at_most_hand_overs` is {most}, but `hand_over_at` asks for {}", hand_overs.len()))
+                .help("allow as many hand-overs as are wished, or wish for fewer");
+        r.complain(&map.place("at_most_hand_overs"), diag);
+        return None;
+    }
+    Some(Wishes { hand_overs, never_grip: never_grip?, at_most_hand_overs })
+}
+
+fn hand_overs(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<HandOverWish>> {
+    let Some(node) = r.optional(map, "hand_over_at")? else { return Some(Vec::new()) };
+    let items = r.list(node, "hand_over_at", WISHES_MAX)?;
+    let mut wishes: Vec<HandOverWish> = Vec::new();
+    let mut complete = true;
+    for item in items {
+        let Some(wish) = hand_over(r, item, shaft) else {
+            complete = false;
+            continue;
+        };
+        if wishes.iter().any(|w| w.at_mm == wish.at_mm) {
+            let diag = Diag::new(format!("a hand-over at {} mm is wished twice", wish.at_mm)).help("keep one of them");
+            r.complain(&item.referenced, diag);
+            complete = false;
+        } else {
+            wishes.push(wish);
+        }
+    }
+    wishes.sort_by(|a, b| a.at_mm.total_cmp(&b.at_mm));
+    complete.then_some(wishes)
+}
+
+fn hand_over(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Option<HandOverWish> {
+    let (at_mm, at, nose) = match &item.value {
+        Node::Map(_) => {
+            let map = r.map(item, "the wished hand-over", &["at", "nose"])?;
+            let at_mm = r.number(&map, &fields::WISH_AT);
+            let nose = r.number_maybe(&map, &fields::WISH_NOSE);
+            (at_mm?, map.place("at"), nose?.map(|nose_mm| (nose_mm, map.place("nose"))))
+        }
+        _ => (r.number_in(item, &fields::WISH_HAND_OVER)?, item.referenced, None),
+    };
+    if let Some(shaft) = shaft {
+        let length = shaft.length_mm();
+        if at_mm <= 0.0 || at_mm >= length {
+            let diag = Diag::new(format!("a hand-over at {at_mm} mm is wished, off the shaft"))
+                .help(format!("the shaft goes from 0 to {length} mm; a hand-over is made between its ends"));
+            r.complain(&at, diag);
+            return None;
+        }
+    }
+    if let Some((nose_mm, place)) = &nose
+        && *nose_mm > at_mm
+    {
+        let diag = Diag::new(format!("at {at_mm} mm the nose is wished at {nose_mm} mm, which is not turned yet"))
+            .help("the counter-spindle takes hold of what is finished: `nose` is at most `at`");
+        r.complain(place, diag);
+        return None;
+    }
+    Some(HandOverWish { at_mm, nose_mm: nose.map(|n| n.0) })
+}
+
+fn never_grip(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<NeverGrip>> {
+    let Some(node) = r.optional(map, "never_grip")? else { return Some(Vec::new()) };
+    let items = r.list(node, "never_grip", WISHES_MAX)?;
+    let mut all = Vec::new();
+    let mut complete = true;
+    for item in items {
+        match stretch(r, item, shaft) {
+            Some(found) => all.extend(found),
+            None => complete = false,
+        }
+    }
+    complete.then_some(all)
+}
+
+/// A stretch: the name or the number of a section, or two places. None inside: the shaft is not known.
+fn stretch(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Option<Option<NeverGrip>> {
+    let whole = |(index, section): (usize, &Section)| NeverGrip {
+        from_mm: section.from_mm,
+        to_mm: section.to_mm,
+        name: section.label(index),
+    };
+    if let Node::List(_) = item.value {
+        let (from_mm, to_mm) = r.pair(item, &fields::WISH_NEVER_GRIP, "[[120, 140]]")?;
+        if from_mm >= to_mm {
+            let diag = Diag::new(format!("a stretch from {from_mm} to {to_mm} mm"))
+                .help("write the front end first: `[120, 140]`");
+            r.complain(&item.referenced, diag);
+            return None;
+        }
+        return Some(Some(NeverGrip { from_mm, to_mm, name: format!("{from_mm} to {to_mm} mm") }));
+    }
+    let text = r.text_in(item, "never_grip")?;
+    let Some(shaft) = shaft else { return Some(None) };
+    let sections = || shaft.sections.iter().enumerate();
+    if let Some(found) = sections().find(|(_, s)| s.name.as_deref() == Some(text.as_str())) {
+        return Some(Some(whole(found)));
+    }
+    let plain = !r.written(item).starts_with(['"', '\'']);
+    if let (true, Ok(number)) = (plain, text.parse::<usize>())
+        && let Some(found) = sections().find(|(i, _)| i + 1 == number)
+    {
+        return Some(Some(whole(found)));
+    }
+    let names = shaft.sections.iter().filter_map(|s| s.name.as_deref());
+    let meant = nearest(&text, names).map_or(String::new(), |near| format!("did you mean `{near}`? "));
+    let diag = Diag::new(format!("the shaft has no section `{text}`")).help(format!(
+        "{meant}name a section, give its number (1 to {}), or two places: `[120, 140]`",
+        shaft.sections.len()
+    ));
+    r.complain(&item.referenced, diag);
+    None
+}
+
+fn at_most(r: &mut Reader, map: &Map) -> Option<Option<usize>> {
+    let most = r.number_maybe(map, &fields::WISH_AT_MOST)?;
+    if let Some(most) = most
+        && most.fract() != 0.0
+    {
+        let diag = Diag::new(format!("`at_most_hand_overs` is {most}")).help("write a whole number");
+        r.complain(&map.place("at_most_hand_overs"), diag);
+        return None;
+    }
+    Some(most.map(|most| most as usize))
+}

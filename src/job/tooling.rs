@@ -1,0 +1,100 @@
+//! Places for tools on a machine.
+
+/// What a place takes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Place {
+    /// A turning tool beside the bar.
+    Turning,
+    /// A driven tool across the bar.
+    CrossDriven,
+    /// A tool that does not turn, in front of the bar.
+    FrontFixed,
+    /// A driven tool in front of the bar.
+    FrontDriven,
+    /// A tool that does not turn, for the rear end in the counter-spindle.
+    BackFixed,
+    /// A driven tool for the rear end.
+    BackDriven,
+}
+
+impl Place {
+    /// All of them.
+    pub const ALL: [Place; 6] = [
+        Place::Turning,
+        Place::CrossDriven,
+        Place::FrontFixed,
+        Place::FrontDriven,
+        Place::BackFixed,
+        Place::BackDriven,
+    ];
+
+    /// The word of the machine file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Place::Turning => "turning",
+            Place::CrossDriven => "cross_driven",
+            Place::FrontFixed => "front_fixed",
+            Place::FrontDriven => "front_driven",
+            Place::BackFixed => "back_fixed",
+            Place::BackDriven => "back_driven",
+        }
+    }
+
+    /// Whether it works on the rear end, in the counter-spindle.
+    pub fn is_back(self) -> bool {
+        matches!(self, Place::BackFixed | Place::BackDriven)
+    }
+
+    /// A place that can take this tool too: a driven one at the same end.
+    pub fn driven_instead(self) -> Option<Place> {
+        match self {
+            Place::FrontFixed => Some(Place::FrontDriven),
+            Place::BackFixed => Some(Place::BackDriven),
+            _ => None,
+        }
+    }
+}
+
+/// A turret beside the bar: it takes turning, cross-driven and front tools.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Turret {
+    /// Stations.
+    pub stations: usize,
+    /// Tools a station holds at most.
+    pub tools_per_station: usize,
+}
+
+impl Turret {
+    /// Tools it holds.
+    pub fn tools(self) -> usize {
+        self.stations * self.tools_per_station
+    }
+}
+
+/// The places of a machine.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
+pub struct ToolPlaces {
+    /// Places of each kind, in the order of [`Place::ALL`].
+    pub places: [usize; 6],
+    /// Whether turning tools stand on both sides of the bar, so that two can cut at once.
+    pub opposed: bool,
+    /// The turret, where there is one.
+    pub turret: Option<Turret>,
+}
+
+impl ToolPlaces {
+    /// Places of a kind.
+    pub fn of(&self, place: Place) -> usize {
+        Place::ALL.iter().position(|p| *p == place).map_or(0, |i| self.places[i])
+    }
+}
+
+/// Where the rear end is worked on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum BackPlace {
+    /// In line with the headstock: the next part cannot begin.
+    InLine,
+    /// Aside, at tools of its own: the next part's free first stage is turned meanwhile.
+    Aside,
+}

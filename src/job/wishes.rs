@@ -1,0 +1,78 @@
+//! What the person planning has decided beforehand: fixed hand-overs and grips, stretches never to grip, a bound on the
+//! number of hand-overs. A plan honours them all, or says which of them stands in the way.
+
+/// Two turned lengths closer than this are the same wish, mm.
+const SAME_MM: f64 = 1e-6;
+
+/// Fixed wishes; all empty where the job has none.
+#[derive(Debug, Clone, PartialEq, Default)]
+#[non_exhaustive]
+pub struct Wishes {
+    /// Hand-overs that must be made, ascending.
+    pub hand_overs: Vec<HandOverWish>,
+    /// Stretches that no grip may touch.
+    pub never_grip: Vec<NeverGrip>,
+    /// Most hand-overs of a part, the first grip among them.
+    pub at_most_hand_overs: Option<usize>,
+}
+
+/// A hand-over that must be made.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct HandOverWish {
+    /// Turned length at which the counter-spindle takes hold, mm.
+    pub at_mm: f64,
+    /// Where its nose then stands, mm from the front face; none: wherever it is best.
+    pub nose_mm: Option<f64>,
+}
+
+/// A stretch that no grip may touch.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct NeverGrip {
+    /// Front end, mm.
+    pub from_mm: f64,
+    /// Rear end, mm.
+    pub to_mm: f64,
+    /// As it is called in messages.
+    pub name: String,
+}
+
+impl HandOverWish {
+    /// The wish in words, fit after "the wish to".
+    pub fn told(&self) -> String {
+        match self.nose_mm {
+            Some(nose) => format!("hand over at {} mm with the nose at {nose} mm", self.at_mm),
+            None => format!("hand over at {} mm", self.at_mm),
+        }
+    }
+}
+
+impl Wishes {
+    /// Whether there are none.
+    pub fn is_empty(&self) -> bool {
+        self.hand_overs.is_empty() && self.never_grip.is_empty() && self.at_most_hand_overs.is_none()
+    }
+
+    /// The hand-over wished at a turned length.
+    pub fn hand_over_at(&self, turned_mm: f64) -> Option<&HandOverWish> {
+        self.hand_overs.iter().find(|w| (w.at_mm - turned_mm).abs() <= SAME_MM)
+    }
+
+    /// Whether a hand-over at a turned length may take hold with the nose there.
+    pub fn allow_nose(&self, turned_mm: f64, nose_mm: f64) -> bool {
+        let wished = self.hand_over_at(turned_mm).and_then(|w| w.nose_mm);
+        wished.is_none_or(|nose| (nose - nose_mm).abs() <= SAME_MM)
+    }
+
+    /// Every wish in words, fit after "the wish to".
+    pub fn told(&self) -> Vec<String> {
+        let mut told: Vec<String> = self.hand_overs.iter().map(HandOverWish::told).collect();
+        told.extend(self.never_grip.iter().map(|n| format!("never grip {}", n.name)));
+        told.extend(self.at_most_hand_overs.map(|n| match n {
+            1 => "make at most one hand-over".to_owned(),
+            n => format!("make at most {n} hand-overs"),
+        }));
+        told
+    }
+}

@@ -1,0 +1,43 @@
+//! The files of the page, all in the program. Nothing else is served.
+
+use axum::http::{StatusCode, Uri, header};
+use axum::response::{IntoResponse, Response};
+
+use super::wire::Problem;
+
+const HTML: &str = "text/html; charset=utf-8";
+const CSS: &str = "text/css; charset=utf-8";
+const JS: &str = "text/javascript; charset=utf-8";
+const ICON: &str = "image/svg+xml";
+
+macro_rules! files {
+    ($($path:literal $file:literal $kind:ident,)*) => {
+        &[$(($path, $kind, include_str!(concat!("assets/", $file))),)*]
+    };
+}
+
+/// Path, type and text.
+const FILES: &[(&str, &str, &str)] = files![
+    "/" "index.html" HTML,
+    "/style.css" "style.css" CSS,
+    "/icon.svg" "icon.svg" ICON,
+    "/main.js" "main.js" JS,
+    "/api.js" "api.js" JS,
+    "/history.js" "history.js" JS,
+    "/dom.js" "dom.js" JS,
+    "/words.js" "words.js" JS,
+    "/form.js" "form.js" JS,
+    "/layout.js" "layout.js" JS,
+    "/drawing.js" "drawing.js" JS,
+    "/machine.js" "machine.js" JS,
+    "/results.js" "results.js" JS,
+];
+
+/// A file of the page.
+pub async fn asset(uri: Uri) -> Response {
+    match FILES.iter().find(|(path, ..)| *path == uri.path()) {
+        Some((_, kind, text)) => ([(header::CONTENT_TYPE, *kind)], *text).into_response(),
+        None => Problem::new("there is no such page", "open the address that `spanhold page` printed")
+            .with(StatusCode::NOT_FOUND),
+    }
+}

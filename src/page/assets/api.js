@@ -1,0 +1,74 @@
+// What the page asks its server.
+
+/**
+ * @typedef {{name: string, text: string}} Text
+ * @typedef {{job: Text, machine?: Text}} Texts
+ * @typedef {{what: string, help: string, errors?: any[]}} Problem
+ */
+
+/** What is under way, by channel: a newer question on a channel ends the older one, and the server stops its work. */
+const underWay = new Map();
+
+/** A question that was ended by a newer one. */
+export class Superseded extends Error {}
+
+/** An answer that is a problem. */
+export class Refused extends Error {
+  /** @param {Problem} problem @param {number} status */
+  constructor(problem, status) {
+    super(problem.what);
+    this.problem = problem;
+    this.status = status;
+  }
+}
+
+/** @param {string} channel @param {string} path @param {any} [body] */
+async function send(channel, path, body) {
+  underWay.get(channel)?.abort();
+  const control = new AbortController();
+  underWay.set(channel, control);
+  try {
+    const asked = body === undefined
+      ? { signal: control.signal }
+      : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body), signal: control.signal };
+    const response = await fetch(path, asked);
+    if (!response.ok) {
+      const problem = await response.json().catch(() => ({ what: `the server answers ${response.status}`, help: '' }));
+      throw new Refused(problem, response.status);
+    }
+    return response;
+  } catch (error) {
+    if (control.signal.aborted) throw new Superseded();
+    if (error instanceof Refused) throw error;
+    throw new Refused({ what: 'the server does not answer', help: 'is `spanhold page` still running?' }, 0);
+  } finally {
+    if (underWay.get(channel) === control) underWay.delete(channel);
+  }
+}
+
+/** Asks for JSON. @param {string} path @param {any} [body] @param {string} [channel] */
+export async function ask(path, body, channel = path) {
+  const response = await send(channel, path, body);
+  return response.json();
+}
+
+/** Ends what is under way on a channel. @param {string} channel */
+export function drop(channel) {
+  underWay.get(channel)?.abort();
+}
+
+/** Asks for a file: its name and content. @param {string} path @param {any} body */
+export async function file(path, body) {
+  const response = await send(path, path, body);
+  const name = /filename="([^"]+)"/.exec(response.headers.get('content-disposition') ?? '')?.[1] ?? 'plan';
+  return { name, blob: await response.blob() };
+}
+
+/** Lets the browser save something. @param {string} name @param {Blob} blob */
+export function save(name, blob) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 10000);
+}

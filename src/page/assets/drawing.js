@@ -1,0 +1,213 @@
+// The diagram, and over it what can be taken hold of: hand-overs and grips to drag, the turned length under the pointer.
+
+import { h, s, svgOf, the } from './dom.js';
+import { num, percent, words } from './words.js';
+
+/** A place near a shoulder or another stop is meant to be at it, in units of the drawing. */
+const NEAR = 5;
+
+/**
+ * @typedef {{what: 'hand_over'|'grip', number: number, was: number, from: number, to: number}} Place
+ */
+export class Drawing {
+  /**
+   * @param {{prove: (place: Place, to: number) => Promise<any>, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
+   */
+  constructor(act) {
+    this.act = act;
+    /** @type {{place: Place, to: number, element: any, reset: () => void, was: any, found: any, released: boolean}|null} */
+    this.drag = null;
+  }
+
+  /** @param {any} answer what `/plan` gave @param {any} wishes hand-overs that are wished: turned length and nose */
+  show(answer, wishes) {
+    this.plan = answer.plan;
+    this.frame = answer.drawing;
+    this.drag = null;
+    the('drag-bar').hidden = true;
+    const { width, height } = this.frame;
+    this.overlay = s('svg', { class: 'overlay', viewBox: `0 0 ${width} ${height}`, 'aria-label': 'Hand-overs and grips, to be moved', role: 'group' });
+    this.cross = s('line', { class: 'cross', y1: 0, y2: height, visibility: 'hidden' });
+    this.under = s('text', { 'font-size': 13, fill: '#1f5f7a', y: 13, 'paint-order': 'stroke', stroke: '#fff', 'stroke-width': 4, visibility: 'hidden' });
+    this.overlay.append(this.cross, this.under);
+    const picture = svgOf(this.frame.svg);
+    picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
+    const focused = document.activeElement?.id;
+    the('drawing-view').replaceChildren(picture, this.overlay);
+    if (this.plan.verdict === 'feasible') this.hands(wishes);
+    this.overlay.addEventListener('pointermove', (event) => this.hover(event));
+    this.overlay.addEventListener('pointerleave', () => this.hover(null));
+    if (focused?.startsWith('hand-')) document.getElementById(focused)?.focus();
+  }
+
+  x(mm) {
+    return this.frame.left + mm * this.frame.per_mm;
+  }
+
+  mm(event) {
+    const box = this.overlay.getBoundingClientRect();
+    return ((event.clientX - box.left) * (this.frame.width / box.width) - this.frame.left) / this.frame.per_mm;
+  }
+
+  hands(wishes) {
+    const { centre, bar_half: half } = this.frame;
+    const hold = this.plan.layout.collet_hold_mm ?? 0;
+    const stages = this.plan.stages;
+    for (const [i, stage] of stages.entries()) {
+      if (!stage.grip) continue;
+      const number = stage.number;
+      const wish = wishes.find((w) => Math.abs(w.at - stage.from_mm) < 1e-4);
+      const before = stages[i - 1];
+      this.hand({ what: 'hand_over', number, was: stage.from_mm, from: before.from_mm + 1, to: stage.to_mm - 1 }, !!wish,
+        `Hand-over to stage ${number}`, (at) => {
+          const x = this.x(at);
+          return `M${x} ${centre - half - 1}l-6 -11h12ZM${x - 1.2} ${centre - half - 1}h2.4v${2 * half + 2}h-2.4Z`;
+        });
+      this.hand({ what: 'grip', number, was: stage.grip.nose_mm, from: hold, to: stage.from_mm }, wish?.nose !== undefined && wish.nose !== null,
+        `Grip of stage ${number}`, (at) => `M${this.x(at - hold)} ${centre + half * 0.35}H${this.x(at)}V${centre + half + 5}H${this.x(at - hold)}Z`);
+    }
+  }
+
+  /** @param {Place} place @param {boolean} wished @param {string} label @param {(at: number) => string} shape */
+  hand(place, wished, label, shape) {
+    const seen = s('path', { class: 'seen', d: shape(place.was) });
+    // A wider, unseen ground to take hold of.
+    const ground = s('path', { d: shape(place.was), fill: 'transparent', stroke: 'transparent', 'stroke-width': 8 });
+    const element = s('g', {
+      class: `hand${wished ? ' wished' : ''}`, id: `hand-${place.what}-${place.number}`, tabindex: 0, role: 'slider', 'aria-label': label,
+      'aria-valuemin': num(place.from), 'aria-valuemax': num(place.to), 'aria-valuenow': num(place.was), 'aria-valuetext': `${num(place.was)} mm`,
+    }, s('title', {}, `${label}: ${num(place.was)} mm${wished ? ', wished' : ''}. Drag it, or move it by the arrow keys.`), ground, seen);
+    const stand = (at) => {
+      for (const p of [seen, ground]) p.setAttribute('d', shape(at));
+      element.setAttribute('aria-valuenow', num(at));
+      element.setAttribute('aria-valuetext', `${num(at)} mm`);
+    };
+    const put = (to) => {
+      const at = Math.min(place.to, Math.max(place.from, Math.round(to * 10) / 10));
+      stand(at);
+      this.moved(place, at, element, () => stand(place.was));
+    };
+    element.addEventListener('pointerdown', (event) => {
+      if (event.button !== 0) return;
+      event.preventDefault();
+      element.focus();
+      element.setPointerCapture(event.pointerId);
+      const start = this.mm(event) - (this.drag?.place === place ? this.drag.to : place.was);
+      const move = (e) => put(this.snapped(place, this.mm(e) - start));
+      const up = () => {
+        element.removeEventListener('pointermove', move);
+        element.removeEventListener('pointerup', up);
+        element.removeEventListener('pointercancel', up);
+        if (this.drag?.place === place) this.released();
+      };
+      element.addEventListener('pointermove', move);
+      element.addEventListener('pointerup', up);
+      element.addEventListener('pointercancel', up);
+    });
+    element.addEventListener('keydown', (event) => {
+      const by = { ArrowLeft: -1, ArrowRight: 1, PageDown: -10, PageUp: 10 }[event.key];
+      if (by) {
+        event.preventDefault();
+        put((this.drag?.place === place ? this.drag.to : place.was) + by * (event.shiftKey ? 0.1 : 1));
+        this.released();
+      } else if (event.key === 'Enter' && this.drag?.place === place) this.keep();
+      else if (event.key === 'Escape') this.giveBack();
+    });
+    this.overlay.append(element);
+  }
+
+  snapped(place, to) {
+    if (place.what !== 'hand_over') return to;
+    const shoulders = this.plan.shaft.sections.map((p) => p.to_mm);
+    const near = shoulders.find((p) => Math.abs(p - to) * this.frame.per_mm < NEAR);
+    return near ?? to;
+  }
+
+  moved(place, to, element, reset) {
+    if (this.drag && this.drag.place !== place) this.giveBack();
+    if (!this.drag) {
+      const was = s('path', { class: 'was', d: `M${this.x(place.was)} ${this.frame.centre - this.frame.bar_half - 14}V${this.frame.centre + this.frame.bar_half + 14}` });
+      this.overlay.append(was);
+      this.drag = { place, to, element, reset, was, found: null, released: false };
+    }
+    const drag = this.drag;
+    if (drag.to === to && drag.found) return;
+    drag.to = to;
+    drag.released = false;
+    this.say();
+    this.act.prove(place, to).then((found) => {
+      if (this.drag !== drag || drag.to !== to || !found) return;
+      drag.found = found;
+      element.classList.toggle('broken', !found.proven);
+      element.classList.toggle('held', found.proven);
+      this.say();
+    });
+  }
+
+  released() {
+    if (!this.drag) return;
+    if (Math.abs(this.drag.to - this.drag.place.was) < 1e-9) this.giveBack();
+    else {
+      this.drag.released = true;
+      this.say();
+    }
+  }
+
+  /** What breaks, and what can be done. */
+  say() {
+    const { place, to, found, released } = this.drag;
+    const bar = the('drag-bar');
+    const name = place.what === 'grip' ? `Grip of stage ${place.number}` : `Hand-over to stage ${place.number}`;
+    const what = found === null ? 'proving…'
+      : found.proven ? `holds, ${num(found.total_s)} s a part (plan ${num(this.plan.time_s.total)} s)`
+        : 'breaks';
+    const breaches = (found?.breaches ?? []).slice(0, 3).map((b) => h('span', {}, ` ${b.stage ? `stage ${b.stage}: ` : ''}${words(b.rule)}: ${b.text}.`));
+    const worst = found?.proven ? [...found.stages].filter((g) => g.check).sort((a, b) => b.check.utilisation - a.check.utilisation)[0] : null;
+    const margin = worst ? h('span', {}, ` Tightest: ${words(worst.check.check)} ${percent(worst.check.utilisation)} in stage ${worst.number}.`) : null;
+    bar.className = found === null ? '' : found.proven ? 'held' : 'broken';
+    bar.hidden = false;
+    bar.replaceChildren(
+      h('p', { role: 'status', 'aria-live': 'polite' }, `${name} at ${num(to)} mm: `, h('b', {}, what), found?.proven === false ? ':' : '.', margin, breaches),
+      ...(released ? [h('button', { class: 'first', onclick: () => this.keep(), title: 'Write it into the job as a fixed wish (Enter)' }, 'Keep as a wish'),
+        h('button', { onclick: () => this.giveBack(), title: 'Back to the plan (Escape)' }, 'Return')] : []));
+  }
+
+  keep() {
+    if (!this.drag) return;
+    const { place, to } = this.drag;
+    this.drag.was.remove();
+    this.drag = null;
+    the('drag-bar').hidden = true;
+    this.act.keep(place, to);
+  }
+
+  giveBack() {
+    const drag = this.drag;
+    if (!drag) return;
+    this.drag = null;
+    drag.was.remove();
+    drag.element.classList.remove('broken', 'held');
+    the('drag-bar').hidden = true;
+    drag.reset();
+  }
+
+  hover(event) {
+    const t = event ? this.mm(event) : -1;
+    const inside = event && t >= 0 && t <= this.plan.length_mm + this.plan.layout.part_off_width_mm && !this.drag;
+    this.cross.setAttribute('visibility', inside ? 'visible' : 'hidden');
+    this.under.setAttribute('visibility', inside ? 'visible' : 'hidden');
+    if (!inside) {
+      this.act.hover(null);
+      return;
+    }
+    const x = this.x(t);
+    this.cross.setAttribute('x1', String(x));
+    this.cross.setAttribute('x2', String(x));
+    const point = this.plan.trace.find((p) => p.turned_mm >= t);
+    this.under.textContent = point ? `${num(t)} mm, stage ${point.stage}: ${words(point.check)} ${percent(point.utilisation)}` : `${num(t)} mm`;
+    const right = x > this.frame.width * 0.6;
+    this.under.setAttribute('x', String(x + (right ? -6 : 6)));
+    this.under.setAttribute('text-anchor', right ? 'end' : 'start');
+    this.act.hover(Math.round(t * 2) / 2);
+  }
+}

@@ -1,0 +1,395 @@
+// The job as a form. Every field is a place in one of the texts; what is typed is written there, as it is typed.
+
+import { h, the } from './dom.js';
+import { CUTTING, KINDS, MACHINE, SHAFT } from './layout.js';
+import { words } from './words.js';
+
+/**
+ * @typedef {{key?: string, kind: string, text: string, entries?: Value[]}} Value
+ * @typedef {(string|number)[]} Way
+ * @typedef {'job'|'machine'} File
+ * @typedef {{file: File|null, what: string, help: string|null, way: Way, printed: string}} Told
+ */
+
+const TABS = [['shaft', 'Shaft'], ['cutting', 'Cutting & limits'], ['machine', 'Machine'], ['text', 'Text']];
+
+/** The value at the end of a way. @param {Value|null} tree @param {Way} way @returns {Value|undefined} */
+export function valueAt(tree, way) {
+  let here = tree ?? undefined;
+  for (const step of way) {
+    const inside = here?.entries ?? [];
+    here = typeof step === 'number' ? (here?.kind === 'list' ? inside[step] : undefined) : inside.find((e) => e.key === step);
+  }
+  return here;
+}
+
+export class Form {
+  /** @param {{edit: (file: File, edits: any[]) => void, text: (file: File, text: string) => void}} act */
+  constructor(act) {
+    this.act = act;
+    this.tab = 'shaft';
+    /** @type {Map<string, any>} */
+    this.fields = new Map();
+    this.rebuilding = false;
+    const box = the('form');
+    box.addEventListener('focusout', (event) => this.commit(event.target));
+    box.addEventListener('change', (event) => { if (event.target.matches('select')) this.commit(event.target); });
+    box.addEventListener('keydown', (event) => this.key(event));
+  }
+
+  /** @param {any[]} fields */
+  know(fields) {
+    for (const field of fields) this.fields.set(field.path, field);
+  }
+
+  /** @param {{texts: any, job: Value|null, machine: Value|null, errors: Told[]}} state */
+  show(state) {
+    this.state = state;
+    this.rebuild();
+  }
+
+  // -- Fields.
+
+  commit(target) {
+    const { file, way, was } = target.dataset;
+    if (this.rebuilding || !way || target.value.trim() === was) return;
+    target.dataset.was = target.value.trim();
+    if (target.matches('textarea')) this.act.text(file, target.value);
+    else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value: target.value }]);
+  }
+
+  key(event) {
+    const target = event.target;
+    if (event.key === 'Enter' && target.matches('input')) {
+      this.commit(target);
+      if (target.dataset.add) this.add(target);
+      event.preventDefault();
+    } else if (event.key === 'Enter' && event.ctrlKey && target.matches('textarea')) {
+      this.commit(target);
+    } else if (event.key === 'Escape' && target.matches('input') && target.dataset.was !== undefined) {
+      target.value = target.dataset.was;
+    } else if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
+      const row = target.closest('.row[data-list]');
+      if (!row) return;
+      event.preventDefault();
+      this.move(row, event.key === 'ArrowUp' ? -1 : 1, target);
+    } else if ((event.key === 'ArrowUp' || event.key === 'ArrowDown') && target.matches('.row input')) {
+      // The same field of the next row.
+      const rows = [...the('form').querySelectorAll('.row')];
+      const next = rows[rows.indexOf(target.closest('.row')) + (event.key === 'ArrowUp' ? -1 : 1)];
+      const name = JSON.parse(target.dataset.way ?? '[]').at(-1);
+      const there = [...(next?.querySelectorAll('input') ?? [])].find((i) => JSON.parse(i.dataset.way ?? '[]').at(-1) === name);
+      if (there) { there.focus(); there.select(); event.preventDefault(); }
+    }
+  }
+
+  move(row, by, target) {
+    const way = JSON.parse(row.dataset.list);
+    const index = Number(row.dataset.index);
+    const length = valueAt(this.state[row.dataset.file], way)?.entries?.length ?? 0;
+    if (index + by < 0 || index + by >= length) return;
+    this.commit(target);
+    const there = JSON.parse(target.dataset.way ?? 'null');
+    if (there) { there[way.length] = index + by; this.focusNext = idOf(row.dataset.file, there); }
+    this.act.edit(row.dataset.file, [{ edit: 'swap', way, index, with: index + by }]);
+  }
+
+  /** A control for a place. */
+  control(file, way, { choice = null, number = false, placeholder = '', label, title = '' }) {
+    const value = valueAt(this.state[file], way)?.text ?? '';
+    const id = idOf(file, way);
+    const wrong = this.wrong.get(id);
+    const attributes = {
+      id, 'data-file': file, 'data-way': JSON.stringify(way), 'data-was': value, 'aria-label': label, title,
+      'aria-invalid': wrong ? 'true' : null, 'aria-describedby': wrong ? `${id}-message` : null,
+    };
+    if (wrong) this.placed.add(id);
+    if (!choice) {
+      return h('input', { ...attributes, value, placeholder, class: number ? 'number' : null, spellcheck: 'false', autocomplete: 'off',
+        inputmode: number ? 'decimal' : null });
+    }
+    const known = choice.includes(value) || value === '' ? choice : [...choice, value];
+    const options = known.map((c) => h('option', { value: c, selected: c === value }, c === '' ? placeholder || '–' : words(c)));
+    const select = h('select', attributes, options);
+    select.value = value;
+    return select;
+  }
+
+  /** The messages about places, below them. */
+  messages(file, ...ways) {
+    return ways.flatMap((way) => {
+      const id = idOf(file, way);
+      return (this.wrong.get(id) ?? []).map((told) => h('div', { class: 'message', id: `${id}-message` },
+        told.what, told.help ? h('q', {}, ` – ${told.help}`) : null));
+    });
+  }
+
+  field(file, base, at, field) {
+    const way = [...base, ...at, field.key];
+    const told = this.fields.get([...(file === 'machine' || base.length ? ['machine'] : []), ...at, field.key].join('.'));
+    const unit = told?.unit ? ` ${told.unit}` : '';
+    // A key that ends in its unit does not tell it twice.
+    const bare = field.key.replace(/_s$/, '');
+    const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
+    const label = field.label ?? words(told?.unit === 's' ? bare : field.key);
+    const given = valueAt(this.state[file], way) !== undefined;
+    const title = told ? `${told.what}; ${told.min} to ${told.max}${unit}` : '';
+    const fallback = told?.default ?? null;
+    const control = this.control(file, way, {
+      choice: field.choice ? (given ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
+      placeholder: field.choice ? words(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
+    });
+    return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : ''}` },
+      h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), control, this.messages(file, way));
+  }
+
+  group(file, base, group) {
+    const fields = group.fields.map((field) => this.field(file, base, group.at, field));
+    const whole = this.messages(file, [...base, ...group.at]);
+    return h('fieldset', {}, h('legend', {}, group.title), whole, h('div', { class: 'fields' }, fields));
+  }
+
+  // -- Rows.
+
+  row(file, list, index, ...inside) {
+    const way = [...list, index];
+    const within = JSON.stringify(way).slice(0, -1);
+    const wrong = this.state.errors.some((e) => e.file === file && JSON.stringify(e.way).startsWith(within));
+    return h('div', { class: `row${wrong ? ' wrong' : ''}`, 'data-list': JSON.stringify(list), 'data-index': index, 'data-file': file },
+      inside, this.messages(file, way));
+  }
+
+  tools(file, list, index, fresh) {
+    const act = (edits) => () => this.act.edit(file, edits);
+    const button = (text, title, edits) => h('button', { class: 'small', type: 'button', title, 'aria-label': `${title}: ${index + 1}`, onclick: act(edits) }, text);
+    return h('span', { class: 'tools' },
+      index > 0 && button('↑', 'Move up (Alt+↑)', [{ edit: 'swap', way: list, index, with: index - 1 }]),
+      fresh && button('+', 'Insert one behind', [{ edit: 'insert', way: list, index: index + 1, item: fresh }]),
+      button('×', 'Take out', [{ edit: 'remove', way: list, index }]));
+  }
+
+  sections() {
+    const list = ['shaft', 'sections'];
+    const sections = valueAt(this.state.job, list)?.entries ?? [];
+    const rows = sections.map((section, index) => this.section(list, section, index));
+    const bar = valueAt(this.state.job, ['stock', 'diameter'])?.text ?? '10';
+    const adds = KINDS.map(({ kind, fresh }) => h('button', { type: 'button', onclick: () =>
+      this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, `+ ${kind}`));
+    const heads = h('div', { class: 'line one heads', 'aria-hidden': 'true' },
+      ...['', 'name', 'kind', 'Ø, thread, taper', 'length mm'].map((t) => h('span', {}, t)));
+    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
+  }
+
+  section(list, section, index) {
+    const file = 'job';
+    const way = (key) => [...list, index, key];
+    const has = (key) => section.entries?.some((e) => e.key === key);
+    const told = valueAt(section, ['kind'])?.text;
+    const kind = told ?? (has('thread') ? 'thread' : has('taper') ? 'taper' : has('across_flats') ? 'flats' : 'cylinder');
+    const known = KINDS.find((k) => k.kind === kind);
+    const n = index + 1;
+    const size = kind === 'flats'
+      ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: `Across flats, section ${n}` }),
+        this.control(file, way('sides'), { number: true, label: `Number of flats, section ${n}`, title: 'number of flats' }))
+      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: `${known?.key ?? 'diameter'}, section ${n}` });
+    const kinds = h('select', { 'aria-label': `Kind, section ${n}`, onchange: (event) => this.become(list, section, index, event.target.value) },
+      KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.kind)));
+    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops', label: `Stops inside, section ${n}`,
+      title: 'whether the feed may stop inside: never, avoid or free; left out: by tolerance and roughness' });
+    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], placeholder: 'grip', label: `May be gripped, section ${n}`,
+      title: 'whether a collet may hold it; left out: plain cylinders' });
+    const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'interrupt', 'grip', 'kind', 'finish_pass'];
+    return this.row(file, list, index,
+      h('div', { class: 'line one' }, h('span', { class: 'n' }, String(n)),
+        this.control(file, way('name'), { label: `Name, section ${n}`, placeholder: `section ${n}` }), kinds, size,
+        this.control(file, way('length'), { number: true, label: `Length, section ${n}` })),
+      h('div', { class: 'line two' }, h('span'), this.control(file, way('tolerance'), { label: `Tolerance, section ${n}`, placeholder: 'tol.' }),
+        this.control(file, way('ra'), { number: true, label: `Ra, section ${n}`, placeholder: 'Ra' }), stop, grip, h('span'),
+        this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
+      this.messages(file, ...keys.map(way)));
+  }
+
+  /** Another kind: the row keeps what both kinds know. */
+  become(list, section, index, kind) {
+    const next = KINDS.find((k) => k.kind === kind);
+    const text = (key) => valueAt(section, [key])?.text;
+    const across = text('diameter') ?? text('across_flats') ?? /[\d.]+/.exec(text('taper') ?? text('thread') ?? '')?.[0] ?? '10';
+    const fresh = next.fresh(across);
+    const length = text('length');
+    const kept = ['tolerance', 'ra', 'interrupt', 'name'].filter((key) => text(key));
+    const way = [...list, index];
+    const edits = [
+      { edit: 'insert', way: list, index, item: fresh }, { edit: 'remove', way: list, index: index + 1 },
+      ...(length ? [{ edit: 'set', way: [...way, 'length'], value: length }] : []),
+      ...kept.map((key) => ({ edit: 'set', way: [...way, key], value: text(key) })),
+    ];
+    this.act.edit('job', edits);
+  }
+
+  features() {
+    const list = ['shaft', 'features'];
+    const features = valueAt(this.state.job, list)?.entries ?? [];
+    const shapes = {
+      cross_hole: [['cross_hole', 'Ø'], ['at', 'at mm'], ['thrust', 'thrust N']],
+      keyseat: [['keyseat', '[width, depth]'], ['from', 'from mm'], ['to', 'to mm']],
+      centre_hole: [['centre_hole', 'A2.5'], ['end', 'front']],
+    };
+    const rows = features.map((feature, index) => {
+      const kind = Object.keys(shapes).find((k) => feature.entries?.some((e) => e.key === k)) ?? 'cross_hole';
+      const ways = shapes[kind].map(([key]) => [...list, index, key]);
+      const controls = shapes[kind].map(([key, placeholder], i) => this.control('job', ways[i],
+        { number: key !== 'end' && key !== 'centre_hole', placeholder, label: `${words(kind)} ${index + 1}: ${key}` }));
+      return this.row('job', list, index, h('div', { class: 'line hole' }, h('span', {}, words(kind)), controls,
+        controls.length < 3 ? h('span') : null, this.tools('job', list, index, null)), this.messages('job', ...ways));
+    });
+    const add = (text, item) => h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, text);
+    return h('fieldset', {}, h('legend', {}, 'Holes and keyseats'), rows, this.messages('job', list), h('div', { class: 'adds' },
+      add('+ cross hole', '{cross_hole: 4, at: 20}'), add('+ keyseat', '{keyseat: [4, 2.5], from: 10, to: 20}'),
+      add('+ centre hole', '{centre_hole: A2.5, end: front}')));
+  }
+
+  wishes() {
+    const lists = [['hand_over_at', 'hand over at', '180, or {at: 180, nose: 148}'], ['never_grip', 'never grip', 'a section or [120, 140]']];
+    const parts = lists.map(([key, title, hint]) => {
+      const list = ['wishes', key];
+      const items = valueAt(this.state.job, list)?.entries ?? [];
+      const rows = items.map((item, index) => this.row('job', list, index, h('div', { class: 'line wish' },
+        this.control('job', [...list, index], { label: `${title} ${index + 1}` }), this.tools('job', list, index, null)),
+      this.messages('job', [...list, index, 'at'], [...list, index, 'nose'])));
+      const fresh = h('input', { 'data-add': JSON.stringify(list), 'data-count': items.length, placeholder: hint, 'aria-label': `Wish: ${title}` });
+      const id = `add-${key}`;
+      fresh.id = id;
+      const plus = h('button', { type: 'button', title: 'Add the wish', onclick: () => this.add(fresh) }, '+');
+      return h('div', {}, h('label', { for: id }, title), rows, this.messages('job', list), h('div', { class: 'line wish' }, fresh, plus));
+    });
+    const most = this.field('job', [], ['wishes'], { key: 'at_most_hand_overs', label: 'at most, hand-overs' });
+    return h('fieldset', {}, h('legend', {}, 'Wishes'), this.messages('job', ['wishes']), parts, h('div', { class: 'fields' }, most));
+  }
+
+  add(input) {
+    const item = input.value.trim();
+    if (!item) return;
+    this.act.edit('job', [{ edit: 'insert', way: JSON.parse(input.dataset.add), index: Number(input.dataset.count), item }]);
+    input.value = '';
+  }
+
+  collets(file, base) {
+    const list = [...base, 'counter_spindle', 'collets'];
+    const collets = valueAt(this.state[file], list)?.entries ?? [];
+    const keys = ['name', 'range', 'hold', 'passes', 'clamp_force'];
+    const rows = collets.map((_, index) => {
+      const ways = keys.map((key) => [...list, index, key]);
+      return this.row(file, list, index, h('div', { class: 'line collet' },
+        ways.map((way, i) => this.control(file, way, { number: i > 1, label: `${words(keys[i])}, collet ${index + 1}` })),
+        this.tools(file, list, index, null)), this.messages(file, ...ways));
+    });
+    const heads = h('div', { class: 'line collet heads', 'aria-hidden': 'true' },
+      ...['name', 'range', 'hold', 'passes', 'force N'].map((t) => h('span', {}, t)));
+    const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
+      item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, '+ collet');
+    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list), h('div', { class: 'adds' }, add));
+  }
+
+  // -- The whole.
+
+  /** Where the machine stands: in the job, or in a file of its own. @returns {[File, Way]} */
+  machineAt() {
+    return valueAt(this.state.job, ['machine'])?.kind === 'map' ? ['job', ['machine']] : ['machine', []];
+  }
+
+  parts() {
+    if (this.tab === 'text' || !this.state.job) return this.texts();
+    if (this.tab === 'shaft') return [SHAFT.map((g) => this.group('job', [], g)), this.sections(), this.features()].flat();
+    if (this.tab === 'cutting') return [CUTTING.slice(0, 2).map((g) => this.group('job', [], g)), this.wishes(), CUTTING.slice(2).map((g) => this.group('job', [], g))].flat();
+    const [file, base] = this.machineAt();
+    const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: 'file' })] : [];
+    if (file === 'machine' && !this.state.machine) {
+      return [...named, h('p', {}, 'The machine is in a file of its own that is not open. Open the job and its machine file together.')];
+    }
+    const groups = MACHINE.map((g) => this.group(file, base, g));
+    return [...named, groups.slice(0, 6), this.collets(file, base), groups.slice(6)].flat();
+  }
+
+  texts() {
+    const one = (file, text) => h('fieldset', {}, h('legend', {}, text.name), h('textarea', { id: `text-${file}`, 'data-file': file, 'data-way': '[]',
+      'data-was': text.text.trim(), spellcheck: 'false', 'aria-label': `Text of ${text.name}`, value: text.text }));
+    const { job, machine } = this.state.texts;
+    return [h('p', {}, 'The files as they are saved. Ctrl+Enter plans; comments stay.'), one('job', job), machine ? one('machine', machine) : null];
+  }
+
+  rebuild() {
+    this.wrong = new Map();
+    this.placed = new Set();
+    for (const told of this.state.errors) {
+      if (!told.file) continue;
+      // What is missing is marked where it would stand.
+      const lacks = / has no `(\w+)`$/.exec(told.what)?.[1];
+      const id = idOf(told.file, lacks ? [...told.way, lacks] : told.way);
+      const inner = idOf(told.file, told.way.slice(0, -1));
+      const key = typeof told.way.at(-1) === 'number' && !lacks && valueAt(this.state[told.file], told.way.slice(0, -1))?.text ? inner : id;
+      this.wrong.set(key, [...(this.wrong.get(key) ?? []), told]);
+    }
+    this.rebuilding = true;
+    const active = document.activeElement;
+    const held = active && the('form').contains(active) && active.id
+      ? { id: this.focusNext ?? active.id, value: active.value, was: active.dataset.was, from: active.selectionStart, to: active.selectionEnd }
+      : null;
+    this.focusNext = null;
+    const scrolled = the('input').scrollTop;
+    the('form').replaceChildren(...this.parts().flat(2).filter(Boolean));
+    the('input').scrollTop = scrolled;
+    if (held) {
+      const again = document.getElementById(held.id);
+      again?.focus({ preventScroll: true });
+      // What is being typed is not lost to an answer that comes meanwhile.
+      if (again && held.id === active.id && held.value !== undefined && held.value.trim() !== held.was) again.value = held.value;
+      if (again?.setSelectionRange && held.from !== null && held.from !== undefined && again.type === 'text') again.setSelectionRange(held.from, held.to);
+    }
+    this.rebuilding = false;
+    this.tabs();
+  }
+
+  tabs() {
+    const tabOf = (told) => {
+      if (told.file === 'machine' || told.way[0] === 'machine') return 'machine';
+      if (told.file !== 'job') return 'text';
+      return ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : told.way.length ? 'cutting' : 'text';
+    };
+    const wrong = new Set(this.state.errors.map(tabOf));
+    const box = the('tabs');
+    const focused = document.activeElement?.parentElement === box;
+    box.replaceChildren(...TABS.map(([tab, name]) => h('button', {
+      role: 'tab', id: `tab-${tab}`, 'aria-selected': tab === this.tab ? 'true' : 'false', 'aria-controls': 'form', type: 'button',
+      tabindex: tab === this.tab ? 0 : -1, class: wrong.has(tab) ? 'wrong' : null,
+      onclick: () => this.turn(tab),
+      onkeydown: (event) => {
+        const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+        if (by) this.turn(TABS[(TABS.findIndex(([t]) => t === tab) + by + TABS.length) % TABS.length][0]);
+      },
+    }, name)));
+    the('form').setAttribute('role', 'tabpanel');
+    the('form').setAttribute('aria-labelledby', `tab-${this.tab}`);
+    if (focused) the(`tab-${this.tab}`).focus();
+  }
+
+  turn(tab) {
+    this.tab = tab;
+    this.rebuild();
+    the('input').scrollTop = 0;
+  }
+
+  /** Shows the field of a message. @param {Told} told */
+  reveal(told) {
+    if (!told.file) return;
+    const machine = told.file === 'machine' || told.way[0] === 'machine';
+    this.turn(machine ? 'machine' : ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : told.way.length ? 'cutting' : 'text');
+    const field = the('form').querySelector('[aria-invalid="true"]') ?? the('form').querySelector('.wrong input');
+    field?.focus();
+    field?.scrollIntoView({ block: 'center' });
+  }
+}
+
+/** @param {string} file @param {Way} way */
+function idOf(file, way) {
+  return `${file}:${way.join('.')}`;
+}

@@ -1,0 +1,175 @@
+// The machine at one moment, seen from the side: the bush stands, the bar comes out of it, the counter-spindle goes along.
+
+import { h, s, the } from './dom.js';
+import { figures, num, percent, round125, words } from './words.js';
+
+const WIDTH = 1188;
+const HEIGHT = 150;
+const CENTRE = 78;
+const BAR_HALF = 15;
+/** Largest bending on the page. */
+const BENT = 22;
+/** Less bending than this is not blown up to it, µm. */
+const SLIGHT_UM = 5;
+
+/**
+ * What holds the bar at a turned length of a plan.
+ * @param {any} plan @param {number} t
+ */
+export function stateAt(plan, t) {
+  const stages = plan.stages;
+  const stage = stages.find((g) => t <= g.to_mm + 1e-6) ?? stages.at(-1);
+  if (!stage) return null;
+  const before = plan.headstock_regrips_mm.filter((m) => m <= t + 1e-6);
+  const last = before.at(-1) ?? 0;
+  const bush = plan.layout.bush_land_mm !== null;
+  const next = stage.regrips_mm.find((m) => m > t + 1e-6) ?? stage.to_mm;
+  const { headstock_nearest_mm: near, headstock_farthest_mm: far } = plan.layout;
+  return {
+    stage,
+    nose: stage.grip?.nose_mm ?? null,
+    headstock: bush ? Math.min(far, Math.max(near, far - (t - last))) : null,
+    end: Math.max(t, next),
+    piece: plan.segments.find((p) => t >= p.from_mm - 1e-6 && t <= p.to_mm + 1e-6 && p.stage === stage.number),
+  };
+}
+
+/** What `/at` is asked for it. @param {any} texts @param {any} plan @param {number} t */
+export function asked(texts, plan, t) {
+  const state = stateAt(plan, t);
+  if (!state) return null;
+  const settled = plan.verdict === 'feasible';
+  return {
+    texts, turned_mm: t, grip_mm: state.nose, collet: state.nose === null ? null : plan.collet,
+    // Where there is no plan the headstock's place is not known.
+    headstock_mm: settled ? state.headstock : null,
+    stage_end_mm: plan.layout.bush_land_mm === null ? state.end : null,
+    rpm: state.piece && settled ? state.piece.rpm : null,
+  };
+}
+
+/** Points of the finished shaft up to a turned length, and of the bar behind: place, diameter. */
+function outline(plan, t, to) {
+  const finished = [];
+  for (const p of plan.shaft.sections) {
+    if (p.from_mm >= t) continue;
+    const end = Math.min(p.to_mm, t);
+    const share = (end - p.from_mm) / (p.to_mm - p.from_mm);
+    finished.push([p.from_mm, p.front_diameter_mm], [end, p.front_diameter_mm + share * (p.rear_diameter_mm - p.front_diameter_mm)]);
+  }
+  const bar = plan.shaft.stock_diameter_mm;
+  return { finished, bar: [[t, bar], [to, bar]] };
+}
+
+/** The same with points no further apart than a step, so that it can be bent. */
+function fine(points) {
+  const out = [];
+  for (let i = 0; i + 1 < points.length; i += 1) {
+    const [[a, da], [b, db]] = [points[i], points[i + 1]];
+    const steps = Math.max(1, Math.ceil((b - a) / 12));
+    for (let k = 0; k <= steps; k += 1) out.push([a + ((b - a) * k) / steps, da + ((db - da) * k) / steps]);
+  }
+  return out;
+}
+
+/** A straight line through a row of points. */
+function at(shape, key, x) {
+  if (!shape?.length) return 0;
+  let i = shape.findIndex((p) => p.at_mm >= x);
+  if (i < 0) return shape.at(-1)[key];
+  if (i === 0) return shape[0][key];
+  const [a, b] = [shape[i - 1], shape[i]];
+  return a[key] + (b[key] - a[key]) * (b.at_mm === a.at_mm ? 0 : (x - a.at_mm) / (b.at_mm - a.at_mm));
+}
+
+/**
+ * Draws the machine.
+ * @param {any} plan @param {number} t @param {any} found what `/at` found, or null while it is under way
+ */
+export function draw(plan, t, found) {
+  const view = the('machine-view');
+  const state = stateAt(plan, t);
+  if (!state) {
+    view.replaceChildren();
+    return;
+  }
+  const layout = plan.layout;
+  const bush = layout.bush_land_mm !== null;
+  const land = layout.bush_land_mm ?? 0;
+  const gap = layout.gap_mm;
+  const parted = plan.length_mm + layout.part_off_width_mm;
+  // Places along the machine count from the bush face (without a bush: from the collet's nose at the end of the piece).
+  const face = bush ? t + gap : state.end + gap;
+  const nose = bush ? state.headstock : 0;
+  const hold = layout.headstock_hold_mm;
+  const left = -(parted + gap) - 12;
+  const right = (bush ? layout.headstock_farthest_mm : 0) + hold + 30;
+  const scale = (WIDTH - 8) / (right - left);
+  const x = (along) => 4 + (along - left) * scale;
+  const sx = (place) => x(place - face);
+  const radial = (2 * BAR_HALF) / plan.shaft.stock_diameter_mm;
+  const rear = face + nose + hold + 25;
+
+  const most = Math.max(SLIGHT_UM, ...(found?.shape ?? []).map((p) => Math.max(Math.abs(p.weight_um), Math.abs(p.cut_um), Math.abs(p.weight_um + p.cut_um))));
+  const bend = found ? round125(BENT / most) : 0;
+  const y = (place) => CENTRE + bend * (at(found?.shape, 'weight_um', place) + at(found?.shape, 'cut_um', place));
+  const { finished, bar } = outline(plan, t, rear);
+  const edge = (rows, sign) => rows.map(([p, d]) => `${sx(p).toFixed(1)} ${(y(p) + (sign * d * radial) / 2).toFixed(1)}`);
+  const body = (points, fill, stroke) => {
+    const rows = fine(points);
+    return s('path', { d: `M${[...edge(rows, -1), ...edge(rows, 1).reverse()].join('L')}Z`, fill, stroke, 'stroke-width': 1.1 });
+  };
+
+  const block = (from, to, above, below, fill) => [
+    s('rect', { x: from, y: CENTRE - below, width: Math.max(2, to - from), height: below - above, fill, stroke: '#33424a', 'stroke-width': 1 }),
+    s('rect', { x: from, y: CENTRE + above, width: Math.max(2, to - from), height: below - above, fill, stroke: '#33424a', 'stroke-width': 1 })];
+  const text = (place, top, words_, anchor = 'middle') => s('text', { x: place, y: top, 'text-anchor': anchor, 'font-size': 13, fill: '#41525a' }, words_);
+
+  const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, stroke: '#9fb0b7', 'stroke-dasharray': '14 3 3 3' })];
+  if (state.nose !== null) {
+    const [grip, held] = [sx(state.nose), sx(state.nose - (layout.collet_hold_mm ?? 0))];
+    const bore = Math.max(x(left) - 20, sx(state.nose - (layout.bore_depth_mm ?? 0)));
+    const deep = s('path', { d: `M${held} ${CENTRE - 42}H${bore}M${held} ${CENTRE + 42}H${bore}`, stroke: '#9fb0b7', fill: 'none', 'stroke-width': 6 });
+    parts.push(deep);
+    for (let k = 1; layout.sleeve_pitch_mm && k < 60; k += 1) {
+      const p = state.nose - (layout.collet_hold_mm ?? 0) - k * layout.sleeve_pitch_mm;
+      if (p < 0) break;
+      parts.push(s('path', { d: `M${sx(p)} ${CENTRE - 38}v${38 - BAR_HALF}m0 ${2 * BAR_HALF}v${38 - BAR_HALF}`, stroke: '#9fb0b7', 'stroke-width': 3 }));
+    }
+    parts.push(...block(held, grip, 15, 45, '#c6d3d8'));
+    parts.push(text((held + grip) / 2, 20, `counter-spindle, collet ${plan.collet ?? ''}`));
+  }
+  parts.push(body(bar, '#e9e3d3', '#5b5238'));
+  if (finished.length > 1) parts.push(body(finished, '#d9e2e6', '#1c2529'));
+  if (bush) {
+    parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, '#c9b98a'));
+    parts.push(text(x(land / 2), HEIGHT - 8, 'bush'));
+  }
+  parts.push(...block(x(nose), x(nose + hold), BAR_HALF + 1, 45, '#c6d3d8'));
+  parts.push(text(x(nose + hold / 2), HEIGHT - 8, bush ? `headstock ${num(nose, 0)}` : 'headstock'));
+  // The tool stands at the turned length.
+  const tip = sx(t);
+  const top = y(t) - BAR_HALF - 2;
+  parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, fill: '#8c1c3a' }), text(tip, 34, `${num(t)} mm`));
+  const told = found ? `bending ×${Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en')}, ` : '';
+  parts.push(text(8, HEIGHT - 8, `${told}diameters ×${num(radial / scale)}`, 'start'));
+  const label = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
+  view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': label }, parts));
+}
+
+/** The words below: where it stands, and what uses most of its limit. @param {any} plan @param {number} t @param {any} found */
+export function tell(plan, t, found) {
+  const state = stateAt(plan, t);
+  if (!state) return;
+  const held = state.nose === null ? 'front free' : `held at ${num(state.nose)} mm`;
+  the('moment-text').value = `${num(t)} mm · stage ${state.stage.number} · ${held}`;
+  const box = the('moment-state');
+  if (!found) return;
+  const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 3);
+  const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
+  box.replaceChildren(
+    item('speed', `${num(found.rpm, 0)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),
+    item('least stiffness', `${figures(found.stiffness_n_per_um)} N/µm`),
+    item('bends at the tool', `${figures(found.cut_deflection_um)} µm`), item('sag', `${figures(found.sag_um)} µm`),
+    ...worst.map((c) => item(words(c.check), percent(c.utilisation), c.utilisation > 1)));
+}

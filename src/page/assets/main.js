@@ -1,0 +1,344 @@
+// Puts the parts together: texts in, plan out, and what a key or a button does.
+
+import { ask, drop, file, Refused, save, Superseded } from './api.js';
+import { the } from './dom.js';
+import { Drawing } from './drawing.js';
+import { Form, valueAt } from './form.js';
+import { History } from './history.js';
+import * as machine from './machine.js';
+import * as results from './results.js';
+
+const history = new History();
+/** The last answer, and the last that had a plan. @type {any} */
+let answer = null;
+/** @type {any} */
+let planned = null;
+/** The texts the last plan belongs to. @type {any} */
+let plannedTexts = null;
+/** Turned length that is shown, and what was found there. */
+let moment = 0;
+/** @type {number|null} */
+let hovered = null;
+/** @type {any} */
+let found = null;
+
+const form = new Form({ edit, text });
+const drawing = new Drawing({ prove, keep, hover });
+
+/** Edits wait for each other, so that each sees the text the one before it made. */
+let queue = Promise.resolve();
+
+/** @param {'job'|'machine'} which @param {any[]} edits */
+function edit(which, edits) {
+  queue = queue.then(async () => {
+    const texts = history.now;
+    const at = texts[which];
+    if (!at) return;
+    try {
+      const { text: edited } = await ask('/edit', { text: at, edits });
+      change({ ...texts, [which]: { ...at, text: edited } });
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      results.problem(error.problem);
+      form.rebuild();
+    }
+  });
+  return queue;
+}
+
+/** @param {'job'|'machine'} which @param {string} whole */
+function text(which, whole) {
+  queue = queue.then(() => change({ ...history.now, [which]: { ...history.now[which], text: whole } }));
+}
+
+/** @param {any} texts */
+function change(texts) {
+  if (history.change(texts)) plan();
+}
+
+/** Plans what there is now; a newer edit ends an older plan. */
+async function plan() {
+  const texts = history.now;
+  buttons();
+  drop('/changes');
+  const slow = setTimeout(() => { the('busy').textContent = 'planning…'; }, 150);
+  const began = performance.now();
+  try {
+    const got = await ask('/plan', texts);
+    if (texts !== history.now) return;
+    answer = got;
+    show(texts);
+    the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
+    document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
+  } catch (error) {
+    if (error instanceof Superseded) return;
+    if (!(error instanceof Refused)) throw error;
+    the('busy').textContent = '';
+    document.body.classList.add('stale');
+    results.problem(error.problem);
+  } finally {
+    clearTimeout(slow);
+  }
+}
+
+function show(texts) {
+  const trees = { texts, job: answer.job, machine: answer.machine, errors: answer.errors };
+  form.show(trees);
+  results.verdict(answer);
+  results.errors(answer.errors, (told) => form.reveal(told));
+  document.body.classList.toggle('stale', answer.errors.length > 0);
+  if (answer.plan) planned = answer;
+  title(texts);
+  if (!answer.plan) return;
+  plannedTexts = texts;
+  drawing.show(answer, wishes(answer.job));
+  results.tables(answer.plan);
+  const range = the('moment');
+  range.max = String(answer.outline.parted_mm);
+  setMoment(Math.min(moment, answer.outline.parted_mm));
+  if (answer.plan.verdict === 'infeasible') help(texts);
+}
+
+function title(texts) {
+  const name = planned?.plan?.job ?? texts.job.name;
+  const small = document.createElement('small');
+  small.textContent = ` ${texts.job.name}${texts.machine ? `, ${texts.machine.name}` : ''}`;
+  the('title').replaceChildren(name, small);
+  the('title').title = `${name}, ${texts.job.name}`;
+  document.title = `${name} – spanhold`;
+}
+
+function wishes(job) {
+  const list = valueAt(job, ['wishes', 'hand_over_at'])?.entries ?? [];
+  return list.map((item) => item.kind === 'map'
+    ? { at: Number(valueAt(item, ['at'])?.text), nose: valueAt(item, ['nose']) ? Number(valueAt(item, ['nose']).text) : null }
+    : { at: Number(item.text), nose: null });
+}
+
+/** What would help takes many plans, so it comes by itself. */
+async function help(texts) {
+  try {
+    const { changes } = await ask('/changes', texts);
+    if (texts === history.now) results.changes(changes);
+  } catch (error) {
+    if (error instanceof Refused) results.changes(null, error.problem.what);
+    else if (!(error instanceof Superseded)) throw error;
+  }
+}
+
+// -- A place moved by hand.
+
+/** A question at a time; the newest of those that came meanwhile is next. */
+function latest(work) {
+  let busy = false;
+  /** @type {any} */
+  let next = null;
+  return async function run(...given) {
+    if (busy) {
+      next?.settle(null);
+      return new Promise((settle) => { next = { given, settle }; });
+    }
+    busy = true;
+    try {
+      return await work(...given);
+    } catch (error) {
+      if (error instanceof Refused) return { refused: error.problem };
+      if (error instanceof Superseded) return null;
+      throw error;
+    } finally {
+      busy = false;
+      const then = next;
+      next = null;
+      if (then) run(...then.given).then(then.settle);
+    }
+  };
+}
+
+const askProof = latest((place, to) => ask('/prove', { texts: plannedTexts, what: place.what, number: place.number, to_mm: to }));
+
+async function prove(place, to) {
+  const got = await askProof(place, to);
+  if (!got?.refused) return got;
+  return { proven: false, total_s: 0, stages: [], breaches: [{ stage: null, rule: 'place', text: `${got.refused.what} (${got.refused.help})` }] };
+}
+
+/** Writes a moved place into the job as a wish. */
+function keep(place, to) {
+  const list = ['wishes', 'hand_over_at'];
+  const stage = planned.plan.stages.find((g) => g.number === place.number);
+  const items = wishes(answer.job);
+  const index = items.findIndex((w) => Math.abs(w.at - stage.from_mm) < 1e-4);
+  const at = place.what === 'hand_over' ? to : Math.round(stage.from_mm * 1e4) / 1e4;
+  const nose = place.what === 'grip' ? to : items[index]?.nose ?? null;
+  const item = nose === null ? String(at) : `{at: ${at}, nose: ${nose}}`;
+  const edits = index < 0 ? [{ edit: 'insert', way: list, index: items.length, item }]
+    : [{ edit: 'insert', way: list, index, item }, { edit: 'remove', way: list, index: index + 1 }];
+  edit('job', edits);
+}
+
+// -- The moment.
+
+const askMoment = latest((question) => ask('/at', question));
+
+function hover(t) {
+  if (t === hovered) return;
+  hovered = t;
+  showMoment();
+}
+
+function setMoment(t) {
+  moment = t;
+  the('moment').value = String(t);
+  showMoment();
+}
+
+async function showMoment() {
+  if (!planned?.plan) return;
+  const t = hovered ?? moment;
+  const of = planned;
+  // The old bend stays until the new one is there: the shape moves on, it does not blink.
+  machine.draw(of.plan, t, found);
+  machine.tell(of.plan, t, null);
+  const question = machine.asked(plannedTexts, of.plan, t);
+  if (!question) return;
+  const got = await askMoment(question);
+  if (!got || got.refused || of !== planned || t !== (hovered ?? moment)) return;
+  found = got;
+  machine.draw(of.plan, t, found);
+  machine.tell(of.plan, t, found);
+}
+
+/** Plays the stages; stands still for a moment at each stop. */
+let playing = 0;
+
+function play() {
+  if (playing) {
+    cancelAnimationFrame(playing);
+    playing = 0;
+  } else if (planned?.plan) {
+    const end = planned.outline.parted_mm;
+    if (moment >= end - 0.25) setMoment(0);
+    const stops = [...planned.plan.hand_overs_mm, ...planned.plan.headstock_regrips_mm, end].sort((a, b) => a - b);
+    let last = performance.now();
+    let wait = 0;
+    let at = moment;
+    const step = (now) => {
+      const passed = Math.min(100, now - last) / 1000;
+      last = now;
+      if (wait > 0) wait -= passed;
+      else {
+        const stop = stops.find((p) => p > at + 1e-6) ?? end;
+        at = Math.min(stop, at + (passed * end) / 20);
+        if (at === stop) wait = 0.6;
+        setMoment(at);
+      }
+      playing = at < end ? requestAnimationFrame(step) : 0;
+      if (!playing) the('play').setAttribute('aria-pressed', 'false');
+    };
+    playing = requestAnimationFrame(step);
+  }
+  the('play').setAttribute('aria-pressed', playing ? 'true' : 'false');
+}
+
+// -- Files, keys, buttons.
+
+async function openFiles(files) {
+  const texts = await Promise.all([...files].slice(0, 2).map(async (f) => ({ name: f.name, text: await f.text() })));
+  const isJob = (t) => /^\s*shaft\s*:/m.test(t.text);
+  const job = texts.find(isJob);
+  const other = texts.find((t) => t !== job);
+  if (!job && !other) return;
+  // A machine file alone takes the place of the one that is open.
+  const named = other ?? (job && sameMachine(job) ? history.now.machine : undefined);
+  moment = 0;
+  change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
+}
+
+/** Whether a job names the machine file that is open. */
+function sameMachine(job) {
+  const name = /^machine\s*:\s*["']?([^\s"'#{]+)/m.exec(job.text)?.[1];
+  return !!name && !!history.now.machine && name.split('/').at(-1) === history.now.machine.name.split('/').at(-1);
+}
+
+function saveText(which) {
+  const at = history.now[which];
+  if (at) save(at.name.split('/').at(-1), new Blob([at.text], { type: 'application/yaml' }));
+}
+
+async function exportAs(format) {
+  try {
+    const { name, blob } = await file(`/export/${format}`, history.now);
+    save(name, blob);
+  } catch (error) {
+    if (error instanceof Refused) results.problem(error.problem);
+    else if (!(error instanceof Superseded)) throw error;
+  }
+}
+
+function undo(back) {
+  queue = queue.then(() => { if (back ? history.undo() : history.redo()) return plan(); });
+}
+
+function buttons() {
+  the('undo').disabled = !history.past.length;
+  the('redo').disabled = !history.future.length;
+  the('save-machine').disabled = !history.now?.machine;
+}
+
+function widen() {
+  const wide = document.body.classList.toggle('wide');
+  the('wide').setAttribute('aria-pressed', String(wide));
+}
+
+function keys(event) {
+  const inText = event.target.matches('textarea');
+  const control = event.ctrlKey || event.metaKey;
+  const pressed = event.key.toLowerCase();
+  // In a field that is being typed in, undo is the browser's own.
+  const typing = inText || (event.target.matches('#form input') && event.target.value.trim() !== (event.target.dataset.was ?? ''));
+  if (control && pressed === 'z' && !typing) undo(!event.shiftKey);
+  else if (control && pressed === 'y' && !typing) undo(false);
+  else if (control && pressed === 's') saveText('job');
+  else if (control && pressed === 'o') the('files').click();
+  else if (control && event.key === '\\') widen();
+  else if (event.key === ' ' && event.target.matches('body, #results, #moment')) play();
+  else return;
+  event.preventDefault();
+}
+
+function wire() {
+  the('open').addEventListener('click', () => the('files').click());
+  the('files').addEventListener('change', (event) => { openFiles(event.target.files); event.target.value = ''; });
+  the('save-job').addEventListener('click', () => saveText('job'));
+  the('save-machine').addEventListener('click', () => saveText('machine'));
+  the('undo').addEventListener('click', () => undo(true));
+  the('redo').addEventListener('click', () => undo(false));
+  the('wide').addEventListener('click', widen);
+  the('print').addEventListener('click', () => window.print());
+  the('play').addEventListener('click', play);
+  the('moment').addEventListener('input', (event) => setMoment(Number(event.target.value)));
+  for (const button of document.querySelectorAll('[data-export]')) {
+    button.addEventListener('click', () => exportAs(button.dataset.export));
+  }
+  document.addEventListener('keydown', keys);
+  document.addEventListener('dragover', (event) => event.preventDefault());
+  document.addEventListener('drop', (event) => {
+    event.preventDefault();
+    if (event.dataTransfer?.files.length) openFiles(event.dataTransfer.files);
+  });
+}
+
+async function begin() {
+  wire();
+  try {
+    const [start, fields] = await Promise.all([ask('/start'), ask('/fields')]);
+    form.know(fields);
+    history.begin(start);
+    await plan();
+  } catch (error) {
+    if (error instanceof Refused) results.problem(error.problem);
+    else throw error;
+  }
+}
+
+begin();

@@ -1,0 +1,101 @@
+// What the plan says, in words and tables.
+
+import { h, the } from './dom.js';
+import { figures, num, percent, words } from './words.js';
+
+/** The one line above all. @param {any} answer */
+export function verdict(answer) {
+  const box = the('verdict');
+  const errors = answer.errors.length;
+  if (errors) {
+    box.className = 'wrong';
+    const many = errors === 1 ? 'One thing is wrong' : `${errors} things are wrong`;
+    box.replaceChildren(h('strong', {}, 'CANNOT BE READ'), h('span', {}, `${many} with the job; the plan below is of the last one that could be read.`));
+    return;
+  }
+  box.className = answer.plan.verdict;
+  box.replaceChildren(h('strong', {}, answer.plan.verdict === 'feasible' ? 'FEASIBLE' : 'NOT FEASIBLE'), h('span', {}, answer.summary));
+}
+
+/** Messages as the command line prints them. @param {any[]} told @param {(told: any) => void} reveal */
+export function errors(told, reveal) {
+  const one = (t) => h('pre', {}, t.printed, t.file && h('button', { class: 'small', onclick: () => reveal(t) }, 'Show the field'));
+  the('errors').replaceChildren(...told.map(one));
+}
+
+/** A problem of the server or the work. @param {{what: string, help: string}} problem */
+export function problem(problem) {
+  the('errors').replaceChildren(h('p', {}, `${problem.what}${problem.help ? `: ${problem.help}` : ''}.`));
+}
+
+function share(check) {
+  if (!check) return '–';
+  const used = check.utilisation;
+  const fill = h('i', { class: used > 1 ? 'over' : used > 0.85 ? 'near' : null });
+  fill.style.width = `${Math.min(100, 100 * used).toFixed(0)}%`;
+  return [h('span', { class: 'bar', 'aria-hidden': 'true' }, fill), `${words(check.check)} ${percent(used)}`];
+}
+
+const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
+
+function stages(plan) {
+  const head = ['stage', 'from', 'to', 'travel', 'grip', 'unsupported', 'counter-spindle', 'headstock', 'rev/min', 'time'];
+  const rows = plan.stages.map((g) => h('tr', {},
+    h('td', {}, String(g.number)), h('td', {}, num(g.from_mm)), h('td', {}, num(g.to_mm)), h('td', {}, num(g.travel_mm)),
+    h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : 'free'), h('td', {}, num(g.unsupported_max_mm)),
+    h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
+    h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
+    h('td', {}, g.rpm_max ? (Math.round(g.rpm_min) === Math.round(g.rpm_max) ? num(g.rpm_max, 0) : `${num(g.rpm_min, 0)}–${num(g.rpm_max, 0)}`) : '–'),
+    h('td', {}, g.time_s ? num(g.time_s) : '–'), h('td', { class: 'w' }, share(governing(g)))));
+  return h('table', { id: 'stages' }, h('caption', {}, 'Stages (mm, s)'),
+    h('thead', {}, h('tr', {}, head.map((t) => h('th', { scope: 'col' }, t)), h('th', { class: 'w', scope: 'col' }, 'governing check'))), h('tbody', {}, rows));
+}
+
+function checks(plan) {
+  const names = [...new Set(plan.stages.flatMap((g) => g.checks.map((c) => c.check)))];
+  const cell = (stage, name) => {
+    const c = stage.checks.find((k) => k.check === name);
+    const title = c ? `${figures(c.demand)} of ${figures(c.limit)} ${c.unit}, at ${num(c.turned_mm)} mm turned` : null;
+    return h('td', { class: c && c.utilisation > 1 ? 'over' : null, title }, c ? percent(c.utilisation) : '–');
+  };
+  return h('details', {}, h('summary', {}, 'Every check of every stage'), h('table', {},
+    h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, 'stage'), names.map((n) => h('th', { scope: 'col' }, words(n))))),
+    h('tbody', {}, plan.stages.map((g) => h('tr', {}, h('td', {}, String(g.number)), names.map((n) => cell(g, n)))))));
+}
+
+function figuresOf(plan) {
+  const t = plan.time_s;
+  const q = plan.quote;
+  const rows = plan.verdict === 'feasible' ? [
+    ['a part', `${num(t.total)} s`], ['cutting', `${num(t.cutting)} s`], ['travels', `${num(t.segments)} s`], ['hand-overs', `${num(t.hand_overs)} s`],
+    ['re-grips', `${num(t.regrips)} s`], ['holes and flats', `${num(t.features)} s`], ['part-off', `${num(t.part_off)} s`],
+    ['rear end', `${num(t.back_work)} s`], ['lines', `${num(t.penalties)} s`],
+    ['re-grips at', plan.headstock_regrips_mm.map((m) => num(m)).join(', ') || 'none'],
+    ['pieces a bar', String(q.pieces_per_bar)], ['material', `${num(q.material_kg, 2)} kg`], ['remnant', `${num(q.remnant_mm, 0)} mm`],
+    ...(q.cost ? [['cost', `${q.cost.total.toFixed(2)} ${q.cost.currency}`]] : []),
+  ] : [['material', `${num(q.material_kg, 2)} kg`]];
+  return h('dl', { class: 'figures' }, rows.map(([k, v]) => h('div', {}, h('dt', {}, k), h('dd', {}, v))));
+}
+
+function shortfall(plan) {
+  const s = plan.shortfall;
+  if (!s) return null;
+  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${s.text}.`),
+    h('div', { id: 'changes', role: 'status', 'aria-live': 'polite' }, 'Looking for what would help…'));
+}
+
+/** What would help. @param {any[]|null} list null: it could not be found out @param {string} [why] */
+export function changes(list, why = '') {
+  const box = the('changes');
+  if (!box) return;
+  if (list === null) box.replaceChildren(`What would help was not found out: ${why}.`);
+  else if (!list.length) box.replaceChildren('No single change of those tried, and no pair of them, makes it feasible.');
+  else box.replaceChildren('What would help, each alone:', h('ol', {}, list.slice(0, 8).map((c) => h('li', {}, c.text))));
+}
+
+/** Everything below the drawing. @param {any} plan */
+export function tables(plan) {
+  const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
+  the('tables').replaceChildren(...[shortfall(plan), stages(plan), figuresOf(plan), checks(plan),
+    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes, '')].filter(Boolean));
+}

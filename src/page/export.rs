@@ -1,0 +1,73 @@
+//! The plan as a file to keep; the browser saves it.
+
+use axum::extract::{Path, State};
+use axum::http::{StatusCode, header};
+use axum::response::{IntoResponse, Response};
+use std::sync::Arc;
+
+use super::answers::{self, Refused};
+use super::handlers::{Body, body};
+use super::wire::{Problem, Texts};
+use super::work::Desk;
+use crate::job::plan::Plan;
+use crate::planner::Defect;
+use crate::report;
+
+/// How a plan is written: its name in the path, the type, the ending of the file, and the writer.
+type Writer = fn(&Plan) -> Result<Vec<u8>, String>;
+
+/// All of them.
+const FORMATS: [(&str, &str, &str, Writer); 5] = [
+    ("sheet", "text/html; charset=utf-8", "html", |p| text(report::sheet_html(p))),
+    ("svg", "image/svg+xml", "svg", |p| text(report::plan_svg(p))),
+    ("csv", "text/csv; charset=utf-8", "csv", |p| Ok(report::stages_csv(p).into_bytes())),
+    ("text", "text/plain; charset=utf-8", "txt", |p| Ok(report::plan_text(p).into_bytes())),
+    ("json", "application/json", "json", |p| serde_json::to_vec_pretty(p).map_err(|e| e.to_string())),
+];
+
+fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
+    drawn.map(String::into_bytes).map_err(|e| e.to_string())
+}
+
+/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, the text, or everything as JSON.
+#[utoipa::path(
+    post,
+    path = "/export/{format}",
+    params(("format" = String, Path, description = "`sheet`, `svg`, `csv`, `text` or `json`")),
+    request_body = Texts,
+    responses((status = 200, body = String, content_type = "application/octet-stream"), (status = 404, body = Problem),
+        (status = 422, body = Problem))
+)]
+pub async fn export(State(desk): State<Arc<Desk>>, Path(format): Path<String>, asked: Body<Texts>) -> Response {
+    let Some((_, kind, ending, writer)) = FORMATS.into_iter().find(|(name, ..)| *name == format) else {
+        let names: Vec<&str> = FORMATS.iter().map(|(name, ..)| *name).collect();
+        return Problem::new("there is no such export", format!("there are {}", names.join(", ")))
+            .with(StatusCode::NOT_FOUND);
+    };
+    let texts = match body(asked) {
+        Ok(texts) => texts,
+        Err(response) => return response,
+    };
+    let own = Arc::clone(&desk);
+    let work = move || -> Result<(Vec<u8>, String), Refused> {
+        let job = answers::job_of(&texts)?;
+        let plan = answers::plan_of(&own, &job, &texts)?;
+        let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;
+        Ok((bytes, file_name(&plan.job, ending)))
+    };
+    match desk.work(work).await {
+        Ok(Ok((bytes, name))) => {
+            let saved = format!("attachment; filename=\"{name}\"");
+            ([(header::CONTENT_TYPE, kind.to_owned()), (header::CONTENT_DISPOSITION, saved)], bytes).into_response()
+        }
+        Ok(Err((status, problem))) => problem.with(status),
+        Err(response) => response,
+    }
+}
+
+/// A name that any system takes: letters and digits of the job's name, all else a dash.
+fn file_name(job: &str, ending: &str) -> String {
+    let plain: String = job.chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).take(60).collect();
+    let plain = plain.trim_matches('-');
+    format!("{}.{ending}", if plain.is_empty() { "plan" } else { plain })
+}

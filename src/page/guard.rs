@@ -1,0 +1,131 @@
+//! What every request passes: it comes from this page on this machine, there are not too many, it does not take for ever,
+//! and what goes back may load and run nothing but the page's own files.
+
+use axum::extract::{Request, State};
+use axum::http::{HeaderMap, HeaderName, HeaderValue, Method, StatusCode, header};
+use axum::middleware::Next;
+use axum::response::{IntoResponse, Response};
+use std::sync::Arc;
+use std::time::Duration;
+use tokio::sync::Semaphore;
+
+use super::wire::Problem;
+
+/// Requests at work or waiting at once; a browser has six connections.
+const REQUESTS_MAX: usize = 32;
+/// Longest time of a request, s. Work has a shorter time of its own, so this meets what never ends sending.
+const REQUEST_S: u64 = 45;
+
+/// The page's own files only: no other origin, no inline script or style, no frame, no form.
+const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; \
+    connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+/// Headers of every answer.
+const HEADERS: [(HeaderName, HeaderValue); 6] = [
+    (header::CONTENT_SECURITY_POLICY, HeaderValue::from_static(POLICY)),
+    (header::X_CONTENT_TYPE_OPTIONS, HeaderValue::from_static("nosniff")),
+    (header::REFERRER_POLICY, HeaderValue::from_static("no-referrer")),
+    (header::CACHE_CONTROL, HeaderValue::from_static("no-store")),
+    (HeaderName::from_static("cross-origin-opener-policy"), HeaderValue::from_static("same-origin")),
+    (HeaderName::from_static("cross-origin-resource-policy"), HeaderValue::from_static("same-origin")),
+];
+
+/// What the guard knows.
+#[derive(Clone)]
+pub struct Guard {
+    hosts: Arc<[String; 2]>,
+    places: Arc<Semaphore>,
+}
+
+impl Guard {
+    /// A guard of a port.
+    pub fn new(port: u16) -> Guard {
+        let hosts = Arc::new([format!("127.0.0.1:{port}"), format!("localhost:{port}")]);
+        Guard { hosts, places: Arc::new(Semaphore::new(REQUESTS_MAX)) }
+    }
+
+    /// Why a request is not let in.
+    fn refusal(&self, method: &Method, headers: &HeaderMap) -> Option<(StatusCode, &'static str)> {
+        let text = |name: HeaderName| headers.get(name).map(|v| v.to_str().unwrap_or("?"));
+        // A name that some other page had resolved to this machine (DNS rebinding) is not ours.
+        if !text(header::HOST).is_some_and(|host| self.hosts.iter().any(|h| h == host)) {
+            return Some((StatusCode::FORBIDDEN, "the Host is not this page's"));
+        }
+        let ours = |origin: &str| self.hosts.iter().any(|h| origin.strip_prefix("http://") == Some(h));
+        if text(header::ORIGIN).is_some_and(|origin| !ours(origin)) {
+            return Some((StatusCode::FORBIDDEN, "the Origin is not this page's"));
+        }
+        let site = text(HeaderName::from_static("sec-fetch-site"));
+        if site.is_some_and(|site| !matches!(site, "same-origin" | "none")) {
+            return Some((StatusCode::FORBIDDEN, "the request comes from another site"));
+        }
+        match *method {
+            Method::GET | Method::HEAD => None,
+            // Only what a script of this page sends has this type: a form of another page cannot.
+            Method::POST => {
+                let json = text(header::CONTENT_TYPE).is_some_and(|t| t.split(';').next() == Some("application/json"));
+                (!json).then_some((StatusCode::UNSUPPORTED_MEDIA_TYPE, "the body is not application/json"))
+            }
+            _ => Some((StatusCode::METHOD_NOT_ALLOWED, "only GET and POST are answered")),
+        }
+    }
+}
+
+/// Lets a request in, or answers it.
+pub async fn guard(State(guard): State<Guard>, request: Request, next: Next) -> Response {
+    let mut response = match guard.refusal(request.method(), request.headers()) {
+        Some((status, what)) => Problem::new(what, "open the address that `spanhold page` printed").with(status),
+        None => match guard.places.try_acquire() {
+            Err(_) => {
+                Problem::new("too many requests at once", "wait for the answers").with(StatusCode::SERVICE_UNAVAILABLE)
+            }
+            Ok(_place) => match tokio::time::timeout(Duration::from_secs(REQUEST_S), next.run(request)).await {
+                Ok(response) => response,
+                Err(_) => Problem::new("the request took too long", "send it again").with(StatusCode::REQUEST_TIMEOUT),
+            },
+        },
+    };
+    response.headers_mut().extend(HEADERS);
+    response
+}
+
+impl Problem {
+    /// The answer with a status.
+    pub fn with(self, status: StatusCode) -> Response {
+        (status, axum::Json(self)).into_response()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn refused(method: Method, headers: &[(&str, &str)]) -> Option<u16> {
+        let pairs = headers
+            .iter()
+            .filter_map(|(k, v)| Some((HeaderName::from_bytes(k.as_bytes()).ok()?, HeaderValue::from_str(v).ok()?)));
+        Guard::new(8417).refusal(&method, &pairs.collect()).map(|(status, _)| status.as_u16())
+    }
+
+    #[test]
+    fn only_this_page_is_let_in() {
+        let host = ("host", "127.0.0.1:8417");
+        let json = ("content-type", "application/json");
+        assert_eq!(refused(Method::GET, &[host]), None);
+        assert_eq!(refused(Method::GET, &[("host", "localhost:8417")]), None);
+        assert_eq!(refused(Method::GET, &[]), Some(403));
+        for other in ["evil.example", "evil.example:8417", "127.0.0.1", "127.0.0.1:80", "127.0.0.1:8417.evil.example"] {
+            assert_eq!(refused(Method::GET, &[("host", other)]), Some(403), "{other}");
+        }
+        assert_eq!(refused(Method::POST, &[host, json]), None);
+        assert_eq!(refused(Method::POST, &[host, json, ("origin", "http://127.0.0.1:8417")]), None);
+        for other in ["http://evil.example", "null", "https://127.0.0.1:8417", "http://127.0.0.1:8418"] {
+            assert_eq!(refused(Method::POST, &[host, json, ("origin", other)]), Some(403), "{other}");
+        }
+        assert_eq!(refused(Method::GET, &[host, ("sec-fetch-site", "cross-site")]), Some(403));
+        assert_eq!(refused(Method::GET, &[host, ("sec-fetch-site", "same-origin")]), None);
+        assert_eq!(refused(Method::POST, &[host]), Some(415));
+        assert_eq!(refused(Method::POST, &[host, ("content-type", "text/plain")]), Some(415));
+        assert_eq!(refused(Method::PUT, &[host, json]), Some(405));
+    }
+}

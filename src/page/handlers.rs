@@ -1,0 +1,188 @@
+//! One function a path: what is asked, worked out off the connection, as JSON.
+
+use axum::Json;
+use axum::extract::State;
+use axum::extract::rejection::JsonRejection;
+use axum::http::StatusCode;
+use axum::http::header;
+use axum::response::{IntoResponse, Response};
+use std::sync::Arc;
+
+use super::answers::{self, Refused};
+use super::openapi;
+use super::wire::{
+    AtAsked, Breach, Changes, EditAsked, Edited, FieldTold, Planned, Problem, ProveAsked, Proven, StageCheck, Text,
+    Texts,
+};
+use super::work::Desk;
+use crate::answer::at::{Asked, At};
+use crate::answer::{at as moment, moved};
+use crate::fields as table;
+use crate::input::edit::{Edit, edited};
+
+/// The body, or why it is none.
+pub type Body<T> = Result<Json<T>, JsonRejection>;
+
+/// The body of a request.
+///
+/// # Errors
+/// It is too large, not JSON, or not what the path takes.
+pub fn body<T>(body: Body<T>) -> Result<T, Response> {
+    body.map(|Json(asked)| asked).map_err(|rejected| {
+        Problem::new(rejected.body_text(), "see /openapi.json for what this path takes").with(rejected.status())
+    })
+}
+
+/// Works and answers.
+async fn answered<A: serde::Serialize + Send + 'static>(
+    desk: &Desk,
+    work: impl FnOnce() -> Result<A, Refused> + Send + 'static,
+) -> Response {
+    match desk.work(work).await {
+        Ok(Ok(answer)) => Json(answer).into_response(),
+        Ok(Err((status, problem))) => problem.with(status),
+        Err(response) => response,
+    }
+}
+
+/// What the page starts with.
+#[utoipa::path(get, path = "/start", responses((status = 200, body = Texts)))]
+pub async fn start(State(desk): State<Arc<Desk>>) -> Json<Texts> {
+    let machine = desk.start.machine.clone().map(Text::from);
+    Json(Texts { job: desk.start.job.clone().into(), machine })
+}
+
+/// Every number of the input: meaning, unit, range, value where it is left out.
+#[utoipa::path(get, path = "/fields", responses((status = 200, body = Vec<FieldTold>)))]
+pub async fn fields() -> Json<Vec<FieldTold>> {
+    let told = |f: &table::Field| FieldTold {
+        path: f.path.into(),
+        what: f.what.into(),
+        unit: f.unit.into(),
+        min: f.min,
+        max: f.max,
+        default: f.default,
+    };
+    Json(table::ALL.iter().map(told).collect())
+}
+
+/// This interface.
+#[utoipa::path(get, path = "/openapi.json", responses((status = 200, body = serde_json::Value)))]
+pub async fn openapi() -> Response {
+    ([(header::CONTENT_TYPE, "application/json")], openapi::text()).into_response()
+}
+
+/// The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.
+#[utoipa::path(
+    post,
+    path = "/plan",
+    request_body = Texts,
+    responses((status = 200, body = Planned), (status = 400, body = Problem), (status = 413, body = Problem),
+        (status = 500, body = Problem), (status = 503, body = Problem))
+)]
+pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
+    let texts = match body(asked) {
+        Ok(texts) => texts,
+        Err(response) => return response,
+    };
+    let own = Arc::clone(&desk);
+    answered(&desk, move || answers::planned(&own, &texts)).await
+}
+
+/// What would help where there is no plan. This takes many plans.
+#[utoipa::path(
+    post,
+    path = "/changes",
+    request_body = Texts,
+    responses((status = 200, body = Changes), (status = 422, body = Problem), (status = 503, body = Problem))
+)]
+pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
+    match body(asked) {
+        Ok(texts) => answered(&desk, move || answers::changes(&texts)).await,
+        Err(response) => response,
+    }
+}
+
+/// A text with edits in place; what is not touched stays as it is written.
+#[utoipa::path(
+    post,
+    path = "/edit",
+    request_body = EditAsked,
+    responses((status = 200, body = Edited), (status = 422, body = Problem))
+)]
+pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Response {
+    let asked = match body(asked) {
+        Ok(asked) => asked,
+        Err(response) => return response,
+    };
+    answered(&desk, move || {
+        let mut text = asked.text.text;
+        for edit in &asked.edits {
+            text = edited(&asked.text.name, &text, &Edit::from(edit))
+                .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))?;
+        }
+        Ok(Edited { text })
+    })
+    .await
+}
+
+/// The mechanics at one moment.
+#[utoipa::path(
+    post,
+    path = "/at",
+    request_body = AtAsked,
+    responses((status = 200, body = At), (status = 422, body = Problem))
+)]
+pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response {
+    let asked = match body(asked) {
+        Ok(asked) => asked,
+        Err(response) => return response,
+    };
+    answered(&desk, move || {
+        let job = answers::job_of(&asked.texts)?;
+        let AtAsked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm, .. } = asked;
+        moment::at(&job, &Asked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm })
+            .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))
+    })
+    .await
+}
+
+/// The plan of a job with one place moved by hand, by the proof.
+#[utoipa::path(
+    post,
+    path = "/prove",
+    request_body = ProveAsked,
+    responses((status = 200, body = Proven), (status = 422, body = Problem))
+)]
+pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Response {
+    let asked = match body(asked) {
+        Ok(asked) => asked,
+        Err(response) => return response,
+    };
+    let own = Arc::clone(&desk);
+    answered(&desk, move || {
+        let job = answers::job_of(&asked.texts)?;
+        let plan = answers::plan_of(&own, &job, &asked.texts)?;
+        let (plan, found) = moved::moved(&job, &plan, asked.moved(), asked.to_mm)
+            .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))?;
+        let breaches = found.breaches.iter().map(|b| Breach {
+            stage: b.stage,
+            rule: b.rule.clone(),
+            text: b.text.clone(),
+            turned_mm: b.turned_mm,
+        });
+        let stages = plan.stages.iter().map(|s| StageCheck {
+            number: s.number,
+            from_mm: s.from_mm,
+            to_mm: s.to_mm,
+            check: s.governing().cloned(),
+        });
+        Ok(Proven {
+            proven: found.holds(),
+            breaches: breaches.collect(),
+            total_s: plan.time_s.total,
+            stages: stages.collect(),
+        })
+    })
+    .await
+}

@@ -1,0 +1,73 @@
+//! The local page: a small JSON interface over `answer`, and the files of the page itself, all on loopback.
+//!
+//! It opens no file, writes none and calls nobody. What the page shows it asks here; what is asked and answered is
+//! described by `/openapi.json`, made from the same types.
+
+mod answers;
+mod assets;
+mod export;
+mod guard;
+mod handlers;
+mod openapi;
+mod wire;
+mod work;
+
+use axum::Router;
+use axum::extract::DefaultBodyLimit;
+use axum::middleware;
+use axum::routing::{get, post};
+use std::io;
+use std::net::{Ipv4Addr, SocketAddr};
+use std::sync::Arc;
+
+use crate::input::Named;
+use work::Desk;
+
+/// Largest request, bytes: a job of a thousand sections is a tenth of it.
+const BODY_MAX_BYTES: usize = 2 * 1024 * 1024;
+
+/// What the page starts with.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Start {
+    /// The job.
+    pub job: Named,
+    /// The machine file it names, where it could be read.
+    pub machine: Option<Named>,
+}
+
+/// The interface as a document of OpenAPI 3.1, JSON.
+pub fn description() -> String {
+    openapi::text()
+}
+
+/// Serves the page until the process ends. `port` 0 takes a free one; `ready` is told the address first.
+///
+/// # Errors
+/// The port is taken, or the system gives no socket.
+pub fn serve(start: Start, port: u16, ready: impl FnOnce(SocketAddr)) -> io::Result<()> {
+    let runtime = tokio::runtime::Builder::new_multi_thread().worker_threads(2).enable_all().build()?;
+    runtime.block_on(async {
+        let listener = tokio::net::TcpListener::bind((Ipv4Addr::LOCALHOST, port)).await?;
+        let address = listener.local_addr()?;
+        ready(address);
+        axum::serve(listener, router(start, address.port())).await
+    })
+}
+
+fn router(start: Start, port: u16) -> Router {
+    let desk = Arc::new(Desk::new(start));
+    Router::new()
+        .route("/start", get(handlers::start))
+        .route("/fields", get(handlers::fields))
+        .route("/openapi.json", get(handlers::openapi))
+        .route("/plan", post(handlers::plan))
+        .route("/changes", post(handlers::changes))
+        .route("/edit", post(handlers::edit))
+        .route("/at", post(handlers::at))
+        .route("/prove", post(handlers::prove))
+        .route("/export/{format}", post(export::export))
+        .fallback(assets::asset)
+        .layer(DefaultBodyLimit::max(BODY_MAX_BYTES))
+        .layer(middleware::from_fn_with_state(guard::Guard::new(port), guard::guard))
+        .with_state(desk)
+}

@@ -1,0 +1,425 @@
+//! What is asked and answered, as JSON. `/openapi.json` is made from these types.
+
+use crate::answer::moved::Move;
+use crate::diag::Diag;
+use crate::input::edit::Edit;
+use crate::input::tree::{Entry, Kind, Step};
+use crate::input::{Named, render};
+use crate::job::plan::{Change, CheckResult, Plan};
+use serde::{Deserialize, Serialize};
+use utoipa::ToSchema;
+
+/// A text and its name.
+#[derive(Debug, Clone, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Text {
+    /// Name of the file, as it stands in messages.
+    pub name: String,
+    /// The YAML.
+    pub text: String,
+}
+
+/// A job and the machine file it names, as they are.
+#[derive(Debug, Clone, Serialize, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct Texts {
+    /// The job file.
+    pub job: Text,
+    /// The machine file; left out where the job has its machine in it, or the file is not at hand.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub machine: Option<Text>,
+}
+
+/// Which of the texts.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Which {
+    /// The job.
+    Job,
+    /// The machine file.
+    Machine,
+}
+
+/// A step of the way to a value: a key, or the number of an item, from 0.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, ToSchema)]
+#[serde(untagged)]
+pub enum WayStep {
+    /// An item of a list, from 0.
+    Item(usize),
+    /// A key of a map.
+    Key(String),
+}
+
+/// Something wrong with a text, in the words of the command line.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Told {
+    /// Which text; none where it is neither.
+    pub file: Option<Which>,
+    /// What is wrong.
+    pub what: String,
+    /// What to write instead.
+    pub help: Option<String>,
+    /// Line, from 1.
+    pub line: Option<usize>,
+    /// Column in characters, from 1.
+    pub column: Option<usize>,
+    /// The way to the value it is about, as far as the text can be read.
+    pub way: Vec<WayStep>,
+    /// The message as the command line prints it.
+    pub printed: String,
+}
+
+/// A value of a text.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Value {
+    /// Its key in the map above.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub key: Option<String>,
+    /// `scalar`, `list` or `map`.
+    pub kind: String,
+    /// A scalar without its quotes; of lists and maps what is written, where it is short.
+    pub text: String,
+    /// What is in it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schema(no_recursion)]
+    pub entries: Vec<Value>,
+}
+
+/// The diagram and where on it the shaft lies, in units of its view box.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Drawing {
+    /// The SVG element.
+    pub svg: String,
+    /// Width of the view box.
+    pub width: f64,
+    /// Height of the view box.
+    pub height: f64,
+    /// Place of the front face.
+    pub left: f64,
+    /// Units for each mm along the shaft.
+    pub per_mm: f64,
+    /// Centre line of the shaft.
+    pub centre: f64,
+    /// Half the height of the bar.
+    pub bar_half: f64,
+}
+
+/// The answer to a job.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Planned {
+    /// The job as a tree; none where it is not YAML.
+    pub job: Option<Value>,
+    /// The machine file as a tree.
+    pub machine: Option<Value>,
+    /// What is wrong with them. Without any there is a plan, feasible or not.
+    pub errors: Vec<Told>,
+    /// The plan. `shortfall.changes` is empty here: ask `/changes`.
+    pub plan: Option<Plan>,
+    /// The one line that says it.
+    pub summary: Option<String>,
+    /// The diagram.
+    pub drawing: Option<Drawing>,
+    /// Name and hold of every collet of the machine, and the largest diameters, for drawing it.
+    pub outline: Option<Outline>,
+}
+
+/// What the machine view needs besides the plan.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Outline {
+    /// Length the counter-spindle's collet of the plan holds, mm.
+    pub hold_mm: Option<f64>,
+    /// Turned length at the part-off, mm.
+    pub parted_mm: f64,
+}
+
+/// What would help, where there is no plan.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Changes {
+    /// Ranked, best first.
+    pub changes: Vec<Change>,
+}
+
+/// An edit of one of the texts.
+#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct EditAsked {
+    /// The text.
+    pub text: Text,
+    /// What is edited, in order.
+    pub edits: Vec<EditWire>,
+}
+
+/// An edit in place.
+#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case", tag = "edit", deny_unknown_fields)]
+pub enum EditWire {
+    /// A value becomes what is written here; empty drops the key.
+    Set {
+        /// The way to the value.
+        way: Vec<WayStep>,
+        /// What is written.
+        value: String,
+    },
+    /// An item is put into a list.
+    Insert {
+        /// The way to the list.
+        way: Vec<WayStep>,
+        /// In front of this item.
+        index: usize,
+        /// The item, as written.
+        item: String,
+    },
+    /// An item of a list is taken out.
+    Remove {
+        /// The way to the list.
+        way: Vec<WayStep>,
+        /// The item.
+        index: usize,
+    },
+    /// Two items of a list change places.
+    Swap {
+        /// The way to the list.
+        way: Vec<WayStep>,
+        /// One.
+        index: usize,
+        /// The other.
+        with: usize,
+    },
+}
+
+/// The edited text.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Edited {
+    /// The text.
+    pub text: String,
+}
+
+/// A moment, as the options of `spanhold at`.
+#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct AtAsked {
+    /// The job.
+    pub texts: Texts,
+    /// Turned length, mm.
+    pub turned_mm: f64,
+    /// Nose of the counter-spindle's collet, mm; left out: the front is free.
+    #[serde(default)]
+    pub grip_mm: Option<f64>,
+    /// Name of the collet.
+    #[serde(default)]
+    pub collet: Option<String>,
+    /// Distance of the headstock's nose from the bush face, mm; left out: the worst of nine.
+    #[serde(default)]
+    pub headstock_mm: Option<f64>,
+    /// Without a bush: where the stage ends, mm.
+    #[serde(default)]
+    pub stage_end_mm: Option<f64>,
+    /// Speed, rev/min; left out: that of the segment in cut.
+    #[serde(default)]
+    pub rpm: Option<f64>,
+}
+
+/// What of the plan is moved.
+#[derive(Debug, Clone, Copy, Deserialize, ToSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum What {
+    /// The hand-over that a stage begins with.
+    HandOver,
+    /// The nose of a stage's grip.
+    Grip,
+    /// A re-grip of the headstock.
+    Regrip,
+}
+
+/// The plan of a job with one place moved.
+#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ProveAsked {
+    /// The job.
+    pub texts: Texts,
+    /// What is moved.
+    pub what: What,
+    /// The stage, from 1; of a re-grip its place in the list, from 0.
+    pub number: usize,
+    /// Where to, mm.
+    pub to_mm: f64,
+}
+
+/// What the proof says.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Proven {
+    /// Whether the moved plan holds.
+    pub proven: bool,
+    /// Rules and checks that break.
+    pub breaches: Vec<Breach>,
+    /// Time a part with the moved plan, s.
+    pub total_s: f64,
+    /// Each stage's tightest check.
+    pub stages: Vec<StageCheck>,
+}
+
+/// A rule that breaks.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Breach {
+    /// Stage, from 1.
+    pub stage: Option<usize>,
+    /// The rule or check.
+    pub rule: String,
+    /// One sentence.
+    pub text: String,
+    /// Turned length where a state broke it, mm.
+    pub turned_mm: Option<f64>,
+}
+
+/// A stage and its tightest check.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct StageCheck {
+    /// From 1.
+    pub number: usize,
+    /// Where it begins, mm.
+    pub from_mm: f64,
+    /// Where it ends, mm.
+    pub to_mm: f64,
+    /// The check that uses most of its limit.
+    pub check: Option<CheckResult>,
+}
+
+/// A number of the input.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct FieldTold {
+    /// Key with the keys above it.
+    pub path: String,
+    /// What it means.
+    pub what: String,
+    /// Unit.
+    pub unit: String,
+    /// Smallest value.
+    pub min: f64,
+    /// Largest value.
+    pub max: f64,
+    /// Value where it is left out.
+    pub default: Option<f64>,
+}
+
+/// What went wrong with a request.
+#[derive(Debug, Clone, Serialize, ToSchema)]
+pub struct Problem {
+    /// One sentence.
+    pub what: String,
+    /// What to do instead.
+    pub help: String,
+    /// Errors of the texts, where it is these.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub errors: Vec<Told>,
+}
+
+impl Problem {
+    /// A problem.
+    pub fn new(what: impl Into<String>, help: impl Into<String>) -> Problem {
+        Problem { what: what.into(), help: help.into(), errors: Vec::new() }
+    }
+}
+
+impl From<Diag> for Problem {
+    fn from(diag: Diag) -> Problem {
+        Problem::new(diag.what, diag.help.unwrap_or_default())
+    }
+}
+
+impl From<&Text> for Named {
+    fn from(text: &Text) -> Named {
+        Named { name: text.name.clone(), text: text.text.clone() }
+    }
+}
+
+impl From<Named> for Text {
+    fn from(named: Named) -> Text {
+        Text { name: named.name, text: named.text }
+    }
+}
+
+impl From<Step> for WayStep {
+    fn from(step: Step) -> WayStep {
+        match step {
+            Step::Key(key) => WayStep::Key(key),
+            Step::Item(index) => WayStep::Item(index),
+        }
+    }
+}
+
+fn way(steps: &[WayStep]) -> Vec<Step> {
+    let step = |s: &WayStep| match s {
+        WayStep::Key(key) => Step::Key(key.clone()),
+        WayStep::Item(index) => Step::Item(*index),
+    };
+    steps.iter().map(step).collect()
+}
+
+impl From<&EditWire> for Edit {
+    fn from(edit: &EditWire) -> Edit {
+        match edit {
+            EditWire::Set { way: to, value } => Edit::Set(way(to), value.clone()),
+            EditWire::Insert { way: to, index, item } => Edit::Insert(way(to), *index, item.clone()),
+            EditWire::Remove { way: to, index } => Edit::Remove(way(to), *index),
+            EditWire::Swap { way: to, index, with } => Edit::Swap(way(to), *index, *with),
+        }
+    }
+}
+
+impl ProveAsked {
+    /// What is moved.
+    pub fn moved(&self) -> Move {
+        match self.what {
+            What::HandOver => Move::HandOver { stage: self.number },
+            What::Grip => Move::Grip { stage: self.number },
+            What::Regrip => Move::Regrip { index: self.number },
+        }
+    }
+}
+
+/// Longest text of a list or map that is sent with the tree: a range, a taper, a tolerance.
+const WRITTEN_MAX: usize = 120;
+
+impl From<&Entry> for Value {
+    fn from(entry: &Entry) -> Value {
+        let kind = match entry.kind {
+            Kind::Scalar => "scalar",
+            Kind::List => "list",
+            Kind::Map => "map",
+        };
+        let short = entry.kind == Kind::Scalar || entry.text.len() <= WRITTEN_MAX;
+        Value {
+            key: entry.key.clone(),
+            kind: kind.into(),
+            text: if short { entry.text.clone() } else { String::new() },
+            entries: entry.entries.iter().map(Value::from).collect(),
+        }
+    }
+}
+
+impl Told {
+    /// A message about one of the texts; `trees` are theirs.
+    pub fn of(diag: &Diag, texts: &Texts, trees: [Option<&Entry>; 2]) -> Told {
+        let place = diag.place.as_ref();
+        let is = |text: &Text| place.is_some_and(|p| p.source.path.as_os_str() == text.name.as_str());
+        let file = match &texts.machine {
+            // Both may have one name; then the text tells.
+            Some(machine) if is(machine) && place.is_some_and(|p| p.source.text == machine.text) => {
+                Some(Which::Machine)
+            }
+            _ if is(&texts.job) => Some(Which::Job),
+            _ => None,
+        };
+        let tree = file.and_then(|file| trees[usize::from(file == Which::Machine)]);
+        let way = tree.zip(place).map_or(Vec::new(), |(tree, place)| tree.way_to(place.start));
+        Told {
+            file,
+            what: diag.what.clone(),
+            help: diag.help.clone(),
+            line: place.map(|p| p.line),
+            column: place.map(|p| p.column),
+            way: way.into_iter().map(WayStep::from).collect(),
+            printed: render(std::slice::from_ref(diag)),
+        }
+    }
+}

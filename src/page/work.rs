@@ -1,0 +1,88 @@
+//! Work off the connections: on threads of its own, stopped where nobody waits for it any more or it takes too long, and
+//! never the end of the server.
+
+use axum::http::StatusCode;
+use axum::response::Response;
+use std::collections::VecDeque;
+use std::sync::{Arc, Mutex, PoisonError};
+use std::time::Duration;
+use tokio::sync::Semaphore;
+
+use super::Start;
+use super::wire::Problem;
+use crate::job::plan::Plan;
+use crate::spread::Halt;
+
+/// Longest time one answer may take, s.
+pub const WORK_S: u64 = 30;
+/// Answers worked out at once; each plans on all cores where it can.
+const AT_ONCE: usize = 3;
+/// Plans kept, so that an undone edit, an export or a moved grip need no new planning.
+const PLANS_KEPT: usize = 24;
+
+/// What the handlers share.
+pub struct Desk {
+    /// What the page starts with.
+    pub start: Start,
+    places: Semaphore,
+    plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
+}
+
+/// Asks the work to stop when the one who waits for it goes away.
+struct Leaving(Halt);
+
+impl Drop for Leaving {
+    fn drop(&mut self) {
+        self.0.ask();
+    }
+}
+
+impl Desk {
+    /// A desk with nothing on it.
+    pub fn new(start: Start) -> Desk {
+        Desk { start, places: Semaphore::new(AT_ONCE), plans: Mutex::default() }
+    }
+
+    /// Does something on a thread of its own; a newer request that aborts this one, or the end of its time, stops it.
+    ///
+    /// # Errors
+    /// It took too long (503), or it failed for a reason of ours (500).
+    pub async fn work<T: Send + 'static>(&self, work: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
+        let stopped = || {
+            let help = "a coarser `station_pitch` takes less; `spanhold plan` on the command line has no such bound";
+            Problem::new(format!("this takes longer than {WORK_S} s and was stopped"), help)
+                .with(StatusCode::SERVICE_UNAVAILABLE)
+        };
+        let defect = || {
+            Problem::new("something failed for a reason of ours", "please report it, with the job")
+                .with(StatusCode::INTERNAL_SERVER_ERROR)
+        };
+        let halt = Halt::default();
+        let leaving = Leaving(halt.clone());
+        let in_time = tokio::time::timeout(Duration::from_secs(WORK_S), async {
+            let _place = self.places.acquire().await.map_err(|_| defect())?;
+            match tokio::task::spawn_blocking(move || halt.until(work)).await {
+                Ok(Some(done)) => Ok(done),
+                Ok(None) => Err(stopped()),
+                Err(_) => Err(defect()),
+            }
+        });
+        let done = in_time.await.unwrap_or_else(|_| Err(stopped()));
+        drop(leaving);
+        done
+    }
+
+    /// A plan that was worked out before.
+    pub fn kept(&self, key: &str) -> Option<Arc<Plan>> {
+        let plans = self.plans.lock().unwrap_or_else(PoisonError::into_inner);
+        plans.iter().find(|(k, _)| k == key).map(|(_, plan)| Arc::clone(plan))
+    }
+
+    /// Keeps a plan.
+    pub fn keep(&self, key: String, plan: Arc<Plan>) {
+        let mut plans = self.plans.lock().unwrap_or_else(PoisonError::into_inner);
+        plans.retain(|(k, _)| *k != key);
+        plans.push_front((key, plan));
+        plans.truncate(PLANS_KEPT);
+    }
+}

@@ -1,0 +1,54 @@
+//! `push`: force along the axis of work on an end, with its torque, against the friction of the grip that holds.
+//!
+//! Thrust and torque of a drill act at once, so what the collet's surface carries is `√(F² + (2T/d)²)`. On the rear end
+//! the last grip holds the part; on the front end the headstock's collet holds the bar, and where the machine file does not
+//! give its clamping force nothing is said.
+
+use super::super::rig::Rig;
+use super::Finding;
+
+/// Name of the check.
+pub const NAME: &str = "push";
+
+/// What the surface of a grip carries, N.
+fn carried_n(axial_n: f64, torque_nm: f64, diameter_mm: f64) -> f64 {
+    axial_n.hypot(2000.0 * torque_nm / diameter_mm)
+}
+
+/// The finding for the rear end and a grip with its nose at `nose_mm`; none where nothing pushes.
+pub fn back(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
+    let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
+    let shaft = &rig.job.shaft;
+    let diameter = shaft.sections.get(shaft.section_at(nose_mm))?.largest_mm();
+    let works = rig.back.iter().map(|b| &b.work).filter(|w| w.axial_force_n > 0.0);
+    let most = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, diameter)).fold(None, larger)?;
+    let holds = counter.friction * collet.clamp_force_n;
+    Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, nose_mm))
+}
+
+/// The finding for the front end; none where nothing pushes, or the clamping force is not given.
+pub fn front(rig: &Rig<'_>) -> Option<Finding> {
+    let head = &rig.job.machine.headstock;
+    let tasks = rig.tasks();
+    let works = tasks.iter().filter(|t| !t.cross && t.axial_n > 0.0);
+    let bar = rig.job.stock.diameter_mm;
+    let most = works.map(|t| carried_n(t.axial_n, t.torque_nm, bar)).fold(None, larger)?;
+    let holds = head.friction * head.clamp_force_n?;
+    Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, 0.0))
+}
+
+fn larger(most: Option<f64>, one: f64) -> Option<f64> {
+    Some(most.map_or(one, |m| m.max(one)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn thrust_and_torque_add_as_the_sides_of_a_right_angle() {
+        // 300 N along the axis, and 2 N·m at 10 mm, which is 400 N around it.
+        assert!((carried_n(300.0, 2.0, 10.0) - 500.0).abs() < 1e-9);
+        assert_eq!(carried_n(300.0, 0.0, 10.0), 300.0);
+    }
+}

@@ -1,0 +1,212 @@
+//! Features: when they can be cut, with which force, by which tool, and how long they take.
+//!
+//! A cross-driven tool stands `reach` in front of the cutting tool, so what lies at `z` comes under it when
+//! `t = z + reach`. Work on the front end (`ends`) is done before turning begins, while the bar stands out by no more
+//! than the gap, in the order of the job; work on the rear end after part-off. Times: a hole at `f = 0.02 d`, 25 m/min, plus 4 s; a centre hole 4 s; flats and keyseats milled at
+//! 150 mm/min, with 2 s to index or to dip in; a knurl rolled at 0.2 mm a turn and half the speed. Common practice, no
+//! source.
+
+mod ends;
+
+use super::rig::Rig;
+use super::tooling::Tool;
+use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
+use crate::mechanics::drilling;
+use crate::units::spindle_rpm;
+
+const DRILL_VC_M_PER_MIN: f64 = 25.0;
+const DRILL_EXTRA_S: f64 = 4.0;
+const CENTRE_S: f64 = 4.0;
+const MILL_MM_PER_MIN: f64 = 150.0;
+const MILL_EXTRA_S: f64 = 2.0;
+const KNURL_FEED_MM: f64 = 0.2;
+const KNURL_SPEED_SHARE: f64 = 0.5;
+
+/// A piece of work that is not turning.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Task {
+    /// Kind, as printed.
+    pub kind: &'static str,
+    /// What it is, in words.
+    pub text: String,
+    /// Place: the middle of a hole, the rear end of what is milled, mm.
+    pub at_mm: f64,
+    /// Whether a cross-driven tool cuts it at its reach; else at the very start.
+    pub cross: bool,
+    /// Radial thrust on the bar that the `drill` check looks at, N.
+    pub thrust_n: Option<f64>,
+    /// Force along the axis, of work on the front end, N.
+    pub axial_n: f64,
+    /// Torque about the axis, of work on the front end, N·m.
+    pub torque_nm: f64,
+    /// The tool.
+    pub tool: Tool,
+    /// Time, s.
+    pub time_s: f64,
+}
+
+/// A piece of work on the rear end, after part-off.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BackTask {
+    /// The work.
+    pub work: BackWork,
+    /// The tool.
+    pub tool: Tool,
+}
+
+impl Task {
+    /// Turned length at which it is done, for a reach of the cross-driven tools, mm.
+    pub fn moment_mm(&self, reach_mm: f64) -> f64 {
+        if self.cross { self.at_mm + reach_mm } else { 0.0 }
+    }
+}
+
+/// Diameter of the hole under a thread, `d - P`, mm (ISO 2306, from memory, not re-read; it rounds to a drill at hand).
+pub fn tap_drill_mm(thread: &crate::job::thread::Thread) -> f64 {
+    thread.major_mm - thread.pitch_mm
+}
+
+/// A task of a cross-driven tool, or of one beside the bar.
+fn cross(kind: &'static str, text: String, at_mm: f64, tool: Tool, time_s: f64) -> Task {
+    Task { kind, text, at_mm, cross: true, thrust_n: None, axial_n: 0.0, torque_nm: 0.0, tool, time_s }
+}
+
+impl Rig<'_> {
+    /// Everything to do before part-off that is not turning, in the order of the shaft.
+    pub fn tasks(&self) -> Vec<Task> {
+        let shaft = &self.job.shaft;
+        let mut tasks: Vec<Task> = shaft.features.iter().flat_map(|f| self.feature_tasks(&f.kind)).collect();
+        for (i, section) in shaft.sections.iter().enumerate() {
+            let length = section.length_mm();
+            match section.kind {
+                SectionKind::Flats { sides, across_flats_mm, .. } => tasks.push(cross(
+                    "flats",
+                    format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
+                    section.to_mm,
+                    Tool::new(Place::CrossDriven, "cutter for flats"),
+                    f64::from(sides) * (60.0 * length / MILL_MM_PER_MIN + MILL_EXTRA_S),
+                )),
+                SectionKind::Knurl { diameter_mm } => {
+                    let rpm = KNURL_SPEED_SHARE * spindle_rpm(self.job.cutting.vc_m_per_min, diameter_mm);
+                    let rpm = rpm.min(self.machine_rpm(true));
+                    tasks.push(cross(
+                        "knurl",
+                        format!("knurl on {}", section.label(i)),
+                        section.to_mm,
+                        Tool::new(Place::Turning, "knurling tool"),
+                        60.0 * length / (KNURL_FEED_MM * rpm) + MILL_EXTRA_S,
+                    ));
+                }
+                _ => {}
+            }
+        }
+        tasks.sort_by(|a, b| a.moment_mm(0.0).total_cmp(&b.moment_mm(0.0)));
+        tasks
+    }
+
+    fn feature_tasks(&self, kind: &FeatureKind) -> Vec<Task> {
+        match kind {
+            FeatureKind::CrossHole { diameter_mm, at_mm, thrust_n } => {
+                vec![self.cross_hole(format!("cross hole Ø{diameter_mm}"), *diameter_mm, *at_mm, *thrust_n)]
+            }
+            FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => vec![cross(
+                "keyseat",
+                format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
+                *to_mm,
+                Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
+                60.0 * (to_mm - from_mm + depth_mm) / MILL_MM_PER_MIN + MILL_EXTRA_S,
+            )],
+            FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
+                let drill_mm = tap_drill_mm(thread);
+                let name = &thread.designation;
+                let mut drill = self.cross_hole(format!("hole Ø{drill_mm:.2} for {name}"), drill_mm, *at_mm, None);
+                drill.kind = "tapped_hole";
+                let depth = self.across_mm(*at_mm);
+                let tap = cross(
+                    "tapped_hole",
+                    format!("tap {name} across"),
+                    *at_mm,
+                    Tool::new(Place::CrossDriven, format!("tap {name}")),
+                    ends::tapping_s(thread, depth, f64::INFINITY),
+                );
+                vec![drill, tap]
+            }
+            FeatureKind::Engraving { text, height_mm, place: Engraved::Along { to_mm, .. }, .. } => vec![cross(
+                "engraving",
+                format!("engrave {text}, {height_mm} high"),
+                *to_mm,
+                Tool::new(Place::CrossDriven, ends::ENGRAVER),
+                ends::engraving_s(text, *height_mm),
+            )],
+            other => {
+                let front = |w: ends::EndWork| Task {
+                    kind: w.kind,
+                    text: format!("{}, front", w.text),
+                    at_mm: 0.0,
+                    cross: false,
+                    thrust_n: None,
+                    axial_n: w.axial_n,
+                    torque_nm: w.torque_nm,
+                    tool: w.tool,
+                    time_s: w.time_s,
+                };
+                self.end_works(other, End::Front).into_iter().map(front).collect()
+            }
+        }
+    }
+
+    /// Everything to do on the rear end after part-off: work given as such, then the job's features there.
+    pub fn back_tasks(&self) -> Vec<BackTask> {
+        let shaft = &self.job.shaft;
+        let given = shaft
+            .back_work
+            .iter()
+            .map(|w| BackTask { work: w.clone(), tool: Tool::new(Place::BackFixed, w.name.clone()) });
+        let features = shaft.features.iter().flat_map(|f| self.end_works(&f.kind, End::Back)).map(|w| BackTask {
+            work: BackWork {
+                name: w.text,
+                radial_force_n: w.radial_n,
+                axial_force_n: w.axial_n,
+                torque_nm: w.torque_nm,
+                time_s: w.time_s,
+                tolerance_mm: BackWork::USUAL_TOLERANCE_MM,
+            },
+            tool: w.tool,
+        });
+        given.chain(features).collect()
+    }
+
+    /// Time of all work on the rear end, s.
+    pub fn back_work_s(&self) -> f64 {
+        self.back.iter().map(|b| b.work.time_s).sum()
+    }
+
+    /// Thickness of the shaft where something crosses it, mm.
+    fn across_mm(&self, at_mm: f64) -> f64 {
+        let shaft = &self.job.shaft;
+        shaft.sections.get(shaft.section_at(at_mm)).map_or(0.0, |s| s.bending_mm(at_mm))
+    }
+
+    fn cross_hole(&self, text: String, diameter_mm: f64, at_mm: f64, thrust_n: Option<f64>) -> Task {
+        let rpm = spindle_rpm(DRILL_VC_M_PER_MIN, diameter_mm);
+        let time_s = 60.0 * self.across_mm(at_mm) / (drilling::feed_mm(diameter_mm) * rpm) + DRILL_EXTRA_S;
+        let tool = Tool::new(Place::CrossDriven, format!("drill Ø{diameter_mm:.2}"));
+        let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm)));
+        Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
+    }
+
+    /// Stretches of the shaft that a grip must keep clear of, mm: cross holes, keyseats and engraved texts.
+    pub fn no_grip_stretches(&self) -> Vec<(f64, f64)> {
+        let features = self.job.shaft.features.iter();
+        let around = |at: f64, diameter: f64| Some((at - diameter / 2.0, at + diameter / 2.0));
+        features
+            .filter_map(|f| match &f.kind {
+                FeatureKind::CrossHole { diameter_mm, at_mm, .. } => around(*at_mm, *diameter_mm),
+                FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => around(*at_mm, thread.major_mm),
+                FeatureKind::Keyseat { from_mm, to_mm, .. } => Some((*from_mm, *to_mm)),
+                FeatureKind::Engraving { place: Engraved::Along { from_mm, to_mm }, .. } => Some((*from_mm, *to_mm)),
+                _ => None,
+            })
+            .collect()
+    }
+}

@@ -1,0 +1,191 @@
+//! What stands around the cuts: the order of works and their tools, and how the rear end's work of one part and the free
+//! first stage of the next share the time.
+//!
+//! From the first hand-over to part-off both spindles hold one part. Before, the headstock works alone; after part-off the
+//! counter-spindle does, on the rear end. Where that is done aside, the next part's free stage is turned meanwhile, and the
+//! one that is done first waits. Let the headstock be busy with a part for `H`, `S` of it in the free stage, and the
+//! counter-spindle for `B` after part-off. Part follows part every `H + max(0, B - S)`, else every `H + B`. Of a plan only
+//! the end of its free stage enters `S`, so the time from part to part is a sum over stages as long as the first one carries
+//! that term.
+
+use super::features::Task;
+use super::rig::Rig;
+use super::segments::{Segment, Work};
+use super::stops::SAME_MM;
+use super::tooling::Tool;
+use crate::job::BackPlace;
+
+/// A piece of work of the headstock side, in order.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Step {
+    /// Turned length at which it begins, mm.
+    pub at_mm: f64,
+    /// Turned length at which it ends or is left for something else, mm.
+    pub to_mm: f64,
+    /// What is done.
+    pub what: What,
+    /// Its tools, in order.
+    pub tools: Vec<Tool>,
+    /// Tool changes in front of it and within.
+    pub changes: usize,
+}
+
+/// What a step does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum What {
+    /// Cuts a segment (index), or goes on with it.
+    Cut(usize),
+    /// Does a task (index).
+    Task(usize),
+    /// Parts off.
+    PartOff,
+}
+
+/// The two spindles' shares of the time that do not depend on the plan.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Pace {
+    /// Work on the rear end, its tool changes, and unloading, s.
+    pub counter_s: f64,
+    /// Whether the next part's free stage is turned meanwhile.
+    pub overlaps: bool,
+    /// Loading a bar, s.
+    pub bar_change_s: f64,
+    /// Parts of a bar, at least one.
+    pub pieces_per_bar: f64,
+}
+
+impl Pace {
+    /// What a part takes beyond the headstock's own works when its free stage, everything in it, takes `first_s`: waiting
+    /// for the counter-spindle, or all of its work, and a share of the bar change; s.
+    ///
+    /// With `first_s` added it never falls as `first_s` grows.
+    pub fn beyond_s(&self, first_s: f64) -> f64 {
+        if !self.overlaps {
+            return self.counter_s + self.bar_change_s / self.pieces_per_bar;
+        }
+        let wait = |first: f64| (self.counter_s - first).max(0.0);
+        // A part that begins with a new bar: loading it is time for the counter-spindle too.
+        let loading = self.bar_change_s + wait(first_s + self.bar_change_s);
+        ((self.pieces_per_bar - 1.0) * wait(first_s) + loading) / self.pieces_per_bar
+    }
+}
+
+impl Rig<'_> {
+    /// The pace of the job.
+    pub fn pace(&self) -> Pace {
+        let machine = &self.job.machine;
+        let counter = machine.counter_spindle.as_ref();
+        let tools: Vec<&Tool> = self.back.iter().map(|b| &b.tool).collect();
+        let changes = changes_around(&tools) as f64;
+        let work = self.back_work_s() + changes * machine.tool_change_s;
+        Pace {
+            counter_s: work + counter.map_or(0.0, |c| c.unload_s),
+            overlaps: counter.is_some_and(|c| c.back_place == BackPlace::Aside),
+            bar_change_s: machine.bar_change_s,
+            pieces_per_bar: (self.job.pieces_per_bar() as f64).max(1.0),
+        }
+    }
+
+    /// The works of the headstock side in order, for the turned lengths at which the tasks are done (index, mm). A task in
+    /// the middle of a segment is followed by the rest of the segment; part-off comes last.
+    pub fn steps(&self, segments: &[Segment], tasks: &[Task], moments: &[(usize, f64)]) -> Vec<Step> {
+        let mut due: Vec<(usize, f64)> = moments.to_vec();
+        due.sort_by(|a, b| a.1.total_cmp(&b.1));
+        let mut due = due.into_iter().peekable();
+        let mut steps: Vec<Step> = Vec::new();
+        let task = |(index, at_mm): (usize, f64)| Step {
+            at_mm,
+            to_mm: at_mm,
+            what: What::Task(index),
+            tools: vec![tasks[index].tool.clone()],
+            changes: 0,
+        };
+        for (index, segment) in segments.iter().enumerate().filter(|(_, s)| s.work != Work::PartOff) {
+            while let Some(t) = due.next_if(|t| t.1 <= segment.from_mm + SAME_MM) {
+                steps.push(task(t));
+            }
+            let (mut at_mm, mut tools) = (segment.from_mm, self.segment_tools(segment));
+            loop {
+                let stop = due.peek().map(|t| t.1).filter(|t| *t < segment.to_mm - SAME_MM);
+                let to_mm = stop.unwrap_or(segment.to_mm);
+                steps.push(Step { at_mm, to_mm, what: What::Cut(index), tools: tools.clone(), changes: 0 });
+                let Some(stop) = stop else { break };
+                while let Some(t) = due.next_if(|t| t.1 <= stop + SAME_MM) {
+                    steps.push(task(t));
+                }
+                // What goes on, goes on with its last tool.
+                tools.drain(..tools.len().saturating_sub(1));
+                at_mm = stop;
+            }
+        }
+        steps.extend(due.map(task));
+        if let Some(last) = segments.last() {
+            let tools = self.segment_tools(last);
+            steps.push(Step { at_mm: last.from_mm, to_mm: last.to_mm, what: What::PartOff, tools, changes: 0 });
+        }
+        // The first tool of a part follows the last of the part before.
+        let mut last = steps.iter().rev().find_map(|s| s.tools.last()).cloned();
+        for step in &mut steps {
+            for tool in &step.tools {
+                step.changes += usize::from(last.as_ref() != Some(tool));
+                last = Some(tool.clone());
+            }
+        }
+        steps
+    }
+
+    /// Time of tasks and tool changes of the headstock side up to a turned length at which a stage ends, s.
+    pub fn besides_s(&self, steps: &[Step], tasks: &[Task], turned_mm: f64) -> f64 {
+        let change_s = self.job.machine.tool_change_s;
+        let here = |s: &&Step| match s.what {
+            What::Task(_) => s.at_mm <= turned_mm + SAME_MM,
+            What::Cut(_) => s.at_mm < turned_mm - SAME_MM,
+            What::PartOff => false,
+        };
+        let own = |s: &Step| match s.what {
+            What::Task(i) => tasks[i].time_s,
+            _ => 0.0,
+        };
+        steps.iter().filter(here).map(|s| own(s) + s.changes as f64 * change_s).sum()
+    }
+
+    /// Tool changes of the headstock side, s a part.
+    pub fn changes_s(&self, steps: &[Step]) -> f64 {
+        steps.iter().map(|s| s.changes as f64).sum::<f64>() * self.job.machine.tool_change_s
+    }
+}
+
+/// Tool changes of a row of works that begins anew with every part.
+fn changes_around(tools: &[&Tool]) -> usize {
+    let before = tools.last().into_iter().chain(tools);
+    before.zip(tools).filter(|(a, b)| a != b).count()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::Place;
+
+    const PACE: Pace = Pace { counter_s: 30.0, overlaps: true, bar_change_s: 20.0, pieces_per_bar: 5.0 };
+
+    #[test]
+    fn what_overlaps_costs_only_the_wait() {
+        // The free stage outlasts the rear end: only the bar is left.
+        assert_eq!(PACE.beyond_s(40.0), 4.0);
+        // It falls short by 18 s; with a new bar it does not.
+        assert!((PACE.beyond_s(12.0) - (4.0 * 18.0 + 20.0) / 5.0).abs() < 1e-12);
+        assert_eq!(Pace { overlaps: false, ..PACE }.beyond_s(40.0), 34.0);
+        let sums: Vec<f64> = (0..60).map(|s| PACE.beyond_s(f64::from(s)) + f64::from(s)).collect();
+        assert!(sums.windows(2).all(|w| w[1] >= w[0]), "{sums:?}");
+    }
+
+    #[test]
+    fn changes_go_round() {
+        let tool = |name: &str| Tool::new(Place::BackFixed, name);
+        let (a, b) = (tool("a"), tool("b"));
+        assert_eq!(changes_around(&[&a]), 0);
+        assert_eq!(changes_around(&[&a, &b]), 2);
+        assert_eq!(changes_around(&[&a, &a, &b]), 2);
+        assert_eq!(changes_around(&[]), 0);
+    }
+}

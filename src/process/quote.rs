@@ -1,0 +1,19 @@
+//! The quote: pieces a bar, material, cost.
+
+use crate::job::Job;
+use crate::job::plan::{Cost, Quote};
+use crate::mechanics::beam::area_mm2;
+use crate::units::t_per_mm3;
+
+/// Pieces a bar, the remnant, material and cost. Material is what one part takes off the bar, without a share of
+/// the remnant. `time_s` is the time from part to part; none: no plan, so
+/// no cost.
+pub fn quote(job: &Job, time_s: Option<f64>) -> Quote {
+    let kg_per_mm = area_mm2(job.stock.diameter_mm) * t_per_mm3(job.shaft.material.density_kg_per_m3) * 1000.0;
+    let material_kg = job.piece_mm() * kg_per_mm;
+    let cost = job.rates.as_ref().zip(time_s).map(|(rates, seconds)| {
+        let (machine, material) = (rates.machine_per_hour * seconds / 3600.0, rates.material_per_kg * material_kg);
+        Cost { machine, material, total: machine + material, currency: rates.currency.clone() }
+    });
+    Quote { pieces_per_bar: job.pieces_per_bar(), material_kg, remnant_mm: job.remnant_mm(), cost }
+}

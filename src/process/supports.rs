@@ -1,0 +1,43 @@
+//! The machine's supports as radial springs.
+
+use super::state::{Counter, Guide};
+use crate::job::Machine;
+use crate::mechanics::beam::Spring;
+use crate::units::n_per_mm;
+
+/// Radial springs of the machine. Places count from the front end of shaft or bar, mm.
+///
+/// - `hold_mm`: length the counter-spindle's collet holds.
+/// - `face_mm`: where the bar is first supported behind the tool, the bush face or the headstock's nose.
+pub fn springs(machine: &Machine, hold_mm: f64, face_mm: f64, guide: Guide, counter: Counter) -> Vec<Spring> {
+    let mut springs = Vec::with_capacity(8);
+    let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {
+        let n_per_mm = n_per_mm(0.5 * k_n_per_um);
+        list.push(Spring { at_mm: a, n_per_mm });
+        list.push(Spring { at_mm: b, n_per_mm });
+    };
+    if let Some(spindle) = &machine.counter_spindle {
+        if let Counter::Holds { nose_mm } = counter {
+            pair(&mut springs, nose_mm - hold_mm, nose_mm, spindle.stiffness_n_per_um);
+        }
+        if let (Counter::Holds { nose_mm } | Counter::Open { nose_mm }, Some(sleeve)) = (counter, &spindle.sleeve) {
+            let mut at_mm = nose_mm - hold_mm - sleeve.pitch_mm;
+            while at_mm >= 0.0 {
+                springs.push(Spring { at_mm, n_per_mm: n_per_mm(sleeve.stiffness_n_per_um) });
+                at_mm -= sleeve.pitch_mm;
+            }
+        }
+    }
+    let head = &machine.headstock;
+    match guide {
+        Guide::Bush { headstock_mm } => {
+            let (land, k) = machine.bush.as_ref().map_or((0.0, 0.0), |b| (b.land_mm, b.stiffness_n_per_um));
+            pair(&mut springs, face_mm, face_mm + land, k);
+            let nose = face_mm + headstock_mm;
+            pair(&mut springs, nose, nose + head.hold_mm, head.stiffness_n_per_um);
+        }
+        Guide::Collet { .. } => pair(&mut springs, face_mm, face_mm + head.hold_mm, head.stiffness_n_per_um),
+        Guide::Parted => {}
+    }
+    springs
+}

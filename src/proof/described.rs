@@ -1,0 +1,109 @@
+//! What a stored plan tells besides what makes it one: margin, witness lines, quote. Compared with what the job gives,
+//! for `recheck`: a plan that is proven may still promise what it does not keep.
+
+use super::{Breach, SAME_MM, Verified};
+use crate::job::plan::{Plan, Verdict};
+use crate::job::{Job, SectionKind};
+use crate::process::features::Task;
+use crate::process::segments::Segment;
+use crate::process::{Rig, Work, quote};
+
+/// The proof looks at other states than those a margin comes from; the two agree within this.
+const SAME_MARGIN: f64 = 0.01;
+/// Money and masses agree within this share.
+const SAME_SHARE: f64 = 1e-6;
+
+/// What the plan tells wrongly. `verified` is what its proof found; where that broke a rule, there is nothing to compare.
+pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
+    if plan.verdict != Verdict::Feasible || !verified.holds() {
+        return Vec::new();
+    }
+    let counter = job.machine.counter_spindle.as_ref();
+    let collet = plan.collet.as_ref().and_then(|name| counter?.collets.iter().find(|c| c.name == *name));
+    let rig = Rig::new(job, collet);
+    let Ok(segments) = rig.segments() else { return Vec::new() };
+    let mut found = Vec::new();
+    let mut wrong = |rule: &str, text: String| found.push(Breach::of(None, rule, text));
+
+    let length = job.shaft.length_mm();
+    if (plan.length_mm - length).abs() > SAME_MM {
+        wrong("length", format!("the plan tells {} mm, the shaft is {length} mm long", plan.length_mm));
+    }
+    let proven = 1.0 - verified.utilisation;
+    match plan.margin {
+        Some(margin) if (margin - proven).abs() <= SAME_MARGIN => {}
+        Some(margin) => wrong("margin", format!("the plan tells {margin:.3}, the proof finds {proven:.3}")),
+        None => wrong("margin", format!("the plan tells none, the proof finds {proven:.3}")),
+    }
+    if let (Some(margin), Some(at)) = (plan.margin, &plan.margin_at)
+        && (1.0 - at.utilisation - margin).abs() > SAME_SHARE
+    {
+        wrong(
+            "margin",
+            format!("{} uses {:.3} of its limit, which is no margin of {margin:.3}", at.check, at.utilisation),
+        );
+    }
+    let lines = lines(plan, &rig, &segments);
+    let told: Vec<f64> = plan.witnesses.iter().map(|w| w.at_mm).collect();
+    for t in lines.iter().filter(|t| !told.iter().any(|w| (w - **t).abs() <= SAME_MM)) {
+        wrong("witnesses", format!("the stop at {t:.2} mm leaves a line the plan does not tell"));
+    }
+    for w in &plan.witnesses {
+        let section = job.shaft.section_at(w.at_mm);
+        if !lines.iter().any(|t| (w.at_mm - t).abs() <= SAME_MM) {
+            wrong("witnesses", format!("the plan tells a line at {:.2} mm, where nothing stops", w.at_mm));
+        } else if w.section != section + 1 || w.interrupt != job.shaft.sections[section].interrupt.key() {
+            let (is, word) = (section + 1, job.shaft.sections[section].interrupt.key());
+            wrong("witnesses", format!("the line at {:.2} mm lies on section {is}, marked {word}", w.at_mm));
+        }
+    }
+    let (given, due) = (&plan.quote, quote::quote(job, Some(plan.pace_s())));
+    let same = |a: f64, b: f64| (a - b).abs() <= SAME_SHARE * b.abs().max(1e-6);
+    if given.pieces_per_bar != due.pieces_per_bar {
+        let (told, is) = (given.pieces_per_bar, due.pieces_per_bar);
+        wrong("quote", format!("the plan tells {told} pieces a bar, a bar gives {is}"));
+    }
+    if !same(given.material_kg, due.material_kg) || !same(given.remnant_mm, due.remnant_mm) {
+        wrong(
+            "quote",
+            format!(
+                "the plan tells {:.3} kg a part and a remnant of {:.1} mm, it is {:.3} kg and {:.1} mm",
+                given.material_kg, given.remnant_mm, due.material_kg, due.remnant_mm
+            ),
+        );
+    }
+    let cost = |c: &crate::job::plan::Cost| format!("{:.2} {}", c.total, c.currency);
+    match (&given.cost, &due.cost) {
+        (None, None) => {}
+        (Some(a), Some(b)) => {
+            let sums = [(a.machine, b.machine), (a.material, b.material), (a.total, b.total)];
+            if a.currency != b.currency || sums.iter().any(|(a, b)| !same(*a, *b)) {
+                wrong("quote", format!("the plan tells {} a part, it costs {}", cost(a), cost(b)));
+            }
+        }
+        (Some(a), None) => wrong("quote", format!("the plan tells {} a part, the job gives no rates", cost(a))),
+        (None, Some(b)) => wrong("quote", format!("the plan tells no cost, the job's rates make it {}", cost(b))),
+    }
+    found
+}
+
+/// Where stops leave lines on surfaces: inside a section that is no groove.
+fn lines(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Vec<f64> {
+    let shaft = &rig.job.shaft;
+    let mut stops: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
+    stops.extend(plan.stages.iter().flat_map(|s| s.regrips_mm.iter().copied()));
+    let borders = segments.iter().filter(|s| s.work != Work::PartOff).map(|s| s.from_mm);
+    stops.extend(borders.filter(|x| shaft.sections.iter().all(|s| (s.from_mm - x).abs() > SAME_MM)));
+    let cross: Vec<Task> = rig.tasks().into_iter().filter(|t| t.cross).collect();
+    let done =
+        plan.features.iter().filter(|f| cross.iter().any(|t| t.text == f.text && (t.at_mm - f.at_mm).abs() <= SAME_MM));
+    stops.extend(done.filter_map(|f| f.turned_mm));
+    stops.retain(|t| {
+        shaft.sections.iter().any(|s| {
+            *t > s.from_mm + SAME_MM && *t < s.to_mm - SAME_MM && !matches!(s.kind, SectionKind::Groove { .. })
+        })
+    });
+    stops.sort_by(f64::total_cmp);
+    stops.dedup_by(|b, a| *b - *a <= SAME_MM);
+    stops
+}

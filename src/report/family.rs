@@ -1,0 +1,498 @@
+//! A family of parts at a glance: a map of length against diameter with the number of hand-overs, or the time over one of
+//! them.
+//!
+//! A cell says its number of hand-overs in figures and in lightness, what cannot be made is hatched and crossed: nothing is
+//! told by colour alone. As in [`super::chart`], plotters draws larger than the page and is nested; words are added here.
+
+use plotters::prelude::*;
+use svg::node::Blob;
+use svg::node::element::{Description, Group, SVG, Title};
+
+use super::chart::{FINE, chart_error, colour, inner_svg};
+use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
+use super::{ReportError, axis, numbers, words};
+
+/// The varied values of one axis.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Axis {
+    /// What is varied, with its unit.
+    pub title: String,
+    /// Ascending, evenly spaced.
+    pub values_mm: Vec<f64>,
+}
+
+/// What a part came to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Outcome {
+    /// It can be made.
+    Made {
+        /// Number of hand-overs.
+        hand_overs: usize,
+        /// Time of a part in s.
+        time_s: f64,
+    },
+    /// There is no plan.
+    NotFeasible,
+    /// The sizes make no job: thicker than the bar, a feature off the shaft.
+    NoJob,
+}
+
+/// One part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Cell {
+    /// Its varied length.
+    pub length_mm: Option<f64>,
+    /// Its varied diameter.
+    pub diameter_mm: Option<f64>,
+    /// What it came to.
+    pub outcome: Outcome,
+}
+
+/// What is drawn.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Drawn {
+    /// Name of the part.
+    pub name: String,
+    /// Name of the machine.
+    pub machine: Option<String>,
+    /// Lengths, where they vary.
+    pub length: Option<Axis>,
+    /// Diameters, where they vary.
+    pub diameter: Option<Axis>,
+    /// The parts, in any order.
+    pub cells: Vec<Cell>,
+}
+
+const PAGE_WIDTH: f64 = 1120.0;
+const PAGE_HEIGHT: f64 = 640.0;
+const LEFT: f64 = 92.0;
+const TOP: f64 = 104.0;
+const WIDTH: f64 = 850.0;
+const HEIGHT: f64 = 440.0;
+const MARGIN: f64 = 28.0;
+
+/// Lightest and darkest cell.
+const LIGHT: [f64; 3] = [240.0, 245.0, 249.0];
+const DARK: [f64; 3] = [35.0, 82.0, 124.0];
+
+/// A scale of the plot: values of one axis, or times.
+struct Scale {
+    from: f64,
+    to: f64,
+}
+
+impl Scale {
+    /// Half a step of room on both sides.
+    fn of(values: &[f64]) -> Scale {
+        let (first, last) = (values.first().copied().unwrap_or(0.0), values.last().copied().unwrap_or(1.0));
+        let half = step(values) / 2.0;
+        Scale { from: first - half, to: last + half }
+    }
+
+    fn share(&self, value: f64) -> f64 {
+        (value - self.from) / (self.to - self.from)
+    }
+
+    fn x(&self, value: f64) -> f64 {
+        LEFT + WIDTH * self.share(value)
+    }
+
+    fn y(&self, value: f64) -> f64 {
+        TOP + HEIGHT * (1.0 - self.share(value))
+    }
+}
+
+fn step(values: &[f64]) -> f64 {
+    match values {
+        [first, second, ..] => second - first,
+        [only] => only.abs().max(1.0) / 10.0,
+        [] => 1.0,
+    }
+}
+
+/// The drawing as an SVG document.
+///
+/// # Errors
+/// A number that is drawn is not finite, or the chart library fails; no family of the reader gives either.
+pub fn family_svg(drawn: &Drawn) -> Result<String, ReportError> {
+    let finite = |v: Option<f64>| v.is_none_or(f64::is_finite);
+    let cells = &drawn.cells;
+    let times = cells.iter().all(|c| !matches!(c.outcome, Outcome::Made { time_s, .. } if !time_s.is_finite()));
+    if !times || !cells.iter().all(|c| finite(c.length_mm) && finite(c.diameter_mm)) {
+        return Err(ReportError::NotDrawable { what: "a number of the family is not finite".to_string() });
+    }
+    let body = match (&drawn.length, &drawn.diameter) {
+        (Some(length), Some(diameter)) => map(drawn, length, diameter)?,
+        (Some(axis), None) => curve(drawn, axis, |c| c.length_mm)?,
+        (None, Some(axis)) => curve(drawn, axis, |c| c.diameter_mm)?,
+        (None, None) => return Err(ReportError::NotDrawable { what: "nothing varies".to_string() }),
+    };
+    let root = SVG::new()
+        .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(PAGE_HEIGHT)))
+        .set("width", "297mm")
+        .set("height", format!("{}mm", xy(297.0 * PAGE_HEIGHT / PAGE_WIDTH)))
+        .set("font-family", shapes::FONT)
+        .set("role", "img")
+        .add(Title::new(format!("{}: a family of parts", words::plain(&drawn.name))))
+        .add(Description::new().add(svg::node::Text::new(summary(drawn))))
+        .add(shapes::definitions())
+        .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, PAGE_HEIGHT).set("fill", WHITE))
+        .add(title(drawn))
+        .add(body);
+    Ok(format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n"))
+}
+
+/// Hand-overs and time of the parts that can be made.
+fn made(drawn: &Drawn) -> impl Iterator<Item = (&Cell, usize, f64)> {
+    drawn.cells.iter().filter_map(|c| match c.outcome {
+        Outcome::Made { hand_overs, time_s } => Some((c, hand_overs, time_s)),
+        _ => None,
+    })
+}
+
+fn least_and_most(drawn: &Drawn) -> Option<(usize, usize)> {
+    made(drawn).map(|m| m.1).min().zip(made(drawn).map(|m| m.1).max())
+}
+
+fn summary(drawn: &Drawn) -> String {
+    let (all, good) = (drawn.cells.len(), made(drawn).count());
+    let mut text = format!("{good} of {all} parts can be made");
+    if let Some((least, most)) = least_and_most(drawn) {
+        let fastest = made(drawn).map(|m| m.2).fold(f64::INFINITY, f64::min);
+        let slowest = made(drawn).map(|m| m.2).fold(0.0, f64::max);
+        let hand_overs = if least == most { format!("{most}") } else { format!("{least} to {most}") };
+        let plural = if most == 1 { "" } else { "s" };
+        text += &format!(
+            ", with {hand_overs} hand-over{plural}, in {} to {} s",
+            numbers::seconds(fastest),
+            numbers::seconds(slowest)
+        );
+        let longest = made(drawn).filter_map(|m| m.0.length_mm).fold(f64::NEG_INFINITY, f64::max);
+        if longest.is_finite() {
+            text += &format!("; up to a varied length of {} mm", numbers::mm(longest));
+        }
+    }
+    text + "."
+}
+
+fn title(drawn: &Drawn) -> Group {
+    let room = PAGE_WIDTH - 2.0 * MARGIN;
+    let machine = drawn.machine.as_ref().map_or(String::new(), |m| format!("on {}", words::plain(m)));
+    let machine = shapes::fit_text(&machine, 12.0, room * 0.45);
+    let name_room = room - shapes::text_width(&machine, 12.0) - 20.0;
+    let name = shapes::fit_text(&words::plain(&drawn.name), 22.0, name_room);
+    shapes::group("title")
+        .add(shapes::text(MARGIN, 40.0, 22.0, "start", &name).set("font-weight", "bold"))
+        .add(shapes::text(PAGE_WIDTH - MARGIN, 40.0, 12.0, "end", &machine))
+        .add(shapes::text(MARGIN, 64.0, 12.0, "start", &summary(drawn)))
+        .add(
+            shapes::text(
+                MARGIN,
+                PAGE_HEIGHT - 14.0,
+                8.5,
+                "start",
+                "An estimate. The machine's manual, the local rules and a qualified setter decide.",
+            )
+            .set("fill", SOFT),
+        )
+}
+
+/// Shade of a number of hand-overs between the least and the most, and the ink that reads on it.
+fn shade(hand_overs: usize, least: usize, most: usize) -> (String, &'static str) {
+    let share = if most > least { (hand_overs - least) as f64 / (most - least) as f64 } else { 0.0 };
+    let part = |i: usize| (LIGHT[i] + (DARK[i] - LIGHT[i]) * share).round() as u8;
+    (format!("#{:02x}{:02x}{:02x}", part(0), part(1), part(2)), if share > 0.5 { WHITE } else { INK })
+}
+
+/// A cell at least this wide and high holds its figure, and the time below it.
+const FIGURE: (f64, f64) = (15.0, 12.0);
+const WITH_TIME: (f64, f64) = (40.0, 26.0);
+
+fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportError> {
+    let (along, up) = (Scale::of(&length.values_mm), Scale::of(&diameter.values_mm));
+    let (half_l, half_d) = (step(&length.values_mm) / 2.0, step(&diameter.values_mm) / 2.0);
+    let (least, most) = least_and_most(drawn).unwrap_or((0, 0));
+    let placed: Vec<(f64, f64, &Cell)> =
+        drawn.cells.iter().filter_map(|c| Some((c.length_mm?, c.diameter_mm?, c))).collect();
+    let plot = plotted(&along, &up, |chart| {
+        for (l, d, cell) in &placed {
+            let fill = match cell.outcome {
+                Outcome::Made { hand_overs, .. } => colour(&shade(hand_overs, least, most).0),
+                _ => colour(WHITE),
+            };
+            let corners = [(l - half_l, d - half_d), (l + half_l, d + half_d)];
+            chart.draw_series([Rectangle::new(corners, fill.filled())]).map_err(chart_error)?;
+            chart
+                .draw_series([Rectangle::new(corners, colour(RULE).stroke_width((0.6 * FINE) as u32))])
+                .map_err(chart_error)?;
+        }
+        Ok(())
+    })?;
+    let (wide, high) = (along.x(2.0 * half_l) - along.x(0.0), up.y(0.0) - up.y(2.0 * half_d));
+    let mut cells = shapes::group("cells");
+    for (l, d, cell) in &placed {
+        cells = cells.add(cell_marks(along.x(*l), up.y(*d), wide, high, cell, (least, most)));
+    }
+    if wide < FIGURE.0 || high < FIGURE.1 {
+        cells = cells.add(region_figures(&along, &up, &placed));
+    }
+    Ok(shapes::group("map")
+        .add(plot)
+        .add(cells)
+        .add(frame())
+        .add(x_axis(&along, length))
+        .add(y_axis(&up, &axis::round_ticks(up.from, up.to, 8.0), &diameter.title, 3))
+        .add(legend(drawn, "Hand-overs")))
+}
+
+fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): (usize, usize)) -> Group {
+    let size = |mm: Option<f64>| numbers::fine_mm(mm.unwrap_or(0.0));
+    let sizes = format!("length {} mm, diameter {} mm", size(cell.length_mm), size(cell.diameter_mm));
+    let fits = |(w, h): (f64, f64)| wide >= w && high >= h;
+    let g = Group::new();
+    match cell.outcome {
+        Outcome::Made { hand_overs, time_s } => {
+            let ink = shade(hand_overs, least, most).1;
+            let told = Title::new(format!("{sizes}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+            let mut g =
+                g.add(told).add(shapes::rect(x - wide / 2.0, y - high / 2.0, wide, high).set("fill-opacity", "0"));
+            if fits(WITH_TIME) {
+                let time = format!("{} s", numbers::fixed(time_s, 0));
+                g = g
+                    .add(
+                        shapes::text(x, y - 0.5, 11.0, "middle", &hand_overs.to_string())
+                            .set("fill", ink)
+                            .set("font-weight", "bold"),
+                    )
+                    .add(shapes::text(x, y + 10.5, 8.0, "middle", &time).set("fill", ink));
+            } else if fits(FIGURE) {
+                g = g.add(shapes::text(x, y + 3.5, SMALL, "middle", &hand_overs.to_string()).set("fill", ink));
+            }
+            g
+        }
+        Outcome::NotFeasible => {
+            let g = g.add(Title::new(format!("{sizes}: cannot be made"))).add(hatched(
+                x - wide / 2.0,
+                y - high / 2.0,
+                wide,
+                high,
+            ));
+            if fits(FIGURE) {
+                g.add(shapes::text_on_ground(x, y + 4.0, 12.0, "middle", "×").set("fill", LIMIT))
+            } else {
+                g
+            }
+        }
+        Outcome::NoJob => {
+            let g = g.add(Title::new(format!("{sizes}: these sizes make no job; see its line")));
+            if fits(FIGURE) { g.add(shapes::text(x, y + 3.5, SMALL, "middle", "–").set("fill", SOFT)) } else { g }
+        }
+    }
+}
+
+fn hatched(x: f64, y: f64, wide: f64, high: f64) -> svg::node::element::Rectangle {
+    shapes::rect(x, y, wide, high).set("fill", format!("url(#{})", shapes::HATCH)).set("fill-opacity", "0.55")
+}
+
+/// Where cells are too small for a figure: one for each number, at its cell nearest the middle of all of them.
+fn region_figures(along: &Scale, up: &Scale, placed: &[(f64, f64, &Cell)]) -> Group {
+    let mut g = shapes::group("region-figures");
+    let figure = |c: &Cell| match c.outcome {
+        Outcome::Made { hand_overs, .. } => hand_overs.to_string(),
+        Outcome::NotFeasible => "×".to_string(),
+        Outcome::NoJob => "–".to_string(),
+    };
+    let mut seen: Vec<String> = placed.iter().map(|(_, _, c)| figure(c)).collect();
+    seen.sort();
+    seen.dedup();
+    for word in seen {
+        let of: Vec<(f64, f64)> =
+            placed.iter().filter(|(_, _, c)| figure(c) == word).map(|(l, d, _)| (along.x(*l), up.y(*d))).collect();
+        let mean = |f: fn(&(f64, f64)) -> f64| of.iter().map(f).sum::<f64>() / of.len() as f64;
+        let (mx, my) = (mean(|p| p.0), mean(|p| p.1));
+        let near = of.iter().min_by(|a, b| (a.0 - mx).hypot(a.1 - my).total_cmp(&(b.0 - mx).hypot(b.1 - my)));
+        if let Some((x, y)) = near {
+            g = g.add(shapes::text_on_ground(*x, y + 4.0, 12.0, "middle", &word).set("font-weight", "bold"));
+        }
+    }
+    g
+}
+
+fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Result<Group, ReportError> {
+    let along = Scale::of(&values.values_mm);
+    let half = step(&values.values_mm) / 2.0;
+    let most_s = made(drawn).map(|m| m.2).fold(0.0, f64::max).max(1.0);
+    let up = Scale { from: 0.0, to: 1.12 * most_s };
+    let mut cells: Vec<(f64, &Cell)> = drawn.cells.iter().filter_map(|c| Some((of(c)?, c))).collect();
+    cells.sort_by(|a, b| a.0.total_cmp(&b.0));
+    // A line for each run of parts that can be made.
+    let mut runs: Vec<Vec<(f64, f64)>> = vec![Vec::new()];
+    for (value, cell) in &cells {
+        match (cell.outcome, runs.last_mut()) {
+            (Outcome::Made { time_s, .. }, Some(run)) => run.push((*value, time_s)),
+            _ => runs.push(Vec::new()),
+        }
+    }
+    let ticks = axis::round_ticks(0.0, up.to, 8.0);
+    let plot = plotted(&along, &up, |chart| {
+        for tick in &ticks {
+            let rule = vec![(along.from, *tick), (along.to, *tick)];
+            let rule = PathElement::new(rule, colour(RULE).stroke_width((0.6 * FINE) as u32));
+            chart.draw_series([rule]).map_err(chart_error)?;
+        }
+        for run in runs.iter().filter(|r| r.len() > 1) {
+            let line = LineSeries::new(run.iter().copied(), colour(TRACE).stroke_width((1.8 * FINE) as u32));
+            chart.draw_series(line).map_err(chart_error)?;
+        }
+        Ok(())
+    })?;
+    let wide = along.x(2.0 * half) - along.x(0.0);
+    let mut marks = shapes::group("parts");
+    let mut said: Option<usize> = None;
+    let mut room_from = f64::NEG_INFINITY;
+    for (value, cell) in &cells {
+        let x = along.x(*value);
+        let at = format!("{} mm", numbers::fine_mm(*value));
+        match cell.outcome {
+            Outcome::Made { hand_overs, time_s } => {
+                let y = up.y(time_s);
+                let told = Title::new(format!("{at}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+                let dot = shapes::circle(x, y, 2.6).set("fill", WHITE).set("stroke", TRACE).set("stroke-width", "1.4");
+                marks = marks.add(Group::new().add(told).add(dot));
+                if said != Some(hand_overs) && x > room_from {
+                    marks = marks.add(
+                        shapes::text_on_ground(x, y - 9.0, 12.0, "middle", &hand_overs.to_string())
+                            .set("font-weight", "bold"),
+                    );
+                    said = Some(hand_overs);
+                    room_from = x + 12.0;
+                }
+            }
+            Outcome::NotFeasible => {
+                let told = Title::new(format!("{at}: cannot be made"));
+                let cross = shapes::text_on_ground(x, TOP + HEIGHT - 8.0, 12.0, "middle", "×").set("fill", LIMIT);
+                marks = marks.add(Group::new().add(told).add(hatched(x - wide / 2.0, TOP, wide, HEIGHT)).add(cross));
+                said = None;
+            }
+            Outcome::NoJob => {
+                let told = Title::new(format!("{at}: makes no job; see its line"));
+                let dash = shapes::text(x, TOP + HEIGHT - 8.0, 12.0, "middle", "–").set("fill", SOFT);
+                marks = marks.add(Group::new().add(told).add(dash));
+                said = None;
+            }
+        }
+    }
+    Ok(shapes::group("curve")
+        .add(plot)
+        .add(marks)
+        .add(frame())
+        .add(x_axis(&along, values))
+        .add(y_axis(&up, &ticks, "time of a part, s", 1))
+        .add(legend(drawn, "Figure on the line")))
+}
+
+type Plot<'a, 'b> = ChartContext<
+    'a,
+    SVGBackend<'b>,
+    Cartesian2d<plotters::coord::types::RangedCoordf64, plotters::coord::types::RangedCoordf64>,
+>;
+
+/// What plotters draws, nested into the page.
+fn plotted(
+    along: &Scale,
+    up: &Scale,
+    draw: impl FnOnce(&mut Plot) -> Result<(), ReportError>,
+) -> Result<Group, ReportError> {
+    let size = ((WIDTH * FINE).round() as u32, (HEIGHT * FINE).round() as u32);
+    let mut whole = String::new();
+    {
+        let root = SVGBackend::with_string(&mut whole, size).into_drawing_area();
+        let chart = ChartBuilder::on(&root).build_cartesian_2d(along.from..along.to, up.from..up.to);
+        draw(&mut chart.map_err(chart_error)?)?;
+        root.present().map_err(chart_error)?;
+    }
+    Ok(shapes::group("plot")
+        .set("transform", format!("translate({} {}) scale({})", xy(LEFT), xy(TOP), numbers::trimmed(1.0 / FINE, 4)))
+        .add(Blob::new(inner_svg(&whole)?)))
+}
+
+fn frame() -> svg::node::element::Rectangle {
+    shapes::rect(LEFT, TOP, WIDTH, HEIGHT).set("fill", "none").set("stroke", INK).set("stroke-width", "0.9")
+}
+
+fn x_axis(along: &Scale, values: &Axis) -> Group {
+    let bottom = TOP + HEIGHT;
+    let mut g = shapes::group("x-axis");
+    for tick in axis::round_ticks(along.from, along.to, 12.0) {
+        let x = along.x(tick);
+        g = g.add(shapes::line(x, bottom, x, bottom + 5.0, INK, 0.9)).add(shapes::text(
+            x,
+            bottom + 16.0,
+            SMALL,
+            "middle",
+            &numbers::trimmed(tick, 3),
+        ));
+    }
+    let title = shapes::fit_text(&words::plain(&values.title), 11.0, WIDTH);
+    g.add(shapes::text(LEFT + WIDTH / 2.0, bottom + 36.0, 11.0, "middle", &title))
+}
+
+fn y_axis(up: &Scale, ticks: &[f64], title: &str, places: usize) -> Group {
+    let mut g = shapes::group("y-axis");
+    for tick in ticks {
+        let y = up.y(*tick);
+        g = g.add(shapes::line(LEFT - 5.0, y, LEFT, y, INK, 0.9)).add(shapes::text(
+            LEFT - 8.0,
+            y + 3.5,
+            SMALL,
+            "end",
+            &numbers::trimmed(*tick, places),
+        ));
+    }
+    let title = shapes::fit_text(&words::plain(title), 11.0, PAGE_WIDTH / 2.0);
+    g.add(shapes::text(LEFT, TOP - 10.0, 11.0, "start", &title))
+}
+
+fn legend(drawn: &Drawn, figures: &str) -> Group {
+    let x = LEFT + WIDTH + 20.0;
+    let mut y = TOP + 6.0;
+    let mut g = shapes::group("legend").add(shapes::text(x, y, 11.0, "start", figures).set("font-weight", "bold"));
+    let is_map = drawn.length.is_some() && drawn.diameter.is_some();
+    let row = |y: f64, words: &str| shapes::text(x + 34.0, y + 11.0, SMALL, "start", words);
+    let boxed = |y: f64| shapes::rect(x, y, 26.0, 15.0).set("stroke", SOFT).set("stroke-width", "0.6");
+    if let (true, Some((least, most))) = (is_map, least_and_most(drawn)) {
+        // More than a dozen would run out of the page.
+        let every = (most - least) / 12 + 1;
+        for n in (least..=most).step_by(every) {
+            y += 20.0;
+            let (fill, ink) = shade(n, least, most);
+            let words = if n == 1 { "hand-over" } else { "hand-overs" };
+            g = g
+                .add(boxed(y).set("fill", fill))
+                .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", &n.to_string()).set("fill", ink))
+                .add(row(y, words));
+        }
+        y += 32.0;
+        g = g.add(shapes::text(x, y, SMALL, "start", "below it the time").set("fill", SOFT));
+    } else {
+        y += 18.0;
+        g = g.add(shapes::text(x, y, SMALL, "start", "hand-overs from here on"));
+    }
+    if drawn.cells.iter().any(|c| c.outcome == Outcome::NotFeasible) {
+        y += 12.0;
+        g = g
+            .add(boxed(y).set("fill", WHITE))
+            .add(hatched(x, y, 26.0, 15.0))
+            .add(shapes::text_on_ground(x + 13.0, y + 12.0, 12.0, "middle", "×").set("fill", LIMIT))
+            .add(row(y, "cannot be made"));
+        y += 12.0;
+    }
+    if drawn.cells.iter().any(|c| c.outcome == Outcome::NoJob) {
+        y += 12.0;
+        g = g
+            .add(boxed(y).set("fill", WHITE))
+            .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", "–").set("fill", SOFT))
+            .add(row(y, "no such job"));
+    }
+    g
+}

@@ -1,0 +1,111 @@
+//! Fitted stiffnesses for reading, and as a fragment of a machine file.
+
+use super::{numbers, table};
+use crate::job::readings::Fitted;
+
+/// Width of the text.
+const COLUMNS: usize = 98;
+
+/// The fit for reading.
+pub fn fitted_text(fitted: &Fitted) -> String {
+    let spare = numbers::count(fitted.spare_readings, "reading to spare", "readings to spare");
+    let mut text = format!(
+        "Fitted: {}, from {}, {spare}\n",
+        fitted.machine,
+        numbers::count(fitted.readings.len(), "reading", "readings")
+    );
+    if fitted.spare_readings > 0 {
+        text += &format!("  off by {:.2} times their errors on the whole (about 1 is right)\n", fitted.misfit);
+    }
+    text += &format!("  condition {:.1} (1 is best)\n\n", fitted.condition);
+    let heads = [
+        table::words("support"),
+        table::number("N/µm"),
+        table::number("standard error"),
+        table::number("likely (95 of 100)"),
+        table::number("machine file"),
+    ];
+    let rows: Vec<Vec<String>> = fitted
+        .supports
+        .iter()
+        .map(|s| {
+            let [low, high] = s.likely_n_per_um;
+            vec![
+                s.support.name().to_string(),
+                numbers::value(s.stiffness_n_per_um),
+                format!("± {:.1} %", 100.0 * s.standard_error),
+                format!("{} to {}", numbers::value(low), numbers::value(high)),
+                numbers::value(s.before_n_per_um),
+            ]
+        })
+        .collect();
+    text += &table::render(&heads, &rows, COLUMNS);
+    let heads = [
+        table::words("set-up"),
+        table::words("reading"),
+        table::number("measured"),
+        table::number("fitted"),
+        table::words("unit"),
+        table::number("off, in errors"),
+    ];
+    let rows: Vec<Vec<String>> = fitted
+        .readings
+        .iter()
+        .map(|r| {
+            vec![
+                r.set_up.clone(),
+                r.reading.clone(),
+                numbers::fixed(r.measured, 1),
+                numbers::fixed(r.fitted, 1),
+                r.unit.to_string(),
+                numbers::fixed(r.off, 1),
+            ]
+        })
+        .collect();
+    text += "\n";
+    text += &table::render(&heads, &rows, COLUMNS);
+    if !fitted.notes.is_empty() {
+        text += "\n";
+    }
+    for note in &fitted.notes {
+        text += &table::wrap("  - ", note, COLUMNS);
+        if !text.ends_with('\n') {
+            text.push('\n');
+        }
+    }
+    text
+}
+
+/// A fragment of a machine file: the fitted stiffnesses, what is known of them in remarks.
+pub fn fitted_yaml(fitted: &Fitted) -> String {
+    let mut yaml = String::new();
+    for line in fitted_text(fitted).lines() {
+        yaml += format!("# {line}").trim_end();
+        yaml.push('\n');
+    }
+    yaml += "#\n# Put these into the machine file, each in place of the stiffness of its map.\n";
+    for s in &fitted.supports {
+        let key = s.support.key();
+        yaml += &format!("{key}: {{stiffness: {}}}\n", three_digits(s.stiffness_n_per_um));
+    }
+    yaml
+}
+
+/// A value to three significant digits, without an exponent.
+fn three_digits(value: f64) -> String {
+    let decimals = (2 - value.abs().log10().floor() as i32).max(0) as usize;
+    numbers::trimmed(value, decimals)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::three_digits;
+
+    #[test]
+    fn a_stiffness_keeps_three_digits() {
+        assert_eq!(three_digits(147.83), "148");
+        assert_eq!(three_digits(4.9962), "5");
+        assert_eq!(three_digits(0.123_456), "0.123");
+        assert_eq!(three_digits(1234.5), "1235");
+    }
+}

@@ -1,0 +1,200 @@
+//! The two spindles in time, as a strip: from the start of one part to the start of the next.
+//!
+//! Upper lane: the headstock side. Lower lane: the counter-spindle; while it holds the part that is turned, a hatched band.
+//! A bold line under a bar: on the critical path. Every bar has its words as a title.
+
+use svg::node::element::{Description, Group, SVG, Title};
+
+use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
+use super::{ReportError, numbers, words};
+use crate::job::plan::{Cycle, Operation, Plan};
+
+const WIDTH: f64 = 1188.0;
+/// Height of the strip, where it is as wide as a page.
+pub(super) const HEIGHT: f64 = 172.0;
+const LEFT: f64 = 120.0;
+const RIGHT: f64 = 1160.0;
+const TOP: f64 = 30.0;
+/// Height of a lane, and from one to the next.
+const LANE: f64 = 34.0;
+const PITCH: f64 = 46.0;
+/// Ticks wanted on the axis, about.
+const TICKS: f64 = 12.0;
+/// A bar narrower than this has no words in it.
+const WORDS_FROM: f64 = 22.0;
+
+/// The strip as an SVG document; none where the plan has no timeline.
+///
+/// # Errors
+/// When a time is not finite; no plan of the planner gives that.
+pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
+    let strip = inline(plan)?;
+    Ok(strip.map(|svg| format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{svg}\n")))
+}
+
+/// The strip to stand in a page.
+pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
+    let Some(cycle) = plan.cycle.as_ref().filter(|c| !c.operations.is_empty()) else { return Ok(None) };
+    let end_s = cycle.operations.iter().map(|o| o.to_s).fold(0.0, f64::max);
+    let finite = end_s > 0.0 && cycle.operations.iter().all(|o| o.from_s.is_finite() && o.to_s.is_finite());
+    if !finite {
+        return Err(ReportError::NotDrawable { what: "a time of the cycle is not a number".into() });
+    }
+    let x = |s: f64| LEFT + (RIGHT - LEFT) * s / end_s;
+    let mut root = SVG::new()
+        .set("viewBox", format!("0 0 {} {}", xy(WIDTH), xy(HEIGHT)))
+        .set("font-family", shapes::FONT)
+        .set("role", "img")
+        .add(Title::new(format!("{}: the two spindles in time", words::plain(&plan.job))))
+        .add(Description::new().add(svg::node::Text::new(told(cycle))))
+        .add(shapes::rect(0.0, 0.0, WIDTH, HEIGHT).set("fill", WHITE))
+        .add(shapes::text(LEFT, 16.0, 11.0, "start", &told(cycle)));
+    for (lane, name) in ["headstock", "counter-spindle"].into_iter().enumerate() {
+        let y = TOP + lane as f64 * PITCH;
+        root = root.add(shapes::text(LEFT - 8.0, y + LANE / 2.0 + 3.5, SMALL, "end", name)).add(shapes::line(
+            LEFT,
+            y + LANE,
+            RIGHT,
+            y + LANE,
+            RULE,
+            0.8,
+        ));
+    }
+    for (from_s, to_s) in held(cycle) {
+        root = root.add(band(x(from_s), x(to_s), TOP + PITCH));
+    }
+    let mut bars = shapes::group("bars");
+    for operation in &cycle.operations {
+        let lane = if operation.side == "counter_spindle" { 1.0 } else { 0.0 };
+        bars = bars.add(bar(operation, x(operation.from_s), x(operation.to_s), TOP + lane * PITCH));
+    }
+    Ok(Some(root.add(bars).add(axis(end_s, &x)).add(legend())))
+}
+
+/// What the strip says in a line.
+fn told(cycle: &Cycle) -> String {
+    let mut text = format!("a part every {} s", numbers::seconds(cycle.steady_s));
+    if cycle.hidden_s > 0.05 {
+        text += &format!("; {} s on the rear end of the part before are hidden", numbers::seconds(cycle.hidden_s));
+    }
+    if cycle.wait_s > 0.05 {
+        text += &format!("; the headstock waits {} s", numbers::seconds(cycle.wait_s));
+    }
+    text
+}
+
+/// Stretches in which the counter-spindle holds the part that is turned.
+fn held(cycle: &Cycle) -> Vec<(f64, f64)> {
+    let mut all: Vec<(f64, f64)> = Vec::new();
+    for o in cycle.operations.iter().filter(|o| o.side == "both") {
+        match all.last_mut() {
+            Some(last) if o.from_s - last.1 < 1e-6 => last.1 = o.to_s,
+            _ => all.push((o.from_s, o.to_s)),
+        }
+    }
+    all
+}
+
+fn band(x1: f64, x2: f64, y: f64) -> Group {
+    let mut g = shapes::group("holds").add(
+        shapes::rect(x1, y + 8.0, x2 - x1, LANE - 16.0)
+            .set("fill", WHITE)
+            .set("stroke", SOFT)
+            .set("stroke-width", "0.6"),
+    );
+    let mut at = x1 + 6.0;
+    while at < x2 - 1.0 {
+        g = g.add(shapes::line(at, y + 8.0, at - 5.0, y + LANE - 8.0, RULE, 0.8));
+        at += 9.0;
+    }
+    if x2 - x1 > 90.0 {
+        g = g.add(shapes::text_on_ground((x1 + x2) / 2.0, y + LANE / 2.0 + 3.5, SMALL, "middle", "holds the part"));
+    }
+    g
+}
+
+/// Fill of a bar, and the colour of words in it.
+fn look(work: &str) -> (&'static str, &'static str) {
+    match work {
+        "turn" | "plunge" | "thread" | "whirl" => (STEEL, INK),
+        "feature" => (RAW, INK),
+        "hand_over" => (GRIP, WHITE),
+        "regrip" => (HEAD, WHITE),
+        "part_off" => (LIMIT, WHITE),
+        "back_work" | "unload" => (BUSH, WHITE),
+        _ => (WHITE, INK),
+    }
+}
+
+fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
+    let (fill, ink) = look(&o.work);
+    let seconds = numbers::seconds(o.to_s - o.from_s);
+    let name = words::plain(&o.text);
+    let mut g = shapes::group("bar")
+        .add(Title::new(format!("{}: {name}, {seconds} s", words::key(&o.work))))
+        .add(shapes::rect(x1, y, x2 - x1, LANE).set("fill", fill).set("stroke", INK).set("stroke-width", "0.5"));
+    let room = x2 - x1 - 4.0;
+    if room > WORDS_FROM {
+        let middle = (x1 + x2) / 2.0;
+        let word = |y: f64, content: &str| {
+            shapes::text(middle, y, 8.0, "middle", &shapes::fit_text(content, 8.0, room)).set("fill", ink)
+        };
+        g = g.add(word(y + 14.0, &name)).add(word(y + 26.0, &seconds));
+    }
+    if o.critical {
+        g = g.add(shapes::line(x1, y + LANE + 2.5, x2, y + LANE + 2.5, INK, 3.0));
+    }
+    g
+}
+
+fn axis(end_s: f64, x: &dyn Fn(f64) -> f64) -> Group {
+    let y = TOP + PITCH + LANE + 8.0;
+    let mut g = shapes::group("axis").add(shapes::line(LEFT, y, RIGHT, y, SOFT, 0.8));
+    let rough = end_s / TICKS;
+    let power = 10f64.powf(rough.log10().floor());
+    let step = [1.0, 2.0, 5.0, 10.0].into_iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(10.0 * power);
+    for k in 0..=(end_s / step).floor() as usize {
+        let s = step * k as f64;
+        g = g.add(shapes::line(x(s), y, x(s), y + 4.0, SOFT, 0.8)).add(shapes::text(
+            x(s),
+            y + 14.0,
+            8.0,
+            "middle",
+            &numbers::trimmed(s, 2),
+        ));
+    }
+    g.add(shapes::text(RIGHT + 4.0, y + 14.0, 8.0, "start", "s"))
+}
+
+fn legend() -> Group {
+    let y = HEIGHT - 16.0;
+    let kinds = [
+        ("turn", "turning"),
+        ("feature", "other work"),
+        ("tool_change", "tool change"),
+        ("hand_over", "hand-over"),
+        ("regrip", "re-grip"),
+        ("part_off", "part-off"),
+        ("back_work", "rear end of the part before"),
+    ];
+    let mut g = shapes::group("legend");
+    let mut at = LEFT;
+    for (work, name) in kinds {
+        g = g
+            .add(
+                shapes::rect(at, y - 8.0, 12.0, 9.0)
+                    .set("fill", look(work).0)
+                    .set("stroke", INK)
+                    .set("stroke-width", "0.5"),
+            )
+            .add(shapes::text(at + 16.0, y, 8.5, "start", name));
+        at += 26.0 + shapes::text_width(name, 8.5);
+    }
+    g.add(shapes::line(at, y - 3.0, at + 14.0, y - 3.0, INK, 3.0)).add(shapes::text(
+        at + 18.0,
+        y,
+        8.5,
+        "start",
+        "on the critical path",
+    ))
+}

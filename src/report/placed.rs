@@ -1,0 +1,41 @@
+//! The diagram with the places of what is drawn, for a page that lays its own marks over it.
+
+use super::layout::{Layout, PAGE_WIDTH};
+use super::{ReportError, svg};
+use crate::job::plan::Plan;
+
+/// The diagram and where on it the shaft lies, in units of its view box.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Placed {
+    /// The SVG element.
+    pub svg: String,
+    /// Width of the view box.
+    pub width: f64,
+    /// Height of the view box.
+    pub height: f64,
+    /// Place of the front face.
+    pub left: f64,
+    /// Units for each mm along the shaft.
+    pub per_mm: f64,
+    /// Centre line of the shaft.
+    pub centre: f64,
+    /// Half the height of the bar.
+    pub bar_half: f64,
+}
+
+/// The diagram without a title, with its places.
+///
+/// # Errors
+/// As [`super::plan_svg`].
+pub fn placed(plan: &Plan) -> Result<Placed, ReportError> {
+    let layout = Layout::inline(plan)?;
+    Ok(Placed {
+        svg: svg::inline_svg(plan)?,
+        width: PAGE_WIDTH,
+        height: layout.height,
+        left: layout.axis.left,
+        per_mm: layout.axis.scale,
+        centre: layout.centre_y,
+        bar_half: layout.bar_half,
+    })
+}

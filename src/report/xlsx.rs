@@ -1,0 +1,240 @@
+//! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
+
+use super::ReportError;
+use crate::job::plan::Plan;
+use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
+
+/// One cell.
+enum Cell<'a> {
+    /// Text.
+    Text(&'a str),
+    /// A number, written to so many decimals.
+    Number(f64, usize),
+    /// A share, shown in percent.
+    Share(f64),
+    /// Nothing.
+    Empty,
+}
+
+impl Cell<'_> {
+    fn maybe(value: Option<f64>, decimals: usize) -> Self {
+        value.map_or(Cell::Empty, |v| Cell::Number(v, decimals))
+    }
+
+    fn count(value: usize) -> Self {
+        Cell::Number(value as f64, 0)
+    }
+}
+
+/// The workbook's bytes; the same plan gives the same bytes.
+///
+/// # Errors
+/// A number that is not finite, or a fault of the spreadsheet library.
+pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
+    let failed = |e: XlsxError| ReportError::Workbook { message: e.to_string() };
+    let mut book = Workbook::new();
+    // Without a date of its own a workbook carries the clock's, and no two are the same.
+    let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
+    book.set_properties(&DocProperties::new().set_title(&plan.job).set_creation_datetime(&date));
+    let sheets: [(&str, &[&str], Vec<Vec<Cell<'_>>>); 4] = [
+        ("stages", &STAGES, stages(plan)),
+        ("segments", &SEGMENTS, segments(plan)),
+        ("checks", &CHECKS, checks(plan)),
+        ("quote", &QUOTE, quote(plan)),
+    ];
+    for (name, heads, rows) in sheets {
+        let sheet = book.add_worksheet();
+        sheet.set_name(name).map_err(failed)?;
+        fill(sheet, heads, &rows)?;
+    }
+    book.save_to_buffer().map_err(failed)
+}
+
+fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result<(), ReportError> {
+    let failed = |e: XlsxError| ReportError::Workbook { message: e.to_string() };
+    let bold = Format::new().set_bold().set_text_wrap();
+    for (column, head) in (0_u16..).zip(heads) {
+        sheet.write_string_with_format(0, column, *head, &bold).map_err(failed)?;
+        sheet.set_column_width(column, if column == 0 { 24.0 } else { 14.0 }).map_err(failed)?;
+    }
+    sheet.set_freeze_panes(1, 0).map_err(failed)?;
+    for (row, cells) in (1_u32..).zip(rows) {
+        for (column, cell) in (0_u16..).zip(cells) {
+            let (value, format) = match cell {
+                Cell::Empty => continue,
+                Cell::Text(text) => {
+                    sheet.write_string(row, column, *text).map_err(failed)?;
+                    continue;
+                }
+                Cell::Number(value, 0) => (*value, "0".to_string()),
+                Cell::Number(value, decimals) => (*value, format!("0.{}", "0".repeat(*decimals))),
+                Cell::Share(value) => (*value, "0 %".to_string()),
+            };
+            if !value.is_finite() {
+                let what = format!("{} in row {}", heads[usize::from(column)], row + 1);
+                return Err(ReportError::NotDrawable { what });
+            }
+            sheet
+                .write_number_with_format(row, column, value, &Format::new().set_num_format(format))
+                .map_err(failed)?;
+        }
+    }
+    Ok(())
+}
+
+const STAGES: [&str; 18] = [
+    "stage",
+    "from (mm)",
+    "to (mm)",
+    "travel (mm)",
+    "grip from (mm)",
+    "grip to (mm)",
+    "grip diameter (mm)",
+    "unsupported length (mm)",
+    "counter-spindle at start (mm)",
+    "counter-spindle at end (mm)",
+    "headstock at start (mm)",
+    "headstock at end (mm)",
+    "speed from (rev/min)",
+    "speed to (rev/min)",
+    "time (s)",
+    "re-grips",
+    "governing check",
+    "share of its limit (%)",
+];
+
+fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+    let row = |s: &crate::job::plan::Stage| -> Vec<Cell<'_>> {
+        let grip = s.grip.as_ref();
+        let mut cells = vec![
+            Cell::count(s.number),
+            Cell::Number(s.from_mm, 2),
+            Cell::Number(s.to_mm, 2),
+            Cell::Number(s.travel_mm, 2),
+            Cell::maybe(grip.map(|g| g.from_mm), 2),
+            Cell::maybe(grip.map(|g| g.to_mm), 2),
+            Cell::maybe(grip.map(|g| g.diameter_mm), 3),
+            Cell::Number(s.unsupported_max_mm, 2),
+            Cell::maybe(s.counter_spindle_start_mm, 2),
+            Cell::maybe(s.counter_spindle_end_mm, 2),
+            Cell::Number(s.headstock_start_mm, 2),
+            Cell::Number(s.headstock_end_mm, 2),
+            Cell::Number(s.rpm_min, 0),
+            Cell::Number(s.rpm_max, 0),
+            Cell::Number(s.time_s, 1),
+            Cell::count(s.regrips_mm.len()),
+        ];
+        cells.extend([Cell::Empty, Cell::Empty]);
+        cells
+    };
+    let mut rows: Vec<Vec<Cell<'_>>> = plan.stages.iter().map(row).collect();
+    for (cells, stage) in rows.iter_mut().zip(&plan.stages) {
+        if let Some(check) = stage.governing() {
+            cells[16] = Cell::Text(&check.check);
+            cells[17] = Cell::Share(check.utilisation);
+        }
+    }
+    rows
+}
+
+const SEGMENTS: [&str; 13] = [
+    "section",
+    "number of the section",
+    "work",
+    "from (mm)",
+    "to (mm)",
+    "diameter (mm)",
+    "travels",
+    "speed (rev/min)",
+    "feed (mm/rev)",
+    "turning",
+    "stage",
+    "time (s)",
+    "slowed by",
+];
+
+fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+    let name = |number: usize| {
+        let section = plan.shaft.sections.iter().find(|s| s.number == number);
+        section.map_or("", |s| s.name.as_str())
+    };
+    plan.segments
+        .iter()
+        .map(|s| {
+            vec![
+                Cell::Text(name(s.section)),
+                Cell::count(s.section),
+                Cell::Text(&s.work),
+                Cell::Number(s.from_mm, 2),
+                Cell::Number(s.to_mm, 2),
+                Cell::Number(s.diameter_mm, 3),
+                Cell::count(s.travels),
+                Cell::Number(s.rpm, 0),
+                Cell::Number(s.feed_mm, 4),
+                Cell::Text(&s.turning),
+                Cell::count(s.stage),
+                Cell::Number(s.time_s, 2),
+                s.slowed_by.as_deref().map_or(Cell::Empty, Cell::Text),
+            ]
+        })
+        .collect()
+}
+
+const CHECKS: [&str; 8] = [
+    "check",
+    "stage",
+    "value",
+    "limit",
+    "unit of value and limit",
+    "share of its limit (%)",
+    "turned length (mm)",
+    "place on the shaft (mm)",
+];
+
+fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+    let of_stage = |s: &'_ crate::job::plan::Stage| s.number;
+    plan.stages
+        .iter()
+        .flat_map(|s| s.checks.iter().map(move |c| (of_stage(s), c)))
+        .map(|(stage, c)| {
+            vec![
+                Cell::Text(&c.check),
+                Cell::count(stage),
+                Cell::Number(c.demand, 5),
+                Cell::Number(c.limit, 5),
+                Cell::Text(&c.unit),
+                Cell::Share(c.utilisation),
+                Cell::Number(c.turned_mm, 2),
+                Cell::Number(c.at_mm, 2),
+            ]
+        })
+        .collect()
+}
+
+const QUOTE: [&str; 3] = ["what", "value", "unit"];
+
+fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+    let t = &plan.time_s;
+    let seconds = [
+        ("cutting", t.cutting),
+        ("overhead of travels", t.segments),
+        ("hand-overs", t.hand_overs),
+        ("headstock re-grips", t.regrips),
+        ("features", t.features),
+        ("part-off", t.part_off),
+        ("work on the rear end", t.back_work),
+        ("penalties for lines", t.penalties),
+        ("time a part", t.total),
+    ];
+    let mut rows: Vec<Vec<Cell<'_>>> =
+        seconds.into_iter().map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
+    let q = &plan.quote;
+    rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
+    rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);
+    rows.push(vec![Cell::Text("material a part"), Cell::Number(q.material_kg, 3), Cell::Text("kg")]);
+    if let Some(cost) = &q.cost {
+        let money = [("machine", cost.machine), ("material", cost.material), ("cost a part", cost.total)];
+        rows.extend(money.map(|(what, v)| vec![Cell::Text(what), Cell::Number(v, 2), Cell::Text(&cost.currency)]));
+    }
+    rows
+}

@@ -1,0 +1,78 @@
+//! JSON Schemas (2020-12) of the files: job, machine and readings from the table of fields, the plan from its types, so
+//! that an editor completes and checks what is typed.
+//!
+//! A schema sees one value at a time: what must hold between values (a bar thick enough for the shaft) is the reader's.
+
+mod files;
+mod parts;
+
+use schemars::generate::SchemaSettings;
+use serde_json::{Map, Value, json};
+
+/// A file that has a schema.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum File {
+    /// The job file.
+    Job,
+    /// The machine file.
+    Machine,
+    /// The readings file of `fit`.
+    Readings,
+    /// The plan file.
+    Plan,
+}
+
+/// The schema of a file.
+pub fn schema(file: File) -> Value {
+    let (title, body) = match file {
+        File::Job => ("job", files::job()),
+        File::Machine => ("machine", files::machine()),
+        File::Readings => ("readings", files::readings()),
+        File::Plan => ("plan", plan()),
+    };
+    let mut out = Map::new();
+    out.insert("$schema".into(), json!("https://json-schema.org/draft/2020-12/schema"));
+    out.insert("title".into(), json!(format!("spanhold {title} file")));
+    if let Value::Object(body) = body {
+        out.extend(body.into_iter().filter(|(key, _)| key != "$schema" && key != "title"));
+    }
+    Value::Object(out)
+}
+
+/// The plan's schema from its types, with the unit of every number from its name.
+fn plan() -> Value {
+    let settings = SchemaSettings::draft2020_12().for_serialize();
+    let mut schema = settings.into_generator().into_root_schema_for::<crate::job::plan::Plan>().to_value();
+    describe(&mut schema);
+    schema
+}
+
+/// Units by the ending of a name.
+const UNITS: [(&str, &str); 6] =
+    [("_mm", "mm"), ("_s", "s"), ("_rpm", "rev/min"), ("_kg", "kg"), ("_um", "µm"), ("_share", "a share")];
+
+/// Every property gets a description that ends in its unit.
+fn describe(schema: &mut Value) {
+    match schema {
+        Value::Object(map) => {
+            if let Some(Value::Object(properties)) = map.get_mut("properties") {
+                for (name, property) in properties.iter_mut() {
+                    if let Value::Object(property) = property {
+                        let told = property.get("description").and_then(Value::as_str).unwrap_or_default();
+                        let words = || name.replace('_', " ");
+                        let text = if told.is_empty() { words() } else { told.trim_end_matches('.').to_string() };
+                        let unit = UNITS.iter().find(|(ending, _)| name.ends_with(ending)).map(|(_, unit)| *unit);
+                        let text = match unit {
+                            Some(unit) if !text.contains(unit) => format!("{text}; {unit}"),
+                            _ => text,
+                        };
+                        property.insert("description".into(), json!(text));
+                    }
+                }
+            }
+            map.values_mut().for_each(describe);
+        }
+        Value::Array(items) => items.iter_mut().for_each(describe),
+        _ => {}
+    }
+}

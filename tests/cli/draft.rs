@@ -1,0 +1,209 @@
+//! Drawings and tables come back as the shafts they were made from. The drawings in `tests/drawings` are written by a
+//! library from outside (`.ci/drawings.py`, which makes many more), with what must come back.
+
+use super::{call, call_in};
+use serde_json::Value;
+use spanhold::input::read_job_text;
+use spanhold::job::{Job, SectionKind};
+use std::path::{Path, PathBuf};
+
+fn drawings() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/drawings")
+}
+
+fn job(text: &str) -> Job {
+    read_job_text("draft.yaml", text, &drawings()).unwrap_or_else(|diags| panic!("{diags:?}\n{text}"))
+}
+
+/// Whether a section of the job is the one that is expected.
+fn is(section: &spanhold::job::Section, row: &Value) -> bool {
+    let number = |key: &str| row[key].as_f64().unwrap_or(f64::NAN);
+    let near = |a: f64, b: f64| (a - b).abs() < 1e-6;
+    let kind = match &section.kind {
+        SectionKind::Cylinder { diameter_mm } => row["kind"].is_null() && near(*diameter_mm, number("diameter")),
+        SectionKind::Groove { diameter_mm } => row["kind"] == "groove" && near(*diameter_mm, number("diameter")),
+        SectionKind::Taper { front_mm, rear_mm } => {
+            let end = |i: usize| row["taper"][i].as_f64().unwrap_or(f64::NAN);
+            near(*front_mm, end(0)) && near(*rear_mm, end(1))
+        }
+        SectionKind::Thread(thread) => row["thread"] == thread.designation.as_str(),
+        _ => false,
+    };
+    let label = match row["tolerance"].as_str() {
+        None => "ISO 2768-m",
+        Some("[-0.05, 0]") => "0/-0.05",
+        Some(class) => class,
+    };
+    kind && near(section.length_mm(), number("length"))
+        && (section.tolerance.label == label || matches!(section.kind, SectionKind::Thread(_)))
+}
+
+fn assert_sections(name: &str, text: &str, rows: &Value) {
+    let found = job(text).shaft.sections;
+    let rows = rows.as_array().unwrap_or_else(|| panic!("{name}: no rows"));
+    assert_eq!(found.len(), rows.len(), "{name}: {text}");
+    for (section, row) in found.iter().zip(rows) {
+        assert!(is(section, row), "{name}: {section:?} is not {row}");
+    }
+}
+
+fn expected() -> serde_json::Map<String, Value> {
+    let text = std::fs::read_to_string(drawings().join("expected.json")).expect("readable");
+    serde_json::from_str(&text).expect("a map")
+}
+
+#[test]
+fn every_drawing_comes_back_as_its_shaft() {
+    let expected = expected();
+    assert!(expected.len() >= 5, "{}", expected.len());
+    for (name, of) in &expected {
+        let mut args = vec!["draft".to_owned(), format!("{name}.dxf")];
+        args.extend(of["args"].as_array().into_iter().flatten().filter_map(|a| a.as_str().map(str::to_owned)));
+        let called = call_in(&drawings(), &args);
+        assert_eq!(called.status, 0, "{name}: {}", called.err);
+        assert_sections(name, &called.out, &of["sections"]);
+        // What was decided stands in the job as well, as remarks.
+        let notes: Vec<&str> = called.err.lines().collect();
+        assert!(!notes.is_empty() && called.out.contains("# - "), "{name}");
+    }
+}
+
+/// The demo's job says that it was drafted from the drawing beside it.
+#[test]
+fn the_demo_drawing_gives_the_sections_of_the_demo_job() {
+    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo");
+    let called = call_in(&demo, ["draft", "platen-shaft.dxf", "--machine", "machines/mid-20.yaml"]);
+    assert_eq!(called.status, 0, "{}", called.err);
+    let drafted = read_job_text("draft.yaml", &called.out, &demo).unwrap_or_else(|diags| panic!("{diags:?}"));
+    let stored = spanhold::input::read_job(&demo.join("platen-shaft.yaml")).unwrap_or_else(|diags| panic!("{diags:?}"));
+    assert_eq!(drafted.shaft.material, stored.shaft.material);
+    let shapes = |job: &Job| {
+        job.shaft.sections.iter().map(|s| (s.kind.clone(), s.to_mm, s.tolerance.clone())).collect::<Vec<_>>()
+    };
+    assert_eq!(shapes(&drafted), shapes(&stored));
+    assert!(called.err.contains("`harden seat to 50 HRC` on layer `FRAME` at ("), "{}", called.err);
+}
+
+#[test]
+fn what_a_drawing_holds_beside_the_shaft_is_told_with_its_place() {
+    let called = call_in(&drawings(), ["draft", "r2018-noise.dxf"]);
+    for says in [
+        "NOT READ: 1 HATCH on layer `HATCHING`, the first at (",
+        "NOT READ: 1 CIRCLE on layer `CONTOUR`, the first at (",
+        "NOT READ: 1 ELLIPSE on layer `FRAME`",
+        "NOT PART OF THE CONTOUR: 4 LINE on layer `0`",
+        "NOT UNDERSTOOD: TEXT `invented works` on layer `FRAME` at (",
+        "The drawing names the material X5CrNi18-10.",
+        "The axis is the centre line from (",
+    ] {
+        assert!(called.err.contains(says), "{says} is not in\n{}", called.err);
+    }
+    assert!(
+        called.out.contains("with chamfer 0.5 x 45°") && called.out.contains("with radius 0.4 mm"),
+        "{}",
+        called.out
+    );
+    assert!(called.out.contains("PLACEHOLDER: an invented machine"), "{}", called.out);
+}
+
+#[test]
+fn a_draft_goes_into_a_file_with_a_machine_and_is_planned() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let machine = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo/machines/long-bed-32.yaml");
+    let drawing = drawings().join("r12-half-gaps.dxf");
+    let out = dir.path().join("job.yaml");
+    let args = ["draft".as_ref(), drawing.as_os_str(), "--out".as_ref(), out.as_os_str(), "--machine".as_ref()];
+    let args = args.into_iter().chain([machine.as_os_str(), "--stock".as_ref(), "18".as_ref()]);
+    let called = call(args.clone());
+    assert_eq!((called.status, called.out.as_str()), (0, ""), "{}", called.err);
+    assert!(called.err.contains("wrote "), "{}", called.err);
+    let planned = call(["check".as_ref(), out.as_os_str(), "--format".as_ref(), "json".as_ref()]);
+    assert!(planned.status <= 1, "{}", planned.err);
+    assert_eq!(planned.json()["machine"], "long bed 32");
+    // Never over a file that exists.
+    let text = std::fs::read_to_string(&out).expect("written");
+    let again = call(args);
+    assert_eq!((again.status, std::fs::read_to_string(&out).expect("there")), (2, text));
+}
+
+#[test]
+fn a_table_and_a_workbook_give_the_same_job() {
+    let table = call_in(&drawings(), ["draft", "sections.csv"]);
+    let book = call_in(&drawings(), ["draft", "sections.xlsx"]);
+    assert_eq!((table.status, book.status), (0, 0), "{}{}", table.err, book.err);
+    let (of_table, of_book) = (job(&table.out).shaft.sections, job(&book.out).shaft.sections);
+    assert_eq!(of_table, of_book);
+    assert_eq!(of_table.len(), 6);
+    assert_eq!(of_table[0].name.as_deref(), Some("front journal"));
+    assert_eq!(of_table[5].tolerance.label, "+0.012/+0.001");
+    assert!(book.err.contains("the sections are those of the sheet `shaft`"), "{}", book.err);
+    let other = call_in(&drawings(), ["draft", "sections.xlsx", "--sheet", "notes"]);
+    assert!(other.status == 2 && other.err.contains("row 1, column A (`invented`) is no heading"), "{}", other.err);
+    let none = call_in(&drawings(), ["draft", "sections.xlsx", "--sheet", "none"]);
+    assert!(none.status == 2 && none.err.contains("its sheets are shaft, notes"), "{}", none.err);
+}
+
+#[test]
+fn a_drawing_that_gives_no_shaft_is_told() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let read = |name: &str| std::fs::read_to_string(drawings().join(name)).expect("readable");
+    let half = read("r12-half-gaps.dxf");
+    let open = half.replacen("\nARC\n", "\nCIRCLE\n", 1);
+    let cases: [(&str, Vec<u8>, &str); 9] = [
+        ("a.dxf", b"AC1032\0\0\0".to_vec(), "is a DWG file"),
+        ("b.dxf", b"0\nSECTION\n2\nENTITIES\n0\nENDSEC\n0\nEOF\n".to_vec(), "holds no drawing"),
+        ("c.dxf", b"this is no drawing".to_vec(), "cannot be read as DXF"),
+        ("d.dxf", half[..half.len() / 2].as_bytes().to_vec(), ""),
+        ("e.dxf", half.replace("CONTOUR", "HATCH").into_bytes(), "no line that could be a contour"),
+        ("f.dxf", open.into_bytes(), "the contour is open between ("),
+        ("g.dwg", Vec::new(), "is a DWG file"),
+        ("h.pdf", Vec::new(), "none of the endings"),
+        ("i.xlsx", b"PK\x03\x04".to_vec(), "cannot be read as a workbook"),
+    ];
+    for (name, bytes, says) in cases {
+        std::fs::write(dir.path().join(name), bytes).expect("written");
+        let called = call_in(dir.path(), ["draft", name]);
+        assert_eq!((called.status, called.out.as_str()), (2, ""), "{name}: {}", called.err);
+        assert!(called.err.contains(says) && called.err.contains("help:"), "{name}: {}", called.err);
+    }
+    for (args, says) in [
+        (["--gap", "0"], "`--gap` is 0"),
+        (["--scale", "-1"], "`--scale` is -1"),
+        (["--stock", "1000"], "`--stock` is 1000"),
+        (["--material", "unobtainium"], "unobtainium"),
+        (["--machine", "nowhere.yaml"], "nowhere.yaml"),
+    ] {
+        let path = drawings().join("r12-half-gaps.dxf");
+        let path = path.to_string_lossy();
+        let joined = format!("{}={}", args[0], args[1]);
+        let called = call_in(dir.path(), ["draft", &path, &joined]);
+        assert_eq!((called.status, called.out.as_str()), (2, ""), "{args:?}");
+        assert!(called.err.contains(says), "{args:?}: {}", called.err);
+    }
+}
+
+/// A time of the header that is out of all bounds, which the library does not survive, and a broken line here and there.
+#[test]
+fn damaged_drawings_end_in_a_word_not_in_a_panic() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let text = std::fs::read_to_string(drawings().join("r2000-inch-upright.dxf")).expect("readable");
+    let lines: Vec<&str> = text.split('\n').collect();
+    let at = lines.iter().position(|l| l.contains("$TDCREATE")).expect("a time in the header");
+    let mut timeless = lines.clone();
+    timeless[at + 2] = "1e308";
+    std::fs::write(dir.path().join("time.dxf"), timeless.join("\n")).expect("written");
+    let called = call_in(dir.path(), ["draft", "time.dxf"]);
+    assert_eq!(called.status, 0, "{}", called.err);
+    assert_sections("time.dxf", &called.out, &expected()["r2000-inch-upright"]["sections"]);
+    let mut random = fastrand::Rng::with_seed(11);
+    for round in 0..40 {
+        let mut broken = lines.clone();
+        for _ in 0..random.usize(1..5) {
+            let i = random.usize(..broken.len());
+            broken[i] = ["", "nan", "1e308", "-1", "99999999999999999999", "\u{fffd}"][random.usize(..6)];
+        }
+        std::fs::write(dir.path().join("broken.dxf"), broken.join("\n")).expect("written");
+        let called = call_in(dir.path(), ["draft", "broken.dxf"]);
+        assert!([0, 2].contains(&called.status), "round {round}: {}", called.err);
+    }
+}

@@ -1,0 +1,132 @@
+//! The JSON Schemas against the reader and the table of fields: the same keys, the same numbers. Whether files are valid
+//! by them is asked of a validator from outside, in `.ci/schema.py`.
+
+use serde_json::Value;
+use spanhold::fields::ALL;
+use spanhold::input::{read_job_text, read_readings_text};
+use spanhold::schema::{File, schema};
+use std::path::Path;
+
+/// Every map of a schema with the way to it: keys, and `[]` for an item of a list.
+fn maps(schema: &Value, way: &[String], found: &mut Vec<(Vec<String>, Vec<String>)>) {
+    if let Some(properties) = schema["properties"].as_object() {
+        let mut keys: Vec<String> = properties.keys().cloned().collect();
+        keys.sort();
+        found.push((way.to_vec(), keys));
+        for (key, property) in properties {
+            maps(property, &[way, std::slice::from_ref(key)].concat(), found);
+        }
+    }
+    if schema["items"].is_object() {
+        maps(&schema["items"], &[way, &["[]".to_string()]].concat(), found);
+    }
+    for form in schema["anyOf"].as_array().into_iter().flatten() {
+        maps(form, way, found);
+    }
+}
+
+/// YAML with one unknown key at the end of a way.
+fn planted(way: &[String]) -> String {
+    way.iter().rev().fold("{qqqqqqqq: 1}".to_string(), |inner, key| {
+        if key == "[]" { format!("[{inner}]") } else { format!("{{{key}: {inner}}}") }
+    })
+}
+
+/// The keys the reader names where it finds an unknown one.
+fn known_to_reader(file: File, way: &[String]) -> Vec<String> {
+    let base = Path::new("demo/readings");
+    let diags = match file {
+        File::Readings => {
+            // Set-ups are read when machine and bar are known.
+            let top = planted(&way[..way.len().min(1)]);
+            let rest = "machine: ../machines/long-bed-32.yaml\nmaterial: C45\ndiameter: 22\n";
+            let text = match way.first().map(String::as_str) {
+                None => top,
+                Some("set_ups") if way.len() > 2 => {
+                    format!(
+                        "{rest}set_ups: [{{headstock: 80, front: 100, {}}}]",
+                        &planted(&way[2..])[1..].trim_end_matches('}')
+                    )
+                    .replace("qqqqqqqq: 1", "qqqqqqqq: 1}")
+                        + "]\n"
+                }
+                Some(key) => {
+                    let rest: String =
+                        rest.lines().filter(|l| !l.starts_with(&format!("{key}:"))).map(|l| format!("{l}\n")).collect();
+                    format!("{rest}{key}: {}", planted(&way[1..]))
+                }
+            };
+            let text = text.replace("}]]\n", "}]}]\n");
+            read_readings_text("r.yaml", &text, base).expect_err("planted")
+        }
+        _ => read_job_text("j.yaml", &planted(way), base).expect_err("planted"),
+    };
+    let diag = diags.iter().find(|d| d.what.contains("unknown key `qqqqqqqq`"));
+    let diag = diag.unwrap_or_else(|| panic!("{way:?}: {diags:?}"));
+    let keys = diag.help.as_deref().and_then(|h| h.strip_prefix("known keys are ")).expect("known keys");
+    let mut keys: Vec<String> = keys.split(", ").map(str::to_string).collect();
+    keys.sort();
+    keys
+}
+
+#[test]
+fn every_map_has_the_keys_the_reader_knows() {
+    for (file, least) in [(File::Job, 24), (File::Readings, 15)] {
+        let mut found = Vec::new();
+        maps(&schema(file), &[], &mut found);
+        assert!(found.len() >= least, "{file:?}: {}", found.len());
+        for (way, keys) in found {
+            assert_eq!(keys, known_to_reader(file, &way), "{file:?} {way:?}");
+        }
+    }
+}
+
+/// The numbers of a schema by meaning, range and default.
+fn numbers(schema: &Value, found: &mut Vec<Value>) {
+    match schema {
+        Value::Object(map) => {
+            if map.get("type").is_some_and(|t| t == "number") {
+                found.push(schema.clone());
+            }
+            map.values().for_each(|v| numbers(v, found));
+        }
+        Value::Array(items) => items.iter().for_each(|v| numbers(v, found)),
+        _ => {}
+    }
+}
+
+#[test]
+fn every_number_of_the_table_is_there_with_unit_range_and_default() {
+    let mut found = Vec::new();
+    for file in [File::Job, File::Machine, File::Readings] {
+        numbers(&schema(file), &mut found);
+    }
+    // The number of flats is one of four.
+    for f in ALL.iter().filter(|f| f.path != "shaft.sections.sides") {
+        let is = |v: &&Value| {
+            let told = v["description"].as_str().unwrap_or_default();
+            told.starts_with(f.what)
+                && told.ends_with(f.unit)
+                && v["minimum"].as_f64() == Some(f.min)
+                && v["maximum"].as_f64() == Some(f.max)
+                && v["default"].as_f64() == f.default
+        };
+        assert!(found.iter().any(|v| is(&v)), "{} is in no schema", f.path);
+    }
+}
+
+/// The plan's schema asks for every key of a stored plan and knows no other; its numbers tell their units.
+#[test]
+fn the_plan_s_schema_has_the_keys_of_a_plan() {
+    let schema = schema(File::Plan);
+    let text = std::fs::read_to_string("plans/feed-roller-shaft/plan.json").expect("a plan");
+    let plan: Value = serde_json::from_str(&text).expect("JSON");
+    let keys = |v: &Value| v.as_object().expect("a map").keys().cloned().collect::<std::collections::BTreeSet<_>>();
+    let known = keys(&schema["properties"]);
+    let lacking: Vec<String> = keys(&plan).difference(&known).cloned().collect();
+    assert!(lacking.is_empty(), "{lacking:?}");
+    let stage = &schema["$defs"]["Stage"];
+    assert_eq!(keys(&plan["stages"][0]), keys(&stage["properties"]));
+    let told = stage["properties"]["travel_mm"]["description"].as_str().expect("told");
+    assert!(told.ends_with("mm"), "{told}");
+}

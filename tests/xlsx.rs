@@ -1,0 +1,72 @@
+//! The workbook of a plan, read back by a library that did not write it.
+
+use calamine::{Data, Reader, Xlsx};
+use spanhold::job::plan::Plan;
+use spanhold::report::{ReportError, plan_xlsx};
+use std::io::Cursor;
+
+fn plan(name: &str) -> Plan {
+    let text = std::fs::read_to_string(format!("plans/{name}/plan.json")).expect("a stored plan");
+    serde_json::from_str(&text).expect("a plan")
+}
+
+fn opened(plan: &Plan) -> Xlsx<Cursor<Vec<u8>>> {
+    Xlsx::new(Cursor::new(plan_xlsx(plan).expect("written"))).expect("a workbook")
+}
+
+#[test]
+fn the_sheets_hold_the_plan_as_typed_cells() {
+    let plan = plan("feed-roller-shaft");
+    let mut book = opened(&plan);
+    assert_eq!(book.sheet_names(), ["stages", "segments", "checks", "quote"]);
+    let stages = book.worksheet_range("stages").expect("a sheet");
+    assert_eq!(stages.height(), plan.stages.len() + 1);
+    let column = |sheet: &calamine::Range<Data>, head: &str| {
+        let heads = sheet.rows().next().expect("heads");
+        heads.iter().position(|c| *c == Data::String(head.into())).unwrap_or_else(|| panic!("no {head}: {heads:?}"))
+    };
+    for (row, stage) in stages.rows().skip(1).zip(&plan.stages) {
+        assert_eq!(row[column(&stages, "to (mm)")], Data::Float(stage.to_mm));
+        assert_eq!(row[column(&stages, "speed to (rev/min)")], Data::Float(stage.rpm_max));
+        let grip = stage.grip.as_ref().map_or(Data::Empty, |g| Data::Float(g.from_mm));
+        assert_eq!(row[column(&stages, "grip from (mm)")], grip);
+        let check = stage.governing().expect("a check");
+        assert_eq!(row[column(&stages, "governing check")], Data::String(check.check.clone()));
+        assert_eq!(row[column(&stages, "share of its limit (%)")], Data::Float(check.utilisation));
+    }
+    let segments = book.worksheet_range("segments").expect("a sheet");
+    assert_eq!(segments.height(), plan.segments.len() + 1);
+    assert_eq!(segments.get((1, column(&segments, "feed (mm/rev)"))), Some(&Data::Float(plan.segments[0].feed_mm)));
+    let checks = book.worksheet_range("checks").expect("a sheet");
+    assert_eq!(checks.height(), plan.stages.iter().map(|s| s.checks.len()).sum::<usize>() + 1);
+    let quote = book.worksheet_range("quote").expect("a sheet");
+    let value = |what: &str| {
+        let row = quote.rows().find(|r| r[0] == Data::String(what.into()));
+        row.unwrap_or_else(|| panic!("no {what}"))[1].clone()
+    };
+    assert_eq!(value("time a part"), Data::Float(plan.time_s.total));
+    assert_eq!(value("cost a part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
+    assert_eq!(value("pieces a bar"), Data::Float(plan.quote.pieces_per_bar as f64));
+}
+
+#[test]
+fn every_stored_plan_gives_a_workbook_and_the_same_bytes_again() {
+    for name in ["bobbin-spindle", "collared-rod", "drive-hub", "probe-needle", "scanner-rail"] {
+        let plan = plan(name);
+        let once = plan_xlsx(&plan).expect("written");
+        assert_eq!(once, plan_xlsx(&plan).expect("written"), "{name}");
+        // The date inside is a fixed one, not the clock's.
+        let mut book = opened(&plan);
+        assert_eq!(book.worksheet_range("stages").expect("a sheet").height(), plan.stages.len() + 1, "{name}");
+    }
+}
+
+#[test]
+fn a_number_that_is_none_is_refused() {
+    let mut plan = plan("feed-roller-shaft");
+    plan.stages[1].travel_mm = f64::NAN;
+    match plan_xlsx(&plan) {
+        Err(ReportError::NotDrawable { what }) => assert_eq!(what, "travel (mm) in row 3"),
+        other => panic!("{other:?}"),
+    }
+}
