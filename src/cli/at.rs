@@ -68,7 +68,7 @@ pub fn run(args: &Args) -> Ending {
 }
 
 fn text(p: &At) -> String {
-    use report::numbers::{fixed, mm, percent, rpm, value};
+    use report::numbers::{depth_limit, fixed, mm, percent, rpm, value};
     let mut rows: Vec<(&str, String)> = vec![
         ("turned length", format!("{} mm, section {} ({})", mm(p.turned_mm), p.section, p.work)),
         (
@@ -98,7 +98,7 @@ fn text(p: &At) -> String {
         ),
     ];
     if let Some(limit) = p.chatter_depth_limit_mm {
-        rows.push(("chatter limit", format!("{} mm deep", value(limit))));
+        rows.push(("chatter limit", format!("{} mm deep", depth_limit(limit))));
     }
     let mut text = String::new();
     for (name, value) in rows {
@@ -116,7 +116,8 @@ fn text(p: &At) -> String {
         .checks
         .iter()
         .map(|c| {
-            vec![c.check.clone(), value(c.demand), value(c.limit), c.unit.clone(), percent(c.utilisation), mm(c.at_mm)]
+            let limit = if c.check == "chatter" { depth_limit(c.limit) } else { value(c.limit) };
+            vec![c.check.clone(), value(c.demand), limit, c.unit.clone(), percent(c.utilisation), mm(c.at_mm)]
         })
         .collect();
     text.push('\n');

@@ -19,7 +19,7 @@ pub struct Args {
     /// Another machine file in place of the job's.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Writes plan.json, stages.csv, plan.xlsx, plan.svg and sheet.html into this folder too.
+    /// Writes plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf, with the feature `pdf`) into this folder.
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
     /// Says what each limit costs, by planning anew without it: takes many times longer.
@@ -102,11 +102,15 @@ pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let json =
         serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
     let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
-    Ok(vec![
+    #[cfg_attr(not(feature = "pdf"), expect(unused_mut))]
+    let mut files = vec![
         ("plan.json", (json + "\n").into_bytes()),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
         ("plan.xlsx", report::plan_xlsx(plan).map_err(drawn)?),
         ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),
         ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?).into_bytes()),
-    ])
+    ];
+    #[cfg(feature = "pdf")]
+    files.push(("sheet.pdf", report::sheet_pdf(plan).map_err(drawn)?));
+    Ok(files)
 }

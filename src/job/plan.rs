@@ -189,6 +189,21 @@ pub struct Segment {
     /// Infeed of each single-point threading pass, mm.
     #[serde(default)]
     pub infeeds_mm: Vec<f64>,
+    /// The passes of a single-point thread, after the turning that `rpm` and `feed_mm` belong to.
+    #[serde(default)]
+    pub threading: Option<Threading>,
+}
+
+/// The passes of a single-point thread.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct Threading {
+    pub passes: usize,
+    /// Rev/min.
+    pub rpm: f64,
+    /// The feed of a pass, mm/rev.
+    pub pitch_mm: f64,
 }
 
 /// A feature and the moment it is cut.

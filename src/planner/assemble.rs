@@ -4,7 +4,8 @@ use super::draft::Draft;
 use super::outline::{self, interrupt_word};
 use super::settle::{Ground, Look, Settled};
 use crate::job::plan::{
-    CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Times, TracePoint, Verdict, Witness,
+    CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Threading, Times, TracePoint, Verdict,
+    Witness,
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::process::Rig;
@@ -131,7 +132,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
         hand_overs_mm: draft.hand_overs_mm(),
         headstock_regrips_mm: draft.regrips_mm(),
-        segments: segments(ground, settled),
+        segments: segments(ground, draft, settled),
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
@@ -240,7 +241,7 @@ fn worst_chatter<'a>(
     found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation))
 }
 
-fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
+fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {
     let shaft = &ground.rig.job.shaft;
     let mut all = Vec::new();
     for piece in &settled.pieces {
@@ -264,6 +265,14 @@ fn segments(ground: &Ground<'_>, settled: &Settled) -> Vec<Segment> {
             time_s: piece.time.total_s(),
             slowed_by: piece.slowed_by.map(Into::into),
             infeeds_mm: ground.rig.infeeds_mm(segment),
+            threading: match (&segment.work, &shaft.sections[segment.section].kind) {
+                (Work::Thread, SectionKind::Thread(thread)) => {
+                    let gripped = draft.stages[piece.stage].nose_mm.is_some();
+                    let (passes, rpm) = ground.rig.threading(segment, thread, gripped, piece.rpm);
+                    Some(Threading { passes: passes as usize, rpm, pitch_mm: thread.pitch_mm })
+                }
+                _ => None,
+            },
         });
     }
     all

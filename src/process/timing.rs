@@ -6,6 +6,7 @@
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use crate::job::SectionKind;
+use crate::job::thread::Thread;
 use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 
 /// Widest groove one plunge cuts, mm. Common practice, no source.
@@ -73,12 +74,16 @@ impl Rig<'_> {
                 overhead_s: overhead,
             },
             (Work::Thread, Some(thread)) => {
-                let passes = threading_passes(thread.pitch_mm);
-                let speed = (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm);
+                let (passes, speed) = self.threading(segment, thread, gripped, cap_rpm);
                 let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
                 PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }
             }
             _ => PieceTime { cutting_s: along(length_mm), overhead_s: travels * overhead },
         }
+    }
+
+    /// Number and speed (rev/min) of the passes of a single-point thread when none may run faster than `cap_rpm`.
+    pub fn threading(&self, segment: &Segment, thread: &Thread, gripped: bool, cap_rpm: f64) -> (f64, f64) {
+        (threading_passes(thread.pitch_mm), (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm))
     }
 }

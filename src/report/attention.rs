@@ -14,7 +14,7 @@ pub fn look_at(plan: &Plan) -> Vec<String> {
     thin_margins(plan, &mut list);
     slowed(plan, &mut list);
     back_turning(plan, &mut list);
-    list
+    words::sentences(&list)
 }
 
 fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {

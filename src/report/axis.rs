@@ -3,8 +3,8 @@
 use crate::job::plan::Plan;
 
 /// Left and right edge of the plots; left of it stand captions, right of it the figures of each stage.
-const PLOT_LEFT: f64 = 92.0;
-const PLOT_RIGHT: f64 = 1034.0;
+const PLOT_LEFT: f64 = 96.0;
+const PLOT_RIGHT: f64 = 1024.0;
 
 /// Room behind the part-off face, as a share of the length.
 const ROOM_BEHIND: f64 = 0.03;

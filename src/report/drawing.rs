@@ -1,8 +1,10 @@
-//! The shaft: sections true to scale along the axis, radial distances exaggerated by a stated factor; thread roots as
-//! thin lines (the way of ISO 6410), flats by crossed thin lines, the bar as a dashed outline.
+//! The shaft: sections true to scale along the axis, radial distances exaggerated by a stated factor. In the manner of ISO 128:
+//! wide outlines, narrow chain lines for axes, flats by crossed narrow lines; thread roots narrow and the thread's end wide as
+//! in ISO 6410; centre holes by hidden edges. The bar is a dashed outline. The standards are from memory, not re-read.
 
 use svg::node::element::Group;
 
+use super::labels::NUMBER;
 use super::layout::{Layout, ROW};
 use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, words};
@@ -18,7 +20,7 @@ pub fn profile(plan: &Plan, layout: &Layout) -> Group {
         g = g.add(feature_shape(feature, plan, layout));
     }
     let (a, y) = (&layout.axis, layout.centre_y);
-    g.add(shapes::line(a.left - 10.0, y, a.right() + 4.0, y, SOFT, 0.7).set("stroke-dasharray", "14 3 3 3"))
+    g.add(shapes::line(a.left - 10.0, y, a.right() + 4.0, y, SOFT, 0.7).set("stroke-dasharray", shapes::CHAIN))
 }
 
 /// Outline of the bar, dashed, with the part-off cut.
@@ -98,23 +100,27 @@ fn outline_width(length: f64) -> &'static str {
 fn feature_shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
     let (a, y) = (&layout.axis, layout.centre_y);
     let middle = a.x_clamped((f.from_mm + f.to_mm) / 2.0);
-    let pen = |g: Group| g.set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9");
     match f.kind.as_str() {
         "cross_hole" => {
             let (rx, ry) = ((f.size_mm / 2.0 * a.scale).max(1.4), layout.half(f.size_mm).max(1.4));
-            pen(shapes::group("cross-hole")).add(shapes::ellipse(middle, y, rx, ry)).add(shapes::line(
-                middle,
-                y - ry - 5.0,
-                middle,
-                y + ry + 5.0,
-                SOFT,
-                0.6,
-            ))
+            let over = 6.0;
+            let axis = |x1: f64, y1: f64, x2: f64, y2: f64| {
+                shapes::line(x1, y1, x2, y2, INK, 0.5).set("stroke-dasharray", "7 1.5 1.5 1.5")
+            };
+            shapes::group("cross-hole")
+                .add(
+                    shapes::ellipse(middle, y, rx, ry).set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9"),
+                )
+                .add(axis(middle, y - ry - over, middle, y + ry + over))
+                .add(axis(middle - rx - over, y, middle + rx + over, y))
         }
         "keyseat" => {
             let (x1, x2, h) = (a.x_clamped(f.from_mm), a.x_clamped(f.to_mm), layout.half(f.size_mm));
             let rx = (f.size_mm / 2.0 * a.scale).min((x2 - x1) / 2.0);
-            pen(shapes::group("keyseat"))
+            shapes::group("keyseat")
+                .set("fill", WHITE)
+                .set("stroke", INK)
+                .set("stroke-width", "0.9")
                 .add(shapes::rect(x1, y - h, x2 - x1, 2.0 * h).set("rx", xy(rx)).set("ry", xy(h)))
         }
         _ => {
@@ -152,6 +158,10 @@ pub fn section_labels(plan: &Plan, layout: &Layout) -> Group {
             .add(shapes::line(p.anchor, base + 3.0, p.anchor, end, SOFT, 0.6))
             .add(shapes::circle(p.anchor, end, 1.4).set("fill", SOFT))
             .add(shapes::text(p.left + p.width / 2.0, base, SMALL, "middle", &p.text));
+    }
+    for (x, number) in &layout.section_labels.numbers {
+        let base = layout.labels_bottom + NUMBER;
+        g = g.add(shapes::text(*x, base, NUMBER, "middle", &number.to_string()).set("fill", SOFT));
     }
     g
 }

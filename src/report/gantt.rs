@@ -10,7 +10,8 @@ use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
 
 const WIDTH: f64 = 1188.0;
-const HEIGHT: f64 = 172.0;
+/// Height of the strip, where it is as wide as a page.
+pub(super) const HEIGHT: f64 = 172.0;
 const LEFT: f64 = 120.0;
 const RIGHT: f64 = 1160.0;
 const TOP: f64 = 30.0;

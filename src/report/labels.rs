@@ -1,5 +1,6 @@
 //! Labels that do not overlap: rows over (or under) the drawing, each label tied to its place by an upright leader line.
-//! Where there is no room a label is dropped rather than laid over another.
+//! Where there is no room for a section's label its number stands at the section, as in the tables; where there is none
+//! for that either it is dropped rather than laid over another.
 
 use super::axis::Axis;
 use super::shapes::{self, SMALL};
@@ -11,6 +12,9 @@ const CLEAR: f64 = 3.0;
 
 /// How far labels may stand out of the plot.
 const OVERHANG: f64 = 40.0;
+
+/// Size of a number in place of a label.
+pub const NUMBER: f64 = 8.5;
 
 /// Longest label of a section and of a feature.
 const SECTION_WIDTH: f64 = 150.0;
@@ -60,7 +64,9 @@ impl Placed {
 pub struct Labels {
     /// Those that stand.
     pub placed: Vec<Placed>,
-    /// How many had no room.
+    /// Numbers in place of labels that had no room: page place and number.
+    pub numbers: Vec<(f64, usize)>,
+    /// How many had no room, not even as a number.
     pub dropped: usize,
 }
 
@@ -80,7 +86,30 @@ pub fn sections(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
         weight: s.to_mm - s.from_mm,
     };
     let wanted: Vec<Wanted> = plan.shaft.sections.iter().enumerate().map(wanted).collect();
-    place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
+    let labels = place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG);
+    numbered(labels, &wanted, |index| plan.shaft.sections.get(index).map_or(index + 1, |s| s.number))
+}
+
+/// Puts numbers where labels are missing: each over its place, clear of leaders and of each other.
+fn numbered(mut labels: Labels, wanted: &[Wanted], number: impl Fn(usize) -> usize) -> Labels {
+    let mut right = f64::NEG_INFINITY;
+    for w in wanted.iter().filter(|w| !labels.placed.iter().any(|p| p.index == w.index)) {
+        let number = number(w.index);
+        let half = shapes::text_width(&number.to_string(), NUMBER) / 2.0;
+        let clear = labels.placed.iter().all(|p| (p.anchor - w.anchor).abs() > half + 1.0);
+        if clear && w.anchor - half > right + 1.0 {
+            right = w.anchor + half;
+            labels.numbers.push((w.anchor, number));
+        }
+    }
+    labels.dropped -= labels.numbers.len().min(labels.dropped);
+    labels
+}
+
+/// A keyseat says what its two numbers are; holes carry their sign.
+fn feature_text(f: &crate::job::plan::FeatureOutline) -> String {
+    let label = words::plain(&f.label);
+    if f.kind == "keyseat" && !label.contains("keyseat") { format!("keyseat {label}") } else { label }
 }
 
 /// Labels of the features.
@@ -88,7 +117,7 @@ pub fn features(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
     let wanted = |(index, f): (usize, &crate::job::plan::FeatureOutline)| Wanted {
         index,
         anchor: axis.x_clamped((f.from_mm + f.to_mm) / 2.0),
-        text: shapes::fit_text(&words::plain(&f.label), SMALL, FEATURE_WIDTH),
+        text: shapes::fit_text(&feature_text(f), SMALL, FEATURE_WIDTH),
         weight: 1.0,
     };
     let wanted: Vec<Wanted> = plan.shaft.features.iter().enumerate().map(wanted).collect();
@@ -145,7 +174,7 @@ fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labe
         placed.extend(best);
     }
     placed.sort_by(|a, b| a.anchor.total_cmp(&b.anchor).then(a.row.cmp(&b.row)));
-    Labels { dropped: order.len() - placed.len(), placed }
+    Labels { dropped: order.len() - placed.len(), placed, numbers: Vec::new() }
 }
 
 /// Whether a leader at `anchor` would run through the label or touch it.
@@ -190,6 +219,17 @@ mod tests {
                 assert!(apart, "{a:?} lies on {b:?}");
             }
         }
+    }
+
+    #[test]
+    fn where_a_label_has_no_room_its_number_stands() {
+        let crowd: Vec<Wanted> = (0..20).map(|i| wanted(20.0 + 15.0 * f64::from(i), "Ø18 h9 with a name")).collect();
+        let found = numbered(place(&crowd, 2, 0.0, 340.0), &crowd, |_| 17);
+        assert!(found.placed.len() < 10 && found.dropped == 0, "{found:?}");
+        assert_eq!(found.placed.len() + found.numbers.len(), 20);
+        let close: Vec<Wanted> = (0..20).map(|i| wanted(20.0 + f64::from(i), "Ø18")).collect();
+        let found = numbered(place(&close, 1, 0.0, 340.0), &close, |_| 17);
+        assert!(found.dropped > 10, "{found:?}");
     }
 
     #[test]

@@ -4,7 +4,7 @@
 
 use super::axis::{Axis, axis};
 use super::labels::{self, Labels};
-use super::{ReportError, stops};
+use super::{ReportError, marks, stops};
 use crate::job::plan::Plan;
 
 /// A4 landscape, 297 by 210 mm.
@@ -23,8 +23,30 @@ const PROFILE_HALF_MAX: f64 = 84.0;
 const EXAGGERATIONS: [f64; 18] =
     [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
 
-/// More stages than this do not get strips of a readable height.
-const STRIPS_MAX: usize = 16;
+/// Height of the two strips of a stage, at most and at least: lower ones cannot be read, and where there is no room for
+/// them they are left out, for the table of places has the same.
+const STRIP_PAIR_MAX: f64 = 46.0;
+const STRIP_PAIR_INLINE: f64 = 32.0;
+const STRIP_PAIR_MIN: f64 = 17.0;
+
+/// Caption over the strips.
+const STRIPS_CAPTION: f64 = 20.0;
+/// Space between strips and chart.
+const BELOW_STRIPS: f64 = 10.0;
+
+/// Heights of the charts of utilisation: at least on a page, in a sheet, at most.
+const CHART_MIN: f64 = 128.0;
+const CHART_INLINE: f64 = 126.0;
+const CHART_MAX: f64 = 300.0;
+/// Height of the chart of speed, and the space over it.
+pub const SPEED: f64 = 40.0;
+const OVER_SPEED: f64 = 8.0;
+
+/// Height that a sheet has for the diagram on its first page.
+const INLINE_HEIGHT: f64 = 640.0;
+
+/// Height of a row of numbers in place of labels.
+const NUMBERS: f64 = 11.0;
 
 /// Height of a row of labels, of a lane of grips, of a row of flags.
 pub const ROW: f64 = 15.0;
@@ -36,8 +58,9 @@ const FEATURE_ROWS: usize = 2;
 const FLAG_ROWS: usize = 2;
 const GRIP_LANES: usize = 3;
 
-/// Ticks, axis title and footer under the band.
-const BELOW_BAND: f64 = 62.0;
+/// Ticks and axis title under the last chart, and with a footer.
+const AXIS: f64 = 38.0;
+const AXIS_AND_FOOTER: f64 = 62.0;
 
 /// The panels.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,7 +73,7 @@ pub struct Layout {
     pub axis: Axis,
     /// How much larger radial distances are drawn than axial ones.
     pub exaggeration: f64,
-    /// Base line of the legend.
+    /// Base line of the first row of the legend.
     pub legend_y: f64,
     /// Labels of the sections and the bottom of their lowest row.
     pub section_labels: Labels,
@@ -68,14 +91,27 @@ pub struct Layout {
     /// Labels of the features and the top of their highest row.
     pub feature_labels: Labels,
     pub features_y: f64,
-    /// Top of the strips and the height of each; none where there are too many stages or none.
+    /// Top of the strips and the height of the pair of each stage; none where there are too many stages or none.
     pub strips: Option<(f64, f64)>,
-    /// Top of the chart.
-    pub chart_y: f64,
-    /// Height of the chart.
-    pub chart_height: f64,
+    /// What the legend explains, with the place of each entry.
+    pub legend: Vec<marks::Entry>,
+    /// The charts; none where nothing was computed along the way.
+    pub charts: Option<Charts>,
+    /// Upper end of the ticks of the common axis.
+    pub axis_y: f64,
+}
+
+/// Where the charts stand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Charts {
+    /// Top of the chart of utilisation.
+    pub y: f64,
+    /// Its height.
+    pub height: f64,
     /// Top of the band that names the governing check.
     pub band_y: f64,
+    /// Top of the chart of speed.
+    pub speed_y: f64,
 }
 
 impl Layout {
@@ -110,25 +146,35 @@ impl Layout {
         let grip_lanes = labels::lanes(&grip_places(plan, &axis), GRIP_LANES);
         let rows = |n: usize| n as f64 * ROW;
 
-        let legend_y = if titled { 112.0 } else { 12.0 };
-        let labels_bottom = legend_y + 14.0 + rows(section_labels.rows());
-        let centre_y = labels_bottom + 14.0 + half;
+        let (mut legend, legend_rows) = marks::entries(plan);
+        let legend_y = if titled { 112.0 } else { 14.0 };
+        let labels_bottom = legend_y + rows(legend_rows - 1) + 14.0 + rows(section_labels.rows());
+        let numbers = if section_labels.numbers.is_empty() { 0.0 } else { NUMBERS };
+        let centre_y = labels_bottom + numbers + 14.0 + half;
         let flags_y = centre_y + half + 14.0;
         let grips_y = flags_y + rows(used(&flag_rows)) + 2.0;
         let features_y = grips_y + rows(used(&grip_lanes));
-        let mut y = features_y + rows(feature_labels.rows()) + 24.0;
-        let strips = (1..=STRIPS_MAX).contains(&n).then(|| {
-            let available: f64 = if titled { 200.0 } else { 150.0 };
-            (y, (available / n as f64).clamp(9.0, if titled { 34.0 } else { 28.0 }))
-        });
-        if let Some((_, h)) = strips {
-            y += h * n as f64 + 8.0;
+        let mut y = features_y + rows(feature_labels.rows()) + 8.0;
+
+        let charted = !plan.trace.is_empty();
+        let under_charts = BAND + OVER_SPEED + SPEED;
+        let least = if charted { under_charts + if titled { CHART_MIN } else { CHART_INLINE } } else { 0.0 };
+        let (whole, below) = if titled { (PAGE_HEIGHT, AXIS_AND_FOOTER) } else { (INLINE_HEIGHT, AXIS) };
+        let room = whole - below - least - y - STRIPS_CAPTION - BELOW_STRIPS;
+        let pair = (room / n.max(1) as f64).min(if titled { STRIP_PAIR_MAX } else { STRIP_PAIR_INLINE });
+        let strips = (n > 0 && pair >= STRIP_PAIR_MIN).then_some((y + STRIPS_CAPTION, pair));
+        y = strips.map_or(y + BELOW_STRIPS, |(top, pair)| top + pair * n as f64 + BELOW_STRIPS);
+        if strips.is_none() {
+            legend.retain(|e| !e.is_of_strips());
         }
-        let chart_y = y + 4.0;
-        let left_over = PAGE_HEIGHT - BELOW_BAND - BAND - chart_y;
-        let chart_height = if titled { left_over.clamp(90.0, 400.0) } else { 118.0 };
-        let band_y = chart_y + chart_height;
-        let height = if titled { PAGE_HEIGHT.max(band_y + BAND + BELOW_BAND) } else { band_y + BAND + 38.0 };
+        let charts = charted.then(|| {
+            let left_over = whole - below - under_charts - y;
+            let height = if titled { left_over.clamp(CHART_MIN, CHART_MAX) } else { CHART_INLINE };
+            let band_y = y + height;
+            Charts { y, height, band_y, speed_y: band_y + BAND + OVER_SPEED }
+        });
+        let axis_y = charts.map_or(y, |c| c.speed_y + SPEED);
+        let height = if titled { PAGE_HEIGHT.max(axis_y + AXIS_AND_FOOTER) } else { axis_y + AXIS };
         Ok(Layout {
             titled,
             height,
@@ -146,9 +192,9 @@ impl Layout {
             feature_labels,
             features_y,
             strips,
-            chart_y,
-            chart_height,
-            band_y,
+            legend,
+            charts,
+            axis_y,
         })
     }
 
@@ -214,7 +260,7 @@ fn check_drawable(plan: &Plan) -> Result<(), ReportError> {
     }
     let stages = plan.stages.iter().all(|s| {
         let grip = s.grip.as_ref().is_none_or(|g| finite(&[g.from_mm, g.to_mm, g.nose_mm]));
-        grip && finite(&[s.from_mm, s.to_mm, s.headstock_end_mm, s.unsupported_max_mm])
+        grip && finite(&[s.from_mm, s.to_mm, s.headstock_start_mm, s.headstock_end_mm, s.unsupported_max_mm])
     });
     if !stages {
         return wrong("a stage has a number that is not finite");
@@ -226,8 +272,10 @@ fn check_drawable(plan: &Plan) -> Result<(), ReportError> {
     if !(finite(&plan.hand_overs_mm) && finite(&plan.headstock_regrips_mm)) {
         return wrong("a stop is not at a finite place");
     }
-    if !plan.trace.iter().all(|p| finite(&[p.turned_mm, p.utilisation])) {
-        return wrong("the trace has a number that is not finite");
+    let checks = plan.stages.iter().flat_map(|s| &s.checks).all(|c| finite(&[c.turned_mm, c.utilisation]));
+    let shares = |p: &crate::job::plan::TracePoint| p.all.iter().all(|(_, share)| share.is_finite());
+    if !(checks && plan.trace.iter().all(|p| finite(&[p.turned_mm, p.utilisation, p.rpm]) && shares(p))) {
+        return wrong("a check has a number that is not finite");
     }
     Ok(())
 }

@@ -6,7 +6,7 @@ use super::labels;
 use super::layout::{Layout, ROW};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, SMALL, SOFT, WHITE, xy};
 use super::stops::{self, Stop};
-use super::{numbers, verdict};
+use super::{numbers, tables, verdict, words};
 use crate::job::plan::Plan;
 
 /// Thickness of the jaws drawn on the shaft.
@@ -44,11 +44,12 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
 }
 
 /// What kind of line a stop has: its letter says the same.
-fn stop_line(stop: &Stop, x: f64, y1: f64, y2: f64) -> Option<Line> {
-    match (stop.hand_over.is_some(), stop.regrip.is_some()) {
-        (true, true) => Some(shapes::line(x, y1, x, y2, INK, 1.8)),
-        (true, false) => Some(shapes::line(x, y1, x, y2, INK, 1.5).set("stroke-dasharray", "9 3 2 3")),
-        (false, true) => Some(shapes::line(x, y1, x, y2, BUSH, 1.5).set("stroke-dasharray", "3 3")),
+fn line_kind(hand_over: bool, regrip: bool, from: (f64, f64), to: (f64, f64)) -> Option<Line> {
+    let line = |colour: &str, width: f64| shapes::line(from.0, from.1, to.0, to.1, colour, width);
+    match (hand_over, regrip) {
+        (true, true) => Some(line(INK, 1.8)),
+        (true, false) => Some(line(INK, 1.5).set("stroke-dasharray", "9 3 2 3")),
+        (false, true) => Some(line(BUSH, 1.5).set("stroke-dasharray", "3 3")),
         (false, false) => None,
     }
 }
@@ -59,7 +60,10 @@ pub fn stop_marks(plan: &Plan, layout: &Layout) -> Group {
     for (stop, row) in stops::stops(plan).iter().zip(&layout.flag_rows) {
         let x = layout.axis.x_clamped(stop.turned_mm);
         let y = layout.flags_y + row.unwrap_or(0) as f64 * ROW;
-        let Some(line) = stop_line(stop, x, layout.centre_y - layout.bar_half - 6.0, y) else { continue };
+        let top = layout.centre_y - layout.bar_half - 6.0;
+        let Some(line) = line_kind(stop.hand_over.is_some(), stop.regrip.is_some(), (x, top), (x, y)) else {
+            continue;
+        };
         g = g.add(line);
         if row.is_some() {
             g = g.add(flag(stop, x, y, labels::flag_width(&stop.mark())));
@@ -84,60 +88,115 @@ fn flag(stop: &Stop, x: f64, y: f64, width: f64) -> Group {
         .add(shapes::text(x, y + 10.0, SMALL, "middle", &stop.mark()).set("fill", ink).set("font-weight", "bold"))
 }
 
-/// What the marks mean, in one row; only marks that occur.
-pub fn legend(plan: &Plan, layout: &Layout) -> Group {
-    let mut g = shapes::group("legend").set("font-size", xy(SMALL));
-    let mut x = super::layout::MARGIN;
-    let y = layout.legend_y;
-    let mut entry = |g: Group, sample: Group, words: &str, width: f64| {
-        let moved = sample.set("transform", format!("translate({} {})", xy(x), xy(y)));
-        let g = g.add(moved).add(shapes::text(x + width + 5.0, y, SMALL, "start", words));
-        x += width + 5.0 + shapes::text_width(words, SMALL) * 0.93 + 14.0;
-        g
-    };
+/// A mark of the legend.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mark {
+    Grip,
+    HandOver,
+    Regrip,
+    Both,
+    Bush,
+    Headstock,
+    Bore,
+    Sleeve,
+    Farther,
+    NotReached,
+}
+
+/// An entry of the legend.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Entry {
+    mark: Mark,
+    words: &'static str,
+    /// Left edge on the page, and row from 0.
+    x: f64,
+    row: usize,
+}
+
+impl Entry {
+    /// Whether the mark occurs in the strips of the stages only.
+    pub fn is_of_strips(&self) -> bool {
+        matches!(self.mark, Mark::Bush | Mark::Headstock | Mark::Bore | Mark::Sleeve | Mark::Farther)
+    }
+}
+
+/// Width of a sample.
+const SAMPLE: f64 = 22.0;
+
+/// What the legend has to explain, placed, and the number of its rows; only marks that can occur.
+pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
     let all = stops::stops(plan);
     let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
-    let sample = |hand_over: bool, regrip: bool| {
-        let stop = Stop {
-            turned_mm: 0.0,
-            hand_over: hand_over.then_some(1),
-            regrip: regrip.then_some(1),
-            features: Vec::new(),
-            surface: String::new(),
-            leaves: stops::Leaves::NothingAtShoulder,
-        };
-        let line = stop_line(&stop, 0.0, 0.0, 0.0).map(|l| l.set("x2", "26").set("y1", "-3.5").set("y2", "-3.5"));
-        line.into_iter().fold(shapes::group("sample"), Group::add)
-    };
-    if plan.stages.iter().any(|s| s.grip.is_some()) {
-        let jaw =
-            shapes::rect(0.0, -8.0, 20.0, 8.0).set("fill", format!("url(#{})", shapes::GRIP_HATCH)).set("stroke", GRIP);
-        g = entry(g, shapes::group("sample").add(jaw), "grip, with its stage", 20.0);
-    }
-    if has(true, false) {
-        g = entry(g, sample(true, false), "H hand-over", 26.0);
-    }
-    if has(false, true) {
-        g = entry(g, sample(false, true), "R headstock re-grip", 26.0);
-    }
-    if has(true, true) {
-        g = entry(g, sample(true, true), "H+R both in one stop", 26.0);
-    }
-    if layout.strips.is_some() {
-        let block = |colour: &str| shapes::rect(0.0, -8.0, 12.0, 8.0).set("fill", colour);
-        if plan.layout.bush_land_mm.is_some() {
-            g = entry(g, shapes::group("sample").add(block(BUSH)), "bush", 12.0);
+    let gripped = plan.stages.iter().any(|s| s.grip.is_some());
+    let stages = !plan.stages.is_empty();
+    let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
+    let list = [
+        (gripped, Mark::Grip, "grip, with its stage"),
+        (has(true, false), Mark::HandOver, "H hand-over"),
+        (has(false, true), Mark::Regrip, "R headstock re-grip"),
+        (has(true, true), Mark::Both, "H+R both in one stop"),
+        (stages && words::has_bush(plan), Mark::Bush, "guide bush"),
+        (headstock, Mark::Headstock, "headstock collet"),
+        (headstock, Mark::Farther, "headstock farther right"),
+        (gripped, Mark::Bore, "bore of the counter-spindle"),
+        (gripped && plan.layout.sleeve_pitch_mm.is_some(), Mark::Sleeve, "sleeve in it"),
+        (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
+    ];
+    let (mut x, mut row) = (super::layout::MARGIN, 0);
+    let mut placed = Vec::new();
+    for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
+        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * 0.95;
+        if x + width > super::layout::PAGE_WIDTH - super::layout::MARGIN {
+            (x, row) = (super::layout::MARGIN, row + 1);
         }
-        let head = block(WHITE).set("stroke", HEAD).set("stroke-width", "1.6");
-        g = entry(g, shapes::group("sample").add(head), "headstock collet", 12.0);
+        placed.push(Entry { mark, words, x, row });
+        x += width + 10.0;
     }
-    if !verdict::is_feasible(plan) {
-        let hatch = shapes::rect(0.0, -8.0, 20.0, 8.0)
-            .set("fill", format!("url(#{})", shapes::HATCH))
-            .set("stroke", shapes::LIMIT);
-        g = entry(g, shapes::group("sample").add(hatch), "not reached", 20.0);
+    (placed, row + 1)
+}
+
+/// What the marks mean.
+pub fn legend(layout: &Layout) -> Group {
+    let mut g = shapes::group("legend");
+    for entry in &layout.legend {
+        let y = layout.legend_y + entry.row as f64 * ROW;
+        let moved = sample(entry.mark).set("transform", format!("translate({} {})", xy(entry.x), xy(y)));
+        g = g.add(moved).add(shapes::text(entry.x + SAMPLE + 5.0, y, SMALL, "start", entry.words));
     }
     g
+}
+
+/// A mark as it looks in the drawing, on the base line of its words.
+fn sample(mark: Mark) -> Group {
+    let g = shapes::group("sample");
+    let block = |width: f64| shapes::rect(SAMPLE - width, -8.0, width, 8.0);
+    let stop = |hand_over: bool, regrip: bool| {
+        let line = line_kind(hand_over, regrip, (0.0, -3.5), (SAMPLE, -3.5));
+        line.into_iter().fold(shapes::group("sample"), Group::add)
+    };
+    match mark {
+        Mark::Grip => g.add(block(20.0).set("fill", format!("url(#{})", shapes::GRIP_HATCH)).set("stroke", GRIP)),
+        Mark::HandOver => stop(true, false),
+        Mark::Regrip => stop(false, true),
+        Mark::Both => stop(true, true),
+        Mark::Bush => g.add(block(14.0).set("fill", BUSH)),
+        Mark::Headstock => g.add(block(14.0).set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4")),
+        Mark::Bore => {
+            g.add(shapes::line(0.0, -8.0, SAMPLE, -8.0, GRIP, 0.9)).add(shapes::line(0.0, 0.0, SAMPLE, 0.0, GRIP, 0.9))
+        }
+        Mark::Sleeve => g.add(shapes::line(SAMPLE - 6.0, -9.0, SAMPLE - 6.0, -5.5, GRIP, 2.2)).add(shapes::line(
+            SAMPLE - 6.0,
+            -2.5,
+            SAMPLE - 6.0,
+            1.0,
+            GRIP,
+            2.2,
+        )),
+        Mark::Farther => g.add(super::strips::farther(SAMPLE - 8.0, -4.0)),
+        Mark::NotReached => {
+            g.add(block(20.0).set("fill", format!("url(#{})", shapes::HATCH)).set("stroke", shapes::LIMIT))
+        }
+    }
 }
 
 /// Captions at the left of the profile: what it is and how it is scaled.

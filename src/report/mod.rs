@@ -15,32 +15,40 @@
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`content`] | what the sheet says, block by block |
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
 //! | [`family`] | a family of parts: a map or a curve |
 //! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
-//! | [`sheet`] | one HTML page for the machine |
+//! | [`sheet`] | the sheet as one HTML page |
+//! | `pdf` | the sheet as a PDF, with the feature `pdf` |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
-//! `drawing`, `marks`, `strips`, `chart`) are used by [`svg`] only.
+//! `drawing`, `marks`, `strips`, `chart`,
+//! `curves`, `speed`) are used by [`svg`] only.
 
 mod axis;
 mod chart;
+mod curves;
 mod drawing;
 pub mod gantt;
 mod labels;
 mod layout;
 mod marks;
 mod shapes;
+mod speed;
 mod strips;
 pub mod timeline;
 
 pub mod attention;
 pub mod cautions;
+pub mod content;
 pub mod csv;
 pub mod family;
 pub mod fitted;
 pub mod numbers;
+#[cfg(feature = "pdf")]
+pub mod pdf;
 pub mod placed;
 pub mod sheet;
 pub mod stops;
@@ -56,6 +64,8 @@ pub use cautions::cautions;
 pub use csv::stages_csv;
 pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
+#[cfg(feature = "pdf")]
+pub use pdf::sheet_pdf;
 pub use placed::{Placed, placed};
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
@@ -84,6 +94,11 @@ pub enum ReportError {
         /// Its message.
         message: String,
     },
+    /// The PDF library failed.
+    Pdf {
+        /// Its message.
+        message: String,
+    },
 }
 
 impl fmt::Display for ReportError {
@@ -92,6 +107,7 @@ impl fmt::Display for ReportError {
             ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
             ReportError::Workbook { message } => write!(f, "the workbook could not be written: {message}"),
             ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
+            ReportError::Pdf { message } => write!(f, "the PDF could not be written: {message}"),
         }
     }
 }

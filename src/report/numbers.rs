@@ -55,8 +55,11 @@ pub fn rpm(value_rpm: f64) -> String {
     fixed(value_rpm, 0)
 }
 
-/// A range of speeds, or one speed where both are written alike.
+/// A range of speeds, or one speed where both are written alike; a shaft that stands still has none.
 pub fn rpm_range(low_rpm: f64, high_rpm: f64) -> String {
+    if high_rpm <= 0.0 {
+        return NONE.to_string();
+    }
     let (low, high) = (rpm(low_rpm), rpm(high_rpm));
     if low == high { low } else { format!("{low}–{high}") }
 }
@@ -114,6 +117,14 @@ pub fn value(value: f64) -> String {
     trimmed(value, places)
 }
 
+/// Depths of cut beyond this are all alike: no tool takes them. Common practice, no source.
+const DEEPEST_MM: f64 = 10.0;
+
+/// The depth at which chatter begins, in mm; `> 10` where no cut comes near it.
+pub fn depth_limit(value_mm: f64) -> String {
+    if value_mm > DEEPEST_MM { format!("> {}", trimmed(DEEPEST_MM, 0)) } else { value(value_mm) }
+}
+
 /// A mass in kg: two decimals, four below 0.1 kg.
 pub fn kg(value_kg: f64) -> String {
     trimmed(value_kg, if value_kg.abs() < 0.1 { 4 } else { 2 })
@@ -161,6 +172,13 @@ mod tests {
     fn a_speed_range_of_one_speed_is_one_number() {
         assert_eq!(rpm_range(1782.2, 1781.9), "1782");
         assert_eq!(rpm_range(1450.0, 3714.0), "1450–3714");
+        assert_eq!(rpm_range(0.0, 0.0), NONE);
+    }
+
+    #[test]
+    fn a_depth_no_tool_takes_is_not_told_in_full() {
+        assert_eq!(depth_limit(2028.4), "> 10");
+        assert_eq!(depth_limit(3.456), "3.46");
     }
 
     #[test]

@@ -31,8 +31,11 @@ pub const TRACE: &str = "#23527c";
 pub const RULE: &str = "#c9d0d7";
 pub const WHITE: &str = "#ffffff";
 
-/// Size of ordinary text.
-pub const SMALL: f64 = 9.5;
+/// Size of ordinary text: 7 points on an A4 page.
+pub const SMALL: f64 = 10.0;
+
+/// A narrow chain line, as ISO 128-2 has it for axes (type 04.1; from memory, not re-read).
+pub const CHAIN: &str = "14 3 3 3";
 
 /// Ids of the patterns.
 pub const HATCH: &str = "spanhold-hatch";

@@ -26,8 +26,12 @@ pub struct Stop {
 /// What a stop leaves.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Leaves {
-    /// Nothing to see: the stop is at a shoulder or at an end.
+    /// Nothing to see: the stop is at a shoulder.
     NothingAtShoulder,
+    /// Nothing to see: the stop is at an end face.
+    NothingAtEnd,
+    /// Nothing to see: the tool stands behind the part.
+    NothingBehind,
     /// Nothing to see: the stop is in a groove.
     NothingInGroove,
     /// A witness line on a surface marked so (`never`, `avoid`, `free`).
@@ -62,6 +66,8 @@ impl Stop {
     pub fn leaves_text(&self) -> String {
         match &self.leaves {
             Leaves::NothingAtShoulder => "at a shoulder".to_string(),
+            Leaves::NothingAtEnd => "at the end face".to_string(),
+            Leaves::NothingBehind => "nothing on the part".to_string(),
             Leaves::NothingInGroove => "in a groove".to_string(),
             Leaves::Line(interrupt) => format!("witness line ({})", words::key(interrupt)),
         }
@@ -113,13 +119,14 @@ fn place(plan: &Plan, at_mm: f64) -> (String, Leaves) {
         None => {
             let front = plan.shaft.sections.iter().find(|s| (s.to_mm - at_mm).abs() <= SAME_PLACE_MM);
             let rear = plan.shaft.sections.iter().find(|s| (s.from_mm - at_mm).abs() <= SAME_PLACE_MM);
-            let surface = match (front, rear) {
-                (Some(a), Some(b)) => format!("between sections {} and {}", a.number, b.number),
-                (None, Some(_)) => "front face".to_string(),
-                (Some(_), None) => "part-off face".to_string(),
-                (None, None) => "behind the part-off face".to_string(),
-            };
-            (surface, Leaves::NothingAtShoulder)
+            match (front, rear) {
+                (Some(a), Some(b)) => {
+                    (format!("between sections {} and {}", a.number, b.number), Leaves::NothingAtShoulder)
+                }
+                (None, Some(_)) => ("front face".to_string(), Leaves::NothingAtEnd),
+                (Some(_), None) => ("part-off face".to_string(), Leaves::NothingAtEnd),
+                (None, None) => ("behind the part-off face".to_string(), Leaves::NothingBehind),
+            }
         }
     }
 }

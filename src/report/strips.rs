@@ -1,92 +1,109 @@
-//! One thin strip a stage: the bar at the end of the stage, and where grip, bush and headstock stand then.
+//! Two thin strips a stage: the bar at its start and at its end, and where counter-spindle, bush and headstock stand then.
 
 use svg::node::element::Group;
 
 use super::layout::{Layout, MARGIN};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, RAW, SMALL, SOFT, STEEL, WHITE, xy};
-use super::{numbers, words};
+use super::{numbers, tables, words};
 use crate::job::plan::{Plan, Stage};
 
-/// Share of a strip's height the bar takes, and each jaw above and below it.
-const BAR_SHARE: f64 = 0.4;
+/// Shares of a strip's height: the bar, and each jaw above and below it.
+const BAR_SHARE: f64 = 0.46;
 const JAW_SHARE: f64 = 0.17;
+
+/// Most bore sleeves drawn: more are a grey wall.
+const SLEEVES: usize = 60;
+
+/// The machine at one end of a stage.
+struct Moment<'a> {
+    plan: &'a Plan,
+    layout: &'a Layout,
+    stage: &'a Stage,
+    /// Turned length, mm.
+    turned_mm: f64,
+    /// Distance of the headstock's nose from the bush face; none where it is not known.
+    headstock_mm: Option<f64>,
+    /// Centre line and height of the strip on the page.
+    y: f64,
+    height: f64,
+}
 
 /// The strips; nothing where the layout has none.
 pub fn strips(plan: &Plan, layout: &Layout) -> Option<Group> {
-    let (top, height) = layout.strips?;
-    let mut g = shapes::group("strips");
+    let (top, pair) = layout.strips?;
+    let words = "The machine at the start and at the end of each stage";
+    let mut g = shapes::group("strips")
+        .add(shapes::group("caption").add(shapes::text(MARGIN, top - 6.0, SMALL, "start", words).set("fill", SOFT)));
     for (i, stage) in plan.stages.iter().enumerate() {
-        g = g.add(strip(plan, layout, stage, top + (i as f64 + 0.5) * height, height));
+        let height = pair * 0.45;
+        let y = top + i as f64 * pair + height / 2.0;
+        let headstock = tables::headstock(stage);
+        let at = |turned_mm: f64, headstock_mm: Option<f64>, y: f64| {
+            strip(&Moment { plan, layout, stage, turned_mm, headstock_mm, y, height })
+        };
+        g = g
+            .add(at(stage.from_mm, headstock.map(|h| h.0), y))
+            .add(at(stage.to_mm, headstock.map(|h| h.1), y + height + 1.0))
+            .add(captions(layout, stage, y, height));
     }
     Some(g)
 }
 
-fn strip(plan: &Plan, layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
-    let a = &layout.axis;
-    let per_mm = height * BAR_SHARE / plan.shaft.stock_diameter_mm;
+fn strip(m: &Moment) -> Group {
+    let (plan, a, y) = (m.plan, &m.layout.axis, m.y);
+    let per_mm = m.height * BAR_SHARE / plan.shaft.stock_diameter_mm;
     let half = |d: f64| d * per_mm / 2.0;
     let bar = half(plan.shaft.stock_diameter_mm);
-    let jaw = height * JAW_SHARE;
-    let size = SMALL.min(height);
-    let cut = a.x_clamped(stage.to_mm);
-    let mut g = shapes::group("strip")
-        .add(
-            shapes::text(MARGIN, y + 3.5, size, "start", &format!("stage {}", stage.number)).set("font-weight", "bold"),
-        )
-        .add(
-            shapes::rect(cut, y - bar, a.right() - cut, 2.0 * bar)
-                .set("fill", RAW)
-                .set("stroke", SOFT)
-                .set("stroke-width", "0.6"),
-        )
-        .add(
-            shapes::path(turned_path(plan, layout, stage.to_mm, y, &half))
-                .set("fill", STEEL)
-                .set("stroke", INK)
-                .set("stroke-width", "0.6"),
-        );
-    if let Some(grip) = &stage.grip {
+    let jaw = m.height * JAW_SHARE;
+    let cut = a.x_clamped(m.turned_mm);
+    let mut g = shapes::group("strip").add(
+        shapes::rect(cut, y - bar, a.right() - cut, 2.0 * bar)
+            .set("fill", RAW)
+            .set("stroke", SOFT)
+            .set("stroke-width", "0.6"),
+    );
+    if let Some(outline) = turned_outline(m, &half) {
+        g = g.add(shapes::path(outline).set("fill", STEEL).set("stroke", INK).set("stroke-width", "0.6"));
+    }
+    if let Some(grip) = &m.stage.grip {
         let (x1, x2) = (a.x_clamped(grip.from_mm), a.x_clamped(grip.to_mm));
         let h = half(grip.diameter_mm);
-        g = g.add(body(a.left, x1, y, bar + jaw)).add(jaws(x1, x2, y, h, bar + jaw - h, "grip"));
+        g = g.add(bore(m, x1, bar + jaw)).add(jaws(x1, x2, y, h, bar + jaw - h, "grip"));
     }
-    let mut nose_mm = stage.to_mm + plan.layout.gap_mm;
+    let mut nose_mm = m.turned_mm + plan.layout.gap_mm;
     if let Some(land) = plan.layout.bush_land_mm {
-        g = g.add(jaws(a.x_clamped(nose_mm), a.x_clamped(nose_mm + land), y, bar, jaw, "bush"));
-        nose_mm += stage.headstock_end_mm;
+        let (x1, x2) = (a.x_clamped(nose_mm), a.x_clamped(nose_mm + land));
+        g = g.add(jaws(x1, x2, y, bar, jaw, "bush"));
     }
+    let Some(headstock_mm) = m.headstock_mm else { return g };
+    nose_mm = if plan.layout.bush_land_mm.is_some() { nose_mm + headstock_mm } else { m.turned_mm + headstock_mm };
     let (h1, h2) = (a.x_clamped(nose_mm), a.x_clamped(nose_mm + plan.layout.headstock_hold_mm));
-    if h2 - h1 > 1.0 {
-        g = g.add(jaws(h1, h2, y, bar, jaw, "headstock"));
-    } else {
-        let x = a.right() + 2.0;
-        g = g.add(
-            shapes::path(format!("M{} {}l5 {}l-5 {}", xy(x), xy(y - 4.0), "4", "4"))
-                .set("fill", "none")
-                .set("stroke", HEAD)
-                .set("stroke-width", "1.6"),
-        );
-    }
-    g.add(figures(layout, stage, y, height))
+    g.add(if h2 - h1 > 1.0 { jaws(h1, h2, y, bar, jaw, "headstock") } else { farther(a.right() + 3.0, y) })
 }
 
-/// Outline of the turned front up to `to_mm`.
-fn turned_path(plan: &Plan, layout: &Layout, to_mm: f64, y: f64, half: &dyn Fn(f64) -> f64) -> String {
-    let a = &layout.axis;
+/// The mark for a headstock that stands to the right of what is shown.
+pub fn farther(x: f64, y: f64) -> Group {
+    let arrow = shapes::path(format!("M{} {}l5 4l-5 4", xy(x), xy(y - 4.0)))
+        .set("fill", "none")
+        .set("stroke", HEAD)
+        .set("stroke-width", "1.6");
+    shapes::group("farther").add(arrow)
+}
+
+/// Outline of what is turned; nothing before the first cut.
+fn turned_outline(m: &Moment, half: &dyn Fn(f64) -> f64) -> Option<String> {
+    let (a, y) = (&m.layout.axis, m.y);
     let mut points: Vec<(f64, f64)> = Vec::new();
-    for s in plan.shaft.sections.iter().filter(|s| s.from_mm < to_mm) {
-        let end_mm = s.to_mm.min(to_mm);
+    for s in m.plan.shaft.sections.iter().filter(|s| s.from_mm < m.turned_mm) {
+        let end_mm = s.to_mm.min(m.turned_mm);
         let share = if s.to_mm > s.from_mm { (end_mm - s.from_mm) / (s.to_mm - s.from_mm) } else { 1.0 };
         let end_diameter = s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share;
         points.push((a.x_clamped(s.from_mm), half(s.front_diameter_mm)));
         points.push((a.x_clamped(end_mm), half(end_diameter)));
     }
-    if points.is_empty() {
-        return String::from("M0 0");
-    }
     let upper = points.iter().map(|(x, h)| format!("{} {}", xy(*x), xy(y - h)));
     let lower = points.iter().rev().map(|(x, h)| format!("{} {}", xy(*x), xy(y + h)));
-    format!("M{}Z", upper.chain(lower).collect::<Vec<_>>().join("L"))
+    (!points.is_empty()).then(|| format!("M{}Z", upper.chain(lower).collect::<Vec<_>>().join("L")))
 }
 
 /// Two blocks that hold the bar from above and below.
@@ -100,39 +117,44 @@ fn jaws(x1: f64, x2: f64, y: f64, bar: f64, thickness: f64, kind: &str) -> Group
                 .set("stroke", GRIP)
                 .set("stroke-width", "0.7"),
             "bush" => block.set("fill", BUSH),
-            _ => block.set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.6"),
+            _ => block.set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4"),
         });
     }
     g
 }
 
-/// The counter-spindle's tube around the front that has gone into it.
-fn body(x1: f64, x2: f64, y: f64, half: f64) -> Group {
+/// The counter-spindle's bore around the front that has gone into it, with the sleeves that carry it.
+fn bore(m: &Moment, nose: f64, half: f64) -> Group {
+    let (a, y) = (&m.layout.axis, m.y);
     let mut g = shapes::group("counter-spindle");
     for edge in [y - half, y + half] {
-        g = g.add(shapes::line(x1, edge, x2, edge, GRIP, 0.9));
+        g = g.add(shapes::line(a.left, edge, nose, edge, GRIP, 0.9));
+    }
+    let (Some(grip), Some(pitch_mm)) = (&m.stage.grip, m.plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0)) else {
+        return g;
+    };
+    let sleeves = (1..=SLEEVES).map(|j| grip.from_mm - j as f64 * pitch_mm).take_while(|at| *at >= 0.0);
+    for x in sleeves.map(|at| a.x_clamped(at)) {
+        for (from, to) in [(y - half, y - half * 0.62), (y + half * 0.62, y + half)] {
+            g = g.add(shapes::line(x, from, x, to, GRIP, 2.2));
+        }
     }
     g
 }
 
-/// Right of the strip: the unsupported length, and the check that governs.
-fn figures(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
-    let x = layout.axis.right() + 14.0;
-    let unsupported = format!("{} mm", numbers::trimmed(stage.unsupported_max_mm, 1));
-    let governing = stage.governing().map(words::check).unwrap_or_default();
+/// Left, the stage; right, its longest unsupported length and the check that governs.
+fn captions(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
     let size = SMALL.min(height);
-    let g = shapes::group("figures");
-    if height >= 22.0 {
-        return g
-            .add(shapes::text(x, y - 2.0, size, "start", &format!("unsupported {unsupported}")))
-            .add(shapes::text(x, y + 9.5, size, "start", &governing));
-    }
-    g.add(shapes::text(x, y + 3.5, size, "start", &format!("{unsupported}, {governing}")))
-}
-
-/// The caption over the strips.
-pub fn caption(layout: &Layout) -> Option<Group> {
-    let (top, _) = layout.strips?;
-    let words = shapes::text(MARGIN, top - 4.0, SMALL, "start", "At the end of each stage").set("fill", SOFT);
-    Some(shapes::group("caption").add(words))
+    let (base, next) = (y + size * 0.36, y + height + 1.0 + size * 0.36);
+    let edge = layout.axis.left - 5.0;
+    let x = layout.axis.right() + 14.0;
+    let unsupported = format!("unsupported {} mm", numbers::trimmed(stage.unsupported_max_mm, 1));
+    let governing = stage.governing().map(words::check).unwrap_or_default();
+    let room = super::layout::PAGE_WIDTH - 4.0 - x;
+    shapes::group("figures")
+        .add(shapes::text(MARGIN, base, size, "start", &stage.number.to_string()).set("font-weight", "bold"))
+        .add(shapes::text(edge, base, size, "end", "start").set("fill", SOFT))
+        .add(shapes::text(edge, next, size, "end", "end").set("fill", SOFT))
+        .add(shapes::text(x, base, size, "start", &shapes::fit_text(&unsupported, size, room)))
+        .add(shapes::text(x, next, size, "start", &shapes::fit_text(&governing, size, room)))
 }

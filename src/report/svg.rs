@@ -4,7 +4,7 @@ use svg::node::element::{Description, Group, SVG, Title};
 
 use super::layout::{Layout, MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, chart, drawing, marks, strips, table, verdict, words};
+use super::{ReportError, chart, curves, drawing, marks, speed, strips, table, text, verdict, words};
 use crate::job::plan::Plan;
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
@@ -19,8 +19,13 @@ pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
 
 /// The diagram as an SVG element to stand in a page that has its own title.
 pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
+    Ok(inline(plan)?.0.to_string())
+}
+
+/// The same as an element, and its height where it is as wide as a page.
+pub(super) fn inline(plan: &Plan) -> Result<(SVG, f64), ReportError> {
     let layout = Layout::inline(plan)?;
-    Ok(diagram(plan, &layout)?.to_string())
+    Ok((diagram(plan, &layout)?, layout.height))
 }
 
 fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
@@ -37,7 +42,7 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
         root = root.add(title(plan)).add(footer(plan, layout));
     }
     root = root
-        .add(marks::legend(plan, layout))
+        .add(marks::legend(layout))
         .add(marks::profile_caption(layout))
         .add(drawing::feature_labels(layout))
         .add(drawing::profile(plan, layout))
@@ -50,32 +55,41 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
     if let Some(strips) = strips::strips(plan, layout) {
         root = root.add(strips);
     }
-    if let Some(caption) = strips::caption(layout) {
-        root = root.add(caption);
+    if let Some(charts) = &layout.charts {
+        root = root.add(chart::chart(plan, layout, charts)?).add(curves::curves(plan, layout, charts)?);
+        root = root.add(speed::speed(plan, layout, charts)?);
+    } else if layout.titled {
+        root = root.add(what_would_help(plan, layout));
     }
-    root = root.add(chart::chart(plan, layout)?);
-    Ok(match dropped_note(layout.section_labels.dropped + layout.feature_labels.dropped) {
-        Some(note) => root.add(
-            shapes::text(PAGE_WIDTH - MARGIN, layout.band_y + super::layout::BAND + 29.0, shapes::SMALL, "end", &note)
-                .set("fill", SOFT),
-        ),
-        None => root,
-    })
+    root = root.add(chart::x_axis(layout));
+    let notes = left_out(plan, layout);
+    let note = shapes::text(PAGE_WIDTH - MARGIN, layout.axis_y + 29.0, shapes::SMALL, "end", &notes);
+    Ok(if notes.is_empty() { root } else { root.add(note.set("fill", SOFT)) })
 }
 
-fn dropped_note(dropped: usize) -> Option<String> {
-    match dropped {
-        0 => None,
-        1 => Some("1 label had no room".to_string()),
-        n => Some(format!("{n} labels had no room")),
+/// What had no room, and where it is told.
+fn left_out(plan: &Plan, layout: &Layout) -> String {
+    let mut notes = Vec::new();
+    if !layout.section_labels.numbers.is_empty() {
+        notes.push("numbers: sections, see the segments".to_string());
     }
+    match layout.section_labels.dropped + layout.feature_labels.dropped {
+        0 => {}
+        1 => notes.push("1 label had no room".to_string()),
+        n => notes.push(format!("{n} labels had no room")),
+    }
+    if layout.strips.is_none() && !plan.stages.is_empty() {
+        notes.push("machine: see the stages".to_string());
+    }
+    notes.join("; ")
 }
 
 /// For readers who do not see the picture.
 fn description(plan: &Plan) -> String {
     format!(
-        "{}: {}. Above, the shaft with its grips, hand-overs and headstock re-grips; below, on the same axis, the \
-         utilisation of the governing check along the turned length.",
+        "{}: {}. Above, the shaft with its grips, hand-overs and headstock re-grips, then the machine at the start \
+         and the end of each stage; below, on the same axis, the share of its limit that every check uses along the turned \
+         length, and the speed.",
         verdict::word(plan),
         verdict::summary(plan)
     )
@@ -113,6 +127,29 @@ fn title(plan: &Plan) -> Group {
         g = g.add(shapes::text(MARGIN + badge + 12.0, 65.0 + 15.0 * i as f64, 12.0, "start", line));
     }
     g.add(shapes::line(MARGIN, 90.0, PAGE_WIDTH - MARGIN, 90.0, shapes::RULE, 1.0))
+}
+
+/// In the place of the charts, where nothing was computed along the way: what stops it and what would help.
+fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
+    const SIZE: f64 = 12.0;
+    let mut g = shapes::group("what-would-help");
+    let Some(shortfall) = &plan.shortfall else { return g };
+    let columns = ((PAGE_WIDTH - 2.0 * MARGIN) / (SIZE * 0.6)) as usize;
+    let mut told = table::wrap("", &words::sentence(&shortfall.text), columns);
+    let changes = shortfall.changes.iter().map(text::change_text);
+    for (i, change) in changes.enumerate() {
+        told.push_str(if i == 0 { "\nWhat would help, each alone:\n" } else { "" });
+        told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
+    }
+    let mut y = layout.axis_y + 62.0;
+    for line in told.lines() {
+        if y > layout.height - 40.0 {
+            return g.add(shapes::text(MARGIN, y, SIZE, "start", "… more in the text"));
+        }
+        g = g.add(shapes::text(MARGIN + 10.0 * line.starts_with(' ') as u8 as f64, y, SIZE, "start", line.trim()));
+        y += 16.0;
+    }
+    g
 }
 
 fn footer(plan: &Plan, layout: &Layout) -> Group {

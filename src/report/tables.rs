@@ -3,7 +3,7 @@
 
 use super::table::{Head, number, words as word};
 use super::{numbers, stops, words};
-use crate::job::plan::{GripPlace, Plan, Segment};
+use crate::job::plan::{GripPlace, Plan, Segment, Stage};
 
 /// A table: heads and rows of as many cells.
 #[derive(Debug, Clone, PartialEq)]
@@ -27,7 +27,7 @@ pub fn grip(grip: Option<&GripPlace>) -> String {
     }
 }
 
-/// The stages.
+/// The stages, as narrow as a page of text.
 pub fn stages(plan: &Plan) -> Rows {
     let heads = vec![
         number("stage"),
@@ -40,7 +40,7 @@ pub fn stages(plan: &Plan) -> Rows {
         number("time"),
         word("governing check"),
     ];
-    let row = |s: &crate::job::plan::Stage| {
+    let row = |s: &Stage| {
         vec![
             s.number.to_string(),
             numbers::mm(s.from_mm),
@@ -49,11 +49,125 @@ pub fn stages(plan: &Plan) -> Rows {
             grip(s.grip.as_ref()),
             numbers::mm(s.unsupported_max_mm),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
-            numbers::seconds(s.time_s),
-            s.governing().map(words::check).unwrap_or_default(),
+            time(s),
+            governing(s),
         ]
     };
     Rows { heads, rows: plan.stages.iter().map(row).collect() }
+}
+
+/// Where counter-spindle and headstock stand at the start and the end of each stage.
+pub fn places(plan: &Plan) -> Rows {
+    let heads = vec![
+        number("stage"),
+        number("counter-spindle start"),
+        number("end"),
+        number("headstock start"),
+        number("end"),
+        word("headstock re-grips at"),
+    ];
+    let row = |s: &Stage| {
+        let headstock = headstock(s);
+        vec![
+            s.number.to_string(),
+            optional_mm(s.counter_spindle_start_mm),
+            optional_mm(s.counter_spindle_end_mm),
+            optional_mm(headstock.map(|h| h.0)),
+            optional_mm(headstock.map(|h| h.1)),
+            regrips(s),
+        ]
+    };
+    Rows { heads, rows: plan.stages.iter().map(row).collect() }
+}
+
+/// The stages with everything a setter sets, as wide as a sheet.
+pub fn stages_in_full(plan: &Plan) -> Rows {
+    let heads = vec![
+        number("stage"),
+        number("from"),
+        number("to"),
+        number("travel"),
+        word("grip"),
+        word("collet"),
+        number("counter-spindle"),
+        number("headstock"),
+        word("re-grips at"),
+        number("un\u{AD}supported"),
+        number("rev/min"),
+        number("feed"),
+        number("time"),
+        word("governing check"),
+    ];
+    let collet = plan.collet.as_deref().map_or_else(|| numbers::NONE.to_string(), words::plain);
+    let row = |s: &Stage| {
+        let counter = s.counter_spindle_start_mm.zip(s.counter_spindle_end_mm);
+        vec![
+            s.number.to_string(),
+            numbers::mm(s.from_mm),
+            numbers::mm(s.to_mm),
+            numbers::mm(s.travel_mm),
+            grip(s.grip.as_ref()),
+            if s.grip.is_some() { collet.clone() } else { numbers::NONE.to_string() },
+            from_to(counter),
+            from_to(headstock(s)),
+            regrips(s),
+            numbers::mm(s.unsupported_max_mm),
+            numbers::rpm_range(s.rpm_min, s.rpm_max),
+            feeds(plan, s),
+            time(s),
+            governing(s),
+        ]
+    };
+    Rows { heads, rows: plan.stages.iter().map(row).collect() }
+}
+
+/// What [`places`] and [`stages_in_full`] measure from.
+pub fn places_from(plan: &Plan) -> &'static str {
+    if words::has_bush(plan) {
+        "mm from the bush face"
+    } else {
+        "mm: counter-spindle from the end of the bar's gap, headstock from the tool"
+    }
+}
+
+/// Where the headstock's nose stands at the start and the end of a stage; none where that was not worked out.
+pub fn headstock(stage: &Stage) -> Option<(f64, f64)> {
+    let known = stage.headstock_start_mm > 0.0 || stage.headstock_end_mm > 0.0;
+    known.then_some((stage.headstock_start_mm, stage.headstock_end_mm))
+}
+
+fn optional_mm(value_mm: Option<f64>) -> String {
+    value_mm.map_or_else(|| numbers::NONE.to_string(), numbers::mm)
+}
+
+fn from_to(places_mm: Option<(f64, f64)>) -> String {
+    let pair = |(from, to): (f64, f64)| format!("{} → {}", numbers::mm(from), numbers::mm(to));
+    places_mm.map_or_else(|| numbers::NONE.to_string(), pair)
+}
+
+fn regrips(stage: &Stage) -> String {
+    let places: Vec<String> = stage.regrips_mm.iter().map(|t| numbers::mm(*t)).collect();
+    if places.is_empty() { numbers::NONE.to_string() } else { places.join(", ") }
+}
+
+fn time(stage: &Stage) -> String {
+    if stage.time_s > 0.0 { numbers::seconds(stage.time_s) } else { numbers::NONE.to_string() }
+}
+
+fn governing(stage: &Stage) -> String {
+    stage.governing().map_or_else(|| numbers::NONE.to_string(), words::check)
+}
+
+/// Lowest and highest feed of what is turned in a stage.
+fn feeds(plan: &Plan, stage: &Stage) -> String {
+    let turned = plan.segments.iter().filter(|s| s.stage == stage.number && s.feed_mm > 0.0);
+    let (low, high) = turned.fold((f64::INFINITY, 0.0_f64), |(low, high), s| (low.min(s.feed_mm), high.max(s.feed_mm)));
+    let (low, high) = (numbers::fine_mm(low), numbers::fine_mm(high));
+    match (high.as_str(), low == high) {
+        ("0", _) => numbers::NONE.to_string(),
+        (_, true) => high,
+        _ => format!("{low}–{high}"),
+    }
 }
 
 /// The stops.
@@ -88,22 +202,63 @@ pub fn segments(plan: &Plan) -> Rows {
             _ => groups.push((segment, segment.to_mm, 1)),
         }
     }
-    let row = |(s, to_mm, n): &(&Segment, f64, usize)| {
+    let mut rows = Vec::new();
+    for (s, to_mm, n) in &groups {
         let work = words::work(&s.work);
-        vec![
-            words::section(plan, s.section),
-            numbers::mm(s.from_mm),
-            numbers::mm(*to_mm),
-            numbers::fine_mm(s.diameter_mm),
-            if *n > 1 { format!("{n} × {work}") } else { work },
-            s.travels.to_string(),
-            numbers::rpm(s.rpm),
-            numbers::trimmed(s.feed_mm, 4),
-            words::key(&s.turning),
-            s.stage.to_string(),
-        ]
+        let row = |work: String, travels: usize, rpm: f64, feed_mm: f64| {
+            vec![
+                words::section(plan, s.section),
+                numbers::mm(s.from_mm),
+                numbers::mm(*to_mm),
+                diameters(plan, s, *to_mm),
+                work,
+                travels.to_string(),
+                numbers::rpm(rpm),
+                numbers::trimmed(feed_mm, 4),
+                words::key(&s.turning),
+                s.stage.to_string(),
+            ]
+        };
+        match &s.threading {
+            Some(t) => {
+                rows.push(row("turn".to_string(), s.travels, s.rpm, s.feed_mm));
+                rows.push(row(work, t.passes, t.rpm, t.pitch_mm));
+            }
+            None if *n > 1 => rows.push(row(format!("{n} × {work}"), s.travels, s.rpm, s.feed_mm)),
+            None => rows.push(row(work, s.travels, s.rpm, s.feed_mm)),
+        }
+    }
+    rows.extend(part_off(plan));
+    Rows { heads, rows }
+}
+
+/// The row of part-off.
+fn part_off(plan: &Plan) -> Option<Vec<String>> {
+    let (rpm, stage) = (plan.part_off_rpm?, plan.stages.last()?);
+    let none = || numbers::NONE.to_string();
+    Some(vec![
+        "part-off face".to_string(),
+        numbers::mm(plan.length_mm),
+        numbers::mm(plan.length_mm + plan.layout.part_off_width_mm),
+        none(),
+        "part-off".to_string(),
+        none(),
+        numbers::rpm(rpm),
+        none(),
+        none(),
+        stage.number.to_string(),
+    ])
+}
+
+/// The diameter a segment leaves; both of a piece of a taper.
+fn diameters(plan: &Plan, segment: &Segment, to_mm: f64) -> String {
+    let section = plan.shaft.sections.iter().find(|s| s.number == segment.section && s.kind == "taper");
+    let Some(s) = section.filter(|s| s.to_mm > s.from_mm) else { return numbers::fine_mm(segment.diameter_mm) };
+    let at = |mm: f64| {
+        let share = (mm - s.from_mm) / (s.to_mm - s.from_mm);
+        numbers::trimmed(s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share, 2)
     };
-    Rows { heads, rows: groups.iter().map(row).collect() }
+    format!("{}–{}", at(segment.from_mm), at(to_mm))
 }
 
 /// Whether two segments would give the same row but for their place.
@@ -120,12 +275,10 @@ fn looks_alike(a: &Segment, b: &Segment) -> bool {
 
 /// The features and their moments.
 pub fn features(plan: &Plan) -> Rows {
-    let heads =
-        vec![word("feature"), word("what"), number("at"), number("done at turned"), number("stage"), number("time")];
+    let heads = vec![word("feature"), number("at"), number("done at turned"), number("stage"), number("time")];
     let row = |f: &crate::job::plan::FeatureMoment| {
         vec![
-            words::key(&f.feature),
-            words::plain(&f.text),
+            feature(f),
             numbers::mm(f.at_mm),
             f.turned_mm.map_or_else(|| "after part-off".to_string(), numbers::mm),
             f.stage.map_or_else(|| numbers::NONE.to_string(), |n| n.to_string()),
@@ -133,6 +286,39 @@ pub fn features(plan: &Plan) -> Rows {
         ]
     };
     Rows { heads, rows: plan.features.iter().map(row).collect() }
+}
+
+/// A feature by its text, with its kind in front where the text does not say it.
+fn feature(f: &crate::job::plan::FeatureMoment) -> String {
+    let (kind, text) = (words::key(&f.feature), words::plain(&f.text));
+    if text.to_lowercase().contains(&kind.to_lowercase()) { text } else { format!("{kind}: {text}") }
+}
+
+/// The plan against scattered inputs, where it was asked for.
+pub fn scatter(plan: &Plan) -> Rows {
+    let heads = vec![
+        number("stage"),
+        number("planned to"),
+        number("holds in 99 % to"),
+        number("parts that break"),
+        word("which check"),
+    ];
+    let row = |s: &crate::job::plan::ScatterStage| {
+        let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
+        let checks: Vec<String> =
+            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::share(b.share))).collect();
+        let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
+        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
+    };
+    Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
+}
+
+/// The sum of the scatter: `97 % of 400 sampled parts break no limit (seed 1)`.
+pub fn scatter_sum(plan: &Plan) -> Option<String> {
+    plan.scatter.as_ref().map(|s| {
+        let share = numbers::share(s.good_share);
+        format!("{share} of {} sampled parts break no limit (seed {})", s.samples, s.seed)
+    })
 }
 
 /// The witness lines.
@@ -158,7 +344,7 @@ pub fn times(plan: &Plan) -> Rows {
         ("back-end work", t.back_work),
         ("penalties for lines", t.penalties),
     ];
-    let share = |s: f64| if t.total > 0.0 { numbers::percent(s / t.total) } else { numbers::NONE.to_string() };
+    let share = |s: f64| if t.total > 0.0 { numbers::share(s / t.total) } else { numbers::NONE.to_string() };
     let mut rows: Vec<Vec<String>> = causes
         .iter()
         .filter(|(_, s)| *s != 0.0)
@@ -207,6 +393,7 @@ pub fn quote(plan: &Plan) -> Vec<(&'static str, String)> {
         ),
         ("material", format!("{} kg a part", numbers::kg(q.material_kg))),
     ];
+    let o = &plan.optimality;
     if let Some(c) = &q.cost {
         let currency = words::plain(&c.currency);
         list.push((
@@ -219,5 +406,14 @@ pub fn quote(plan: &Plan) -> Vec<(&'static str, String)> {
             ),
         ));
     }
+    list.push((
+        "optimum",
+        format!(
+            "within {} % of the least time of all plans on {} and {}",
+            numbers::trimmed(o.gap * 100.0, 2),
+            numbers::count(o.stations, "place to stop", "places to stop"),
+            numbers::count(o.arcs, "possible stage", "possible stages")
+        ),
+    ));
     list
 }

@@ -2,7 +2,7 @@
 
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
-use super::{attention, cautions, numbers, timeline, verdict, words};
+use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::{Change, Plan, Shortfall};
 
 /// A difference in time that is worth a word, s.
@@ -19,12 +19,14 @@ const ROWS_MAX: usize = 60;
 const ROWS_HEAD: usize = 40;
 const ROWS_TAIL: usize = 10;
 
-/// The whole plan.
+/// The whole plan: the verdict, why, the stages, what to look at; then everything else.
 pub fn plan_text(plan: &Plan) -> String {
     let mut out = headline(plan);
+    out.push_str(&tightest(plan));
     out.push_str(&shortfall(plan));
-    out.push_str(&pairs("How it is made", &tables::how(plan)));
     out.push_str(&section("Stages (mm, rev/min, s)", &tables::stages(plan)));
+    out.push_str(&section(&format!("Where things stand ({})", tables::places_from(plan)), &tables::places(plan)));
+    out.push_str(&bullets("Look at", &attention::look_at(plan)));
     out.push_str(&section("Where the feed stops (mm turned)", &tables::stops(plan)));
     out.push_str(&section("Segments (mm, rev/min, mm/rev)", &shortened(tables::segments(plan))));
     out.push_str(&section("Features (mm, s)", &tables::features(plan)));
@@ -32,15 +34,14 @@ pub fn plan_text(plan: &Plan) -> String {
         out.push_str(&section("Time", &tables::times(plan)));
         out.push_str(&cycle(plan));
         out.push_str(&pairs("Quote", &tables::quote(plan)));
-        out.push_str(&optimality(plan));
         out.push_str(&order(plan));
-        out.push_str(&limit_costs(plan));
-        out.push_str(&scatter(plan));
+        out.push_str(&bullets("What a limit costs", &content::costs(plan)));
+        out.push_str(&section("Scatter of inputs (mm)", &tables::scatter(plan)));
+        out.push_str(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
     }
     out.push_str(&tools(plan));
-    let notes: Vec<String> = plan.notes.iter().map(|n| words::plain(n)).collect();
-    out.push_str(&bullets("Notes", &notes));
-    out.push_str(&bullets("Look at", &attention::look_at(plan)));
+    out.push_str(&pairs("How it is made", &tables::how(plan)));
+    out.push_str(&bullets("Notes", &words::sentences(&plan.notes)));
     out.push_str("\nCautions\n");
     for (i, caution) in cautions::to_print(plan).iter().enumerate() {
         out.push_str(&wrap(&format!("  {:>2}. ", i + 1), caution, WIDTH));
@@ -51,21 +52,11 @@ pub fn plan_text(plan: &Plan) -> String {
 /// The verdict alone: can it be made so; if not, what stops it and what would help.
 pub fn verdict_text(plan: &Plan) -> String {
     let mut out = headline(plan);
+    out.push_str(&tightest(plan));
     out.push_str(&shortfall(plan));
     if verdict::is_feasible(plan) {
-        if let Some(at) = &plan.margin_at {
-            out.push_str(&wrap(
-                "  ",
-                &format!(
-                    "tightest check: {} at turned length {} mm",
-                    words::check_in_full(at),
-                    numbers::mm(at.turned_mm)
-                ),
-                WIDTH,
-            ));
-        }
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
-        out.push_str(&limit_costs(plan));
+        out.push_str(&bullets("What a limit costs", &content::costs(plan)));
     }
     if let Some(line) = timeline::tool_line(plan) {
         out.push_str(&wrap("  tools: ", &line, WIDTH));
@@ -79,10 +70,17 @@ fn headline(plan: &Plan) -> String {
     wrap(&format!("{}  ", verdict::word(plan)), &format!("{name}: {}", verdict::summary(plan)), WIDTH)
 }
 
+/// What a feasible plan hangs on: its tightest check in numbers.
+fn tightest(plan: &Plan) -> String {
+    let Some(at) = plan.margin_at.as_ref().filter(|_| verdict::is_feasible(plan)) else { return String::new() };
+    let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
+    wrap("  ", &format!("Tightest check: {check} at turned length {turned} mm"), WIDTH)
+}
+
 /// Why there is no plan and what would help; nothing where there is one.
 fn shortfall(plan: &Plan) -> String {
     let Some(Shortfall { text, changes, .. }) = &plan.shortfall else { return String::new() };
-    let mut out = wrap("  ", &words::plain(text), WIDTH);
+    let mut out = wrap("  ", &words::sentence(text), WIDTH);
     if changes.is_empty() {
         let next = "No change and no pair of changes that was tried makes it feasible. Ask for a shorter or a thicker part, \
                     or see what other machines do: spanhold compare JOB --machine FILE.";
@@ -110,7 +108,7 @@ pub(super) fn change_text(change: &Change) -> String {
     };
     format!(
         "{} ({}: {} → {}{extra})",
-        words::plain(&change.text),
+        words::sentence(&change.text),
         words::key(&change.change),
         words::change_value(&change.from),
         words::change_value(&change.to)
@@ -139,39 +137,6 @@ fn order(plan: &Plan) -> String {
     pairs("Order", &timeline::order(order))
         + &section("The order by quantity", &timeline::quantities(order))
         + &bullets("What a change of a time does", &timeline::sensitivity(order))
-}
-
-/// The plan against scattered inputs, where it was asked for.
-fn scatter(plan: &Plan) -> String {
-    let Some(found) = &plan.scatter else { return String::new() };
-    let heads = vec![
-        super::table::number("stage"),
-        super::table::number("planned to"),
-        super::table::number("holds in 99 % to"),
-        super::table::number("parts that break"),
-        super::table::words("which check"),
-    ];
-    let row = |s: &crate::job::plan::ScatterStage| {
-        let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
-        let checks: Vec<String> =
-            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::share(b.share))).collect();
-        let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
-        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
-    };
-    let table = Rows { heads, rows: found.stages.iter().map(row).collect() };
-    let good = format!(
-        "{} of {} sampled parts break no limit (seed {})",
-        numbers::share(found.good_share),
-        found.samples,
-        found.seed
-    );
-    section("Scatter of inputs (mm)", &table) + &wrap("  ", &good, WIDTH)
-}
-
-/// What each limit costs, where it was asked for.
-fn limit_costs(plan: &Plan) -> String {
-    let told: Vec<String> = plan.limit_costs.iter().map(|c| words::plain(&c.text)).collect();
-    bullets("What a limit costs", &told)
 }
 
 fn section(title: &str, table: &Rows) -> String {
@@ -210,18 +175,4 @@ fn bullets(title: &str, list: &[String]) -> String {
         out.push_str(&wrap("  - ", item, WIDTH));
     }
     out
-}
-
-fn optimality(plan: &Plan) -> String {
-    let o = &plan.optimality;
-    wrap(
-        "  optimum   ",
-        &format!(
-            "within {} % of the least time on a grid of {} and {}",
-            numbers::trimmed(o.gap * 100.0, 2),
-            numbers::count(o.stations, "station", "stations"),
-            numbers::count(o.arcs, "arc", "arcs")
-        ),
-        WIDTH,
-    )
 }

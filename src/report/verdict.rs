@@ -34,6 +34,13 @@ pub fn summary(plan: &Plan) -> String {
         return text;
     }
     match &plan.shortfall {
+        Some(s) if s.farthest_mm >= plan.length_mm => {
+            format!(
+                "turned to its full {} mm, stopped at part-off by {}",
+                numbers::mm(plan.length_mm),
+                words::key(&s.blocked_by)
+            )
+        }
         Some(s) => format!(
             "reaches {} mm of {} mm, stopped by {}",
             numbers::mm(s.farthest_mm),

@@ -21,6 +21,8 @@ pub fn key(key: &str) -> String {
         "hand_over" => "hand-over".to_string(),
         "regrip" => "headstock re-grip".to_string(),
         "segment" => "pull-back".to_string(),
+        // The check of the speed against the critical speed; a thread is whirled too, and the shaft whips.
+        "whirl" => "critical speed".to_string(),
         other => plain(other).replace("counter_spindle", "counter-spindle").replace('_', " "),
     }
 }
@@ -46,7 +48,9 @@ pub fn tools(key_of_plan: &str) -> String {
 /// The work of a segment in words.
 pub fn work(key_of_plan: &str) -> String {
     match key_of_plan {
-        "whirl" => "thread whirl".to_string(),
+        "whirl" => "thread, whirled".to_string(),
+        "thread" => "thread, passes".to_string(),
+        "as_drawn" => "as the bar is".to_string(),
         other => key(other),
     }
 }
@@ -56,7 +60,7 @@ pub fn has_bush(plan: &Plan) -> bool {
     plan.layout.bush_land_mm.is_some()
 }
 
-/// A section as `3 front journal`, or `section 3` where it has no name.
+/// A section as `3 front journal`, or by what it is where it has no name: `2 groove Ø11.4`.
 pub fn section(plan: &Plan, number: usize) -> String {
     match plan.shaft.sections.iter().find(|s| s.number == number) {
         Some(s) => section_name(s),
@@ -80,12 +84,36 @@ const NAME_WIDTH: usize = 40;
 
 /// See [`section`].
 pub fn section_name(section: &SectionOutline) -> String {
-    let (number, name) = (section.number, table::fit(&plain(&section.name), NAME_WIDTH));
-    if name.is_empty() || name == format!("section {number}") {
-        format!("section {number}")
-    } else {
-        format!("{number} {name}")
+    let (number, name) = (section.number, plain(&section.name));
+    let what = if name.is_empty() || name == format!("section {number}") { kind_and_size(section) } else { name };
+    let what = table::fit(&what, NAME_WIDTH);
+    if what.is_empty() { format!("section {number}") } else { format!("{number} {what}") }
+}
+
+/// `groove Ø11.4`, `taper Ø18/Ø22`, `M16x1.5`.
+fn kind_and_size(section: &SectionOutline) -> String {
+    let label = plain(&section.label);
+    let kind = match section.kind.as_str() {
+        "cylinder" | "thread" => "",
+        kind if label.contains(kind) => "",
+        kind => kind,
+    };
+    format!("{kind} {label}").trim().to_string()
+}
+
+/// A sentence that begins with a capital, as all in a list do: `Front journal: feed lowered`.
+pub fn sentence(text: &str) -> String {
+    let text = plain(text);
+    let mut rest = text.chars();
+    match rest.next() {
+        Some(first) if first.is_lowercase() => first.to_uppercase().chain(rest).collect(),
+        _ => text,
     }
+}
+
+/// A list of sentences.
+pub fn sentences(list: &[String]) -> Vec<String> {
+    list.iter().map(|s| sentence(s)).collect()
 }
 
 /// A check and its utilisation: `whip 92 %`.
@@ -100,6 +128,9 @@ pub fn check_in_full(result: &CheckResult) -> String {
     let (mut demand, mut limit) = (numbers::value(result.demand), numbers::value(result.limit));
     if demand == limit && result.demand != result.limit {
         (demand, limit) = (numbers::trimmed(result.demand, CLOSE_PLACES), numbers::trimmed(result.limit, CLOSE_PLACES));
+    }
+    if result.check == "chatter" {
+        limit = numbers::depth_limit(result.limit);
     }
     let used = numbers::utilisation(result.utilisation);
     format!("{} {demand}, at {side} {limit}{unit} ({used})", key(&result.check))
@@ -132,6 +163,38 @@ mod tests {
     }
 
     #[test]
+    fn a_section_without_a_name_is_called_by_what_it_is() {
+        let section = |name: &str, kind: &str, label: &str| SectionOutline {
+            number: 2,
+            name: name.into(),
+            kind: kind.into(),
+            from_mm: 0.0,
+            to_mm: 1.0,
+            front_diameter_mm: 1.0,
+            rear_diameter_mm: 1.0,
+            inner_diameter_mm: None,
+            label: label.into(),
+            tolerance: String::new(),
+            ra_um: None,
+            interrupt: "free".into(),
+            grip: false,
+        };
+        let named = |name, kind, label| section_name(&section(name, kind, label));
+        assert_eq!(named("section 2", "groove", "Ø11.4"), "2 groove Ø11.4");
+        assert_eq!(named("", "thread", "M16x1.5"), "2 M16x1.5");
+        assert_eq!(named("", "knurl", "Ø17 knurl"), "2 Ø17 knurl");
+        assert_eq!(named("journal", "cylinder", "Ø12 h6"), "2 journal");
+        assert_eq!(named("", "cylinder", ""), "section 2");
+    }
+
+    #[test]
+    fn sentences_begin_alike() {
+        assert_eq!(sentence("front journal: feed lowered"), "Front journal: feed lowered");
+        assert_eq!(sentence("Ø5 is 2 mm off"), "Ø5 is 2 mm off");
+        assert_eq!(sentence(""), "");
+    }
+
+    #[test]
     fn a_value_next_to_its_limit_is_not_rounded_onto_it() {
         let result = CheckResult {
             check: "whirl".into(),
@@ -142,7 +205,7 @@ mod tests {
             turned_mm: 0.0,
             at_mm: 0.0,
         };
-        assert_eq!(check_in_full(&result), "whirl 0.70028, at most 0.7 (100.1 %)");
+        assert_eq!(check_in_full(&result), "critical speed 0.70028, at most 0.7 (100.1 %)");
     }
 
     #[test]
@@ -156,7 +219,7 @@ mod tests {
     fn keys_become_trade_words() {
         assert_eq!(key("counter_spindle_travel"), "counter-spindle travel");
         assert_eq!(key("bore_depth"), "bore depth");
-        assert_eq!(work("whirl"), "thread whirl");
+        assert_eq!(work("whirl"), "thread, whirled");
         assert_eq!(holding("bush"), "guide bush");
     }
 }

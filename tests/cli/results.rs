@@ -73,6 +73,10 @@ const PLAN: &str = "verdict text
     *segments[].slowed_by text?
     *segments[].infeeds_mm list
     *segments[].infeeds_mm[] number
+    *segments[].threading map?
+    *segments[].threading.passes whole
+    *segments[].threading.rpm number
+    *segments[].threading.pitch_mm number
     part_off_rpm number?
     features list
     *features[] map

@@ -121,6 +121,7 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         time_s: 8.2,
         slowed_by: None,
         infeeds_mm: vec![],
+        threading: None,
     }
 }
 

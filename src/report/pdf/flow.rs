@@ -1,0 +1,242 @@
+//! Lays the blocks of the sheet out on pages, each an SVG document: from top to bottom, and on to the next page before
+//! what would not fit. A row, a sentence or a drawing is never parted.
+
+use svg::node::element::{Group, SVG};
+
+use super::fonts::Fonts;
+use super::table;
+use crate::job::plan::Plan;
+use crate::report::content::{self, Block};
+use crate::report::layout::{PAGE_HEIGHT, PAGE_WIDTH};
+use crate::report::shapes::{self, INK, LIMIT, SOFT, TRACE, xy};
+use crate::report::{ReportError, gantt, svg as diagram, verdict, words};
+
+/// Margin of 10 mm; a unit is a quarter of a millimetre.
+pub const LEFT: f64 = 40.0;
+const TOP: f64 = 40.0;
+/// Where the footer begins.
+const BOTTOM: f64 = 790.0;
+const FOOTER: f64 = 812.0;
+
+/// Width between the margins.
+pub const WIDTH: f64 = PAGE_WIDTH - 2.0 * LEFT;
+
+/// Sizes of text.
+pub const BODY: f64 = 12.0;
+const TITLE: f64 = 23.0;
+const HEADING: f64 = 14.5;
+const NOTE: f64 = 10.0;
+
+/// Space over a heading and under it.
+const OVER_HEADING: f64 = 16.0;
+const UNDER_HEADING: f64 = 8.0;
+
+/// Distance of lines, in sizes.
+pub const LINE: f64 = 1.35;
+
+/// Columns of facts in the head and in a block.
+const FACTS_IN_HEAD: usize = 5;
+const FACTS_IN_BLOCK: usize = 2;
+
+/// Pages as they fill.
+pub struct Flow<'a> {
+    pub fonts: &'a Fonts,
+    done: Vec<Group>,
+    page: Group,
+    /// Top of what comes next.
+    pub y: f64,
+}
+
+/// The pages of a plan's sheet.
+pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
+    let mut flow = Flow { fonts, done: Vec::new(), page: Group::new(), y: TOP };
+    flow.head(plan);
+    for block in content::blocks(plan) {
+        match &block {
+            Block::Why(text) => flow.paragraph(text, true),
+            Block::Diagram => {
+                let (drawing, height) = diagram::inline(plan)?;
+                flow.y += 8.0;
+                flow.picture(drawing, height);
+            }
+            Block::Cycle(title) => {
+                if let Some(strip) = gantt::inline(plan)? {
+                    flow.heading(title, "", gantt::HEIGHT);
+                    flow.picture(strip, gantt::HEIGHT);
+                }
+            }
+            Block::Table { title, units, rows, kind } => table::table(&mut flow, title, units, rows, *kind),
+            Block::Facts { title, pairs } => {
+                flow.heading(title, "", 40.0);
+                flow.facts(pairs, FACTS_IN_BLOCK);
+            }
+            Block::List { title, numbered, boxed, items } => flow.list(title, *numbered, *boxed, items),
+            Block::SignOff => table::sign_off(&mut flow),
+        }
+    }
+    flow.done.push(flow.page);
+    Ok(finished(plan, flow.done))
+}
+
+/// The pages with their footers.
+fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
+    let count = pages.len();
+    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 330.0);
+    let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 470.0);
+    let page = |(i, page): (usize, Group)| {
+        let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
+        let middle = shapes::text(PAGE_WIDTH / 2.0, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
+        let number = format!("page {} of {count}", i + 1);
+        let right = shapes::text(PAGE_WIDTH - LEFT, FOOTER, NOTE, "end", &number).set("fill", SOFT);
+        SVG::new()
+            .set("width", xy(PAGE_WIDTH))
+            .set("height", xy(PAGE_HEIGHT))
+            .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(PAGE_HEIGHT)))
+            .set("font-family", shapes::FONT)
+            .add(page)
+            .add(left)
+            .add(middle)
+            .add(right)
+            .to_string()
+    };
+    pages.into_iter().enumerate().map(page).collect()
+}
+
+impl Flow<'_> {
+    /// Adds to the page.
+    pub fn add(&mut self, node: impl svg::Node) {
+        let page = std::mem::replace(&mut self.page, Group::new());
+        self.page = page.add(node);
+    }
+
+    /// Goes to the next page where `height` does not fit any more. True when it did.
+    pub fn need(&mut self, height: f64) -> bool {
+        let full = self.y + height > BOTTOM && self.y > TOP;
+        if full {
+            self.done.push(std::mem::replace(&mut self.page, Group::new()));
+            self.y = TOP;
+        }
+        full
+    }
+
+    /// Text on one line.
+    pub fn text(&mut self, x: f64, base: f64, size: f64, style: Style, content: &str) {
+        let text = shapes::text(x, base, size, "start", content).set("fill", style.colour);
+        self.add(if style.bold { text.set("font-weight", "bold") } else { text });
+    }
+
+    fn head(&mut self, plan: &Plan) {
+        let about = content::head(plan);
+        let bold = Style { bold: true, colour: INK };
+        for line in self.fonts.wrap(&about.job, TITLE, true, WIDTH) {
+            self.text(LEFT, self.y + TITLE * 0.8, TITLE, bold, &line);
+            self.y += TITLE * 1.15;
+        }
+        self.y += 8.0;
+        let colour = if verdict::is_feasible(plan) { TRACE } else { LIMIT };
+        let badge = self.fonts.width(about.verdict, BODY, true) + 14.0;
+        self.add(shapes::rect(LEFT, self.y - 2.0, badge, BODY * LINE + 4.0).set("rx", "3").set("fill", colour));
+        self.text(LEFT + 7.0, self.y + BODY, BODY, Style { bold: true, colour: shapes::WHITE }, about.verdict);
+        for line in self.fonts.wrap(&about.summary, BODY, false, WIDTH - badge - 10.0) {
+            self.text(LEFT + badge + 10.0, self.y + BODY, BODY, Style::PLAIN, &line);
+            self.y += BODY * LINE;
+        }
+        self.y += 8.0;
+        self.facts(&about.facts, FACTS_IN_HEAD);
+    }
+
+    /// Keys over values, in columns.
+    fn facts(&mut self, pairs: &[(&'static str, String)], columns: usize) {
+        let column = WIDTH / columns as f64;
+        for row in pairs.chunks(columns) {
+            let lines: Vec<Vec<String>> =
+                row.iter().map(|(_, value)| self.fonts.wrap(value, BODY, false, column - 12.0)).collect();
+            let most = lines.iter().map(Vec::len).max().unwrap_or(1) as f64;
+            let height = NOTE * LINE + most * BODY * LINE + 3.0;
+            self.need(height);
+            for (i, ((key, _), lines)) in row.iter().zip(&lines).enumerate() {
+                let x = LEFT + i as f64 * column;
+                self.text(x, self.y + NOTE, NOTE, Style { bold: false, colour: SOFT }, key);
+                for (j, line) in lines.iter().enumerate() {
+                    let base = self.y + NOTE * LINE + BODY * (0.9 + LINE * j as f64);
+                    self.text(x, base, BODY, Style::PLAIN, line);
+                }
+            }
+            self.y += height;
+        }
+    }
+
+    /// A heading that stays with the first `after` units under it.
+    pub fn heading(&mut self, title: &str, note: &str, after: f64) {
+        let bold = Style { bold: true, colour: INK };
+        let width = self.fonts.width(title, HEADING, true);
+        let notes = self.fonts.wrap(note, NOTE, false, WIDTH - width - 10.0);
+        if !self.need(OVER_HEADING + HEADING * LINE + UNDER_HEADING + after) && self.y > TOP {
+            self.y += OVER_HEADING;
+        }
+        self.text(LEFT, self.y + HEADING, HEADING, bold, title);
+        for (i, line) in notes.iter().enumerate() {
+            let base = self.y + HEADING + NOTE * LINE * i as f64;
+            self.text(LEFT + width + 10.0, base, NOTE, Style { bold: false, colour: SOFT }, line);
+        }
+        self.y += HEADING * LINE + UNDER_HEADING + NOTE * LINE * (notes.len() as f64 - 1.0);
+    }
+
+    fn paragraph(&mut self, text: &str, bold: bool) {
+        self.y += 6.0;
+        for line in self.fonts.wrap(text, BODY, bold, WIDTH) {
+            self.need(BODY * LINE);
+            self.text(LEFT, self.y + BODY, BODY, Style { bold, colour: INK }, &line);
+            self.y += BODY * LINE;
+        }
+    }
+
+    fn list(&mut self, title: &str, numbered: bool, boxed: bool, items: &[String]) {
+        const INDENT: f64 = 26.0;
+        let lines: Vec<Vec<String>> =
+            items.iter().map(|item| self.fonts.wrap(item, BODY, false, WIDTH - INDENT)).collect();
+        let height = |lines: &[String]| lines.len() as f64 * BODY * LINE + 3.0;
+        self.heading(title, "", lines.first().map_or(0.0, |l| height(l)));
+        for (i, lines) in lines.iter().enumerate() {
+            self.need(height(lines));
+            if boxed {
+                let bar = shapes::rect(LEFT, self.y, 4.0, height(lines)).set("fill", LIMIT);
+                self.add(bar);
+            } else {
+                let mark = if numbered { format!("{}.", i + 1) } else { "•".to_string() };
+                self.text(LEFT + 4.0, self.y + BODY, BODY, Style::PLAIN, &mark);
+            }
+            let x = if boxed { LEFT + 14.0 } else { LEFT + INDENT };
+            for (j, line) in lines.iter().enumerate() {
+                self.text(x, self.y + BODY * (1.0 + LINE * j as f64), BODY, Style::PLAIN, line);
+            }
+            self.y += height(lines);
+        }
+    }
+
+    /// A picture as wide as a page, a little smaller where the rest of the page asks for it, or on the next page.
+    fn picture(&mut self, drawing: SVG, height: f64) {
+        let least = height * WIDTH / PAGE_WIDTH * 0.9;
+        self.need(least.min(BOTTOM - TOP));
+        let scale = (WIDTH / PAGE_WIDTH).min((BOTTOM - self.y) / height);
+        let (width, height) = (PAGE_WIDTH * scale, height * scale);
+        let placed = drawing
+            .set("x", xy(LEFT + (WIDTH - width) / 2.0))
+            .set("y", xy(self.y))
+            .set("width", xy(width))
+            .set("height", xy(height));
+        self.add(placed);
+        self.y += height;
+    }
+}
+
+/// How a text looks.
+#[derive(Debug, Clone, Copy)]
+pub struct Style {
+    pub bold: bool,
+    pub colour: &'static str,
+}
+
+impl Style {
+    pub const PLAIN: Style = Style { bold: false, colour: INK };
+}

@@ -1,0 +1,51 @@
+//! The sheet as a PDF: A4 landscape, its fonts embedded, nothing from outside. With the feature `pdf` only.
+//!
+//! Each page is an SVG document, so that the diagram and the tables go the same way; krilla writes them as text and
+//! paths that can be searched and copied.
+
+mod flow;
+mod fonts;
+mod table;
+
+use krilla::geom::Size;
+use krilla::metadata::Metadata;
+use krilla::page::PageSettings;
+use krilla::{Document, SerializeSettings};
+use krilla_svg::{SurfaceExt, SvgSettings};
+
+use super::ReportError;
+use super::content;
+use crate::job::plan::Plan;
+use fonts::Fonts;
+
+/// A4 landscape in points.
+const WIDTH_PT: f32 = 841.89;
+const HEIGHT_PT: f32 = 595.276;
+
+fn pdf_error(what: impl std::fmt::Display) -> ReportError {
+    ReportError::Pdf { message: what.to_string() }
+}
+
+/// The sheet as the bytes of a PDF file: the same for the same plan.
+///
+/// # Errors
+/// As [`plan_svg`](super::plan_svg), or when the PDF library fails.
+pub fn sheet_pdf(plan: &Plan) -> Result<Vec<u8>, ReportError> {
+    let fonts = Fonts::embedded()?;
+    let options = fonts.options();
+    let size = Size::from_wh(WIDTH_PT, HEIGHT_PT).ok_or_else(|| pdf_error("no page size"))?;
+    let mut document = Document::new_with(SerializeSettings::default());
+    for page in flow::pages(plan, &fonts)? {
+        let tree = usvg::Tree::from_str(&page, &options).map_err(pdf_error)?;
+        let mut on_page = document.start_page_with(PageSettings::new(size));
+        let mut surface = on_page.surface();
+        surface
+            .draw_svg(&tree, size, SvgSettings { embed_text: true, ..SvgSettings::default() })
+            .ok_or_else(|| pdf_error("a page cannot be drawn"))?;
+        surface.finish();
+        on_page.finish();
+    }
+    let title = format!("{}: set-up sheet", content::head(plan).job);
+    document.set_metadata(Metadata::new().title(title).language("en".to_string()).creator("spanhold".to_string()));
+    document.finish().map_err(|e| pdf_error(format!("{e:?}")))
+}

@@ -1,0 +1,148 @@
+//! What a browser makes of diagram and sheet: no text lies on another, none stands outside the page, no cell runs over, and
+//! print cuts no row.
+//!
+//! Looks at the stored plans of the demo jobs and at plans built by hand, one of sixty sections, with headless Chromium.
+//! Where there is none the test says so and passes, unless `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The pages stay in
+//! `target/tmp/rendered` to be looked at.
+
+#[path = "report/plans.rs"]
+mod plans;
+
+use serde_json::Value;
+use spanhold::job::plan::Plan;
+use spanhold::report::{plan_svg, sheet_html, tables};
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+const MEASURE: &str = include_str!("rendered/measure.html");
+
+fn stored() -> Vec<(String, Plan)> {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("plans");
+    let mut dirs: Vec<PathBuf> = std::fs::read_dir(root).expect("plans").map(|e| e.expect("readable").path()).collect();
+    dirs.sort();
+    let plan = |dir: PathBuf| {
+        let text = std::fs::read_to_string(dir.join("plan.json")).expect("plan.json");
+        let name = dir.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+        (name, serde_json::from_str(&text).expect("a plan"))
+    };
+    dirs.into_iter().map(plan).collect()
+}
+
+fn all() -> Vec<(String, Plan)> {
+    let by_hand = plans::all_plans().into_iter().map(|(name, plan)| (name.to_string(), plan));
+    stored().into_iter().chain(by_hand).collect()
+}
+
+/// Text inside a quoted attribute.
+fn attribute(text: &str) -> String {
+    text.replace('&', "&amp;").replace('"', "&quot;")
+}
+
+/// Chromium; none where it is not installed and not asked for.
+fn browser() -> Option<Command> {
+    let there = Command::new("chromium").arg("--version").output().is_ok_and(|o| o.status.success());
+    let needed = std::env::var_os("SPANHOLD_NEEDS_TOOLS").is_some();
+    assert!(there || !needed, "chromium is not installed");
+    there.then(|| Command::new("chromium"))
+}
+
+/// What the browser prints on its standard output.
+fn run(mut browser: Command, page: &Path, what: &str) -> String {
+    let profile = tempfile::tempdir().expect("a profile");
+    let quiet = [
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--allow-file-access-from-files",
+        "--no-pdf-header-footer",
+    ];
+    let run = browser
+        .args(quiet)
+        .arg(what)
+        .arg(format!("--user-data-dir={}", profile.path().display()))
+        .arg(format!("file://{}", page.display()))
+        .output()
+        .expect("chromium runs");
+    assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
+    String::from_utf8(run.stdout).expect("UTF-8")
+}
+
+fn folder() -> PathBuf {
+    let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("rendered");
+    std::fs::create_dir_all(&dir).expect("a folder for the pages");
+    dir
+}
+
+/// The text of every page of a PDF, its blanks squeezed line by line.
+fn printed_pages(pdf: &Path) -> Vec<String> {
+    let read = Command::new("pdftotext").args(["-layout", "-enc", "UTF-8"]).arg(pdf).arg("-").output();
+    let text = String::from_utf8(read.expect("pdftotext runs").stdout).expect("UTF-8");
+    let squeezed = |page: &str| {
+        page.lines().map(|l| l.split_whitespace().collect::<Vec<_>>().join(" ")).collect::<Vec<_>>().join("\n")
+    };
+    text.split('\u{c}').filter(|p| !p.trim().is_empty()).map(squeezed).collect()
+}
+
+/// The diagram and all of the head are on the first page; every row of the segments is whole on one page, under the head of
+/// its table.
+#[test]
+fn the_sheet_prints_on_a4_and_cuts_no_row() {
+    if browser().is_none() {
+        println!("chromium is not installed: nothing was printed");
+        return;
+    }
+    for (name, plan) in all().into_iter().filter(|(name, _)| ["feed-roller-shaft", "nasty"].contains(&name.as_str())) {
+        let (page, pdf) = (folder().join(format!("print-{name}.html")), folder().join(format!("print-{name}.pdf")));
+        std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
+        run(browser().expect("asked above"), &page, &format!("--print-to-pdf={}", pdf.display()));
+        let pages = printed_pages(&pdf);
+        let first = &pages[0];
+        assert!(
+            first.contains("place on the shaft, and turned length") && first.contains("sha256:"),
+            "{name}: {first}"
+        );
+        let rows: Vec<Vec<String>> = tables::segments(&plan).rows;
+        for row in &rows {
+            // Behind the name, which may take several lines.
+            let cells = row[1..].join(" ");
+            let on = pages.iter().filter(|p| p.contains(&cells)).collect::<Vec<_>>();
+            assert!(!on.is_empty(), "{name}: {cells} is on no page");
+            assert!(
+                on.iter().any(|p| p.contains("travels rev/min feed turning stage")),
+                "{name}: {cells} without its head"
+            );
+        }
+    }
+}
+
+#[test]
+fn no_text_lies_on_another_or_outside_its_page() {
+    let dir = folder();
+    let mut pages = String::new();
+    for (name, plan) in all() {
+        let (svg, sheet) = (plan_svg(&plan).expect("drawn"), sheet_html(&plan).expect("written"));
+        std::fs::write(dir.join(format!("{name}.svg")), &svg).expect("written");
+        std::fs::write(dir.join(format!("{name}.html")), &sheet).expect("written");
+        let inner = &svg[svg.find("<svg").expect("an element")..];
+        pages.push_str(&format!("<div class=\"page\" data-name=\"{name}.svg\">{inner}</div>\n"));
+        pages.push_str(&format!("<iframe data-name=\"{name}.html\" srcdoc=\"{}\"></iframe>\n", attribute(&sheet)));
+    }
+    let page = dir.join("measure.html");
+    std::fs::write(&page, MEASURE.replace("<!-- PAGES -->", &pages)).expect("written");
+    let Some(browser) = browser() else {
+        println!("chromium is not installed: nothing was measured");
+        return;
+    };
+    let dom = run(browser, &page, "--dump-dom");
+    let found = dom.split("<pre id=\"found\">").nth(1).and_then(|rest| rest.split("</pre>").next()).expect("a result");
+    let found = found.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
+    let found: Value = serde_json::from_str(&found).unwrap_or_else(|e| panic!("{e}: {found}"));
+    assert!(found["texts"].as_u64().is_some_and(|n| n > 800), "too few texts were measured: {}", found["texts"]);
+    let faults: Vec<String> = found["found"].as_array().expect("a list").iter().map(Value::to_string).collect();
+    assert!(faults.is_empty(), "{} faults:\n{}", faults.len(), faults.join("\n"));
+}
