@@ -13,8 +13,6 @@ use std::f64::consts::PI;
 
 /// Nodes closer than this are one node, mm. Below it an element would only add rounding.
 pub const MERGE_MM: f64 = 1e-6;
-/// Elements of one diameter whose lengths differ by less than this share are worked out once.
-const SAME_LENGTH: f64 = 1e-12;
 
 /// Elastic properties.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -101,16 +99,11 @@ impl Beam {
         let (mut k, mut m) = (BlockTri::zeros(n), BlockTri::zeros(n));
         let mut weight = vec![[0.0; 2]; n];
         let shear = material.shear_coefficient() * material.shear_modulus();
-        let mut last: Option<(f64, f64, Element)> = None;
         for i in 0..n.saturating_sub(1) {
             let length = points_mm[i + 1] - points_mm[i];
             let d = diameter_mm(0.5 * (points_mm[i + 1] + points_mm[i]));
-            let element = match last {
-                // An even stretch has elements of one length, to rounding.
-                Some((l, same, element)) if same == d && (l - length).abs() <= SAME_LENGTH * length => element,
-                _ => Element::new(material, shear, length, d),
-            };
-            last = Some((length, d, element));
+            // Worked out anew even where lengths repeat to rounding: one rounding error many times over adds up.
+            let element = Element::new(material, shear, length, d);
             element.add_to(&mut k, &mut m, i);
             weight[i][0] += element.weight[0];
             weight[i][1] += element.weight[1];
@@ -178,7 +171,7 @@ impl Element {
         // Shear parameter `Φ = 12 EI / (κ G A L²)`.
         let p = 12.0 * ei / (shear * area * l2);
         let one = 1.0 + p;
-        let k = ei / (one * l2 * l);
+        let k = ei / (one * l.powi(3));
         // `ρ A L / (1+Φ)²` and `ρ I / ((1+Φ)² L)`.
         let t = material.density_t_per_mm3 * area * l / (one * one);
         let r = material.density_t_per_mm3 * inertia / (one * one * l);
