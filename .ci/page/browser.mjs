@@ -226,10 +226,10 @@ await story('exports', demo, async ({ page }) => {
     const [download] = await Promise.all([page.waitForEvent('download'), work()]);
     return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
   };
-  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, json: /"verdict": "feasible"/ };
+  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, xlsx: /^PK/, json: /"verdict": "feasible"/ };
   for (const [format, start] of Object.entries(starts)) {
     const { name, text } = await saved(() => page.locator(`[data-export="${format}"]`).click());
-    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|json)$/);
+    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|xlsx|json)$/);
     assert.match(text, start, format);
   }
   const job = await saved(() => page.keyboard.press('Control+s'));
