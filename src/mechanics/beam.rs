@@ -169,7 +169,7 @@ impl Element {
         let ei = material.e_n_per_mm2 * inertia;
         let (l, l2) = (length, length * length);
         // Shear parameter `Φ = 12 EI / (κ G A L²)`.
-        let p = 12.0 * ei / (shear * area * l2);
+        let p = 12.0 * ei / (shear * area * l * l);
         let one = 1.0 + p;
         let k = ei / (one * l.powi(3));
         // `ρ A L / (1+Φ)²` and `ρ I / ((1+Φ)² L)`.
@@ -186,7 +186,7 @@ impl Element {
                 (-t * (13.0 / 420.0 + 3.0 * p / 40.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l,
                 (-t * (1.0 / 140.0 + p / 60.0 + p * p / 120.0) + r * (-1.0 / 30.0 - p / 6.0 + p * p / 6.0)) * l2,
             ],
-            weight: [0.5 * w * l, w * l2 / 12.0],
+            weight: [0.5 * w * l, w * l * l / 12.0],
         }
     }
 
