@@ -80,9 +80,12 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Vec<Section>, Vec<Diag>> {
     let mut rows: Rows = Vec::new();
     for record in reader.records() {
         let record = record.map_err(|e| vec![Diag::new(format!("{shown} is not readable as CSV: {e}"))])?;
-        // Empty lines are passed over by the reader; rows keep the number of their line.
-        let line = record.position().map_or(rows.len() + 1, |p| p.line() as usize);
-        rows.resize(line.saturating_sub(1).max(rows.len()), Vec::new());
+        // Empty lines are passed over by the reader, which tells where it was before them; rows keep the number of their
+        // line.
+        let start = record.position().map_or(0, |p| p.byte() as usize);
+        let empty = text[start..].bytes().take_while(|b| matches!(b, b'\n' | b'\r')).count();
+        let above = text[..start + empty].bytes().filter(|b| *b == b'\n').count();
+        rows.resize(above.max(rows.len()), Vec::new());
         rows.push(record.iter().map(|c| c.trim().to_owned()).collect());
     }
     sections(path, &rows)

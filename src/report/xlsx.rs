@@ -26,6 +26,9 @@ impl Cell<'_> {
     }
 }
 
+/// A sheet: its name, its heads, its rows.
+type Content<'a> = (&'a str, &'a [&'a str], Vec<Vec<Cell<'a>>>);
+
 /// The workbook's bytes; the same plan gives the same bytes.
 ///
 /// # Errors
@@ -36,7 +39,7 @@ pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
     // Without a date of its own a workbook carries the clock's, and no two are the same.
     let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
     book.set_properties(&DocProperties::new().set_title(&plan.job).set_creation_datetime(&date));
-    let sheets: [(&str, &[&str], Vec<Vec<Cell<'_>>>); 4] = [
+    let sheets: [Content<'_>; 4] = [
         ("stages", &STAGES, stages(plan)),
         ("segments", &SEGMENTS, segments(plan)),
         ("checks", &CHECKS, checks(plan)),

@@ -151,7 +151,7 @@ fn a_drawing_that_gives_no_shaft_is_told() {
         ("a.dxf", b"AC1032\0\0\0".to_vec(), "is a DWG file"),
         ("b.dxf", b"0\nSECTION\n2\nENTITIES\n0\nENDSEC\n0\nEOF\n".to_vec(), "holds no drawing"),
         ("c.dxf", b"this is no drawing".to_vec(), "cannot be read as DXF"),
-        ("d.dxf", half[..half.len() / 2].as_bytes().to_vec(), ""),
+        ("d.dxf", half.as_bytes()[..half.len() / 2].to_vec(), ""),
         ("e.dxf", half.replace("CONTOUR", "HATCH").into_bytes(), "no line that could be a contour"),
         ("f.dxf", open.into_bytes(), "the contour is open between ("),
         ("g.dwg", Vec::new(), "is a DWG file"),
