@@ -8,11 +8,14 @@ need() { # command, Debian package
 }
 need cc gcc
 need python3 python3
-# A browser to measure the diagram and the sheet in, the font they ask for first, and readers of the PDF.
+# The page is tested in a browser; diagram and sheet are measured in it, with the font they ask for first.
+need node nodejs
+need npm npm
 need chromium chromium
+[ -f /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
+# Readers of the PDF.
 need pdftotext poppler-utils
 need pdftoppm poppler-utils
-[ -f /usr/share/fonts/truetype/dejavu/DejaVuSans.ttf ] || missing+=(fonts-dejavu-core)
 need parallel parallel
 # Debian splits the virtual environments off; `import venv` works without them, `ensurepip` does not.
 if ! python3 -c 'import venv, ensurepip' >/dev/null 2>&1; then

@@ -1,17 +1,22 @@
-//! How long the parts of planning take: whole jobs, their proof, one state as a whole beam and in two halves, and the
-//! sequence program. See benches/README.md for how to read the numbers.
+//! How long the parts of planning take: states, arcs, the sequence program, placing, the proof, whole jobs, and how time grows with
+//! sections, station pitch and cores. See benches/README.md for how to read the numbers.
 
 use divan::{Bencher, black_box};
 use spanhold::job::Job;
 use spanhold::planner::Advice;
+use spanhold::planner::draft::Draft;
+use spanhold::planner::grips::lands;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::placing;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::best_way;
+use spanhold::planner::settle::Ground;
 use spanhold::planner::stations::{Grid, moments};
 use spanhold::process::span::{Front, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
-use spanhold::{input, planner, proof};
+use spanhold::{answer, input, planner, proof, spread};
+use std::fmt::Write;
 
 const JOBS: [&str; 6] =
     ["bobbin-spindle", "collared-rod", "drive-hub", "feed-roller-shaft", "probe-needle", "scanner-rail"];
@@ -68,6 +73,22 @@ fn state_as_a_whole_beam(bencher: Bencher) {
     bencher.bench(|| rig.answers(black_box(&STATE)).expect("held"));
 }
 
+/// The same without the critical speed, and whether it lies above a speed: what settling and the proof ask of most states.
+#[divan::bench]
+fn state_and_one_count(bencher: Bencher) {
+    let job = roller();
+    let rig = rig(&job);
+    bencher.bench(|| rig.posed(black_box(&STATE)).expect("held").swings_above(2000.0));
+}
+
+/// The receptance at the tool, mode by mode: what `chatter` asks where its bound does not settle it.
+#[divan::bench]
+fn state_receptance(bencher: Bencher) {
+    let job = roller();
+    let rig = rig(&job);
+    bencher.bench(|| rig.least_real_at_tool(black_box(&STATE)).expect("held"));
+}
+
 /// The answers that do not depend on speed, in two halves, for three places of the headstock: what the planner does.
 #[divan::bench]
 fn state_in_two_halves_for_three_headstocks(bencher: Bencher) {
@@ -99,4 +120,91 @@ fn sequence_within(bencher: Bencher, share: f64) {
         let net = builder.within(black_box(bound));
         best_way(&net, bound - builder.least_s()).expect("no defect")
     });
+}
+
+/// Everything that is known of the arcs of the feed roller with one collet: the looks at its states, and the least cost from everywhere.
+#[divan::bench(sample_count = 5)]
+fn arcs(bencher: Bencher) {
+    let job = roller();
+    let rig = rig(&job);
+    let segments = rig.segments().expect("it can be cut");
+    let tasks = rig.tasks();
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    bencher.bench_local(|| {
+        let looker = Looker::new(&rig, &segments, &grid, &tasks);
+        let runs = Runs::new(&looker);
+        Builder::new(&runs, Weights::default()).least_s()
+    });
+}
+
+/// The placing program of the feed roller, from its best way on the grid.
+#[divan::bench(sample_count = 5)]
+fn place(bencher: Bencher) {
+    let job = roller();
+    let rig = rig(&job);
+    let segments = rig.segments().expect("it can be cut");
+    let tasks = rig.tasks();
+    let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
+    let grid = Grid::new(&rig, &segments, &moments, &[]);
+    let looker = Looker::new(&rig, &segments, &grid, &tasks);
+    let runs = Runs::new(&looker);
+    let builder = Builder::new(&runs, Weights::default());
+    let net = builder.within(builder.least_s() * 1.001);
+    let way = best_way(&net, 0.001 * builder.least_s()).expect("no defect").expect("there is a way");
+    let draft = Draft::of(&way, &looker);
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
+    bencher
+        .bench_local(|| placing::place(&ground, &lands(&rig), draft.clone(), 4.0, f64::INFINITY).expect("no defect"));
+}
+
+/// Planned and proven, as the command does it.
+#[divan::bench(args = FEASIBLE, sample_count = 5)]
+fn planned_and_proven(bencher: Bencher, name: &str) {
+    let job = job(name);
+    bencher.bench(|| answer::answer(black_box(&job)).expect("no defect"));
+}
+
+/// A metre with so many sections: five seats to hold it by, and between them sections of two diameters.
+fn sections(count: usize) -> Job {
+    let mut text = String::from("shaft:\n  material: C45\n  sections:\n");
+    let between = (count - 5) / 5;
+    for _ in 0..5 {
+        text.push_str("    - {length: 60, diameter: 18, tolerance: h11}\n");
+        for i in 0..between {
+            let diameter = if i % 2 == 0 { 17.5 } else { 17.0 };
+            let _ = writeln!(text, "    - {{length: {}, diameter: {diameter}}}", 140.0 / between as f64);
+        }
+    }
+    text.push_str("  straightness: 0.3\nstock: {diameter: 25, tolerance: h8, bar_length: 3000}\n");
+    text.push_str("machine: machines/long-bed-32.yaml\n");
+    text.push_str("cutting: {tools: single, vc: 140, feed: 0.12, ap_max: 7, ap_finish: 0.25, speed_floor: 0.6}\n");
+    let demo = format!("{}/demo", env!("CARGO_MANIFEST_DIR"));
+    let job = input::read_job_text("sections.yaml", &text, demo.as_ref());
+    job.unwrap_or_else(|diags| panic!("{}", input::render(&diags)))
+}
+
+#[divan::bench(args = [10, 30, 100, 300, 1000], sample_count = 2)]
+fn grows_with_sections(bencher: Bencher, count: usize) {
+    let job = sections(count);
+    bencher.bench(|| answer::advised(black_box(&job), Advice::None).expect("no defect"));
+}
+
+#[divan::bench(args = [10, 5, 2, 1], sample_count = 2)]
+fn grows_with_pitch(bencher: Bencher, pitch_mm: u32) {
+    let mut job = roller();
+    job.limits.station_pitch_mm = f64::from(pitch_mm);
+    bencher.bench(|| answer::answer(black_box(&job)).expect("no defect"));
+}
+
+/// Sixteen feed rollers of slightly different station pitch, each planned and proven, on so many cores.
+#[divan::bench(args = [1, 2], sample_count = 2)]
+fn batch_on_cores(bencher: Bencher, cores: usize) {
+    let jobs: Vec<Job> = (0..16)
+        .map(|i| {
+            let mut job = roller();
+            job.limits.station_pitch_mm += 0.01 * f64::from(i);
+            job
+        })
+        .collect();
+    bencher.bench(|| spread::spread_on(cores, &jobs, |job, _| answer::answer(job).expect("no defect")));
 }

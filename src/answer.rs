@@ -24,7 +24,7 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::costs::find(job, plan.pace_s())?;
+        plan.limit_costs = planner::costs::find(job, plan.charged_s())?;
     }
     Ok(plan)
 }

@@ -51,9 +51,14 @@ pub fn breathe() {
 
 /// Works out something for everything in a list. `work` gets the thing and its index.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
+    spread_on(std::thread::available_parallelism().map_or(1, usize::from), list, work)
+}
+
+/// The same on so many cores at most.
+pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     let slots: Vec<Mutex<Option<T>>> = list.iter().map(|_| Mutex::new(None)).collect();
     let next = AtomicUsize::new(0);
-    let workers = std::thread::available_parallelism().map_or(1, usize::from).min(list.len().max(1));
+    let workers = cores.clamp(1, list.len().max(1));
     let halt = LISTENS_TO.with_borrow(Clone::clone);
     let ended: Vec<_> = std::thread::scope(|scope| {
         let work_through = || {

@@ -38,25 +38,19 @@ fn known_to_reader(file: File, way: &[String]) -> Vec<String> {
     let diags = match file {
         File::Readings => {
             // Set-ups are read when machine and bar are known.
-            let top = planted(&way[..way.len().min(1)]);
             let rest = "machine: ../machines/long-bed-32.yaml\nmaterial: C45\ndiameter: 22\n";
-            let text = match way.first().map(String::as_str) {
-                None => top,
-                Some("set_ups") if way.len() > 2 => {
-                    format!(
-                        "{rest}set_ups: [{{headstock: 80, front: 100, {}}}]",
-                        &planted(&way[2..])[1..].trim_end_matches('}')
-                    )
-                    .replace("qqqqqqqq: 1", "qqqqqqqq: 1}")
-                        + "]\n"
-                }
-                Some(key) => {
-                    let rest: String =
-                        rest.lines().filter(|l| !l.starts_with(&format!("{key}:"))).map(|l| format!("{l}\n")).collect();
-                    format!("{rest}{key}: {}", planted(&way[1..]))
-                }
+            let others = |key: &str| -> String {
+                rest.lines().filter(|l| !l.starts_with(key)).map(|l| format!("{l}\n")).collect()
             };
-            let text = text.replace("}]]\n", "}]}]\n");
+            let text = match way.first().map(String::as_str) {
+                None => planted(way),
+                Some("set_ups") => {
+                    let inner = planted(&way[2..]);
+                    let inner = inner.strip_prefix('{').and_then(|t| t.strip_suffix('}')).expect("a map");
+                    format!("{rest}set_ups: [{{headstock: 80, front: 100, {inner}}}]\n")
+                }
+                Some(key) => format!("{}{key}: {}\n", others(key), planted(&way[1..])),
+            };
             read_readings_text("r.yaml", &text, base).expect_err("planted")
         }
         _ => read_job_text("j.yaml", &planted(way), base).expect_err("planted"),

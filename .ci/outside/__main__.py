@@ -137,8 +137,9 @@ def main(program):
             or total("moments") < LEAST_MOMENTS:
         print("too little was looked at")
         return 1
-    good = not any(r["wrong"] for r in results)
-    return 0 if keep("outside.md", ledger(results, worst)) and good else 1
+    if any(r["wrong"] for r in results):
+        return 1
+    return 0 if keep("outside.md", ledger(results, worst)) else 1
 
 
 if __name__ == "__main__":

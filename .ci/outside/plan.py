@@ -61,7 +61,9 @@ class Recheck:
         lasts = [before[-1] if before else 0.0]
         if here:
             lasts = [t] if t <= low + SAME else lasts if t >= high - SAME else lasts + [t]
-        return [face + far - (t - last) for last in lasts]
+        # Where there is no plan its stages are told without re-grips: the headstock stands somewhere on its stroke.
+        nearest = 0.0 if self.plan["verdict"] == "feasible" else headstock["nearest"]
+        return [face + max(far - (t - last), nearest) for last in lasts]
 
     def rules(self):
         job, plan, machine = self.job, self.plan, self.job["machine"]

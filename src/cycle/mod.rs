@@ -228,7 +228,7 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
     let load_s = works.pace.bar_change_s;
     let steady_s = works.steady_s(AS_PLANNED);
     let bar_change_s = load_s / works.pace.pieces_per_bar;
-    let wait_s = (steady_s - headstock_s - bar_change_s).max(0.0);
+    let wait_s = if works.pace.overlaps { (steady_s - headstock_s - bar_change_s).max(0.0) } else { 0.0 };
     // Of two spindles side by side, the one that is done last decides.
     let (free_decides, counter_decides) = (first_s >= counter_s - SAME_S, counter_s >= first_s - SAME_S);
     let critical = |w: &Labelled| match w.side {
@@ -260,7 +260,8 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
         alone_s: run(&timed, &[0.0])[0].end_s,
         headstock_s,
         counter_spindle_s: sum(&[Side::Both, Side::Counter]),
-        hidden_s: counter_s - wait_s,
+        // A sum of nothing is -0, which would be printed.
+        hidden_s: counter_s - wait_s + 0.0,
         wait_s,
         spare_s: if works.pace.overlaps { (first_s - counter_s).max(0.0) } else { 0.0 },
         tool_changes: works.changes,

@@ -207,7 +207,10 @@ fn beside(found: &axis::Found, pieces: &[profile::Piece]) -> Vec<String> {
         let (z, r) = found.axis.of(p);
         pieces.iter().any(|piece| piece.z0 <= z && z <= piece.z1 && r.abs() <= piece.r0.max(piece.r1) + NEAR_MM / 10.0)
     };
-    let mut by_layer: BTreeMap<(&str, &str, bool), (usize, Point, Option<(f64, Point)>)> = BTreeMap::new();
+    // Kind, layer and whether inside; how many, where the first, and which end is nearest to the contour.
+    type Key<'a> = (&'a str, &'a str, bool);
+    type Told = (usize, Point, Option<(f64, Point)>);
+    let mut by_layer: BTreeMap<Key, Told> = BTreeMap::new();
     for segment in &found.rest {
         let within = inside(segment.a) && inside(segment.b);
         let entry = by_layer.entry((segment.entity, &segment.layer, within)).or_insert((0, segment.a, None));

@@ -150,7 +150,7 @@ fn letter(column: usize) -> String {
 }
 
 /// Factor to mm of the unit in a heading: `length (mm)`, `diameter [in]`; none where there is no unit.
-fn unit_of(heading: &str) -> (String, Option<Result<f64, String>>) {
+fn unit_of(heading: &str) -> (String, Option<Result<f64, ()>>) {
     let open = heading.find(['(', '[']).or_else(|| heading.rfind(',').or_else(|| heading.rfind(" in ").map(|i| i + 3)));
     let Some(open) = open else { return (heading.trim().to_lowercase(), None) };
     let name = heading[..open].trim().trim_end_matches(" in").to_lowercase();
@@ -161,7 +161,7 @@ fn unit_of(heading: &str) -> (String, Option<Result<f64, String>>) {
         "m" => Ok(1000.0),
         "in" | "inch" | "inches" | "\"" => Ok(25.4),
         "µm" | "um" | "μm" | "micron" | "microns" => Ok(0.001),
-        other => Err(other.to_owned()),
+        _ => Err(()),
     };
     (name, Some(factor))
 }
@@ -231,12 +231,9 @@ fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> Vec<O
         let factor = match (unit, column) {
             (None, _) => Some(1.0),
             (Some(Ok(f)), _) if lengths && f >= 1.0 => Some(f),
-            (Some(Ok(f)), Column::Roughness) if f == 0.001 => Some(1.0),
-            (Some(Err(words)), Column::Tolerance | Column::Name | Column::Kind | Column::Thread) => {
-                let _ = words;
-                Some(1.0)
-            }
-            (Some(Ok(f)), Column::Tolerance) if f == 1.0 => Some(1.0),
+            (Some(Ok(0.001)), Column::Roughness) | (Some(Ok(1.0)), Column::Tolerance) => Some(1.0),
+            // Words in brackets behind a heading of words: `name (as on the drawing)`.
+            (Some(Err(_)), Column::Tolerance | Column::Name | Column::Kind | Column::Thread) => Some(1.0),
             _ => None,
         };
         if factor.is_none() {

@@ -61,7 +61,7 @@ fn written(value: &str) -> String {
         let [only] = &root.entries[..] else { return false };
         only.start == 4 && only.end == text.len() - 1
     });
-    if one { value.to_owned() } else { quoted(value) }
+    if one && !value.chars().any(char::is_control) { value.to_owned() } else { quoted(value) }
 }
 
 fn quoted(value: &str) -> String {
@@ -312,7 +312,7 @@ limits:
         let root = tree("job", TEXT).unwrap_or_else(|d| panic!("{d}"));
         let at = TEXT.find("taper").unwrap_or(0);
         assert_eq!(root.way_to(at), way("shaft.sections.2.taper"));
-        assert_eq!(root.way_to(at + 11), way("shaft.sections.2.taper.1"));
+        assert_eq!(root.way_to(at + 12), way("shaft.sections.2.taper.1"));
         assert_eq!(root.way_to(0), Vec::new());
     }
 }

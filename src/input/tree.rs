@@ -92,8 +92,15 @@ impl Entry {
 
 fn entry(source: &Arc<Source>, key: Option<(&Spanned<Node>, String)>, node: &Spanned<Node>) -> Entry {
     let place = place_of(source, &node.referenced);
-    let start = place.start;
-    let from = key.as_ref().map_or(start, |(key, _)| place_of(source, &key.referenced).start);
+    let key_place = key.as_ref().map(|(key, _)| place_of(source, &key.referenced));
+    let nothing = matches!(node.value, Node::Null) && raw(source, &node.referenced).is_empty();
+    // Nothing stands nowhere; what is written for it belongs behind the colon.
+    let behind_key = key_place.as_ref().filter(|_| nothing).and_then(|key| {
+        let colon = source.text.get(key.end..)?.find(':')?;
+        Some(key.end + colon + 1)
+    });
+    let start = behind_key.unwrap_or(place.start);
+    let from = key_place.map_or(start, |key| key.start);
     let entries: Vec<Entry> = match &node.value {
         Node::Map(entries) => entries
             .iter()

@@ -42,7 +42,7 @@ impl Sym2 {
     }
 
     /// Whether both eigenvalues are positive. False for NaN, so that nothing that is not a number ever passes.
-    fn is_positive(self) -> bool {
+    pub fn is_positive(self) -> bool {
         self.det() > 0.0 && self.a > 0.0
     }
 
@@ -185,6 +185,58 @@ impl BlockTri {
         (count, last)
     }
 
+    /// Eliminates all blocks but the last of `K - σ M` as long as it is positive definite; none where it is not, and then an eigenvalue
+    /// of `K x = λ M x` lies below `σ`. What is left at the last block is to be judged with what it is joined to.
+    pub fn condense_above(&self, m: &BlockTri, shift: f64) -> Option<Sym2> {
+        let shifted = |i: usize| {
+            let (k, w) = (self.diag[i], m.diag[i]);
+            Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c }
+        };
+        let mut p = shifted(0);
+        for (i, (ke, me)) in self.upper.iter().zip(&m.upper).enumerate() {
+            let det = p.det();
+            if !(det > 0.0 && p.a > 0.0) {
+                return None;
+            }
+            let coupling: Mat2 = std::array::from_fn(|j| ke[j] - shift * me[j]);
+            let d = 1.0 / det;
+            p = shifted(i + 1).minus(congruence(&coupling, Sym2 { a: p.c * d, b: -p.b * d, c: p.a * d }));
+        }
+        Some(p)
+    }
+
+    /// Whether no eigenvalue of `K x = λ M x` lies below `shift`. `self` is `K`.
+    pub fn swings_above(&self, m: &BlockTri, shift: f64) -> bool {
+        self.condense_above(m, shift).is_some_and(Sym2::is_positive)
+    }
+
+    /// Solves `(K - σ M) x = v` in place, without pivoting: fit for inverse iteration, whose result is checked by other means.
+    pub fn solve_shifted(&self, m: &BlockTri, shift: f64, v: &mut [[f64; 2]]) {
+        let n = self.len();
+        let mut inverses: Vec<Sym2> = Vec::with_capacity(n);
+        let coupling = |i: usize| -> Mat2 { std::array::from_fn(|j| self.upper[i][j] - shift * m.upper[i][j]) };
+        for i in 0..n {
+            let (k, w) = (self.diag[i], m.diag[i]);
+            let mut p = Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c };
+            if i > 0 {
+                let e = coupling(i - 1);
+                p = p.minus(congruence(&e, inverses[i - 1]));
+                let y = inverses[i - 1].times(v[i - 1]);
+                v[i][0] -= e[0] * y[0] + e[2] * y[1];
+                v[i][1] -= e[1] * y[0] + e[3] * y[1];
+            }
+            inverses.push(p.nudged().inverse());
+        }
+        for i in (0..n).rev() {
+            if i + 1 < n {
+                let (e, x) = (coupling(i), v[i + 1]);
+                v[i][0] -= e[0] * x[0] + e[1] * x[1];
+                v[i][1] -= e[2] * x[0] + e[3] * x[1];
+            }
+            v[i] = inverses[i].times(v[i]);
+        }
+    }
+
     /// Number of eigenvalues of `K x = σ M x` below `shift = σ`; stops counting at `enough`. `self` is `K`.
     pub fn eigenvalues_below(&self, m: &BlockTri, shift: f64, enough: usize) -> usize {
         let (count, last) = self.condense_shifted(m, shift, enough);
@@ -282,6 +334,11 @@ impl Factor<'_> {
             *x = self.last.times(*x);
         }
         self.condensed.back(v);
+    }
+
+    /// The diagonal blocks of the inverse from a block on; zeros in front of it.
+    pub fn inverse_diagonal_from(&self, from: usize) -> Vec<Sym2> {
+        self.condensed.inverse_diagonal_joined(self.beyond, from)
     }
 
     /// The diagonal blocks of the inverse.

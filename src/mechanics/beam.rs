@@ -102,13 +102,13 @@ impl Beam {
         for i in 0..n.saturating_sub(1) {
             let length = points_mm[i + 1] - points_mm[i];
             let d = diameter_mm(0.5 * (points_mm[i + 1] + points_mm[i]));
+            // Worked out anew even where lengths repeat to rounding: one rounding error many times over adds up.
             let element = Element::new(material, shear, length, d);
             element.add_to(&mut k, &mut m, i);
-            let w = material.density_t_per_mm3 * element.area * GRAVITY_MM_PER_S2;
-            weight[i][0] += 0.5 * w * length;
-            weight[i][1] += w * length * length / 12.0;
-            weight[i + 1][0] += 0.5 * w * length;
-            weight[i + 1][1] -= w * length * length / 12.0;
+            weight[i][0] += element.weight[0];
+            weight[i][1] += element.weight[1];
+            weight[i + 1][0] += element.weight[0];
+            weight[i + 1][1] -= element.weight[1];
         }
         let beam = Beam { x_mm: points_mm.clone(), stiffness: k, mass: m, weight };
         beam.with_springs(springs)
@@ -152,55 +152,56 @@ impl Beam {
     }
 }
 
-/// One two-node Timoshenko element.
+/// One two-node Timoshenko element: entries of its stiffness and its mass.
+#[derive(Clone, Copy)]
 struct Element {
-    length: f64,
-    area: f64,
-    /// `EI / ((1+Φ) L³)`.
-    k: f64,
-    /// Shear parameter `Φ = 12 EI / (κ G A L²)`.
-    phi: f64,
-    /// `ρ A L / (1+Φ)²`.
-    translation: f64,
-    /// `ρ I / ((1+Φ)² L)`.
-    rotation: f64,
+    /// `12 k`, `6 k L`, `(4 + Φ) k L²`, `(2 - Φ) k L²` with `k = EI / ((1+Φ) L³)`.
+    stiff: [f64; 4],
+    /// Entries 11, 12, 22, 13, 14, 24.
+    mass: [f64; 6],
+    /// Its weight at either node, N and N·mm.
+    weight: [f64; 2],
 }
 
 impl Element {
     fn new(material: &Elastic, shear: f64, length: f64, diameter: f64) -> Element {
         let (area, inertia) = (area_mm2(diameter), inertia_mm4(diameter));
         let ei = material.e_n_per_mm2 * inertia;
-        let phi = 12.0 * ei / (shear * area * length * length);
-        let one = 1.0 + phi;
+        let (l, l2) = (length, length * length);
+        // Shear parameter `Φ = 12 EI / (κ G A L²)`.
+        let p = 12.0 * ei / (shear * area * l * l);
+        let one = 1.0 + p;
+        let k = ei / (one * l.powi(3));
+        // `ρ A L / (1+Φ)²` and `ρ I / ((1+Φ)² L)`.
+        let t = material.density_t_per_mm3 * area * l / (one * one);
+        let r = material.density_t_per_mm3 * inertia / (one * one * l);
+        let w = material.density_t_per_mm3 * area * GRAVITY_MM_PER_S2;
         Element {
-            length,
-            area,
-            k: ei / (one * length.powi(3)),
-            phi,
-            translation: material.density_t_per_mm3 * area * length / (one * one),
-            rotation: material.density_t_per_mm3 * inertia / (one * one * length),
+            stiff: [12.0 * k, 6.0 * l * k, (4.0 + p) * l2 * k, (2.0 - p) * l2 * k],
+            mass: [
+                t * (13.0 / 35.0 + 0.7 * p + p * p / 3.0) + r * 1.2,
+                (t * (11.0 / 210.0 + 11.0 * p / 120.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l,
+                (t * (1.0 / 105.0 + p / 60.0 + p * p / 120.0) + r * (2.0 / 15.0 + p / 6.0 + p * p / 3.0)) * l2,
+                t * (9.0 / 70.0 + 0.3 * p + p * p / 6.0) - r * 1.2,
+                (-t * (13.0 / 420.0 + 3.0 * p / 40.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l,
+                (-t * (1.0 / 140.0 + p / 60.0 + p * p / 120.0) + r * (-1.0 / 30.0 - p / 6.0 + p * p / 6.0)) * l2,
+            ],
+            weight: [0.5 * w * l, w * l * l / 12.0],
         }
     }
 
     fn add_to(&self, k: &mut BlockTri, m: &mut BlockTri, i: usize) {
-        let (l, p) = (self.length, self.phi);
-        let l2 = l * l;
+        let [k11, k12, k22, k24] = self.stiff;
         let (front, rear) = k.diag.split_at_mut(i + 1);
-        front[i].a += 12.0 * self.k;
-        front[i].b += 6.0 * l * self.k;
-        front[i].c += (4.0 + p) * l2 * self.k;
-        rear[0].a += 12.0 * self.k;
-        rear[0].b -= 6.0 * l * self.k;
-        rear[0].c += (4.0 + p) * l2 * self.k;
-        k.upper[i] = [-12.0 * self.k, 6.0 * l * self.k, -6.0 * l * self.k, (2.0 - p) * l2 * self.k];
+        front[i].a += k11;
+        front[i].b += k12;
+        front[i].c += k22;
+        rear[0].a += k11;
+        rear[0].b -= k12;
+        rear[0].c += k22;
+        k.upper[i] = [-k11, k12, -k12, k24];
 
-        let (t, r) = (self.translation, self.rotation);
-        let m11 = t * (13.0 / 35.0 + 0.7 * p + p * p / 3.0) + r * 1.2;
-        let m12 = (t * (11.0 / 210.0 + 11.0 * p / 120.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l;
-        let m22 = (t * (1.0 / 105.0 + p / 60.0 + p * p / 120.0) + r * (2.0 / 15.0 + p / 6.0 + p * p / 3.0)) * l2;
-        let m13 = t * (9.0 / 70.0 + 0.3 * p + p * p / 6.0) - r * 1.2;
-        let m14 = (-t * (13.0 / 420.0 + 3.0 * p / 40.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l;
-        let m24 = (-t * (1.0 / 140.0 + p / 60.0 + p * p / 120.0) + r * (-1.0 / 30.0 - p / 6.0 + p * p / 6.0)) * l2;
+        let [m11, m12, m22, m13, m14, m24] = self.mass;
         let (front, rear) = m.diag.split_at_mut(i + 1);
         front[i].a += m11;
         front[i].b += m12;

@@ -6,6 +6,7 @@
 
 use super::cutting::Cut;
 use super::modes::Mode;
+use super::receptance::Share;
 
 /// Cutting stiffness a mm of depth that a radial motion meets, `kc q cos²`, N/mm².
 pub fn radial_cutting_stiffness(cut: &Cut, in_plane_share: f64) -> f64 {
@@ -38,7 +39,13 @@ pub struct LeastReal {
 /// stiff, as is usual, would lift the curve and can hide its minimum where the tool stands next to a support and the
 /// low modes hardly move there. So the value is never too small; add modes until `left_out` is.
 pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f64) -> LeastReal {
-    let parts: Vec<(f64, f64)> = modes.iter().map(|m| (m.omega, m.shape[node][0].powi(2))).collect();
+    let shares: Vec<Share> = modes.iter().map(|m| Share { omega: m.omega, per_t: m.shape[node][0].powi(2) }).collect();
+    least_real_of(&shares, static_mm_per_n, damping)
+}
+
+/// The same from what the node sees of each mode.
+pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> LeastReal {
+    let parts: Vec<(f64, f64)> = shares.iter().map(|s| (s.omega, s.per_t)).collect();
     let in_modes: f64 = parts.iter().map(|(w, g)| g / (w * w)).sum();
     let left_out = least_real_bound((static_mm_per_n - in_modes).max(0.0), damping);
     let real = |w: f64| {

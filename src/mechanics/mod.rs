@@ -10,5 +10,6 @@ pub mod cutting;
 pub mod drilling;
 pub mod modes;
 pub mod overhang;
+pub mod receptance;
 pub mod shaving;
 pub mod threading;

@@ -81,6 +81,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         plan: None,
         summary: None,
         drawing: None,
+        strip: None,
         outline: None,
     };
     let job = match read {
@@ -98,6 +99,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         centre: drawn.centre,
         bar_half: drawn.bar_half,
     });
+    answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
     answer.outline = Some(Outline { hold_mm: plan.layout.collet_hold_mm, parted_mm: job.parted_at_mm() });
     answer.summary = Some(report::verdict::summary(&plan));
     answer.plan = Some(Arc::unwrap_or_clone(plan));

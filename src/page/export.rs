@@ -13,14 +13,18 @@ use crate::job::plan::Plan;
 use crate::planner::Defect;
 use crate::report;
 
+/// Type of a workbook.
+const WORKBOOK: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 /// How a plan is written: its name in the path, the type, the ending of the file, and the writer.
 type Writer = fn(&Plan) -> Result<Vec<u8>, String>;
 
 /// All of them.
-const FORMATS: [(&str, &str, &str, Writer); 5] = [
+const FORMATS: [(&str, &str, &str, Writer); 6] = [
     ("sheet", "text/html; charset=utf-8", "html", |p| text(report::sheet_html(p))),
     ("svg", "image/svg+xml", "svg", |p| text(report::plan_svg(p))),
     ("csv", "text/csv; charset=utf-8", "csv", |p| Ok(report::stages_csv(p).into_bytes())),
+    ("xlsx", WORKBOOK, "xlsx", |p| report::plan_xlsx(p).map_err(|e| e.to_string())),
     ("text", "text/plain; charset=utf-8", "txt", |p| Ok(report::plan_text(p).into_bytes())),
     ("json", "application/json", "json", |p| serde_json::to_vec_pretty(p).map_err(|e| e.to_string())),
 ];
@@ -29,11 +33,11 @@ fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
     drawn.map(String::into_bytes).map_err(|e| e.to_string())
 }
 
-/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, the text, or everything as JSON.
+/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or everything as JSON.
 #[utoipa::path(
     post,
     path = "/export/{format}",
-    params(("format" = String, Path, description = "`sheet`, `svg`, `csv`, `text` or `json`")),
+    params(("format" = String, Path, description = "`sheet`, `svg`, `csv`, `xlsx`, `text` or `json`")),
     request_body = Texts,
     responses((status = 200, body = String, content_type = "application/octet-stream"), (status = 404, body = Problem),
         (status = 422, body = Problem))

@@ -78,7 +78,7 @@ pub async fn openapi() -> Response {
     path = "/plan",
     request_body = Texts,
     responses((status = 200, body = Planned), (status = 400, body = Problem), (status = 413, body = Problem),
-        (status = 500, body = Problem), (status = 503, body = Problem))
+        (status = 422, body = Problem), (status = 500, body = Problem), (status = 503, body = Problem))
 )]
 pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
     let texts = match body(asked) {

@@ -119,6 +119,8 @@ pub struct Planned {
     pub summary: Option<String>,
     /// The diagram.
     pub drawing: Option<Drawing>,
+    /// Both spindles in time, an SVG element; none without a plan.
+    pub strip: Option<String>,
     /// Name and hold of every collet of the machine, and the largest diameters, for drawing it.
     pub outline: Option<Outline>,
 }

@@ -86,3 +86,66 @@ impl Desk {
         plans.truncate(PLANS_KEPT);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::input::Named;
+    use crate::spread::breathe;
+
+    fn run<T>(story: impl Future<Output = T>) -> T {
+        let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
+        runtime.expect("a runtime").block_on(story)
+    }
+
+    fn desk() -> Desk {
+        Desk::new(Start { job: Named { name: "job.yaml".into(), text: String::new() }, machine: None })
+    }
+
+    #[test]
+    fn a_defect_of_one_answer_is_not_the_end_of_the_others() {
+        run(async {
+            let desk = desk();
+            let nothing: Vec<u8> = Vec::new();
+            let failed = desk.work(move || nothing[0]).await.map_err(|response| response.status());
+            assert_eq!(failed, Err(StatusCode::INTERNAL_SERVER_ERROR));
+            assert!(desk.work(|| 7).await.is_ok_and(|n| n == 7));
+        });
+    }
+
+    #[test]
+    fn work_ends_when_nobody_waits_for_it_any_more() {
+        run(async {
+            let desk = desk();
+            let held = Arc::new(());
+            for _ in 0..AT_ONCE {
+                let mine = Arc::clone(&held);
+                let endless = desk.work::<()>(move || {
+                    let _mine = mine;
+                    loop {
+                        breathe();
+                    }
+                });
+                assert!(tokio::time::timeout(Duration::from_millis(20), endless).await.is_err());
+            }
+            while Arc::strong_count(&held) > 1 {
+                tokio::time::sleep(Duration::from_millis(5)).await;
+            }
+            assert!(desk.work(|| 7).await.is_ok(), "their places are free again");
+        });
+    }
+
+    #[test]
+    fn plans_are_kept_up_to_a_number() {
+        let desk = desk();
+        let plan = crate::answer::advised(
+            &crate::input::read_job_text("job.yaml", crate::input::TEMPLATE, ".".as_ref()).expect("a job"),
+            crate::planner::Advice::None,
+        );
+        let plan = Arc::new(plan.expect("a plan"));
+        for i in 0..PLANS_KEPT + 1 {
+            desk.keep(i.to_string(), Arc::clone(&plan));
+        }
+        assert!(desk.kept("0").is_none() && desk.kept("1").is_some());
+    }
+}

@@ -16,7 +16,7 @@ use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
 
 /// States in the chart's trace are no closer than this share of the whole length.
-const TRACE_POINTS: f64 = 400.0;
+pub const TRACE_POINTS: f64 = 400.0;
 /// Moments of a stage at which the modes behind `chatter` are worked out for the plan, beside the worst by its bound.
 const CHATTER_MOMENTS: usize = 16;
 
@@ -140,7 +140,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         margin_at,
         optimality,
         time_s,
-        trace: trace(ground, settled),
+        trace: trace(settled),
         stages,
         ..blank(rig, Verdict::Feasible)
     };
@@ -351,21 +351,13 @@ fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
         .collect()
 }
 
-fn trace(ground: &Ground<'_>, settled: &Settled) -> Vec<TracePoint> {
-    let spacing = ground.rig.job.parted_at_mm() / TRACE_POINTS;
+fn trace(settled: &Settled) -> Vec<TracePoint> {
     let mut points: Vec<TracePoint> = Vec::new();
-    let mut last = (usize::MAX, f64::NEG_INFINITY);
-    for (i, look) in settled.looks.iter().enumerate() {
+    for look in settled.looks.iter().filter(|l| l.traced) {
         let Some(piece) = look.piece else { continue };
-        let ends = settled.looks.get(i + 1).is_none_or(|n| n.piece != look.piece);
-        let t = look.state.turned_mm;
-        if piece == last.0 && t - last.1 < spacing && !ends {
-            continue;
-        }
-        last = (piece, t);
         let Some(top) = look.findings.iter().max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) else { continue };
         points.push(TracePoint {
-            turned_mm: t,
+            turned_mm: look.state.turned_mm,
             stage: look.stage + 1,
             rpm: settled.pieces[piece].rpm,
             check: top.check.into(),

@@ -24,7 +24,7 @@ struct Works {
 /// Time of the plan of a job, s; none when there is none.
 pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, Effort::Feasible, &[])? {
-        Answer::Found(plan) => Some(plan.pace_s()),
+        Answer::Found(plan) => Some(plan.charged_s()),
         Answer::Blocked(_) => None,
     })
 }

@@ -8,7 +8,7 @@
 //! Only arcs that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
-use super::runs::{Pair, Runs};
+use super::runs::{Grips, Pair, Runs};
 use super::settle::Ground;
 use super::stations::Grid;
 use super::wishes;
@@ -92,6 +92,15 @@ struct Pattern {
     cost_s: f64,
 }
 
+/// A stage from a station to another as far as it does not depend on the last re-grip.
+struct Onward {
+    j: usize,
+    fed_to_mm: f64,
+    /// Least time of a stage without a re-grip inside, with what the first adds, s.
+    run_s: f64,
+    pair: Pair,
+}
+
 /// Builds networks over the runs of one collet.
 pub struct Builder<'a> {
     runs: &'a Runs<'a>,
@@ -102,7 +111,11 @@ pub struct Builder<'a> {
     hand_over_s: f64,
     stroke_mm: f64,
     /// Least cost from a node to the part-off, as far as known without working out states in doubt.
-    least: HashMap<Node, f64>,
+    least: Vec<Vec<f64>>,
+    /// The least of each row.
+    least_at: Vec<f64>,
+    /// What a re-grip inside at a station costs besides itself: its line, and the overhead of a travel cut in two, s.
+    split_s: Vec<f64>,
 }
 
 impl<'a> Builder<'a> {
@@ -119,19 +132,23 @@ impl<'a> Builder<'a> {
             shared_s: machine.shared_regrip_s(),
             hand_over_s,
             stroke_mm: machine.headstock.stroke_mm,
-            least: HashMap::new(),
+            least: vec![Vec::new(); runs.looker.grid.len()],
+            least_at: vec![f64::INFINITY; runs.looker.grid.len()],
+            split_s: Vec::new(),
         };
+        builder.split_s = (0..builder.grid.len()).map(|m| builder.split_s(m)).collect();
         builder.look_back();
         builder
     }
 
     /// Least cost of any plan, as far as known; infinite when there is surely none.
     pub fn least_s(&self) -> f64 {
-        self.least.get(&(0, 0)).copied().unwrap_or(f64::INFINITY)
+        self.least_of((0, 0))
     }
 
     fn look_back(&mut self) {
         let last = self.grid.last();
+        self.least_at[last] = 0.0;
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
             crate::spread::breathe();
             let regrips: Vec<usize> = match i {
@@ -140,31 +157,49 @@ impl<'a> Builder<'a> {
                     .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
                     .collect(),
             };
+            let stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
             // A stage that begins with a re-grip costs the same wherever the last one was.
-            let shared = if i > 0 { self.shared_s + self.least_stage(i, i) } else { f64::INFINITY };
+            let shared = if i > 0 { self.shared_s + self.least_stage(i, i, &stages) } else { f64::INFINITY };
+            let mut row = vec![f64::INFINITY; i + 1];
             for l in regrips {
-                let best = if l == i && i > 0 { shared - self.shared_s } else { shared.min(self.least_stage(i, l)) };
-                if best.is_finite() {
-                    self.least.insert((i, l), best);
-                }
+                let stage = |l| self.least_stage(i, l, &stages);
+                row[l] = if l == i && i > 0 { shared - self.shared_s } else { shared.min(stage(l)) };
             }
+            self.least_at[i] = row.iter().copied().fold(f64::INFINITY, f64::min);
+            self.least[i] = row;
         }
     }
 
+    fn onward(&self, i: usize, j: usize, pair: &Pair) -> Onward {
+        let plain = Pattern { regrips: Vec::new(), cost_s: 0.0 };
+        let cut_s = self.least_run_s(i, j, pair, &plain);
+        let run_s = self.stage_s(i, j) + plain.cost_s + cut_s + self.first_s(i, j, cut_s);
+        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, pair: *pair }
+    }
+
     /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`.
-    fn least_stage(&self, i: usize, l: usize) -> f64 {
+    fn least_stage(&self, i: usize, l: usize, stages: &[Onward]) -> f64 {
         let mut best = f64::INFINITY;
-        for (j, pair) in self.runs.from(i) {
-            let mut patterns = Vec::new();
-            if i > 0 {
-                self.late_regrips(i, j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
-            } else {
-                patterns = self.patterns((i, l), j);
+        let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
+        let mut patterns = Vec::new();
+        for on in stages {
+            if self.stage_s(i, on.j) + self.runs.full_s(i, on.j).min(on.run_s) + self.least_at[on.j] > best + 1e-6 {
+                continue;
             }
-            for pattern in patterns {
-                let run_s = self.least_run_s(i, j, pair, &pattern);
-                let stage = self.stage_s(i, j) + pattern.cost_s + run_s + self.first_s(i, j, run_s);
-                for (end, extra) in self.ends(j, *pattern.regrips.last().unwrap_or(&l), i) {
+            if on.fed_to_mm <= reach {
+                for (end, extra) in self.ends(on.j, l, i).into_iter().flatten() {
+                    best = best.min(on.run_s + extra + self.least_from(end));
+                }
+                continue;
+            }
+            if i == 0 {
+                // Nothing holds the front yet, so the headstock may not open.
+                continue;
+            }
+            self.late_regrips(i, on.j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
+            for pattern in patterns.drain(..) {
+                let stage = self.stage_s(i, on.j) + pattern.cost_s + self.least_run_s(i, on.j, &on.pair, &pattern);
+                for (end, extra) in self.ends(on.j, *pattern.regrips.last().unwrap_or(&l), i).into_iter().flatten() {
                     best = best.min(stage + extra + self.least_from(end));
                 }
             }
@@ -172,21 +207,30 @@ impl<'a> Builder<'a> {
         best
     }
 
+    fn least_of(&self, (i, l): Node) -> f64 {
+        self.least[i].get(l).copied().unwrap_or(f64::INFINITY)
+    }
+
+    /// What a re-grip inside a stage costs at a station besides itself, s.
+    fn split_s(&self, m: usize) -> f64 {
+        if m == 0 || m >= self.grid.last() {
+            return 0.0;
+        }
+        let full = |i, j| self.runs.full_s(i, j);
+        self.grid.stations[m].penalty_s + (full(m - 1, m) + full(m, m + 1) - full(m - 1, m + 1)).max(0.0)
+    }
+
     fn least_from(&self, node: Node) -> f64 {
-        if node.0 == self.grid.last() { 0.0 } else { self.least.get(&node).copied().unwrap_or(f64::INFINITY) }
+        if node.0 == self.grid.last() { 0.0 } else { self.least_of(node) }
     }
 
     /// Nodes a stage that ends at `j` may lead to, with what the re-grip at the end costs.
-    fn ends(&self, j: usize, regrip: usize, i: usize) -> Vec<(Node, f64)> {
+    fn ends(&self, j: usize, regrip: usize, i: usize) -> [Option<(Node, f64)>; 2] {
         if j == self.grid.last() {
             // One node for the part-off, wherever the last re-grip was.
-            return vec![((j, 0), 0.0)];
+            return [Some(((j, 0), 0.0)), None];
         }
-        let mut ends = vec![((j, regrip), 0.0)];
-        if i > 0 {
-            ends.push(((j, j), self.shared_s));
-        }
-        ends
+        [Some(((j, regrip), 0.0)), (i > 0).then_some(((j, j), self.shared_s))]
     }
 
     /// What a stage costs besides its run and re-grips: the hand-over it begins with, and the line its end leaves.
@@ -205,10 +249,7 @@ impl<'a> Builder<'a> {
     /// full speed stands.
     fn least_run_s(&self, i: usize, j: usize, pair: &Pair, pattern: &Pattern) -> f64 {
         let full = self.full_s(i, j, pattern);
-        if pair.sure.is_some() || self.inner(i, pattern).next().is_some() {
-            return full;
-        }
-        pair.doubtful.iter().map(|(_, s)| *s).fold(f64::INFINITY, f64::min)
+        if pair.sure || self.inner(i, pattern).next().is_some() { full } else { pair.doubtful_s }
     }
 
     fn inner<'p>(&self, i: usize, pattern: &'p Pattern) -> impl Iterator<Item = usize> + 'p {
@@ -251,13 +292,13 @@ impl<'a> Builder<'a> {
             return;
         }
         let mut cheapest = f64::INFINITY;
+        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(j);
         // Backwards: the latest place, then earlier ones only where they cost less: a line on a surface, or the overhead
         // of a travel cut in two.
-        for m in (i.max(last) + 1..j).rev() {
+        for m in (i.max(last) + 1..within).rev() {
             let station = &self.grid.stations[m];
-            let split_s = self.runs.full_s(m - 1, m) + self.runs.full_s(m, m + 1) - self.runs.full_s(m - 1, m + 1);
-            let costs_s = station.penalty_s + split_s.max(0.0);
-            if station.turned_mm > reach || !station.stop.allowed() || costs_s >= cheapest - 1e-9 {
+            let costs_s = self.split_s[m];
+            if !station.stop.allowed() || costs_s >= cheapest - 1e-9 {
                 continue;
             }
             cheapest = costs_s;
@@ -273,11 +314,11 @@ impl<'a> Builder<'a> {
 
     /// The network of all plans that cost at most `bound`.
     pub fn within(&self, bound: f64) -> Network {
-        self.grown(bound, |node| self.least_from(node)).0
+        self.grown(bound, |node| self.least_from(node), |j| self.least_at[j]).0
     }
 
     /// Grows the network from the start; `ahead` is what a node still costs at least.
-    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64) -> (Network, Vec<usize>) {
+    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64, least_at: impl Fn(usize) -> f64) -> (Network, Vec<usize>) {
         // With no bound at all, places that surely lead nowhere still stay out.
         let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
@@ -292,16 +333,21 @@ impl<'a> Builder<'a> {
                     continue;
                 }
                 for (j, pair) in self.runs.from(i) {
+                    // No way to make the re-grips is cheaper than to have none.
+                    let least = reached + self.stage_s(i, j) + self.runs.full_s(i, j);
+                    if least + least_at(j) > bound + 1e-6 {
+                        continue;
+                    }
                     for pattern in self.patterns(node, j) {
                         let fixed = reached + self.stage_s(i, j) + pattern.cost_s;
                         let regrip = *pattern.regrips.last().unwrap_or(&node.1);
-                        let hope = self.ends(j, regrip, i).into_iter().map(|(end, s)| s + ahead(end));
+                        let hope = self.ends(j, regrip, i).into_iter().flatten().map(|(end, s)| s + ahead(end));
                         let hope = hope.fold(f64::INFINITY, f64::min);
                         let run_s = self.least_run_s(i, j, pair, &pattern);
                         if hopeless(fixed + run_s + self.first_s(i, j, run_s) + hope) {
                             continue;
                         }
-                        for (end, arc) in self.stages(from, node, j, pair, &pattern) {
+                        for (end, arc) in self.stages(from, node, j, &pattern) {
                             if hopeless(reached + arc.cost + ahead(end)) {
                                 continue;
                             }
@@ -327,11 +373,11 @@ impl<'a> Builder<'a> {
     /// Everything the start can reach, whether or not it leads to the part-off, with the hand-overs made up to each node
     /// where their number is bounded.
     pub fn within_reach(&self) -> (Network, Vec<usize>) {
-        self.grown(f64::INFINITY, |_| 0.0)
+        self.grown(f64::INFINITY, |_| 0.0, |_| 0.0)
     }
 
     /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones.
-    fn stages(&self, from: usize, (i, l): Node, j: usize, pair: &Pair, pattern: &Pattern) -> Vec<(Node, Arc)> {
+    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern) -> Vec<(Node, Arc)> {
         let base = self.stage_s(i, j) + pattern.cost_s;
         let regrip = *pattern.regrips.last().unwrap_or(&l);
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
@@ -343,13 +389,18 @@ impl<'a> Builder<'a> {
             regrip_at_end: at_end,
             margin,
         };
-        let plain_end = self.ends(j, regrip, i)[0].0;
-        if let Some((grip, margin)) = pair.sure {
-            return vec![(plain_end, arc(self.full_s(i, j, pattern), 0.0, grip, margin, false))];
-        }
+        let plain_end = if j == self.grid.last() { (j, 0) } else { (j, regrip) };
+        let grips = self.runs.grips(i, j);
+        let doubtful = match &*grips {
+            Grips::Sure(grip, margin) => {
+                let whole = arc(self.full_s(i, j, pattern), 0.0, *grip, *margin, false);
+                return vec![(plain_end, whole)];
+            }
+            Grips::Doubtful(grips) => grips,
+        };
         // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
         let mut best: [Option<(Node, Arc)>; 2] = [None, None];
-        for (grip, _) in &pair.doubtful {
+        for grip in doubtful {
             let Some((run_s, margin)) = self.exact_stage((i, l), j, *grip, pattern) else { continue };
             let share =
                 |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };

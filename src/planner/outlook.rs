@@ -4,6 +4,7 @@
 //! headstock stands; samples over its range tell. Only states in between are worked out for the very place (`exact`),
 //! and only when a plan that could be the best runs through them.
 
+use super::demand::Demand;
 use super::grips;
 use super::stations::Grid;
 use crate::process::checks::{self, PASSES_UP_TO, View, bore, whip};
@@ -15,12 +16,14 @@ use std::cell::{OnceCell, RefCell};
 use std::collections::HashMap;
 
 /// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
-const SAMPLE_GUARD: f64 = 0.002;
+pub const SAMPLE_GUARD: f64 = 0.002;
 /// Where the samples at both ends of the headstock's range stay below this share, the middle needs no look.
-const AT_EASE: f64 = 0.85;
+pub const AT_EASE: f64 = 0.85;
 /// Steps of the bisection that finds how far above what is needed the critical speed lies: its result is a safe one, and
 /// five steps make it fine enough to rank plans that are equally fast.
 const RANKING_STEPS: usize = 5;
+/// Ranking looks no farther than this many times what is needed.
+pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
 
@@ -47,6 +50,19 @@ struct Sample {
 /// A state that fails whatever is done.
 const HOPELESS: Sample = Sample { base: [checks::MOST_SHARE; 2], share: [checks::MOST_SHARE; 2], cap_rpm: [0.0; 2] };
 
+/// How far outside the samples a value between them may lie.
+pub(super) fn guard(low: f64, high: f64) -> f64 {
+    SAMPLE_GUARD * high + 0.5 * (high - low)
+}
+
+/// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
+/// it differs from the first) asks for at its speed, rev/min.
+pub(super) struct Seen {
+    pub(super) front: Front,
+    pub(super) rears: Vec<std::rc::Rc<Option<Rear>>>,
+    pub(super) sides: [Option<(f64, Vec<Demand>)>; 2],
+}
+
 /// How a state looks over all places of the headstock.
 #[derive(Debug, Clone, Copy)]
 pub struct Outlook {
@@ -61,7 +77,7 @@ pub struct Outlook {
 }
 
 /// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
-type Remembered = RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
+pub(super) type Remembered = RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
 /// Looks at states of one rig, each once.
 pub struct Looker<'a> {
@@ -75,12 +91,22 @@ pub struct Looker<'a> {
     pub tasks: &'a [Task],
     /// Noses tried; the index one past the last is the free front.
     pub noses: Vec<f64>,
-    ranks: bool,
-    cells: Vec<OnceCell<Vec<Sample>>>,
+    pub(super) ranks: bool,
+    /// By grip, from the first station it can be held at.
+    pub(super) rows: Vec<Row>,
     exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
     rears: RefCell<HashMap<u64, std::rc::Rc<Option<Rear>>>>,
-    drills: Remembered,
-    releases: Remembered,
+    pub(super) drills: Remembered,
+    pub(super) releases: Remembered,
+}
+
+/// What is known of the states of one grip, by station from `first` on.
+pub(super) struct Row {
+    pub(super) first: usize,
+    pub(super) glances: OnceCell<Vec<OnceCell<[Outlook; 2]>>>,
+    outlooks: RefCell<HashMap<usize, [Outlook; 2]>>,
+    pub(super) releases: OnceCell<Vec<OnceCell<[f64; 2]>>>,
+    pub(super) len: usize,
 }
 
 impl<'a> Looker<'a> {
@@ -98,7 +124,15 @@ impl<'a> Looker<'a> {
         ranks: bool,
     ) -> Looker<'a> {
         let noses = grips::noses(rig, grid, &grips::lands(rig));
-        let cells = (0..(noses.len() + 1) * grid.len()).map(|_| OnceCell::new()).collect();
+        let travel = rig.job.machine.counter_spindle.as_ref().map_or(0.0, |c| c.farthest_mm) - rig.gap_mm();
+        let row = |nose: Option<&f64>| {
+            let (from, to) = nose.map_or((0.0, rig.job.machine.headstock.stroke_mm), |g| (*g, g + travel));
+            let first = grid.stations.partition_point(|s| s.turned_mm < from - 1.0);
+            let end = grid.stations.partition_point(|s| s.turned_mm <= to + 1.0);
+            let len = end.saturating_sub(first);
+            Row { first, len, glances: OnceCell::new(), outlooks: RefCell::default(), releases: OnceCell::new() }
+        };
+        let rows = noses.iter().map(Some).chain([None]).map(row).collect();
         Looker {
             ranks,
             rig,
@@ -106,7 +140,7 @@ impl<'a> Looker<'a> {
             grid,
             tasks,
             noses,
-            cells,
+            rows,
             exact: RefCell::default(),
             rears: RefCell::default(),
             drills: RefCell::default(),
@@ -125,12 +159,12 @@ impl<'a> Looker<'a> {
     }
 
     /// Headstock place at a station when the last re-grip was at a turned length, mm.
-    fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
+    pub(super) fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
         self.rig.job.machine.headstock.farthest_mm() - (self.grid.at(station) - last_regrip_mm)
     }
 
     /// A state of a station, grip and headstock place.
-    fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
+    pub(super) fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
         State {
             turned_mm: self.grid.at(station),
             counter: Counter::of(self.noses.get(grip).copied()),
@@ -139,7 +173,7 @@ impl<'a> Looker<'a> {
     }
 
     /// Places of the headstock that are looked at: the free front has one, a grip up to three over the range.
-    fn places(&self, grip: usize, station: usize) -> Vec<f64> {
+    pub(super) fn places(&self, grip: usize, station: usize) -> Vec<f64> {
         let far = self.headstock_mm(station, self.grid.at(station));
         let near =
             self.headstock_mm(station, (self.grid.at(station) - self.rig.job.machine.headstock.stroke_mm).max(0.0));
@@ -152,71 +186,97 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// Samples of a state for several places of the headstock.
-    fn samples(&self, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
-        let turned = self.grid.at(station);
-        let counter = Counter::of(self.noses.get(grip).copied());
-        let front = Front::new(self.rig, turned, counter);
+    /// A state for several places of the headstock; none where nothing holds it at one of them.
+    pub(super) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+        let front = Front::new(self.rig, self.grid.at(station), Counter::of(self.noses.get(grip).copied()));
+        self.seen(front, grip, station, places)
+    }
+
+    pub(super) fn seen(&self, front: Front, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
         let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
         if held.len() < rears.len() {
-            return vec![HOPELESS; places.len()];
+            return None;
         }
-        let still = front.still(&held);
+        let still: Vec<Still> = front.still(&held).into_iter().collect::<Option<_>>()?;
         let last = self.grid.segment.len() - 1;
         let pieces = [station.saturating_sub(1), station.min(last)];
-        let mut samples = vec![HOPELESS; places.len()];
-        for (side, piece) in pieces.into_iter().enumerate() {
-            let index = self.grid.segment[piece];
-            if side == 1 && index == self.grid.segment[pieces[0]] {
-                // Both sides cut the same segment.
-                for s in &mut samples {
-                    (s.base[1], s.share[1], s.cap_rpm[1]) = (s.base[0], s.share[0], s.cap_rpm[0]);
-                }
-                continue;
-            }
+        let segments = pieces.map(|p| self.grid.segment[p]);
+        let side = |index: usize| {
             let segment = &self.segments[index];
             let rpm = self.rig.segment_rpm(segment, self.grips(grip));
-            self.side(&front, &held, &still, (grip, station, places), segment, rpm, |i, base, share, cap| {
-                (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
-            });
+            (rpm, self.demands(&still, (grip, station, places), segment))
+        };
+        let first = side(segments[0]);
+        // Most stations have the same segment on both sides.
+        let second = (segments[1] != segments[0]).then(|| side(segments[1]));
+        Some(Seen { front, rears, sides: [Some(first), second] })
+    }
+
+    /// Samples of a state for several places of the headstock.
+    fn samples(&self, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
+        match self.view(grip, station, places) {
+            Some(seen) => self.sampled(&seen, places.len()),
+            None => vec![HOPELESS; places.len()],
+        }
+    }
+
+    fn sampled(&self, seen: &Seen, places: usize) -> Vec<Sample> {
+        let held: Vec<&Rear> = seen.rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+        let mut samples = vec![HOPELESS; places];
+        for (side, work) in seen.sides.iter().enumerate() {
+            match work {
+                Some((rpm, demands)) => self.side(&seen.front, &held, demands, *rpm, |i, base, share, cap| {
+                    (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
+                }),
+                None => {
+                    for s in &mut samples {
+                        (s.base[1], s.share[1], s.cap_rpm[1]) = (s.base[0], s.share[0], s.cap_rpm[0]);
+                    }
+                }
+            }
         }
         samples
     }
 
-    fn rear(&self, headstock_mm: f64) -> std::rc::Rc<Option<Rear>> {
+    /// What a state asks of its critical speed, for each place of the headstock.
+    fn demands(
+        &self,
+        still: &[Still],
+        (grip, station, places): (usize, usize, &[f64]),
+        segment: &Segment,
+    ) -> Vec<Demand> {
+        let limits = &self.rig.job.limits;
+        let demand = |(s, place): (&Still, &f64)| {
+            // `chatter` may look at the whole bar, so the headstock stands where it really does.
+            let state = self.state(grip, station, *place);
+            let answers = self.as_answers(&state, s);
+            let room = bore::room_mm(self.rig, &state);
+            Demand {
+                base: self.base_share(&state, &answers, segment),
+                whirl: limits.whirl_ratio,
+                whip: whip::bow_mm(self.rig, &state, &answers) / limits.whip_mm,
+                bore: room.map_or(0.0, |r| if r > 0.0 { s.bore_sag_mm / r } else { checks::MOST_SHARE }),
+            }
+        };
+        still.iter().zip(places).map(demand).collect()
+    }
+
+    pub(super) fn rear(&self, headstock_mm: f64) -> std::rc::Rc<Option<Rear>> {
         let mut rears = self.rears.borrow_mut();
         rears.entry(headstock_mm.to_bits()).or_insert_with(|| Rear::new(self.rig, headstock_mm).into()).clone()
     }
 
     /// One side of a state: base share, share at full speed, and cap for each place of the headstock.
-    #[allow(clippy::too_many_arguments)]
     fn side(
         &self,
         front: &Front,
         rears: &[&Rear],
-        still: &[Option<Still>],
-        (grip, station, places): (usize, usize, &[f64]),
-        segment: &Segment,
+        demands: &[Demand],
         rpm: f64,
         mut put: impl FnMut(usize, f64, f64, f64),
     ) {
-        let limits = &self.rig.job.limits;
         let floor = self.rig.job.cutting.speed_floor;
-        let mut demands = Vec::with_capacity(still.len());
-        for (s, place) in still.iter().zip(places) {
-            let Some(s) = s else { return };
-            // `chatter` may look at the whole bar, so the headstock stands where it really does.
-            let state = self.state(grip, station, *place);
-            let answers = self.as_answers(&state, s);
-            let room = bore::room_mm(self.rig, &state);
-            demands.push(Demand {
-                base: self.base_share(&state, &answers, segment),
-                whirl: limits.whirl_ratio,
-                whip: whip::bow_mm(self.rig, &state, &answers) / limits.whip_mm,
-                bore: room.map_or(0.0, |r| if r > 0.0 { s.bore_sag_mm / r } else { checks::MOST_SHARE }),
-            });
-        }
         let needed = |share: f64| demands.iter().map(|d| d.needed_rpm(rpm, share)).fold(0.0, f64::max);
         let above = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), rears);
         if !self.ranks {
@@ -233,7 +293,7 @@ impl<'a> Looker<'a> {
         if passes.iter().all(|p| *p) {
             // How far above? Only as far as it can matter: below the base share nothing changes.
             let base = demands.iter().map(|d| d.base).fold(0.0, f64::max);
-            let (mut known, mut open) = (full, needed(base).min(50.0 * full));
+            let (mut known, mut open) = (full, needed(base).min(MOST_ABOVE * full));
             if open > known && above(open).iter().all(|p| *p) {
                 known = open;
             }
@@ -302,22 +362,29 @@ impl<'a> Looker<'a> {
         still.filter_map(|c| (c.find)(&view)).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
-    fn cell(&self, grip: usize, station: usize) -> &[Sample] {
-        self.cells[grip * self.grid.len() + station].get_or_init(|| {
-            let places = self.places(grip, station);
-            let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
-            let ends = self.samples(grip, station, &[far, near]);
-            if ends.iter().all(|s| s.share.iter().all(|u| *u <= AT_EASE)) {
-                return ends;
-            }
-            [ends, self.samples(grip, station, &[middle])].concat()
-        })
+    /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.
+    fn cell(&self, grip: usize, station: usize) -> Vec<Sample> {
+        let places = self.places(grip, station);
+        let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
+        let ends = self.samples(grip, station, &[far, near]);
+        if ends.iter().all(|s| s.share.iter().all(|u| *u <= AT_EASE)) {
+            return ends;
+        }
+        [ends, self.samples(grip, station, &[middle])].concat()
     }
 
-    /// How a state looks for the piece on one side of it.
+    /// How a state looks for the piece on one side of it, its margin with it.
     pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
+        if let Some(known) = self.rows[grip].outlooks.borrow().get(&station) {
+            return known[side as usize];
+        }
         let samples = self.cell(grip, station);
-        let side = side as usize;
+        let found = [0, 1].map(|side| self.of_samples(grip, station, side, &samples));
+        self.rows[grip].outlooks.borrow_mut().insert(station, found);
+        found[side as usize]
+    }
+
+    fn of_samples(&self, grip: usize, station: usize, side: usize, samples: &[Sample]) -> Outlook {
         let rpm = self.rpm(grip, station, side);
         let range = |value: &dyn Fn(&Sample) -> f64| {
             samples.iter().map(value).fold((f64::INFINITY, 0.0f64), |(lo, hi), v| (lo.min(v), hi.max(v)))
@@ -325,8 +392,7 @@ impl<'a> Looker<'a> {
         let (share_low, share_high) = range(&|s| s.share[side]);
         let (base_low, base_high) = range(&|s| s.base[side]);
         let (cap_low, cap_high) = range(&|s| s.cap_rpm[side].min(rpm));
-        let guard =
-            |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
+        let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { guard(low, high) };
         let hopeful_rpm = cap_high + guard(cap_low, cap_high);
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,
@@ -359,103 +425,5 @@ impl<'a> Looker<'a> {
         let passes = sample.base[side] <= PASSES_UP_TO && sample.cap_rpm[side] >= floor;
         // Slowed down just as far as needed, a state uses all of its limit.
         passes.then(|| (sample.cap_rpm[side], sample.share[side].min(1.0)))
-    }
-
-    /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
-    /// one a re-grip at a station gives.
-    pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        let here = self.grid.stations[station].tasks.iter().map(|i| (*i, self.grid.at(station)));
-        let on = self.grid.beyond.iter().copied().filter(|_| station == self.grid.last());
-        let due: Vec<(usize, f64)> = here.chain(on).collect();
-        if due.is_empty() {
-            return [0.0; 2];
-        }
-        self.remembered(&self.drills, (grip, station, regrip), |h| {
-            let mut worst: f64 = 0.0;
-            for (task, turned_mm) in &due {
-                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
-                // Bar that is fed on brings the headstock nearer.
-                let headstock_mm = h - (turned_mm - self.grid.at(station));
-                let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
-                let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
-                worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
-            }
-            worst
-        })
-    }
-
-    /// Smallest and largest share of `release` when the collet opens at a station.
-    pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
-        let front = OnceCell::new();
-        self.remembered(&self.releases, (grip, station, regrip), |h| {
-            let open = Counter::Open { nose_mm };
-            let front = front.get_or_init(|| Front::new(self.rig, self.grid.at(station), open));
-            let dropped = self.rear(h).as_ref().as_ref().and_then(|rear| front.sag_at_mm(rear, nose_mm));
-            dropped.map_or(checks::MOST_SHARE, |mm| mm / self.rig.job.limits.release_mm)
-        })
-    }
-
-    fn remembered(
-        &self,
-        memory: &Remembered,
-        key: (usize, usize, Option<usize>),
-        share: impl Fn(f64) -> f64,
-    ) -> [f64; 2] {
-        if let Some(known) = memory.borrow().get(&key) {
-            return *known;
-        }
-        let (grip, station, regrip) = key;
-        let places = match regrip {
-            Some(l) => vec![self.headstock_mm(station, self.grid.at(l))],
-            None => self.places(grip, station),
-        };
-        let shares: Vec<f64> = places.into_iter().map(share).collect();
-        let low = shares.iter().copied().fold(f64::INFINITY, f64::min);
-        let high = shares.iter().copied().fold(0.0, f64::max);
-        let guard = if shares.len() == 1 { 0.0 } else { SAMPLE_GUARD * high + 0.5 * (high - low) };
-        let range = [low - guard, high + guard];
-        memory.borrow_mut().insert(key, range);
-        range
-    }
-
-    /// Shares of `torque`, `push` and `back` for a last grip, the largest.
-    pub fn last_grip(&self, grip: usize) -> f64 {
-        let Some(nose) = self.noses.get(grip) else { return 0.0 };
-        let torque = checks::torque::find(self.rig, *nose).map_or(0.0, |f| f.utilisation);
-        let back = match checks::back::find(self.rig, *nose) {
-            Ok(found) => found.map_or(0.0, |f| f.utilisation),
-            Err(_) => checks::MOST_SHARE,
-        };
-        let push = checks::push::back(self.rig, *nose).map_or(0.0, |f| f.utilisation);
-        torque.max(back).max(push)
-    }
-}
-
-/// What a state asks of its critical speed.
-struct Demand {
-    /// Largest share of the checks that no slowing helps.
-    base: f64,
-    /// Largest ratio of speed to critical speed.
-    whirl: f64,
-    /// Shares of whip and bore at rest.
-    whip: f64,
-    bore: f64,
-}
-
-impl Demand {
-    /// Critical speed needed so that no speed-dependent check uses more than a share of its limit; infinite where none
-    /// is enough.
-    fn needed_rpm(&self, rpm: f64, share: f64) -> f64 {
-        let grown = |rest: f64| if rest < share { rpm / (1.0 - rest / share).sqrt() } else { f64::INFINITY };
-        (rpm / (self.whirl * share)).max(grown(self.whip)).max(grown(self.bore))
-    }
-
-    /// Largest share of all checks at a speed, for a critical speed.
-    fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
-        let ratio = rpm / critical_rpm;
-        let whip = whip::grown(self.whip, rpm, critical_rpm);
-        let bore = whip::grown(self.bore, rpm, critical_rpm);
-        self.base.max(ratio / self.whirl).max(whip).max(bore)
     }
 }

@@ -82,7 +82,7 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
     }
     let names: Vec<Place> = places.iter().map(|p| p.0).collect();
     let mut best = draft;
-    let mut margin = ground.settle(&best, settle_mm).margin();
+    let mut margin = ground.judge(&best, settle_mm).margin();
     let mut reach = FIRST_REACH_MM;
     for _ in 0..ROUNDS {
         let Some(moved) = step(ground, &best, &places, reach)? else { break };
@@ -90,7 +90,7 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
         if farthest < SETTLED_MM {
             break;
         }
-        let settled = ground.settle(&moved, settle_mm);
+        let settled = ground.judge(&moved, settle_mm);
         if settled.margin() > margin + BETTER && settled.run_s <= most_s {
             margin = settled.margin();
             best = moved;

@@ -1,28 +1,52 @@
 //! Runs: travel from one station to another under one grip, without asking yet where the headstock re-grips.
 //!
-//! For every pair of stations the planner knows the time at full speed, a grip that surely holds all the way (the one
-//! with the largest margin), and the grips that may hold, with a time they cannot beat.
+//! For every pair of stations the planner knows the time at full speed, whether a grip surely holds all the way, and else a time that no
+//! grip that may hold can beat. Which grips these are, and how safe, is worked out for the few pairs that can lie on a plan near the best.
 
 use super::outlook::{Looker, Side};
 use super::stations::divisible;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
+use std::cell::RefCell;
+use std::collections::HashMap;
+use std::rc::Rc;
 
 /// What is known of the travel between two stations.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Clone, Copy)]
 pub struct Pair {
-    /// The sure grip with the largest margin, and that margin.
-    pub sure: Option<(usize, f64)>,
-    /// Grips that may hold: grip and a time no place of the headstock beats, s.
-    pub doubtful: Vec<(usize, f64)>,
+    /// Whether a grip surely holds.
+    pub sure: bool,
+    /// Where none does: a time that no grip that may hold, at no place of the headstock, beats, s; infinite where none may.
+    pub doubtful_s: f64,
 }
 
 impl Pair {
+    const HOPELESS: Pair = Pair { sure: false, doubtful_s: f64::INFINITY };
+
     /// Whether no grip can hold.
     pub fn is_hopeless(&self) -> bool {
-        self.sure.is_none() && self.doubtful.is_empty()
+        !self.sure && self.doubtful_s == f64::INFINITY
     }
+}
+
+/// The grips of the travel between two stations.
+#[derive(Debug, Clone)]
+pub enum Grips {
+    /// The sure grip with the largest margin, and that margin.
+    Sure(usize, f64),
+    /// Those that may hold.
+    Doubtful(Vec<usize>),
+}
+
+/// What is known of a piece between two neighbouring stations under a grip.
+#[derive(Debug, Clone, Copy)]
+struct Piece {
+    dead: bool,
+    sure: bool,
+    cap_rpm: f64,
+    /// The margin is no larger than this.
+    most_margin: f64,
 }
 
 /// All runs of one collet.
@@ -36,6 +60,8 @@ pub struct Runs<'a> {
     cutting: [Vec<f64>; 2],
     /// Overheads of whole segments up to each segment, s.
     overhead: Vec<f64>,
+    /// Grips of the pairs that were asked for.
+    grips: RefCell<HashMap<(usize, usize), Rc<Grips>>>,
 }
 
 impl<'a> Runs<'a> {
@@ -53,31 +79,33 @@ impl<'a> Runs<'a> {
         for (i, s) in segments.iter().enumerate() {
             overhead.push(overhead[i] + rig.piece_time(s, s.length_mm(), true, f64::INFINITY).overhead_s);
         }
-        let mut runs = Runs { looker, free: Vec::new(), gripped: vec![Vec::new(); grid.len()], cutting, overhead };
+        let gripped = vec![Vec::new(); grid.len()];
+        let mut runs = Runs { looker, free: Vec::new(), gripped, cutting, overhead, grips: RefCell::default() };
         let mut free = Vec::new();
         runs.walk(0, looker.free(), &mut free);
         runs.free = free;
-        let (Some(counter), gap) = (&rig.job.machine.counter_spindle, rig.gap_mm()) else { return runs };
-        for i in 1..grid.last() {
-            if !grid.borders(i) {
-                continue;
-            }
+        for i in (1..grid.last()).filter(|i| grid.borders(*i)) {
             let mut row = Vec::new();
-            let (farthest, nearest) = (grid.at(i) + gap - counter.farthest_mm, grid.at(i) + gap - counter.nearest_mm);
-            let first = looker.noses.partition_point(|g| *g < farthest - SAME_MM);
-            for grip in first..looker.noses.len() {
-                let nose = looker.noses[grip];
-                if !rig.job.wishes.allow_nose(grid.at(i), nose) {
-                    continue;
-                }
-                if nose > nearest + SAME_MM || nose > grid.at(i) + SAME_MM {
-                    break;
-                }
+            // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
+            for grip in runs.noses_at(i).rev() {
                 runs.walk(i, grip, &mut row);
             }
             runs.gripped[i] = row;
         }
         runs
+    }
+
+    /// Grips that the counter-spindle can take at a station and the wishes allow.
+    fn noses_at(&self, i: usize) -> impl DoubleEndedIterator<Item = usize> {
+        let (l, at_mm) = (self.looker, self.looker.grid.at(i));
+        let travel = l.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
+        let range = travel.map_or(0..0, |(nearest_mm, farthest_mm)| {
+            let (farthest, nearest) = (at_mm + l.rig.gap_mm() - farthest_mm, at_mm + l.rig.gap_mm() - nearest_mm);
+            let first = l.noses.partition_point(|g| *g < farthest - SAME_MM);
+            let end = l.noses.partition_point(|g| *g <= nearest + SAME_MM && *g <= at_mm + SAME_MM);
+            first..end.max(first)
+        });
+        range.filter(move |grip| l.rig.job.wishes.allow_nose(at_mm, l.noses[*grip]))
     }
 
     /// The stations a run from `i` may end at, with what is known.
@@ -99,65 +127,151 @@ impl<'a> Runs<'a> {
         l.rig.segment_rpm(&l.segments[l.grid.segment[piece]], gripped)
     }
 
-    /// Walks from station `i` with a grip as far as states may hold, entering each station a stage may end at.
-    fn walk(&self, i: usize, grip: usize, row: &mut Vec<Pair>) {
-        let (l, grid) = (self.looker, self.looker.grid);
+    /// How far the counter-spindle, or the free front's headstock, lets a grip go, mm.
+    fn limit_mm(&self, grip: usize) -> f64 {
+        let l = self.looker;
         let machine = &l.rig.job.machine;
-        let gripped = l.grips(grip);
-        let limit = match (&machine.counter_spindle, l.noses.get(grip)) {
+        match (&machine.counter_spindle, l.noses.get(grip)) {
             (Some(counter), Some(nose)) => nose + counter.farthest_mm - l.rig.gap_mm(),
             _ => machine.headstock.stroke_mm,
-        };
-        let last_share = l.last_grip(grip);
-        let mut clock = Clock::new(l, i, gripped);
-        let (mut sure, mut margin) = (true, f64::INFINITY);
-        for k in i..grid.last() {
+        }
+    }
+
+    /// What is known of the piece behind station `k` under a grip.
+    fn piece(&self, grip: usize, k: usize) -> Piece {
+        let l = self.looker;
+        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
+        // The far side first: what fails, fails there as a rule.
+        let end = l.glance(grip, k + 1, Side::End);
+        if end.dead {
+            return nothing;
+        }
+        let start = l.glance(grip, k, Side::Start);
+        let [drill_low, drill_high] = l.drill(grip, k + 1, None);
+        if start.dead || drill_low > PASSES_UP_TO {
+            return nothing;
+        }
+        let sure = start.sure && end.sure;
+        let cap_rpm = if sure { f64::INFINITY } else { start.hopeful_rpm.min(end.hopeful_rpm) };
+        let most_margin = start.margin.min(end.margin).min(1.0 - drill_high);
+        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
+    }
+
+    /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
+    fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
+        let (l, grid) = (self.looker, self.looker.grid);
+        if !grid.borders(station) {
+            return None;
+        }
+        if station < grid.last() {
+            return Some(l.release(grip, station, None));
+        }
+        let held = l.grips(grip) || l.rig.job.machine.counter_spindle.is_none();
+        held.then(|| [l.last_grip(grip); 2])
+    }
+
+    /// Walks from station `i` with a grip as far as states may hold, entering each station a stage may end at. What is known already is
+    /// not asked for again: a sure grip between two stations is enough.
+    fn walk(&self, i: usize, grip: usize, row: &mut Vec<Pair>) {
+        let (l, grid) = (self.looker, self.looker.grid);
+        let limit = self.limit_mm(grip) + SAME_MM;
+        // Where a hand-over is wished, no stage goes on.
+        let goes_on = |k: &usize| grid.fed_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
+        let within = (i..grid.last()).take_while(goes_on).count();
+        let open = |row: &Vec<Pair>, k: usize| row.get(k - i).is_none_or(|p| !p.sure) && grid.borders(k + 1);
+        let Some(last) = (i..i + within).rev().find(|k| open(row, *k)) else { return };
+        let Some(first) = (i..=last).find(|k| open(row, *k)) else { return };
+        // If it does not get past the first station that is still open there is nothing to tell.
+        if self.piece(grip, first).dead {
+            return;
+        }
+        let gripped = l.grips(grip);
+        let mut clock: Option<Clock<'_>> = None;
+        let mut sure = true;
+        for k in i..=last {
             crate::spread::breathe();
-            if grid.fed_to(k + 1) > limit + SAME_MM || (k > i && grid.stations[k].wished) {
+            let piece = self.piece(grip, k);
+            if piece.dead {
                 return;
             }
-            let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
-            if sides.iter().any(|o| o.dead) {
-                return;
+            sure &= piece.sure;
+            if let Some(clock) = &mut clock {
+                clock.advance(k, piece.cap_rpm);
             }
-            sure &= sides.iter().all(|o| o.sure);
-            margin = sides.iter().map(|o| o.margin).fold(margin, f64::min);
-            let [drill_low, drill_high] = l.drill(grip, k + 1, None);
-            if drill_low > PASSES_UP_TO {
-                return;
-            }
-            sure &= drill_high <= PASSES_UP_TO;
-            margin = margin.min(1.0 - drill_high);
-            let cap = if sides.iter().all(|o| o.sure) {
-                f64::INFINITY
-            } else {
-                sides[0].hopeful_rpm.min(sides[1].hopeful_rpm)
-            };
-            clock.advance(k, cap);
-            if !grid.borders(k + 1) {
+            if !open(row, k) {
                 continue;
             }
-            let parted = k + 1 == grid.last();
-            if parted && machine.counter_spindle.is_some() && !gripped {
-                continue;
-            }
-            let [low, high] = if parted { [last_share; 2] } else { l.release(grip, k + 1, None) };
+            let Some([low, high]) = self.ending(grip, k + 1) else { continue };
             if low > PASSES_UP_TO {
                 continue;
             }
-            let here_margin = margin.min(1.0 - high);
             if row.len() < k + 1 - i {
-                row.resize(k + 1 - i, Pair::default());
+                row.resize(k + 1 - i, Pair::HOPELESS);
             }
             let pair = &mut row[k - i];
             if sure && high <= PASSES_UP_TO {
-                if pair.sure.is_none_or(|(_, m)| here_margin > m) {
-                    pair.sure = Some((grip, here_margin));
-                }
+                pair.sure = true;
             } else {
-                pair.doubtful.push((grip, clock.total_s()));
+                let clock = clock.get_or_insert_with(|| {
+                    let mut clock = Clock::new(l, i, gripped);
+                    (i..=k).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
+                    clock
+                });
+                pair.doubtful_s = pair.doubtful_s.min(clock.total_s());
             }
         }
+    }
+
+    /// The grips of a pair: the sure one with the largest margin, the first of equals, or else those that may hold.
+    pub fn grips(&self, i: usize, j: usize) -> Rc<Grips> {
+        if let Some(known) = self.grips.borrow().get(&(i, j)) {
+            return known.clone();
+        }
+        let (l, grid) = (self.looker, self.looker.grid);
+        let (mut sure_ones, mut doubtful) = (Vec::new(), Vec::new());
+        let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
+        for grip in all {
+            if grid.fed_to(j) > self.limit_mm(grip) + SAME_MM {
+                continue;
+            }
+            // From the far end, where most that fail fail.
+            let (mut sure, mut most) = (true, f64::INFINITY);
+            let holds = (i..j).rev().all(|k| {
+                let piece = self.piece(grip, k);
+                sure &= piece.sure;
+                most = most.min(piece.most_margin);
+                !piece.dead
+            });
+            let Some([low, high]) = self.ending(grip, j).filter(|_| holds) else { continue };
+            if low > PASSES_UP_TO {
+                continue;
+            }
+            if sure && high <= PASSES_UP_TO {
+                sure_ones.push((grip, most.min(1.0 - high)));
+            } else {
+                doubtful.push(grip);
+            }
+        }
+        // The most hopeful first: few others are then worth ranking.
+        sure_ones.sort_by(|a, b| b.1.total_cmp(&a.1));
+        let mut best: Option<(usize, f64)> = None;
+        for (grip, most) in sure_ones {
+            let loses = |margin: f64| best.is_some_and(|(g, m)| margin < m || (margin == m && grip > g));
+            let mut margin = most;
+            for k in (i..j).rev() {
+                if loses(margin) {
+                    break;
+                }
+                let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
+                margin = sides.iter().map(|o| o.margin).fold(margin, f64::min);
+            }
+            if !loses(margin) {
+                best = Some((grip, margin));
+            }
+        }
+        let found = Rc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
+        self.grips.borrow_mut().insert((i, j), found.clone());
+        found
     }
 
     /// Time and margin of a run for the very place of the headstock; none when a state fails.

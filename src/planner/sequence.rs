@@ -14,8 +14,8 @@ pub const EQUALLY_FAST: f64 = 1e-3;
 /// Flow on an arc above this is the way; a vertex of the program has only 0 and 1.
 const ON_THE_WAY: f64 = 0.5;
 /// Program and labels must agree within this, s.
-const AGREE_S: f64 = 1e-6;
-/// The most arcs handed to the program at once. Beyond it, arcs that cannot lie on a cheapest way stay out.
+pub const AGREE_S: f64 = 1e-6;
+/// The most arcs handed to the program as they are. Beyond it, arcs that cannot lie on a cheapest way stay out.
 const MOST_ARCS: usize = 30_000;
 
 /// What went wrong inside: never the user's fault.
@@ -87,10 +87,10 @@ fn labels(net: &Network, arcs: &[usize]) -> Vec<f64> {
 }
 
 /// Cheapest cost from every node to the goal.
-fn labels_back(net: &Network, goal: usize) -> Vec<f64> {
+fn labels_back(net: &Network, goal: usize, enters: impl Fn(&Arc) -> bool) -> Vec<f64> {
     let mut labels = vec![f64::INFINITY; net.nodes.len()];
     labels[goal] = 0.0;
-    for arc in net.arcs.iter().rev() {
+    for arc in net.arcs.iter().rev().filter(|a| enters(a)) {
         labels[arc.from] = labels[arc.from].min(labels[arc.to] + arc.cost);
     }
     labels
@@ -132,19 +132,13 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
     // Sums of the same costs in another order may differ by rounding.
     let allowance = allowance + AGREE_S;
-    let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal));
+    let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal, |_| true));
     let least = back[0];
     if !least.is_finite() {
         return Ok(None);
     }
     let through = |arc: &Arc| ahead[arc.from] + arc.cost + back[arc.to];
-    let tight = |arc: &Arc| through(arc) <= least + AGREE_S;
     let near = net.arcs.iter().filter(|a| through(a) <= least + allowance).count();
-    let band = if near > MOST_ARCS { AGREE_S } else { allowance };
-    let Some(cheapest) = cheapest_way(net, |a| through(a) <= least + band)? else { return Ok(None) };
-    if cheapest.iter().any(|a| !tight(&net.arcs[*a])) {
-        return Err(Defect("the sequence program's way is not a cheapest one".into()));
-    }
     // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
     let margins: Vec<u64> = {
         let in_band = net.arcs.iter().filter(|a| through(a) <= least + allowance);
@@ -164,8 +158,16 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
         }
     }
     let floor = margins.get(low).copied().unwrap_or(0);
-    let safest = cheapest_way(net, |a| order_key(a.margin) >= floor && through(a) <= least + allowance)?;
-    let way = safest.unwrap_or(cheapest);
+    let enters = |a: &Arc| order_key(a.margin) >= floor && through(a) <= least + allowance;
+    let safest = match net.arcs.iter().filter(|a| enters(a)).count() {
+        0..=MOST_ARCS => cheapest_way(net, enters)?,
+        _ => {
+            let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| enters(&net.arcs[*a])).collect();
+            let (ahead, back) = (labels(net, &arcs), labels_back(net, goal, enters));
+            cheapest_way(net, |a| enters(a) && ahead[a.from] + a.cost + back[a.to] <= back[0] + AGREE_S)?
+        }
+    };
+    let Some(way) = safest else { return Err(Defect("the margins leave no way, though there is one".into())) };
     let arcs: Vec<Arc> = way.iter().map(|a| net.arcs[*a].clone()).collect();
     let mut stations = vec![0];
     stations.extend(arcs.iter().map(|a| net.nodes[a.to].0));

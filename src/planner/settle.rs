@@ -1,13 +1,15 @@
 //! Settles a draft: cuts it into pieces, gives each the highest speed its states allow, and finds the worst of every
 //! check on a fine row of states.
 
+use super::assemble::TRACE_POINTS;
 use super::draft::Draft;
 use crate::process::checks::{self, Finding, View};
 use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
+use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
-use crate::process::{Answers, Counter, Rig, State};
+use crate::process::{Answers, Counter, Posed, Rig, State};
 
 /// A piece of a segment between two stops.
 #[derive(Debug, Clone)]
@@ -37,8 +39,20 @@ pub struct Look {
     pub state: State,
     /// Index of the piece in cut; none for what happens between cuts.
     pub piece: Option<usize>,
-    /// What was found.
+    /// What was found. Findings that depend on the speed may be left out where the critical speed is high enough for them to be no more
+    /// than what was found elsewhere; never at a traced state.
     pub findings: Vec<Finding>,
+    /// Whether it is a point of the trace, with all its findings.
+    pub traced: bool,
+}
+
+/// How much of a settled draft is wanted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Detail {
+    /// The largest share and what breaks.
+    Largest,
+    /// The worst of every check of every stage too, and the points of the trace.
+    All,
 }
 
 /// A settled draft.
@@ -50,6 +64,8 @@ pub struct Settled {
     pub looks: Vec<Look>,
     /// Cutting and overheads, s.
     pub run_s: f64,
+    /// Largest share so far.
+    largest: f64,
 }
 
 impl Settled {
@@ -81,15 +97,24 @@ pub struct Ground<'a> {
 impl Ground<'_> {
     /// Settles a draft on states no further apart than `step_mm`.
     pub fn settle(&self, draft: &Draft, step_mm: f64) -> Settled {
-        let mut settled = Settled { pieces: Vec::new(), looks: Vec::new(), run_s: 0.0 };
+        self.settled(draft, step_mm, Detail::All)
+    }
+
+    /// The same as far as it tells the time, the margin and what breaks.
+    pub fn judge(&self, draft: &Draft, step_mm: f64) -> Settled {
+        self.settled(draft, step_mm, Detail::Largest)
+    }
+
+    fn settled(&self, draft: &Draft, step_mm: f64, detail: Detail) -> Settled {
+        let mut settled = Settled { pieces: Vec::new(), looks: Vec::new(), run_s: 0.0, largest: 0.0 };
         for stage in 0..draft.stages.len() {
-            self.settle_stage(draft, stage, step_mm, &mut settled);
+            self.settle_stage(draft, stage, (step_mm, detail), &mut settled);
         }
         settled.run_s = settled.pieces.iter().map(|p| p.time.total_s()).sum();
         settled
     }
 
-    fn settle_stage(&self, draft: &Draft, index: usize, step_mm: f64, settled: &mut Settled) {
+    fn settle_stage(&self, draft: &Draft, index: usize, how: (f64, Detail), settled: &mut Settled) {
         let stage = &draft.stages[index];
         let state = |t: f64, last: f64, piece_end: f64| State {
             turned_mm: t,
@@ -111,7 +136,7 @@ impl Ground<'_> {
             self.settle_piece(
                 index,
                 [ends[0], ends[1]],
-                step_mm,
+                how,
                 |t| state(t, last, draft.piece_end(index, ends[1])),
                 settled,
             );
@@ -146,39 +171,44 @@ impl Ground<'_> {
     }
 
     fn note(&self, stage: usize, state: State, found: Option<Finding>, settled: &mut Settled) {
-        settled.looks.push(Look { stage, state, piece: None, findings: found.into_iter().collect() });
+        settled.looks.push(Look { stage, state, piece: None, findings: found.into_iter().collect(), traced: false });
     }
 
     fn settle_piece(
         &self,
         stage: usize,
         [from_mm, to_mm]: [f64; 2],
-        step_mm: f64,
+        (step_mm, detail): (f64, Detail),
         state: impl Fn(f64) -> State,
         settled: &mut Settled,
     ) {
         let index = crate::process::segments::segment_at(self.segments, 0.5 * (from_mm + to_mm));
         let segment = &self.segments[index];
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
-        let states: Vec<(State, Answers)> = (0..=steps as usize)
+        let states: Vec<(State, Posed)> = (0..=steps as usize)
             .filter_map(|i| {
                 crate::spread::breathe();
                 let s = state(from_mm + (to_mm - from_mm) * i as f64 / steps);
-                self.rig.answers(&s).ok().map(|a| (s, a))
+                self.rig.posed(&s).ok().map(|p| (s, p))
             })
             .collect();
         let gripped = states.first().is_some_and(|(s, _)| s.counter.grip_mm().is_some());
         let wanted = self.rig.segment_rpm(segment, gripped);
-        let allowed = states.iter().map(|(s, a)| self.rig.allowed_rpm(s, a));
-        let slowest = allowed.min_by(|a, b| a.rpm.total_cmp(&b.rpm)).filter(|a| a.rpm < wanted);
+        let slowest = self.rig.slowest(&states, wanted);
         let floor = self.rig.job.cutting.speed_floor * wanted;
         let rpm = slowest.map_or(wanted, |a| a.rpm.max(floor));
         let piece = settled.pieces.len();
-        for (s, a) in &states {
-            let view = View { rig: self.rig, state: s, answers: a, segment, rpm };
-            settled.looks.push(Look { stage, state: *s, piece: Some(piece), findings: checks::all(&view).collect() });
+        let traced = match detail {
+            Detail::Largest => Vec::new(),
+            Detail::All => self.traced(&states),
+        };
+        let found = self.found(&states, segment, rpm, &traced, settled.largest);
+        for (i, ((s, _), findings)) in states.iter().zip(found).enumerate() {
+            settled.largest = findings.iter().map(|f| f.utilisation).fold(settled.largest, f64::max);
+            let traced = traced.get(i).copied().unwrap_or(false);
+            settled.looks.push(Look { stage, state: *s, piece: Some(piece), findings, traced });
         }
-        let flexibilities: Vec<f64> = states.iter().map(|(_, a)| a.tool_mm_per_n).collect();
+        let flexibilities: Vec<f64> = states.iter().map(|(_, p)| p.still.tool_mm_per_n).collect();
         let along = checks::cut::along(self.rig, segment, &flexibilities);
         // It belongs to the piece as a whole, so every state of it carries it.
         for look in settled.looks.iter_mut().filter(|l| l.piece == Some(piece)) {
@@ -191,5 +221,72 @@ impl Ground<'_> {
         };
         let slowed_by = slowest.map(|a| a.check);
         settled.pieces.push(Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time });
+    }
+
+    /// Which states of a piece are points of the trace: both ends, and between them no closer than the chart needs.
+    fn traced(&self, states: &[(State, Posed)]) -> Vec<bool> {
+        let spacing = self.rig.job.parted_at_mm() / TRACE_POINTS;
+        let mut last = f64::NEG_INFINITY;
+        let far = |(i, (s, _)): (usize, &(State, Posed))| {
+            let is = i + 1 == states.len() || s.turned_mm - last >= spacing;
+            if is {
+                last = s.turned_mm;
+            }
+            is
+        };
+        states.iter().enumerate().map(far).collect()
+    }
+
+    /// What is found in each state of a piece. Traced states are worked out in full, others where a check may find more than in any
+    /// state before; without a trace, where one may find more than the largest share of all.
+    fn found(
+        &self,
+        states: &[(State, Posed)],
+        segment: &Segment,
+        rpm: f64,
+        traced: &[bool],
+        largest: f64,
+    ) -> Vec<Vec<Finding>> {
+        let rig = self.rig;
+        let mut found: Vec<Option<Vec<Finding>>> = vec![None; states.len()];
+        let still: Vec<Vec<Finding>> = states
+            .iter()
+            .map(|(s, p)| checks::still(&View { rig, state: s, answers: &p.still, segment, rpm }).collect())
+            .collect();
+        let largest = still.iter().flatten().map(|f| f.utilisation).fold(largest, f64::max);
+        // Of the checks that depend on the speed: what each has found at most.
+        let mut most = if traced.is_empty() { [largest; 3] } else { [0.0; 3] };
+        let mut full = |i: usize, most: &mut [f64; 3]| {
+            let (s, p) = &states[i];
+            let answers: Answers = p.with_critical();
+            let mut findings = still[i].clone();
+            for finding in checks::of_speed(&View { rig, state: s, answers: &answers, segment, rpm }) {
+                let slot = checks::OF_SPEED.iter().position(|name| *name == finding.check);
+                if let Some(most) = slot.and_then(|i| most.get_mut(i)) {
+                    *most = most.max(finding.utilisation);
+                }
+                findings.push(finding);
+            }
+            let order = |f: &Finding| checks::CHECKS.iter().position(|c| c.name == f.check);
+            findings.sort_by_key(order);
+            found[i] = Some(findings);
+            if traced.is_empty() {
+                let all = most.iter().copied().fold(0.0, f64::max);
+                *most = [all; 3];
+            }
+        };
+        for i in (0..states.len()).filter(|i| traced.get(*i) == Some(&true)) {
+            full(i, &mut most);
+        }
+        for i in (0..states.len()).rev().filter(|i| traced.get(*i) != Some(&true)) {
+            let (s, p) = &states[i];
+            // Whatever breaks is told.
+            let shares = most.map(|m| m.min(1.0));
+            let needed = rig.critical_needed_rpm(s, &p.still, rpm, shares);
+            if !p.swings_above(needed * (1.0 + COUNT_GUARD)) {
+                full(i, &mut most);
+            }
+        }
+        found.into_iter().zip(still).map(|(found, still)| found.unwrap_or(still)).collect()
     }
 }

@@ -8,8 +8,8 @@ use super::network::{Builder, FirstStage, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
 use super::runs::Runs;
-use super::sequence::{Defect, EQUALLY_FAST, Way, best_way};
-use super::settle::Ground;
+use super::sequence::{AGREE_S, Defect, EQUALLY_FAST, Way, best_way};
+use super::settle::{Ground, Settled};
 use super::stations::{Grid, moments};
 use super::unguided::Unguided;
 use super::wishes;
@@ -58,6 +58,7 @@ struct Candidate<'a> {
     allowance_s: f64,
     optimality: Optimality,
     moments: Vec<(usize, f64)>,
+    settled: Settled,
 }
 
 /// Finds the best plan of a job; `look_at_mm` are turned lengths to look at besides the stations.
@@ -75,7 +76,8 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
     let mut blocked: Option<Blocked> = None;
     let mut others: Vec<Blocked> = Vec::new();
     for collet in collets {
-        match try_collet(job, collet, effort, look_at_mm)? {
+        let beat = best.as_ref().map(|b| (b.cost, b.allowance_s));
+        match try_collet(job, collet, effort, look_at_mm, beat)? {
             Ok(found) => {
                 let better = best.as_ref().is_none_or(|b| better(&found, b, job.objective));
                 if better {
@@ -116,6 +118,7 @@ fn try_collet<'a>(
     collet: Option<&'a Collet>,
     effort: Effort,
     look_at_mm: &[f64],
+    beat: Option<(f64, f64)>,
 ) -> Result<Tried<'a>, Defect> {
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {
@@ -132,7 +135,7 @@ fn try_collet<'a>(
     // One reach serves all cross tools of a plan; without cross work they are all the same.
     let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
     for reach in reaches.iter().take(several) {
-        match try_reach(&rig, &segments, &tasks, *reach, effort, look_at_mm)? {
+        match try_reach(&rig, &segments, &tasks, *reach, effort, look_at_mm, beat)? {
             Ok(found) => {
                 if best.as_ref().is_none_or(|b| better(&found, b, job.objective)) {
                     best = Some(Candidate { collet, ..found });
@@ -148,6 +151,7 @@ fn try_collet<'a>(
     Ok(best.ok_or_else(|| blocked.unwrap_or_else(frontier::no_collets)))
 }
 
+#[allow(clippy::too_many_arguments)]
 fn try_reach<'a>(
     rig: &Rig<'a>,
     segments: &[Segment],
@@ -155,6 +159,7 @@ fn try_reach<'a>(
     reach_mm: f64,
     effort: Effort,
     look_at_mm: &[f64],
+    beat: Option<(f64, f64)>,
 ) -> Result<Tried<'a>, Defect> {
     let moments = moments(rig, reach_mm);
     let ground = Ground { rig, segments, tasks, moments: &moments };
@@ -169,14 +174,14 @@ fn try_reach<'a>(
         let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
         let weights = Weights { hand_over, first: FirstStage::new(&ground, &grid) };
         let found = match rig.job.holding {
-            Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort)?,
+            Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort, beat)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
         };
         let (arcs, way, draft, allowance_s) = match found {
             Ok(found) => found,
             Err(blocked) => return Ok(Err(blocked)),
         };
-        let settled = ground.settle(&draft, SETTLE_STEP_MM);
+        let settled = ground.judge(&draft, SETTLE_STEP_MM);
         match settled.first_breach_mm() {
             // A state between stations broke: look at that one too, and plan anew.
             Some(t) if !extra.iter().any(|e: &f64| (e - t).abs() < 1e-6) => extra.push(t),
@@ -193,6 +198,7 @@ fn try_reach<'a>(
                     optimality,
                     draft,
                     moments,
+                    settled,
                 }));
             }
         }
@@ -210,11 +216,17 @@ fn guided(
     weights: Weights,
     fixed_s: f64,
     effort: Effort,
+    beat: Option<(f64, f64)>,
 ) -> Result<Result<Sequenced, Blocked>, Defect> {
     let ranks = effort == Effort::Best;
     let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
     let runs = Runs::new(&looker);
     let builder = Builder::new(&runs, weights);
+    // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.
+    let loses = |cost: f64| beat.is_some_and(|(least, allowance_s)| cost - least > allowance_s + AGREE_S);
+    if loses(builder.least_s()) {
+        return Ok(Err(frontier::unknown()));
+    }
     let Some((net, way, allowance_s)) = search(&builder, ground.rig.job.objective, fixed_s, effort)? else {
         let explain = effort == Effort::Explain;
         return Ok(Err(if explain { frontier::find(&builder, &runs) } else { frontier::unknown() }));
@@ -290,19 +302,24 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let segments = rig.segments().map_err(|r| Defect(r.text))?;
     let tasks = rig.tasks();
     let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &found.moments };
-    let before = ground.settle(&found.draft, SETTLE_STEP_MM);
-    let mut best = (found.draft.clone(), before.clone());
+    let before = found.settled;
+    let mut best: Option<(Draft, Settled)> = None;
     if effort == Effort::Best {
         let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
         let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
-        let settled = ground.settle(&placed, SETTLE_STEP_MM);
         // Moving the first hand-over may hide less of the work on the rear end.
-        let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
-        let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
-        if settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast {
-            best = (placed, settled);
+        if placed != found.draft {
+            let settled = ground.settle(&placed, SETTLE_STEP_MM);
+            let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
+            let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
+            let better = settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast;
+            best = better.then_some((placed, settled));
         }
     }
+    let best = best.unwrap_or_else(|| {
+        let settled = ground.settle(&found.draft, SETTLE_STEP_MM);
+        (found.draft, settled)
+    });
     let total = assemble::objective_s(&ground, &best.0, &best.1);
     // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
     let gap = ((total - found.least_s) / total).max(0.0);

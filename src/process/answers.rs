@@ -4,9 +4,10 @@ use super::rig::Rig;
 use super::state::{Counter, State};
 use crate::job::Tools;
 use crate::mechanics::beam::{Beam, Unheld};
-use crate::mechanics::chatter::least_real;
+use crate::mechanics::chatter::least_real_of;
 use crate::mechanics::modes::{lowest_mode, lowest_modes};
-use crate::units::{n_per_um, rpm};
+use crate::mechanics::receptance::Seen;
+use crate::units::{n_per_um, rad_per_s, rpm};
 
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
@@ -39,18 +40,58 @@ pub struct Answers {
     pub tool_mm_per_n: f64,
 }
 
+/// The beam of a state, and its answers without the critical speed: whether that lies above a speed costs one elimination, and seldom
+/// more is needed.
+#[derive(Debug, Clone)]
+pub struct Posed {
+    beam: Beam,
+    /// The answers; nothing (NaN) for the critical speed, so that nothing passes that was not worked out.
+    pub still: Answers,
+}
+
+impl Posed {
+    /// Whether the critical speed lies above a speed, rev/min.
+    pub fn swings_above(&self, speed_rpm: f64) -> bool {
+        let omega = rad_per_s(speed_rpm);
+        omega.is_finite() && self.beam.stiffness.swings_above(&self.beam.mass, omega * omega)
+    }
+
+    /// All answers.
+    pub fn with_critical(&self) -> Answers {
+        // It is held, or there would be no answers.
+        let Ok(factor) = self.beam.factor() else { return self.still };
+        let (mode, x) = (lowest_mode(&self.beam, &factor), &self.beam.x_mm);
+        Answers {
+            critical_rpm: rpm(mode.omega),
+            critical_at_mm: x[worst(0..=x.len() - 1, |i| mode.shape[i][0].abs())],
+            ..self.still
+        }
+    }
+}
+
 impl Rig<'_> {
     /// Answers of a state.
     ///
     /// - **Errors**: [`Unheld`] when the supports leave a free motion, which a validated machine does not.
     pub fn answers(&self, state: &State) -> Result<Answers, Unheld> {
+        Ok(self.posed(state)?.with_critical())
+    }
+
+    /// Answers of a state, the critical speed only when asked.
+    ///
+    /// - **Errors**: as [`Rig::answers`].
+    pub fn posed(&self, state: &State) -> Result<Posed, Unheld> {
         let beam = self.beam(state, &[]);
         let factor = beam.factor()?;
         let x = &beam.x_mm;
         let (face, grip) = (self.guide_face_mm(state), state.counter.grip_mm());
         let (first, last) = (beam.node(grip.unwrap_or(0.0)), beam.node(face));
         let tool = beam.node(state.turned_mm);
-        let flexibility = factor.inverse_diagonal();
+        let softest_from = match self.job.cutting.tools {
+            Tools::Single => first.min(tool),
+            Tools::Opposed => tool,
+        };
+        let flexibility = factor.inverse_diagonal_from(softest_from);
         let softest = match self.job.cutting.tools {
             Tools::Single => worst(first..=last, |i| flexibility[i].a),
             Tools::Opposed => tool,
@@ -58,8 +99,7 @@ impl Rig<'_> {
         let sag = beam.sag(&factor);
         let lowest = worst(first..=last, |i| sag[i][0].abs());
         let inside = grip.map(|_| worst(0..=first, |i| sag[i][0].abs()));
-        let mode = lowest_mode(&beam, &factor);
-        Ok(Answers {
+        let still = Answers {
             unsupported_mm: self.unsupported_mm(state),
             stiffness_n_per_um: n_per_um(1.0 / flexibility[softest].a),
             stiffness_at_mm: x[softest],
@@ -67,10 +107,11 @@ impl Rig<'_> {
             sag_at_mm: x[lowest],
             bore_sag_mm: inside.map_or(0.0, |i| sag[i][0].abs()),
             bore_sag_at_mm: inside.map_or(0.0, |i| x[i]),
-            critical_rpm: rpm(mode.omega),
-            critical_at_mm: x[worst(0..=x.len() - 1, |i| mode.shape[i][0].abs())],
+            critical_rpm: f64::NAN,
+            critical_at_mm: f64::NAN,
             tool_mm_per_n: flexibility[tool].a,
-        })
+        };
+        Ok(Posed { beam, still })
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
@@ -85,13 +126,11 @@ impl Rig<'_> {
         let rear = coarse.x_mm.last().copied().unwrap_or(0.0);
         let fine: Vec<f64> = (0..=RECEPTANCE_NODES).map(|i| rear * i as f64 / RECEPTANCE_NODES as f64).collect();
         let beam = self.beam(state, &fine);
-        let tool = beam.node(state.turned_mm);
-        let factor = beam.factor()?;
-        let flexibility = beam.under_force(&factor, tool, 1.0)[tool][0];
+        let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;
         let mut least = f64::INFINITY;
         for count in RECEPTANCE_MODES {
-            let modes = lowest_modes(&beam, count)?;
-            let found = least_real(&modes, tool, flexibility, self.job.limits.damping_ratio);
+            let shares = seen.lowest(count);
+            let found = least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio);
             least = least.min(found.mm_per_n);
             if found.left_out <= LEFT_OUT_SHARE {
                 break;

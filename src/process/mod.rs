@@ -20,7 +20,7 @@ pub mod supports;
 pub mod timing;
 pub mod tooling;
 
-pub use answers::Answers;
+pub use answers::{Answers, Posed};
 pub use rig::Rig;
 pub use segments::{Segment, Work};
 pub use state::{Counter, Guide, State};

@@ -128,13 +128,20 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam in front of the bush face, with its springs.
+    /// The part of the beam in front of the bush face, with its springs. While the collet is open only its nose is asked about, and static
+    /// answers are exact at nodes for any mesh, so it has no more nodes than it must.
     pub fn front_beam(&self, state: &State) -> Beam {
         let face = self.guide_face_mm(state);
         let mut springs = self.springs(state);
         springs.retain(|s| s.at_mm < face - MERGE_MM);
         let mut points = Vec::with_capacity(80);
-        self.front_points(state, face, &mut points);
+        match state.counter {
+            Counter::Open { nose_mm } => {
+                points.extend([0.0, face, state.turned_mm, nose_mm]);
+                points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < state.turned_mm));
+            }
+            Counter::Away | Counter::Holds { .. } => self.front_points(state, face, &mut points),
+        }
         points.extend(springs.iter().map(|s| s.at_mm));
         self.meshed(state, points, &springs)
     }

@@ -97,23 +97,32 @@ impl Front {
 
     /// Self-weight deflection at the node nearest to a place, mm; none when nothing holds the bar.
     pub fn sag_at_mm(&self, rear: &Rear, at_mm: f64) -> Option<f64> {
-        let condensed = self.beam.stiffness.condense()?;
-        let mut sag = self.beam.weight.clone();
-        condensed.reduce(&mut sag);
-        condensed.solve_joined(rear.condensed, rear.load, &mut sag)?;
-        Some(sag[self.beam.node(at_mm)][0].abs())
+        self.sags_at_mm(&[rear], at_mm)[0]
+    }
+
+    /// The same for several rears.
+    pub fn sags_at_mm(&self, rears: &[&Rear], at_mm: f64) -> Vec<Option<f64>> {
+        let Some(condensed) = self.beam.stiffness.condense() else { return vec![None; rears.len()] };
+        let mut weight = self.beam.weight.clone();
+        condensed.reduce(&mut weight);
+        let node = self.beam.node(at_mm);
+        let answer = |rear: &&Rear| {
+            let mut sag = weight.clone();
+            condensed.solve_joined(rear.condensed, rear.load, &mut sag)?;
+            Some(sag[node][0].abs())
+        };
+        rears.iter().map(answer).collect()
     }
 
     /// Whether the lowest natural frequency lies above an angular frequency (rad/s), for several rears.
     pub fn swings_above(&self, omega: f64, rears: &[&Rear]) -> Vec<bool> {
         let shift = omega * omega;
-        let (count, left) = self.beam.stiffness.condense_shifted(&self.beam.mass, shift, 1);
+        let Some(left) = self.beam.stiffness.condense_above(&self.beam.mass, shift) else {
+            return vec![false; rears.len()];
+        };
         let above = |rear: &&Rear| {
-            if count > 0 {
-                return false;
-            }
-            let (behind, right) = rear.stiffness.condense_shifted(&rear.mass, shift, 1);
-            behind == 0 && left.plus(right.mirrored()).negatives() == 0
+            let right = rear.stiffness.condense_above(&rear.mass, shift);
+            right.is_some_and(|right| left.plus(right.mirrored()).is_positive())
         };
         rears.iter().map(above).collect()
     }

@@ -5,6 +5,7 @@ use super::{Breach, Case, SAME_MM};
 use crate::job::Holding;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
+use crate::process::speed::COUNT_GUARD;
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
@@ -72,34 +73,56 @@ impl Case<'_> {
         let inner = (0..steps as usize).map(|i| from_mm + step * (i as f64 + OFF_GRID));
         let last_regrip = last_regrip(self.plan, stage, from_mm, true);
         let mut flexibilities = Vec::with_capacity(steps as usize + 2);
-        for t in std::iter::once(from_mm).chain(inner).chain([to_mm]).collect::<Vec<_>>() {
-            flexibilities.extend(self.state(stage, (segment, rpm), t, last_regrip));
+        let places: Vec<f64> = std::iter::once(from_mm).chain(inner).chain([to_mm]).collect();
+        // The last state of a piece is the worst as a rule. What it uses spares most others the critical speed.
+        let used = self.used(stage, (segment, rpm), to_mm, last_regrip);
+        for t in places {
+            flexibilities.extend(self.state(stage, (segment, rpm), (t, used), last_regrip));
         }
         if let Some(found) = checks::cut::along(&self.rig, segment, &flexibilities) {
             self.finding(stage, from_mm, found);
         }
     }
 
+    /// Largest share of the checks that depend on the speed at one place; nothing where the bar is not held.
+    fn used(&self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) -> f64 {
+        let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
+        let Ok(answers) = self.rig.answers(&state) else { return 0.0 };
+        let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
+        checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+    }
+
+    /// One state. The critical speed itself is worked out only where a check that depends on it may use more of its limit than `used`,
+    /// or than any check before, or break.
     fn state(
         &mut self,
         stage: usize,
         (segment, rpm): (&Segment, f64),
-        turned_mm: f64,
+        (turned_mm, used): (f64, f64),
         last_regrip_mm: f64,
     ) -> Option<f64> {
         let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
         self.verified.states += 1;
         crate::spread::breathe();
-        let Ok(answers) = self.rig.answers(&state) else {
+        let Ok(posed) = self.rig.posed(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
             return None;
         };
-        let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
-        let found: Vec<Finding> = checks::all(&view).collect();
+        let view = View { rig: &self.rig, state: &state, answers: &posed.still, segment, rpm };
+        let still: Vec<Finding> = checks::still(&view).collect();
+        // At the very end, `used` is its own share.
+        let known = still.iter().map(|f| f.utilisation).fold(self.verified.utilisation.max(used), f64::max).min(1.0);
+        let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; 3]);
+        let found: Vec<Finding> = if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
+            still
+        } else {
+            let answers = posed.with_critical();
+            checks::all(&View { rig: &self.rig, state: &state, answers: &answers, segment, rpm }).collect()
+        };
         for finding in found {
             self.finding(stage, turned_mm, finding);
         }
-        Some(answers.tool_mm_per_n)
+        Some(posed.still.tool_mm_per_n)
     }
 
     fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding) {

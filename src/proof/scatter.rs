@@ -10,6 +10,7 @@ use crate::job::{Collet, Job};
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
+use crate::process::speed::COUNT_GUARD;
 use crate::spread::spread;
 use fastrand::Rng;
 use std::f64::consts::PI;
@@ -169,11 +170,17 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
     for i in 0..=steps as usize {
         let t = piece.from_mm + (piece.to_mm - piece.from_mm) * i as f64 / steps;
         let s = moment(rig, &plan.stages[stage], t, last);
-        let Ok(answers) = rig.answers(&s) else { continue };
-        flexibilities.push(answers.tool_mm_per_n);
+        let Ok(posed) = rig.posed(&s) else { continue };
+        flexibilities.push(posed.still.tool_mm_per_n);
+        // Only what breaks counts: the critical speed is asked for where a check that depends on it may.
+        let needed = rig.critical_needed_rpm(&s, &posed.still, piece.rpm, [1.0; 3]);
+        let holds = posed.swings_above(needed * (1.0 + COUNT_GUARD));
+        let answers = if holds { posed.still } else { posed.with_critical() };
         let view = View { rig, state: &s, answers: &answers, segment: piece.segment, rpm: piece.rpm };
-        for found in checks::all(&view) {
-            note(breaks, stage, &found, t);
+        for found in checks::CHECKS.iter().filter(|c| !holds || !checks::depends_on_speed(c.name)) {
+            if let Some(found) = (found.find)(&view) {
+                note(breaks, stage, &found, t);
+            }
         }
     }
     if let Some(found) = checks::cut::along(rig, piece.segment, &flexibilities) {

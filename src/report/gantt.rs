@@ -32,6 +32,14 @@ pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
     Ok(strip.map(|svg| format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{svg}\n")))
 }
 
+/// The strip as an SVG element to stand in a page.
+///
+/// # Errors
+/// As [`gantt_svg`].
+pub fn inline_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
+    Ok(inline(plan)?.map(|svg| svg.to_string()))
+}
+
 /// The strip to stand in a page.
 pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
     let Some(cycle) = plan.cycle.as_ref().filter(|c| !c.operations.is_empty()) else { return Ok(None) };

@@ -98,11 +98,9 @@ fn what_a_drawing_holds_beside_the_shaft_is_told_with_its_place() {
     ] {
         assert!(called.err.contains(says), "{says} is not in\n{}", called.err);
     }
-    assert!(
-        called.out.contains("with chamfer 0.5 x 45°") && called.out.contains("with radius 0.4 mm"),
-        "{}",
-        called.out
-    );
+    assert!(called.out.contains("with chamfer 0.5 x 45°"), "{}", called.out);
+    let rounded = call_in(&drawings(), ["draft", "r2007-binary-block.dxf"]).out;
+    assert!(rounded.contains("with radius 0.4 mm"), "{rounded}");
     assert!(called.out.contains("PLACEHOLDER: an invented machine"), "{}", called.out);
 }
 

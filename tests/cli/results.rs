@@ -379,6 +379,11 @@ const AT: &str = "turned_mm number
     work text
     checks list
     checks[] map
+    shape list
+    shape[] map
+    shape[].at_mm number
+    shape[].weight_um number
+    shape[].cut_um number
 ";
 
 #[test]
@@ -392,6 +397,12 @@ fn a_moment_as_json_has_every_key_with_its_type() {
         assert_shape(&called.json(), &(AT.to_string() + &below("checks[]", CHECK)));
     }
     let held = call(held).json();
+    // Where the tool stands, the bent bar gives way as told.
+    let shape = held["shape"].as_array().expect("the shape");
+    let at_tool = shape.iter().find(|p| p["at_mm"].as_f64() == Some(100.0)).expect("a point at the tool");
+    let (bent, told) = (at_tool["cut_um"].as_f64(), held["cut_deflection_um"].as_f64());
+    assert!(bent.zip(told).is_some_and(|(b, t)| (b.abs() - t).abs() <= 1e-6 * t.max(1e-9)), "{bent:?} {told:?}");
+    assert!(shape.windows(2).all(|w| w[0]["at_mm"].as_f64() < w[1]["at_mm"].as_f64()), "points go backwards");
     assert_eq!((held["turned_mm"].as_f64(), held["grip_nose_mm"].as_f64()), (Some(100.0), Some(60.0)));
     assert_eq!((held["headstock_mm"].as_f64(), held["rpm"].as_f64()), (Some(90.0), Some(2000.0)));
     // From the bush face 1 mm behind the tool to the nose.

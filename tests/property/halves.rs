@@ -65,7 +65,8 @@ fn compare(rig: &Rig<'_>, state: &State) -> Result<(), TestCaseError> {
         let open = Front::new(rig, state.turned_mm, Counter::Open { nose_mm });
         let (a, b) = (rig.release_mm(state).expect("held"), open.sag_at_mm(&rear, nose_mm).expect("held"));
         prop_assert!(
-            (a - b).abs() <= SAME * a.abs().max(1e-3 * whole.sag_mm),
+            // With the collet open the front is free.
+            (a - b).abs() <= SAME_FREE * a.abs().max(1e-3 * whole.sag_mm),
             "release: {a} whole, {b} in halves, {state:?}"
         );
     }

@@ -1,6 +1,7 @@
 //! Properties that hold for any job, on random ones. Seeds are fixed: the same cases every time.
 
 mod beams;
+mod glances;
 mod halves;
 #[path = "../oracle/jobs.rs"]
 mod jobs;

@@ -182,7 +182,7 @@ fn least_real() -> Vec<Row> {
         let (ours, scanned) = both(s);
         let printed = format!("{scanned:e}");
         let name =
-            |count: usize| format!("bar on springs {}, tool at {} mm, {count} modes: |min Re G|, mm/N", i + 1, s.tool);
+            |count: usize| format!("bar on springs {}, tool at {} mm, {count} modes: -min Re G, mm/N", i + 1, s.tool);
         twelve.printed(name(MODES), &printed, ours.mm_per_n);
         let most = with_modes(s, MOST_MODES);
         let mut sixty = Table::new(SCAN, DENSE, Agreement::Share(NEAR + 1.2 * most.left_out));

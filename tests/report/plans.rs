@@ -513,6 +513,7 @@ pub fn nasty_plan() -> Plan {
 pub fn neck_plan() -> Plan {
     let mut plan = sample_plan();
     plan.job = "probe needle".into();
+    plan.cycle = None;
     plan.length_mm = 45.0;
     plan.tools = "opposed".into();
     plan.collet = None;

@@ -1,7 +1,7 @@
 // The job as a form. Every field is a place in one of the texts; what is typed is written there, as it is typed.
 
 import { h, the } from './dom.js';
-import { CUTTING, KINDS, MACHINE, SHAFT } from './layout.js';
+import { CUTTING, FEATURES, KINDS, MACHINE, MORE, SHAFT } from './layout.js';
 import { words } from './words.js';
 
 /**
@@ -139,7 +139,7 @@ export class Form {
       choice: field.choice ? (given ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
       placeholder: field.choice ? words(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
     });
-    return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : ''}` },
+    return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : field.text ? ' words' : ''}` },
       h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), control, this.messages(file, way));
   }
 
@@ -226,26 +226,25 @@ export class Form {
     this.act.edit('job', edits);
   }
 
+  /** Holes, keyseats and other work, whatever their kind: each with the keys it has, and those often added. */
   features() {
     const list = ['shaft', 'features'];
     const features = valueAt(this.state.job, list)?.entries ?? [];
-    const shapes = {
-      cross_hole: [['cross_hole', 'Ø'], ['at', 'at mm'], ['thrust', 'thrust N']],
-      keyseat: [['keyseat', '[width, depth]'], ['from', 'from mm'], ['to', 'to mm']],
-      centre_hole: [['centre_hole', 'A2.5'], ['end', 'front']],
-    };
     const rows = features.map((feature, index) => {
-      const kind = Object.keys(shapes).find((k) => feature.entries?.some((e) => e.key === k)) ?? 'cross_hole';
-      const ways = shapes[kind].map(([key]) => [...list, index, key]);
-      const controls = shapes[kind].map(([key, placeholder], i) => this.control('job', ways[i],
-        { number: key !== 'end' && key !== 'centre_hole', placeholder, label: `${words(kind)} ${index + 1}: ${key}` }));
-      return this.row('job', list, index, h('div', { class: 'line hole' }, h('span', {}, words(kind)), controls,
-        controls.length < 3 ? h('span') : null, this.tools('job', list, index, null)), this.messages('job', ...ways));
+      const keys = (feature.entries ?? []).map((e) => e.key);
+      const [kind] = keys;
+      const asked = [...keys, ...(MORE[kind] ?? []).filter((key) => !keys.includes(key))];
+      const ways = asked.map((key) => [...list, index, key]);
+      const cells = asked.map((key, i) => {
+        const told = this.fields.get(`shaft.features.${key}`);
+        const control = this.control('job', ways[i], { number: !!told, label: `${words(kind)} ${index + 1}: ${words(key)}`, title: told?.what ?? '' });
+        return h('div', { class: 'cell' }, h('label', { for: control.id }, words(key)), control);
+      });
+      return this.row('job', list, index, h('div', { class: 'line work' }, cells, this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
-    const add = (text, item) => h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, text);
-    return h('fieldset', {}, h('legend', {}, 'Holes and keyseats'), rows, this.messages('job', list), h('div', { class: 'adds' },
-      add('+ cross hole', '{cross_hole: 4, at: 20}'), add('+ keyseat', '{keyseat: [4, 2.5], from: 10, to: 20}'),
-      add('+ centre hole', '{centre_hole: A2.5, end: front}')));
+    const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
+      this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, `+ ${name}`));
+    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
   }
 
   wishes() {

@@ -38,7 +38,7 @@ export const MACHINE = [
     'max_rpm', 'hand_over_s', 'friction') },
   { title: 'Sleeves in its bore', at: ['counter_spindle', 'sleeve'], fields: numbers('pitch', 'stiffness') },
   { title: 'Times and tools', at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s'),
-    { key: 'cross_tool_reach', text: true }, ...numbers('bar_end', 'facing')] },
+    { key: 'cross_tool_reach' }, ...numbers('bar_end', 'facing')] },
   { title: 'Part-off', at: ['part_off'], fields: numbers('width', 'time_s') },
 ];
 
@@ -51,3 +51,13 @@ export const KINDS = [
   { kind: 'taper', key: 'taper', fresh: (d) => `{length: 20, taper: [${d}, ${d}]}` },
   { kind: 'flats', key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
 ];
+
+/** Work on the shaft: a name and a row to begin with. */
+export const FEATURES = [
+  ['cross hole', '{cross_hole: 4, at: 20}'], ['keyseat', '{keyseat: [4, 2.5], from: 10, to: 20}'],
+  ['centre hole', '{centre_hole: A2.5, end: front}'], ['facing', '{facing: 0.5, end: front}'],
+  ['tapped hole', '{tapped_hole: M5, depth: 10, end: front}'],
+];
+
+/** Keys of a kind that may be left out. */
+export const MORE = { cross_hole: ['thrust'] };

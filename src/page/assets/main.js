@@ -92,7 +92,7 @@ function show(texts) {
   if (!answer.plan) return;
   plannedTexts = texts;
   drawing.show(answer, wishes(answer.job));
-  results.tables(answer.plan);
+  results.tables(answer.plan, answer.strip);
   const range = the('moment');
   range.max = String(answer.outline.parted_mm);
   setMoment(Math.min(moment, answer.outline.parted_mm));

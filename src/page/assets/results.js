@@ -1,6 +1,6 @@
 // What the plan says, in words and tables.
 
-import { h, the } from './dom.js';
+import { h, svgOf, the } from './dom.js';
 import { figures, num, percent, words } from './words.js';
 
 /** The one line above all. @param {any} answer */
@@ -67,7 +67,8 @@ function figuresOf(plan) {
   const t = plan.time_s;
   const q = plan.quote;
   const rows = plan.verdict === 'feasible' ? [
-    ['a part', `${num(t.total)} s`], ['cutting', `${num(t.cutting)} s`], ['travels', `${num(t.segments)} s`], ['hand-overs', `${num(t.hand_overs)} s`],
+    ...(plan.cycle ? [['part to part', `${num(plan.cycle.steady_s)} s`]] : []),
+    ['a part, added up', `${num(t.total)} s`], ['cutting', `${num(t.cutting)} s`], ['travels', `${num(t.segments)} s`], ['hand-overs', `${num(t.hand_overs)} s`],
     ['re-grips', `${num(t.regrips)} s`], ['holes and flats', `${num(t.features)} s`], ['part-off', `${num(t.part_off)} s`],
     ['rear end', `${num(t.back_work)} s`], ['lines', `${num(t.penalties)} s`],
     ['re-grips at', plan.headstock_regrips_mm.map((m) => num(m)).join(', ') || 'none'],
@@ -93,9 +94,16 @@ export function changes(list, why = '') {
   else box.replaceChildren('What would help, each alone:', h('ol', {}, list.slice(0, 8).map((c) => h('li', {}, c.text))));
 }
 
-/** Everything below the drawing. @param {any} plan */
-export function tables(plan) {
+/** Both spindles in time, and what to shorten first. @param {any} plan @param {string|null} strip */
+function inTime(plan, strip) {
+  if (!strip) return null;
+  const first = plan.cycle.critical.slice(0, 5).map((c) => h('li', {}, `${c.what}: ${num(c.seconds)} s, ${percent(c.share)}`));
+  return h('figure', { id: 'strip' }, svgOf(strip), h('figcaption', {}, 'What to shorten first:', h('ol', {}, first)));
+}
+
+/** Everything below the drawing. @param {any} plan @param {string|null} strip */
+export function tables(plan, strip) {
   const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
-  the('tables').replaceChildren(...[shortfall(plan), stages(plan), figuresOf(plan), checks(plan),
+  the('tables').replaceChildren(...[shortfall(plan), stages(plan), inTime(plan, strip), figuresOf(plan), checks(plan),
     list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes, '')].filter(Boolean));
 }

@@ -101,12 +101,25 @@ pub struct Check {
 pub const CHECKS: [Check; 7] =
     [stiffness::CHECK, whirl::CHECK, whip::CHECK, sag::CHECK, bore::CHECK, cut::CHECK, chatter::CHECK];
 
+/// The checks that depend on the speed, through the critical speed.
+pub const OF_SPEED: [&str; 3] = [whirl::NAME, whip::NAME, bore::NAME];
+
 /// All findings of a moment.
 pub fn all(view: &View<'_>) -> impl Iterator<Item = Finding> {
     CHECKS.iter().filter_map(move |c| (c.find)(view))
 }
 
+/// The findings of a moment that do not ask for the critical speed.
+pub fn still(view: &View<'_>) -> impl Iterator<Item = Finding> {
+    CHECKS.iter().filter(|c| !depends_on_speed(c.name)).filter_map(move |c| (c.find)(view))
+}
+
+/// The findings of a moment that ask for the critical speed.
+pub fn of_speed(view: &View<'_>) -> impl Iterator<Item = Finding> {
+    CHECKS.iter().filter(|c| depends_on_speed(c.name)).filter_map(move |c| (c.find)(view))
+}
+
 /// Whether a check depends on the speed, so that slowing down can satisfy it.
 pub fn depends_on_speed(name: &str) -> bool {
-    [whirl::NAME, whip::NAME, bore::NAME].contains(&name)
+    OF_SPEED.contains(&name)
 }

@@ -1,5 +1,5 @@
-// The page in a real browser: opens, edits, drags, breaks a limit, exports, reloads. Called by .ci/page.sh as
-//     node .ci/page.mjs PROGRAM FOLDER
+// The page in a real browser: opens, edits, drags, breaks a limit, exports, reloads. Called by .ci/page/run.sh as
+//     node .ci/page/browser.mjs PROGRAM FOLDER [STORY…]
 // FOLDER gets a picture of every state, to be looked at. With PAGE_ASSETS=src/page/assets the page's files are taken from
 // there in place of those in the program, so that a change of them needs no build.
 import assert from 'node:assert/strict';
@@ -8,7 +8,8 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 
-const [program, folder] = process.argv.slice(2).map((p) => path.resolve(p));
+const [program, folder] = process.argv.slice(2, 4).map((p) => path.resolve(p));
+const stories = process.argv.slice(4);
 const { chromium } = createRequire(path.join(process.env.PLAYWRIGHT ?? folder, 'x.js'))('playwright-core');
 mkdirSync(folder, { recursive: true });
 
@@ -30,6 +31,7 @@ const browser = await chromium.launch({
 let failed = 0;
 /** One story on a page of its own; what the browser complains about is a failure too. */
 async function story(name, address, tell) {
+  if (stories.length && !stories.includes(name)) return;
   const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, acceptDownloads: true });
   const page = await context.newPage();
   const complaints = [];
@@ -224,10 +226,10 @@ await story('exports', demo, async ({ page }) => {
     const [download] = await Promise.all([page.waitForEvent('download'), work()]);
     return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
   };
-  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, json: /"verdict": "feasible"/ };
+  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, xlsx: /^PK/, json: /"verdict": "feasible"/ };
   for (const [format, start] of Object.entries(starts)) {
     const { name, text } = await saved(() => page.locator(`[data-export="${format}"]`).click());
-    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|json)$/);
+    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|xlsx|json)$/);
     assert.match(text, start, format);
   }
   const job = await saved(() => page.keyboard.press('Control+s'));
@@ -241,7 +243,8 @@ await story('exports', demo, async ({ page }) => {
 await story('files', blocked, async ({ page, shot, planned }) => {
   const named = (name, text) => ({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
   const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8');
-  await planned(() => page.locator('#files').setInputFiles([named('own.yaml', job)]));
+  const alone = job.replace('machines/long-bed-32.yaml', 'machines/own.yaml');
+  await planned(() => page.locator('#files').setInputFiles([named('own.yaml', alone)]));
   assert.match(await page.locator('#errors').innerText(), /the machine is in a file of its own/);
   await shot('alone');
   await planned(() => page.locator('#files').setInputFiles([named('long-bed-32.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));

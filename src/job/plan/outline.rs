@@ -1,0 +1,92 @@
+//! What a plan carries for drawing: outline of shaft and machine, utilisation along the turned length.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// The shaft as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct ShaftOutline {
+    pub stock_diameter_mm: f64,
+    pub stock_label: String,
+    pub bar_length_mm: f64,
+    pub sections: Vec<SectionOutline>,
+    pub features: Vec<FeatureOutline>,
+}
+
+/// A section as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct SectionOutline {
+    /// From 1.
+    pub number: usize,
+    pub name: String,
+    /// `cylinder`, `thread`, `taper`, `groove`, `knurl`, `flats`.
+    pub kind: String,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    pub front_diameter_mm: f64,
+    pub rear_diameter_mm: f64,
+    /// Minor diameter of a thread, across flats of flats.
+    pub inner_diameter_mm: Option<f64>,
+    /// As on a drawing: `Ø18 h9`, `M16x1.5`, `Ø18/22`, `AF 17`.
+    pub label: String,
+    pub tolerance: String,
+    pub ra_um: Option<f64>,
+    pub interrupt: String,
+    pub grip: bool,
+}
+
+/// A feature as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct FeatureOutline {
+    /// `cross_hole`, `keyseat`, `centre_hole`.
+    pub kind: String,
+    pub label: String,
+    pub from_mm: f64,
+    pub to_mm: f64,
+    /// Diameter of a hole, width of a keyseat.
+    pub size_mm: f64,
+    /// Depth of a keyseat.
+    pub depth_mm: Option<f64>,
+}
+
+/// The machine as drawn.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct LayoutOutline {
+    /// Bush gap, or the collet gap without a bush.
+    pub gap_mm: f64,
+    /// None without a bush.
+    pub bush_land_mm: Option<f64>,
+    pub headstock_nearest_mm: f64,
+    pub headstock_farthest_mm: f64,
+    pub headstock_hold_mm: f64,
+    pub counter_spindle_nearest_mm: Option<f64>,
+    pub counter_spindle_farthest_mm: Option<f64>,
+    pub bore_depth_mm: Option<f64>,
+    pub sleeve_pitch_mm: Option<f64>,
+    pub collet_hold_mm: Option<f64>,
+    pub part_off_width_mm: f64,
+    pub whirl_ratio_limit: f64,
+}
+
+/// One point of the utilisation chart.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[allow(missing_docs)]
+pub struct TracePoint {
+    pub turned_mm: f64,
+    pub stage: usize,
+    pub rpm: f64,
+    /// The governing check here.
+    pub check: String,
+    pub utilisation: f64,
+    /// Utilisation of each check here, in the order of `trace_checks` of the stage's list.
+    pub all: Vec<(String, f64)>,
+}

@@ -1,0 +1,256 @@
+//! The modes that show at one node: how much each takes part in the receptance there.
+//!
+//! Lanczos on `K⁻¹M` from the deflection under a unit force at the node. Its Ritz values are the modes that the node sees, the lowest
+//! first, and the first entries of its small eigenvectors tell how far each moves the node: no shape is worked out. A mode that does not
+//! move the node never appears, and adds nothing. One count of negative pivots says how many modes lie below a frequency.
+//! Source: Golub & Meurant, Matrices, Moments and Quadrature (2010), chapters 4 and 6 (from memory).
+
+use super::beam::{Beam, Unheld};
+use super::modes::dot;
+
+/// Steps first taken, and added where they are too few.
+const STEPS: usize = 32;
+const MORE_STEPS: usize = 24;
+/// A Ritz value counts as found when its residual is below this share of it; its own error is of the order of the square.
+const FOUND: f64 = 1e-7;
+/// The count of modes is made this share above a Ritz value.
+const ABOVE: f64 = 1e-6;
+/// Krylov space is used up when a new direction is shorter than this share.
+const USED_UP: f64 = 1e-12;
+
+/// One mode as a node sees it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Share {
+    /// Angular frequency, rad/s.
+    pub omega: f64,
+    /// Square of the node's deflection in the shape of one tonne modal mass, 1/t.
+    pub per_t: f64,
+}
+
+/// The receptance at a node, mode by mode, worked out as far as asked.
+pub struct Seen<'a> {
+    beam: &'a Beam,
+    factor: super::banded::Factor<'a>,
+    /// Static flexibility at the node, mm/N.
+    pub static_mm_per_n: f64,
+    /// Basis, `M`-orthonormal, and its product with `M`.
+    basis: Vec<Vec<[f64; 2]>>,
+    mass_basis: Vec<Vec<[f64; 2]>>,
+    /// Diagonal and off-diagonal of the small matrix.
+    alpha: Vec<f64>,
+    beta: Vec<f64>,
+    /// `M`-length of the start.
+    start: f64,
+    used_up: bool,
+}
+
+impl<'a> Seen<'a> {
+    /// Begins at a node.
+    ///
+    /// - **Errors**: [`Unheld`] when the springs leave a free motion.
+    pub fn new(beam: &'a Beam, node: usize) -> Result<Seen<'a>, Unheld> {
+        let factor = beam.factor()?;
+        let mut first = beam.under_force(&factor, node, 1.0);
+        let static_mm_per_n = first[node][0];
+        let mut mass = Vec::with_capacity(first.len());
+        beam.mass.multiply(&first, &mut mass);
+        let start = dot(&first, &mass).sqrt();
+        scale(&mut first, 1.0 / start);
+        scale(&mut mass, 1.0 / start);
+        Ok(Seen {
+            beam,
+            factor,
+            static_mm_per_n,
+            basis: vec![first],
+            mass_basis: vec![mass],
+            alpha: Vec::new(),
+            beta: Vec::new(),
+            start,
+            used_up: false,
+        })
+    }
+
+    /// What the node sees of the lowest `count` modes of the beam, ascending.
+    pub fn lowest(&mut self, count: usize) -> Vec<Share> {
+        self.extend(STEPS.max(count));
+        loop {
+            let (found, all) = self.ritz();
+            let all_found = found == all.len() || self.used_up;
+            let known = &all[..if self.used_up { all.len() } else { found }];
+            let below = |share: &Share| {
+                let lambda = share.omega * share.omega * (1.0 + ABOVE);
+                self.beam.stiffness.eigenvalues_below(&self.beam.mass, lambda, count + 1)
+            };
+            // Modes of the beam up to each Ritz value only grow: bisection for the last one among the lowest `count`.
+            if all_found || known.last().is_some_and(|s| below(s) >= count) {
+                let within = known.partition_point(|s| below(s) <= count);
+                return known[..within].to_vec();
+            }
+            self.extend(self.alpha.len() + MORE_STEPS);
+        }
+    }
+
+    fn extend(&mut self, steps: usize) {
+        let steps = steps.min(2 * self.beam.x_mm.len());
+        while self.alpha.len() < steps && !self.used_up {
+            let j = self.alpha.len();
+            let mut next = self.mass_basis[j].clone();
+            self.factor.solve(&mut next);
+            let length = |v: &[[f64; 2]]| v.iter().map(|x| x[0] * x[0]).sum::<f64>().sqrt();
+            let before = length(&next);
+            let mut here = 0.0;
+            // Twice is enough (Parlett 1980, section 6.9, from memory).
+            for _ in 0..2 {
+                for (i, (b, m)) in self.basis.iter().zip(&self.mass_basis).enumerate() {
+                    let share = dot(&next, m);
+                    if i == j {
+                        here += share;
+                    }
+                    for (x, b) in next.iter_mut().zip(b) {
+                        *x = [x[0] - share * b[0], x[1] - share * b[1]];
+                    }
+                }
+            }
+            self.alpha.push(here);
+            let mut mass = Vec::with_capacity(next.len());
+            self.beam.mass.multiply(&next, &mut mass);
+            let beta = dot(&next, &mass).max(0.0).sqrt();
+            if length(&next) <= USED_UP * before || beta <= 0.0 || self.alpha.len() >= 2 * self.beam.x_mm.len() {
+                self.used_up = true;
+                return;
+            }
+            scale(&mut next, 1.0 / beta);
+            scale(&mut mass, 1.0 / beta);
+            self.beta.push(beta);
+            self.basis.push(next);
+            self.mass_basis.push(mass);
+        }
+    }
+
+    /// Ritz values as modes, ascending in frequency, and how many of the first of them have been found.
+    fn ritz(&self) -> (usize, Vec<Share>) {
+        let m = self.alpha.len();
+        let mut first = vec![0.0; m];
+        let mut last = vec![0.0; m];
+        first[0] = 1.0;
+        last[m - 1] = 1.0;
+        let mut theta = self.alpha.clone();
+        let mut off = self.beta[..m - 1].to_vec();
+        tridiagonal_eigen(&mut theta, &mut off, &mut first, &mut last);
+        let mut order: Vec<usize> = (0..m).filter(|i| theta[*i] > 0.0).collect();
+        order.sort_by(|a, b| theta[*b].total_cmp(&theta[*a]));
+        let rest = self.beta.get(m - 1).copied().unwrap_or(0.0);
+        let found = order.iter().take_while(|i| (rest * last[**i]).abs() <= FOUND * theta[**i]).count();
+        let share = |i: &usize| {
+            let lambda = 1.0 / theta[*i];
+            Share { omega: lambda.sqrt(), per_t: (first[*i] * self.start * lambda).powi(2) }
+        };
+        (found, order.iter().map(share).collect())
+    }
+}
+
+fn scale(v: &mut [[f64; 2]], by: f64) {
+    for x in v {
+        *x = [x[0] * by, x[1] * by];
+    }
+}
+
+/// Eigenvalues of a symmetric tridiagonal matrix in place of its diagonal, and the first and last entries of its eigenvectors, given the
+/// first and last row of the unit matrix. Implicit QL; `off` is used up.
+/// Source: Golub & Welsch, Math. Comp. 23 (1969) (from memory).
+fn tridiagonal_eigen(diag: &mut [f64], off: &mut Vec<f64>, first: &mut [f64], last: &mut [f64]) {
+    let n = diag.len();
+    off.push(0.0);
+    for l in 0..n {
+        // Thirty sweeps an eigenvalue are far more than it ever takes; what is left off the diagonal is then rounding.
+        for _ in 0..30 {
+            let m = (l..n - 1).find(|m| off[*m].abs() <= f64::EPSILON * (diag[*m].abs() + diag[*m + 1].abs()));
+            let m = m.unwrap_or(n - 1);
+            if m == l {
+                break;
+            }
+            let mut g = (diag[l + 1] - diag[l]) / (2.0 * off[l]);
+            let mut r = g.hypot(1.0);
+            g = diag[m] - diag[l] + off[l] / (g + r.copysign(g));
+            let (mut s, mut c, mut p) = (1.0, 1.0, 0.0);
+            let mut split = false;
+            for i in (l..m).rev() {
+                let (f, b) = (s * off[i], c * off[i]);
+                r = f.hypot(g);
+                off[i + 1] = r;
+                if r == 0.0 {
+                    diag[i + 1] -= p;
+                    off[m] = 0.0;
+                    split = true;
+                    break;
+                }
+                (s, c) = (f / r, g / r);
+                g = diag[i + 1] - p;
+                r = (diag[i] - g) * s + 2.0 * c * b;
+                p = s * r;
+                diag[i + 1] = g + p;
+                g = c * r - b;
+                for row in [&mut *first, &mut *last] {
+                    let z = row[i + 1];
+                    row[i + 1] = s * row[i] + c * z;
+                    row[i] = c * row[i] - s * z;
+                }
+            }
+            if split {
+                continue;
+            }
+            diag[l] -= p;
+            off[l] = g;
+            off[m] = 0.0;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::mechanics::beam::{Elastic, Spring};
+    use crate::mechanics::modes::lowest_modes;
+
+    fn beam(thick: bool) -> Beam {
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let springs: Vec<Spring> =
+            [400.0, 440.0, 600.0, 640.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
+        let mut points: Vec<f64> = (0..=128).map(|i| f64::from(i) * 5.0).collect();
+        Beam::new(&steel, &mut points, |x| if thick || x > 395.0 { 20.0 } else { 12.0 }, &springs)
+    }
+
+    /// Against the modes worked out one by one, with their shapes.
+    #[test]
+    fn shares_are_those_of_the_modes() {
+        for (thick, at_mm) in [(true, 395.0), (false, 395.0), (false, 200.0)] {
+            let beam = beam(thick);
+            let node = beam.node(at_mm);
+            let modes = lowest_modes(&beam, 30).expect("held");
+            let mut seen = Seen::new(&beam, node).expect("held");
+            for count in [12, 30] {
+                let shares = seen.lowest(count);
+                let sum = |v: &mut dyn Iterator<Item = f64>| v.sum::<f64>();
+                let ours = sum(&mut shares.iter().map(|s| s.per_t / (s.omega * s.omega)));
+                let theirs = sum(&mut modes[..count].iter().map(|m| m.shape[node][0].powi(2) / (m.omega * m.omega)));
+                assert!((ours / theirs - 1.0).abs() < 1e-6, "{count}: {ours} {theirs}");
+                assert!(ours <= seen.static_mm_per_n * (1.0 + 1e-12));
+                for share in shares.iter().filter(|s| s.per_t > 1e-3 * shares[0].per_t) {
+                    let near = modes.iter().map(|m| (m.omega / share.omega - 1.0).abs()).fold(1.0, f64::min);
+                    assert!(near < 1e-7, "{} rad/s: {near}", share.omega);
+                }
+            }
+        }
+    }
+
+    /// All modes of a small mesh: together they are the static flexibility.
+    #[test]
+    fn all_modes_together_are_the_static_flexibility() {
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let springs: Vec<Spring> = [0.0, 40.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
+        let beam = Beam::new(&steel, &mut vec![0.0, 40.0, 70.0, 100.0], |_| 12.0, &springs);
+        let mut seen = Seen::new(&beam, 3).expect("held");
+        let sum: f64 = seen.lowest(60).iter().map(|s| s.per_t / (s.omega * s.omega)).sum();
+        assert!((sum / seen.static_mm_per_n - 1.0).abs() < 1e-9, "{sum} {}", seen.static_mm_per_n);
+    }
+}

@@ -1,0 +1,94 @@
+//! What happens at a station besides cutting along, for the planner: cross holes, letting go of the front, what the last grip must hold.
+
+use super::outlook::{Looker, Remembered, guard};
+use crate::process::span::{Front, Rear};
+use crate::process::{Counter, State, checks};
+use std::cell::OnceCell;
+
+/// Smallest and largest of some shares, with what a value between them may lie outside.
+fn spread_of(shares: &[f64]) -> [f64; 2] {
+    let low = shares.iter().copied().fold(f64::INFINITY, f64::min);
+    let high = shares.iter().copied().fold(0.0, f64::max);
+    let guard = if shares.len() == 1 { 0.0 } else { guard(low, high) };
+    [low - guard, high + guard]
+}
+
+impl Looker<'_> {
+    /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
+    /// one a re-grip at a station gives.
+    pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let here = self.grid.stations[station].tasks.iter().map(|i| (*i, self.grid.at(station)));
+        let on = self.grid.beyond.iter().copied().filter(|_| station == self.grid.last());
+        let due: Vec<(usize, f64)> = here.chain(on).collect();
+        if due.is_empty() {
+            return [0.0; 2];
+        }
+        self.remembered(&self.drills, (grip, station, regrip), |h| {
+            let mut worst: f64 = 0.0;
+            for (task, turned_mm) in &due {
+                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
+                // Bar that is fed on brings the headstock nearer.
+                let headstock_mm = h - (turned_mm - self.grid.at(station));
+                let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
+                let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
+                worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+            }
+            worst
+        })
+    }
+
+    /// Smallest and largest share of `release` when the collet opens at a station.
+    pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
+        let row = &self.rows[grip];
+        let share = |places: &[f64]| -> Vec<f64> {
+            let front = Front::new(self.rig, self.grid.at(station), Counter::Open { nose_mm });
+            let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+            let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+            if held.len() < rears.len() {
+                return vec![checks::MOST_SHARE; places.len()];
+            }
+            let limit = self.rig.job.limits.release_mm;
+            front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
+        };
+        match (regrip, station.checked_sub(row.first).filter(|i| *i < row.len)) {
+            (None, Some(i)) => {
+                let cells = row.releases.get_or_init(|| (0..row.len).map(|_| OnceCell::new()).collect());
+                *cells[i].get_or_init(|| spread_of(&share(&self.places(grip, station))))
+            }
+            _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
+        }
+    }
+
+    fn remembered(
+        &self,
+        memory: &Remembered,
+        key: (usize, usize, Option<usize>),
+        share: impl Fn(f64) -> f64,
+    ) -> [f64; 2] {
+        if let Some(known) = memory.borrow().get(&key) {
+            return *known;
+        }
+        let (grip, station, regrip) = key;
+        let places = match regrip {
+            Some(l) => vec![self.headstock_mm(station, self.grid.at(l))],
+            None => self.places(grip, station),
+        };
+        let shares: Vec<f64> = places.into_iter().map(share).collect();
+        let range = spread_of(&shares);
+        memory.borrow_mut().insert(key, range);
+        range
+    }
+
+    /// Shares of `torque`, `push` and `back` for a last grip, the largest.
+    pub fn last_grip(&self, grip: usize) -> f64 {
+        let Some(nose) = self.noses.get(grip) else { return 0.0 };
+        let torque = checks::torque::find(self.rig, *nose).map_or(0.0, |f| f.utilisation);
+        let back = match checks::back::find(self.rig, *nose) {
+            Ok(found) => found.map_or(0.0, |f| f.utilisation),
+            Err(_) => checks::MOST_SHARE,
+        };
+        let push = checks::push::back(self.rig, *nose).map_or(0.0, |f| f.utilisation);
+        torque.max(back).max(push)
+    }
+}
