@@ -517,6 +517,7 @@ pub fn neck_plan() -> Plan {
     plan.length_mm = 45.0;
     plan.tools = "opposed".into();
     plan.collet = None;
+    plan.cycle = None;
     plan.shaft.stock_diameter_mm = 3.0;
     plan.shaft.stock_label = "Ø3 h6".into();
     plan.shaft.sections = sections(&[
