@@ -1,8 +1,10 @@
 //! What is known of two jobs that differ in one thing.
 
 use crate::{jobs, read};
+use spanhold::answer::advised;
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
+use spanhold::planner::Advice;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::runs::Runs;
@@ -69,7 +71,7 @@ fn a_shorter_travel_never_gives_a_faster_answer() {
             continue;
         };
         let total = |job: &Job| {
-            let plan = spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+            let plan = advised(job, Advice::None).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
             if plan.verdict == Verdict::Feasible { plan.time_s.total } else { f64::INFINITY }
         };
         let (long, short) = (total(&job), total(&other));
@@ -92,7 +94,7 @@ fn the_order_of_the_collets_changes_nothing() {
         let [a, b] = collets[..] else { continue };
         let swapped = text.replace(&format!("{a}\n{b}\n"), &format!("{b}\n{a}\n"));
         let (Some(one), Some(other)) = (read(&text), read(&swapped)) else { continue };
-        let answer = |job: &Job| spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+        let answer = |job: &Job| advised(job, Advice::None).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
         let (p, mut q) = (answer(&one), answer(&other));
         assert_ne!(p.input_digest, q.input_digest);
         q.input_digest.clone_from(&p.input_digest);
@@ -135,7 +137,7 @@ fn regress_the_order_of_like_collets_does_not_cost_margin() {
         let forward = read(&with(others.concat()));
         let backward = read(&with(others.iter().rev().cloned().collect()));
         let (Some(one), Some(other)) = (forward, backward) else { continue };
-        let answer = |job: &Job| spanhold::answer::answer(job).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+        let answer = |job: &Job| advised(job, Advice::None).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
         let (p, q) = (answer(&one), answer(&other));
         assert_eq!(p.verdict, q.verdict, "seed {seed}\n{text}");
         if let (Some(a), Some(b)) = (p.margin, q.margin)
