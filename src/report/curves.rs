@@ -25,7 +25,8 @@ const PENS: [(&str, &str); 8] = [
 const WIDTH: f64 = 1.4;
 
 /// Marks of checks of a moment.
-const MARKS: [&str; 4] = ["M-4-4h8v8h-8Z", "M0-5L5 4H-5Z", "M0-5L5 0 0 5-5 0Z", "M0 5L5-4H-5Z"];
+const MARKS: [&str; 6] =
+    ["M-4-4h8v8h-8Z", "M0-5L5 4H-5Z", "M0-5L5 0 0 5-5 0Z", "M0 5L5-4H-5Z", "M-4-4L4 4M-4 4L4-4", "M0-5V5M-5 0H5"];
 
 /// A line of the key takes no less than this.
 const KEY_LINE: f64 = 13.0;

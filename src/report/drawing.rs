@@ -7,8 +7,8 @@ use svg::node::element::Group;
 use super::labels::NUMBER;
 use super::layout::{Layout, ROW};
 use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
-use super::{numbers, words};
-use crate::job::plan::{FeatureOutline, Plan, SectionOutline, Verdict};
+use super::{features, numbers, words};
+use crate::job::plan::{Plan, SectionOutline, Verdict};
 
 /// Sections, features, bar, centre line.
 pub fn profile(plan: &Plan, layout: &Layout) -> Group {
@@ -17,7 +17,7 @@ pub fn profile(plan: &Plan, layout: &Layout) -> Group {
         g = g.add(section_shape(section, layout));
     }
     for feature in &plan.shaft.features {
-        g = g.add(feature_shape(feature, plan, layout));
+        g = g.add(features::shape(feature, plan, layout));
     }
     let (a, y) = (&layout.axis, layout.centre_y);
     g.add(shapes::line(a.left - 10.0, y, a.right() + 4.0, y, SOFT, 0.7).set("stroke-dasharray", shapes::CHAIN))
@@ -95,55 +95,6 @@ fn section_shape(s: &SectionOutline, layout: &Layout) -> Group {
 /// Thinner outlines where sections are only a few units long, so that a crowd does not turn black.
 fn outline_width(length: f64) -> &'static str {
     if length < 4.0 { "0.6" } else { "1.3" }
-}
-
-fn feature_shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
-    let (a, y) = (&layout.axis, layout.centre_y);
-    let middle = a.x_clamped((f.from_mm + f.to_mm) / 2.0);
-    match f.kind.as_str() {
-        "cross_hole" => {
-            let (rx, ry) = ((f.size_mm / 2.0 * a.scale).max(1.4), layout.half(f.size_mm).max(1.4));
-            let over = 6.0;
-            let axis = |x1: f64, y1: f64, x2: f64, y2: f64| {
-                shapes::line(x1, y1, x2, y2, INK, 0.5).set("stroke-dasharray", "7 1.5 1.5 1.5")
-            };
-            shapes::group("cross-hole")
-                .add(
-                    shapes::ellipse(middle, y, rx, ry).set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9"),
-                )
-                .add(axis(middle, y - ry - over, middle, y + ry + over))
-                .add(axis(middle - rx - over, y, middle + rx + over, y))
-        }
-        "keyseat" => {
-            let (x1, x2, h) = (a.x_clamped(f.from_mm), a.x_clamped(f.to_mm), layout.half(f.size_mm));
-            let rx = (f.size_mm / 2.0 * a.scale).min((x2 - x1) / 2.0);
-            shapes::group("keyseat")
-                .set("fill", WHITE)
-                .set("stroke", INK)
-                .set("stroke-width", "0.9")
-                .add(shapes::rect(x1, y - h, x2 - x1, 2.0 * h).set("rx", xy(rx)).set("ry", xy(h)))
-        }
-        _ => {
-            let front = f.from_mm <= plan.length_mm / 2.0;
-            let (end, into) = if front { (a.left, 1.0) } else { (a.x(plan.length_mm), -1.0) };
-            let h = layout.half(f.size_mm).max(3.0);
-            let d = format!(
-                "M{e} {t}L{p} {c}L{e} {b}",
-                e = xy(end),
-                p = xy(end + into * h * 1.2),
-                t = xy(y - h),
-                c = xy(y),
-                b = xy(y + h)
-            );
-            shapes::group("centre-hole").add(
-                shapes::path(d)
-                    .set("fill", "none")
-                    .set("stroke", INK)
-                    .set("stroke-width", "1")
-                    .set("stroke-dasharray", "3 2"),
-            )
-        }
-    }
 }
 
 /// Labels of the sections above the profile.

@@ -24,13 +24,14 @@
 //! | `pdf` | the sheet as a PDF, with the feature `pdf` |
 //!
 //! To add an output: one file here, fed by a `&Plan`. The parts of the diagram (`axis`, `layout`, `shapes`, `labels`,
-//! `drawing`, `marks`, `strips`, `chart`,
+//! `drawing`, `features`, `marks`, `strips`, `chart`,
 //! `curves`, `speed`) are used by [`svg`] only.
 
 mod axis;
 mod chart;
 mod curves;
 mod drawing;
+mod features;
 pub mod gantt;
 mod labels;
 mod layout;
