@@ -12,7 +12,9 @@ use serde_json::Value;
 use spanhold::job::plan::Plan;
 use spanhold::report::{plan_svg, sheet_html, tables};
 use std::path::{Path, PathBuf};
-use std::process::Command;
+use std::process::{Command, Stdio};
+use std::sync::Mutex;
+use std::time::{Duration, Instant};
 
 const MEASURE: &str = include_str!("rendered/measure.html");
 
@@ -46,30 +48,61 @@ fn browser() -> Option<Command> {
     there.then(|| Command::new("chromium"))
 }
 
-/// What the browser prints on its standard output.
-fn run(mut browser: Command, page: &Path, what: &str) -> String {
+/// One browser at a time, and as quiet as it can be.
+static ALONE: Mutex<()> = Mutex::new(());
+const QUIET: [&str; 10] = [
+    "--headless",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-quic",
+    "--no-first-run",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--allow-file-access-from-files",
+    "--no-pdf-header-footer",
+];
+
+/// A browser that has not printed by then hangs; far more than it ever takes.
+const HANGS_AFTER: Duration = Duration::from_secs(300);
+
+/// The page as the browser leaves it.
+fn dumped(mut browser: Command, page: &Path) -> String {
+    let _alone = ALONE.lock().unwrap_or_else(|e| e.into_inner());
     let profile = tempfile::tempdir().expect("a profile");
-    let quiet = [
-        "--headless",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-        "--allow-file-access-from-files",
-        "--no-pdf-header-footer",
-    ];
     let run = browser
-        .args(quiet)
-        .arg(what)
+        .args(QUIET)
+        .arg("--dump-dom")
         .arg(format!("--user-data-dir={}", profile.path().display()))
         .arg(format!("file://{}", page.display()))
         .output()
         .expect("chromium runs");
     assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
     String::from_utf8(run.stdout).expect("UTF-8")
+}
+
+/// Prints a page. The browser is ended as soon as the file is whole: some linger long after it.
+fn print(mut browser: Command, page: &Path, pdf: &Path) {
+    let _alone = ALONE.lock().unwrap_or_else(|e| e.into_inner());
+    let profile = tempfile::tempdir().expect("a profile");
+    let _ = std::fs::remove_file(pdf);
+    let mut child = browser
+        .args(QUIET)
+        .arg(format!("--print-to-pdf={}", pdf.display()))
+        .arg(format!("--user-data-dir={}", profile.path().display()))
+        .arg(format!("file://{}", page.display()))
+        .stdout(Stdio::null())
+        .stderr(Stdio::null())
+        .spawn()
+        .expect("chromium runs");
+    let whole = || std::fs::read(pdf).is_ok_and(|f| f.trim_ascii_end().ends_with(b"%%EOF"));
+    let start = Instant::now();
+    while !whole() && child.try_wait().expect("a child").is_none() && start.elapsed() < HANGS_AFTER {
+        std::thread::sleep(Duration::from_millis(200));
+    }
+    let _ = child.kill();
+    let _ = child.wait();
+    assert!(whole(), "chromium has not printed {}", page.display());
 }
 
 fn folder() -> PathBuf {
@@ -99,7 +132,7 @@ fn the_sheet_prints_on_a4_and_cuts_no_row() {
     for (name, plan) in all().into_iter().filter(|(name, _)| ["feed-roller-shaft", "nasty"].contains(&name.as_str())) {
         let (page, pdf) = (folder().join(format!("print-{name}.html")), folder().join(format!("print-{name}.pdf")));
         std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
-        run(browser().expect("asked above"), &page, &format!("--print-to-pdf={}", pdf.display()));
+        print(browser().expect("asked above"), &page, &pdf);
         let pages = printed_pages(&pdf);
         let first = &pages[0];
         assert!(
@@ -138,7 +171,7 @@ fn no_text_lies_on_another_or_outside_its_page() {
         println!("chromium is not installed: nothing was measured");
         return;
     };
-    let dom = run(browser, &page, "--dump-dom");
+    let dom = dumped(browser, &page);
     let found = dom.split("<pre id=\"found\">").nth(1).and_then(|rest| rest.split("</pre>").next()).expect("a result");
     let found = found.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
     let found: Value = serde_json::from_str(&found).unwrap_or_else(|e| panic!("{e}: {found}"));
