@@ -113,8 +113,13 @@ def tell(r):
     return r
 
 
+#: Demo jobs with work that this second reading of the model does not know.
+NOT_READ = {"metering-spindle"}
+
+
 def main(program):
-    demo = sorted(pathlib.Path("demo").glob("*.yaml"))
+    # Work on the ends, tool changes and an order are not read a second time; their own tests look at them.
+    demo = sorted(p for p in pathlib.Path("demo").glob("*.yaml") if p.stem not in NOT_READ)
     with tempfile.TemporaryDirectory() as folder:
         random = [jobs.write(FIRST_SEED + i, pathlib.Path(folder)) for i in range(RANDOM)]
         tasks = [(program, path, DEMO_STEP if path in demo else RANDOM_STEP, code, plan, errors)

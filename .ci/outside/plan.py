@@ -350,7 +350,8 @@ class Recheck:
         kilos = length * math.pi / 4 * job["stock"] ** 2 * job["material"]["rho"] * 1000
         self.same("material", kilos, plan["quote"]["material_kg"])
         if job["rates"]:
-            cost = t["total"] / 3600 * job["rates"]["machine_per_hour"] + kilos * job["rates"]["material_per_kg"]
+            # Seconds charged for lines are no machine time.
+            cost = (t["total"] - t["penalties"]) / 3600 * job["rates"]["machine_per_hour"] + kilos * job["rates"]["material_per_kg"]
             self.same("cost", cost, plan["quote"]["cost"]["total"])
 
     def inside(self, x):
