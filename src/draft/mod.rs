@@ -1,8 +1,8 @@
 //! Drawings and tables to the text of a job: a draft that a person checks and completes.
 //!
-//! The way of a drawing: file → lines, texts and dimensions in mm ([`load`], [`collect`]) → axis and contour ([`axis`]) →
-//! profile ([`profile`]) → sections ([`sections`]) → what the texts add ([`labels`], [`words`]) → the job's text ([`yaml`]).
-//! A table goes from its rows to sections at once ([`table`]). Nothing of the input goes unsaid: what was not understood is
+//! The way of a drawing: file → lines, texts and dimensions in mm (`load`, `collect`) → axis and contour (`axis`) →
+//! profile (`profile`) → sections (`sections`) → what the texts add (`labels`, `words`) → the job's text (`yaml`).
+//! A table goes from its rows to sections at once (`table`). Nothing of the input goes unsaid: what was not understood is
 //! told, with what it is and where.
 
 mod axis;

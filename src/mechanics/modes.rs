@@ -31,7 +31,7 @@ pub(super) fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
 
 /// Lowest mode of the beam, its frequency within 0.001 % (of the mesh).
 ///
-/// Inverse iteration with one shift first; where it does not settle, or another mode lies lower, by [`of_two`]. Either way one inertia
+/// Inverse iteration with one shift first; where it does not settle, or another mode lies lower, by `of_two`. Either way one inertia
 /// count proves that no lower mode was missed. The shape is a good estimate, fit to say where the bar moves most.
 /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), chapter 4 (from memory).
 pub fn lowest_mode(beam: &Beam, factor: &Factor<'_>) -> Mode {

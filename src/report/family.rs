@@ -2,7 +2,7 @@
 //! them.
 //!
 //! A cell says its number of hand-overs in figures and in lightness, what cannot be made is hatched and crossed: nothing is
-//! told by colour alone. As in [`super::chart`], plotters draws larger than the page and is nested; words are added here.
+//! told by colour alone. As in `chart`, plotters draws larger than the page and is nested; words are added here.
 
 use plotters::prelude::*;
 use svg::node::Blob;
