@@ -132,8 +132,8 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
     let shaft = &job.shaft;
     let diameter = shaft.sections[shaft.section_at(grip)].largest_mm();
     let found = match &asked.collet {
-        Some(name) => counter.collets.iter().find(|c| c.name == *name),
-        None => counter.collets.iter().find(|c| diameter >= c.smallest_mm && diameter <= c.largest_mm),
+        Some(name) => job.machine.collet(name),
+        None => counter.collets.iter().find(|c| c.holds(diameter)),
     };
     found.map(Some).ok_or_else(|| match &asked.collet {
         Some(name) => ask(format!("the machine has no collet {name}"), format!("its collets are: {names}")),

@@ -1,8 +1,8 @@
 //! A plan with one of its places moved by hand: settled as it then stands and proven anew, so that it shows what breaks.
 
 use crate::diag::Diag;
+use crate::job::Job;
 use crate::job::plan::{Optimality, Plan, Verdict};
-use crate::job::{Collet, Job};
 use crate::planner::assemble;
 use crate::planner::draft::{Draft, DraftStage};
 use crate::planner::settle::Ground;
@@ -50,9 +50,7 @@ pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Ve
     put(&mut draft, plan, what, to_mm).ok_or_else(|| {
         wrong("the place cannot be moved there").help("a stage keeps its length, and a hand-over its neighbours")
     })?;
-    let counter = job.machine.counter_spindle.as_ref();
-    let collet: Option<&Collet> =
-        plan.collet.as_ref().and_then(|name| counter.and_then(|c| c.collets.iter().find(|k| k.name == *name)));
+    let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));
     let hold_mm = collet.map_or(0.0, |c| c.hold_mm);
     if matches!(what, Move::Grip { .. }) && (to_mm < hold_mm || to_mm > job.shaft.length_mm()) {
         return Err(wrong("the collet would hold beside the shaft"));

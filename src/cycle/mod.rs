@@ -6,6 +6,7 @@ pub mod schedule;
 
 use crate::job::plan::{Critical, Cycle, Operation, Plan, Segment as Piece, ToolRoom, Tooling};
 use crate::process::Rig;
+use crate::process::features::moments_told;
 use crate::process::pace::{Pace, Step, What};
 use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
@@ -153,16 +154,8 @@ impl Row<'_> {
 fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     let machine = &rig.job.machine;
     let tasks = rig.tasks();
-    let done = |i: usize| {
-        let task = &tasks[i];
-        let same = |f: &&crate::job::plan::FeatureMoment| {
-            f.feature == task.kind && f.text == task.text && (f.at_mm - task.at_mm).abs() < 1e-4
-        };
-        plan.features.iter().find(same)
-    };
-    let moments: Vec<(usize, f64)> =
-        (0..tasks.len()).filter_map(|i| done(i).and_then(|f| f.turned_mm).map(|t| (i, t))).collect();
-    let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s);
+    let moments = moments_told(plan, &tasks);
+    let hand_over_s = machine.hand_over_s();
     let mut stops: Vec<(f64, usize, &'static str, f64)> =
         plan.stages.iter().skip(1).map(|s| (s.from_mm, s.number, "hand_over", hand_over_s)).collect();
     for stage in &plan.stages {
@@ -183,7 +176,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
             What::Cut(index) => row.cut(&step, index),
             What::Task(index) => {
                 row.stops(|t| t < step.at_mm - 1e-4);
-                let stage = done(index).and_then(|f| f.stage).unwrap_or(1);
+                let stage = tasks[index].told(plan).and_then(|f| f.stage).unwrap_or(1);
                 row.changes(&step, stage);
                 row.push(
                     row.side(stage),

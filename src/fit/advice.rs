@@ -50,8 +50,7 @@ fn set_ups(model: &Model, support: Support) -> Vec<(SetUp, bool)> {
     let Some(first) = readings.set_ups.first() else { return list };
     let machine = &readings.machine;
     if let (Support::CounterSpindle, Some(spindle)) = (support, &machine.counter_spindle) {
-        let holds =
-            |c: &&crate::job::Collet| c.smallest_mm <= readings.diameter_mm && readings.diameter_mm <= c.largest_mm;
+        let holds = |c: &&crate::job::Collet| c.holds(readings.diameter_mm);
         if let Some(collet) = spindle.collets.iter().find(holds) {
             let nose_mm = (spindle.nearest_mm + 2.0 * ROOM_MM).min(spindle.farthest_mm);
             let grip = Some(Grip { nose_mm, hold_mm: collet.hold_mm });

@@ -227,7 +227,7 @@ fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm
         r.complain(&map.place("grip"), diag);
         return None;
     };
-    let holds = |c: &Collet| c.smallest_mm <= diameter_mm && diameter_mm <= c.largest_mm;
+    let holds = |c: &Collet| c.holds(diameter_mm);
     let fitting: Vec<&Collet> = spindle.collets.iter().filter(|c| holds(c)).collect();
     let chosen = match &named {
         Some(name) => fitting.iter().find(|c| c.name == *name).copied(),

@@ -43,6 +43,16 @@ impl Machine {
     pub fn shared_regrip_s(&self) -> f64 {
         (self.headstock.regrip_s - self.shared_stop_saving_s).max(0.0)
     }
+
+    /// What a hand-over costs, s; nothing without a counter-spindle.
+    pub fn hand_over_s(&self) -> f64 {
+        self.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s)
+    }
+
+    /// The collet of a name; names are unique.
+    pub fn collet(&self, name: &str) -> Option<&Collet> {
+        self.counter_spindle.as_ref()?.collets.iter().find(|c| c.name == name)
+    }
 }
 
 /// The guide bush.
@@ -156,6 +166,13 @@ pub struct Collet {
     pub passes_mm: f64,
     /// Clamping force, the sum of the radial forces, N.
     pub clamp_force_n: f64,
+}
+
+impl Collet {
+    /// Whether it holds a diameter.
+    pub fn holds(&self, diameter_mm: f64) -> bool {
+        self.smallest_mm <= diameter_mm && diameter_mm <= self.largest_mm
+    }
 }
 
 /// Part-off.

@@ -192,25 +192,23 @@ impl Element {
 
     fn add_to(&self, k: &mut BlockTri, m: &mut BlockTri, i: usize) {
         let [k11, k12, k22, k24] = self.stiff;
-        let (front, rear) = k.diag.split_at_mut(i + 1);
-        front[i].a += k11;
-        front[i].b += k12;
-        front[i].c += k22;
-        rear[0].a += k11;
-        rear[0].b -= k12;
-        rear[0].c += k22;
-        k.upper[i] = [-k11, k12, -k12, k24];
-
+        add_block(k, i, [k11, k12, k22], [-k11, k12, -k12, k24]);
         let [m11, m12, m22, m13, m14, m24] = self.mass;
-        let (front, rear) = m.diag.split_at_mut(i + 1);
-        front[i].a += m11;
-        front[i].b += m12;
-        front[i].c += m22;
-        rear[0].a += m11;
-        rear[0].b -= m12;
-        rear[0].c += m22;
-        m.upper[i] = [m13, m14, -m14, m24];
+        add_block(m, i, [m11, m12, m22], [m13, m14, -m14, m24]);
     }
+}
+
+/// Adds an element between nodes `i` and `i + 1`: its own block at the front node, which the rear node mirrors, and the
+/// coupling of the two.
+fn add_block(matrix: &mut BlockTri, i: usize, [own, tilt, turn]: [f64; 3], coupling: [f64; 4]) {
+    let (front, rear) = matrix.diag.split_at_mut(i + 1);
+    front[i].a += own;
+    front[i].b += tilt;
+    front[i].c += turn;
+    rear[0].a += own;
+    rear[0].b -= tilt;
+    rear[0].c += turn;
+    matrix.upper[i] = coupling;
 }
 
 #[cfg(test)]

@@ -45,20 +45,19 @@ pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f6
 
 /// The same from what the node sees of each mode.
 pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> LeastReal {
-    let parts: Vec<(f64, f64)> = shares.iter().map(|s| (s.omega, s.per_t)).collect();
-    let in_modes: f64 = parts.iter().map(|(w, g)| g / (w * w)).sum();
+    let in_modes: f64 = shares.iter().map(|s| s.per_t / (s.omega * s.omega)).sum();
     let left_out = least_real_bound((static_mm_per_n - in_modes).max(0.0), damping);
     let real = |w: f64| {
-        let part = |(wi, g): &(f64, f64)| {
-            let (d, s) = (wi * wi - w * w, 2.0 * damping * wi * w);
-            g * d / (d * d + s * s)
+        let part = |mode: &Share| {
+            let (d, s) = (mode.omega * mode.omega - w * w, 2.0 * damping * mode.omega * w);
+            mode.per_t * d / (d * d + s * s)
         };
-        parts.iter().map(part).sum::<f64>()
+        shares.iter().map(part).sum::<f64>()
     };
     let mut least: f64 = 0.0;
-    for (wi, _) in &parts {
+    for wi in shares.iter().map(|s| s.omega) {
         // A single mode is worst at ω√(1+2ζ); neighbours shift the place a little, so search around it.
-        let (mut low, mut high) = (*wi, wi * (1.0 + 4.0 * damping));
+        let (mut low, mut high) = (wi, wi * (1.0 + 4.0 * damping));
         for _ in 0..40 {
             let (a, b) = (low + 0.382 * (high - low), low + 0.618 * (high - low));
             if real(a) < real(b) {

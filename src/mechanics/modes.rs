@@ -172,17 +172,28 @@ fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> 
 ///
 /// - **Errors**: [`Unheld`] when the springs leave a free motion.
 pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
+    let mut modes: Vec<Mode> = Vec::with_capacity(count);
+    for lambda in lowest_eigenvalues(beam, count)? {
+        modes.push(Mode { omega: lambda.sqrt(), shape: shape_of(beam, lambda, &modes) });
+    }
+    Ok(modes)
+}
+
+/// Their eigenvalues alone, (rad/s)².
+///
+/// - **Errors**: [`Unheld`] when the springs leave a free motion.
+pub fn lowest_eigenvalues(beam: &Beam, count: usize) -> Result<Vec<f64>, Unheld> {
     let factor = beam.factor()?;
     let first = lowest_mode(beam, &factor).omega.powi(2);
-    let mut modes: Vec<Mode> = Vec::with_capacity(count);
+    let mut all = Vec::with_capacity(count);
     let mut low = 0.0;
     for n in 0..count.min(2 * beam.x_mm.len()) {
         let lambda =
             nth_eigenvalue(&beam.stiffness, &beam.mass, n, low, if n == 0 { first * 1.001 } else { 4.0 * low });
         low = lambda * (1.0 - 1e-9);
-        modes.push(Mode { omega: lambda.sqrt(), shape: shape_of(beam, lambda, &modes) });
+        all.push(lambda);
     }
-    Ok(modes)
+    Ok(all)
 }
 
 /// Shape of an eigenvalue by inverse iteration with a shift just beside it, kept `M`-orthogonal to the modes before.

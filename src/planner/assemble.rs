@@ -1,7 +1,7 @@
 //! A settled draft as a plan: stages, segments, features, witness lines, times.
 
 use super::draft::Draft;
-use super::outline::{self, interrupt_word};
+use super::outline;
 use super::settle::{Ground, Look, Settled};
 use crate::job::plan::{
     CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Threading, Times, TracePoint, Verdict,
@@ -35,7 +35,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     let mut t = Times {
         cutting: settled.pieces.iter().map(|p| p.time.cutting_s).sum(),
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
-        hand_overs: hand_overs.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s),
+        hand_overs: hand_overs.len() as f64 * machine.hand_over_s(),
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
         // A sum of nothing is -0, which would be printed.
         features: 0.0 + ground.tasks.iter().map(|t| t.time_s).sum::<f64>(),
@@ -346,7 +346,7 @@ fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
         .map(|(t, cause)| {
             let section = shaft.section_at(t);
             let interrupt: Interrupt = shaft.sections[section].interrupt;
-            Witness { at_mm: t, section: section + 1, cause: cause.into(), interrupt: interrupt_word(interrupt).into() }
+            Witness { at_mm: t, section: section + 1, cause: cause.into(), interrupt: interrupt.key().into() }
         })
         .collect()
 }

@@ -221,7 +221,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
         for section in job.shaft.sections.iter().filter(|s| s.is_plain() && s.grip) {
             let d = section.largest_mm();
             let passes = profile.largest_in_front_mm(section.to_mm);
-            let serves = |c: &Collet| d >= c.smallest_mm && d <= c.largest_mm && passes <= c.passes_mm;
+            let serves = |c: &Collet| c.holds(d) && passes <= c.passes_mm;
             if counter.collets.iter().any(serves) || known.iter().any(|k| (k - passes * 1e3 - d).abs() < 1e-9) {
                 continue;
             }

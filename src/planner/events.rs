@@ -80,15 +80,10 @@ impl Looker<'_> {
         range
     }
 
-    /// Shares of `torque`, `push` and `back` for a last grip, the largest.
+    /// Largest share of what a last grip must hold.
     pub fn last_grip(&self, grip: usize) -> f64 {
         let Some(nose) = self.noses.get(grip) else { return 0.0 };
-        let torque = checks::torque::find(self.rig, *nose).map_or(0.0, |f| f.utilisation);
-        let back = match checks::back::find(self.rig, *nose) {
-            Ok(found) => found.map_or(0.0, |f| f.utilisation),
-            Err(_) => checks::MOST_SHARE,
-        };
-        let push = checks::push::back(self.rig, *nose).map_or(0.0, |f| f.utilisation);
-        torque.max(back).max(push)
+        let found = checks::of_last_grip(self.rig, *nose);
+        found.map(|f| f.map_or(checks::MOST_SHARE, |f| f.utilisation)).fold(0.0, f64::max)
     }
 }

@@ -290,7 +290,7 @@ fn broken(
 pub fn why_no_grip(rig: &Rig<'_>) -> String {
     let Some(collet) = rig.collet else { return "the machine has no counter-spindle".into() };
     let sections = || rig.job.shaft.sections.iter().enumerate();
-    let in_range = |d: f64| d >= collet.smallest_mm && d <= collet.largest_mm;
+    let in_range = |d: f64| collet.holds(d);
     let fitting: Vec<_> = sections().filter(|(_, s)| s.is_plain() && in_range(s.largest_mm())).collect();
     if fitting.is_empty() {
         return format!(

@@ -24,7 +24,7 @@ pub fn lands(rig: &Rig<'_>) -> Vec<Land> {
     let mut lands = Vec::new();
     for (index, section) in rig.job.shaft.sections.iter().enumerate() {
         let d = section.largest_mm();
-        let fits = section.grip && section.is_plain() && d >= collet.smallest_mm && d <= collet.largest_mm;
+        let fits = section.grip && section.is_plain() && collet.holds(d);
         if !fits || rig.profile.largest_in_front_mm(section.to_mm) > collet.passes_mm {
             continue;
         }

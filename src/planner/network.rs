@@ -123,7 +123,7 @@ impl<'a> Builder<'a> {
     pub fn new(runs: &'a Runs<'a>, weights: Weights) -> Builder<'a> {
         let machine = &runs.looker.rig.job.machine;
         let regrip_s = machine.headstock.regrip_s;
-        let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s);
+        let hand_over_s = machine.hand_over_s();
         let mut builder = Builder {
             runs,
             grid: runs.looker.grid,

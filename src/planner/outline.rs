@@ -1,13 +1,8 @@
 //! The shaft and the machine as drawn, copied into a plan so that it stands alone.
 
 use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
-use crate::job::{End, Engraved, FeatureKind, Interrupt, Job, SectionKind, Tapped};
+use crate::job::{End, Engraved, FeatureKind, Job, SectionKind, Tapped};
 use crate::process::Rig;
-
-/// The word for an interrupt.
-pub fn interrupt_word(interrupt: Interrupt) -> &'static str {
-    interrupt.key()
-}
 
 /// The shaft as drawn.
 pub fn shaft(job: &Job) -> ShaftOutline {
@@ -37,7 +32,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             label,
             tolerance: s.tolerance.label.clone(),
             ra_um: s.ra_um,
-            interrupt: interrupt_word(s.interrupt).into(),
+            interrupt: s.interrupt.key().into(),
             grip: s.grip,
         }
     });

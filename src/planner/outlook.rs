@@ -315,12 +315,12 @@ impl<'a> Looker<'a> {
         }
         for (i, d) in demands.iter().enumerate() {
             let own = d.needed_rpm(rpm, 1.0);
-            if own.is_finite() && (passes[i] || front.swings_above(crate::units::rad_per_s(own), &rears[i..=i])[0]) {
+            let above_one = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), &rears[i..=i])[0];
+            if own.is_finite() && (passes[i] || above_one(own)) {
                 put(i, d.base, d.share(rpm, own), f64::INFINITY);
                 continue;
             }
             let at_floor = own * floor;
-            let above_one = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), &rears[i..=i])[0];
             // A little below the floor too, so that places of the headstock between samples are not given up.
             if floor >= 1.0 || !own.is_finite() || !above_one(0.95 * at_floor) {
                 put(i, d.base, checks::MOST_SHARE, 0.0);
@@ -358,8 +358,7 @@ impl<'a> Looker<'a> {
     /// Largest share of the checks that no slowing helps.
     fn base_share(&self, state: &State, answers: &Answers, segment: &Segment) -> f64 {
         let view = View { rig: self.rig, state, answers, segment, rpm: 0.0 };
-        let still = checks::CHECKS.iter().filter(|c| !checks::depends_on_speed(c.name));
-        still.filter_map(|c| (c.find)(&view)).map(|f| f.utilisation).fold(0.0, f64::max)
+        checks::still(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
     /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.

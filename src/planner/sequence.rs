@@ -121,8 +121,6 @@ pub struct Way {
     pub least: f64,
     /// Smallest margin over its arcs.
     pub margin: f64,
-    /// Arcs that entered the program.
-    pub entered: usize,
 }
 
 /// The cheapest way, then the safest of those that cost at most `allowance` more.
@@ -138,7 +136,6 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
         return Ok(None);
     }
     let through = |arc: &Arc| ahead[arc.from] + arc.cost + back[arc.to];
-    let near = net.arcs.iter().filter(|a| through(a) <= least + allowance).count();
     // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
     let margins: Vec<u64> = {
         let in_band = net.arcs.iter().filter(|a| through(a) <= least + allowance);
@@ -175,7 +172,6 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
         cost: arcs.iter().map(|a| a.cost).sum(),
         least,
         margin: arcs.iter().map(|a| a.margin).fold(f64::INFINITY, f64::min),
-        entered: near,
         stations,
         arcs,
     }))

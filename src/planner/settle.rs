@@ -162,10 +162,8 @@ impl Ground<'_> {
         if index + 1 < draft.stages.len() {
             self.note(index, end, checks::release::find(self.rig, &end).ok(), settled);
         } else {
-            self.note(index, end, checks::torque::find(self.rig, nose), settled);
-            self.note(index, end, checks::push::back(self.rig, nose), settled);
-            if let Ok(found) = checks::back::find(self.rig, nose) {
-                self.note(index, end, found, settled);
+            for found in checks::of_last_grip(self.rig, nose).flatten() {
+                self.note(index, end, Some(found), settled);
             }
         }
     }
@@ -259,16 +257,14 @@ impl Ground<'_> {
         let mut full = |i: usize, most: &mut [f64; 3]| {
             let (s, p) = &states[i];
             let answers: Answers = p.with_critical();
-            let mut findings = still[i].clone();
-            for finding in checks::of_speed(&View { rig, state: s, answers: &answers, segment, rpm }) {
+            let view = View { rig, state: s, answers: &answers, segment, rpm };
+            let findings = checks::completed(still[i].clone(), &view);
+            for finding in &findings {
                 let slot = checks::OF_SPEED.iter().position(|name| *name == finding.check);
                 if let Some(most) = slot.and_then(|i| most.get_mut(i)) {
                     *most = most.max(finding.utilisation);
                 }
-                findings.push(finding);
             }
-            let order = |f: &Finding| checks::CHECKS.iter().position(|c| c.name == f.check);
-            findings.sort_by_key(order);
             found[i] = Some(findings);
             if traced.is_empty() {
                 let all = most.iter().copied().fold(0.0, f64::max);

@@ -9,8 +9,7 @@ use crate::process::Rig;
 
 /// The plan that says why there is none.
 pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect> {
-    let counter = job.machine.counter_spindle.as_ref();
-    let collet = counter.and_then(|c| c.collets.iter().find(|k| Some(&k.name) == blocked.collet.as_ref()));
+    let collet = blocked.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
     Ok(Plan {
         collet: blocked.stages.iter().any(|s| s.2.is_some()).then(|| blocked.collet.clone()).flatten(),

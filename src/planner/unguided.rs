@@ -62,7 +62,7 @@ impl<'a> Unguided<'a> {
         let machine = &self.ground.rig.job.machine;
         let each_s = machine.headstock.regrip_s;
         let shared_s = machine.shared_regrip_s();
-        let hand_over_s = machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s) + self.weights.hand_over;
+        let hand_over_s = machine.hand_over_s() + self.weights.hand_over;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
         for i in 0..grid.last() {
@@ -166,11 +166,8 @@ impl<'a> Unguided<'a> {
                 Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
             };
         };
-        let torque = checks::torque::find(rig, *nose);
-        let back = checks::back::find(rig, *nose).unwrap_or(None);
-        let push = checks::push::back(rig, *nose);
-        let found = torque.into_iter().chain(back).chain(push).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
-        match found {
+        let all = checks::of_last_grip(rig, *nose).flatten();
+        match all.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) {
             Some(f) if !f.passes() => Err(told(&f, "at part-off")),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
         }

@@ -5,9 +5,10 @@ use super::state::{Counter, State};
 use crate::job::Tools;
 use crate::mechanics::beam::{Beam, Unheld};
 use crate::mechanics::chatter::least_real_of;
-use crate::mechanics::modes::{lowest_mode, lowest_modes};
+use crate::mechanics::modes::{lowest_eigenvalues, lowest_mode};
 use crate::mechanics::receptance::Seen;
 use crate::units::{n_per_um, rad_per_s, rpm};
+use std::cell::OnceCell;
 
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
@@ -47,6 +48,8 @@ pub struct Posed {
     beam: Beam,
     /// The answers; nothing (NaN) for the critical speed, so that nothing passes that was not worked out.
     pub still: Answers,
+    /// All answers, once they were asked for.
+    full: OnceCell<Answers>,
 }
 
 impl Posed {
@@ -58,6 +61,10 @@ impl Posed {
 
     /// All answers.
     pub fn with_critical(&self) -> Answers {
+        *self.full.get_or_init(|| self.worked_out())
+    }
+
+    fn worked_out(&self) -> Answers {
         // It is held, or there would be no answers.
         let Ok(factor) = self.beam.factor() else { return self.still };
         let (mode, x) = (lowest_mode(&self.beam, &factor), &self.beam.x_mm);
@@ -111,12 +118,12 @@ impl Rig<'_> {
             critical_at_mm: f64::NAN,
             tool_mm_per_n: flexibility[tool].a,
         };
-        Ok(Posed { beam, still })
+        Ok(Posed { beam, still, full: OnceCell::new() })
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
     pub fn omegas(&self, state: &State, count: usize) -> Result<Vec<f64>, Unheld> {
-        Ok(lowest_modes(&self.beam(state, &[]), count)?.iter().map(|m| m.omega).collect())
+        Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(f64::sqrt).collect())
     }
 
     /// `|min Re G|` at the tool, mm/N, with the job's damping ratio; never below the true one.

@@ -79,7 +79,10 @@ pub fn moment(rig: &Rig<'_>, segment: &Segment, states: &[State], rpm: f64) -> R
             worst = Some((share, found));
         }
     }
-    Ok(worst.map(|(_, m)| m))
+    let Some((_, mut found)) = worst else { return Ok(None) };
+    // Of the places that do not count nobody asks for them.
+    found.frequencies_hz = rig.omegas(&found.state, FREQUENCIES)?.into_iter().map(hz).collect();
+    Ok(Some(found))
 }
 
 /// The places of the headstock's nose that are tried, mm from the bush face.
@@ -117,7 +120,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         rpm,
         unsupported_mm: answers.unsupported_mm,
         critical_rpm: answers.critical_rpm,
-        frequencies_hz: rig.omegas(&state, FREQUENCIES)?.into_iter().map(hz).collect(),
+        frequencies_hz: Vec::new(),
         stiffness_n_per_um: answers.stiffness_n_per_um,
         stiffness_at_mm: answers.stiffness_at_mm,
         sag_um: um(answers.sag_mm),

@@ -117,7 +117,7 @@ impl Case<'_> {
             still
         } else {
             let answers = posed.with_critical();
-            checks::all(&View { rig: &self.rig, state: &state, answers: &answers, segment, rpm }).collect()
+            checks::completed(still, &View { answers: &answers, ..view })
         };
         for finding in found {
             self.finding(stage, turned_mm, finding);
@@ -164,16 +164,13 @@ impl Case<'_> {
                 }
                 continue;
             }
-            if let Some(found) = checks::torque::find(&self.rig, grip.nose_mm) {
-                self.finding(index, stage.to_mm, found);
-            }
-            if let Some(found) = checks::push::back(&self.rig, grip.nose_mm) {
-                self.finding(index, stage.to_mm, found);
-            }
-            match checks::back::find(&self.rig, grip.nose_mm) {
-                Ok(Some(found)) => self.finding(index, stage.to_mm, found),
-                Ok(None) => {}
-                Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
+            let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
+            let found: Vec<_> = checks::of_last_grip(&self.rig, nose_mm).collect();
+            for found in found {
+                match found {
+                    Ok(found) => self.finding(index, to_mm, found),
+                    Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
+                }
             }
         }
         if let Some(found) = checks::push::front(&self.rig) {

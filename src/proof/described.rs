@@ -18,8 +18,7 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
     if plan.verdict != Verdict::Feasible || !verified.holds() {
         return Vec::new();
     }
-    let counter = job.machine.counter_spindle.as_ref();
-    let collet = plan.collet.as_ref().and_then(|name| counter?.collets.iter().find(|c| c.name == *name));
+    let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
     let Ok(segments) = rig.segments() else { return Vec::new() };
     let mut found = Vec::new();

@@ -85,7 +85,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let counter = job.machine.counter_spindle.as_ref();
     let collet = match (&plan.collet, counter) {
         (None, _) => None,
-        (Some(name), Some(counter)) => match counter.collets.iter().find(|c| c.name == *name) {
+        (Some(name), Some(_)) => match job.machine.collet(name) {
             Some(collet) => Some(collet),
             None => return refuse("collet", format!("the machine has no collet {name}")),
         },

@@ -25,8 +25,7 @@ type Breaks = Vec<(usize, &'static str, f64)>;
 
 /// Runs a proven plan against the job's scatter; `one_done` is called after each sampled part.
 pub fn scatter(plan: &Plan, job: &Job, one_done: &(dyn Fn() + Sync)) -> ScatterReport {
-    let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
-    let collet = collets.into_iter().find(|c| Some(&c.name) == plan.collet.as_ref());
+    let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));
     let nominal = Rig::new(job, collet);
     let segments = nominal.segments().unwrap_or_default();
     let indices: Vec<u64> = (0..job.scatter.samples as u64).collect();
@@ -177,10 +176,9 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
         let holds = posed.swings_above(needed * (1.0 + COUNT_GUARD));
         let answers = if holds { posed.still } else { posed.with_critical() };
         let view = View { rig, state: &s, answers: &answers, segment: piece.segment, rpm: piece.rpm };
-        for found in checks::CHECKS.iter().filter(|c| !holds || !checks::depends_on_speed(c.name)) {
-            if let Some(found) = (found.find)(&view) {
-                note(breaks, stage, &found, t);
-            }
+        let found: Vec<_> = if holds { checks::still(&view).collect() } else { checks::all(&view).collect() };
+        for found in &found {
+            note(breaks, stage, found, t);
         }
     }
     if let Some(found) = checks::cut::along(rig, piece.segment, &flexibilities) {
@@ -207,13 +205,7 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
         }
         return;
     }
-    if let Some(found) = checks::torque::find(rig, grip.nose_mm) {
-        note(breaks, stage, &found, s.to_mm);
-    }
-    if let Some(found) = checks::push::back(rig, grip.nose_mm) {
-        note(breaks, stage, &found, s.to_mm);
-    }
-    if let Ok(Some(found)) = checks::back::find(rig, grip.nose_mm) {
+    for found in checks::of_last_grip(rig, grip.nose_mm).flatten() {
         note(breaks, stage, &found, s.to_mm);
     }
 }

@@ -1,7 +1,8 @@
 //! The times of a plan, added up anew.
 
 use super::{Case, SAME_MM};
-use crate::job::plan::{FeatureMoment, Times};
+use crate::job::plan::Times;
+use crate::process::features::moments_told;
 
 /// Times agree within this share, or this many seconds.
 const SAME_SHARE: f64 = 1e-6;
@@ -22,7 +23,7 @@ impl Case<'_> {
             sum.segments += time.overhead_s;
         }
         let stops: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
-        sum.hand_overs = stops.len() as f64 * machine.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s);
+        sum.hand_overs = stops.len() as f64 * machine.hand_over_s();
         let mut places = stops.clone();
         for t in &plan.headstock_regrips_mm {
             let shared = stops.iter().any(|s| (s - t).abs() < SAME_MM);
@@ -69,15 +70,7 @@ impl Case<'_> {
         let plan = self.plan;
         let Some(cycle) = &plan.cycle else { return };
         let tasks = self.rig.tasks();
-        let done = |kind: &str, text: &str, at: f64| {
-            let same = |f: &&FeatureMoment| f.feature == kind && f.text == text && (f.at_mm - at).abs() < SAME_MM;
-            plan.features.iter().find(same).and_then(|f| f.turned_mm)
-        };
-        let moments: Vec<(usize, f64)> = tasks
-            .iter()
-            .enumerate()
-            .filter_map(|(i, t)| done(t.kind, &t.text, t.at_mm).map(|turned| (i, turned)))
-            .collect();
+        let moments = moments_told(plan, &tasks);
         let steps = self.rig.steps(&self.segments, &tasks, &moments);
         let own_s = sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off;
         let free: f64 = plan.segments.iter().filter(|s| s.stage == 1).map(|s| s.time_s).sum();

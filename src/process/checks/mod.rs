@@ -19,6 +19,7 @@ use super::answers::Answers;
 use super::rig::Rig;
 use super::segments::Segment;
 use super::state::State;
+use crate::mechanics::beam::Unheld;
 
 /// The largest share reported: anything beyond is as good as infinite, and every number printed must be finite.
 pub const MOST_SHARE: f64 = 1000.0;
@@ -117,6 +118,19 @@ pub fn still(view: &View<'_>) -> impl Iterator<Item = Finding> {
 /// The findings of a moment that ask for the critical speed.
 pub fn of_speed(view: &View<'_>) -> impl Iterator<Item = Finding> {
     CHECKS.iter().filter(|c| depends_on_speed(c.name)).filter_map(move |c| (c.find)(view))
+}
+
+/// The findings that do not ask for the critical speed, and those of a view that has it, in the order of [`CHECKS`].
+pub fn completed(mut still: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
+    still.extend(of_speed(view));
+    still.sort_by_key(|f| CHECKS.iter().position(|c| c.name == f.check));
+    still
+}
+
+/// What the last grip must hold at part-off and after it. An error where it does not hold the part at all.
+pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
+    let (torque, push) = (torque::find(rig, nose_mm), push::back(rig, nose_mm));
+    [torque.map(Ok), push.map(Ok), back::find(rig, nose_mm).transpose()].into_iter().flatten()
 }
 
 /// Whether a check depends on the speed, so that slowing down can satisfy it.

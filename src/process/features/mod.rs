@@ -10,10 +10,13 @@ mod ends;
 
 use super::rig::Rig;
 use super::tooling::Tool;
+use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
 use crate::mechanics::drilling;
 use crate::units::spindle_rpm;
 
+/// Places of a stored plan are the same within this, mm.
+const SAME_MM: f64 = 1e-4;
 const DRILL_VC_M_PER_MIN: f64 = 25.0;
 const DRILL_EXTRA_S: f64 = 4.0;
 const CENTRE_S: f64 = 4.0;
@@ -59,6 +62,19 @@ impl Task {
     pub fn moment_mm(&self, reach_mm: f64) -> f64 {
         if self.cross { self.at_mm + reach_mm } else { 0.0 }
     }
+
+    /// What a plan tells of it.
+    pub fn told<'p>(&self, plan: &'p Plan) -> Option<&'p FeatureMoment> {
+        let same = |f: &&FeatureMoment| {
+            f.feature == self.kind && f.text == self.text && (f.at_mm - self.at_mm).abs() < SAME_MM
+        };
+        plan.features.iter().find(same)
+    }
+}
+
+/// Moments of the tasks as a plan tells them: index and turned length; those it does not tell are left out.
+pub fn moments_told(plan: &Plan, tasks: &[Task]) -> Vec<(usize, f64)> {
+    tasks.iter().enumerate().filter_map(|(i, task)| Some((i, task.told(plan)?.turned_mm?))).collect()
 }
 
 /// Diameter of the hole under a thread, `d - P`, mm (ISO 2306, from memory, not re-read; it rounds to a drill at hand).
