@@ -6,8 +6,8 @@ use crate::job::plan::{Optimality, Plan, Verdict};
 use crate::planner::assemble;
 use crate::planner::draft::{Draft, DraftStage};
 use crate::planner::settle::Ground;
-use crate::planner::stations::moments;
 use crate::process::Rig;
+use crate::process::features::moments_told;
 use crate::proof::{self, Verified};
 
 /// States of the moved plan are no further apart than this, mm; the proof looks at its own.
@@ -58,7 +58,7 @@ pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Ve
     let rig = Rig::new(job, collet);
     let segments = rig.segments().map_err(|refused| Diag::new(refused.text))?;
     let tasks = rig.tasks();
-    let moments = moments(&rig, reach_mm(job, plan));
+    let moments = moments_told(plan, &tasks);
     let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
     let settled = ground.settle(&draft, STEP_MM);
     let optimality = Optimality { stations: plan.optimality.stations, arcs: plan.optimality.arcs, gap: 0.0 };
@@ -81,15 +81,6 @@ fn draft_of(plan: &Plan) -> Draft {
         }
     });
     Draft { stages: stages.collect() }
-}
-
-/// The reach of the cross-driven tools that the plan's moments tell of.
-fn reach_mm(job: &Job, plan: &Plan) -> f64 {
-    let reaches = &job.machine.cross_tool_reach_mm;
-    let hole = plan.features.iter().find(|f| f.feature == "cross_hole" && f.turned_mm.is_some());
-    let told = hole.and_then(|f| f.turned_mm.map(|t| t - f.at_mm));
-    let near = told.and_then(|t| reaches.iter().find(|r| (**r - t).abs() <= SAME_MM));
-    near.or(reaches.first()).copied().unwrap_or(0.0)
 }
 
 fn put(draft: &mut Draft, plan: &Plan, what: Move, to_mm: f64) -> Option<()> {

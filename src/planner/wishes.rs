@@ -5,11 +5,11 @@
 //! left out of the lands. So both only take arcs away. A bound on the number of hand-overs is not a property of an arc:
 //! the network is laid out in layers, one a hand-over, and stays a pure flow.
 
+use super::changes;
 use super::frontier::Blocked;
 use super::grips::Land;
 use super::network::{Arc, Network, Node};
 use super::sequence::Defect;
-use super::solve::{Answer, Effort, solve};
 use crate::job::{Job, Wishes};
 use crate::process::Rig;
 use crate::process::segments::Segment;
@@ -102,13 +102,7 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     if job.wishes.is_empty() {
         return Ok(blocked);
     }
-    let planned_s = |wishes: Wishes| {
-        let job = Job { wishes, ..job.clone() };
-        Ok(match solve(&job, Effort::Feasible, &[])? {
-            Answer::Found(plan) => Some(plan.time_s.total),
-            Answer::Blocked(_) => None,
-        })
-    };
+    let planned_s = |wishes: Wishes| changes::planned_s(&Job { wishes, ..job.clone() });
     let Some(without_s) = planned_s(Wishes::default())? else { return Ok(blocked) };
     let tell = |who: String, it: &str, time_s: f64| Blocked {
         by: NAME.into(),
