@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use axum::http::StatusCode;
 
-use super::wire::{Drawing, Outline, Planned, Problem, Texts, Told, Value};
+use super::wire::{Planned, Problem, Texts, Told, Value};
 use super::work::Desk;
 use crate::answer;
 use crate::diag::Diag;
@@ -12,7 +12,7 @@ use crate::input::tree::{Entry, tree};
 use crate::input::{Named, read_texts};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::planner::{Advice, Defect};
+use crate::planner::{self, Advice, Defect};
 use crate::report;
 
 /// Why there is no answer, with the status that says so.
@@ -28,16 +28,25 @@ fn told(diags: &[Diag], texts: &Texts, trees: &[Option<Entry>; 2]) -> Vec<Told> 
     diags.iter().map(|diag| Told::of(diag, texts, [trees[0].as_ref(), trees[1].as_ref()])).collect()
 }
 
+fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
+    let machine = texts.machine.as_ref().map(Named::from);
+    read_texts(&Named::from(&texts.job), machine.as_ref())
+}
+
 /// The job of the texts.
 ///
 /// # Errors
 /// What is wrong with them.
 pub fn job_of(texts: &Texts) -> Result<Job, Refused> {
-    let machine = texts.machine.as_ref().map(Named::from);
-    read_texts(&Named::from(&texts.job), machine.as_ref()).map_err(|diags| {
+    read(texts).map_err(|diags| {
         let problem = Problem::new("the job cannot be read", "mend what is marked");
         (StatusCode::UNPROCESSABLE_ENTITY, Problem { errors: told(&diags, texts, &trees(texts)), ..problem })
     })
+}
+
+/// What is asked does not fit the job.
+pub fn unusable(diag: Diag) -> Refused {
+    (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag))
 }
 
 /// A defect of ours.
@@ -72,8 +81,6 @@ pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refus
 pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
     let trees = trees(texts);
     let [job_tree, machine_tree] = trees.each_ref().map(|t| t.as_ref().map(Value::from));
-    let machine = texts.machine.as_ref().map(Named::from);
-    let read = read_texts(&Named::from(&texts.job), machine.as_ref());
     let mut answer = Planned {
         job: job_tree,
         machine: machine_tree,
@@ -82,25 +89,14 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         summary: None,
         drawing: None,
         strip: None,
-        outline: None,
     };
-    let job = match read {
+    let job = match read(texts) {
         Ok(job) => job,
         Err(diags) => return Ok(Planned { errors: told(&diags, texts, &trees), ..answer }),
     };
     let plan = plan_of(desk, &job, texts)?;
-    let drawn = report::placed(&plan).map_err(|e| undrawn(&e))?;
-    answer.drawing = Some(Drawing {
-        svg: drawn.svg,
-        width: drawn.width,
-        height: drawn.height,
-        left: drawn.left,
-        per_mm: drawn.per_mm,
-        centre: drawn.centre,
-        bar_half: drawn.bar_half,
-    });
+    answer.drawing = Some(report::placed(&plan).map_err(|e| undrawn(&e))?);
     answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
-    answer.outline = Some(Outline { hold_mm: plan.layout.collet_hold_mm, parted_mm: job.parted_at_mm() });
     answer.summary = Some(report::verdict::summary(&plan));
     answer.plan = Some(Arc::unwrap_or_clone(plan));
     Ok(answer)
@@ -110,9 +106,9 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
 ///
 /// # Errors
 /// The texts are wrong, or a defect of ours.
-pub fn changes(texts: &Texts) -> Result<super::wire::Changes, Refused> {
+pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
     let job = job_of(texts)?;
-    let plan = answer::advised(&job, Advice::Wanted).map_err(|d| defect(&d))?;
-    let shortfall = plan.shortfall.filter(|_| plan.verdict == Verdict::Infeasible);
-    Ok(super::wire::Changes { changes: shortfall.map_or(Vec::new(), |s| s.changes) })
+    let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;
+    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))? } else { Vec::new() };
+    Ok(super::wire::Changes { changes })
 }

@@ -2,11 +2,11 @@
 
 use axum::extract::{Path, State};
 use axum::http::{StatusCode, header};
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use std::sync::Arc;
 
-use super::answers::{self, Refused};
-use super::handlers::{Body, body};
+use super::answers;
+use super::handlers::{Body, answered};
 use super::wire::{Problem, Texts};
 use super::work::Desk;
 use crate::job::plan::Plan;
@@ -48,25 +48,14 @@ pub async fn export(State(desk): State<Arc<Desk>>, Path(format): Path<String>, a
         return Problem::new("there is no such export", format!("there are {}", names.join(", ")))
             .with(StatusCode::NOT_FOUND);
     };
-    let texts = match body(asked) {
-        Ok(texts) => texts,
-        Err(response) => return response,
-    };
-    let own = Arc::clone(&desk);
-    let work = move || -> Result<(Vec<u8>, String), Refused> {
+    answered(&desk, asked, move |desk, texts| {
         let job = answers::job_of(&texts)?;
-        let plan = answers::plan_of(&own, &job, &texts)?;
+        let plan = answers::plan_of(desk, &job, &texts)?;
         let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;
-        Ok((bytes, file_name(&plan.job, ending)))
-    };
-    match desk.work(work).await {
-        Ok(Ok((bytes, name))) => {
-            let saved = format!("attachment; filename=\"{name}\"");
-            ([(header::CONTENT_TYPE, kind.to_owned()), (header::CONTENT_DISPOSITION, saved)], bytes).into_response()
-        }
-        Ok(Err((status, problem))) => problem.with(status),
-        Err(response) => response,
-    }
+        let saved = format!("attachment; filename=\"{}\"", file_name(&plan.job, ending));
+        Ok(([(header::CONTENT_TYPE, kind.to_owned()), (header::CONTENT_DISPOSITION, saved)], bytes))
+    })
+    .await
 }
 
 /// A name that any system takes: letters and digits of the job's name, all else a dash.

@@ -3,7 +3,6 @@
 use axum::Json;
 use axum::extract::State;
 use axum::extract::rejection::JsonRejection;
-use axum::http::StatusCode;
 use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use std::sync::Arc;
@@ -23,23 +22,22 @@ use crate::input::edit::{Edit, edited};
 /// The body, or why it is none.
 pub type Body<T> = Result<Json<T>, JsonRejection>;
 
-/// The body of a request.
-///
-/// # Errors
-/// It is too large, not JSON, or not what the path takes.
-pub fn body<T>(body: Body<T>) -> Result<T, Response> {
-    body.map(|Json(asked)| asked).map_err(|rejected| {
-        Problem::new(rejected.body_text(), "see /openapi.json for what this path takes").with(rejected.status())
-    })
-}
-
-/// Works and answers.
-async fn answered<A: serde::Serialize + Send + 'static>(
-    desk: &Desk,
-    work: impl FnOnce() -> Result<A, Refused> + Send + 'static,
+/// Takes the body of a request, works and answers.
+pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
+    desk: &Arc<Desk>,
+    asked: Body<Q>,
+    work: impl FnOnce(&Desk, Q) -> Result<A, Refused> + Send + 'static,
 ) -> Response {
-    match desk.work(work).await {
-        Ok(Ok(answer)) => Json(answer).into_response(),
+    let asked = match asked {
+        Ok(Json(asked)) => asked,
+        Err(rejected) => {
+            let help = "see /openapi.json for what this path takes";
+            return Problem::new(rejected.body_text(), help).with(rejected.status());
+        }
+    };
+    let own = Arc::clone(desk);
+    match desk.work(move || work(&own, asked)).await {
+        Ok(Ok(answer)) => answer.into_response(),
         Ok(Err((status, problem))) => problem.with(status),
         Err(response) => response,
     }
@@ -81,12 +79,7 @@ pub async fn openapi() -> Response {
         (status = 422, body = Problem), (status = 500, body = Problem), (status = 503, body = Problem))
 )]
 pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
-    let texts = match body(asked) {
-        Ok(texts) => texts,
-        Err(response) => return response,
-    };
-    let own = Arc::clone(&desk);
-    answered(&desk, move || answers::planned(&own, &texts)).await
+    answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
 }
 
 /// What would help where there is no plan. This takes many plans.
@@ -97,10 +90,7 @@ pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response
     responses((status = 200, body = Changes), (status = 422, body = Problem), (status = 503, body = Problem))
 )]
 pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
-    match body(asked) {
-        Ok(texts) => answered(&desk, move || answers::changes(&texts)).await,
-        Err(response) => response,
-    }
+    answered(&desk, asked, |desk, texts| answers::changes(desk, &texts).map(Json)).await
 }
 
 /// A text with edits in place; what is not touched stays as it is written.
@@ -111,17 +101,12 @@ pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Respo
     responses((status = 200, body = Edited), (status = 422, body = Problem))
 )]
 pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Response {
-    let asked = match body(asked) {
-        Ok(asked) => asked,
-        Err(response) => return response,
-    };
-    answered(&desk, move || {
+    answered(&desk, asked, |_, asked| {
         let mut text = asked.text.text;
         for edit in &asked.edits {
-            text = edited(&asked.text.name, &text, &Edit::from(edit))
-                .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))?;
+            text = edited(&asked.text.name, &text, &Edit::from(edit)).map_err(answers::unusable)?;
         }
-        Ok(Edited { text })
+        Ok(Json(Edited { text }))
     })
     .await
 }
@@ -134,15 +119,11 @@ pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Resp
     responses((status = 200, body = At), (status = 422, body = Problem))
 )]
 pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response {
-    let asked = match body(asked) {
-        Ok(asked) => asked,
-        Err(response) => return response,
-    };
-    answered(&desk, move || {
+    answered(&desk, asked, |_, asked| {
         let job = answers::job_of(&asked.texts)?;
         let AtAsked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm, .. } = asked;
-        moment::at(&job, &Asked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm })
-            .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))
+        let asked = Asked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm };
+        moment::at(&job, &asked).map(Json).map_err(answers::unusable)
     })
     .await
 }
@@ -155,16 +136,10 @@ pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response
     responses((status = 200, body = Proven), (status = 422, body = Problem))
 )]
 pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Response {
-    let asked = match body(asked) {
-        Ok(asked) => asked,
-        Err(response) => return response,
-    };
-    let own = Arc::clone(&desk);
-    answered(&desk, move || {
+    answered(&desk, asked, |desk, asked| {
         let job = answers::job_of(&asked.texts)?;
-        let plan = answers::plan_of(&own, &job, &asked.texts)?;
-        let (plan, found) = moved::moved(&job, &plan, asked.moved(), asked.to_mm)
-            .map_err(|diag| (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag)))?;
+        let plan = answers::plan_of(desk, &job, &asked.texts)?;
+        let (plan, found) = moved::moved(&job, &plan, asked.moved(), asked.to_mm).map_err(answers::unusable)?;
         let breaches = found.breaches.iter().map(|b| Breach {
             stage: b.stage,
             rule: b.rule.clone(),
@@ -177,12 +152,12 @@ pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Re
             to_mm: s.to_mm,
             check: s.governing().cloned(),
         });
-        Ok(Proven {
+        Ok(Json(Proven {
             proven: found.holds(),
             breaches: breaches.collect(),
             total_s: plan.time_s.total,
             stages: stages.collect(),
-        })
+        }))
     })
     .await
 }

@@ -6,6 +6,7 @@ use crate::input::edit::Edit;
 use crate::input::tree::{Entry, Kind, Step};
 use crate::input::{Named, render};
 use crate::job::plan::{Change, CheckResult, Plan};
+use crate::report::Placed;
 use serde::{Deserialize, Serialize};
 use utoipa::ToSchema;
 
@@ -85,25 +86,6 @@ pub struct Value {
     pub entries: Vec<Value>,
 }
 
-/// The diagram and where on it the shaft lies, in units of its view box.
-#[derive(Debug, Clone, Serialize, ToSchema)]
-pub struct Drawing {
-    /// The SVG element.
-    pub svg: String,
-    /// Width of the view box.
-    pub width: f64,
-    /// Height of the view box.
-    pub height: f64,
-    /// Place of the front face.
-    pub left: f64,
-    /// Units for each mm along the shaft.
-    pub per_mm: f64,
-    /// Centre line of the shaft.
-    pub centre: f64,
-    /// Half the height of the bar.
-    pub bar_half: f64,
-}
-
 /// The answer to a job.
 #[derive(Debug, Clone, Serialize, ToSchema)]
 pub struct Planned {
@@ -118,20 +100,9 @@ pub struct Planned {
     /// The one line that says it.
     pub summary: Option<String>,
     /// The diagram.
-    pub drawing: Option<Drawing>,
+    pub drawing: Option<Placed>,
     /// Both spindles in time, an SVG element; none without a plan.
     pub strip: Option<String>,
-    /// Name and hold of every collet of the machine, and the largest diameters, for drawing it.
-    pub outline: Option<Outline>,
-}
-
-/// What the machine view needs besides the plan.
-#[derive(Debug, Clone, Serialize, ToSchema)]
-pub struct Outline {
-    /// Length the counter-spindle's collet of the plan holds, mm.
-    pub hold_mm: Option<f64>,
-    /// Turned length at the part-off, mm.
-    pub parted_mm: f64,
 }
 
 /// What would help, where there is no plan.

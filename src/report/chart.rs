@@ -7,6 +7,7 @@
 use plotters::coord::Shift;
 use plotters::coord::types::RangedCoordf64;
 use plotters::prelude::*;
+use std::ops::Range;
 use svg::node::Blob;
 use svg::node::element::Group;
 
@@ -37,17 +38,14 @@ pub fn chart(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Rep
                 .set("opacity", "0.35"),
         )
         .add(ground.set("class", "plot"))
-        .add(frame(layout, top, height))
+        .add(frame([a.left, top, a.width(), height]))
         .add(y_axis(layout, charts))
         .add(band(plan, layout, charts)))
 }
 
-/// The frame of a chart.
-pub fn frame(layout: &Layout, top: f64, height: f64) -> svg::node::element::Rectangle {
-    shapes::rect(layout.axis.left, top, layout.axis.width(), height)
-        .set("fill", "none")
-        .set("stroke", INK)
-        .set("stroke-width", "0.9")
+/// The frame of a chart at a place of the page: left, top, width, height.
+pub fn frame([left, top, width, height]: [f64; 4]) -> svg::node::element::Rectangle {
+    shapes::rect(left, top, width, height).set("fill", "none").set("stroke", INK).set("stroke-width", "0.9")
 }
 
 pub(super) fn chart_error(e: impl std::fmt::Display) -> ReportError {
@@ -73,24 +71,32 @@ pub fn plotted(
     most: f64,
     draw: impl FnOnce(&mut Plot<'_, '_>) -> Result<(), Box<dyn std::error::Error>>,
 ) -> Result<Group, ReportError> {
-    let size = ((layout.axis.width() * FINE).round() as u32, (height * FINE).round() as u32);
+    let place = [layout.axis.left, top, layout.axis.width(), height];
+    nested(place, 0.0..layout.axis.max_mm, 0.0..most, |plot| draw(plot).map_err(chart_error))
+}
+
+/// What plotters draws over two ranges, as a group at a place of the page: left, top, width, height.
+pub(super) fn nested(
+    [left, top, width, height]: [f64; 4],
+    along: Range<f64>,
+    up: Range<f64>,
+    draw: impl FnOnce(&mut Plot<'_, '_>) -> Result<(), ReportError>,
+) -> Result<Group, ReportError> {
+    let size = ((width * FINE).round() as u32, (height * FINE).round() as u32);
     let mut whole = String::new();
     {
         let root: Area = SVGBackend::with_string(&mut whole, size).into_drawing_area();
-        let mut plot =
-            ChartBuilder::on(&root).build_cartesian_2d(0.0..layout.axis.max_mm, 0.0..most).map_err(chart_error)?;
-        draw(&mut plot).map_err(chart_error)?;
+        draw(&mut ChartBuilder::on(&root).build_cartesian_2d(along, up).map_err(chart_error)?)?;
         root.present().map_err(chart_error)?;
     }
-    let inner = inner_svg(&whole)?;
     let scale = numbers::trimmed(1.0 / FINE, 4);
     Ok(Group::new()
-        .set("transform", format!("translate({} {}) scale({scale})", xy(layout.axis.left), xy(top)))
-        .add(Blob::new(inner)))
+        .set("transform", format!("translate({} {}) scale({scale})", xy(left), xy(top)))
+        .add(Blob::new(inner_svg(&whole)?)))
 }
 
 /// What plotters has drawn, without its outer `svg` element.
-pub(super) fn inner_svg(whole: &str) -> Result<String, ReportError> {
+fn inner_svg(whole: &str) -> Result<String, ReportError> {
     let inner =
         whole.find("<svg").and_then(|from| whole[from..].find('>').map(|n| from + n + 1)).zip(whole.rfind("</svg>"));
     let Some((from, to)) = inner.filter(|(from, to)| from <= to) else { return Err(chart_error("no svg element")) };

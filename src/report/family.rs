@@ -5,10 +5,9 @@
 //! told by colour alone. As in `chart`, plotters draws larger than the page and is nested; words are added here.
 
 use plotters::prelude::*;
-use svg::node::Blob;
 use svg::node::element::{Description, Group, SVG, Title};
 
-use super::chart::{FINE, chart_error, colour, inner_svg};
+use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
 use super::{ReportError, axis, numbers, words};
 
@@ -69,6 +68,8 @@ const LEFT: f64 = 92.0;
 const TOP: f64 = 104.0;
 const WIDTH: f64 = 850.0;
 const HEIGHT: f64 = 440.0;
+/// Place of the plot on the page.
+const PLACE: [f64; 4] = [LEFT, TOP, WIDTH, HEIGHT];
 const MARGIN: f64 = 28.0;
 
 /// Lightest and darkest cell.
@@ -214,7 +215,7 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
     let (least, most) = least_and_most(drawn).unwrap_or((0, 0));
     let placed: Vec<(f64, f64, &Cell)> =
         drawn.cells.iter().filter_map(|c| Some((c.length_mm?, c.diameter_mm?, c))).collect();
-    let plot = plotted(&along, &up, |chart| {
+    let plot = chart::nested(PLACE, along.from..along.to, up.from..up.to, |chart| {
         for (l, d, cell) in &placed {
             let fill = match cell.outcome {
                 Outcome::Made { hand_overs, .. } => colour(&shade(hand_overs, least, most).0),
@@ -222,9 +223,7 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
             };
             let corners = [(l - half_l, d - half_d), (l + half_l, d + half_d)];
             chart.draw_series([Rectangle::new(corners, fill.filled())]).map_err(chart_error)?;
-            chart
-                .draw_series([Rectangle::new(corners, colour(RULE).stroke_width((0.6 * FINE) as u32))])
-                .map_err(chart_error)?;
+            chart.draw_series([Rectangle::new(corners, chart::pen(RULE, 0.6))]).map_err(chart_error)?;
         }
         Ok(())
     })?;
@@ -237,9 +236,9 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
         cells = cells.add(region_figures(&along, &up, &placed));
     }
     Ok(shapes::group("map")
-        .add(plot)
+        .add(plot.set("class", "plot"))
         .add(cells)
-        .add(frame())
+        .add(chart::frame(PLACE))
         .add(x_axis(&along, length))
         .add(y_axis(&up, &axis::round_ticks(up.from, up.to, 8.0), &diameter.title, 3))
         .add(legend(drawn, "Hand-overs")))
@@ -334,14 +333,14 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         }
     }
     let ticks = axis::round_ticks(0.0, up.to, 8.0);
-    let plot = plotted(&along, &up, |chart| {
+    let plot = chart::nested(PLACE, along.from..along.to, up.from..up.to, |chart| {
         for tick in &ticks {
             let rule = vec![(along.from, *tick), (along.to, *tick)];
-            let rule = PathElement::new(rule, colour(RULE).stroke_width((0.6 * FINE) as u32));
+            let rule = PathElement::new(rule, chart::pen(RULE, 0.6));
             chart.draw_series([rule]).map_err(chart_error)?;
         }
         for run in runs.iter().filter(|r| r.len() > 1) {
-            let line = LineSeries::new(run.iter().copied(), colour(TRACE).stroke_width((1.8 * FINE) as u32));
+            let line = LineSeries::new(run.iter().copied(), chart::pen(TRACE, 1.8));
             chart.draw_series(line).map_err(chart_error)?;
         }
         Ok(())
@@ -383,41 +382,12 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         }
     }
     Ok(shapes::group("curve")
-        .add(plot)
+        .add(plot.set("class", "plot"))
         .add(marks)
-        .add(frame())
+        .add(chart::frame(PLACE))
         .add(x_axis(&along, values))
         .add(y_axis(&up, &ticks, "time of a part, s", 1))
         .add(legend(drawn, "Figure on the line")))
-}
-
-type Plot<'a, 'b> = ChartContext<
-    'a,
-    SVGBackend<'b>,
-    Cartesian2d<plotters::coord::types::RangedCoordf64, plotters::coord::types::RangedCoordf64>,
->;
-
-/// What plotters draws, nested into the page.
-fn plotted(
-    along: &Scale,
-    up: &Scale,
-    draw: impl FnOnce(&mut Plot) -> Result<(), ReportError>,
-) -> Result<Group, ReportError> {
-    let size = ((WIDTH * FINE).round() as u32, (HEIGHT * FINE).round() as u32);
-    let mut whole = String::new();
-    {
-        let root = SVGBackend::with_string(&mut whole, size).into_drawing_area();
-        let chart = ChartBuilder::on(&root).build_cartesian_2d(along.from..along.to, up.from..up.to);
-        draw(&mut chart.map_err(chart_error)?)?;
-        root.present().map_err(chart_error)?;
-    }
-    Ok(shapes::group("plot")
-        .set("transform", format!("translate({} {}) scale({})", xy(LEFT), xy(TOP), numbers::trimmed(1.0 / FINE, 4)))
-        .add(Blob::new(inner_svg(&whole)?)))
-}
-
-fn frame() -> svg::node::element::Rectangle {
-    shapes::rect(LEFT, TOP, WIDTH, HEIGHT).set("fill", "none").set("stroke", INK).set("stroke-width", "0.9")
 }
 
 fn x_axis(along: &Scale, values: &Axis) -> Group {

@@ -5,11 +5,12 @@
 
 use svg::node::element::{Description, Group, SVG, Title};
 
+use super::axis::round_ticks;
+use super::layout::PAGE_WIDTH as WIDTH;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
 
-const WIDTH: f64 = 1188.0;
 /// Height of the strip, where it is as wide as a page.
 pub(super) const HEIGHT: f64 = 172.0;
 const LEFT: f64 = 120.0;
@@ -158,11 +159,7 @@ fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
 fn axis(end_s: f64, x: &dyn Fn(f64) -> f64) -> Group {
     let y = TOP + PITCH + LANE + 8.0;
     let mut g = shapes::group("axis").add(shapes::line(LEFT, y, RIGHT, y, SOFT, 0.8));
-    let rough = end_s / TICKS;
-    let power = 10f64.powf(rough.log10().floor());
-    let step = [1.0, 2.0, 5.0, 10.0].into_iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(10.0 * power);
-    for k in 0..=(end_s / step).floor() as usize {
-        let s = step * k as f64;
+    for s in round_ticks(0.0, end_s, TICKS) {
         g = g.add(shapes::line(x(s), y, x(s), y + 4.0, SOFT, 0.8)).add(shapes::text(
             x(s),
             y + 14.0,

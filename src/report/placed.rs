@@ -1,11 +1,13 @@
 //! The diagram with the places of what is drawn, for a page that lays its own marks over it.
 
-use super::layout::{Layout, PAGE_WIDTH};
+use super::layout::PAGE_WIDTH;
 use super::{ReportError, svg};
 use crate::job::plan::Plan;
+use serde::Serialize;
 
 /// The diagram and where on it the shaft lies, in units of its view box.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "page", derive(utoipa::ToSchema), schema(as = Drawing))]
 pub struct Placed {
     /// The SVG element.
     pub svg: String,
@@ -28,9 +30,9 @@ pub struct Placed {
 /// # Errors
 /// As [`super::plan_svg`].
 pub fn placed(plan: &Plan) -> Result<Placed, ReportError> {
-    let layout = Layout::inline(plan)?;
+    let (drawing, layout) = svg::inline(plan)?;
     Ok(Placed {
-        svg: svg::inline_svg(plan)?,
+        svg: drawing.to_string(),
         width: PAGE_WIDTH,
         height: layout.height,
         left: layout.axis.left,

@@ -25,7 +25,7 @@ pub fn speed(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Rep
     let (x, y) = (layout.axis.left - 7.0, charts.speed_y);
     Ok(shapes::group("speed")
         .add(plot)
-        .add(chart::frame(layout, y, SPEED))
+        .add(chart::frame([layout.axis.left, y, layout.axis.width(), SPEED]))
         .add(shapes::text(x, y + 15.0, SMALL, "end", "rev/min").set("fill", SOFT))
         .add(shapes::text(x, y + SPEED, SMALL, "end", "0"))
         .add(figures(plan, layout, charts, most)))

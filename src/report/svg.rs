@@ -22,10 +22,10 @@ pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
     Ok(inline(plan)?.0.to_string())
 }
 
-/// The same as an element, and its height where it is as wide as a page.
-pub(super) fn inline(plan: &Plan) -> Result<(SVG, f64), ReportError> {
+/// The same as an element, and its places.
+pub(super) fn inline(plan: &Plan) -> Result<(SVG, Layout), ReportError> {
     let layout = Layout::inline(plan)?;
-    Ok((diagram(plan, &layout)?, layout.height))
+    Ok((diagram(plan, &layout)?, layout))
 }
 
 fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {

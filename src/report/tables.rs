@@ -3,7 +3,7 @@
 
 use super::table::{Head, number, words as word};
 use super::{numbers, stops, words};
-use crate::job::plan::{GripPlace, Plan, Segment, Stage};
+use crate::job::plan::{GripPlace, Plan, Segment, Stage, Times};
 
 /// A table: heads and rows of as many cells.
 #[derive(Debug, Clone, PartialEq)]
@@ -330,11 +330,9 @@ pub fn witnesses(plan: &Plan) -> Rows {
     Rows { heads, rows: plan.witnesses.iter().map(row).collect() }
 }
 
-/// The time a part by cause; causes that take none are left out.
-pub fn times(plan: &Plan) -> Rows {
-    let heads = vec![word("time a part"), number("s"), number("share")];
-    let t = &plan.time_s;
-    let causes = [
+/// What takes time, in words, and how much, s.
+pub fn causes(t: &Times) -> [(&'static str, f64); 8] {
+    [
         ("cutting", t.cutting),
         ("overhead of travels", t.segments),
         ("hand-overs", t.hand_overs),
@@ -343,12 +341,18 @@ pub fn times(plan: &Plan) -> Rows {
         ("part-off", t.part_off),
         ("back-end work", t.back_work),
         ("penalties for lines", t.penalties),
-    ];
+    ]
+}
+
+/// The time a part by cause; causes that take none are left out.
+pub fn times(plan: &Plan) -> Rows {
+    let heads = vec![word("time a part"), number("s"), number("share")];
+    let t = &plan.time_s;
     let share = |s: f64| if t.total > 0.0 { numbers::share(s / t.total) } else { numbers::NONE.to_string() };
-    let mut rows: Vec<Vec<String>> = causes
-        .iter()
+    let mut rows: Vec<Vec<String>> = causes(t)
+        .into_iter()
         .filter(|(_, s)| *s != 0.0)
-        .map(|(name, s)| vec![name.to_string(), numbers::seconds(*s), share(*s)])
+        .map(|(name, s)| vec![name.to_string(), numbers::seconds(s), share(s)])
         .collect();
     rows.push(vec!["total".to_string(), numbers::seconds(t.total), share(t.total)]);
     Rows { heads, rows }

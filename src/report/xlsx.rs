@@ -1,7 +1,7 @@
 //! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
 
-use super::ReportError;
-use crate::job::plan::Plan;
+use super::{ReportError, tables};
+use crate::job::plan::{Plan, Stage};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
 /// One cell.
@@ -26,6 +26,10 @@ impl Cell<'_> {
     }
 }
 
+fn failed(e: XlsxError) -> ReportError {
+    ReportError::Workbook { message: e.to_string() }
+}
+
 /// A sheet: its name, its heads, its rows.
 type Content<'a> = (&'a str, &'a [&'a str], Vec<Vec<Cell<'a>>>);
 
@@ -34,7 +38,6 @@ type Content<'a> = (&'a str, &'a [&'a str], Vec<Vec<Cell<'a>>>);
 /// # Errors
 /// A number that is not finite, or a fault of the spreadsheet library.
 pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
-    let failed = |e: XlsxError| ReportError::Workbook { message: e.to_string() };
     let mut book = Workbook::new();
     // Without a date of its own a workbook carries the clock's, and no two are the same.
     let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
@@ -54,7 +57,6 @@ pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
 }
 
 fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result<(), ReportError> {
-    let failed = |e: XlsxError| ReportError::Workbook { message: e.to_string() };
     let bold = Format::new().set_bold().set_text_wrap();
     for (column, head) in (0_u16..).zip(heads) {
         sheet.write_string_with_format(0, column, *head, &bold).map_err(failed)?;
@@ -107,9 +109,9 @@ const STAGES: [&str; 18] = [
 ];
 
 fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let row = |s: &crate::job::plan::Stage| -> Vec<Cell<'_>> {
-        let grip = s.grip.as_ref();
-        let mut cells = vec![
+    fn row(s: &Stage) -> Vec<Cell<'_>> {
+        let (grip, governing) = (s.grip.as_ref(), s.governing());
+        vec![
             Cell::count(s.number),
             Cell::Number(s.from_mm, 2),
             Cell::Number(s.to_mm, 2),
@@ -126,18 +128,11 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::Number(s.rpm_max, 0),
             Cell::Number(s.time_s, 1),
             Cell::count(s.regrips_mm.len()),
-        ];
-        cells.extend([Cell::Empty, Cell::Empty]);
-        cells
-    };
-    let mut rows: Vec<Vec<Cell<'_>>> = plan.stages.iter().map(row).collect();
-    for (cells, stage) in rows.iter_mut().zip(&plan.stages) {
-        if let Some(check) = stage.governing() {
-            cells[16] = Cell::Text(&check.check);
-            cells[17] = Cell::Share(check.utilisation);
-        }
+            governing.map_or(Cell::Empty, |c| Cell::Text(&c.check)),
+            governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
+        ]
     }
-    rows
+    plan.stages.iter().map(row).collect()
 }
 
 const SEGMENTS: [&str; 13] = [
@@ -195,10 +190,9 @@ const CHECKS: [&str; 8] = [
 ];
 
 fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let of_stage = |s: &'_ crate::job::plan::Stage| s.number;
     plan.stages
         .iter()
-        .flat_map(|s| s.checks.iter().map(move |c| (of_stage(s), c)))
+        .flat_map(|s| s.checks.iter().map(move |c| (s.number, c)))
         .map(|(stage, c)| {
             vec![
                 Cell::Text(&c.check),
@@ -217,20 +211,9 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
 const QUOTE: [&str; 3] = ["what", "value", "unit"];
 
 fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let t = &plan.time_s;
-    let seconds = [
-        ("cutting", t.cutting),
-        ("overhead of travels", t.segments),
-        ("hand-overs", t.hand_overs),
-        ("headstock re-grips", t.regrips),
-        ("features", t.features),
-        ("part-off", t.part_off),
-        ("work on the rear end", t.back_work),
-        ("penalties for lines", t.penalties),
-        ("time a part", t.total),
-    ];
+    let seconds = tables::causes(&plan.time_s).into_iter().chain([("time a part", plan.time_s.total)]);
     let mut rows: Vec<Vec<Cell<'_>>> =
-        seconds.into_iter().map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
+        seconds.map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
     let q = &plan.quote;
     rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
     rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);

@@ -1,6 +1,7 @@
 // The diagram, and over it what can be taken hold of: hand-overs and grips to drag, the turned length under the pointer.
 
 import { h, s, svgOf, the } from './dom.js';
+import { partedAt } from './machine.js';
 import { num, percent, words } from './words.js';
 
 /** A place near a shoulder or another stop is meant to be at it, in units of the drawing. */
@@ -193,7 +194,7 @@ export class Drawing {
 
   hover(event) {
     const t = event ? this.mm(event) : -1;
-    const inside = event && t >= 0 && t <= this.plan.length_mm + this.plan.layout.part_off_width_mm && !this.drag;
+    const inside = event && t >= 0 && t <= partedAt(this.plan) && !this.drag;
     this.cross.setAttribute('visibility', inside ? 'visible' : 'hidden');
     this.under.setAttribute('visibility', inside ? 'visible' : 'hidden');
     if (!inside) {

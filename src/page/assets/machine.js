@@ -48,6 +48,11 @@ export function asked(texts, plan, t) {
   };
 }
 
+/** Turned length at the part-off, mm. @param {any} plan */
+export function partedAt(plan) {
+  return plan.length_mm + plan.layout.part_off_width_mm;
+}
+
 /** Points of the finished shaft up to a turned length, and of the bar behind: place, diameter. */
 function outline(plan, t, to) {
   const finished = [];
@@ -97,7 +102,7 @@ export function draw(plan, t, found) {
   const bush = layout.bush_land_mm !== null;
   const land = layout.bush_land_mm ?? 0;
   const gap = layout.gap_mm;
-  const parted = plan.length_mm + layout.part_off_width_mm;
+  const parted = partedAt(plan);
   // Places along the machine count from the bush face (without a bush: from the collet's nose at the end of the piece).
   const face = bush ? t + gap : state.end + gap;
   const nose = bush ? state.headstock : 0;

@@ -94,8 +94,8 @@ function show(texts) {
   drawing.show(answer, wishes(answer.job));
   results.tables(answer.plan, answer.strip);
   const range = the('moment');
-  range.max = String(answer.outline.parted_mm);
-  setMoment(Math.min(moment, answer.outline.parted_mm));
+  range.max = String(machine.partedAt(answer.plan));
+  setMoment(Math.min(moment, machine.partedAt(answer.plan)));
   if (answer.plan.verdict === 'infeasible') help(texts);
 }
 
@@ -216,7 +216,7 @@ function play() {
     cancelAnimationFrame(playing);
     playing = 0;
   } else if (planned?.plan) {
-    const end = planned.outline.parted_mm;
+    const end = machine.partedAt(planned.plan);
     if (moment >= end - 0.25) setMoment(0);
     const stops = [...planned.plan.hand_overs_mm, ...planned.plan.headstock_regrips_mm, end].sort((a, b) => a - b);
     let last = performance.now();

@@ -55,9 +55,9 @@ pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
         match &block {
             Block::Why(text) => flow.paragraph(text, true),
             Block::Diagram => {
-                let (drawing, height) = diagram::inline(plan)?;
+                let (drawing, layout) = diagram::inline(plan)?;
                 flow.y += 8.0;
-                flow.picture(drawing, height);
+                flow.picture(drawing, layout.height);
             }
             Block::Cycle(title) => {
                 if let Some(strip) = gantt::inline(plan)? {
