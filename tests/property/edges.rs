@@ -97,7 +97,7 @@ fn bars_of_every_size_are_planned() {
     // Thinner than any collet or tool is made for: an answer all the same.
     for stock in [0.1, 0.11, 0.3] {
         let sections = format!(
-            "{{length: 1, diameter: 0.1, tolerance: [0, -0.01]}}, {{length: 3, diameter: {stock}, tolerance: [0, -0.01]}}"
+            "{{length: 1, diameter: 0.1, tolerance: [-0.01, 0]}}, {{length: 3, diameter: {stock}, tolerance: [-0.01, 0]}}"
         );
         let _ = Sized::new(stock, sections).answer();
     }

@@ -10,7 +10,7 @@ use spanhold::job::plan::{Plan, Verdict};
 const NOWHERE: &str = "/nonexistent";
 
 /// Work for one input: a larger job is read, but not planned, so that a second is many inputs.
-const MOST_STATIONS: f64 = 60.0;
+const MOST_STATIONS: f64 = 24.0;
 
 /// Where what would help is looked for, which takes many plans.
 const FEW_STATIONS: f64 = 12.0;
