@@ -130,6 +130,40 @@ fn shares_of_limits() {
     assert_eq!(still + of_speed, checks::all(&view).count());
 }
 
+/// `cut` compares what a pull-back changes with a quarter of 0.1 mm; `chatter` the tool nearest its limit, here the deeper one, with the
+/// static bound `G/(4 · 0.02 · 1.02)`.
+#[test]
+fn shares_of_the_cut() {
+    let job = job("single", "");
+    let rig = rig(&job);
+    let segments = rig.segments().expect("can be cut");
+    let (held, answers) = (state(20.0, Some(20.0)), answers(100.0));
+    let turned = Segment { change_mm: 0.02, ..segments[0].clone() };
+    let view = View { rig: &rig, state: &held, answers: &answers, segment: &turned, rpm: 1000.0 };
+    let cut = found(&view, "cut");
+    near(cut.limit, 0.025);
+    near(cut.utilisation, 0.8);
+
+    let forces = rig.travel_forces(&[0.875], 0.1);
+    let chord = f64::atan2(0.875, 0.4);
+    let resists = forces.cuts[0].specific_n_per_mm2 * 0.55 * chord.cos().powi(2);
+    let chatter = checks::chatter::bound(&view).expect("it turns");
+    near(chatter.demand, 0.875);
+    near(chatter.limit, 1.0 / (2.0 * resists * 1e-4 / (4.0 * 0.02 * 1.02)));
+    for other in segments.iter().filter(|s| !matches!(s.work, Work::Turn | Work::Thread)) {
+        let names: Vec<&str> = checks::all(&View { segment: other, ..view }).map(|f| f.check).collect();
+        assert!(!names.contains(&"cut") && !names.contains(&"chatter"), "{names:?}");
+        assert!(checks::chatter::exact(&rig, &held, other).is_none());
+    }
+    // Worked out, the modes never make the limit lower than the bound from the same flexibility.
+    let real = rig.answers(&held).expect("held");
+    let bound = checks::chatter::bound(&View { answers: &real, ..view }).expect("it turns");
+    let exact = checks::chatter::exact(&rig, &held, &turned).expect("it turns");
+    assert!(exact.limit >= bound.limit * (1.0 - 1e-9), "{exact:?} {bound:?}");
+    // Next to a bush the change along the stage is not asked for.
+    assert!(checks::cut::along(&rig, &turned, &[1e-4, 2e-4]).is_none());
+}
+
 #[test]
 fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
     for (demand, limit, share, passes) in [

@@ -76,6 +76,13 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
 mod tests {
     use super::*;
 
+    /// 2000 N/mm², half of it in the plane, a chord at 60°: a quarter of that again.
+    #[test]
+    fn a_radial_motion_meets_what_the_chord_leaves_of_the_cut() {
+        let cut = Cut { specific_n_per_mm2: 2000.0, chord_rad: 60f64.to_radians(), ..Cut::default() };
+        assert!((radial_cutting_stiffness(&cut, 0.5) - 250.0).abs() < 1e-9);
+    }
+
     /// One mode of 20 N/µm and damping 0.03 with a cutting stiffness of 1500 N/mm²: 0.824 mm, by hand 2kζ(1+ζ)/K.
     #[test]
     fn a_single_mode_has_the_textbook_limit() {
