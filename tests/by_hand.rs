@@ -193,7 +193,10 @@ fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
 /// Part-off: 0.4 × 0.1 = 0.04 mm of chip, `kc = 2000 × 0.04^-0.25 = 2000 √5`, over 3 mm, at a radius of 10 mm.
 #[test]
 fn what_the_last_grip_holds() {
-    let job = job("single", "back_work: [{name: bore, radial_force: 40, axial_force: 300, torque: 8, time_s: 5, tolerance: 0.1}]");
+    let job = job(
+        "single",
+        "back_work: [{name: bore, radial_force: 40, axial_force: 300, torque: 8, time_s: 5, tolerance: 0.1}]",
+    );
     let rig = rig(&job);
     let part_off = 2000.0 * 5f64.sqrt() * 0.04 * 3.0 * 0.010;
     near(checks::torque::demand_nm(&Rig { back: Vec::new(), ..rig.clone() }), part_off);
@@ -210,7 +213,13 @@ fn what_the_last_grip_holds() {
 
     // The parted shaft is an overhang on two springs, `hold` apart; the diameters behind the nose: 18 mm, and the thread's core.
     let nose = 116.0;
-    let deflection = |at: f64| rig.deflection_at_mm(&State { turned_mm: 129.0, counter: Counter::Holds { nose_mm: nose }, guide: Guide::Parted }, at, 40.0);
+    let deflection = |at: f64| {
+        rig.deflection_at_mm(
+            &State { turned_mm: 129.0, counter: Counter::Holds { nose_mm: nose }, guide: Guide::Parted },
+            at,
+            40.0,
+        )
+    };
     let back = checks::back::find(&rig, nose).expect("held").expect("there is work");
     near(back.demand, 2.0 * deflection(129.0).expect("held"));
     near(back.limit, 0.25 * 0.1);
@@ -223,7 +232,13 @@ fn what_the_last_grip_holds() {
         let (held, free) = ((a + x) / a, x / a);
         40.0 * (held * held / k + free * free / k + x * x * (a + x) / (3.0 * ei) + (x + x * x / a) / ga)
     };
-    assert!(back.demand > 2.0 * tip(18.0) && back.demand < 2.0 * tip(core), "{} {} {}", back.demand, tip(18.0), tip(core));
+    assert!(
+        back.demand > 2.0 * tip(18.0) && back.demand < 2.0 * tip(core),
+        "{} {} {}",
+        back.demand,
+        tip(18.0),
+        tip(core)
+    );
     let all: Vec<&str> = checks::of_last_grip(&rig, nose).map(|f| f.expect("held").check).collect();
     assert_eq!(all, ["torque", "push", "back"]);
 }
@@ -286,7 +301,10 @@ fn a_pair_of_tools_balances_all_but_a_rest() {
     let both = rig.travel_forces(&[0.75, 0.25], 0.1);
     let (lead, trail) = (alone(0.75), alone(0.25));
     near(both.main_n, lead.main_n + trail.main_n);
-    near(both.net_radial_n, (lead.net_radial_n - trail.net_radial_n).abs().max(0.1 * lead.net_radial_n.max(trail.net_radial_n)));
+    near(
+        both.net_radial_n,
+        (lead.net_radial_n - trail.net_radial_n).abs().max(0.1 * lead.net_radial_n.max(trail.net_radial_n)),
+    );
     // Equal depths: a tenth is left.
     near(rig.travel_forces(&[0.5, 0.5], 0.1).net_radial_n, 0.1 * alone(0.5).net_radial_n);
     assert!(lead.net_radial_n > 0.0 && rig.travel_forces(&[], 0.1).net_radial_n == 0.0);

@@ -83,6 +83,16 @@ mod tests {
         assert!((radial_cutting_stiffness(&cut, 0.5) - 250.0).abs() < 1e-9);
     }
 
+    #[test]
+    fn what_does_not_move_has_no_limit() {
+        let still = least_real_of(&[], 0.0, 0.02);
+        assert_eq!((still.mm_per_n, still.left_out), (0.0, 0.0));
+        assert!(depth_limit_mm(250.0, still.mm_per_n).is_infinite());
+        // Without modes all of it is the bound: 1e-3/(4 · 0.25 · 1.25).
+        let bound = least_real_of(&[], 1e-3, 0.25);
+        assert!((bound.mm_per_n - 8e-4).abs() < 1e-15 && bound.left_out == 1.0);
+    }
+
     /// One mode of 20 N/µm and damping 0.03 with a cutting stiffness of 1500 N/mm²: 0.824 mm, by hand 2kζ(1+ζ)/K.
     #[test]
     fn a_single_mode_has_the_textbook_limit() {
