@@ -8,6 +8,11 @@ use super::cutting::Cut;
 use super::modes::Mode;
 use super::receptance::Share;
 
+/// The golden section, and how often it narrows the search for a minimum: to a hundred-thousandth of where it may lie, which moves the
+/// value by the square of that.
+const GOLDEN: f64 = 0.618_033_988_749_894_9;
+const NARROWINGS: usize = 24;
+
 /// Cutting stiffness a mm of depth that a radial motion meets, `kc q cos²`, N/mm².
 pub fn radial_cutting_stiffness(cut: &Cut, in_plane_share: f64) -> f64 {
     cut.specific_n_per_mm2 * in_plane_share * cut.chord_rad.cos().powi(2)
@@ -56,17 +61,23 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
     };
     let mut least: f64 = 0.0;
     for wi in shares.iter().map(|s| s.omega) {
-        // A single mode is worst at ω√(1+2ζ); neighbours shift the place a little, so search around it.
+        // A single mode is worst at ω√(1+2ζ); neighbours shift the place a little, so search around it, by golden section.
         let (mut low, mut high) = (wi, wi * (1.0 + 4.0 * damping));
-        for _ in 0..40 {
-            let (a, b) = (low + 0.382 * (high - low), low + 0.618 * (high - low));
-            if real(a) < real(b) {
-                high = b;
+        let inside = |low: f64, high: f64| [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
+        let [mut a, mut b] = inside(low, high);
+        let (mut at_a, mut at_b) = (real(a), real(b));
+        for _ in 0..NARROWINGS {
+            if at_a < at_b {
+                (high, b, at_b) = (b, a, at_a);
+                a = inside(low, high)[0];
+                at_a = real(a);
             } else {
-                low = a;
+                (low, a, at_a) = (a, b, at_b);
+                b = inside(low, high)[1];
+                at_b = real(b);
             }
         }
-        least = least.min(real(0.5 * (low + high)));
+        least = least.min(at_a).min(at_b);
     }
     let mm_per_n = left_out - least;
     LeastReal { mm_per_n, left_out: if mm_per_n > 0.0 { left_out / mm_per_n } else { 0.0 } }

@@ -17,6 +17,9 @@ use crate::process::pace::Pace;
 use crate::process::stops::SAME_MM;
 use std::collections::HashMap;
 
+/// Costs that differ by less are the same.
+const SAME_COST: f64 = 1e-9;
+
 /// One stage as an arc.
 #[derive(Debug, Clone)]
 pub struct Arc {
@@ -347,8 +350,9 @@ impl<'a> Builder<'a> {
                         if hopeless(fixed + run_s + self.first_s(i, j, run_s) + hope) {
                             continue;
                         }
-                        for (end, arc) in self.stages(from, node, j, &pattern) {
-                            if hopeless(reached + arc.cost + ahead(end)) {
+                        let out = |end: Node, cost: f64| hopeless(reached + cost + ahead(end));
+                        for (end, arc) in self.stages(from, node, j, &pattern, out) {
+                            if out(end, arc.cost) {
                                 continue;
                             }
                             let to = *index.entry(end).or_insert_with(|| {
@@ -376,8 +380,16 @@ impl<'a> Builder<'a> {
         self.grown(f64::INFINITY, |_| 0.0, |_| 0.0)
     }
 
-    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones.
-    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern) -> Vec<(Node, Arc)> {
+    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
+    /// out for a grip that cannot be the best, nor for an arc that is `out` to its node at a cost.
+    fn stages(
+        &self,
+        from: usize,
+        (i, l): Node,
+        j: usize,
+        pattern: &Pattern,
+        out: impl Fn(Node, f64) -> bool,
+    ) -> Vec<(Node, Arc)> {
         let base = self.stage_s(i, j) + pattern.cost_s;
         let regrip = *pattern.regrips.last().unwrap_or(&l);
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
@@ -400,25 +412,33 @@ impl<'a> Builder<'a> {
         };
         // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
         let mut best: [Option<(Node, Arc)>; 2] = [None, None];
-        for grip in doubtful {
-            let Some((run_s, margin)) = self.exact_stage((i, l), j, *grip, pattern) else { continue };
+        let stops_inside = self.inner(i, pattern).next().is_some();
+        for (least_s, grip) in doubtful.iter().copied() {
             let share =
-                |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };
-            let (now, after) = (share(regrip), share(j));
-            let candidate = if now <= PASSES_UP_TO {
-                (0, (plain_end, arc(run_s, 0.0, *grip, margin.min(1.0 - now), false)))
-            } else if after <= PASSES_UP_TO && i > 0 {
-                (1, ((j, j), arc(run_s, self.shared_s, *grip, margin.min(1.0 - after), true)))
+                |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(grip, j, Some(regrip))[1] };
+            let now = share(regrip);
+            let (slot, end, extra_s, release) = if now <= PASSES_UP_TO {
+                (0, plain_end, 0.0, now)
+            } else if i > 0 && share(j) <= PASSES_UP_TO {
+                (1, (j, j), self.shared_s, share(j))
             } else {
                 continue;
             };
-            let slot = &mut best[candidate.0];
-            let better = slot.as_ref().is_none_or(|(_, a)| {
-                let (new, old) = (candidate.1.1.cost, a.cost);
-                new < old - 1e-9 || (new < old + 1e-9 && candidate.1.1.margin > a.margin)
+            // Parts of a run that is stopped inside may run faster than the whole.
+            let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
+            let least = arc(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
+            let beaten = |a: &(Node, Arc)| a.1.cost < least - SAME_COST;
+            if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
+                continue;
+            }
+            let Some((run_s, margin)) = self.exact_stage((i, l), j, grip, pattern) else { continue };
+            let new = arc(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
+            let better = best[slot].as_ref().is_none_or(|(_, old)| {
+                let safer = new.margin > old.margin || new.margin == old.margin && grip < old.grip;
+                new.cost < old.cost - SAME_COST || new.cost < old.cost + SAME_COST && safer
             });
             if better {
-                *slot = Some(candidate.1);
+                best[slot] = Some((end, new));
             }
         }
         best.into_iter().flatten().collect()
