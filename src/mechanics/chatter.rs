@@ -87,6 +87,23 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
 mod tests {
     use super::*;
 
+    /// 2000 N/mm², half of it in the plane, a chord at 60°: a quarter of that again.
+    #[test]
+    fn a_radial_motion_meets_what_the_chord_leaves_of_the_cut() {
+        let cut = Cut { specific_n_per_mm2: 2000.0, chord_rad: 60f64.to_radians(), ..Cut::default() };
+        assert!((radial_cutting_stiffness(&cut, 0.5) - 250.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn what_does_not_move_has_no_limit() {
+        let still = least_real_of(&[], 0.0, 0.02);
+        assert_eq!((still.mm_per_n, still.left_out), (0.0, 0.0));
+        assert!(depth_limit_mm(250.0, still.mm_per_n).is_infinite());
+        // Without modes all of it is the bound: 1e-3/(4 · 0.25 · 1.25).
+        let bound = least_real_of(&[], 1e-3, 0.25);
+        assert!((bound.mm_per_n - 8e-4).abs() < 1e-15 && bound.left_out == 1.0);
+    }
+
     /// One mode of 20 N/µm and damping 0.03 with a cutting stiffness of 1500 N/mm²: 0.824 mm, by hand 2kζ(1+ζ)/K.
     #[test]
     fn a_single_mode_has_the_textbook_limit() {
