@@ -34,6 +34,14 @@ pub fn write_all(dir: &Path, files: &[(&str, Vec<u8>)]) -> Result<(), Diag> {
     written
 }
 
+/// A file that must not exist yet: a slip could cost work of one's own.
+pub fn must_be_new(path: &Path) -> Result<(), Diag> {
+    if path.exists() {
+        return Err(Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one"));
+    }
+    Ok(())
+}
+
 /// Writes one file, beside first.
 pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
     let name = path.file_name().map(|n| n.to_string_lossy().into_owned());
