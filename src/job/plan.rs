@@ -312,6 +312,9 @@ pub struct Shortfall {
     pub text: String,
     /// Ranked, best first; each alone makes it feasible.
     pub changes: Vec<Change>,
+    /// Where no single change is enough: what was tried, and which changes bring the bar farther.
+    #[serde(default)]
+    pub tried: Option<String>,
 }
 
 /// One change that would make it feasible.

@@ -176,9 +176,12 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
     let why = Block::Why(words::sentence(&shortfall.text));
     let items: Vec<String> = shortfall.changes.iter().map(text::change_text).collect();
     let help = if items.is_empty() {
-        Block::Why("No single change was found that makes it feasible.".to_string())
+        Block::Why(text::no_help(shortfall))
     } else {
-        let title = "What would help: each of these makes it feasible, best first";
+        let title = match text::help_title(shortfall) {
+            text::TOGETHER => "What would help: the best two changes together",
+            _ => "What would help: each alone makes it feasible; the easiest to do first",
+        };
         Block::List { title, numbered: true, boxed: false, items }
     };
     vec![why, help]

@@ -149,7 +149,9 @@ pub fn change_value(value: &serde_json::Value) -> String {
         Value::Number(n) => n.as_f64().map_or_else(|| n.to_string(), |v| numbers::trimmed(v, 3)),
         Value::String(s) => key(s),
         Value::Array(items) => items.iter().map(change_value).collect::<Vec<_>>().join(", "),
-        other => plain(&other.to_string()),
+        Value::Object(map) => {
+            map.iter().map(|(k, v)| format!("{} {}", plain(k), change_value(v))).collect::<Vec<_>>().join(", ")
+        }
     }
 }
 
