@@ -144,8 +144,7 @@ fn plan_of_limit(text: &str, drill_mm: f64) -> Plan {
 fn the_rear_end_is_worked_on_in_the_order_of_the_job() {
     let features = "    - {facing: 0.3, end: back}\n    - {centre_hole: A2, end: back}";
     let plan = feasible(Stub { features, ..STUB }.plan());
-    let works: Vec<&str> =
-        plan.features.iter().filter(|f| f.stage.is_none()).map(|f| f.text.as_str()).collect();
+    let works: Vec<&str> = plan.features.iter().filter(|f| f.stage.is_none()).map(|f| f.text.as_str()).collect();
     assert_eq!(works, ["face 0.3 off", "centre hole A2"]);
 }
 

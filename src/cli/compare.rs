@@ -168,7 +168,7 @@ fn held_by(way: &Way) -> &'static str {
 }
 
 fn tools(way: &Way) -> &'static str {
-    if way.tools == Tools::Single.key() { "one tool" } else { "pair" }
+    if way.tools == Tools::Single.key() { "one" } else { "pair" }
 }
 
 fn text(name: &str, ways: &[Way]) -> String {
@@ -237,11 +237,27 @@ fn text(name: &str, ways: &[Way]) -> String {
     }
     for (place, known) in told {
         let names: Vec<&str> = known.iter().map(|w| tools(w)).collect();
-        let reach = known[0].farthest_mm.map_or_else(String::new, |mm| match known[0].length_mm {
-            length if mm >= length => ", turned to its full length".to_string(),
-            length => format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(length)),
-        });
-        text += &table::wrap("  ", &format!("{place}, {}{reach}:", names.join(" or ")), COLUMNS);
+        let reach = match known[0].farthest_mm {
+            Some(mm) if mm >= known[0].length_mm => ", turned to its full length".to_string(),
+            Some(mm) if mm > 0.0 => {
+                format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(known[0].length_mm))
+            }
+            _ => String::new(),
+        };
+        text += &table::wrap(
+            "  ",
+            &format!(
+                "{place}, {}{reach}:",
+                if names.len() > 1 {
+                    "one tool or a pair"
+                } else if names == ["one"] {
+                    "one tool"
+                } else {
+                    "pair"
+                }
+            ),
+            COLUMNS,
+        );
         let reason = known[0].reason.as_deref().unwrap_or_default();
         text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
     }

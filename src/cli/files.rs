@@ -37,7 +37,9 @@ pub fn write_all(dir: &Path, files: &[(&str, Vec<u8>)]) -> Result<(), Diag> {
 /// A file that must not exist yet: a slip could cost work of one's own.
 pub fn must_be_new(path: &Path) -> Result<(), Diag> {
     if path.exists() {
-        return Err(Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one"));
+        return Err(
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one")
+        );
     }
     Ok(())
 }

@@ -162,7 +162,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             "rpm",
             Ease::Setting,
             (rpm.floor(), (0.2 * rpm).ceil()),
-            1.0,
+            round_step(0.02 * rpm).max(1.0),
             move |n| format!("slow down to {n:.0} rev/min on the bar ({:.0} m/min)", vc_of(n)),
             move |j, n| j.cutting.vc_m_per_min = vc_of(n),
         ),
@@ -312,7 +312,8 @@ fn limits(job: &Job) -> Vec<Candidate> {
     let l = &job.limits;
     let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
         let step = round_step(0.02 * from.max(to));
-        let says = move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
+        let says =
+            move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
         number(name, Ease::Limit, (from, to), step, says, set)
     };
     let stiffness = l.stiffness_min_n_per_um;

@@ -190,7 +190,11 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         let mut stops: Vec<usize> = net.nodes.iter().map(|n| n.0).collect();
         stops.sort_unstable();
         stops.dedup();
-        if looker.noses.is_empty() { hold::nowhere(looker.rig) } else { hold::not_in_time(looker, runs, &stops, farthest) }
+        if looker.noses.is_empty() {
+            hold::nowhere(looker.rig)
+        } else {
+            hold::not_in_time(looker, runs, &stops, farthest)
+        }
     });
     Blocked {
         stages,
@@ -283,10 +287,7 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
         checks::back::NAME => found.told("of the rear end under the work after part-off"),
         checks::push::NAME => found.told(&format!("of work on the rear end on the last grip, {}", with_margin(rig))),
-        _ => found.told(&format!(
-            "of part-off or of work on the rear end on the last grip, {}",
-            with_margin(rig)
-        )),
+        _ => found.told(&format!("of part-off or of work on the rear end on the last grip, {}", with_margin(rig))),
     }
 }
 

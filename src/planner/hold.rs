@@ -50,22 +50,36 @@ pub fn nowhere(rig: &Rig<'_>) -> NoHold {
     })
 }
 
+/// Turned length from which on one of the noses may stand, mm.
+fn earliest_mm(rig: &Rig<'_>, noses: &[f64]) -> Option<f64> {
+    let nearest_mm = rig.job.machine.counter_spindle.as_ref()?.nearest_mm;
+    let first = noses.iter().copied().min_by(f64::total_cmp)?;
+    Some((first + nearest_mm - rig.gap_mm()).max(first))
+}
+
+/// Why a collet takes hold nowhere up to a turned length, where it holds nowhere at all or farther back alone.
+pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHold> {
+    let (Some(collet), Some(from_mm)) = (rig.collet, earliest_mm(rig, noses)) else { return Some(nowhere(rig)) };
+    let first = noses.iter().copied().min_by(f64::total_cmp)?;
+    let section = rig.job.shaft.section_at(first);
+    let told = || {
+        NoHold::Because(format!(
+            "collet {} can take hold on {} at the earliest, and for that {from_mm:.1} mm must be turned",
+            collet.name,
+            rig.job.shaft.sections[section].label(section)
+        ))
+    };
+    (from_mm > farthest_mm + SAME_MM).then(told)
+}
+
 /// Why a collet that could hold somewhere does not take hold up to a turned length.
 pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], farthest_mm: f64) -> NoHold {
     let (rig, grid) = (looker.rig, looker.grid);
     let (Some(collet), Some(counter)) = (rig.collet, &rig.job.machine.counter_spindle) else { return nowhere(rig) };
-    let shaft = &rig.job.shaft;
-    // Turned length from which on a nose may stand.
-    let earliest = |nose: f64| (nose + counter.nearest_mm - rig.gap_mm()).max(nose);
-    let Some(first) = looker.noses.iter().copied().min_by(f64::total_cmp) else { return nowhere(rig) };
-    let (from_mm, name) = (earliest(first), &collet.name);
-    if from_mm > farthest_mm + SAME_MM {
-        let section = shaft.section_at(first);
-        return NoHold::Because(format!(
-            "collet {name} can take hold on {} at the earliest, and for that {from_mm:.1} mm must be turned",
-            shaft.sections[section].label(section)
-        ));
+    if let Some(too_early) = too_early(rig, &looker.noses, farthest_mm) {
+        return too_early;
     }
+    let (from_mm, name) = (earliest_mm(rig, &looker.noses).unwrap_or(0.0), &collet.name);
     let can_begin = |k: &&usize| **k > 0 && grid.at(**k) >= from_mm - SAME_MM;
     let stops: Vec<usize> = stations.iter().filter(can_begin).copied().collect();
     if stops.is_empty() {
@@ -102,8 +116,7 @@ fn why_no_stop(rig: &Rig<'_>, from_mm: f64, to_mm: f64) -> String {
     let sections = rig.job.shaft.sections.iter().enumerate();
     let mut there = sections.filter(|(_, s)| s.to_mm >= from_mm - SAME_MM && s.from_mm <= to_mm + SAME_MM);
     let Some((i, section)) = there.find(|(_, s)| s.interrupt == Interrupt::Never) else {
-        return "the feed stops at none of the lengths looked at there: travels that need pull-backs end where they \
-                are cut into segments"
+        return "no stop lies between them: what is cut in several travels is interrupted between its segments only"
             .into();
     };
     match section.kind {
@@ -128,7 +141,7 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     }
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
     let ranges: Vec<String> =
-        collets.map(|c| format!("{} {} to {} mm", c.name, c.smallest_mm, c.largest_mm)).collect();
+        collets.map(|c| format!("collet {} holds {} to {} mm", c.name, c.smallest_mm, c.largest_mm)).collect();
     let mut plain: Vec<f64> =
         job.shaft.sections.iter().filter(|s| s.is_plain()).map(crate::job::Section::largest_mm).collect();
     plain.sort_by(f64::total_cmp);
@@ -137,6 +150,5 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     if plain.is_empty() {
         return "the shaft has no plain section that a collet could hold".into();
     }
-    let holds = if ranges.len() == 1 { "collet holds" } else { "collets hold" };
-    format!("no plain section ({}) fits a collet: the {holds} {}", plain.join(", "), ranges.join(", "))
+    format!("no plain section ({}) fits a collet: {}", plain.join(", "), ranges.join(", "))
 }

@@ -5,7 +5,7 @@ use super::changes::{Help, least_value, planned_s, spread_told, told};
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
-use crate::job::plan::Change;
+use crate::job::plan::{Change, check_in_words};
 use serde_json::json;
 
 /// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
@@ -102,7 +102,10 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
     let tried = format!("none of {} single changes is enough", list.len());
     let Some(((a, b), known_s)) = best else {
         let tried = format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len());
-        return Ok(Help { changes: Vec::new(), tried: Some(tried + &farther(list, &reached, now_mm)) });
+        return Ok(Help {
+            changes: Vec::new(),
+            tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
+        });
     };
     let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned_s(&with((a, b), v, far(b))))?;
     let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned_s(&with((a, b), first, v)))?;
@@ -119,12 +122,16 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
 }
 
 /// The changes that alone bring the bar farthest, in words.
-fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64) -> String {
+fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -> String {
     let mut order: Vec<usize> = (0..list.len()).filter(|i| reached[*i].far_mm > now_mm + FARTHER_MM).collect();
     order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
     let one = |i: &usize| {
         let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
-        format!("{words}: to {:.1} mm, there {} stops it", r.far_mm, r.by.replace('_', " "))
+        let by = check_in_words(&r.by).replace('_', " ");
+        if r.far_mm >= length_mm {
+            return format!("{words}: turned to its full length, stopped at part-off by {by}");
+        }
+        format!("{words}: to {:.1} mm, stopped by {by}", r.far_mm)
     };
     let told: Vec<String> = order.iter().take(FARTHER_TOLD).map(one).collect();
     if told.is_empty() { String::new() } else { format!(". Alone these bring it farthest: {}", told.join("; ")) }

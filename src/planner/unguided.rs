@@ -346,12 +346,14 @@ impl<'a> Unguided<'a> {
                 tell(found);
             }
         }
-        let no_hold = stopped.is_none().then(|| hold::nowhere(self.ground.rig));
+        let rig = self.ground.rig;
+        let free = !net.arcs.iter().any(|a| a.grip < self.noses.len()) && rig.job.machine.counter_spindle.is_some();
+        let no_hold = free.then(|| hold::too_early(rig, &self.noses, grid.at(far))).flatten();
         let stopped = stopped.unwrap_or_else(|| Stopped {
             rule: "collet".into(),
             text: "nothing takes hold of the finished front".into(),
         });
-        let collet = self.ground.rig.collet.map(|c| c.name.clone());
+        let collet = rig.collet.map(|c| c.name.clone());
         Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
     }
 }

@@ -4,7 +4,7 @@
 use super::table::fit;
 use super::tables::{self, Rows};
 use super::{attention, cautions, numbers, text, timeline, verdict, words};
-use crate::job::plan::{Plan, Stage};
+use crate::job::plan::{LimitCost, Plan, Stage};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
 const NAME_WIDTH: usize = 110;
@@ -168,7 +168,11 @@ fn in_time(plan: &Plan, all: &mut Vec<Block>) {
 
 /// What each limit costs, where it was asked for.
 pub fn costs(plan: &Plan) -> Vec<String> {
-    plan.limit_costs.iter().map(|c| words::sentence(&c.text)).collect()
+    let one = |c: &LimitCost| {
+        let (now, next) = (words::change_value(&c.now), words::change_value(&c.next));
+        format!("{} ({}: {now} → {next})", words::sentence(&c.text), words::plain(&c.limit))
+    };
+    plan.limit_costs.iter().map(one).collect()
 }
 
 fn what_would_help(plan: &Plan) -> Vec<Block> {

@@ -106,8 +106,13 @@ pub(super) fn help_title(shortfall: &Shortfall) -> &'static str {
 /// Nothing helps: what was tried, and what to do next.
 pub(super) fn no_help(shortfall: &Shortfall) -> String {
     let tried = shortfall.tried.as_deref().unwrap_or("no single change was found that makes it feasible");
+    let next = match shortfall.blocked_by.as_str() {
+        "back" | "push" => "Do that work in lighter cuts or elsewhere",
+        "torque" => "Ask for a seat of a larger diameter to grip",
+        _ => "Ask for a shorter or a thicker part",
+    };
     format!(
-        "{}. Ask for a shorter or a thicker part, change several things at once, or see what other machines do: \
+        "{}. {next}, change several things at once, or see what other machines do: \
          spanhold compare JOB --machine FILE.",
         words::sentence(tried)
     )
