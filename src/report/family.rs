@@ -252,7 +252,11 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
     match cell.outcome {
         Outcome::Made { hand_overs, time_s } => {
             let ink = shade(hand_overs, least, most).1;
-            let told = Title::new(format!("{sizes}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+            let told = Title::new(format!(
+                "{sizes}: {}, {} s",
+                numbers::count(hand_overs, "hand-over", "hand-overs"),
+                numbers::seconds(time_s)
+            ));
             let mut g =
                 g.add(told).add(shapes::rect(x - wide / 2.0, y - high / 2.0, wide, high).set("fill-opacity", "0"));
             if fits(WITH_TIME) {
@@ -355,7 +359,11 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         match cell.outcome {
             Outcome::Made { hand_overs, time_s } => {
                 let y = up.y(time_s);
-                let told = Title::new(format!("{at}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+                let told = Title::new(format!(
+                    "{at}: {}, {} s",
+                    numbers::count(hand_overs, "hand-over", "hand-overs"),
+                    numbers::seconds(time_s)
+                ));
                 let dot = shapes::circle(x, y, 2.6).set("fill", WHITE).set("stroke", TRACE).set("stroke-width", "1.4");
                 marks = marks.add(Group::new().add(told).add(dot));
                 if said != Some(hand_overs) && x > room_from {
