@@ -86,7 +86,7 @@ fn section_shape(s: &SectionOutline, layout: &Layout) -> Group {
                 .add(shapes::line(x1, y - h, x2, y + h, INK, 0.5))
                 .add(shapes::line(x1, y + h, x2, y - h, INK, 0.5));
         }
-        ("knurl", _) => g = g.add(shape(&format!("url(#{})", shapes::KNURL))),
+        ("knurl", _) => g = g.add(shape(&shapes::pattern(shapes::KNURL))),
         _ => {}
     }
     g
@@ -151,7 +151,7 @@ pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
         shapes::group("not-reached")
             .add(
                 shapes::rect(x1, top, x2 - x1, height)
-                    .set("fill", format!("url(#{})", shapes::HATCH))
+                    .set("fill", shapes::pattern(shapes::HATCH))
                     .set("stroke", shapes::LIMIT)
                     .set("stroke-width", "1"),
             )

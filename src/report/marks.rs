@@ -22,7 +22,7 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
         for y in [layout.centre_y - h - JAW, layout.centre_y + h] {
             g = g.add(
                 shapes::rect(x1, y, x2 - x1, JAW)
-                    .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
+                    .set("fill", shapes::pattern(shapes::GRIP_HATCH))
                     .set("stroke", GRIP)
                     .set("stroke-width", "0.8"),
             );
@@ -32,7 +32,7 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
         g = g
             .add(
                 shapes::rect(x1, y + 3.0, x2 - x1, 7.0)
-                    .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
+                    .set("fill", shapes::pattern(shapes::GRIP_HATCH))
                     .set("stroke", GRIP)
                     .set("stroke-width", "0.8"),
             )
@@ -175,7 +175,7 @@ fn sample(mark: Mark) -> Group {
         line.into_iter().fold(shapes::group("sample"), Group::add)
     };
     match mark {
-        Mark::Grip => g.add(block(20.0).set("fill", format!("url(#{})", shapes::GRIP_HATCH)).set("stroke", GRIP)),
+        Mark::Grip => g.add(block(20.0).set("fill", shapes::pattern(shapes::GRIP_HATCH)).set("stroke", GRIP)),
         Mark::HandOver => stop(true, false),
         Mark::Regrip => stop(false, true),
         Mark::Both => stop(true, true),
@@ -193,9 +193,7 @@ fn sample(mark: Mark) -> Group {
             2.2,
         )),
         Mark::Farther => g.add(super::strips::farther(SAMPLE - 8.0, -4.0)),
-        Mark::NotReached => {
-            g.add(block(20.0).set("fill", format!("url(#{})", shapes::HATCH)).set("stroke", shapes::LIMIT))
-        }
+        Mark::NotReached => g.add(block(20.0).set("fill", shapes::pattern(shapes::HATCH)).set("stroke", shapes::LIMIT)),
     }
 }
 

@@ -112,10 +112,9 @@ fn jaws(x1: f64, x2: f64, y: f64, bar: f64, thickness: f64, kind: &str) -> Group
     for top in [y - bar - thickness, y + bar] {
         let block = shapes::rect(x1, top, x2 - x1, thickness);
         g = g.add(match kind {
-            "grip" => block
-                .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
-                .set("stroke", GRIP)
-                .set("stroke-width", "0.7"),
+            "grip" => {
+                block.set("fill", shapes::pattern(shapes::GRIP_HATCH)).set("stroke", GRIP).set("stroke-width", "0.7")
+            }
             "bush" => block.set("fill", BUSH),
             _ => block.set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4"),
         });
