@@ -112,15 +112,24 @@ fn feature_text(f: &crate::job::plan::FeatureOutline) -> String {
     if f.kind == "keyseat" && !label.contains("keyseat") { format!("keyseat {label}") } else { label }
 }
 
-/// Labels of the features.
+/// Labels of the features. What is worked at one end stands in one label at its face.
 pub fn features(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
-    let wanted = |(index, f): (usize, &crate::job::plan::FeatureOutline)| Wanted {
-        index,
-        anchor: axis.x_clamped((f.from_mm + f.to_mm) / 2.0),
-        text: shapes::fit_text(&feature_text(f), SMALL, FEATURE_WIDTH),
-        weight: 1.0,
-    };
-    let wanted: Vec<Wanted> = plan.shaft.features.iter().enumerate().map(wanted).collect();
+    let mut wanted: Vec<Wanted> = Vec::new();
+    for (index, f) in plan.shaft.features.iter().enumerate() {
+        let place_mm = match (f.from_mm <= 0.0, f.to_mm >= plan.length_mm) {
+            (true, false) => 0.0,
+            (false, true) => plan.length_mm,
+            _ => (f.from_mm + f.to_mm) / 2.0,
+        };
+        let (anchor, text) = (axis.x_clamped(place_mm), feature_text(f));
+        match wanted.iter_mut().find(|w| (w.anchor - anchor).abs() < 1.0) {
+            Some(same) => same.text = format!("{}, {text}", same.text),
+            None => wanted.push(Wanted { index, anchor, text, weight: 1.0 }),
+        }
+    }
+    for w in &mut wanted {
+        w.text = shapes::fit_text(&w.text, SMALL, FEATURE_WIDTH);
+    }
     place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
 }
 

@@ -214,10 +214,9 @@ export class Form {
       KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.kind)));
     const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops', label: `Stops inside, section ${n}`,
       title: 'whether the feed may stop inside: never, avoid or free; left out: by tolerance and roughness' });
-    const said = (name) => (value) => (value === 'true' ? name : value === 'false' ? `no ${name}` : words(value));
-    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], said: said('grip'), placeholder: 'grip?', label: `May be gripped, section ${n}`,
+    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'grip' : v === 'false' ? 'no grip' : v), placeholder: 'grip?', label: `May be gripped, section ${n}`,
       title: 'whether a collet may hold it; left out: plain cylinders' });
-    const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], said: said('finish'), placeholder: 'finish', label: `Last pass, section ${n}`,
+    const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'finish' : v === 'false' ? 'none' : v), placeholder: 'finish?', label: `Last pass, section ${n}`,
       title: 'a last pass in any case; left out: where the depth needs one' });
     const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'interrupt', 'grip', 'kind', 'finish_pass'];
     return this.row(file, list, index,

@@ -163,7 +163,7 @@ export function draw(plan, t, found) {
   const tip = sx(t);
   const top = y(t) - BAR_HALF - 2;
   parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, class: 'tool' }),
-    label(middled(tip, `${num(t)} mm`), 34, `${num(t)} mm`));
+    label(Math.max(4, tip + 6 - wide(`${num(t)} mm`)), 34, `${num(t)} mm`));
   const told = found ? `bending ×${Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en')}, ` : '';
   parts.push(label(8, HEIGHT - 8, `${told}diameters ×${num(radial / scale)}`));
   const says = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
@@ -178,7 +178,7 @@ export function tell(plan, t, found) {
   the('moment-text').value = `${num(t)} mm · stage ${state.stage.number} · ${held}`;
   const box = the('moment-state');
   if (!found) return;
-  const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 3);
+  const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
     item('speed', `${num(found.rpm, 0)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),
