@@ -1,6 +1,6 @@
 // The job as a form. Every field is a place in one of the texts; what is typed is written there, as it is typed.
 
-import { h, the } from './dom.js';
+import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED } from './layout.js';
 import { words } from './words.js';
 
@@ -195,7 +195,7 @@ export class Form {
       this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, `+ ${kind}`));
     const heads = h('div', { class: 'line one heads', 'aria-hidden': 'true' },
       ...['', 'name', 'kind', 'Ø, thread, taper', 'length mm'].map((t) => h('span', {}, t)));
-    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
+    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': `${sections.length} ${bar}` }, adds));
   }
 
   section(list, section, index) {
@@ -260,7 +260,7 @@ export class Form {
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
       this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, `+ ${name}`));
-    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
+    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': features.length }, adds));
   }
 
   /** Work on the rear end after part-off, with its forces. */
@@ -275,7 +275,7 @@ export class Form {
     });
     const add = h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: works.length,
       item: '{name: deburr, time_s: 5}' }]) }, '+ work on the rear end');
-    return h('fieldset', {}, h('legend', {}, 'Work on the rear end, by its forces'), rows, this.messages('job', list), h('div', { class: 'adds' }, add));
+    return h('fieldset', {}, h('legend', {}, 'Work on the rear end, by its forces'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': works.length }, add));
   }
 
   /** A control with its name over it, in a row. @param {Way} way @param {string} key @param {string} path @param {string} of */
@@ -300,7 +300,7 @@ export class Form {
       const cells = keys.map((key) => this.cell([...base, key], key, `vary.${varied}.${key}`, varied,
         key === 'section' ? { choice: called, said: String } : {}));
       const whole = there.length === 1 ? ['vary'] : base;
-      return h('div', { class: 'row' }, h('div', { class: 'line work' }, cells, h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
+      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, cells, h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
         this.messages('job', base, ...keys.map((key) => [...base, key])));
     });
     const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, key]) => h('button', { type: 'button', onclick: () => {
@@ -312,7 +312,8 @@ export class Form {
       const [from, to, step] = [0.8 * size, varied === 'length' ? 1.2 * size : size, 0.1 * size].map((x) => Number(x.toPrecision(3)));
       this.act.edit('job', [{ edit: 'set', way: ['vary', varied], value: `{section: ${JSON.stringify(called[index] ?? '1')}, from: ${from}, to: ${to}, step: ${step}}` }]);
     } }, `+ vary a ${varied}`));
-    return h('fieldset', {}, h('legend', {}, 'Family of parts, for batch'), this.messages('job', ['vary']), rows, h('div', { class: 'adds' }, adds));
+    return h('fieldset', {}, h('legend', {}, 'Family of parts, for batch'), this.messages('job', ['vary']), rows,
+      h('div', { class: 'adds', 'data-of': JSON.stringify(sections.map((_, i) => [called[i], text(i, 'length'), text(i, 'diameter')])) }, adds));
   }
 
   wishes() {
@@ -354,7 +355,8 @@ export class Form {
       ...['name', 'range', 'hold', 'passes', 'force N'].map((t) => h('span', {}, t)));
     const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
       item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, '+ collet');
-    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list), h('div', { class: 'adds' }, add));
+    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list),
+      h('div', { class: 'adds', 'data-of': `${file} ${collets.length}` }, add));
   }
 
   // -- The whole.
@@ -388,7 +390,8 @@ export class Form {
     return [h('p', {}, 'The files as they are saved. Ctrl+Enter plans; comments stay.'), one('job', job), machine ? one('machine', machine) : null];
   }
 
-  rebuild() {
+  /** @param {boolean} [whole] also what looks as it should */
+  rebuild(whole = false) {
     this.wrong = new Map();
     this.placed = new Set();
     for (const told of this.state.errors) {
@@ -406,10 +409,12 @@ export class Form {
       ? { id: this.focusNext ?? active.id, value: active.value, was: active.dataset.was, from: active.selectionStart, to: active.selectionEnd }
       : null;
     this.focusNext = null;
-    const scrolled = the('input').scrollTop;
-    the('form').replaceChildren(...this.parts().flat(2).filter(Boolean));
-    the('input').scrollTop = scrolled;
-    if (held) {
+    const parts = this.parts().flat(2).filter(Boolean);
+    const of = JSON.stringify([this.tab, this.state.texts.job.name, this.state.texts.machine?.name, this.machineAt()]);
+    if (whole || of !== this.of) the('form').replaceChildren(...parts);
+    else settle(the('form'), parts, 'fieldset, div.fields');
+    this.of = of;
+    if (held && document.activeElement !== active) {
       const again = document.getElementById(held.id);
       again?.focus({ preventScroll: true });
       // What is being typed is not lost to an answer that comes meanwhile.
