@@ -57,6 +57,18 @@ impl Placed {
     fn right(&self) -> f64 {
         self.left + self.width
     }
+
+    /// Where the text is tied, and how: one that begins or ends at its leader does so whatever the font's width.
+    pub fn tied(&self) -> (f64, &'static str) {
+        const NEAR: f64 = 0.5;
+        if (self.left - self.anchor).abs() < NEAR {
+            (self.anchor, "start")
+        } else if (self.right() - self.anchor).abs() < NEAR {
+            (self.anchor, "end")
+        } else {
+            (self.left + self.width / 2.0, "middle")
+        }
+    }
 }
 
 /// The labels that stand, in the order of their places, and how many had no room.
@@ -178,7 +190,10 @@ fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labe
             })
         });
         let fits = |c: &Placed| c.left >= left && c.right() <= right && placed.iter().all(|p| !clash(c, p));
-        let in_the_way = |c: &Placed| order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count();
+        // A label farther out leaves the nearer rows to those it stands over.
+        let in_the_way = |c: &Placed| {
+            order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count() * (rows - c.row)
+        };
         let best = candidates.filter(fits).min_by_key(in_the_way);
         placed.extend(best);
     }

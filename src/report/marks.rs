@@ -120,6 +120,9 @@ impl Entry {
     }
 }
 
+/// The words of the legend are known: as much of the width as is allowed for any text is enough for them.
+const OF_WIDTH: f64 = 0.9;
+
 /// Width of a sample.
 const SAMPLE: f64 = 22.0;
 
@@ -139,13 +142,13 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
         (headstock, Mark::Headstock, "headstock collet"),
         (headstock, Mark::Farther, "headstock farther right"),
         (gripped, Mark::Bore, "bore of the counter-spindle"),
-        (gripped && plan.layout.sleeve_pitch_mm.is_some(), Mark::Sleeve, "sleeve in it"),
+        (plan.stages.iter().any(|s| super::strips::sleeves(plan, s).next().is_some()), Mark::Sleeve, "sleeve in it"),
         (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
     ];
     let (mut x, mut row) = (super::layout::MARGIN, 0);
     let mut placed = Vec::new();
     for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
-        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * 0.95;
+        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * OF_WIDTH;
         if x + width > super::layout::PAGE_WIDTH - super::layout::MARGIN {
             (x, row) = (super::layout::MARGIN, row + 1);
         }
