@@ -90,18 +90,25 @@ fn json_of<T: JsonSchema>(schemas: &mut SchemaGenerator) -> Value {
     json!({ "application/json": { "schema": schemas.subschema_for::<T>() } })
 }
 
-fn operation(question: &Question, schemas: &mut SchemaGenerator) -> Value {
+/// Schemas of what is read and of what is written: what may be left out differs.
+struct Schemas {
+    asked: SchemaGenerator,
+    answered: SchemaGenerator,
+}
+
+fn operation(question: &Question, schemas: &mut Schemas) -> Value {
     let mut answers = Map::new();
-    answers.insert("200".into(), json!({ "description": "The answer.", "content": (question.answers)(schemas) }));
+    let answer = (question.answers)(&mut schemas.answered);
+    answers.insert("200".into(), json!({ "description": "The answer.", "content": answer }));
     let bodies = REFUSALS_OF_BODIES.iter().filter(|_| question.asks.is_some());
     for (status, what) in REFUSALS.iter().chain(bodies) {
-        let refusal = json!({ "description": what, "content": json_of::<Problem>(schemas) });
+        let refusal = json!({ "description": what, "content": json_of::<Problem>(&mut schemas.answered) });
         answers.insert(status.to_string(), refusal);
     }
     let name = question.path.trim_matches('/').split(['/', '.']).next().unwrap_or_default();
     let mut out = json!({ "operationId": name, "summary": question.what, "responses": answers });
     if let Some(body) = question.asks {
-        out["requestBody"] = json!({ "required": true, "content": body(schemas) });
+        out["requestBody"] = json!({ "required": true, "content": body(&mut schemas.asked) });
     }
     if question.path.contains("{format}") {
         let schema = json!({ "type": "string", "enum": export::names() });
@@ -112,13 +119,17 @@ fn operation(question: &Question, schemas: &mut SchemaGenerator) -> Value {
 
 /// The document, JSON.
 pub fn text() -> String {
-    let settings = SchemaSettings::draft2020_12().with(|s| s.definitions_path = "/components/schemas".into());
-    let mut schemas = settings.into_generator();
+    let settings = || SchemaSettings::draft2020_12().with(|s| s.definitions_path = "/components/schemas".into());
+    let (asked, answered) = (settings().into_generator(), settings().for_serialize().into_generator());
+    let mut schemas = Schemas { asked, answered };
     let mut paths = Map::new();
     for question in &QUESTIONS {
         let method = if question.asks.is_some() { "post" } else { "get" };
         paths.insert(question.path.into(), json!({ method: operation(question, &mut schemas) }));
     }
+    // The few types that go both ways are described as they are read.
+    let mut types = schemas.answered.take_definitions(true);
+    types.extend(schemas.asked.take_definitions(true));
     let document = json!({
         "openapi": "3.1.0",
         "info": {
@@ -128,7 +139,7 @@ pub fn text() -> String {
             "license": { "name": "MIT", "identifier": "MIT" },
         },
         "paths": paths,
-        "components": { "schemas": schemas.take_definitions(true) },
+        "components": { "schemas": types },
     });
     serde_json::to_string_pretty(&document).unwrap_or_default()
 }

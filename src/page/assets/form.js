@@ -212,7 +212,7 @@ export class Form {
       : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: `${known?.key ?? 'diameter'}, section ${n}` });
     const kinds = h('select', { 'aria-label': `Kind, section ${n}`, onchange: (event) => this.become(list, section, index, event.target.value) },
       KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.kind)));
-    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops', label: `Stops inside, section ${n}`,
+    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops?', label: `Stops inside, section ${n}`,
       title: 'whether the feed may stop inside: never, avoid or free; left out: by tolerance and roughness' });
     const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'grip' : v === 'false' ? 'no grip' : v), placeholder: 'grip?', label: `May be gripped, section ${n}`,
       title: 'whether a collet may hold it; left out: plain cylinders' });
@@ -256,7 +256,7 @@ export class Form {
       const asked = [...keys, ...(MORE[kind] ?? []).filter((key) => !keys.includes(key))];
       const ways = asked.map((key) => [...list, index, key]);
       const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, `${words(kind)} ${index + 1}`, CHOICES[key] ?? {}));
-      return this.row('job', list, index, h('div', { class: 'line work' }, cells, this.tools('job', list, index, null)), this.messages('job', ...ways));
+      return this.row('job', list, index, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
       this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, `+ ${name}`));
@@ -270,7 +270,7 @@ export class Form {
     const rows = works.map((_, index) => {
       const ways = BACK_WORK.map((key) => [...list, index, key]);
       return this.row('job', list, index, h('div', { class: 'line work' },
-        BACK_WORK.map((key, i) => this.cell(ways[i], key, `shaft.back_work.${key}`, `rear end ${index + 1}`)), this.tools('job', list, index, null)),
+        h('div', { class: 'cells' }, BACK_WORK.map((key, i) => this.cell(ways[i], key, `shaft.back_work.${key}`, `rear end ${index + 1}`))), this.tools('job', list, index, null)),
       this.messages('job', ...ways));
     });
     const add = h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: works.length,
@@ -300,7 +300,7 @@ export class Form {
       const cells = keys.map((key) => this.cell([...base, key], key, `vary.${varied}.${key}`, varied,
         key === 'section' ? { choice: called, said: String } : {}));
       const whole = there.length === 1 ? ['vary'] : base;
-      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, cells, h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
+      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
         this.messages('job', base, ...keys.map((key) => [...base, key])));
     });
     const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, key]) => h('button', { type: 'button', onclick: () => {

@@ -165,7 +165,7 @@ export function draw(plan, t, found) {
   parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, class: 'tool' }),
     label(Math.max(4, tip + 6 - wide(`${num(t)} mm`)), 34, `${num(t)} mm`));
   const told = found ? `bending ×${Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en')}, ` : '';
-  parts.push(label(8, HEIGHT - 8, `${told}diameters ×${num(radial / scale)}`));
+  parts.push(label(8, HEIGHT - 8, `${told}diameters ×${figures(radial / scale)}`));
   const says = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
   view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
 }

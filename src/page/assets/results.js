@@ -28,6 +28,8 @@ export function problem(problem) {
   the('errors').replaceChildren(h('p', {}, `${problem.what}${problem.help ? `: ${problem.help}` : ''}.`));
 }
 
+const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+
 function share(check) {
   if (!check) return '–';
   const used = check.utilisation;
@@ -81,7 +83,7 @@ function figuresOf(plan) {
 function shortfall(plan) {
   const s = plan.shortfall;
   if (!s) return null;
-  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${s.text}.`),
+  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${sentence(s.text)}.`),
     h('div', { id: 'changes', role: 'status', 'aria-live': 'polite' }, 'Looking for what would help…'));
 }
 
@@ -149,5 +151,5 @@ function moments(plan) {
 export function tables(plan, strip) {
   const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
   the('tables').replaceChildren(...[shortfall(plan), stages(plan), inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
-    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map((n) => n.charAt(0).toUpperCase() + n.slice(1)), '')].filter(Boolean));
+    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')].filter(Boolean));
 }
