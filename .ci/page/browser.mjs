@@ -84,6 +84,8 @@ await story('opens', demo, async ({ page, shot }) => {
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   assert.ok(!overflow, 'the page is wider than 1280');
   await page.waitForSelector('#moment-state b');
+  const said = await page.evaluate(() => import('/words.js').then(({ percent, words }) => [...[0.916, 0.9991, 1, 1.0004, 1.2].map(percent), words('whirl')]));
+  assert.deepEqual(said, ['92 %', '99.9 %', '100 %', '100.1 %', '120 %', 'critical speed'], 'a broken limit never reads as 100 %');
   await shot('first');
   for (const tab of ['Cutting & limits', 'Machine', 'Text']) {
     await page.getByRole('tab', { name: tab }).click();
@@ -193,6 +195,19 @@ await story('plays', demo, async ({ page, shot }) => {
   assert.match(await page.locator('#machine-view').innerHTML(), /bending ×/);
   await page.waitForTimeout(300);
   await shot('moment');
+  // No label of the machine is cut off or lies on another, wherever it stands.
+  for (let t = 0; t <= 963; t += 107) {
+    await page.locator('#moment').fill(String(t));
+    const astray = await page.evaluate(() => {
+      const view = document.querySelector('#machine-view svg').getBoundingClientRect();
+      const labels = [...document.querySelectorAll('#machine-view text')].map((e) => [e.textContent, e.getBoundingClientRect()]);
+      return labels.flatMap(([text, a], i) => [
+        ...(a.left < view.left - 1 || a.right > view.right + 1 ? [`${text} is cut off`] : []),
+        ...labels.slice(i + 1).filter(([, b]) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 3 && b.top < a.bottom - 3).map(([other]) => `${text} on ${other}`)]);
+    });
+    assert.deepEqual(astray, [], `at ${t} mm`);
+  }
+  await page.locator('#moment').fill('500');
   const box = await page.locator('#drawing-view').boundingBox();
   await page.mouse.move(box.x + box.width * 0.3, box.y + 60);
   await page.waitForFunction(() => /stage 2/.test(document.querySelector('#moment-text').value));
