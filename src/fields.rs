@@ -10,6 +10,9 @@ mod wishes;
 mod words;
 mod work;
 
+use schemars::JsonSchema;
+use serde::Serialize;
+
 use crate::diag::Diag;
 
 pub use scatter::*;
@@ -18,7 +21,7 @@ pub use words::nearest;
 pub use work::*;
 
 /// One quantity of a job or machine file.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Field {
     /// Path of the key in the file, `limits.whip`; a list's items have no number, `shaft.sections.length`.
     pub path: &'static str,

@@ -8,7 +8,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::{Advice, Defect};
 use crate::report::table::{self, Head};
-use crate::report::{numbers, words};
+use crate::report::{cautions, numbers, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -261,6 +261,6 @@ fn text(name: &str, ways: &[Way]) -> String {
         let reason = known[0].reason.as_deref().unwrap_or_default();
         text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
     }
-    text += "\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n";
+    text += &format!("\n{}\n", cautions::ESTIMATE);
     text
 }

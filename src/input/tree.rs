@@ -2,6 +2,8 @@
 
 use std::sync::Arc;
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 use serde_saphyr::Spanned;
 
 use super::file;
@@ -40,8 +42,9 @@ pub struct Entry {
     pub entries: Vec<Entry>,
 }
 
-/// One step of the way to a value.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// A step of the way to a value: a key, or the number of an item, from 0.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(untagged)]
 pub enum Step {
     /// A key of a map.
     Key(String),

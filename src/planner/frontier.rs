@@ -99,18 +99,18 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
 pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
+        let count = |n: usize, what: &str| format!("{n} {what}{}", if n == 1 { "" } else { "s" });
         if fit.no_pair {
             reasons.push("the turning tools all stand on one side, so no pair can cut at once".into());
         }
         for room in fit.rooms.iter().filter(|r| r.short > 0) {
             let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();
             let kind = room.place.key().replace('_', " ");
-            let (tools, places) = (room.tools.len(), room.places);
             reasons.push(format!(
-                "{kind}: {tools} tool{} ({}), {places} place{}{}",
-                if tools == 1 { "" } else { "s" },
+                "{kind}: {} ({}), {}{}",
+                count(room.tools.len(), "tool"),
                 names.join(", "),
-                if places == 1 { "" } else { "s" },
+                count(room.places, "place"),
                 if room.elsewhere > 0 { format!(" and {} elsewhere", room.elsewhere) } else { String::new() }
             ));
         }

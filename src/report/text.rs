@@ -62,7 +62,7 @@ pub fn verdict_text(plan: &Plan) -> String {
     if let Some(line) = timeline::tool_line(plan) {
         out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
-    out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
+    out.push_str(&format!("\n{}\n", cautions::ESTIMATE));
     out
 }
 
