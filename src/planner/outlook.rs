@@ -427,8 +427,7 @@ impl<'a> Looker<'a> {
         let floor_rpm = self.rig.job.cutting.speed_floor * rpm;
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,
-            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO
-                || hopeful_rpm < floor_rpm,
+            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO || hopeful_rpm < floor_rpm,
             hopeful_rpm,
             careful_rpm: if base_high + guard(base_low, base_high) > PASSES_UP_TO || careful_rpm < floor_rpm {
                 0.0
