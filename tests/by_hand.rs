@@ -186,9 +186,14 @@ fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
         assert_eq!(found.passes(), passes, "{demand} of {limit}");
         near(found.demand, if demand.is_finite() { demand } else { checks::MOST_SHARE * limit });
     }
-    for (value, limit, share) in
-        [(4.0, 2.0, 0.5), (2.0, 2.0, 1.0), (1.0, 2.0, 2.0), (0.004, 2.0, 500.0), (0.0, 2.0, checks::MOST_SHARE)]
-    {
+    for (value, limit, share) in [
+        (4.0, 2.0, 0.5),
+        (2.0, 2.0, 1.0),
+        (1.0, 2.0, 2.0),
+        (0.004, 2.0, 500.0),
+        (0.001, 2.0, checks::MOST_SHARE),
+        (0.0, 2.0, checks::MOST_SHARE),
+    ] {
         near(Finding::at_least("x", "N/µm", value, limit, 7.0).utilisation, share);
     }
     let told = Finding::at_most("x", "mm", 0.50004, 0.5, 0.0).told();

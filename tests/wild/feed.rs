@@ -17,7 +17,7 @@ const FEW_STATIONS: f64 = 12.0;
 
 /// A shaft for a machine.
 const SHAFT: &str = "shaft: {material: C45, sections: [{length: 40, diameter: 12}, {length: 60, diameter: 14}]}\n\
-    stock: {diameter: 16, bar_length: 3000}\ncutting: {vc: 120, feed: 0.1}\nmachine:\n";
+    stock: {diameter: 16, bar_length: 3000}\ncutting: {vc: 120, feed: 0.1}\nlimits: {station_pitch: 40}\nmachine:\n";
 
 /// The stations that planning takes at least, as far as the input tells.
 fn stations(job: &Job) -> f64 {
