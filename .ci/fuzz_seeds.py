@@ -89,7 +89,9 @@ put("drawing", "platen-shaft.dxf", (demo / "platen-shaft.dxf").read_bytes())
 for file in sorted(pathlib.Path("tests/drawings").glob("sections.*")):
     put("table", file.name, file.read_bytes())
 put("table", "all.csv", "length;diameter;tolerance;thread;kind;ra;grip\n20;6;h9;;;1.6;no\n12,5;;;M8x1;;;\n2;5;;;groove;;\n")
-texts = {"job": {"name": "job.yaml", "text": SMALL}}
+sections = re.search(r"  sections: .*\n  features: .*\n", SMALL)[0]
+tiny = SMALL.replace(sections, "  sections: [{length: 20, diameter: 8.6}]\n").replace("station_pitch: 16", "station_pitch: 100")
+texts = {"job": {"name": "job.yaml", "text": tiny}}
 mid = coarse(lean((demo / "metering-spindle.yaml").read_text()))
 pair = {
     "job": {"name": "job.yaml", "text": mid},
@@ -107,9 +109,9 @@ for name, path, body in [
     ("changes", "/changes", texts),
     ("sheet", "/export/sheet", texts),
     ("xlsx", "/export/xlsx", texts),
-    ("edit", "/edit", {"text": texts["job"], "edits": edits}),
-    ("at", "/at", {"texts": texts, "turned_mm": 40, "grip_mm": 20, "rpm": 900}),
-    ("prove", "/prove", {"texts": texts, "what": "grip", "number": 2, "to_mm": 35}),
-    ("regrip", "/prove", {"texts": texts, "what": "regrip", "number": 0, "to_mm": 35}),
+    ("edit", "/edit", {"text": {"name": "job.yaml", "text": SMALL}, "edits": edits}),
+    ("at", "/at", {"texts": texts, "turned_mm": 18, "grip_mm": 12, "rpm": 900}),
+    ("prove", "/prove", {"texts": texts, "what": "grip", "number": 2, "to_mm": 12}),
+    ("regrip", "/prove", {"texts": texts, "what": "regrip", "number": 0, "to_mm": 12}),
 ]:
     put("page", name, f"{path}\n{json.dumps(body)}")

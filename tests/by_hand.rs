@@ -130,7 +130,7 @@ fn shares_of_limits() {
     assert_eq!(still + of_speed, checks::all(&view).count());
 }
 
-/// `cut` compares what a pull-back changes with a quarter of 0.1 mm; `chatter` the tool nearest its limit, here the deeper one, with the
+/// `cut` compares what a pull-back changes with a quarter of 0.1 mm; `chatter` the tool nearest its limit with the
 /// static bound `G/(4 · 0.02 · 1.02)`.
 #[test]
 fn shares_of_the_cut() {
@@ -144,11 +144,10 @@ fn shares_of_the_cut() {
     near(cut.limit, 0.025);
     near(cut.utilisation, 0.8);
 
-    let forces = rig.travel_forces(&[0.875], 0.1);
-    let chord = f64::atan2(0.875, 0.4);
-    let resists = forces.cuts[0].specific_n_per_mm2 * 0.55 * chord.cos().powi(2);
+    // z² = 2 · 0.4 · 0.25 - 0.25² = 0.1375 beside ap² = 0.0625: cos² = 0.6875, where 0.875 deep it is 0.16/(0.16 + 0.765625) = 0.173.
+    let resists = rig.travel_forces(&[0.25], 0.1).cuts[0].specific_n_per_mm2 * 0.55 * 0.6875;
     let chatter = checks::chatter::bound(&view).expect("it turns");
-    near(chatter.demand, 0.875);
+    near(chatter.demand, 0.25);
     near(chatter.limit, 1.0 / (2.0 * resists * 1e-4 / (4.0 * 0.02 * 1.02)));
     for other in segments.iter().filter(|s| !matches!(s.work, Work::Turn | Work::Thread)) {
         let names: Vec<&str> = checks::all(&View { segment: other, ..view }).map(|f| f.check).collect();
@@ -175,15 +174,26 @@ fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
         (-1.0, 2.0, 0.0, true),
         (1.0, 0.0, checks::MOST_SHARE, false),
         (1.0, -1.0, checks::MOST_SHARE, false),
+        (0.0, 0.0, checks::MOST_SHARE, false),
+        // Up to a thousand times the limit the share is told as it is.
+        (1500.0, 2.0, 750.0, false),
+        (2001.0, 2.0, checks::MOST_SHARE, false),
         (f64::INFINITY, 2.0, checks::MOST_SHARE, false),
         (f64::NAN, 2.0, checks::MOST_SHARE, false),
     ] {
         let found = Finding::at_most("x", "mm", demand, limit, 7.0);
         near(found.utilisation, share);
         assert_eq!(found.passes(), passes, "{demand} of {limit}");
-        assert!(found.demand.is_finite());
+        near(found.demand, if demand.is_finite() { demand } else { checks::MOST_SHARE * limit });
     }
-    for (value, limit, share) in [(4.0, 2.0, 0.5), (2.0, 2.0, 1.0), (1.0, 2.0, 2.0), (0.0, 2.0, checks::MOST_SHARE)] {
+    for (value, limit, share) in [
+        (4.0, 2.0, 0.5),
+        (2.0, 2.0, 1.0),
+        (1.0, 2.0, 2.0),
+        (0.004, 2.0, 500.0),
+        (0.001, 2.0, checks::MOST_SHARE),
+        (0.0, 2.0, checks::MOST_SHARE),
+    ] {
         near(Finding::at_least("x", "N/µm", value, limit, 7.0).utilisation, share);
     }
     let told = Finding::at_most("x", "mm", 0.50004, 0.5, 0.0).told("there");
