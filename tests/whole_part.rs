@@ -121,12 +121,12 @@ fn a_finer_step_pushes_less_and_takes_longer() {
 /// mean 0.0240 mm; kc = 2220 × 0.0240^-0.14 = 3742.6; 3742.6 × (4 × 2.5) × 150 / 25000 = 224.6 N.
 #[test]
 fn a_cutter_that_mills_a_keyseat_bends_the_bar_like_a_drill() {
-    let features = "    - {keyseat: [4, 2.5], from: 60, to: 80}";
+    let features = "    - {keyseat: [4, 2.5], from: 72, to: 88}";
     let plan = feasible(Stub { features, ..STUB }.plan());
     let keyseat = plan.features.iter().find(|f| f.feature == "keyseat").expect("it is done");
     let force_n = keyseat.thrust_n.expect("milling takes force");
     assert!((force_n - 224.6).abs() < 0.3, "{force_n}");
-    let drill = plan.stages.iter().flat_map(|s| &s.checks).find(|c| c.check == "drill" && c.at_mm == 80.0);
+    let drill = plan.stages.iter().flat_map(|s| &s.checks).find(|c| c.check == "drill" && c.at_mm == 88.0);
     let bent_mm = drill.expect("the keyseat bends more than the small hole does").demand;
     let text = Stub { features, ..STUB }.text();
     let at = |mm: f64| plan_of_limit(&text, mm);

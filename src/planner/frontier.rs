@@ -12,7 +12,7 @@ use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
 /// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
-pub(super) const REASONS: usize = 2;
+pub const REASONS: usize = 2;
 
 /// What stands in the way of a plan.
 #[derive(Debug, Clone, PartialEq)]
