@@ -191,9 +191,8 @@ fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labe
         });
         let fits = |c: &Placed| c.left >= left && c.right() <= right && placed.iter().all(|p| !clash(c, p));
         // A label farther out leaves the nearer rows to those it stands over.
-        let in_the_way = |c: &Placed| {
-            order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count() * (rows - c.row)
-        };
+        let in_the_way =
+            |c: &Placed| order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count() * (rows - c.row);
         let best = candidates.filter(fits).min_by_key(in_the_way);
         placed.extend(best);
     }
