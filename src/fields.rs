@@ -312,8 +312,14 @@ pub const PART_OFF_TIME_S: Field = optional("machine.part_off.time_s", "time of 
 /// Bar end.
 pub const BAR_END: Field = optional("machine.bar_end", "bar end that no gripping reaches", "mm", 0.0, 1000.0, 20.0);
 /// Facing.
-pub const FACING: Field =
-    optional("machine.facing", "length faced off at the front of every part", "mm", 0.0, 20.0, 0.5);
+pub const FACING: Field = optional(
+    "machine.facing",
+    "length faced off at the front of every part, where the job faces no more",
+    "mm",
+    0.0,
+    20.0,
+    0.5,
+);
 
 /// Cutting speed.
 pub const VC: Field = required("cutting.vc", "cutting speed", "m/min", 1.0, 2000.0);

@@ -24,6 +24,8 @@
 //! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
 //! | [`cli`] | one file a command: words and files, no engineering |
 
+#![forbid(unsafe_code)]
+
 pub mod answer;
 pub mod cli;
 pub mod diag;

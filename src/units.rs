@@ -67,6 +67,17 @@ mod tests {
         assert!((spindle_rpm(140.0, 25.0) - 1782.5).abs() < 0.1);
     }
 
+    /// By the prefixes of the units alone: µ 1e-6, m 1e-3, k 1e3, G 1e9; a tonne is 1e3 kg.
+    #[test]
+    fn every_conversion_by_its_prefixes() {
+        assert_eq!((n_per_mm(0.25), n_per_um(250.0)), (250.0, 0.25));
+        assert_eq!(n_per_mm2(206.0), 206_000.0);
+        assert!((t_per_mm3(7850.0) - 7.85e-9).abs() < 1e-21);
+        assert_eq!((um(0.25), mm(250.0)), (250.0, 0.25));
+        assert!((rad_per_s(60.0) - std::f64::consts::TAU).abs() < 1e-12);
+        assert!((rpm(std::f64::consts::TAU) - 60.0).abs() < 1e-9);
+    }
+
     #[test]
     fn speed_conversions_are_inverse_to_each_other() {
         assert!((rpm(rad_per_s(1234.5)) - 1234.5).abs() < 1e-9);

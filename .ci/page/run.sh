@@ -16,6 +16,7 @@ if ! cmp -s .ci/page/requirements.txt "$venv/requirements.txt"; then
     cp .ci/page/requirements.txt "$venv/requirements.txt"
 fi
 "$venv/bin/python" .ci/page/openapi.py "$program"
+python3 .ci/page/load.py "$program" 8 40
 
 modules=$target/page-node
 if ! cmp -s .ci/page/package-lock.json "$modules/package-lock.json"; then

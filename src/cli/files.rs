@@ -1,21 +1,22 @@
 //! Writing files: beside, then renamed, so that nothing is half-written.
 
+use super::interrupt;
 use crate::diag::Diag;
+use std::ffi::OsStr;
 use std::io::Write;
 use std::path::{Path, PathBuf};
 
 /// Writes all files into a folder, which is made where it is missing; either all take their names or none.
-pub fn write_all(dir: &Path, files: &[(&str, Vec<u8>)]) -> Result<(), Diag> {
+pub fn write_all(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)]) -> Result<(), Diag> {
+    let _whole = interrupt::held_off();
     std::fs::create_dir_all(dir).map_err(|e| problem("the folder cannot be made", dir, &e))?;
     let mut beside: Vec<(PathBuf, PathBuf)> = Vec::with_capacity(files.len());
     let mut write = || -> Result<(), Diag> {
-        for (name, bytes) in files {
-            let (temporary, path) = (dir.join(format!(".{name}.{}.part", std::process::id())), dir.join(name));
-            if path.is_dir() {
-                return Err(
-                    Diag::new(format!("{} is a folder, not a file", path.display())).help("name another folder")
-                );
-            }
+        for (i, (name, bytes)) in files.iter().enumerate() {
+            // A name of its own: with something put to the file's it could be too long.
+            let (temporary, path) =
+                (dir.join(format!(".spanhold-{}-{i}.part", std::process::id())), dir.join(name.as_ref()));
+            takes_a_name(&path)?;
             beside.push((temporary.clone(), path));
             write_new(&temporary, bytes)?;
         }
@@ -34,14 +35,41 @@ pub fn write_all(dir: &Path, files: &[(&str, Vec<u8>)]) -> Result<(), Diag> {
     written
 }
 
+/// A file that must not exist yet: a slip could cost work of one's own.
+pub fn must_be_new(path: &Path) -> Result<(), Diag> {
+    if path.exists() {
+        return Err(
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one")
+        );
+    }
+    Ok(())
+}
+
 /// Writes one file, beside first.
 pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
-    let name = path.file_name().map(|n| n.to_string_lossy().into_owned());
-    let Some(name) = name else {
-        return Err(Diag::new(format!("{} is not the name of a file", path.display())));
+    let Some(name) = path.file_name() else {
+        return Err(Diag::new(format!("{} is not the name of a file", path.display())).help("name a file"));
     };
     let dir = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    write_all(dir, &[(name.as_str(), text.as_bytes().to_vec())])
+    write_all(dir, &[(name, text.as_bytes().to_vec())])
+}
+
+/// What stands at the place of a file may be a file only: a device would be replaced.
+///
+/// # Errors
+/// It is something else.
+pub fn takes_a_name(path: &Path) -> Result<(), Diag> {
+    let is = match std::fs::metadata(path) {
+        Ok(there) if there.is_dir() => "a folder",
+        Ok(there) if !there.is_file() => "a device or a pipe",
+        _ => return Ok(()),
+    };
+    Err(Diag::new(format!("{} is {is}, not a file", path.display())).help("name another place"))
+}
+
+/// Whether two paths lead to one file that is there.
+pub fn same(one: &Path, other: &Path) -> bool {
+    matches!((one.canonicalize(), other.canonicalize()), (Ok(a), Ok(b)) if a == b)
 }
 
 fn write_new(path: &Path, bytes: &[u8]) -> Result<(), Diag> {

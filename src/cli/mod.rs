@@ -7,6 +7,7 @@ mod compare;
 mod draft;
 mod files;
 mod fit;
+mod interrupt;
 mod new;
 mod out;
 #[cfg(feature = "page")]
@@ -89,6 +90,16 @@ enum Command {
     New(new::Args),
 }
 
+impl Command {
+    /// All but the page, which Ctrl-C is meant to end.
+    fn ends_by_itself(&self) -> bool {
+        #[cfg(feature = "page")]
+        return !matches!(self, Command::Page(_));
+        #[cfg(not(feature = "page"))]
+        true
+    }
+}
+
 /// Runs a call and says how it ended. Results go to stdout, everything else to stderr.
 pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     let call = match Call::try_parse_from(args) {
@@ -102,9 +113,12 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
             } else {
                 out::result(&text);
             }
-            return ExitCode::from(if wrong { Ending::WrongInput } else { Ending::Done }.status());
+            return ExitCode::from(if wrong { Ending::WrongInput } else { out::ended(Ending::Done) }.status());
         }
     };
+    if call.command.ends_by_itself() {
+        interrupt::listen();
+    }
     let ending = match call.command {
         Command::Plan(args) => plan::run(&args),
         Command::Check(args) => check::run(&args),
@@ -119,5 +133,5 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
     };
-    ExitCode::from(ending.status())
+    ExitCode::from(out::ended(ending).status())
 }

@@ -5,6 +5,10 @@ use crate::diag::Diag;
 use crate::input;
 use crate::planner::Defect;
 use std::io::{ErrorKind, Write};
+use std::sync::atomic::{AtomicBool, Ordering};
+
+/// Whether a result could not be printed.
+static UNPRINTED: AtomicBool = AtomicBool::new(false);
 
 /// Prints a result. A reader that has closed the pipe has seen enough, which is no error.
 pub fn result(text: &str) {
@@ -14,6 +18,15 @@ pub fn result(text: &str) {
         && e.kind() != ErrorKind::BrokenPipe
     {
         say(&format!("error: the result could not be printed: {e}\n"));
+        UNPRINTED.store(true, Ordering::Relaxed);
+    }
+}
+
+/// How a call ends that would have ended so: what was to be read and could not be printed is no result.
+pub fn ended(ending: Ending) -> Ending {
+    match ending {
+        Ending::Done | Ending::NotFeasible if UNPRINTED.load(Ordering::Relaxed) => Ending::WrongInput,
+        other => other,
     }
 }
 

@@ -15,6 +15,7 @@ mod profile;
 mod sections;
 mod table;
 mod words;
+mod workbook;
 mod yaml;
 
 pub use load::DRAWING_MAX_BYTES;
@@ -104,7 +105,7 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
         "dxf" => of_drawing(path, bytes, options).map_err(|diag| vec![diag])?,
         "csv" | "txt" | "tsv" => table::of_csv(path, bytes).map(|s| (s, None, Vec::new()))?,
         "xlsx" | "xls" | "ods" => {
-            let (sections, notes) = table::of_workbook(path, bytes, options.sheet.as_deref())?;
+            let (sections, notes) = workbook::of_workbook(path, bytes, options.sheet.as_deref())?;
             (sections, None, notes)
         }
         "dwg" => {

@@ -1,7 +1,5 @@
 //! A list of sections: a row each, headings in plain words.
 
-use calamine::{Data, Reader, open_workbook_auto_from_rs};
-use std::io::Cursor;
 use std::path::Path;
 
 use super::sections::{Kind, Section};
@@ -57,8 +55,11 @@ const KINDS: [&str; 7] = ["cylinder", "plain", "groove", "knurl", "taper", "thre
 /// More complaints than this help nobody.
 const DIAGS_MAX: usize = 50;
 
+/// Rows read of a table: as many as a shaft has sections, and some for headings and empty ones.
+pub(super) const ROWS_MAX: usize = SECTIONS_MAX + 100;
+
 /// A table as text: rows of cells.
-type Rows = Vec<Vec<String>>;
+pub(super) type Rows = Vec<Vec<String>>;
 
 /// Sections of a CSV table, separated by comma, semicolon or tab.
 ///
@@ -78,71 +79,29 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Vec<Section>, Vec<Diag>> {
         .delimiter(delimiter.unwrap_or(b','))
         .from_reader(text.as_bytes());
     let mut rows: Rows = Vec::new();
+    // Lines and bytes counted so far: a table of millions of rows is read through once.
+    let (mut line, mut counted) = (0, 0);
     for record in reader.records() {
         let record = record.map_err(|e| vec![Diag::new(format!("{shown} is not readable as CSV: {e}"))])?;
         // Empty lines are passed over by the reader, which tells where it was before them; rows keep the number of their
         // line.
         let start = record.position().map_or(0, |p| p.byte() as usize);
         let empty = text[start..].bytes().take_while(|b| matches!(b, b'\n' | b'\r')).count();
-        let above = text[..start + empty].bytes().filter(|b| *b == b'\n').count();
-        rows.resize(above.max(rows.len()), Vec::new());
+        let begins = start + empty;
+        line += text[counted..begins].bytes().filter(|b| *b == b'\n').count();
+        counted = begins;
+        if line.max(rows.len()) > ROWS_MAX {
+            let most = format!("a shaft has at most {SECTIONS_MAX} sections");
+            return Err(vec![Diag::new(format!("{shown} has too many rows")).help(most)]);
+        }
+        rows.resize(line.max(rows.len()), Vec::new());
         rows.push(record.iter().map(|c| c.trim().to_owned()).collect());
     }
     sections(path, &rows)
 }
 
-/// Sections of a workbook's sheet.
-///
-/// # Errors
-/// No workbook, no such sheet, and everything that is wrong in it, with row and column.
-pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
-    let shown = path.display();
-    let unreadable = |e: calamine::Error| {
-        vec![
-            Diag::new(format!("{shown} cannot be read as a workbook: {e}"))
-                .help("save it as .xlsx or as .csv in UTF-8"),
-        ]
-    };
-    let mut book = open_workbook_auto_from_rs(Cursor::new(bytes)).map_err(unreadable)?;
-    let names = book.sheet_names();
-    let name = match sheet {
-        Some(name) if names.iter().any(|n| n == name) => name.to_owned(),
-        Some(name) => {
-            return Err(vec![
-                Diag::new(format!("{shown} has no sheet `{name}`"))
-                    .help(format!("its sheets are {}", names.join(", "))),
-            ]);
-        }
-        None => match names.first() {
-            Some(name) => name.clone(),
-            None => return Err(vec![Diag::new(format!("{shown} has no sheet"))]),
-        },
-    };
-    let range = book.worksheet_range(&name).map_err(unreadable)?;
-    let (row0, column0) = range.start().unwrap_or((0, 0));
-    let mut rows: Rows = vec![Vec::new(); row0 as usize];
-    for row in range.rows().take(SECTIONS_MAX + 100) {
-        let mut cells = vec![String::new(); column0 as usize];
-        cells.extend(row.iter().map(|cell| match cell {
-            Data::Empty => String::new(),
-            Data::Float(v) => v.to_string(),
-            Data::Int(v) => v.to_string(),
-            other => other.to_string().trim().to_owned(),
-        }));
-        rows.push(cells);
-    }
-    let mut notes = Vec::new();
-    if names.len() > 1 && sheet.is_none() {
-        notes.push(format!(
-            "CHECK: the sections are those of the sheet `{name}`; `--sheet` names another of {}.",
-            names.len()
-        ));
-    }
-    sections(path, &rows).map(|s| (s, notes))
-}
-
 /// The letter of a column: A, B, … Z, AA.
-fn letter(column: usize) -> String {
+pub(super) fn letter(column: usize) -> String {
     let mut n = column + 1;
     let mut out = String::new();
     while n > 0 {
@@ -175,7 +134,7 @@ struct Head {
     factor: f64,
 }
 
-fn sections(path: &Path, rows: &Rows) -> Result<Vec<Section>, Vec<Diag>> {
+pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Vec<Section>, Vec<Diag>> {
     let shown = path.display();
     let filled = |row: &&Vec<String>| row.iter().any(|c| !c.is_empty());
     let Some(head_row) = rows.iter().position(|r| filled(&r)) else {

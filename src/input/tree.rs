@@ -1,6 +1,5 @@
 //! The tree of a text as an editor needs it: every value as it is written, with the bytes it takes.
 
-use std::path::Path;
 use std::sync::Arc;
 
 use schemars::JsonSchema;
@@ -58,10 +57,7 @@ pub enum Step {
 /// # Errors
 /// The text is too large, or not YAML that we read.
 pub fn tree(name: &str, text: &str) -> Result<Entry, Diag> {
-    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-        return Err(file::too_large(Path::new(name)));
-    }
-    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    let source = file::source_of(name, text)?;
     let root = parse(&source)?;
     Ok(entry(&source, None, &root))
 }

@@ -287,6 +287,15 @@ pub struct Cost {
     pub currency: String,
 }
 
+/// The name of a check as it is said: the check of the speed against the critical speed is called `whirl` in files, but a
+/// thread is whirled too, and the shaft whips.
+pub fn check_in_words(check: &str) -> &str {
+    match check {
+        "whirl" => "critical speed",
+        other => other,
+    }
+}
+
 /// Why there is no plan and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
@@ -298,6 +307,9 @@ pub struct Shortfall {
     pub text: String,
     /// Ranked, best first; each alone makes it feasible.
     pub changes: Vec<Change>,
+    /// Where no single change is enough: what was tried, and which changes bring the bar farther.
+    #[serde(default)]
+    pub tried: Option<String>,
 }
 
 /// One change that would make it feasible.

@@ -22,12 +22,13 @@ impl Sym2 {
     }
 
     /// Inverse; the caller has made sure that the determinant is not zero.
-    fn inverse(self) -> Sym2 {
+    pub fn inverse(self) -> Sym2 {
         let d = 1.0 / self.det();
         Sym2 { a: self.c * d, b: -self.b * d, c: self.a * d }
     }
 
-    fn times(self, v: [f64; 2]) -> [f64; 2] {
+    /// Product with a vector.
+    pub fn times(self, v: [f64; 2]) -> [f64; 2] {
         [self.a * v[0] + self.b * v[1], self.b * v[0] + self.c * v[1]]
     }
 
@@ -127,19 +128,26 @@ impl BlockTri {
 
     /// Factors a positive definite matrix; `None` when it is not positive definite.
     pub fn factor(&self) -> Option<Factor<'_>> {
-        self.condense()?.close(Sym2::default())
+        let condensed = self.condense()?;
+        let last = condensed.last();
+        last.is_positive().then(|| Factor { last: last.inverse(), condensed })
     }
 
     /// Eliminates all blocks but the last; what is left there can be joined with another structure.
     ///
     /// `None` when a block that is eliminated is not positive definite.
     pub fn condense(&self) -> Option<Condensed<'_>> {
+        self.condense_onto(Sym2::default())
+    }
+
+    /// The same with what another structure, eliminated before, has left at the first block.
+    pub fn condense_onto(&self, left: Sym2) -> Option<Condensed<'_>> {
         let n = self.len();
         let mut pivots = Vec::with_capacity(n);
         let mut inverses = Vec::with_capacity(n);
         for i in 0..n {
             let p = match i {
-                0 => self.diag[0],
+                0 => self.diag[0].plus(left),
                 _ => self.diag[i].minus(congruence(&self.upper[i - 1], inverses[i - 1])),
             };
             pivots.push(p);
@@ -188,11 +196,16 @@ impl BlockTri {
     /// Eliminates all blocks but the last of `K - σ M` as long as it is positive definite; none where it is not, and then an eigenvalue
     /// of `K x = λ M x` lies below `σ`. What is left at the last block is to be judged with what it is joined to.
     pub fn condense_above(&self, m: &BlockTri, shift: f64) -> Option<Sym2> {
+        self.condense_above_onto(Sym2::default(), m, shift)
+    }
+
+    /// The same with what another structure, eliminated before at the same shift, has left at the first block.
+    pub fn condense_above_onto(&self, left: Sym2, m: &BlockTri, shift: f64) -> Option<Sym2> {
         let shifted = |i: usize| {
             let (k, w) = (self.diag[i], m.diag[i]);
             Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c }
         };
-        let mut p = shifted(0);
+        let mut p = shifted(0).plus(left);
         for (i, (ke, me)) in self.upper.iter().zip(&m.upper).enumerate() {
             let det = p.det();
             if !(det > 0.0 && p.a > 0.0) {
@@ -264,17 +277,34 @@ impl<'a> Condensed<'a> {
         }
     }
 
-    /// Solves for a reduced right side with another structure joined to the last block: its stiffness there, and its
-    /// reduced load. In place. `None` when the whole is not held.
-    pub fn solve_joined(&self, beyond: Sym2, load: [f64; 2], v: &mut [[f64; 2]]) -> Option<()> {
-        let n = self.pivots.len();
-        let last = self.pivots[n - 1].plus(beyond);
-        if !last.is_positive() {
-            return None;
+    /// Solves for a reduced right side with the last block held still, in place.
+    pub fn solve_held(&self, v: &mut [[f64; 2]]) {
+        if let Some(x) = v.last_mut() {
+            *x = [0.0; 2];
         }
-        v[n - 1] = last.inverse().times([v[n - 1][0] + load[0], v[n - 1][1] + load[1]]);
         self.back(v);
-        Some(())
+    }
+
+    /// How each block follows the last one where nothing else acts: its answer for a unit step of either unknown there, in columns.
+    pub fn follow(&self) -> Vec<Mat2> {
+        let n = self.pivots.len();
+        let mut all = vec![[1.0, 0.0, 0.0, 1.0]; n];
+        for i in (0..n - 1).rev() {
+            let (e, t, p) = (&self.matrix.upper[i], all[i + 1], self.inverses[i]);
+            let acts = [
+                e[0] * t[0] + e[1] * t[2],
+                e[0] * t[1] + e[1] * t[3],
+                e[2] * t[0] + e[3] * t[2],
+                e[2] * t[1] + e[3] * t[3],
+            ];
+            all[i] = [
+                -(p.a * acts[0] + p.b * acts[2]),
+                -(p.a * acts[1] + p.b * acts[3]),
+                -(p.b * acts[0] + p.c * acts[2]),
+                -(p.b * acts[1] + p.c * acts[3]),
+            ];
+        }
+        all
     }
 
     /// Back substitution from the last block, which holds its answer.
@@ -287,19 +317,18 @@ impl<'a> Condensed<'a> {
         }
     }
 
-    /// The first entries of the diagonal blocks of the inverse of the joined whole, for blocks `from` to the last.
+    /// The diagonal blocks of the inverse for the blocks of a range, where those behind its end are held still; zeros elsewhere.
     ///
     /// By one sweep from the rear: with `F` the pivots from the front and `B` those from the rear, block `i` of the
     /// inverse is `(F_i + B_i - D_i)⁻¹`. Costs one more factoring, not `n` solves.
-    pub fn inverse_diagonal_joined(&self, beyond: Sym2, from: usize) -> Vec<Sym2> {
-        let n = self.pivots.len();
+    pub fn inverse_diagonal(&self, range: std::ops::Range<usize>) -> Vec<Sym2> {
         let (diag, upper) = (&self.matrix.diag, &self.matrix.upper);
-        let mut out = vec![Sym2::default(); n];
+        let mut out = vec![Sym2::default(); self.pivots.len()];
         // What the nodes behind take off node i's diagonal.
-        let mut behind = Sym2::default().minus(beyond);
-        for i in (from..n).rev() {
+        let mut behind = Sym2::default();
+        for i in range.clone().rev() {
             out[i] = self.pivots[i].minus(behind).inverse();
-            if i > from {
+            if i > range.start {
                 behind = congruence_t(&upper[i - 1], diag[i].minus(behind).inverse());
             }
         }
@@ -310,19 +339,12 @@ impl<'a> Condensed<'a> {
     pub fn last(&self) -> Sym2 {
         self.pivots[self.pivots.len() - 1]
     }
-
-    /// Joins another structure to the last block for good; `None` when the whole is not positive definite.
-    pub fn close(self, beyond: Sym2) -> Option<Factor<'a>> {
-        let last = self.pivots[self.pivots.len() - 1].plus(beyond);
-        last.is_positive().then(|| Factor { last: last.inverse(), condensed: self, beyond })
-    }
 }
 
 /// A factored positive definite matrix.
 #[derive(Debug, Clone)]
 pub struct Factor<'a> {
     condensed: Condensed<'a>,
-    beyond: Sym2,
     last: Sym2,
 }
 
@@ -338,7 +360,7 @@ impl Factor<'_> {
 
     /// The diagonal blocks of the inverse from a block on; zeros in front of it.
     pub fn inverse_diagonal_from(&self, from: usize) -> Vec<Sym2> {
-        self.condensed.inverse_diagonal_joined(self.beyond, from)
+        self.condensed.inverse_diagonal(from..self.condensed.pivots.len())
     }
 }
 

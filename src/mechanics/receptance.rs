@@ -96,19 +96,19 @@ impl<'a> Seen<'a> {
             let j = self.alpha.len();
             let mut next = self.mass_basis[j].clone();
             self.factor.solve(&mut next);
-            let length = |v: &[[f64; 2]]| v.iter().map(|x| x[0] * x[0]).sum::<f64>().sqrt();
+            let length = |v: &[[f64; 2]]| dot(v, v).sqrt();
             let before = length(&next);
+            // The two directions that count take their share first, and then all of them what rounding left: twice is enough
+            // (Parlett 1980, section 6.9, from memory).
             let mut here = 0.0;
-            // Twice is enough (Parlett 1980, section 6.9, from memory).
-            for _ in 0..2 {
-                for (i, (b, m)) in self.basis.iter().zip(&self.mass_basis).enumerate() {
-                    let share = dot(&next, m);
-                    if i == j {
-                        here += share;
-                    }
-                    for (x, b) in next.iter_mut().zip(b) {
-                        *x = [x[0] - share * b[0], x[1] - share * b[1]];
-                    }
+            for i in (j.saturating_sub(1)..=j).chain(0..=j) {
+                let (basis, mass) = (&self.basis[i], &self.mass_basis[i]);
+                let share = dot(&next, mass);
+                if i == j {
+                    here += share;
+                }
+                for (x, b) in next.as_flattened_mut().iter_mut().zip(basis.as_flattened()) {
+                    *x -= share * b;
                 }
             }
             self.alpha.push(here);
@@ -176,7 +176,8 @@ fn tridiagonal_eigen(diag: &mut [f64], off: &mut Vec<f64>, first: &mut [f64], la
             let mut split = false;
             for i in (l..m).rev() {
                 let (f, b) = (s * off[i], c * off[i]);
-                r = f.hypot(g);
+                // Far from overflow, where `hypot` would take care at ten times the price.
+                r = (f * f + g * g).sqrt();
                 off[i + 1] = r;
                 if r == 0.0 {
                     diag[i + 1] -= p;

@@ -109,6 +109,6 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
 pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
     let job = job_of(desk, texts)?;
     let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;
-    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))? } else { Vec::new() };
+    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))?.changes } else { Vec::new() };
     Ok(super::wire::Changes { changes })
 }

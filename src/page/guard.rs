@@ -1,6 +1,7 @@
 //! What every request passes: it comes from this page on this machine, there are not too many, it does not take for ever,
 //! and what goes back may load and run nothing but the page's own files.
 
+use axum::body::{Body, to_bytes};
 use axum::extract::{Request, State};
 use axum::http::{HeaderMap, HeaderName, HeaderValue, Method, StatusCode, header};
 use axum::middleware::Next;
@@ -9,12 +10,15 @@ use std::sync::Arc;
 use std::time::Duration;
 use tokio::sync::Semaphore;
 
+use super::BODY_MAX_BYTES;
 use super::wire::Problem;
 
 /// Requests at work or waiting at once; a browser has six connections.
 const REQUESTS_MAX: usize = 32;
-/// Longest time of a request, s. Work has a shorter time of its own, so this meets what never ends sending.
+/// Longest time of a request with its body in hand, s. Work has a shorter time of its own.
 const REQUEST_S: u64 = 45;
+/// Longest time until a body is there, s. Who sends slowly takes no place of those who work.
+const BODY_S: u64 = 10;
 
 /// The page's own files only: no other origin, no inline script or style, no frame, no form.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:; \
@@ -75,18 +79,42 @@ impl Guard {
 pub async fn guard(State(guard): State<Guard>, request: Request, next: Next) -> Response {
     let mut response = match guard.refusal(request.method(), request.headers()) {
         Some((status, what)) => Problem::new(what, "open the address that `spanhold page` printed").with(status),
-        None => match guard.places.try_acquire() {
-            Err(_) => {
-                Problem::new("too many requests at once", "wait for the answers").with(StatusCode::SERVICE_UNAVAILABLE)
-            }
-            Ok(_place) => match tokio::time::timeout(Duration::from_secs(REQUEST_S), next.run(request)).await {
-                Ok(response) => response,
-                Err(_) => Problem::new("the request took too long", "send it again").with(StatusCode::REQUEST_TIMEOUT),
-            },
+        None => match whole(request).await {
+            Err(refused) => refused,
+            Ok(request) => guard.answered(request, next).await,
         },
     };
     response.headers_mut().extend(HEADERS);
     response
+}
+
+fn too_long() -> Response {
+    Problem::new("the request took too long", "send it again").with(StatusCode::REQUEST_TIMEOUT)
+}
+
+/// A request with its whole body.
+async fn whole(request: Request) -> Result<Request, Response> {
+    let (head, body) = request.into_parts();
+    let body = tokio::time::timeout(Duration::from_secs(BODY_S), to_bytes(body, BODY_MAX_BYTES)).await;
+    match body.map_err(|_| too_long())? {
+        Ok(bytes) => Ok(Request::from_parts(head, Body::from(bytes))),
+        // A body that broke off is answered too, but to nobody.
+        Err(_) => {
+            let what = format!("the body is larger than {} MiB", BODY_MAX_BYTES / (1024 * 1024));
+            Err(Problem::new(what, "a job is a few kB").with(StatusCode::PAYLOAD_TOO_LARGE))
+        }
+    }
+}
+
+impl Guard {
+    async fn answered(&self, request: Request, next: Next) -> Response {
+        let Ok(_place) = self.places.try_acquire() else {
+            return Problem::new("too many requests at once", "wait for the answers")
+                .with(StatusCode::SERVICE_UNAVAILABLE);
+        };
+        let answer = tokio::time::timeout(Duration::from_secs(REQUEST_S), next.run(request)).await;
+        answer.unwrap_or_else(|_| too_long())
+    }
 }
 
 impl Problem {

@@ -8,6 +8,7 @@
 
 mod answers;
 mod assets;
+mod door;
 mod export;
 mod guard;
 mod handlers;
@@ -53,11 +54,12 @@ pub fn serve(start: Start, port: u16, ready: impl FnOnce(SocketAddr)) -> io::Res
         let listener = tokio::net::TcpListener::bind((Ipv4Addr::LOCALHOST, port)).await?;
         let address = listener.local_addr()?;
         ready(address);
-        axum::serve(listener, router(start, address.port())).await
+        match door::open(listener, router(start, address.port())).await {}
     })
 }
 
-fn router(start: Start, port: u16) -> Router {
+/// The service behind the socket; `port` is the one that requests must name as their host's.
+pub fn router(start: Start, port: u16) -> Router {
     let desk = Arc::new(Desk::new(start));
     Router::new()
         .route("/start", get(handlers::start))

@@ -230,15 +230,24 @@ fn worst_chatter<'a>(
     looks: &[&'a Look],
     worst_bound: &'a Look,
 ) -> Option<(Finding, &'a Look)> {
-    let applies = |l: &&Look| l.findings.iter().any(|f| f.check == chatter::NAME);
-    let all: Vec<&'a Look> = looks.iter().copied().filter(applies).collect();
+    let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
+    let all: Vec<&'a Look> = looks.iter().copied().filter(|l| bound(l).is_some()).collect();
     let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
-    let exact = |look: &'a Look| {
+    let mut moments: Vec<&'a Look> = all.iter().copied().step_by(step).collect();
+    // The worst come first, and most of the others then need no more than a look.
+    moments.sort_by(|a, b| bound(b).unwrap_or(0.0).total_cmp(&bound(a).unwrap_or(0.0)));
+    let mut worst: Option<(Finding, &'a Look)> = None;
+    for look in [worst_bound].into_iter().chain(moments) {
+        let share = worst.map_or(0.0, |(found, _)| found.utilisation);
+        if bound(look)? <= share {
+            continue;
+        }
         let segment = &ground.segments[settled.pieces[look.piece?].segment];
-        Some((chatter::exact(ground.rig, &look.state, segment)?, look))
-    };
-    let found = all.iter().copied().step_by(step).chain([worst_bound]).filter_map(exact);
-    found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation))
+        if let Some(found) = chatter::exact_above(ground.rig, &look.state, segment, share) {
+            worst = Some((found, look));
+        }
+    }
+    worst
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {

@@ -1,7 +1,7 @@
 //! What happens at a station besides cutting along, for the planner: cross holes, letting go of the front, what the last grip must hold.
 
 use super::outlook::{Looker, Remembered, guard};
-use crate::process::span::{Front, Rear};
+use crate::process::span::Rear;
 use crate::process::{Counter, State, checks};
 use std::cell::OnceCell;
 
@@ -42,7 +42,7 @@ impl Looker<'_> {
         let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
         let row = &self.rows[grip];
         let share = |places: &[f64]| -> Vec<f64> {
-            let front = Front::new(self.rig, self.grid.at(station), Counter::Open { nose_mm });
+            let front = self.front_of(grip, station, Counter::Open { nose_mm });
             let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
             let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
             if held.len() < rears.len() {

@@ -32,7 +32,7 @@ impl Looker<'_> {
         let places = self.places(grip, station);
         let ends = if let [far, _, near] = places[..] { vec![far, near] } else { places.clone() };
         let mut seen = self.view(grip, station, &ends)?;
-        let dead = Outlook { sure: false, dead: true, hopeful_rpm: 0.0, margin: f64::NAN };
+        let dead = Outlook { sure: false, dead: true, hopeful_rpm: 0.0, careful_rpm: 0.0, margin: f64::NAN };
         let bases = |seen: &Seen, side: usize| -> (f64, f64) {
             let side = seen.sides[side].as_ref().or(seen.sides[0].as_ref());
             let all = side.into_iter().flat_map(|s| &s.1).map(|d| d.base);
@@ -42,7 +42,7 @@ impl Looker<'_> {
             // Softer than allowed at both ends of the headstock's range: in the middle too?
             let mut range = [0, 1].map(|side| bases(&seen, side));
             if let [_, middle, _] = places[..] {
-                seen = self.seen(seen.front, grip, station, &[middle])?;
+                seen = self.seen(seen.front.clone(), grip, station, &[middle])?;
                 range = [0, 1].map(|side| {
                     let (a, b) = bases(&seen, side);
                     (range[side].0.min(a), range[side].1.max(b))
@@ -75,7 +75,7 @@ impl Looker<'_> {
                 return None;
             }
             let hopeful_rpm = if ends.len() == 1 { *rpm } else { rpm + guard(*rpm, *rpm) };
-            found[side] = Outlook { sure: true, dead: false, hopeful_rpm, margin: 1.0 - high };
+            found[side] = Outlook { sure: true, dead: false, hopeful_rpm, careful_rpm: *rpm, margin: 1.0 - high };
         }
         Some(found)
     }

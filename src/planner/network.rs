@@ -17,6 +17,9 @@ use crate::process::pace::Pace;
 use crate::process::stops::SAME_MM;
 use std::collections::HashMap;
 
+/// Costs that differ by less are the same.
+const SAME_COST: f64 = 1e-9;
+
 /// One stage as an arc.
 #[derive(Debug, Clone)]
 pub struct Arc {
@@ -98,6 +101,8 @@ struct Onward {
     fed_to_mm: f64,
     /// Least time of a stage without a re-grip inside, with what the first adds, s.
     run_s: f64,
+    /// No plan through it costs less from here on.
+    hope: f64,
     pair: Pair,
 }
 
@@ -157,7 +162,8 @@ impl<'a> Builder<'a> {
                     .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
                     .collect(),
             };
-            let stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
+            let mut stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
+            stages.sort_by(|a, b| a.hope.total_cmp(&b.hope));
             // A stage that begins with a re-grip costs the same wherever the last one was.
             let shared = if i > 0 { self.shared_s + self.least_stage(i, i, &stages) } else { f64::INFINITY };
             let mut row = vec![f64::INFINITY; i + 1];
@@ -174,7 +180,8 @@ impl<'a> Builder<'a> {
         let plain = Pattern { regrips: Vec::new(), cost_s: 0.0 };
         let cut_s = self.least_run_s(i, j, pair, &plain);
         let run_s = self.stage_s(i, j) + plain.cost_s + cut_s + self.first_s(i, j, cut_s);
-        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, pair: *pair }
+        let hope = self.stage_s(i, j) + self.runs.full_s(i, j).min(run_s) + self.least_at[j];
+        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, hope, pair: *pair }
     }
 
     /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`.
@@ -183,8 +190,9 @@ impl<'a> Builder<'a> {
         let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
         let mut patterns = Vec::new();
         for on in stages {
-            if self.stage_s(i, on.j) + self.runs.full_s(i, on.j).min(on.run_s) + self.least_at[on.j] > best + 1e-6 {
-                continue;
+            // The most hopeful come first.
+            if on.hope > best + 1e-6 {
+                break;
             }
             if on.fed_to_mm <= reach {
                 for (end, extra) in self.ends(on.j, l, i).into_iter().flatten() {
@@ -347,8 +355,9 @@ impl<'a> Builder<'a> {
                         if hopeless(fixed + run_s + self.first_s(i, j, run_s) + hope) {
                             continue;
                         }
-                        for (end, arc) in self.stages(from, node, j, &pattern) {
-                            if hopeless(reached + arc.cost + ahead(end)) {
+                        let out = |end: Node, cost: f64| hopeless(reached + cost + ahead(end));
+                        for (end, arc) in self.stages(from, node, j, &pattern, out) {
+                            if out(end, arc.cost) {
                                 continue;
                             }
                             let to = *index.entry(end).or_insert_with(|| {
@@ -376,8 +385,16 @@ impl<'a> Builder<'a> {
         self.grown(f64::INFINITY, |_| 0.0, |_| 0.0)
     }
 
-    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones.
-    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern) -> Vec<(Node, Arc)> {
+    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
+    /// out for a grip that cannot be the best, nor for an arc that is `out` to its node at a cost.
+    fn stages(
+        &self,
+        from: usize,
+        (i, l): Node,
+        j: usize,
+        pattern: &Pattern,
+        out: impl Fn(Node, f64) -> bool,
+    ) -> Vec<(Node, Arc)> {
         let base = self.stage_s(i, j) + pattern.cost_s;
         let regrip = *pattern.regrips.last().unwrap_or(&l);
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
@@ -400,25 +417,33 @@ impl<'a> Builder<'a> {
         };
         // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
         let mut best: [Option<(Node, Arc)>; 2] = [None, None];
-        for grip in doubtful {
-            let Some((run_s, margin)) = self.exact_stage((i, l), j, *grip, pattern) else { continue };
+        let stops_inside = self.inner(i, pattern).next().is_some();
+        for (least_s, grip) in doubtful.iter().copied() {
             let share =
-                |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(*grip, j, Some(regrip))[1] };
-            let (now, after) = (share(regrip), share(j));
-            let candidate = if now <= PASSES_UP_TO {
-                (0, (plain_end, arc(run_s, 0.0, *grip, margin.min(1.0 - now), false)))
-            } else if after <= PASSES_UP_TO && i > 0 {
-                (1, ((j, j), arc(run_s, self.shared_s, *grip, margin.min(1.0 - after), true)))
+                |regrip| if j == self.grid.last() { 0.0 } else { self.runs.looker.release(grip, j, Some(regrip))[1] };
+            let now = share(regrip);
+            let (slot, end, extra_s, release) = if now <= PASSES_UP_TO {
+                (0, plain_end, 0.0, now)
+            } else if i > 0 && share(j) <= PASSES_UP_TO {
+                (1, (j, j), self.shared_s, share(j))
             } else {
                 continue;
             };
-            let slot = &mut best[candidate.0];
-            let better = slot.as_ref().is_none_or(|(_, a)| {
-                let (new, old) = (candidate.1.1.cost, a.cost);
-                new < old - 1e-9 || (new < old + 1e-9 && candidate.1.1.margin > a.margin)
+            // Parts of a run that is stopped inside may run faster than the whole.
+            let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
+            let least = arc(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
+            let beaten = |a: &(Node, Arc)| a.1.cost < least - SAME_COST;
+            if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
+                continue;
+            }
+            let Some((run_s, margin)) = self.exact_stage((i, l), j, grip, pattern) else { continue };
+            let new = arc(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
+            let better = best[slot].as_ref().is_none_or(|(_, old)| {
+                let safer = new.margin > old.margin || new.margin == old.margin && grip < old.grip;
+                new.cost < old.cost - SAME_COST || new.cost < old.cost + SAME_COST && safer
             });
             if better {
-                *slot = Some(candidate.1);
+                best[slot] = Some((end, new));
             }
         }
         best.into_iter().flatten().collect()

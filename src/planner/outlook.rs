@@ -10,10 +10,11 @@ use super::stations::Grid;
 use crate::process::checks::{self, PASSES_UP_TO, View, bore, whip};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
-use crate::process::span::{Front, Rear, Still};
+use crate::process::span::{Front, Inside, Rear, Still};
 use crate::process::{Answers, Counter, Guide, Rig, State};
 use std::cell::{OnceCell, RefCell};
 use std::collections::HashMap;
+use std::rc::Rc;
 
 /// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
 pub const SAMPLE_GUARD: f64 = 0.002;
@@ -26,6 +27,8 @@ const RANKING_STEPS: usize = 5;
 pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
+/// Nodes of the fronts that are kept: some megabytes.
+const NODES_KEPT: usize = 60_000;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,8 +61,8 @@ pub(super) fn guard(low: f64, high: f64) -> f64 {
 /// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
 /// it differs from the first) asks for at its speed, rev/min.
 pub(super) struct Seen {
-    pub(super) front: Front,
-    pub(super) rears: Vec<std::rc::Rc<Option<Rear>>>,
+    pub(super) front: Rc<Front>,
+    pub(super) rears: Vec<Rc<Option<Rear>>>,
     pub(super) sides: [Option<(f64, Vec<Demand>)>; 2],
 }
 
@@ -72,6 +75,8 @@ pub struct Outlook {
     pub dead: bool,
     /// At least as fast as the fastest any place allows, rev/min.
     pub hopeful_rpm: f64,
+    /// No faster than the slowest any place allows, rev/min; 0 where one may fail.
+    pub careful_rpm: f64,
     /// Smallest margin seen at full speed.
     pub margin: f64,
 }
@@ -95,7 +100,8 @@ pub struct Looker<'a> {
     /// By grip, from the first station it can be held at.
     pub(super) rows: Vec<Row>,
     exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
-    rears: RefCell<HashMap<u64, std::rc::Rc<Option<Rear>>>>,
+    fronts: RefCell<(usize, HashMap<(usize, usize), Rc<Front>>)>,
+    rears: RefCell<HashMap<u64, Rc<Option<Rear>>>>,
     pub(super) drills: Remembered,
     pub(super) releases: Remembered,
 }
@@ -103,6 +109,8 @@ pub struct Looker<'a> {
 /// What is known of the states of one grip, by station from `first` on.
 pub(super) struct Row {
     pub(super) first: usize,
+    /// The bar inside the counter-spindle, its collet closed and open.
+    inside: [OnceCell<Option<Rc<Inside>>>; 2],
     pub(super) glances: OnceCell<Vec<OnceCell<[Outlook; 2]>>>,
     outlooks: RefCell<HashMap<usize, [Outlook; 2]>>,
     pub(super) releases: OnceCell<Vec<OnceCell<[f64; 2]>>>,
@@ -130,7 +138,14 @@ impl<'a> Looker<'a> {
             let first = grid.stations.partition_point(|s| s.turned_mm < from - 1.0);
             let end = grid.stations.partition_point(|s| s.turned_mm <= to + 1.0);
             let len = end.saturating_sub(first);
-            Row { first, len, glances: OnceCell::new(), outlooks: RefCell::default(), releases: OnceCell::new() }
+            Row {
+                first,
+                len,
+                inside: [OnceCell::new(), OnceCell::new()],
+                glances: OnceCell::new(),
+                outlooks: RefCell::default(),
+                releases: OnceCell::new(),
+            }
         };
         let rows = noses.iter().map(Some).chain([None]).map(row).collect();
         Looker {
@@ -142,6 +157,7 @@ impl<'a> Looker<'a> {
             noses,
             rows,
             exact: RefCell::default(),
+            fronts: RefCell::default(),
             rears: RefCell::default(),
             drills: RefCell::default(),
             releases: RefCell::default(),
@@ -188,12 +204,34 @@ impl<'a> Looker<'a> {
 
     /// A state for several places of the headstock; none where nothing holds it at one of them.
     pub(super) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
-        let front = Front::new(self.rig, self.grid.at(station), Counter::of(self.noses.get(grip).copied()));
-        self.seen(front, grip, station, places)
+        self.seen(self.front(grip, station), grip, station, places)
     }
 
-    pub(super) fn seen(&self, front: Front, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
-        let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+    /// What lies in front of the bush face; kept, for it is looked at again for other places of the headstock.
+    fn front(&self, grip: usize, station: usize) -> Rc<Front> {
+        let (kept, fronts) = &mut *self.fronts.borrow_mut();
+        if let Some(known) = fronts.get(&(grip, station)) {
+            return known.clone();
+        }
+        let front = Rc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
+        if *kept > NODES_KEPT {
+            *kept = 0;
+            fronts.clear();
+        }
+        *kept += front.nodes();
+        fronts.insert((grip, station), front.clone());
+        front
+    }
+
+    /// What lies in front of the bush face, with the collet closed or open, or free.
+    pub(super) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
+        let open = matches!(counter, Counter::Open { .. });
+        let inside = self.rows[grip].inside[usize::from(open)].get_or_init(|| Inside::new(self.rig, counter));
+        Front::with(self.rig, self.grid.at(station), counter, inside.clone())
+    }
+
+    pub(super) fn seen(&self, front: Rc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+        let rears: Vec<Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
         if held.len() < rears.len() {
             return None;
@@ -262,7 +300,7 @@ impl<'a> Looker<'a> {
         still.iter().zip(places).map(demand).collect()
     }
 
-    pub(super) fn rear(&self, headstock_mm: f64) -> std::rc::Rc<Option<Rear>> {
+    pub(super) fn rear(&self, headstock_mm: f64) -> Rc<Option<Rear>> {
         let mut rears = self.rears.borrow_mut();
         rears.entry(headstock_mm.to_bits()).or_insert_with(|| Rear::new(self.rig, headstock_mm).into()).clone()
     }
@@ -326,15 +364,8 @@ impl<'a> Looker<'a> {
                 put(i, d.base, checks::MOST_SHARE, 0.0);
                 continue;
             }
-            let (mut low, mut high) = (0.95 * at_floor, own);
-            while high - low > CRITICAL_WIDTH * high {
-                let middle = 0.5 * (low + high);
-                if above_one(middle) {
-                    low = middle;
-                } else {
-                    high = middle;
-                }
-            }
+            let range = [0.95 * at_floor, own].map(crate::units::rad_per_s);
+            let low = crate::units::rpm(front.lowest_rad_per_s(rears[i], range, CRITICAL_WIDTH));
             put(i, d.base, checks::MOST_SHARE, rpm * low / own);
         }
     }
@@ -392,12 +423,17 @@ impl<'a> Looker<'a> {
         let (base_low, base_high) = range(&|s| s.base[side]);
         let (cap_low, cap_high) = range(&|s| s.cap_rpm[side].min(rpm));
         let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { guard(low, high) };
-        let hopeful_rpm = cap_high + guard(cap_low, cap_high);
+        let (hopeful_rpm, careful_rpm) = (cap_high + guard(cap_low, cap_high), cap_low - guard(cap_low, cap_high));
+        let floor_rpm = self.rig.job.cutting.speed_floor * rpm;
         Outlook {
             sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,
-            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO
-                || hopeful_rpm < self.rig.job.cutting.speed_floor * rpm,
+            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO || hopeful_rpm < floor_rpm,
             hopeful_rpm,
+            careful_rpm: if base_high + guard(base_low, base_high) > PASSES_UP_TO || careful_rpm < floor_rpm {
+                0.0
+            } else {
+                careful_rpm
+            },
             margin: 1.0 - share_high,
         }
     }

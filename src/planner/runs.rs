@@ -35,8 +35,8 @@ impl Pair {
 pub enum Grips {
     /// The sure grip with the largest margin, and that margin.
     Sure(usize, f64),
-    /// Those that may hold.
-    Doubtful(Vec<usize>),
+    /// Those that may hold, each with a time that it does not beat wherever the headstock stands, s; the fastest first.
+    Doubtful(Vec<(f64, usize)>),
 }
 
 /// What is known of a piece between two neighbouring stations under a grip.
@@ -249,9 +249,12 @@ impl<'a> Runs<'a> {
             if sure && high <= PASSES_UP_TO {
                 sure_ones.push((grip, most.min(1.0 - high)));
             } else {
-                doubtful.push(grip);
+                let mut clock = Clock::new(l, i, l.grips(grip));
+                (i..j).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
+                doubtful.push((clock.total_s(), grip));
             }
         }
+        doubtful.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
         // The most hopeful first: few others are then worth ranking.
         sure_ones.sort_by(|a, b| b.1.total_cmp(&a.1));
         let mut best: Option<(usize, f64)> = None;
@@ -275,32 +278,41 @@ impl<'a> Runs<'a> {
     }
 
     /// Time and margin of a run for the very place of the headstock; none when a state fails.
+    ///
+    /// A segment is cut at the speed of its slowest state, so the others need not be worked out where no place of the headstock makes them
+    /// slower, and where they leave no smaller margin: a slowed state leaves none.
     pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
-        let l = self.looker;
-        let gripped = l.grips(grip);
-        let mut clock = Clock::new(l, i, gripped);
+        let (l, segment) = (self.looker, &self.looker.grid.segment);
         let mut margin = f64::INFINITY;
+        let mut open: Vec<(f64, usize, Side)> = Vec::new();
         for k in i..j {
-            let mut cap = f64::INFINITY;
             for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
                 let seen = l.outlook(grip, station, side);
                 if seen.sure {
                     margin = margin.min(seen.margin);
-                    continue;
+                } else {
+                    open.push((seen.careful_rpm, k, side));
                 }
-                let (allowed, share) = l.exact(grip, station, side, regrip)?;
-                cap = cap.min(allowed);
-                margin = margin.min(1.0 - share);
             }
-            {
-                let share = l.drill(grip, k + 1, Some(regrip))[1];
-                if share > PASSES_UP_TO {
-                    return None;
-                }
-                margin = margin.min(1.0 - share);
+            let share = l.drill(grip, k + 1, Some(regrip))[1];
+            if share > PASSES_UP_TO {
+                return None;
             }
-            clock.advance(k, cap);
+            margin = margin.min(1.0 - share);
         }
+        open.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut caps = vec![f64::INFINITY; segment[j - 1] + 1 - segment[i]];
+        for (careful_rpm, k, side) in open {
+            let cap = &mut caps[segment[k] - segment[i]];
+            if careful_rpm >= *cap && margin <= 0.0 {
+                continue;
+            }
+            let (allowed, share) = l.exact(grip, k + usize::from(side == Side::End), side, regrip)?;
+            *cap = cap.min(allowed);
+            margin = margin.min(1.0 - share);
+        }
+        let mut clock = Clock::new(l, i, l.grips(grip));
+        (i..j).for_each(|k| clock.advance(k, caps[segment[k] - segment[i]]));
         Some((clock.total_s(), margin))
     }
 }

@@ -4,7 +4,7 @@ use super::rig::Rig;
 use super::state::{Counter, State};
 use crate::job::Tools;
 use crate::mechanics::beam::{Beam, Unheld};
-use crate::mechanics::chatter::least_real_of;
+use crate::mechanics::chatter::{least_real_bound, least_real_of};
 use crate::mechanics::modes::{lowest_eigenvalues, lowest_mode};
 use crate::mechanics::receptance::Seen;
 use crate::units::{n_per_um, rad_per_s, rpm};
@@ -127,23 +127,39 @@ impl Rig<'_> {
     }
 
     /// `|min Re G|` at the tool, mm/N, with the job's damping ratio; never below the true one.
+    ///
+    /// - **Errors**: as [`Rig::answers`].
     pub fn least_real_at_tool(&self, state: &State) -> Result<f64, Unheld> {
+        Ok(self.least_real_above(state, 0.0)?.unwrap_or(0.0))
+    }
+
+    /// The same where it is above a value, mm/N; none as soon as it is known to be no larger.
+    ///
+    /// - **Errors**: as [`Rig::answers`].
+    pub fn least_real_above(&self, state: &State, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
         // Next to a support the high modes count, which the mesh of the other answers is too coarse for.
         let coarse = self.beam(state, &[]);
         let rear = coarse.x_mm.last().copied().unwrap_or(0.0);
         let fine: Vec<f64> = (0..=RECEPTANCE_NODES).map(|i| rear * i as f64 / RECEPTANCE_NODES as f64).collect();
         let beam = self.beam(state, &fine);
         let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;
+        let damping = self.job.limits.damping_ratio;
+        if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
+            return Ok(None);
+        }
         let mut least = f64::INFINITY;
         for count in RECEPTANCE_MODES {
             let shares = seen.lowest(count);
-            let found = least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio);
+            let found = least_real_of(&shares, seen.static_mm_per_n, damping);
             least = least.min(found.mm_per_n);
+            if least <= enough_mm_per_n {
+                return Ok(None);
+            }
             if found.left_out <= LEFT_OUT_SHARE {
                 break;
             }
         }
-        Ok(least)
+        Ok(Some(least))
     }
 
     /// Deflection in mm at a place under a radial force there, N.

@@ -7,7 +7,6 @@ use super::supports;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
-use crate::units::{n_per_mm2, t_per_mm3};
 
 /// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
 pub const SPAN_POINTS: usize = 40;
@@ -42,11 +41,7 @@ impl<'a> Rig<'a> {
         let mut rig = Rig {
             job,
             collet,
-            elastic: Elastic {
-                e_n_per_mm2: n_per_mm2(m.e_gpa),
-                poisson: m.poisson,
-                density_t_per_mm3: t_per_mm3(m.density_kg_per_m3),
-            },
+            elastic: supports::elastic(m),
             resistance: Resistance {
                 kc11_n_per_mm2: m.kc11_n_per_mm2,
                 mc: m.mc,
@@ -128,22 +123,41 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam in front of the bush face, with its springs. While the collet is open only its nose is asked about, and static
-    /// answers are exact at nodes for any mesh, so it has no more nodes than it must.
-    pub fn front_beam(&self, state: &State) -> Beam {
-        let face = self.guide_face_mm(state);
-        let mut springs = self.springs(state);
-        springs.retain(|s| s.at_mm < face - MERGE_MM);
-        let mut points = Vec::with_capacity(80);
-        match state.counter {
-            Counter::Open { nose_mm } => {
-                points.extend([0.0, face, state.turned_mm, nose_mm]);
-                points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < state.turned_mm));
-            }
-            Counter::Away | Counter::Holds { .. } => self.front_points(state, face, &mut points),
+    /// The part of the beam from the grip's nose to the bush face (from the front face where nothing grips), without springs: the nose's
+    /// belongs to the bar inside. While the collet is open only its nose is asked about, and static answers are exact at nodes for any
+    /// mesh, so it has no more nodes than it must.
+    pub fn span_beam(&self, state: &State) -> Beam {
+        let (face, turned) = (self.guide_face_mm(state), state.turned_mm);
+        let from = state.counter.nose_mm().unwrap_or(0.0);
+        let mut points = Vec::with_capacity(64);
+        points.extend([from, face, turned]);
+        points.extend(self.shoulders_mm(from, turned));
+        if !matches!(state.counter, Counter::Open { .. }) {
+            divide(from, face, SPAN_POINTS as f64, &mut points);
+        }
+        self.meshed(state, points, &[])
+    }
+
+    /// The part of the beam inside the counter-spindle, with the springs of a grip or of an open collet: the same wherever the tool stands.
+    pub fn inside_beam(&self, counter: Counter) -> Option<Beam> {
+        let nose_mm = counter.nose_mm()?;
+        // The tool is behind any place in front of the nose, and what guides the bar behind it is no part of this.
+        let state = State { turned_mm: f64::INFINITY, counter, guide: Guide::Parted };
+        let springs = self.springs(&state);
+        let mut points = vec![0.0, nose_mm];
+        points.extend(self.shoulders_mm(0.0, nose_mm));
+        if !matches!(counter, Counter::Open { .. }) {
+            divide(0.0, nose_mm, FRONT_ELEMENTS, &mut points);
         }
         points.extend(springs.iter().map(|s| s.at_mm));
-        self.meshed(state, points, &springs)
+        Some(self.meshed(&state, points, &springs))
+    }
+
+    /// Ends of the profile's cylinders between two places, mm.
+    fn shoulders_mm(&self, from_mm: f64, to_mm: f64) -> impl Iterator<Item = f64> {
+        let slices = &self.profile.slices;
+        let first = slices.partition_point(|s| s.to_mm <= from_mm);
+        slices[first..].iter().map(|s| s.to_mm).take_while(move |to| *to < to_mm)
     }
 
     /// The part of the beam behind the bush face, with its springs, seen from the rear end: its last node is the bush
@@ -172,7 +186,7 @@ impl<'a> Rig<'a> {
         if let Counter::Open { nose_mm } = state.counter {
             points.push(nose_mm);
         }
-        points.extend(self.profile.slices.iter().map(|s| s.to_mm).take_while(|to| *to < turned));
+        points.extend(self.shoulders_mm(0.0, turned));
         divide(span_from, face, SPAN_POINTS as f64, points);
         divide(0.0, span_from, FRONT_ELEMENTS, points);
     }
@@ -181,7 +195,7 @@ impl<'a> Rig<'a> {
         let turned = state.turned_mm;
         let stock = self.job.stock.diameter_mm;
         let slices = &self.profile.slices;
-        let mut i = 0;
+        let mut i = points.iter().copied().reduce(f64::min).map_or(0, |x| slices.partition_point(|s| s.to_mm <= x));
         Beam::new(
             &self.elastic,
             &mut points,

@@ -1,25 +1,60 @@
-//! The beam of a state in two halves: what lies in front of the bush face, and what lies behind it.
+//! The beam of a state in three parts: inside the counter-spindle, from its nose to the bush face, and behind the bush face.
 //!
 //! Behind the bush face is always raw bar on the same springs, so it depends on the headstock's place alone; in front of
-//! it everything depends on the turned length and the grip. Each half is eliminated once and joined by a 2 × 2 block,
-//! which makes a state cost a fraction of a whole beam. The answers are those of [`Rig::answers`](super::Rig), to
+//! the nose lies the same bar wherever the tool stands; only the span between depends on the turned length. Each part is eliminated once and
+//! joined by a 2 × 2 block, which makes a state cost a fraction of a whole beam. The answers are those of [`Rig::answers`](super::Rig), to
 //! rounding; whether the critical speed lies above a speed is one count of negative pivots, without an eigenvalue.
 
 use super::rig::Rig;
 use super::state::{Counter, Guide, State};
 use crate::job::Tools;
-use crate::mechanics::banded::{BlockTri, Sym2};
+use crate::mechanics::banded::{BlockTri, Mat2, Sym2};
 use crate::mechanics::beam::Beam;
 use crate::units::n_per_um;
+use std::cell::OnceCell;
+use std::rc::Rc;
+
+/// What lies in front of a nose, seen from there.
+pub struct Inside {
+    beam: Beam,
+    rest: Option<InsideAtRest>,
+}
+
+/// Its answers that do not depend on speed.
+struct InsideAtRest {
+    condensed: Sym2,
+    load: [f64; 2],
+    /// Of each node: self-weight deflection with the nose held still, and how it follows the nose's deflection and slope.
+    nodes: Vec<[f64; 3]>,
+}
 
 /// What lies in front of the bush face.
 pub struct Front {
+    inside: Option<Rc<Inside>>,
+    /// From the nose, or from the front face, to the bush face.
     beam: Beam,
-    /// Nodes of the grip's nose (or the front face) and of the tool.
-    first: usize,
     tool: usize,
     gripped: bool,
     opposed: bool,
+    rest: OnceCell<Option<AtRest>>,
+}
+
+/// What lies in front of the bush face as far as it does not depend on speed, nor on what lies behind.
+struct AtRest {
+    condensed: Sym2,
+    load: [f64; 2],
+    nodes: Vec<Node>,
+    /// Self-weight deflection and slope of the first node with the bush face held still, and how it follows that.
+    first: ([f64; 2], Mat2),
+}
+
+/// A node of the span.
+struct Node {
+    /// Flexibility and self-weight deflection with the bush face held still, mm/N and mm.
+    held_mm_per_n: f64,
+    held_mm: f64,
+    /// How its deflection follows the deflection and the slope of the bush face.
+    follows: [f64; 2],
 }
 
 /// What lies behind the bush face, seen from there.
@@ -57,73 +92,222 @@ impl Rear {
     }
 }
 
+impl Inside {
+    /// The bar in front of a nose, in a closed or an open collet; none where there is neither.
+    pub fn new(rig: &Rig<'_>, counter: Counter) -> Option<Rc<Inside>> {
+        let beam = rig.inside_beam(counter)?;
+        let rest = InsideAtRest::of(&beam);
+        Some(Rc::new(Inside { beam, rest }))
+    }
+}
+
+impl InsideAtRest {
+    fn of(beam: &Beam) -> Option<InsideAtRest> {
+        let condensed = beam.stiffness.condense()?;
+        let mut weight = beam.weight.clone();
+        condensed.reduce(&mut weight);
+        let load = *weight.last()?;
+        condensed.solve_held(&mut weight);
+        let nodes = weight.iter().zip(condensed.follow()).map(|(w, t)| [w[0], t[0], t[1]]).collect();
+        Some(InsideAtRest { condensed: condensed.last(), load, nodes })
+    }
+
+    /// Largest deflection for a deflection and slope of the nose, mm.
+    fn most_mm(&self, nose: [f64; 2]) -> f64 {
+        let all = self.nodes.iter().map(|[own, a, b]| (own + a * nose[0] + b * nose[1]).abs());
+        all.fold(0.0, f64::max)
+    }
+}
+
 impl Front {
     /// What lies in front of the bush face at a turned length, held by a grip or free.
     pub fn new(rig: &Rig<'_>, turned_mm: f64, counter: Counter) -> Front {
+        Front::with(rig, turned_mm, counter, Inside::new(rig, counter))
+    }
+
+    /// The same with the bar inside the counter-spindle known already.
+    pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Rc<Inside>>) -> Front {
         // Where the headstock stands does not matter in front of the bush face.
-        let state = State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } };
-        let beam = rig.front_beam(&state);
+        let beam = rig.span_beam(&State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } });
         Front {
-            first: beam.node(counter.grip_mm().unwrap_or(0.0)),
             tool: beam.node(turned_mm),
             gripped: counter.grip_mm().is_some(),
             opposed: rig.job.cutting.tools == Tools::Opposed,
+            rest: OnceCell::new(),
+            inside,
             beam,
         }
     }
 
-    /// Answers for several rears; none for one that is not held.
-    pub fn still(&self, rears: &[&Rear]) -> Vec<Option<Still>> {
-        let Some(condensed) = self.beam.stiffness.condense() else { return vec![None; rears.len()] };
+    /// Number of nodes: what it takes to keep it.
+    pub fn nodes(&self) -> usize {
+        self.beam.x_mm.len()
+    }
+
+    fn rest(&self) -> Option<&AtRest> {
+        self.rest.get_or_init(|| self.at_rest()).as_ref()
+    }
+
+    fn at_rest(&self) -> Option<AtRest> {
         let mut weight = self.beam.weight.clone();
+        let mut left = Sym2::default();
+        if let Some(inside) = &self.inside {
+            let rest = inside.rest.as_ref()?;
+            left = rest.condensed;
+            weight[0] = [weight[0][0] + rest.load[0], weight[0][1] + rest.load[1]];
+        }
+        let condensed = self.beam.stiffness.condense_onto(left)?;
         condensed.reduce(&mut weight);
         let last = self.beam.x_mm.len() - 1;
-        let from = if self.opposed { self.tool } else { self.first.min(self.tool) };
+        let load = weight[last];
+        condensed.solve_held(&mut weight);
+        let from = if self.opposed { self.tool } else { 0 };
+        let flexibility = condensed.inverse_diagonal(from..last);
+        let follow = condensed.follow();
+        let node = |i: usize| Node {
+            held_mm_per_n: flexibility[i].a,
+            held_mm: weight[i][0],
+            follows: [follow[i][0], follow[i][1]],
+        };
+        Some(AtRest {
+            condensed: condensed.last(),
+            load,
+            nodes: (0..=last).map(node).collect(),
+            first: (weight[0], follow[0]),
+        })
+    }
+
+    /// Answers for several rears; none for one that is not held.
+    pub fn still(&self, rears: &[&Rear]) -> Vec<Option<Still>> {
+        let Some(rest) = self.rest() else { return vec![None; rears.len()] };
         let answer = |rear: &&Rear| {
-            let mut sag = weight.clone();
-            condensed.solve_joined(rear.condensed, rear.load, &mut sag)?;
-            let flexibility = condensed.inverse_diagonal_joined(rear.condensed, from);
-            let softest = if self.opposed { self.tool..=self.tool } else { self.first..=last };
-            let most = |values: &mut dyn Iterator<Item = f64>| values.fold(0.0, f64::max);
+            let (face, moved) = rest.face(rear)?;
+            let flexibility = |node: &Node| {
+                let pushed = face.times(node.follows);
+                node.held_mm_per_n + node.follows[0] * pushed[0] + node.follows[1] * pushed[1]
+            };
+            let tool_mm_per_n = flexibility(&rest.nodes[self.tool]);
+            let softest = match self.opposed {
+                true => tool_mm_per_n,
+                false => rest.nodes.iter().map(flexibility).fold(0.0, f64::max),
+            };
+            let bore_sag_mm = match self.inside.as_ref().and_then(|i| i.rest.as_ref()) {
+                Some(inside) if self.gripped => {
+                    let (own, t) = rest.first;
+                    inside.most_mm([
+                        own[0] + t[0] * moved[0] + t[1] * moved[1],
+                        own[1] + t[2] * moved[0] + t[3] * moved[1],
+                    ])
+                }
+                _ => 0.0,
+            };
             Some(Still {
-                stiffness_n_per_um: n_per_um(1.0 / most(&mut softest.map(|i| flexibility[i].a))),
-                sag_mm: most(&mut sag[self.first..].iter().map(|v| v[0].abs())),
-                bore_sag_mm: if self.gripped { most(&mut sag[..=self.first].iter().map(|v| v[0].abs())) } else { 0.0 },
-                tool_mm_per_n: flexibility[self.tool].a,
+                stiffness_n_per_um: n_per_um(1.0 / softest),
+                sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max),
+                bore_sag_mm,
+                tool_mm_per_n,
             })
         };
         rears.iter().map(answer).collect()
     }
 
-    /// Self-weight deflection at the node nearest to a place, mm; none when nothing holds the bar.
+    /// Self-weight deflection at the node nearest to a place of the span, mm; none when nothing holds the bar.
     pub fn sag_at_mm(&self, rear: &Rear, at_mm: f64) -> Option<f64> {
         self.sags_at_mm(&[rear], at_mm)[0]
     }
 
     /// The same for several rears.
     pub fn sags_at_mm(&self, rears: &[&Rear], at_mm: f64) -> Vec<Option<f64>> {
-        let Some(condensed) = self.beam.stiffness.condense() else { return vec![None; rears.len()] };
-        let mut weight = self.beam.weight.clone();
-        condensed.reduce(&mut weight);
-        let node = self.beam.node(at_mm);
-        let answer = |rear: &&Rear| {
-            let mut sag = weight.clone();
-            condensed.solve_joined(rear.condensed, rear.load, &mut sag)?;
-            Some(sag[node][0].abs())
-        };
-        rears.iter().map(answer).collect()
+        let Some(rest) = self.rest() else { return vec![None; rears.len()] };
+        let node = &rest.nodes[self.beam.node(at_mm)];
+        rears.iter().map(|rear| Some(node.sag_mm(rest.face(rear)?.1))).collect()
     }
 
     /// Whether the lowest natural frequency lies above an angular frequency (rad/s), for several rears.
     pub fn swings_above(&self, omega: f64, rears: &[&Rear]) -> Vec<bool> {
         let shift = omega * omega;
-        let Some(left) = self.beam.stiffness.condense_above(&self.beam.mass, shift) else {
-            return vec![false; rears.len()];
-        };
+        let Some(left) = self.condensed_above(shift) else { return vec![false; rears.len()] };
         let above = |rear: &&Rear| {
             let right = rear.stiffness.condense_above(&rear.mass, shift);
             right.is_some_and(|right| left.plus(right.mirrored()).is_positive())
         };
         rears.iter().map(above).collect()
+    }
+
+    /// What is left at the bush face of `K - σM`, as long as everything in front of it is positive definite.
+    fn condensed_above(&self, shift: f64) -> Option<Sym2> {
+        let left = match &self.inside {
+            Some(inside) => inside.beam.stiffness.condense_above(&inside.beam.mass, shift)?,
+            None => Sym2::default(),
+        };
+        self.beam.stiffness.condense_above_onto(left, &self.beam.mass, shift)
+    }
+
+    /// The last pivot of `K - σM`: positive as long as the lowest natural frequency lies above `√σ`. None where that lies so far below that a
+    /// part swings by itself.
+    fn last_pivot(&self, shift: f64, rear: &Rear) -> Option<f64> {
+        let right = rear.stiffness.condense_above(&rear.mass, shift)?;
+        let joined = self.condensed_above(shift)?.plus(right.mirrored());
+        (joined.a > 0.0).then(|| joined.c - joined.b * joined.b / joined.a)
+    }
+
+    /// An angular frequency (rad/s) that the lowest natural one lies above, by no more than a share of it. `low` is known to lie below, `high`
+    /// is known not to.
+    ///
+    /// The last pivot falls with `σ` ever faster, up to where a part swings by itself. So the chord through a point on either side meets zero
+    /// below the root, the line through two points below it meets zero above: together they close in as Newton's steps do.
+    pub fn lowest_rad_per_s(&self, rear: &Rear, [low, high]: [f64; 2], share: f64) -> f64 {
+        let pivot = |shift: f64| self.last_pivot(shift, rear);
+        let share = 2.0 * share;
+        let (mut low, mut high) = (low * low, high * high);
+        let (mut at_low, mut at_high) = (pivot(low).unwrap_or(0.0), pivot(high));
+        while high - low > share * high {
+            let width = high - low;
+            // No step is shorter than what is wanted at last, or the bracket would never close.
+            let least = 0.4 * share * high;
+            let inside = |x: f64, low: f64, high: f64| x.clamp(low + least, high - least);
+            if let Some(below) = at_high {
+                let chord = inside(low + at_low / (at_low - below) * width, low, high);
+                match pivot(chord) {
+                    Some(at) if at > 0.0 => {
+                        let ahead = at * (chord - low) / (at_low - at);
+                        (low, at_low) = (chord, at);
+                        if high - low > share * high {
+                            // A little farther, so that it is above for sure.
+                            let line = inside(chord + 1.1 * ahead + least, low, high);
+                            match pivot(line) {
+                                Some(at) if at > 0.0 => (low, at_low) = (line, at),
+                                at => (high, at_high) = (line, at),
+                            }
+                        }
+                    }
+                    at => (high, at_high) = (chord, at),
+                }
+            }
+            if high - low > 0.5 * width {
+                let middle = 0.5 * (low + high);
+                match pivot(middle) {
+                    Some(at) if at > 0.0 => (low, at_low) = (middle, at),
+                    at => (high, at_high) = (middle, at),
+                }
+            }
+        }
+        low.sqrt()
+    }
+}
+
+impl AtRest {
+    /// Flexibility of the bush face joined with what lies behind it, and how it moves under the weight of all; none when the whole is not
+    /// held.
+    fn face(&self, rear: &Rear) -> Option<(Sym2, [f64; 2])> {
+        let joined = self.condensed.plus(rear.condensed);
+        let face = joined.is_positive().then(|| joined.inverse())?;
+        Some((face, face.times([self.load[0] + rear.load[0], self.load[1] + rear.load[1]])))
+    }
+}
+
+impl Node {
+    fn sag_mm(&self, face: [f64; 2]) -> f64 {
+        (self.held_mm + self.follows[0] * face[0] + self.follows[1] * face[1]).abs()
     }
 }

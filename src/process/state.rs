@@ -26,6 +26,14 @@ impl Counter {
         }
     }
 
+    /// The nose of a collet, closed or open, mm.
+    pub fn nose_mm(self) -> Option<f64> {
+        match self {
+            Counter::Away => None,
+            Counter::Holds { nose_mm } | Counter::Open { nose_mm } => Some(nose_mm),
+        }
+    }
+
     /// The state with a grip, or free.
     pub fn of(grip_mm: Option<f64>) -> Counter {
         grip_mm.map_or(Counter::Away, |nose_mm| Counter::Holds { nose_mm })

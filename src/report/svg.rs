@@ -138,7 +138,9 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     let mut told = table::wrap("", &words::sentence(&shortfall.text), columns);
     let changes = shortfall.changes.iter().map(text::change_text);
     for (i, change) in changes.enumerate() {
-        told.push_str(if i == 0 { "\nWhat would help, each alone:\n" } else { "" });
+        if i == 0 {
+            told.push_str(&table::wrap("", &format!("What would help ({}):", text::help_title(shortfall)), columns));
+        }
         told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
     }
     let mut y = layout.axis_y + 62.0;

@@ -205,3 +205,27 @@ fn damaged_drawings_end_in_a_word_not_in_a_panic() {
         assert!([0, 2].contains(&called.status), "round {round}: {}", called.err);
     }
 }
+
+/// One stray cell in the last row and column of a sheet, and a table of a million rows: told, and no memory or time is taken by it.
+#[test]
+fn tables_of_any_extent_are_answered() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let sheet = dir.path().join("stray.xlsx");
+    let mut book = rust_xlsxwriter::Workbook::new();
+    let page = book.add_worksheet();
+    for (column, text) in ["length", "diameter"].into_iter().enumerate() {
+        page.write(0, column as u16, text).expect("a cell");
+        page.write(1, column as u16, 20.0).expect("a cell");
+    }
+    page.write(1_048_575, 16_383, "stray").expect("a cell");
+    book.save(&sheet).expect("written");
+    let called = call(["draft".as_ref(), sheet.as_os_str()]);
+    assert_eq!(called.status, 0, "{}", called.err);
+    assert!(called.err.contains("NOT READ: 1 cells beyond"), "{}", called.err);
+
+    let table = dir.path().join("long.csv");
+    std::fs::write(&table, format!("length,diameter\n{}", "20,20\n".repeat(1_000_000))).expect("written");
+    let called = call(["draft".as_ref(), table.as_os_str()]);
+    assert_eq!((called.status, called.out.as_str()), (2, ""));
+    assert!(called.err.contains("rows") && called.err.contains("1000"), "{}", called.err);
+}

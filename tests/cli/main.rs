@@ -7,6 +7,7 @@ mod readme;
 mod recheck;
 mod results;
 mod shape;
+mod writing;
 mod wrong;
 
 use assert_cmd::Command;

@@ -1,4 +1,4 @@
-//! The beam in two halves answers what the whole beam answers.
+//! The beam in parts answers what the whole beam answers.
 
 use crate::{cases, jobs, read};
 use proptest::prelude::*;
@@ -8,11 +8,12 @@ use spanhold::process::span::{Front, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::units::rad_per_s;
 
-/// Static answers agree to rounding.
-const SAME: f64 = 1e-9;
+/// Static answers agree to rounding. An element of some nanometres, where a tool stands next to a shoulder, is 10¹⁷ times stiffer than the
+/// bar, and takes that many digits: of the closed form of an overhang, whole beam and parts are then off by as much, either way.
+const SAME: f64 = 2e-8;
 /// Rounding grows with the ratio of the stiffest element to the softest motion: most of a metre hanging free is a
 /// hundred thousand times softer than a short span.
-const SAME_FREE: f64 = 1e-8;
+const SAME_FREE: f64 = 1e-6;
 /// The lowest frequency of the whole beam is an iterated one.
 const SAME_CRITICAL: f64 = 1e-4;
 

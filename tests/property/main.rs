@@ -1,12 +1,15 @@
 //! Properties that hold for any job, on random ones. Seeds are fixed: the same cases every time.
 
+mod alike;
 mod beams;
+mod edges;
 mod glances;
 mod halves;
 #[path = "../oracle/jobs.rs"]
 mod jobs;
 mod orders;
 mod plans;
+mod second_look;
 mod tampering;
 mod wild;
 

@@ -63,12 +63,7 @@ proptest! {
     #![proptest_config(cases(500))]
 
     #[test]
-    fn any_job_ends_in_an_answer_or_in_messages(text in wild()) {
-        ends(&text);
-    }
-
-    #[test]
-    fn regress_no_valid_job_is_called_a_fault_of_ours(text in wild()) {
+    fn any_job_ends_in_an_answer_or_in_messages_and_no_valid_one_is_called_a_fault_of_ours(text in wild()) {
         if let Some(Err(defect)) = ends(&text) {
             prop_assert!(false, "{defect}\n{text}");
         }

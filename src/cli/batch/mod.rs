@@ -11,7 +11,7 @@ mod summary;
 mod tasks;
 
 use super::progress::Progress;
-use super::{Ending, out};
+use super::{Ending, files, interrupt, out};
 use crate::diag::Diag;
 use crate::spread::stream;
 use std::io::BufReader;
@@ -48,6 +48,9 @@ pub fn run(args: &Args) -> Ending {
     if args.jobs.iter().filter(|j| j.as_os_str() == STDIN).count() > 1 {
         return out::wrong_input(&[Diag::new("stdin stands twice among the jobs").help("give `-` once")]);
     }
+    if let Err(diag) = places(args) {
+        return out::wrong_input(&[diag]);
+    }
     let mut drawn = match &args.map {
         None => None,
         Some(_) => match map::of(&args.jobs, &args.machine) {
@@ -72,6 +75,9 @@ pub fn run(args: &Args) -> Ending {
         Ok(sink) => sink,
         Err(diag) => return out::wrong_input(&[diag]),
     };
+    if let Some(path) = &args.out {
+        interrupt::leaves(format!("the lines in {} are whole; `--resume` goes on behind them", path.display()));
+    }
     let mut failed = None;
     stream(tasks, line::planned, |planned| {
         summary.add(&planned);
@@ -100,10 +106,24 @@ pub fn run(args: &Args) -> Ending {
     summary.ending()
 }
 
+/// Where lines and map go: not over what is read, and the map where a file can stand, which else shows at the end only.
+///
+/// # Errors
+/// They do.
+fn places(args: &Args) -> Result<(), Diag> {
+    for written in args.out.iter().chain(&args.map) {
+        if args.jobs.iter().chain(&args.machine).any(|read| files::same(read, written)) {
+            let what = format!("{} is read and would be written over", written.display());
+            return Err(Diag::new(what).help("name another file"));
+        }
+    }
+    args.map.as_deref().map_or(Ok(()), files::takes_a_name)
+}
+
 /// Writes the map; how the command ends where that fails.
 fn draw(path: &Path, map: &map::Map) -> Option<Ending> {
     match map.svg() {
-        Ok(svg) => super::files::write_one(path, &svg).err().map(|diag| out::wrong_input(&[diag])),
+        Ok(svg) => files::write_one(path, &svg).err().map(|diag| out::wrong_input(&[diag])),
         Err(defect) => Some(out::defect(&defect)),
     }
 }

@@ -1,5 +1,6 @@
 //! Where lines go: stdout, or a file that grows line by line, so that an interrupted call can go on.
 
+use super::super::interrupt;
 use super::line::Head;
 use super::tasks::Task;
 use crate::diag::Diag;
@@ -15,8 +16,8 @@ const LINE_BEGINS: &[u8] = b"{\"file\":";
 pub enum Sink {
     /// Stdout.
     Stdout(std::io::Stdout),
-    /// A file and its name.
-    File(File, PathBuf),
+    /// A file, its name, and the bytes of its whole lines.
+    File(File, PathBuf, u64),
 }
 
 impl Sink {
@@ -34,12 +35,12 @@ impl Sink {
         let Some(path) = path else { return Ok(Sink::Stdout(std::io::stdout())) };
         let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
         if !resume {
-            return Ok(Sink::File(File::create(path).map_err(problem)?, path.to_owned()));
+            return Ok(Sink::File(File::create(path).map_err(problem)?, path.to_owned(), 0));
         }
         let file = OpenOptions::new().read(true).append(true).create(true).open(path).map_err(problem)?;
         let whole = passed_over(&file, path, tasks, before)?;
         file.set_len(whole).map_err(problem)?;
-        Ok(Sink::File(file, path.to_owned()))
+        Ok(Sink::File(file, path.to_owned(), whole))
     }
 
     /// Writes a line. A reader of stdout that has seen enough ends the work.
@@ -53,8 +54,16 @@ impl Sink {
                 let mut out = out.lock();
                 (out.write_all(line.as_bytes()).and_then(|()| out.flush()), "stdout".to_owned())
             }
-            // One call a line: what is there after an interruption is whole lines and at most one unfinished.
-            Sink::File(file, path) => (file.write_all(line.as_bytes()), path.display().to_string()),
+            // Where the line does not fit, what fitted of it goes too; killed in the middle, the file may end unfinished.
+            Sink::File(file, path, whole) => {
+                let _whole = interrupt::held_off();
+                let written = file.write_all(line.as_bytes());
+                match written {
+                    Ok(()) => *whole += line.len() as u64,
+                    Err(_) => drop(file.set_len(*whole)),
+                }
+                (written, path.display().to_string())
+            }
         };
         match written {
             Ok(()) => Ok(ControlFlow::Continue(())),

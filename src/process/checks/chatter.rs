@@ -36,10 +36,18 @@ fn finding(rig: &Rig<'_>, state: &State, segment: &Segment, least_real: f64) -> 
 
 /// The finding with the modes worked out.
 pub fn exact(rig: &Rig<'_>, state: &State, segment: &Segment) -> Option<Finding> {
+    exact_above(rig, state, segment, 0.0)
+}
+
+/// The same where it uses more than a share of its limit; none as soon as it is known not to.
+pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) -> Option<Finding> {
     if !applies(segment) {
         return None;
     }
-    finding(rig, state, segment, rig.least_real_at_tool(state).ok()?)
+    let (depth, stiffness) = hardest(rig, segment)?;
+    // The same product, solved for the flexibility.
+    let enough = share * depth_limit_mm(stiffness, depth);
+    finding(rig, state, segment, rig.least_real_above(state, enough).ok()??)
 }
 
 /// The finding by the static bound: the limit is never higher than the true one.

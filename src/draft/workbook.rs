@@ -1,0 +1,88 @@
+//! A sheet of a workbook as rows of cells.
+
+use calamine::{Data, Reader, Sheets, open_workbook_auto_from_rs};
+use std::io::Cursor;
+use std::path::Path;
+
+use super::sections::Section;
+use super::table::{ROWS_MAX, Rows, letter, sections};
+use crate::diag::Diag;
+
+/// Columns read of a sheet.
+const COLUMNS_MAX: usize = 256;
+
+/// Sections of a workbook's sheet.
+///
+/// # Errors
+/// No workbook, no such sheet, and everything that is wrong in it, with row and column.
+pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
+    let shown = path.display();
+    let unreadable = |e: calamine::Error| {
+        vec![
+            Diag::new(format!("{shown} cannot be read as a workbook: {e}"))
+                .help("save it as .xlsx or as .csv in UTF-8"),
+        ]
+    };
+    let mut book = open_workbook_auto_from_rs(Cursor::new(bytes)).map_err(unreadable)?;
+    let names = book.sheet_names();
+    let name = match sheet {
+        Some(name) if names.iter().any(|n| n == name) => name.to_owned(),
+        Some(name) => {
+            return Err(vec![
+                Diag::new(format!("{shown} has no sheet `{name}`"))
+                    .help(format!("its sheets are {}", names.join(", "))),
+            ]);
+        }
+        None => match names.first() {
+            Some(name) => name.clone(),
+            None => return Err(vec![Diag::new(format!("{shown} has no sheet"))]),
+        },
+    };
+    let mut rows = Rows::new();
+    let mut beyond = 0;
+    let mut put = |(row, column): (usize, usize), cell: &Data| {
+        let text = match cell {
+            Data::Empty => return,
+            Data::Float(v) => v.to_string(),
+            Data::Int(v) => v.to_string(),
+            other => other.to_string().trim().to_owned(),
+        };
+        if row >= ROWS_MAX || column >= COLUMNS_MAX {
+            beyond += usize::from(!text.is_empty());
+            return;
+        }
+        rows.resize(rows.len().max(row + 1), Vec::new());
+        let cells = &mut rows[row];
+        cells.resize(cells.len().max(column + 1), String::new());
+        cells[column] = text;
+    };
+    if let Sheets::Xlsx(book) = &mut book {
+        // Cell by cell: of the whole range the library makes a rectangle, and one stray cell in the last row fills the memory.
+        let unreadable = |e| unreadable(calamine::Error::Xlsx(e));
+        let mut cells = book.worksheet_cells_reader(&name).map_err(unreadable)?;
+        while let Some(cell) = cells.next_cell().map_err(unreadable)? {
+            let (row, column) = cell.get_position();
+            put((row as usize, column as usize), &Data::from(cell.get_value().clone()));
+        }
+    } else {
+        let range = book.worksheet_range(&name).map_err(unreadable)?;
+        let (row0, column0) = range.start().unwrap_or((0, 0));
+        for (row, column, cell) in range.used_cells() {
+            put((row0 as usize + row, column0 as usize + column), cell);
+        }
+    }
+    let mut notes = Vec::new();
+    if names.len() > 1 && sheet.is_none() {
+        notes.push(format!(
+            "CHECK: the sections are those of the sheet `{name}`; `--sheet` names another of {}.",
+            names.len()
+        ));
+    }
+    if beyond > 0 {
+        notes.push(format!(
+            "NOT READ: {beyond} cells beyond row {ROWS_MAX} or column {} of the sheet.",
+            letter(COLUMNS_MAX - 1)
+        ));
+    }
+    sections(path, &rows).map(|s| (s, notes))
+}

@@ -1,0 +1,176 @@
+//! Where writing goes wrong: a full disk, a folder that takes nothing, a pipe or a device in the way, Ctrl-C. One message, the
+//! right status, nothing half-written.
+
+use super::{GOOD, call, jobs, names};
+use std::path::Path;
+use std::process::{Command, Output, Stdio};
+
+const PROGRAM: &str = env!("CARGO_BIN_EXE_spanhold");
+
+/// Runs a script with the program as `$1` and a folder on a file system of its own as `$2`; none where nobody may mount one.
+fn on_a_mount(options: &str, script: &str) -> Option<Output> {
+    let dir = tempfile::tempdir().expect("a folder");
+    let whole = format!(
+        "mount -t tmpfs -o size=4m none \"$2\" || exit 77
+        cp {0}/{GOOD} {0}/bench-12.yaml \"$2\"
+        mount -o remount,{options} \"$2\" || exit 77
+        {script}",
+        jobs().display()
+    );
+    let output = Command::new("unshare").args(["-m", "sh", "-c", &whole, "sh", PROGRAM]).arg(dir.path()).output();
+    match output {
+        Ok(output) if output.status.code() != Some(77) && !text(&output.stderr).contains("unshare") => Some(output),
+        _ => {
+            assert!(std::env::var_os("SPANHOLD_NEEDS_TOOLS").is_none(), "a file system can be mounted");
+            println!("left out: no file system can be mounted");
+            None
+        }
+    }
+}
+
+fn text(bytes: &[u8]) -> String {
+    String::from_utf8_lossy(bytes).into_owned()
+}
+
+#[test]
+fn on_a_full_disk_nothing_is_left_and_the_old_stays() {
+    let script = r#"cd "$2"
+        mkdir old; echo old > old/plan.json
+        head -c 3900k /dev/zero > fills 2>/dev/null; head -c 400k /dev/zero > more 2>/dev/null
+        "$1" plan stirrer-rod.yaml --out old; echo "plan $?"
+        "$1" new job.yaml; echo "new $?"
+        cat old/plan.json; ls -A . old"#;
+    let Some(output) = on_a_mount("size=4m", script) else { return };
+    let (out, err) = (text(&output.stdout), text(&output.stderr));
+    assert_eq!(
+        out, "plan 2\nnew 2\nold\n.:\nbench-12.yaml\nfills\nmore\nold\nstirrer-rod.yaml\n\nold:\nplan.json\n",
+        "{err}"
+    );
+    assert_eq!(err.matches("No space left").count(), 2, "{err}");
+    assert_eq!(err.matches("error: ").count(), 2, "{err}");
+}
+
+#[test]
+fn lines_on_a_full_disk_stay_whole_and_the_run_can_go_on() {
+    let script = r#"cd "$2"
+        head -c 3900k /dev/zero > fills
+        "$1" batch $(yes stirrer-rod.yaml | head -12) --out lines; echo "batch $?"
+        rm fills
+        "$1" batch $(yes stirrer-rod.yaml | head -12) --out lines --resume; echo "again $?"
+        wc -l < lines; tail -c 1 lines | od -An -c"#;
+    let Some(output) = on_a_mount("size=4m", script) else { return };
+    let (out, err) = (text(&output.stdout), text(&output.stderr));
+    assert_eq!(out.split_whitespace().collect::<Vec<_>>(), ["batch", "2", "again", "0", "12", "\\n"], "{err}");
+    assert!(err.contains("No space left") && err.contains("--resume"), "{err}");
+}
+
+#[test]
+fn a_folder_that_takes_nothing_is_told() {
+    let script = r#"cd "$2"
+        for call in "plan stirrer-rod.yaml --out ." "plan stirrer-rod.yaml --out below" "new job.yaml" \
+            "batch stirrer-rod.yaml --out lines"; do "$1" $call; echo "$?"; done
+        ls -A ."#;
+    let Some(output) = on_a_mount("ro", script) else { return };
+    let (out, err) = (text(&output.stdout), text(&output.stderr));
+    assert_eq!(out, "2\n2\n2\n2\nbench-12.yaml\nstirrer-rod.yaml\n", "{err}");
+    assert_eq!(err.matches("Read-only file system").count(), 4, "{err}");
+}
+
+/// What a full device does to a result: it is no result, and the status says so.
+#[test]
+fn a_result_that_could_not_be_printed_is_no_result() {
+    let Ok(full) = std::fs::File::options().write(true).open("/dev/full") else { return };
+    for args in [
+        &["plan", GOOD][..],
+        &["plan", GOOD, "--format", "json"],
+        &["check", GOOD],
+        &["new"],
+        &["--help"],
+        &["batch", GOOD],
+    ] {
+        let full = full.try_clone().expect("the same device");
+        let output = Command::new(PROGRAM).current_dir(jobs()).args(args).stdout(full).output().expect("it starts");
+        let err = text(&output.stderr);
+        assert_eq!(output.status.code(), Some(2), "{args:?}: {err}");
+        assert_eq!(err.matches("error: ").count(), 1, "{args:?}: {err}");
+    }
+}
+
+#[test]
+fn nothing_is_written_over_what_is_read_or_in_the_place_of_a_device() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let job = dir.path().join("job.yaml");
+    assert_eq!(call(["new".as_ref(), job.as_os_str()]).status, 0);
+    let before = std::fs::read(&job).expect("readable");
+    let other_way = dir.path().join(".").join("job.yaml");
+    for option in ["--out", "--map"] {
+        let called = call(["batch".as_ref(), job.as_os_str(), option.as_ref(), other_way.as_os_str()]);
+        assert_eq!(called.status, 2, "{option}: {}", called.err);
+        assert!(called.err.contains("written over"), "{option}: {}", called.err);
+    }
+    assert_eq!(std::fs::read(&job).expect("readable"), before);
+    // A device or a folder in the place of the map is told before the work, not behind it.
+    for place in [Path::new("/dev/null"), dir.path()] {
+        let called = call(["batch".as_ref(), GOOD.as_ref(), "--map".as_ref(), place.as_os_str()]);
+        assert_eq!((called.status, called.out.as_str()), (2, ""), "{}", called.err);
+        assert!(called.err.contains("not a file"), "{}", called.err);
+    }
+    assert_eq!(names(dir.path()), ["job.yaml"]);
+}
+
+#[test]
+#[cfg(unix)]
+fn a_file_may_have_any_name_the_system_takes() {
+    use std::os::unix::ffi::OsStrExt;
+    let dir = tempfile::tempdir().expect("a folder");
+    let long = format!("{}.yaml", "w".repeat(250));
+    for name in ["Welle Ø18 軸.yaml".as_bytes(), b"a\xff\xfe.yaml", b"-- 'x'.yaml", long.as_bytes()] {
+        let path = dir.path().join(std::ffi::OsStr::from_bytes(name));
+        assert_eq!(call(["new".as_ref(), path.as_os_str()]).status, 0);
+        assert!(path.is_file(), "{}", path.display());
+        assert_eq!(call(["check".as_ref(), path.as_os_str()]).status, 0, "{}", path.display());
+        std::fs::remove_file(&path).expect("there");
+    }
+    assert_eq!(names(dir.path()), [""; 0]);
+}
+
+#[test]
+fn a_reader_of_lines_that_has_seen_enough_ends_the_run() {
+    let script = r#""$1" batch $(yes stirrer-rod.yaml | head -300) | head -1 | cut -c 1-8"#;
+    let output = Command::new("sh").current_dir(jobs()).args(["-c", script, "sh", PROGRAM]).output().expect("a shell");
+    assert_eq!(text(&output.stdout), "{\"file\":\n");
+    let err = text(&output.stderr);
+    assert!(!err.contains("error") && !err.contains("panicked"), "{err}");
+}
+
+/// Ctrl-C in the middle of many jobs: whole lines, one message, the status of a shell; and the run can go on.
+#[test]
+#[cfg(unix)]
+fn an_interrupted_batch_leaves_whole_lines_and_says_so() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let lines = dir.path().join("lines.jsonl");
+    let count = || std::fs::read(&lines).map_or(0, |b| b.iter().filter(|b| **b == b'\n').count());
+    let many = || {
+        // Where this test itself runs with Ctrl-C ignored, as in the background of a script, the program must not.
+        let mut command = Command::new("env");
+        command.args(["--default-signal=INT", PROGRAM, "batch"]).args([GOOD; 3000]).arg("--out").arg(&lines);
+        command.current_dir(jobs()).stdout(Stdio::null()).stderr(Stdio::piped());
+        command
+    };
+    let child = many().spawn().expect("it starts");
+    while count() < 3 {
+        std::thread::sleep(std::time::Duration::from_millis(5));
+    }
+    let id = child.id().to_string();
+    assert!(Command::new("kill").args(["-INT", &id]).status().expect("kill").success());
+    let output = child.wait_with_output().expect("it ends");
+    let err = text(&output.stderr);
+    assert_eq!(output.status.code(), Some(130), "{err}");
+    assert_eq!(err.trim_end().lines().count(), 1, "{err}");
+    assert!(err.starts_with("interrupted") && err.contains("lines.jsonl") && err.contains("--resume"), "{err}");
+    let written = std::fs::read_to_string(&lines).expect("readable");
+    assert!(written.ends_with("}\n") && count() < 3000);
+    for line in written.lines() {
+        assert!(serde_json::from_str::<serde_json::Value>(line).is_ok(), "{line}");
+    }
+}

@@ -1,0 +1,173 @@
+//! What untrusted bytes are fed to, a function an entrance: the fuzz targets call these, and so does the replay of what
+//! they once found. Each may refuse with words; none may panic, hang or print a plan that is not proven.
+
+use spanhold::draft::Options;
+use spanhold::input::{Named, read_job_text, read_readings_text, read_texts};
+use spanhold::job::Job;
+use spanhold::job::plan::{Plan, Verdict};
+
+/// A folder without machine files: a path in the bytes finds nothing.
+const NOWHERE: &str = "/nonexistent";
+
+/// Work for one input: a larger job is read, but not planned, so that a second is many inputs.
+const MOST_STATIONS: f64 = 24.0;
+
+/// Where what would help is looked for, which takes many plans.
+const FEW_STATIONS: f64 = 12.0;
+
+/// A shaft for a machine.
+const SHAFT: &str = "shaft: {material: C45, sections: [{length: 40, diameter: 12}, {length: 60, diameter: 14}]}\n\
+    stock: {diameter: 16, bar_length: 3000}\ncutting: {vc: 120, feed: 0.1}\nmachine:\n";
+
+/// The stations that planning takes at least, as far as the input tells.
+fn stations(job: &Job) -> f64 {
+    job.shaft.length_mm() / job.limits.station_pitch_mm + (job.shaft.sections.len() + job.shaft.features.len()) as f64
+}
+
+/// What was read; what was refused came with words that can be printed.
+fn read<T>(read: Result<T, Vec<spanhold::diag::Diag>>) -> Option<T> {
+    match read {
+        Ok(read) => Some(read),
+        Err(messages) => {
+            assert!(!messages.is_empty(), "refused without a word");
+            assert!(!spanhold::input::render(&messages).is_empty());
+            None
+        }
+    }
+}
+
+fn planned(job: &Job) {
+    let plan = match spanhold::answer::advised(job, spanhold::planner::Advice::None) {
+        Ok(plan) => plan,
+        Err(defect) => panic!("{defect}"),
+    };
+    let text = serde_json::to_string(&plan).unwrap();
+    let again: Plan = serde_json::from_str(&text).unwrap();
+    assert_eq!(serde_json::to_string(&again).unwrap(), text, "a plan reads back as it was written");
+    if plan.verdict == Verdict::Feasible {
+        assert!(spanhold::proof::prove(&again, job).holds());
+    }
+    printed(&plan);
+}
+
+/// Everything that is made of a plan: it may be refused, as a plan with numbers nobody can draw is.
+fn printed(plan: &Plan) {
+    let _ = spanhold::report::plan_text(plan);
+    let _ = spanhold::report::verdict_text(plan);
+    let _ = spanhold::report::plan_svg(plan);
+    let _ = spanhold::report::gantt_svg(plan);
+    let _ = spanhold::report::sheet_html(plan);
+    let _ = spanhold::report::plan_xlsx(plan);
+    let _ = spanhold::report::stages_csv(plan);
+}
+
+/// A job file with its machine in it.
+pub fn job(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    let job = read(read_job_text("wild.yaml", text, NOWHERE.as_ref()));
+    if let Some(job) = job.filter(|job| stations(job) <= MOST_STATIONS) {
+        planned(&job);
+    }
+}
+
+/// A machine, put into a plain job.
+pub fn machine(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    let indented: String = text.lines().map(|line| format!("  {line}\n")).collect();
+    let job = read(read_job_text("wild.yaml", &format!("{SHAFT}{indented}"), NOWHERE.as_ref()));
+    if let Some(job) = job.filter(|job| stations(job) <= MOST_STATIONS) {
+        planned(&job);
+    }
+}
+
+/// A readings file with its machine in it, fitted.
+pub fn readings(bytes: &[u8]) {
+    let Ok(text) = std::str::from_utf8(bytes) else { return };
+    let Some(readings) = read(read_readings_text("wild.yaml", text, NOWHERE.as_ref())) else { return };
+    match spanhold::fit::fit(&readings) {
+        Ok(fitted) => {
+            let _ = spanhold::report::fitted_text(&fitted);
+            let fragment = spanhold::report::fitted_yaml(&fitted);
+            assert!(!fragment.contains("NaN") && !fragment.contains("inf"), "{fragment}");
+        }
+        Err(told) => assert!(!told.what.is_empty()),
+    }
+}
+
+/// A stored plan, rechecked against a job it may have nothing to do with.
+pub fn plan(bytes: &[u8]) {
+    let Ok(plan) = serde_json::from_slice::<Plan>(bytes) else { return };
+    if let Ok(job) = read_job_text("template.yaml", spanhold::input::TEMPLATE, NOWHERE.as_ref()) {
+        let verified = spanhold::proof::prove(&plan, &job);
+        let _ = spanhold::proof::described(&plan, &job, &verified);
+    }
+    printed(&plan);
+}
+
+fn drafted(name: &str, bytes: &[u8]) {
+    let options = Options {
+        units: None,
+        scale: None,
+        gap_mm: 0.05,
+        flip: bytes.len() % 2 == 1,
+        sheet: None,
+        stock_mm: None,
+        machine: None,
+        material: None,
+    };
+    if let Some(draft) = read(spanhold::draft::draft(name.as_ref(), bytes, NOWHERE.as_ref(), &options)) {
+        assert!(read_job_text("draft.yaml", &draft.text, NOWHERE.as_ref()).is_ok());
+    }
+}
+
+/// A drawing.
+pub fn drawing(bytes: &[u8]) {
+    drafted("wild.dxf", bytes);
+}
+
+/// A table: a workbook where it begins as one, else CSV.
+pub fn table(bytes: &[u8]) {
+    drafted(if bytes.starts_with(b"PK") { "wild.xlsx" } else { "wild.csv" }, bytes);
+}
+
+/// A path in the first line and a body behind it, as the page's interface gets them: any answer but that of a defect.
+#[cfg(feature = "page")]
+pub fn page(bytes: &[u8]) {
+    use axum::body::{Body, to_bytes};
+    use axum::http::{Request, header};
+    use tower_service::Service;
+
+    let Some(end) = bytes.iter().position(|b| *b == b'\n') else { return };
+    let (path, body) = (&bytes[..end], &bytes[end + 1..]);
+    // Work that would take long is not asked for.
+    let most = if path == b"/changes" { FEW_STATIONS } else { MOST_STATIONS };
+    if texts_of(body).is_some_and(|job| stations(&job) > most) {
+        return;
+    }
+    let request = Request::post(path).header(header::HOST, "127.0.0.1:8417");
+    let request = request.header(header::CONTENT_TYPE, "application/json").body(Body::from(body.to_vec()));
+    let Ok(request) = request else { return };
+    let start = spanhold::page::Start { job: Named { name: "job.yaml".into(), text: String::new() }, machine: None };
+    let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap();
+    runtime.block_on(async {
+        let answer = spanhold::page::router(start, 8417).call(request).await.unwrap();
+        let status = answer.status().as_u16();
+        let body = to_bytes(answer.into_body(), usize::MAX).await.unwrap();
+        assert!(status < 500, "{status} {}", String::from_utf8_lossy(&body));
+        if status >= 400 {
+            let problem: serde_json::Value = serde_json::from_slice(&body).unwrap();
+            assert!(problem["what"].as_str().is_some_and(|what| !what.is_empty()), "refused without a word");
+        }
+    });
+}
+
+/// The job of a body, where it has one that can be read.
+#[cfg(feature = "page")]
+fn texts_of(body: &[u8]) -> Option<Job> {
+    let body: serde_json::Value = serde_json::from_slice(body).ok()?;
+    let texts = body.get("texts").unwrap_or(&body);
+    let named = |text: &serde_json::Value| {
+        Some(Named { name: text.get("name")?.as_str()?.into(), text: text.get("text")?.as_str()?.into() })
+    };
+    read_texts(&named(texts.get("job")?)?, texts.get("machine").and_then(named).as_ref()).ok()
+}
