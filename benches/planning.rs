@@ -182,7 +182,11 @@ fn place(bencher: Bencher) {
 #[divan::bench(args = GUIDED, sample_count = 5)]
 fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     let job = job(name);
-    let rig = rig(&job);
+    let plan = planner::plan(&job, Advice::None, &[]).expect("no defect");
+    let counter = job.machine.counter_spindle.as_ref().expect("the demo machine has one");
+    // Where no stage has a grip, no collet is named.
+    let chosen = counter.collets.iter().find(|c| plan.collet.as_ref().is_none_or(|name| *name == c.name));
+    let rig = Rig::new(&job, chosen);
     let segments = rig.segments().expect("it can be cut");
     let tasks = rig.tasks();
     let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
