@@ -94,3 +94,18 @@ pub fn cut(resistance: &Resistance, edge: &Edge, ap_mm: f64, feed_mm: f64) -> Cu
 pub fn feed_for_roughness_mm(nose_radius_mm: f64, ra_um: f64) -> f64 {
     (8.0 * nose_radius_mm * 4.0 * ra_um / 1000.0).sqrt()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn where_nothing_is_cut_there_is_no_force() {
+        let steel = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.25, in_plane_share: 0.5 };
+        let edge = Edge { nose_radius_mm: 0.4, approach_rad: 90f64.to_radians() };
+        for (ap_mm, feed_mm) in [(0.0, 0.1), (0.1, 0.0), (0.0, 0.0), (-0.1, 0.1), (0.1, -0.1)] {
+            assert_eq!(cut(&steel, &edge, ap_mm, feed_mm), Cut::default(), "{ap_mm} {feed_mm}");
+        }
+        assert!(cut(&steel, &edge, 0.1, 0.1).main_n > 0.0);
+    }
+}
