@@ -72,10 +72,17 @@ fn the_text_says_what_stops_it_and_where() {
         (rod("name: rod}", "name: rod, interrupt: never}"), "rod must not be interrupted"),
         (rod("bore_depth: 400", "bore_depth: 10"), "lies deeper than the counter-spindle's bore of 10 mm"),
         (rod("bore: 18", "bore: 11.5"), "the shaft has no room in the counter-spindle's bore"),
-        (rod("nearest: 6", "nearest: 105").replace("stiffness_min: 0.1", "stiffness_min: 0.7"), "at the earliest"),
+        (
+            rod(
+                "    - {length: 194, diameter: 11, tolerance: h11, name: rod}",
+                "    - {length: 164, diameter: 11, tolerance: h11, grip: false, name: rod}\n    \
+                 - {length: 30, diameter: 11, tolerance: h11, name: tail}",
+            ),
+            "collet 11 can take hold on tail at the earliest, and for that 187.0 mm must be turned",
+        ),
         (rod("clamp_force: 5000}", "clamp_force: 50}"), "torque of part-off or of work on the rear end"),
         (rod("{diameter: 12}", "{diameter: 17}"), "does not pass the guide bush, which takes 16 mm"),
-        (rod("sag: 0.5", "sag: 0.0001"), "mm where at most 0.00010 mm is allowed"),
+        (rod("stiffness_min: 0.1", "stiffness_min: 50"), "where at least 50.0 N/µm is needed"),
     ];
     for (job, says) in cases {
         let told = stopped(&job);
