@@ -89,7 +89,7 @@ fn the_text_says_what_stops_it_and_where() {
         assert!(told.text.contains(says), "{says}\n{}", told.text);
     }
     let front = rod("clamp_force: 9000", "clamp_force: 300")
-        .replace("stock:", "  features: [{axial_hole: 5, depth: 8, end: front}]\nstock:");
+        .replace("\nstock:", "\n  features: [{axial_hole: 5, depth: 8, end: front}]\nstock:");
     let told = stopped(&front);
     assert!(told.blocked_by == "push" && told.text.contains("hole Ø5, 8 deep, front"), "{told:?}");
 }
