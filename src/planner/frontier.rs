@@ -221,6 +221,12 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
     let stroke = machine.headstock.stroke_mm;
     let gripped = nose.is_some();
     let mut last = if gripped { from } else { 0 };
+    // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
+    let begins =
+        || looker.outlook(grip, from, Side::Start).sure || looker.exact(grip, from, Side::Start, last).is_some();
+    if gripped && !begins() {
+        return None;
+    }
     for k in from..grid.last() {
         if k > from && grid.stations[k].wished {
             let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
@@ -254,10 +260,6 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
         for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
             if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
                 continue;
-            }
-            // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
-            if station == from && gripped {
-                return None;
             }
             let (by, text) = broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped));
             return Some(End { station: k, by, text });
