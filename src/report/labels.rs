@@ -162,20 +162,21 @@ pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>
     intervals.iter().map(lane).collect()
 }
 
-/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right; the way that drops
-/// fewer wins.
+/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right, near the drawing and
+/// farther out; the way that drops fewest wins, and of those the one with the fewest rows.
 fn place(wanted: &[Wanted], rows: usize, left: f64, right: f64) -> Labels {
     let mut by_place: Vec<&Wanted> = wanted.iter().filter(|w| !w.text.is_empty()).collect();
     by_place.sort_by(|a, b| a.anchor.total_cmp(&b.anchor));
     let mut by_weight = by_place.clone();
     by_weight.sort_by(|a, b| b.weight.total_cmp(&a.weight));
-    let heavy_first = place_in_order(&by_weight, rows, left, right);
-    let left_first = place_in_order(&by_place, rows, left, right);
-    if left_first.dropped < heavy_first.dropped { left_first } else { heavy_first }
+    let ways = [(&by_weight, false), (&by_place, false), (&by_weight, true), (&by_place, true)];
+    let found = ways.map(|(order, outward)| place_in_order(order, rows, outward, left, right));
+    found.into_iter().min_by_key(|labels| (labels.dropped, labels.rows())).unwrap_or_default()
 }
 
-/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts.
-fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labels {
+/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts. `outward`: one
+/// that stands over the places of others goes farther out, and leaves the nearer rows to them.
+fn place_in_order(order: &[&Wanted], rows: usize, outward: bool, left: f64, right: f64) -> Labels {
     let mut placed: Vec<Placed> = Vec::new();
     for w in order {
         let width = shapes::text_width(&w.text, SMALL);
@@ -190,9 +191,10 @@ fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labe
             })
         });
         let fits = |c: &Placed| c.left >= left && c.right() <= right && placed.iter().all(|p| !clash(c, p));
-        // A label farther out leaves the nearer rows to those it stands over.
-        let in_the_way =
-            |c: &Placed| order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count() * (rows - c.row);
+        let in_the_way = |c: &Placed| {
+            let others = order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count();
+            others * if outward { rows - c.row } else { 1 }
+        };
         let best = candidates.filter(fits).min_by_key(in_the_way);
         placed.extend(best);
     }
