@@ -328,7 +328,8 @@ fn every_guard_stands_in_the_table_of_guards() {
     for row in page.lines().filter(|l| l.starts_with("| `") && l.matches('|').count() == 5) {
         let cells: Vec<&str> = row.split('|').map(|c| c.trim().trim_matches('`')).collect();
         let file = source_root().join(cells[1]);
-        if cells[1].ends_with(".rs") && file.is_file() {
+        // Other tables count things of a file.
+        if cells[1].ends_with(".rs") && file.is_file() && cells[2].starts_with(|c: char| c.is_ascii_uppercase()) {
             let text = std::fs::read_to_string(file).expect("readable");
             assert!(guards(&text).iter().any(|(name, _)| name == cells[2]), "{} has no {}", cells[1], cells[2]);
         }
