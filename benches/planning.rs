@@ -13,15 +13,35 @@ use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::best_way;
 use spanhold::planner::settle::Ground;
 use spanhold::planner::stations::{Grid, moments};
-use spanhold::process::span::{Front, Rear};
+use spanhold::process::span::{Front, Inside, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::{answer, input, planner, proof, spread};
 use std::fmt::Write;
+use std::rc::Rc;
 
-const JOBS: [&str; 6] =
-    ["bobbin-spindle", "collared-rod", "drive-hub", "feed-roller-shaft", "probe-needle", "scanner-rail"];
+const JOBS: [&str; 8] = [
+    "bobbin-spindle",
+    "collared-rod",
+    "drive-hub",
+    "feed-roller-shaft",
+    "metering-spindle",
+    "platen-shaft",
+    "probe-needle",
+    "scanner-rail",
+];
 /// The jobs with a plan to prove.
-const FEASIBLE: [&str; 5] = ["bobbin-spindle", "drive-hub", "feed-roller-shaft", "probe-needle", "scanner-rail"];
+const FEASIBLE: [&str; 7] = [
+    "bobbin-spindle",
+    "drive-hub",
+    "feed-roller-shaft",
+    "metering-spindle",
+    "platen-shaft",
+    "probe-needle",
+    "scanner-rail",
+];
+
+/// Those planned next to a bush.
+const GUIDED: [&str; 4] = ["bobbin-spindle", "feed-roller-shaft", "probe-needle", "scanner-rail"];
 
 fn main() {
     divan::main();
@@ -89,9 +109,9 @@ fn state_receptance(bencher: Bencher) {
     bencher.bench(|| rig.least_real_at_tool(black_box(&STATE)).expect("held"));
 }
 
-/// The answers that do not depend on speed, in two halves, for three places of the headstock: what the planner does.
+/// The answers that do not depend on speed, in parts, for three places of the headstock: what the planner does.
 #[divan::bench]
-fn state_in_two_halves_for_three_headstocks(bencher: Bencher) {
+fn state_in_parts_for_three_headstocks(bencher: Bencher) {
     let job = roller();
     let rig = rig(&job);
     let rears: Vec<Rear> = [100.0, 200.0, 300.0].iter().filter_map(|h| Rear::new(&rig, *h)).collect();
@@ -155,6 +175,60 @@ fn place(bencher: Bencher) {
     let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
     bencher
         .bench_local(|| placing::place(&ground, &lands(&rig), draft.clone(), 4.0, f64::INFINITY).expect("no defect"));
+}
+
+/// What a plan cannot do without: every state that the sequences of its collets look at, once, and every state that settling looks at,
+/// once. Compare with `plan`.
+#[divan::bench(args = GUIDED, sample_count = 5)]
+fn states_of_a_plan_once(bencher: Bencher, name: &str) {
+    let job = job(name);
+    let plan = planner::plan(&job, Advice::None, &[]).expect("no defect");
+    let counter = job.machine.counter_spindle.as_ref().expect("the demo machine has one");
+    let rigs: Vec<Rig> = counter.collets.iter().map(|c| Rig::new(&job, Some(c))).collect();
+    let mut cells: Vec<(usize, Counter, f64)> = Vec::new();
+    let mut settled: Vec<State> = Vec::new();
+    for (index, rig) in rigs.iter().enumerate() {
+        let (segments, tasks) = (rig.segments().expect("it can be cut"), rig.tasks());
+        let moments = moments(rig, job.machine.cross_tool_reach_mm[0]);
+        let grid = Grid::new(rig, &segments, &moments, &[]);
+        let looker = Looker::new(rig, &segments, &grid, &tasks);
+        let runs = Runs::new(&looker);
+        let builder = Builder::new(&runs, Weights::default());
+        let chosen = plan.collet.as_ref() == rig.collet.map(|c| &c.name) || plan.collet.is_none();
+        let bounds = [1.001, 1.02, 1.1, 1.5, f64::INFINITY];
+        let nets =
+            bounds.iter().filter(|_| chosen && settled.is_empty()).map(|b| builder.within(builder.least_s() * b));
+        if let Some(net) = nets.into_iter().find(|net| net.goal.is_some()) {
+            let way = best_way(&net, 0.001 * builder.least_s()).expect("no defect").expect("there is a way");
+            let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &moments };
+            settled = ground.settle(&Draft::of(&way, &looker), 1.0).looks.iter().map(|l| l.state).collect();
+        }
+        let cell =
+            |(grip, station): (usize, usize)| (index, Counter::of(looker.noses.get(grip).copied()), grid.at(station));
+        cells.extend(looker.looked_at().into_iter().map(cell));
+    }
+    let headstock = &job.machine.headstock;
+    let ends = [headstock.nearest_mm, headstock.farthest_mm()];
+    bencher.bench_local(|| {
+        let rears: Vec<Rear> = ends.iter().filter_map(|h| Rear::new(&rigs[0], *h)).collect();
+        let rears: Vec<&Rear> = rears.iter().collect();
+        let mut inside: Option<(usize, Counter, Option<Rc<Inside>>)> = None;
+        let mut passed = 0;
+        for (index, counter, turned_mm) in &cells {
+            let rig = &rigs[*index];
+            // Cells come grip by grip.
+            if inside.as_ref().is_none_or(|(i, c, _)| i != index || c != counter) {
+                inside = Some((*index, *counter, Inside::new(rig, *counter)));
+            }
+            let within = inside.as_ref().and_then(|(_, _, i)| i.clone());
+            let front = Front::with(rig, *turned_mm, *counter, within);
+            passed += front.still(&rears).len() + front.swings_above(200.0, &rears).len();
+        }
+        for state in &settled {
+            passed += usize::from(rigs[0].posed(state).is_ok_and(|p| p.swings_above(2000.0)));
+        }
+        passed
+    });
 }
 
 /// Planned and proven, as the command does it.

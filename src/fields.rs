@@ -10,6 +10,9 @@ mod wishes;
 mod words;
 mod work;
 
+use schemars::JsonSchema;
+use serde::Serialize;
+
 use crate::diag::Diag;
 
 pub use scatter::*;
@@ -18,7 +21,7 @@ pub use words::nearest;
 pub use work::*;
 
 /// One quantity of a job or machine file.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Field {
     /// Path of the key in the file, `limits.whip`; a list's items have no number, `shaft.sections.length`.
     pub path: &'static str,
@@ -309,8 +312,14 @@ pub const PART_OFF_TIME_S: Field = optional("machine.part_off.time_s", "time of 
 /// Bar end.
 pub const BAR_END: Field = optional("machine.bar_end", "bar end that no gripping reaches", "mm", 0.0, 1000.0, 20.0);
 /// Facing.
-pub const FACING: Field =
-    optional("machine.facing", "length faced off at the front of every part", "mm", 0.0, 20.0, 0.5);
+pub const FACING: Field = optional(
+    "machine.facing",
+    "length faced off at the front of every part, where the job faces no more",
+    "mm",
+    0.0,
+    20.0,
+    0.5,
+);
 
 /// Cutting speed.
 pub const VC: Field = required("cutting.vc", "cutting speed", "m/min", 1.0, 2000.0);

@@ -10,6 +10,26 @@ use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
 thread_local! {
     /// What the work of this thread listens to.
     static LISTENS_TO: RefCell<Option<Halt>> = const { RefCell::new(None) };
+    /// Who is told what the work of this thread is at.
+    static TELLS: RefCell<Option<Told>> = const { RefCell::new(None) };
+}
+
+/// Who is told what long work is at.
+type Told = Arc<dyn Fn(String) + Send + Sync>;
+
+/// Does something that tells by [`tell`] what it is at.
+pub fn telling<T>(told: impl Fn(String) + Send + Sync + 'static, work: impl FnOnce() -> T) -> T {
+    let before = TELLS.replace(Some(Arc::new(told)));
+    let done = work();
+    TELLS.replace(before);
+    done
+}
+
+/// Says what long work is at, to whoever wants to know.
+pub fn tell(what: impl FnOnce() -> String) {
+    if let Some(told) = TELLS.with_borrow(Clone::clone) {
+        told(what());
+    }
 }
 
 /// Asks work that takes long to stop. Clones ask the same work.
@@ -60,9 +80,11 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     let next = AtomicUsize::new(0);
     let workers = cores.clamp(1, list.len().max(1));
     let halt = LISTENS_TO.with_borrow(Clone::clone);
+    let told = TELLS.with_borrow(Clone::clone);
     let ended: Vec<_> = std::thread::scope(|scope| {
         let work_through = || {
             LISTENS_TO.replace(halt.clone());
+            TELLS.replace(told.clone());
             loop {
                 let index = next.fetch_add(1, Ordering::Relaxed);
                 let Some(item) = list.get(index) else { break };

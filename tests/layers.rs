@@ -296,7 +296,8 @@ fn guards(source: &str) -> Vec<(String, String)> {
     let constants = code.lines().filter_map(|l| {
         let (name, rest) = l.trim().trim_start_matches("pub ").strip_prefix("const ")?.split_once(": ")?;
         let (kind, value) = rest.split_once(" = ")?;
-        let number = matches!(kind, "f64" | "usize") || kind.starts_with("[usize") || kind.starts_with("[f64");
+        let number =
+            matches!(kind, "f64" | "usize" | "u64" | "u32") || kind.starts_with("[usize") || kind.starts_with("[f64");
         number.then(|| (name.to_string(), value.trim_end_matches(';').trim_matches(['[', ']']).to_string()))
     });
     constants.collect()

@@ -342,7 +342,7 @@ fn every_check_has_a_curve_or_a_mark_and_its_name_in_the_key() {
     assert!(dashes.windows(2).all(|w| w[0] != w[1]) && dashes[0] != dashes[2], "told apart without colour: {dashes:?}");
     let key = by_class(&doc, "key").expect("a key");
     let said: Vec<&str> = key.descendants().filter_map(|n| n.text()).map(str::trim).collect();
-    for words in ["limit", "bore", "chatter", "whip", "stiffness", "critical speed", "sag", "cut", "torque"] {
+    for words in ["limit", "bore", "chatter, at most", "whip", "stiffness", "critical speed", "sag", "cut", "torque"] {
         assert!(said.contains(&words), "{words}: {said:?}");
     }
     assert!(by_class(&doc, "speed").is_some_and(|s| s.descendants().any(|n| n.text().map(str::trim) == Some("2476"))));

@@ -117,6 +117,38 @@ fn a_finer_step_pushes_less_and_takes_longer() {
     assert!(fine.0 <= coarse.0 && fine.1 > 1.5 * coarse.1, "{coarse:?} {fine:?}");
 }
 
+/// By hand, C45: a cutter of 8 mm at 25 m/min turns at 994.7 rev/min, its two teeth take 0.0754 mm each at 150 mm/min, on the
+/// mean 0.0480 mm; kc = 2220 × 0.0480^-0.14 = 3396; 3396 × (8 × 4) × 150 / 25000 = 652 N.
+#[test]
+fn a_cutter_that_mills_a_keyseat_bends_the_bar_like_a_drill() {
+    let features = "    - {keyseat: [8, 4], from: 72, to: 88}";
+    let plan = feasible(Stub { features, ..STUB }.plan());
+    let keyseat = plan.features.iter().find(|f| f.feature == "keyseat").expect("it is done");
+    let force_n = keyseat.thrust_n.expect("milling takes force");
+    assert!((force_n - 652.0).abs() < 1.0, "{force_n}");
+    let drill = plan.stages.iter().flat_map(|s| &s.checks).find(|c| c.check == "drill" && c.at_mm == 88.0);
+    let bent_mm = drill.expect("the keyseat bends more than the small hole does").demand;
+    // The hole of the stub is drilled with next to nothing, so that the keyseat decides.
+    let text = Stub { features, ..STUB }.text().replace("cross_hole: 3, at: 40", "cross_hole: 3, at: 40, thrust: 10");
+    let at = |mm: f64| plan_of_limit(&text, mm);
+    assert_eq!(at(1.01 * bent_mm).verdict, Verdict::Feasible);
+    let told = at(0.8 * bent_mm).shortfall.expect("too much");
+    assert!(told.blocked_by == "drill" && told.text.contains("under the tool for keyseat 8 × 4"), "{told:?}");
+}
+
+fn plan_of_limit(text: &str, drill_mm: f64) -> Plan {
+    plan(&text.replace("limits: {", &format!("limits: {{drill: {drill_mm:.6}, ")))
+}
+
+/// Features on the rear end are done in the order of the job: a face is faced before it is centred.
+#[test]
+fn the_rear_end_is_worked_on_in_the_order_of_the_job() {
+    let features = "    - {facing: 0.3, end: back}\n    - {centre_hole: A2, end: back}";
+    let plan = feasible(Stub { features, ..STUB }.plan());
+    let works: Vec<&str> = plan.features.iter().filter(|f| f.stage.is_none()).map(|f| f.text.as_str()).collect();
+    assert_eq!(works, ["face 0.3 off", "centre hole A2"]);
+}
+
 const MANY: &str = "    - {centre_hole: A2, end: front}
     - {tapped_hole: M5, depth: 8, end: front}
     - {hex_socket: 3, depth: 4, end: back}

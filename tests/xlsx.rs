@@ -31,7 +31,7 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let grip = stage.grip.as_ref().map_or(Data::Empty, |g| Data::Float(g.from_mm));
         assert_eq!(row[column(&stages, "grip from (mm)")], grip);
         let check = stage.governing().expect("a check");
-        assert_eq!(row[column(&stages, "governing check")], Data::String(check.check.clone()));
+        assert_eq!(row[column(&stages, "governing check")], Data::String(spanhold::report::words::key(&check.check)));
         assert_eq!(row[column(&stages, "share of its limit (%)")], Data::Float(check.utilisation));
     }
     let segments = book.worksheet_range("segments").expect("a sheet");
@@ -45,6 +45,7 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         row.unwrap_or_else(|| panic!("no {what}"))[1].clone()
     };
     assert_eq!(value("time a part"), Data::Float(plan.time_s.total));
+    assert_eq!(value("from part to part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
     assert_eq!(value("cost a part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
     assert_eq!(value("pieces a bar"), Data::Float(plan.quote.pieces_per_bar as f64));
 }

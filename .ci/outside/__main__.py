@@ -101,6 +101,7 @@ TOLD = {
     "stiffness": SAME_PLACE, "sag": SAME_PLACE, "bore": NEAR, "whirl": NEAR, "whip": NEAR, "drill": NEAR, "torque": EXACT,
     "total time": EXACT, "`at`, critical speed": NEAR, "`at`, stiffness": SAME_PLACE, "`at`, sag": SAME_PLACE,
     "`at`, passive force": EXACT, "`at`, main force": EXACT, "`at`, deflection": SAME_PLACE,
+    "force of driven work": EXACT,
 }
 
 

@@ -79,3 +79,30 @@ def pull_back_change(job, p, diameter, newtons):
     far, land = max(bush["gap"], p), bush["land"]
     near = overhang(job, bush["gap"], land, diameter)
     return 2 * newtons * (overhang(job, far, land - (far - bush["gap"]), diameter) - near)
+
+
+def driven_work(job):
+    """Work of driven tools across the shaft that bends it: name, place along the shaft, force."""
+    metal = job["material"]
+    kc = lambda chip: metal["kc11"] * chip ** -metal["mc"]
+
+    def mill(width, area, teeth, feed=150.0, vc=25_000.0):
+        # Half a turn in cut: the chip is a sine from nothing to the feed of a tooth, its mean 2/pi of that.
+        per_tooth = feed / (teeth * vc / (math.pi * width))
+        removed = area * feed
+        return kc(per_tooth * 2 / math.pi) * removed / vc
+
+    for f in job["features"]:
+        if f.get("cross_hole"):
+            d = f["cross_hole"]
+            yield "cross_hole", f["at"], f.get("thrust", 0.55 * kc(0.43 * 0.02 * d) * 0.02 * d * d / 2)
+        elif f.get("keyseat"):
+            width, depth = f["keyseat"]
+            yield "keyseat", f["to"], mill(width, width * depth, 2)
+    for s in job["sections"]:
+        if s["flats"] and s["turned"] > s["beam"][0] + SAME:
+            # Circle less triangle: what lies outside the chord.
+            radius, height = s["turned"] / 2, s["beam"][0] / 2
+            half = math.sqrt(radius**2 - height**2)
+            angle = 2 * math.atan2(half, height)
+            yield "flats", s["to"], mill(2 * half, radius**2 * (angle - math.sin(angle)) / 2, 4)

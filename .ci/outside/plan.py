@@ -3,7 +3,7 @@
 import math
 
 import numpy as np
-from cutting import PLUNGE, finish_feed, force, pull_back_change, net_radial, top_rpm, travels
+from cutting import PLUNGE, driven_work, finish_feed, force, pull_back_change, net_radial, top_rpm, travels
 from job import SAME, section_at
 from state import State, share
 
@@ -189,22 +189,18 @@ class Recheck:
             self.complain(f"chatter at {t}: told as {said['utilisation']:.5f}, its bound is {bound:.5f}")
 
     def drills(self, stage, told, found, near_told):
+        works = list(driven_work(self.job))
         for f in self.plan["features"]:
-            if f["feature"] != "cross_hole" or f["stage"] != stage["number"]:
+            if f["stage"] != stage["number"]:
                 continue
-            given = next(g for g in self.job["features"]
-                         if g.get("cross_hole") and abs(g["at"] - f["at_mm"]) < SAME)
-            t, d = f["turned_mm"], given["cross_hole"]
-            metal = self.job["material"]
-            kc = metal["kc11"] * (0.43 * 0.02 * d) ** -metal["mc"]
-            thrust = given.get("thrust", 0.55 * kc * 0.02 * d * d / 2)
-            t_beam = min(t, self.end)
-            for head in self.heads(t, stage["from_mm"], stage["to_mm"]) if t <= self.end else []:
-                nose = stage["grip"] and stage["grip"]["nose_mm"]
-                state = State(self.job, t_beam, self.collet, nose, head).at_too(given["at"])
-                beam = state.beam
-                moved = thrust * beam.flexibility(beam.node(given["at"]))[0]
-                note(found, near_told, told, "drill", t, moved, self.job["limits"]["drill"])
+            for at, thrust in [(at, n) for kind, at, n in works if kind == f["feature"] and abs(at - f["at_mm"]) < SAME]:
+                self.same(f"force of driven work at {at}", thrust, f["thrust_n"])
+                t = f["turned_mm"]
+                for head in self.heads(t, stage["from_mm"], stage["to_mm"]) if t <= self.end else []:
+                    nose = stage["grip"] and stage["grip"]["nose_mm"]
+                    state = State(self.job, min(t, self.end), self.collet, nose, head).at_too(at)
+                    moved = thrust * state.beam.flexibility(state.beam.node(at))[0]
+                    note(found, near_told, told, "drill", t, moved, self.job["limits"]["drill"])
 
     def compare(self, stage, told, found, near_told):
         number = stage["number"]

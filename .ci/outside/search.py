@@ -7,7 +7,7 @@ and on the same grid. Every state of a way found is looked at again, closely, be
 import math
 
 import numpy as np
-from cutting import PLUNGE, finish_feed, net_radial, pull_back_change, top_rpm, travels
+from cutting import PLUNGE, driven_work, finish_feed, net_radial, pull_back_change, top_rpm, travels
 from job import SAME
 from plan import PASSES, span_of
 from state import State, share
@@ -115,20 +115,17 @@ class Search:
         return self.drill(t, state)
 
     def drill(self, t, state):
-        job, metal = self.job, self.job["material"]
-        for f in job["features"]:
-            if f.get("cross_hole") and abs(f["at"] + job["reaches"][0] - t) < SAME:
-                d = f["cross_hole"]
-                kc = metal["kc11"] * (0.43 * 0.02 * d) ** -metal["mc"]
-                thrust = f.get("thrust", 0.55 * kc * 0.02 * d * d / 2)
-                beam = State(job, t, self.collet, state.nose, state.head).at_too(f["at"]).beam
-                if thrust * beam.flexibility(beam.node(f["at"]))[0] > job["limits"]["drill"] * PASSES:
+        job = self.job
+        for _, at, thrust in driven_work(job):
+            if abs(at + job["reaches"][0] - t) < SAME:
+                beam = State(job, t, self.collet, state.nose, state.head).at_too(at).beam
+                if thrust * beam.flexibility(beam.node(at))[0] > job["limits"]["drill"] * PASSES:
                     return False
         return True
 
     def between(self, a, b, step):
         marks = {*np.linspace(a, b, max(2, math.ceil((b - a) / step) + 1))}
-        marks |= {f["at"] + self.job["reaches"][0] for f in self.job["features"] if f.get("cross_hole")}
+        marks |= {at + self.job["reaches"][0] for _, at, _ in driven_work(self.job)}
         return sorted(float(m) for m in marks if a - SAME <= m <= b + SAME)
 
     def runs(self, i, nose, last, step=NEXT):
@@ -199,7 +196,7 @@ class Search:
 def contradicts(job, budget=1500):
     """A way that the verdict misses as text; "" where there is none; none where the search ends undecided."""
     machine = job["machine"]
-    if not job["bush"] or any(f.get("cross_hole") and f["at"] + job["reaches"][0] > job["length"] for f in job["features"]):
+    if not job["bush"] or any(at + job["reaches"][0] > job["length"] for _, at, _ in driven_work(job)):
         return None
     if job["stock"] > machine["bush"]["max_bar"]:
         return ""

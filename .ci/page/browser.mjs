@@ -84,6 +84,8 @@ await story('opens', demo, async ({ page, shot }) => {
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   assert.ok(!overflow, 'the page is wider than 1280');
   await page.waitForSelector('#moment-state b');
+  const said = await page.evaluate(() => import('/words.js').then(({ percent, words }) => [...[0.916, 0.9991, 1, 1.0004, 1.2].map(percent), words('whirl')]));
+  assert.deepEqual(said, ['92 %', '99.9 %', '100 %', '100.1 %', '120 %', 'critical speed'], 'a broken limit never reads as 100 %');
   await shot('first');
   for (const tab of ['Cutting & limits', 'Machine', 'Text']) {
     await page.getByRole('tab', { name: tab }).click();
@@ -96,6 +98,9 @@ await story('opens', demo, async ({ page, shot }) => {
   await page.emulateMedia({ media: 'print' });
   writeFileSync(path.join(folder, 'print.pdf'), await page.pdf({ preferCSSPageSize: true }));
   await shot('print', true);
+  assert.ok(await page.locator('#moments table').first().isVisible(), 'what is folded on the screen is open on paper');
+  assert.match(await page.locator('#title').innerText(), /feed roller shaft/);
+  assert.ok(await page.locator('#title').isVisible(), 'the job has its name on paper');
 });
 
 await story('edits', demo, async ({ page, shot, planned, field }) => {
@@ -190,6 +195,19 @@ await story('plays', demo, async ({ page, shot }) => {
   assert.match(await page.locator('#machine-view').innerHTML(), /bending ×/);
   await page.waitForTimeout(300);
   await shot('moment');
+  // No label of the machine is cut off or lies on another, wherever it stands.
+  for (let t = 0; t <= 963; t += 107) {
+    await page.locator('#moment').fill(String(t));
+    const astray = await page.evaluate(() => {
+      const view = document.querySelector('#machine-view svg').getBoundingClientRect();
+      const labels = [...document.querySelectorAll('#machine-view text')].map((e) => [e.textContent, e.getBoundingClientRect()]);
+      return labels.flatMap(([text, a], i) => [
+        ...(a.left < view.left - 1 || a.right > view.right + 1 ? [`${text} is cut off`] : []),
+        ...labels.slice(i + 1).filter(([, b]) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 3 && b.top < a.bottom - 3).map(([other]) => `${text} on ${other}`)]);
+    });
+    assert.deepEqual(astray, [], `at ${t} mm`);
+  }
+  await page.locator('#moment').fill('500');
   const box = await page.locator('#drawing-view').boundingBox();
   await page.mouse.move(box.x + box.width * 0.3, box.y + 60);
   await page.waitForFunction(() => /stage 2/.test(document.querySelector('#moment-text').value));
@@ -293,6 +311,71 @@ await story('by keyboard alone', demo, async ({ page, planned }) => {
   const unnamed = await page.evaluate(() => [...document.querySelectorAll('input:not([hidden]), select, button, textarea')]
     .filter((e) => !e.labels?.length && !e.getAttribute('aria-label') && !e.textContent.trim()).map((e) => e.outerHTML.slice(0, 80)));
   assert.deepEqual(unnamed, [], 'controls without a name');
+});
+
+await story('whole form', demo, async ({ page, shot, planned, field }) => {
+  const named = (name, text) => ({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
+  const machine = readFileSync('demo/machines/long-bed-32.yaml', 'utf8');
+  // Every number of the input has its field, given or not; but what no plan of the page asks for.
+  const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8').replace('material: C45', 'material: {name: steel, e_gpa: 210, density: 7850, kc11: 2000, mc: 0.25, vc: [80, 200]}')
+    .replace(/  features:\n/, `  back_work: [{name: deburr, time_s: 5}]
+  features:
+    - {facing: 0.5, end: front}
+    - {axial_hole: 4, depth: 10, end: back}
+    - {tapped_hole: M5, depth: 8, drill_depth: 14, end: front}
+    - {hex_socket: 4, depth: 5, end: back}
+    - {keyway: [2, 1], length: 5, end: back}
+    - {engrave: A1, height: 2, depth: 0.1, at: 200}
+`);
+  const vary = 'vary: {length: {section: 4, from: 300, to: 360, step: 30}, diameter: {section: 4, from: 16, to: 18, step: 1}}\n';
+  await planned(() => page.locator('#files').setInputFiles([named('whole.yaml', `${job}\n${vary}`), named('long-bed-32.yaml', machine)]));
+  const there = new Set();
+  for (const tab of ['Shaft', 'Cutting & limits', 'Machine']) {
+    await page.getByRole('tab', { name: tab }).click();
+    const ways = await page.evaluate(() => [...document.querySelectorAll('#form [data-way]')]
+      .map((e) => [...(e.dataset.file === 'machine' ? ['machine'] : []), ...JSON.parse(e.dataset.way).filter((s) => typeof s === 'string')].join('.')));
+    for (const way of ways) there.add(way);
+  }
+  there.add('wishes.hand_over_at.at').add('wishes.hand_over_at.nose').add('wishes.never_grip').add('wishes.hand_over_at');
+  const fields = (await page.evaluate(() => fetch('/fields').then((r) => r.json()))).map((f) => f.path);
+  assert.deepEqual(fields.filter((path) => !there.has(path) && !/^(readings|scatter)\.|^cutting\.lag$/.test(path)), [], 'numbers without a field');
+  // The order: added, quoted, taken out.
+  await planned(() => page.locator('#files').setInputFiles([named('feed.yaml', readFileSync('demo/feed-roller-shaft.yaml', 'utf8')), named('long-bed-32.yaml', machine)]));
+  await page.getByRole('tab', { name: 'Cutting & limits' }).click();
+  await planned(async () => { await field('pieces').fill('200'); await page.keyboard.press('Enter'); });
+  assert.match(await page.locator('#order').innerText(), /200/);
+  await planned(async () => { await field('set up').fill('a day'); await page.keyboard.press('Enter'); });
+  assert.equal(await field('set up').getAttribute('aria-invalid'), 'true');
+  await planned(async () => { await field('set up').fill('2'); await page.keyboard.press('Enter'); });
+  await field('pieces').scrollIntoViewIfNeeded();
+  await shot('order');
+  await planned(() => page.getByRole('button', { name: 'Take out: Order' }).click());
+  assert.equal(await page.locator('#order').count(), 0);
+  // A family: a range is proposed that can be read as it stands.
+  await planned(() => page.getByRole('button', { name: '+ vary a length' }).click());
+  assert.match(await page.locator('#tables').innerText(), /The job varies/);
+  await planned(() => page.getByRole('button', { name: '+ vary a diameter' }).click());
+  assert.equal(await page.locator('[aria-invalid="true"]').count(), 0);
+  await planned(async () => { await field('length: to').fill('1'); await page.keyboard.press('Enter'); });
+  assert.equal(await page.locator('[aria-invalid="true"]').count(), 1);
+  await page.getByRole('button', { name: '+ vary' }).first().waitFor({ state: 'detached' });
+  await field('length: to').scrollIntoViewIfNeeded();
+  await shot('family');
+  await planned(() => page.getByRole('button', { name: 'Take out: length varied' }).click());
+  await planned(() => page.getByRole('button', { name: 'Take out: diameter varied' }).click());
+  // The machine's places for tools.
+  await page.getByRole('tab', { name: 'Machine' }).click();
+  await planned(async () => { await field('turning').fill('6'); await page.keyboard.press('Enter'); });
+  assert.match(await verdict(page), /^NOT FEASIBLE/, 'a machine that lists turning places alone has none for the rest');
+  assert.match(await page.locator('.shortfall').innerText(), /by tool places/);
+  await planned(async () => { await field('stations').fill('12'); await page.keyboard.press('Enter'); });
+  await field('turning').scrollIntoViewIfNeeded();
+  await shot('tools');
+  assert.match(await page.locator('#tooling').textContent(), /turret/);
+  await planned(() => page.getByRole('button', { name: 'Take out: Places for tools' }).click());
+  assert.match(await verdict(page), /^FEASIBLE/);
+  await page.getByRole('tab', { name: 'Text' }).click();
+  assert.equal((await page.locator('#text-machine').inputValue()).trim(), machine.trim(), 'and the machine is as it was');
 });
 
 await story('speed', demo, async ({ page, planned, field }) => {

@@ -7,6 +7,7 @@ use crate::planner::assemble::result;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// What is asked.
@@ -27,8 +28,7 @@ pub struct Asked {
 }
 
 /// What is found; the keys of `at --format json`.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct At {
     pub turned_mm: f64,
@@ -60,8 +60,7 @@ pub struct At {
 }
 
 /// A point of the bent bar.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Bent {
     pub at_mm: f64,

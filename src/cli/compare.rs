@@ -8,7 +8,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::{Advice, Defect};
 use crate::report::table::{self, Head};
-use crate::report::{numbers, words};
+use crate::report::{cautions, numbers, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -47,6 +47,8 @@ struct Way {
     blocked_by: Option<String>,
     /// Why it is out, or nothing.
     reason: Option<String>,
+    #[serde(skip)]
+    length_mm: f64,
 }
 
 #[derive(Debug, Serialize)]
@@ -74,6 +76,7 @@ fn way(job: &Job, plan: &Plan) -> Way {
         farthest_mm: shortfall.map(|s| s.farthest_mm),
         blocked_by: shortfall.map(|s| s.blocked_by.clone()),
         reason: shortfall.map(|s| s.text.clone()),
+        length_mm: job.shaft.length_mm(),
     }
 }
 
@@ -95,6 +98,7 @@ fn cannot(job: &Job, reason: &str) -> Way {
         farthest_mm: None,
         blocked_by: Some("machine".into()),
         reason: Some(reason.into()),
+        length_mm: job.shaft.length_mm(),
     }
 }
 
@@ -151,76 +155,112 @@ pub fn run(args: &Args) -> Ending {
     if ways.iter().any(|w| w.verdict == Verdict::Feasible) { Ending::Done } else { Ending::NotFeasible }
 }
 
+/// The machines, each once.
+fn machines(ways: &[Way]) -> String {
+    let mut names: Vec<&str> = ways.iter().map(|w| w.machine.as_str()).collect();
+    names.sort_unstable();
+    names.dedup();
+    names.join(", ")
+}
+
+fn held_by(way: &Way) -> &'static str {
+    if way.holding == Holding::Bush.key() { "bush" } else { "collet" }
+}
+
+fn tools(way: &Way) -> &'static str {
+    if way.tools == Tools::Single.key() { "one" } else { "pair" }
+}
+
 fn text(name: &str, ways: &[Way]) -> String {
     let feasible = ways.iter().filter(|w| w.verdict == Verdict::Feasible).count();
     let verdict = match (ways.first(), feasible) {
         (Some(best), 1..) => format!(
-            "{feasible} of {} ways are feasible; best: {}, {}, {} a part on {}",
+            "{feasible} of {} ways {} feasible; best: {}, {}, {} a part on {}",
             ways.len(),
+            if feasible == 1 { "is" } else { "are" },
             words::holding(best.holding),
             words::tools(best.tools),
             numbers::seconds(best.time_s.unwrap_or(0.0)) + " s",
             best.machine,
         ),
-        _ => format!("none of {} ways is feasible", ways.len()),
+        _ => format!("none of {} ways is feasible on {}", ways.len(), machines(ways)),
     };
-    let mut text = table::wrap(&format!("{name}: "), &verdict, COLUMNS).trim_end().to_string() + "\n\n";
-    let heads = [
-        table::words("machine"),
-        table::words("held by"),
-        table::words("tools"),
-        table::words("verdict"),
-        table::number("stages"),
-        table::number("hand-overs"),
-        table::number("lines"),
-        Head { may_shrink: false, ..table::words("tightest") },
-        table::number("s a part"),
-        table::number("pieces"),
-    ];
-    let rows: Vec<Vec<String>> = ways
-        .iter()
-        .map(|w| {
-            let yes = w.verdict == Verdict::Feasible;
-            let some = |s: String| if yes { s } else { "-".into() };
+    let mut text = table::wrap(&format!("{name}: "), &verdict, COLUMNS).trim_end().to_string() + "\n";
+    // Names of machines are cut last: two may begin alike.
+    let fixed = |head: Head| Head { may_shrink: false, ..head };
+    let several = ways.iter().any(|w| Some(&w.machine) != ways.first().map(|f| &f.machine));
+    let made = |w: &&Way| w.verdict == Verdict::Feasible;
+    if feasible > 0 {
+        let heads = [
+            table::words("machine"),
+            fixed(table::words("held by")),
+            fixed(table::words("tools")),
+            table::number("stages"),
+            table::number("hand-overs"),
+            table::number("lines"),
+            fixed(table::words("tightest check")),
+            table::number("s a part"),
+            table::number("pieces"),
+        ];
+        let from = usize::from(!several);
+        // On one machine the first line names it.
+        let row = |w: &Way| {
             let used = w.margin.map(|m| numbers::utilisation(1.0 - m)).unwrap_or_default();
-            let tightest = match (&w.margin_check, w.farthest_mm) {
-                (Some(check), _) => format!("{} {used}", words::key(check)),
-                (None, Some(far)) => format!("to {} mm", numbers::mm(far)),
-                (None, None) => String::new(),
-            };
-            vec![
+            let row = vec![
                 w.machine.clone(),
-                if w.holding == "bush" { "bush" } else { "collet" }.into(),
-                w.tools.into(),
-                if yes { "feasible" } else { "not" }.into(),
-                some(w.stages.to_string()),
-                some(w.hand_overs.to_string()),
-                some(w.witness_lines.to_string()),
-                tightest,
+                held_by(w).into(),
+                tools(w).into(),
+                w.stages.to_string(),
+                w.hand_overs.to_string(),
+                w.witness_lines.to_string(),
+                w.margin_check.as_ref().map_or_else(String::new, |check| format!("{} {used}", words::key(check))),
                 w.time_s.map_or("-".into(), numbers::seconds),
-                some(w.pieces_per_bar.to_string()),
-            ]
-        })
-        .collect();
-    text += &table::render(&heads, &rows, COLUMNS);
-    let out_of: Vec<&Way> = ways.iter().filter(|w| w.reason.is_some()).collect();
-    if !out_of.is_empty() {
-        text += "\nWhy not\n";
+                w.pieces_per_bar.to_string(),
+            ];
+            row[from..].to_vec()
+        };
+        let rows: Vec<Vec<String>> = ways.iter().filter(made).map(row).collect();
+        text += &"\nCan be made (fastest first)\n";
+        text += &table::render(&heads[from..], &rows, COLUMNS);
     }
     // One tool and a pair are often out for the same reason.
-    let mut told: Vec<(String, Vec<&str>, &str)> = Vec::new();
-    for w in out_of {
-        let place = format!("{}, {}", w.machine, if w.holding == "bush" { "bush" } else { "no bush" });
-        let reason = w.reason.as_deref().unwrap_or_default();
-        match told.iter_mut().find(|(p, _, r)| *p == place && *r == reason) {
-            Some((_, tools, _)) => tools.push(w.tools),
-            None => told.push((place, vec![w.tools], reason)),
+    let mut told: Vec<(String, Vec<&Way>)> = Vec::new();
+    for w in ways.iter().filter(|w| !made(w)) {
+        let place = if several { format!("{}, {}", w.machine, held_by(w)) } else { held_by(w).to_string() };
+        match told.iter_mut().find(|(p, known)| *p == place && known[0].reason == w.reason) {
+            Some((_, known)) => known.push(w),
+            None => told.push((place, vec![w])),
         }
     }
-    for (place, tools, reason) in told {
-        text += &table::wrap("  ", &format!("{place}, {}:", tools.join(" or ")), COLUMNS);
-        text += &table::wrap("    ", reason, COLUMNS);
+    if !told.is_empty() {
+        text += "\nCannot be made (the farthest first)\n";
     }
-    text += "\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n";
+    for (place, known) in told {
+        let names: Vec<&str> = known.iter().map(|w| tools(w)).collect();
+        let reach = match known[0].farthest_mm {
+            Some(mm) if mm >= known[0].length_mm => ", turned to its full length".to_string(),
+            Some(mm) if mm > 0.0 => {
+                format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(known[0].length_mm))
+            }
+            _ => String::new(),
+        };
+        text += &table::wrap(
+            "  ",
+            &format!(
+                "{place}, {}{reach}:",
+                if names.len() > 1 {
+                    "one tool or a pair"
+                } else if names == ["one"] {
+                    "one tool"
+                } else {
+                    "pair"
+                }
+            ),
+            COLUMNS,
+        );
+        let reason = known[0].reason.as_deref().unwrap_or_default();
+        text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
+    }
+    text += &format!("\n{}\n", cautions::ESTIMATE);
     text
 }

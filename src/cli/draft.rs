@@ -63,11 +63,7 @@ pub fn run(args: &Args) -> Ending {
 
 fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
     let options = options(args).map_err(|diag| vec![diag])?;
-    if let Some(path) = args.out.as_ref().filter(|p| p.exists()) {
-        return Err(vec![
-            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one"),
-        ]);
-    }
+    args.out.as_deref().map_or(Ok(()), files::must_be_new).map_err(|diag| vec![diag])?;
     let bytes = read(&args.file).map_err(|diag| vec![diag])?;
     let base = args.out.as_deref().and_then(Path::parent).unwrap_or(Path::new(""));
     let draft = draft(&args.file, &bytes, base, &options)?;

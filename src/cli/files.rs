@@ -35,6 +35,16 @@ pub fn write_all(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)]) -> Result<(
     written
 }
 
+/// A file that must not exist yet: a slip could cost work of one's own.
+pub fn must_be_new(path: &Path) -> Result<(), Diag> {
+    if path.exists() {
+        return Err(
+            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one")
+        );
+    }
+    Ok(())
+}
+
 /// Writes one file, beside first.
 pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
     let Some(name) = path.file_name() else {

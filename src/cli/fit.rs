@@ -1,7 +1,6 @@
 //! `fit`: from measured to model.
 
 use super::{Ending, Format, files, out};
-use crate::diag::Diag;
 use crate::fit::fit;
 use crate::input;
 use crate::report;
@@ -25,10 +24,7 @@ pub struct Args {
 
 /// Runs it. Readings that do not determine what is to be fitted are wrong input.
 pub fn run(args: &Args) -> Ending {
-    if let Some(path) = args.out.as_ref().filter(|path| path.exists()) {
-        // A slip could cost a machine file.
-        let diag =
-            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one");
+    if let Err(diag) = args.out.as_deref().map_or(Ok(()), files::must_be_new) {
         return out::wrong_input(&[diag]);
     }
     let readings = match input::read_readings(&args.readings, args.machine.as_deref()) {

@@ -1,7 +1,6 @@
 //! `new`: a commented job to start from.
 
 use super::{Ending, files, out};
-use crate::diag::Diag;
 use crate::input::TEMPLATE;
 use std::path::PathBuf;
 
@@ -18,12 +17,7 @@ pub fn run(args: &Args) -> Ending {
         out::result(TEMPLATE);
         return Ending::Done;
     };
-    if path.exists() {
-        let diag =
-            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one");
-        return out::wrong_input(&[diag]);
-    }
-    match files::write_one(path, TEMPLATE) {
+    match files::must_be_new(path).and_then(|()| files::write_one(path, TEMPLATE)) {
         Ok(()) => {
             out::say(&format!("wrote {}; next: spanhold plan {}\n", path.display(), path.display()));
             Ending::Done

@@ -41,9 +41,7 @@ pub fn read(job: &std::path::Path, machine: Option<&std::path::Path>) -> Result<
 /// Reads and plans a job, with what each limit costs where that is wanted; or says why not.
 pub fn planned(job: &std::path::Path, machine: Option<&std::path::Path>, costs: bool) -> Result<(Job, Plan), Ending> {
     let job = read(job, machine)?;
-    let working = Progress::working("planning");
-    let answered = if costs { with_costs(&job) } else { answer(&job) };
-    drop(working);
+    let answered = Progress::telling("planning", || if costs { with_costs(&job) } else { answer(&job) });
     match answered {
         Ok(plan) => Ok((job, plan)),
         Err(defect) => Err(out::defect(&defect)),

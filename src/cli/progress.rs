@@ -1,6 +1,6 @@
 //! Progress on stderr while something takes long; nothing where stderr is not a terminal.
 
-use crate::spread::spread;
+use crate::spread::{self, spread};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::time::Duration;
 
@@ -22,6 +22,13 @@ impl Progress {
         }
         bar.enable_steady_tick(PATIENCE.max(TICK));
         Progress(bar)
+    }
+
+    /// Says what is going on, and what the work tells of itself.
+    pub fn telling<T>(what: &'static str, work: impl FnOnce() -> T) -> T {
+        let progress = Progress::working(what);
+        let bar = progress.0.clone();
+        spread::telling(move |told| bar.set_message(told), work)
     }
 
     /// Counts what is done of a known number.

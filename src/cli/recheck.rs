@@ -5,7 +5,7 @@ use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
 use crate::proof::{described, prove};
-use crate::report::table;
+use crate::report::{numbers, table, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -97,11 +97,15 @@ pub fn run(args: &Args) -> Ending {
                 plan.job, found.states
             )
         } else {
-            format!("NO LONGER PROVEN  {}: {} rules broken\n  {inputs}\n", plan.job, found.breaches.len())
+            format!(
+                "NO LONGER PROVEN  {}: {} broken\n  {inputs}\n",
+                plan.job,
+                numbers::count(found.breaches.len(), "rule", "rules")
+            )
         };
         for b in &found.breaches {
             let place = b.stage.map_or("plan".to_string(), |s| format!("stage {s}"));
-            text += &format!("  {place}: {}: {}\n", b.rule, b.text);
+            text += &format!("  {place}: {}: {}\n", words::key(&b.rule), b.text);
         }
         let wrapped: String = text.lines().map(wrapped).collect();
         out::result(&wrapped);

@@ -147,10 +147,11 @@ pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
         }
     }
     // Frames hold others; what is left is tried from the largest on.
+    let boxes: Vec<(Point, Point)> = parts.iter().map(|part| box_of(&edges, part)).collect();
     let mut sized: Vec<(usize, f64)> = (0..parts.len())
-        .filter(|i| !is_frame(&edges, &parts, *i))
+        .filter(|i| !is_frame(&edges, &parts[*i], &boxes, *i))
         .map(|i| {
-            let (low, high) = box_of(&edges, &parts[i]);
+            let (low, high) = boxes[i];
             (i, (high.x - low.x).max(high.y - low.y))
         })
         .collect();
@@ -248,17 +249,15 @@ fn goes_on_behind_a_gap(
 }
 
 /// Whether a part is nothing but upright and level lines around another part.
-fn is_frame(edges: &[Segment], parts: &[Vec<usize>], i: usize) -> bool {
-    let (low, high) = box_of(edges, &parts[i]);
+fn is_frame(edges: &[Segment], part: &[usize], boxes: &[(Point, Point)], i: usize) -> bool {
+    let (low, high) = boxes[i];
     let straight = |k: &usize| {
         let s = &edges[*k];
         s.mid.is_none() && ((s.a.x - s.b.x).abs() < 1e-6 || (s.a.y - s.b.y).abs() < 1e-6)
     };
-    let around = |j: usize| {
-        let (l, h) = box_of(edges, &parts[j]);
-        l.x > low.x && l.y > low.y && h.x < high.x && h.y < high.y
-    };
-    parts[i].iter().all(straight) && (0..parts.len()).any(|j| j != i && around(j))
+    let around = |(l, h): &(Point, Point)| l.x > low.x && l.y > low.y && h.x < high.x && h.y < high.y;
+    // No box lies within itself.
+    part.iter().all(straight) && boxes.iter().any(around)
 }
 
 /// Groups of edges that hang together: an end lies on another edge's end or on the edge itself.

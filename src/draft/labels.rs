@@ -134,9 +134,8 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         let text = if words.is_empty() { "<>".to_owned() } else { quoted(&words) };
         format!("DIMENSION `{text}` on layer `{}` at {}: {why}", d.layer, a.text())
     };
-    if said.unknown.is_some() {
-        let unknown = said.unknown.unwrap_or_default();
-        out.left.push(place(&format!("`{}` in it is not known", quoted(&unknown))));
+    if let Some(unknown) = &said.unknown {
+        out.left.push(place(&format!("`{}` in it is not known", quoted(unknown))));
         return;
     }
     let (along_a, along_b) = (places.axis.of(a), places.axis.of(b));
@@ -157,9 +156,6 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         if said.tolerance.is_some() {
             out.left.push(place("a tolerance of a length, which no job takes"));
         }
-        return;
-    }
-    if said.tolerance.is_none() && said.thread.is_none() && said.ra_um.is_none() {
         return;
     }
     let at = [places.s(a), places.s(b)];

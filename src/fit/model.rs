@@ -5,9 +5,9 @@ use crate::job::readings::Residual;
 use crate::job::readings::{Dial, Readings, SetUp, Support};
 use crate::mechanics::beam::{Beam, Elastic};
 use crate::mechanics::modes::lowest_mode;
-use crate::process::supports::springs;
+use crate::process::supports::{self, springs};
 use crate::process::{Counter, Guide};
-use crate::units::{hz, n_per_mm2, t_per_mm3, um};
+use crate::units::{hz, um};
 
 /// Elements over the bar in front of the bush, and behind it: the first frequency within 0.1 %.
 const ELEMENTS: [usize; 2] = [40, 16];
@@ -38,13 +38,7 @@ pub(super) fn has(machine: &Machine, support: Support) -> bool {
 
 impl<'a> Model<'a> {
     pub(super) fn new(readings: &'a Readings) -> Model<'a> {
-        let m = &readings.material;
-        let elastic = Elastic {
-            e_n_per_mm2: n_per_mm2(m.e_gpa),
-            poisson: m.poisson,
-            density_t_per_mm3: t_per_mm3(m.density_kg_per_m3),
-        };
-        Model { readings, elastic }
+        Model { readings, elastic: supports::elastic(&readings.material) }
     }
 
     /// The machine with stiffnesses `exp(p)`, N/µm.

@@ -3,21 +3,49 @@
 //!
 //! Every edit reads the new text again and is refused where that does not hold what was meant.
 
+use schemars::JsonSchema;
+use serde::Deserialize;
+
 use super::tree::{Entry, Kind, Step, tree};
 use crate::diag::Diag;
 
 /// One edit of a text.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case", tag = "edit", deny_unknown_fields)]
 pub enum Edit {
     /// The value at the end of the way becomes what is written here; maps on the way are made where they are missing.
     /// An empty text drops the key.
-    Set(Vec<Step>, String),
-    /// An item is put into a list in front of an index, as written.
-    Insert(Vec<Step>, usize, String),
+    Set {
+        /// The way to the value.
+        way: Vec<Step>,
+        /// What is written.
+        value: String,
+    },
+    /// An item is put into a list.
+    Insert {
+        /// The way to the list.
+        way: Vec<Step>,
+        /// In front of this item.
+        index: usize,
+        /// The item, as written.
+        item: String,
+    },
     /// An item of a list is taken out.
-    Remove(Vec<Step>, usize),
+    Remove {
+        /// The way to the list.
+        way: Vec<Step>,
+        /// The item.
+        index: usize,
+    },
     /// An item of a list changes places with another.
-    Swap(Vec<Step>, usize, usize),
+    Swap {
+        /// The way to the list.
+        way: Vec<Step>,
+        /// One.
+        index: usize,
+        /// The other.
+        with: usize,
+    },
 }
 
 /// The text with an edit.
@@ -27,20 +55,20 @@ pub enum Edit {
 pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
     let root = tree(name, text)?;
     let new = match edit {
-        Edit::Set(way, value) if value.trim().is_empty() => drop_key(text, &root, way),
-        Edit::Set(way, value) => set(text, &root, way, value),
-        Edit::Insert(way, index, item) => insert(text, &root, way, *index, item),
-        Edit::Remove(way, index) => remove(text, &root, way, *index),
-        Edit::Swap(way, a, b) => swap(text, &root, way, *a, *b),
+        Edit::Set { way, value } if value.trim().is_empty() => drop_key(text, &root, way),
+        Edit::Set { way, value } => set(text, &root, way, value),
+        Edit::Insert { way, index, item } => insert(text, &root, way, *index, item),
+        Edit::Remove { way, index } => remove(text, &root, way, *index),
+        Edit::Swap { way, index, with } => swap(text, &root, way, *index, *with),
     };
     let new = new.ok_or_else(|| Diag::new("this place cannot be edited here").help("edit the text itself"))?;
     let after = tree(name, &new).map_err(|_| refused())?;
     let kept = match edit {
-        Edit::Set(way, value) if value.trim().is_empty() => after.at(way).is_none(),
-        Edit::Set(way, value) => after.at(way).is_some_and(|e| e.text == meant(value)),
-        Edit::Insert(way, ..) => count(&after, way) == count(&root, way) + 1,
-        Edit::Remove(way, _) => count(&after, way) + 1 == count(&root, way),
-        Edit::Swap(way, ..) => count(&after, way) == count(&root, way),
+        Edit::Set { way, value } if value.trim().is_empty() => after.at(way).is_none(),
+        Edit::Set { way, value } => after.at(way).is_some_and(|e| e.text == meant(value)),
+        Edit::Insert { way, .. } => count(&after, way) == count(&root, way) + 1,
+        Edit::Remove { way, .. } => count(&after, way) + 1 == count(&root, way),
+        Edit::Swap { way, .. } => count(&after, way) == count(&root, way),
     };
     if kept { Ok(new) } else { Err(refused()) }
 }
@@ -237,7 +265,8 @@ limits:
     }
 
     fn set(path: &str, value: &str) -> String {
-        edited("job", TEXT, &Edit::Set(way(path), value.into())).unwrap_or_else(|d| panic!("{path}: {d}"))
+        edited("job", TEXT, &Edit::Set { way: way(path), value: value.into() })
+            .unwrap_or_else(|d| panic!("{path}: {d}"))
     }
 
     #[test]
@@ -275,36 +304,37 @@ limits:
         let front = "    - {length: 20, diameter: 12, name: front}   # the journal\n";
         let item = "{length: 1, diameter: 9}";
         let put = |at: &str| TEXT.replace(at, &format!("    - {item}\n{at}"));
-        assert_eq!(edit(Edit::Insert(list.clone(), 0, item.into())), put(front));
-        assert_eq!(edit(Edit::Insert(list.clone(), 1, item.into())), put("    - length: 30"));
+        assert_eq!(edit(Edit::Insert { way: list.clone(), index: 0, item: item.into() }), put(front));
+        assert_eq!(edit(Edit::Insert { way: list.clone(), index: 1, item: item.into() }), put("    - length: 30"));
         assert_eq!(
-            edit(Edit::Insert(list.clone(), 3, item.into())),
+            edit(Edit::Insert { way: list.clone(), index: 3, item: item.into() }),
             TEXT.replace("stock:", &format!("    - {item}\nstock:"))
         );
-        assert_eq!(edit(Edit::Remove(list.clone(), 0)), TEXT.replace(front, ""));
+        assert_eq!(edit(Edit::Remove { way: list.clone(), index: 0 }), TEXT.replace(front, ""));
         assert_eq!(
-            edit(Edit::Remove(list.clone(), 1)),
+            edit(Edit::Remove { way: list.clone(), index: 1 }),
             TEXT.replace("    - length: 30   # in block form\n      diameter: 14\n", "")
         );
-        let swapped = edit(Edit::Swap(list.clone(), 0, 2));
+        let swapped = edit(Edit::Swap { way: list.clone(), index: 0, with: 2 });
         assert!(swapped.contains("- {length: 5, taper: [14, 18]}   # the journal"), "{swapped}");
-        let holes = edit(Edit::Insert(way("shaft.features"), 0, "{cross_hole: 5, at: 12}".into()));
+        let holes = edit(Edit::Insert { way: way("shaft.features"), index: 0, item: "{cross_hole: 5, at: 12}".into() });
         assert!(holes.contains("shaft:\n  features: [{cross_hole: 5, at: 12}]\n  sections:"), "{holes}");
-        let none = edited("job", &holes, &Edit::Remove(way("shaft.features"), 0)).unwrap_or_else(|d| panic!("{d}"));
+        let none = edited("job", &holes, &Edit::Remove { way: way("shaft.features"), index: 0 })
+            .unwrap_or_else(|d| panic!("{d}"));
         assert!(none.contains("features: []"), "{none}");
     }
 
     #[test]
     fn what_cannot_be_done_in_place_is_refused() {
         for edit in [
-            Edit::Set(way("shaft.sections.9.length"), "1".into()),
-            Edit::Set(way("stock.diameter.x"), "1".into()),
-            Edit::Remove(way("stock"), 0),
-            Edit::Insert(way("shaft.sections"), 0, "{a: 1}, {b: 2".into()),
+            Edit::Set { way: way("shaft.sections.9.length"), value: "1".into() },
+            Edit::Set { way: way("stock.diameter.x"), value: "1".into() },
+            Edit::Remove { way: way("stock"), index: 0 },
+            Edit::Insert { way: way("shaft.sections"), index: 0, item: "{a: 1}, {b: 2".into() },
         ] {
             assert!(edited("job", TEXT, &edit).is_err(), "{edit:?}");
         }
-        assert!(edited("job", "a: [", &Edit::Set(way("a"), "1".into())).is_err());
+        assert!(edited("job", "a: [", &Edit::Set { way: way("a"), value: "1".into() }).is_err());
     }
 
     #[test]

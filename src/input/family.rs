@@ -34,8 +34,7 @@ impl Family {
     /// What keeps the text from being read; for a family everything that is wrong with its nominal part as well. What is
     /// wrong with a single job is told by [`Family::part`].
     pub fn read(path: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
-        let text = file::read_text(path).map_err(|diag| vec![diag])?;
-        let source = Arc::new(Source { path: path.to_owned(), text });
+        let source = file::source_at(path).map_err(|diag| vec![diag])?;
         Family::of(source, path.parent().unwrap_or(Path::new("")), machine)
     }
 
@@ -44,10 +43,7 @@ impl Family {
     /// # Errors
     /// As [`Family::read`].
     pub fn from_text(name: &str, text: String, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
-        if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-            return Err(vec![file::too_large(Path::new(name))]);
-        }
-        Family::of(Arc::new(Source { path: name.into(), text }), base_dir, machine)
+        Family::of(file::source_of(name, text).map_err(|diag| vec![diag])?, base_dir, machine)
     }
 
     fn of(source: Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {

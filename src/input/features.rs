@@ -7,7 +7,7 @@ use super::node::Node;
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
-use crate::job::{BackWork, End, Feature, FeatureKind, Material, Section, iso6411};
+use crate::job::{End, Feature, FeatureKind, Section, iso6411};
 
 /// What a feature can be, and the keys of each; the first says which it is.
 const KINDS: [&[&str]; 9] = [
@@ -43,17 +43,6 @@ const KEYS: [&str; 20] = [
     "engrave",
     "height",
 ];
-
-/// Feed of a drill per mm of its diameter, mm/rev. Common practice, no source.
-const DRILL_FEED_PER_MM: f64 = 0.02;
-/// Mean chip thickness of a drill over its feed. Common practice, no source.
-const DRILL_CHIP_SHARE: f64 = 0.43;
-/// Thrust of a drill over `kc f d/2`. Common practice, no source.
-const DRILL_THRUST_SHARE: f64 = 0.55;
-/// Radial force of a drill on the axis over its thrust. Common practice, no source.
-const AXIAL_DRILL_RADIAL_SHARE: f64 = 0.10;
-/// Time of a centre hole, s. Common practice, no source.
-const CENTRE_HOLE_TIME_S: f64 = 4.0;
 
 /// A feature; where the sections are known, also whether it is on the shaft and fits it.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Section]>) -> Option<Feature> {
@@ -202,26 +191,4 @@ pub(super) fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64
             section.bending_mm(section.from_mm.max(from_mm)).min(section.bending_mm(section.to_mm.min(to_mm)))
         })
         .fold(f64::INFINITY, f64::min)
-}
-
-/// The back-end work a centre hole in the part-off face is: a drill on the axis of feed `f = 0.02 d`, thrust
-/// `0.55 kc f d/2` and torque `kc f d²/8`, `kc = kc1.1 (0.43 f)^(-mc)`; a tenth of the thrust acts radially.
-///
-/// - **Units**: N, N·m, s, mm.
-/// - **Source**: common practice, no source.
-pub(super) fn back_centre(feature: &Feature, material: &Material) -> Option<BackWork> {
-    let FeatureKind::CentreHole { designation, pilot_mm, end: End::Back, .. } = &feature.kind else {
-        return None;
-    };
-    let d = *pilot_mm;
-    let f = DRILL_FEED_PER_MM * d;
-    let kc = material.kc11_n_per_mm2 * (DRILL_CHIP_SHARE * f).powf(-material.mc);
-    Some(BackWork {
-        name: format!("centre hole {designation}"),
-        radial_force_n: AXIAL_DRILL_RADIAL_SHARE * DRILL_THRUST_SHARE * kc * f * d / 2.0,
-        axial_force_n: DRILL_THRUST_SHARE * kc * f * d / 2.0,
-        torque_nm: kc * f * d * d / 8.0 / 1000.0,
-        time_s: CENTRE_HOLE_TIME_S,
-        tolerance_mm: BackWork::USUAL_TOLERANCE_MM,
-    })
 }

@@ -2,9 +2,10 @@
 
 use std::fs::File;
 use std::io::{ErrorKind, Read};
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
-use crate::diag::Diag;
+use crate::diag::{Diag, Source};
 use crate::fields::FILE_MAX_BYTES;
 
 /// The whole text of a file.
@@ -41,11 +42,31 @@ pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
     })
 }
 
+/// The text of a file, and the path it has in messages.
+///
+/// # Errors
+/// As [`read_text`].
+pub(super) fn source_at(path: &Path) -> Result<Arc<Source>, Diag> {
+    Ok(Arc::new(Source { path: path.to_owned(), text: read_text(path)? }))
+}
+
+/// A text given as such, and the name it has in messages.
+///
+/// # Errors
+/// Larger than 4 MiB: a diagnostic without a place.
+pub(super) fn source_of(name: &str, text: impl Into<String>) -> Result<Arc<Source>, Diag> {
+    let (path, text) = (PathBuf::from(name), text.into());
+    if text.len() as u64 > FILE_MAX_BYTES {
+        return Err(too_large(&path));
+    }
+    Ok(Arc::new(Source { path, text }))
+}
+
 fn directory(path: &Path) -> Diag {
     Diag::new(format!("`{}` is a directory", path.display())).help("name the file in it")
 }
 
-pub(super) fn too_large(path: &Path) -> Diag {
+fn too_large(path: &Path) -> Diag {
     Diag::new(format!("`{}` is larger than {} MiB", path.display(), FILE_MAX_BYTES / (1024 * 1024)))
         .help("a job or machine file is a few kB; is this the right file?")
 }

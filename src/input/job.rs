@@ -29,7 +29,7 @@ pub(super) const KEYS: [&str; 12] = [
     "order",
 ];
 
-const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
+pub(super) const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
     [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
 
@@ -190,8 +190,13 @@ pub(super) fn machine_of(
     let written = r.text_in(node, "machine")?;
     let base_dir = match from {
         MachineFrom::Text(Some(machine)) => {
-            let source = Arc::new(Source { path: (&machine.name).into(), text: machine.text.clone() });
-            return machine_text(source, from_machine);
+            return match file::source_of(&machine.name, &machine.text) {
+                Ok(source) => machine_text(source, from_machine),
+                Err(diag) => {
+                    from_machine.push(diag);
+                    None
+                }
+            };
         }
         MachineFrom::Text(None) => {
             let diag = Diag::new(format!("the machine is in a file of its own, `{written}`"))
@@ -219,8 +224,7 @@ pub(super) fn machine_of(
 
 /// A machine file; complaints about what stands in it go to `from_machine`.
 fn machine_file(path: &Path, from_machine: &mut Vec<Diag>) -> Result<Option<(Machine, Option<String>)>, Diag> {
-    let text = file::read_text(path)?;
-    Ok(machine_text(Arc::new(Source { path: path.to_owned(), text }), from_machine))
+    Ok(machine_text(file::source_at(path)?, from_machine))
 }
 
 /// The machine of a text, which comes back with it.

@@ -27,9 +27,8 @@ mod vary;
 mod wishes;
 
 use std::path::Path;
-use std::sync::Arc;
 
-use crate::diag::{Diag, Source};
+use crate::diag::Diag;
 use crate::job::readings::Readings;
 use crate::job::{Collet, Job};
 
@@ -59,8 +58,7 @@ pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
 /// # Errors
 /// Everything that is wrong with the job file and the machine file, in file order.
 pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
-    let text = file::read_text(path).map_err(|diag| vec![diag])?;
-    let source = Arc::new(Source { path: path.to_owned(), text });
+    let source = file::source_at(path).map_err(|diag| vec![diag])?;
     let from = MachineFrom::files(path.parent().unwrap_or(Path::new("")), machine);
     job::read(&source, from)
 }
@@ -75,10 +73,7 @@ pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Dia
 /// # Errors
 /// Everything that is wrong, in file order.
 pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec<Diag>> {
-    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-        return Err(vec![file::too_large(Path::new(name))]);
-    }
-    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    let source = file::source_of(name, text).map_err(|diag| vec![diag])?;
     job::read(&source, MachineFrom::Folder(base_dir))
 }
 
@@ -96,12 +91,7 @@ pub struct Named {
 /// # Errors
 /// Everything that is wrong with the job and the machine, in the order of the texts.
 pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
-    for text in std::iter::once(job).chain(machine) {
-        if text.text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-            return Err(vec![file::too_large(Path::new(&text.name))]);
-        }
-    }
-    let source = Arc::new(Source { path: (&job.name).into(), text: job.text.clone() });
+    let source = file::source_of(&job.name, &job.text).map_err(|diag| vec![diag])?;
     job::read(&source, MachineFrom::Text(machine))
 }
 
@@ -127,8 +117,7 @@ pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
 /// # Errors
 /// Everything that is wrong with the readings and the machine file, in file order.
 pub fn read_readings(path: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
-    let text = file::read_text(path).map_err(|diag| vec![diag])?;
-    let source = Arc::new(Source { path: path.to_owned(), text });
+    let source = file::source_at(path).map_err(|diag| vec![diag])?;
     readings::read(&source, path.parent().unwrap_or(Path::new("")), machine)
 }
 
@@ -137,10 +126,7 @@ pub fn read_readings(path: &Path, machine: Option<&Path>) -> Result<Readings, Ve
 /// # Errors
 /// Everything that is wrong, in file order.
 pub fn read_readings_text(name: &str, text: &str, base_dir: &Path) -> Result<Readings, Vec<Diag>> {
-    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-        return Err(vec![file::too_large(Path::new(name))]);
-    }
-    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    let source = file::source_of(name, text).map_err(|diag| vec![diag])?;
     readings::read(&source, base_dir, None)
 }
 

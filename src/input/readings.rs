@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::job::{MachineFrom, machine_of};
+use super::job::{HOLDINGS, MachineFrom, machine_of};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::{machine_names, material};
@@ -16,7 +16,6 @@ use crate::job::{Collet, Holding, Machine};
 
 const KEYS: [&str; 6] = ["machine", "material", "diameter", "fit", "errors", "set_ups"];
 const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip", "collet", "dial", "frequency"];
-const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const SUPPORTS: [(&str, Support); 3] =
     [("bush", Support::Bush), ("headstock", Support::Headstock), ("counter_spindle", Support::CounterSpindle)];
 

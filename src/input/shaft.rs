@@ -35,30 +35,19 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
         notes.push(format!("Straightness of the turned shaft not given: {bow} mm per m assumed."));
     }
     let mut features: Vec<(Location, Feature)> = Vec::new();
-    let mut back_work = Vec::new();
     let mut complete = true;
     if let Some(Some(node)) = r.optional(&map, "features")
         && let Some(items) = r.list(node, "features", FEATURES_MAX)
     {
         for item in items {
             match features::read(r, item, sections.as_deref()) {
-                Some(feature) => {
-                    if let Some(material) = &material
-                        && let Some(work) = features::back_centre(&feature, material)
-                    {
-                        notes.push(format!(
-                            "{}: done after part-off; radial force {:.0} N (10 % of the drill's thrust) assumed.",
-                            work.name, work.radial_force_n
-                        ));
-                        back_work.push(work);
-                    }
-                    features.push((item.referenced, feature));
-                }
+                Some(feature) => features.push((item.referenced, feature)),
                 None => complete = false,
             }
         }
     }
     complete &= end_work::keyways_lie_in_holes(r, &features, sections.as_deref()).is_some();
+    let mut back_work = Vec::new();
     if let Some(Some(node)) = r.optional(&map, "back_work")
         && let Some(items) = r.list(node, "back_work", BACK_WORK_MAX)
     {

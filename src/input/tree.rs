@@ -1,8 +1,9 @@
 //! The tree of a text as an editor needs it: every value as it is written, with the bytes it takes.
 
-use std::path::Path;
 use std::sync::Arc;
 
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
 use serde_saphyr::Spanned;
 
 use super::file;
@@ -41,8 +42,9 @@ pub struct Entry {
     pub entries: Vec<Entry>,
 }
 
-/// One step of the way to a value.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// A step of the way to a value: a key, or the number of an item, from 0.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(untagged)]
 pub enum Step {
     /// A key of a map.
     Key(String),
@@ -55,10 +57,7 @@ pub enum Step {
 /// # Errors
 /// The text is too large, or not YAML that we read.
 pub fn tree(name: &str, text: &str) -> Result<Entry, Diag> {
-    if text.len() as u64 > crate::fields::FILE_MAX_BYTES {
-        return Err(file::too_large(Path::new(name)));
-    }
-    let source = Arc::new(Source { path: name.into(), text: text.to_owned() });
+    let source = file::source_of(name, text)?;
     let root = parse(&source)?;
     Ok(entry(&source, None, &root))
 }

@@ -78,9 +78,19 @@ impl Job {
         self.machine.headstock.nearest_mm + self.machine.headstock.hold_mm + self.machine.bar_end_mm
     }
 
-    /// Bar that one part takes: the shaft, part-off and facing, mm.
+    /// Bar that one part takes: the shaft, part-off and what is faced off its ends, in front at least what the machine file
+    /// says, mm.
     pub fn piece_mm(&self) -> f64 {
-        self.parted_at_mm() + self.machine.facing_mm
+        self.parted_at_mm() + self.machine.facing_mm.max(self.faced_mm(End::Front)) + self.faced_mm(End::Back)
+    }
+
+    /// What the job's features face off an end, mm.
+    fn faced_mm(&self, at: End) -> f64 {
+        let faced = self.shaft.features.iter().filter_map(|f| match f.kind {
+            FeatureKind::Facing { depth_mm, end } if end == at => Some(depth_mm),
+            _ => None,
+        });
+        faced.sum()
     }
 
     /// Parts of a bar, `floor((bar - remnant)/(L + part-off + facing))`.

@@ -15,7 +15,6 @@ pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, To
 
 /// Whether it can be made so.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
     /// A proven plan.
@@ -26,7 +25,6 @@ pub enum Verdict {
 
 /// The whole answer to a job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Plan {
     pub verdict: Verdict,
@@ -98,7 +96,6 @@ impl Plan {
 
 /// One stage: one grip (or none) from one stop to the next.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Stage {
     /// From 1.
@@ -136,7 +133,6 @@ impl Stage {
 
 /// Where the counter-spindle holds.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct GripPlace {
     pub nose_mm: f64,
@@ -149,7 +145,6 @@ pub struct GripPlace {
 
 /// One check at its worst.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
@@ -168,7 +163,6 @@ pub struct CheckResult {
 
 /// One piece of turning: a segment, cut at the stops.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
@@ -201,7 +195,6 @@ pub struct Segment {
 
 /// The passes of a single-point thread.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Threading {
     pub passes: usize,
@@ -213,7 +206,6 @@ pub struct Threading {
 
 /// A feature and the moment it is cut.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
@@ -238,7 +230,6 @@ pub struct FeatureMoment {
 
 /// A line left on a surface by a stop.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
@@ -252,7 +243,6 @@ pub struct Witness {
 
 /// Time a part by cause, s.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
@@ -269,7 +259,6 @@ pub struct Times {
 
 /// How far from the proven best the plan may be, and on which grid.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Optimality {
     pub gap: f64,
@@ -279,7 +268,6 @@ pub struct Optimality {
 
 /// The quote.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
@@ -291,7 +279,6 @@ pub struct Quote {
 
 /// What one part costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cost {
     pub machine: f64,
@@ -300,9 +287,17 @@ pub struct Cost {
     pub currency: String,
 }
 
+/// The name of a check as it is said: the check of the speed against the critical speed is called `whirl` in files, but a
+/// thread is whirled too, and the shaft whips.
+pub fn check_in_words(check: &str) -> &str {
+    match check {
+        "whirl" => "critical speed",
+        other => other,
+    }
+}
+
 /// Why there is no plan and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
@@ -312,11 +307,13 @@ pub struct Shortfall {
     pub text: String,
     /// Ranked, best first; each alone makes it feasible.
     pub changes: Vec<Change>,
+    /// Where no single change is enough: what was tried, and which changes bring the bar farther.
+    #[serde(default)]
+    pub tried: Option<String>,
 }
 
 /// One change that would make it feasible.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
@@ -329,7 +326,6 @@ pub struct Change {
 
 /// What a limit costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
@@ -345,7 +341,6 @@ pub struct LimitCost {
 
 /// A plan against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
@@ -357,7 +352,6 @@ pub struct ScatterReport {
 
 /// A stage against scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
@@ -371,7 +365,6 @@ pub struct ScatterStage {
 
 /// How often a check breaks.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Broken {
     pub check: String,

@@ -19,7 +19,7 @@ pub struct Shaft {
     pub sections: Vec<Section>,
     /// Holes, keyseats, centre holes.
     pub features: Vec<Feature>,
-    /// Work on the rear end after part-off, in the counter-spindle.
+    /// Work on the rear end after part-off, in the counter-spindle, besides the features there.
     pub back_work: Vec<BackWork>,
     /// Bow left in the turned shaft, mm per m.
     pub bow_mm_per_m: f64,

@@ -37,8 +37,8 @@ fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
 ///
 /// # Errors
 /// What is wrong with them.
-pub fn job_of(texts: &Texts) -> Result<Job, Refused> {
-    read(texts).map_err(|diags| {
+pub fn job_of(desk: &Desk, texts: &Texts) -> Result<Arc<Job>, Refused> {
+    desk.job(texts, || read(texts)).map_err(|diags| {
         let problem = Problem::new("the job cannot be read", "mend what is marked");
         (StatusCode::UNPROCESSABLE_ENTITY, Problem { errors: told(&diags, texts, &trees(texts)), ..problem })
     })
@@ -90,7 +90,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         drawing: None,
         strip: None,
     };
-    let job = match read(texts) {
+    let job = match desk.job(texts, || read(texts)) {
         Ok(job) => job,
         Err(diags) => return Ok(Planned { errors: told(&diags, texts, &trees), ..answer }),
     };
@@ -107,8 +107,8 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
 /// # Errors
 /// The texts are wrong, or a defect of ours.
 pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
-    let job = job_of(texts)?;
+    let job = job_of(desk, texts)?;
     let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;
-    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))? } else { Vec::new() };
+    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))?.changes } else { Vec::new() };
     Ok(super::wire::Changes { changes })
 }

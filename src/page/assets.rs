@@ -41,3 +41,27 @@ pub async fn asset(uri: Uri) -> Response {
             .with(StatusCode::NOT_FOUND),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::report::words;
+
+    #[test]
+    fn the_page_says_keys_in_the_words_of_every_other_output() {
+        let script = FILES.iter().find(|(path, ..)| *path == "/words.js").map_or("", |(.., text)| *text);
+        for key in ["hand_over", "regrip", "segment", "whirl"] {
+            let line = format!("{key}: '{}'", words::key(key));
+            assert!(script.contains(&line), "{line}");
+        }
+    }
+
+    #[test]
+    fn the_machine_has_the_colours_of_the_diagram() {
+        let style = FILES.iter().find(|(path, ..)| *path == "/style.css").map_or("", |(.., text)| *text);
+        for (name, colour) in crate::report::COLOURS {
+            let line = format!("--{name}: {colour};");
+            assert!(style.contains(&line), "{line}");
+        }
+    }
+}

@@ -29,27 +29,23 @@ const FORMATS: [(&str, &str, &str, Writer); 6] = [
     ("json", "application/json", "json", |p| serde_json::to_vec_pretty(p).map_err(|e| e.to_string())),
 ];
 
+/// Names of all formats.
+pub fn names() -> Vec<&'static str> {
+    FORMATS.iter().map(|(name, ..)| *name).collect()
+}
+
 fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
     drawn.map(String::into_bytes).map_err(|e| e.to_string())
 }
 
 /// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or everything as JSON.
-#[utoipa::path(
-    post,
-    path = "/export/{format}",
-    params(("format" = String, Path, description = "`sheet`, `svg`, `csv`, `xlsx`, `text` or `json`")),
-    request_body = Texts,
-    responses((status = 200, body = String, content_type = "application/octet-stream"), (status = 404, body = Problem),
-        (status = 422, body = Problem))
-)]
 pub async fn export(State(desk): State<Arc<Desk>>, Path(format): Path<String>, asked: Body<Texts>) -> Response {
     let Some((_, kind, ending, writer)) = FORMATS.into_iter().find(|(name, ..)| *name == format) else {
-        let names: Vec<&str> = FORMATS.iter().map(|(name, ..)| *name).collect();
-        return Problem::new("there is no such export", format!("there are {}", names.join(", ")))
+        return Problem::new("there is no such export", format!("there are {}", names().join(", ")))
             .with(StatusCode::NOT_FOUND);
     };
     answered(&desk, asked, move |desk, texts| {
-        let job = answers::job_of(&texts)?;
+        let job = answers::job_of(desk, &texts)?;
         let plan = answers::plan_of(desk, &job, &texts)?;
         let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;
         let saved = format!("attachment; filename=\"{}\"", file_name(&plan.job, ending));

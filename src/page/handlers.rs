@@ -9,15 +9,12 @@ use std::sync::Arc;
 
 use super::answers::{self, Refused};
 use super::openapi;
-use super::wire::{
-    AtAsked, Breach, Changes, EditAsked, Edited, FieldTold, Planned, Problem, ProveAsked, Proven, StageCheck, Text,
-    Texts,
-};
+use super::wire::{AtAsked, Breach, EditAsked, Edited, Problem, ProveAsked, Proven, StageCheck, Text, Texts};
 use super::work::Desk;
-use crate::answer::at::{Asked, At};
+use crate::answer::at::Asked;
 use crate::answer::{at as moment, moved};
-use crate::fields as table;
-use crate::input::edit::{Edit, edited};
+use crate::fields::{ALL, Field};
+use crate::input::edit::edited;
 
 /// The body, or why it is none.
 pub type Body<T> = Result<Json<T>, JsonRejection>;
@@ -44,67 +41,37 @@ pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
 }
 
 /// What the page starts with.
-#[utoipa::path(get, path = "/start", responses((status = 200, body = Texts)))]
 pub async fn start(State(desk): State<Arc<Desk>>) -> Json<Texts> {
     let machine = desk.start.machine.clone().map(Text::from);
     Json(Texts { job: desk.start.job.clone().into(), machine })
 }
 
 /// Every number of the input: meaning, unit, range, value where it is left out.
-#[utoipa::path(get, path = "/fields", responses((status = 200, body = Vec<FieldTold>)))]
-pub async fn fields() -> Json<Vec<FieldTold>> {
-    let told = |f: &table::Field| FieldTold {
-        path: f.path.into(),
-        what: f.what.into(),
-        unit: f.unit.into(),
-        min: f.min,
-        max: f.max,
-        default: f.default,
-    };
-    Json(table::ALL.iter().map(told).collect())
+pub async fn fields() -> Json<&'static [Field]> {
+    Json(ALL)
 }
 
 /// This interface.
-#[utoipa::path(get, path = "/openapi.json", responses((status = 200, body = serde_json::Value)))]
 pub async fn openapi() -> Response {
     ([(header::CONTENT_TYPE, "application/json")], openapi::text()).into_response()
 }
 
 /// The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.
-#[utoipa::path(
-    post,
-    path = "/plan",
-    request_body = Texts,
-    responses((status = 200, body = Planned), (status = 400, body = Problem), (status = 413, body = Problem),
-        (status = 422, body = Problem), (status = 500, body = Problem), (status = 503, body = Problem))
-)]
 pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
     answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
 }
 
 /// What would help where there is no plan. This takes many plans.
-#[utoipa::path(
-    post,
-    path = "/changes",
-    request_body = Texts,
-    responses((status = 200, body = Changes), (status = 422, body = Problem), (status = 503, body = Problem))
-)]
 pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
     answered(&desk, asked, |desk, texts| answers::changes(desk, &texts).map(Json)).await
 }
 
 /// A text with edits in place; what is not touched stays as it is written.
-#[utoipa::path(
-    post,
-    path = "/edit",
-    request_body = EditAsked,
-    responses((status = 200, body = Edited), (status = 422, body = Problem))
-)]
 pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Response {
     answered(&desk, asked, |_, asked| {
         let mut text = asked.text.text;
         for edit in &asked.edits {
-            text = edited(&asked.text.name, &text, &Edit::from(edit)).map_err(answers::unusable)?;
+            text = edited(&asked.text.name, &text, edit).map_err(answers::unusable)?;
         }
         Ok(Json(Edited { text }))
     })
@@ -112,15 +79,9 @@ pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Resp
 }
 
 /// The mechanics at one moment.
-#[utoipa::path(
-    post,
-    path = "/at",
-    request_body = AtAsked,
-    responses((status = 200, body = At), (status = 422, body = Problem))
-)]
 pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response {
-    answered(&desk, asked, |_, asked| {
-        let job = answers::job_of(&asked.texts)?;
+    answered(&desk, asked, |desk, asked| {
+        let job = answers::job_of(desk, &asked.texts)?;
         let AtAsked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm, .. } = asked;
         let asked = Asked { turned_mm, grip_mm, collet, headstock_mm, stage_end_mm, rpm };
         moment::at(&job, &asked).map(Json).map_err(answers::unusable)
@@ -129,15 +90,9 @@ pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response
 }
 
 /// The plan of a job with one place moved by hand, by the proof.
-#[utoipa::path(
-    post,
-    path = "/prove",
-    request_body = ProveAsked,
-    responses((status = 200, body = Proven), (status = 422, body = Problem))
-)]
 pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Response {
     answered(&desk, asked, |desk, asked| {
-        let job = answers::job_of(&asked.texts)?;
+        let job = answers::job_of(desk, &asked.texts)?;
         let plan = answers::plan_of(desk, &job, &asked.texts)?;
         let (plan, found) = moved::moved(&job, &plan, asked.moved(), asked.to_mm).map_err(answers::unusable)?;
         let breaches = found.breaches.iter().map(|b| Breach {

@@ -1,30 +1,165 @@
-//! The interface as a document of OpenAPI 3.1, made from the paths and types.
+//! The interface as a document of OpenAPI 3.1: its paths from the table here, its schemas from the types that are sent, by
+//! the crate that also makes the schemas of the files.
 
-use utoipa::OpenApi;
+use schemars::generate::SchemaSettings;
+use schemars::{JsonSchema, SchemaGenerator};
+use serde_json::{Map, Value, json};
 
-use super::{export, handlers};
+use super::export;
+use super::wire::{AtAsked, Changes, EditAsked, Edited, Planned, Problem, ProveAsked, Proven, Texts};
+use crate::answer::at::At;
+use crate::fields::Field;
 
-#[derive(OpenApi)]
-#[openapi(
-    info(
-        title = "spanhold page",
-        description = "What the local page asks. Loopback only; requests are JSON; lengths in mm, times in s."
-    ),
-    paths(
-        handlers::start,
-        handlers::fields,
-        handlers::openapi,
-        handlers::plan,
-        handlers::changes,
-        handlers::edit,
-        handlers::at,
-        handlers::prove,
-        export::export
-    )
-)]
-struct Description;
+/// A body: its media types, with their schemas.
+type Body = fn(&mut SchemaGenerator) -> Value;
+
+/// A question: its path, what it is for, its body where it has one, the body of its answer.
+struct Question {
+    path: &'static str,
+    what: &'static str,
+    asks: Option<Body>,
+    answers: Body,
+}
+
+const QUESTIONS: [Question; 9] = [
+    Question { path: "/start", what: "What the page starts with.", asks: None, answers: json_of::<Texts> },
+    Question {
+        path: "/fields",
+        what: "Every number of the input: meaning, unit, range, value where it is left out.",
+        asks: None,
+        answers: json_of::<Vec<Field>>,
+    },
+    Question { path: "/openapi.json", what: "This interface.", asks: None, answers: json_of::<Value> },
+    Question {
+        path: "/plan",
+        what: "The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.",
+        asks: Some(json_of::<Texts>),
+        answers: json_of::<Planned>,
+    },
+    Question {
+        path: "/changes",
+        what: "What would help where there is no plan. This takes many plans.",
+        asks: Some(json_of::<Texts>),
+        answers: json_of::<Changes>,
+    },
+    Question {
+        path: "/edit",
+        what: "A text with edits in place; what is not touched stays as it is written.",
+        asks: Some(json_of::<EditAsked>),
+        answers: json_of::<Edited>,
+    },
+    Question {
+        path: "/at",
+        what: "The mechanics at one moment.",
+        asks: Some(json_of::<AtAsked>),
+        answers: json_of::<At>,
+    },
+    Question {
+        path: "/prove",
+        what: "The plan of a job with one place moved by hand, by the proof.",
+        asks: Some(json_of::<ProveAsked>),
+        answers: json_of::<Proven>,
+    },
+    Question {
+        path: "/export/{format}",
+        what: "The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, \
+            or everything as JSON.",
+        asks: Some(json_of::<Texts>),
+        answers: |_| json!({ "application/octet-stream": {} }),
+    },
+];
+
+/// What any question may be answered with instead, and the words for it.
+const REFUSALS: [(u16, &str); 4] = [
+    (403, "It does not come from this page."),
+    (404, "There is no such path, or no such export."),
+    (408, "It took too long to arrive."),
+    (500, "A defect of ours."),
+];
+
+/// What a question with a body may be answered with besides.
+const REFUSALS_OF_BODIES: [(u16, &str); 5] = [
+    (400, "The body is not JSON."),
+    (413, "The body is too large."),
+    (415, "The body is not `application/json`."),
+    (422, "The body is not what this path takes, or the texts are wrong."),
+    (503, "Too many questions at once, or the work took too long and was stopped."),
+];
+
+fn json_of<T: JsonSchema>(schemas: &mut SchemaGenerator) -> Value {
+    json!({ "application/json": { "schema": schemas.subschema_for::<T>() } })
+}
+
+/// Schemas of what is read and of what is written: what may be left out differs.
+struct Schemas {
+    asked: SchemaGenerator,
+    answered: SchemaGenerator,
+}
+
+fn operation(question: &Question, schemas: &mut Schemas) -> Value {
+    let mut answers = Map::new();
+    let answer = (question.answers)(&mut schemas.answered);
+    answers.insert("200".into(), json!({ "description": "The answer.", "content": answer }));
+    let bodies = REFUSALS_OF_BODIES.iter().filter(|_| question.asks.is_some());
+    for (status, what) in REFUSALS.iter().chain(bodies) {
+        let refusal = json!({ "description": what, "content": json_of::<Problem>(&mut schemas.answered) });
+        answers.insert(status.to_string(), refusal);
+    }
+    let name = question.path.trim_matches('/').split(['/', '.']).next().unwrap_or_default();
+    let mut out = json!({ "operationId": name, "summary": question.what, "responses": answers });
+    if let Some(body) = question.asks {
+        out["requestBody"] = json!({ "required": true, "content": body(&mut schemas.asked) });
+    }
+    if question.path.contains("{format}") {
+        let schema = json!({ "type": "string", "enum": export::names() });
+        out["parameters"] = json!([{ "name": "format", "in": "path", "required": true, "schema": schema }]);
+    }
+    out
+}
 
 /// The document, JSON.
 pub fn text() -> String {
-    Description::openapi().to_pretty_json().unwrap_or_default()
+    let settings = || SchemaSettings::draft2020_12().with(|s| s.definitions_path = "/components/schemas".into());
+    let (asked, answered) = (settings().into_generator(), settings().for_serialize().into_generator());
+    let mut schemas = Schemas { asked, answered };
+    let mut paths = Map::new();
+    for question in &QUESTIONS {
+        let method = if question.asks.is_some() { "post" } else { "get" };
+        paths.insert(question.path.into(), json!({ method: operation(question, &mut schemas) }));
+    }
+    // The few types that go both ways are described as they are read.
+    let mut types = schemas.answered.take_definitions(true);
+    types.extend(schemas.asked.take_definitions(true));
+    let document = json!({
+        "openapi": "3.1.0",
+        "info": {
+            "title": "spanhold page",
+            "description": "What the local page asks. Loopback only; requests are JSON; lengths in mm, times in s.",
+            "version": env!("CARGO_PKG_VERSION"),
+            "license": { "name": "MIT", "identifier": "MIT" },
+        },
+        "paths": paths,
+        "components": { "schemas": types },
+    });
+    serde_json::to_string_pretty(&document).unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_reference_leads_to_a_schema_and_every_schema_is_asked_for() {
+        let text = text();
+        let document: Value = serde_json::from_str(&text).expect("JSON");
+        let schemas = document["components"]["schemas"].as_object().expect("schemas");
+        let referred: Vec<&str> = text
+            .match_indices("\"#/components/schemas/")
+            .map(|(at, start)| text[at + start.len()..].split('"').next().unwrap_or_default())
+            .collect();
+        assert!(referred.iter().all(|name| schemas.contains_key(*name)), "{referred:?}");
+        assert!(schemas.keys().all(|name| referred.contains(&name.as_str())));
+        assert!(schemas.contains_key("Plan") && schemas.contains_key("Problem"));
+        assert_eq!(document["paths"].as_object().map(Map::len), Some(QUESTIONS.len()));
+    }
 }

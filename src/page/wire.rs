@@ -7,11 +7,11 @@ use crate::input::tree::{Entry, Kind, Step};
 use crate::input::{Named, render};
 use crate::job::plan::{Change, CheckResult, Plan};
 use crate::report::Placed;
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use utoipa::ToSchema;
 
 /// A text and its name.
-#[derive(Debug, Clone, Serialize, Deserialize, ToSchema)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Text {
     /// Name of the file, as it stands in messages.
@@ -21,7 +21,7 @@ pub struct Text {
 }
 
 /// A job and the machine file it names, as they are.
-#[derive(Debug, Clone, Serialize, Deserialize, ToSchema)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Texts {
     /// The job file.
@@ -32,7 +32,7 @@ pub struct Texts {
 }
 
 /// Which of the texts.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, ToSchema)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Which {
     /// The job.
@@ -41,18 +41,8 @@ pub enum Which {
     Machine,
 }
 
-/// A step of the way to a value: a key, or the number of an item, from 0.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, ToSchema)]
-#[serde(untagged)]
-pub enum WayStep {
-    /// An item of a list, from 0.
-    Item(usize),
-    /// A key of a map.
-    Key(String),
-}
-
 /// Something wrong with a text, in the words of the command line.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Told {
     /// Which text; none where it is neither.
     pub file: Option<Which>,
@@ -65,13 +55,13 @@ pub struct Told {
     /// Column in characters, from 1.
     pub column: Option<usize>,
     /// The way to the value it is about, as far as the text can be read.
-    pub way: Vec<WayStep>,
+    pub way: Vec<Step>,
     /// The message as the command line prints it.
     pub printed: String,
 }
 
 /// A value of a text.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Value {
     /// Its key in the map above.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -82,12 +72,11 @@ pub struct Value {
     pub text: String,
     /// What is in it.
     #[serde(skip_serializing_if = "Vec::is_empty")]
-    #[schema(no_recursion)]
     pub entries: Vec<Value>,
 }
 
 /// The answer to a job.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Planned {
     /// The job as a tree; none where it is not YAML.
     pub job: Option<Value>,
@@ -106,69 +95,31 @@ pub struct Planned {
 }
 
 /// What would help, where there is no plan.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Changes {
     /// Ranked, best first.
     pub changes: Vec<Change>,
 }
 
 /// An edit of one of the texts.
-#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct EditAsked {
     /// The text.
     pub text: Text,
     /// What is edited, in order.
-    pub edits: Vec<EditWire>,
-}
-
-/// An edit in place.
-#[derive(Debug, Clone, Deserialize, ToSchema)]
-#[serde(rename_all = "snake_case", tag = "edit", deny_unknown_fields)]
-pub enum EditWire {
-    /// A value becomes what is written here; empty drops the key.
-    Set {
-        /// The way to the value.
-        way: Vec<WayStep>,
-        /// What is written.
-        value: String,
-    },
-    /// An item is put into a list.
-    Insert {
-        /// The way to the list.
-        way: Vec<WayStep>,
-        /// In front of this item.
-        index: usize,
-        /// The item, as written.
-        item: String,
-    },
-    /// An item of a list is taken out.
-    Remove {
-        /// The way to the list.
-        way: Vec<WayStep>,
-        /// The item.
-        index: usize,
-    },
-    /// Two items of a list change places.
-    Swap {
-        /// The way to the list.
-        way: Vec<WayStep>,
-        /// One.
-        index: usize,
-        /// The other.
-        with: usize,
-    },
+    pub edits: Vec<Edit>,
 }
 
 /// The edited text.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Edited {
     /// The text.
     pub text: String,
 }
 
 /// A moment, as the options of `spanhold at`.
-#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AtAsked {
     /// The job.
@@ -193,7 +144,7 @@ pub struct AtAsked {
 }
 
 /// What of the plan is moved.
-#[derive(Debug, Clone, Copy, Deserialize, ToSchema)]
+#[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum What {
     /// The hand-over that a stage begins with.
@@ -205,7 +156,7 @@ pub enum What {
 }
 
 /// The plan of a job with one place moved.
-#[derive(Debug, Clone, Deserialize, ToSchema)]
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ProveAsked {
     /// The job.
@@ -219,7 +170,7 @@ pub struct ProveAsked {
 }
 
 /// What the proof says.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Proven {
     /// Whether the moved plan holds.
     pub proven: bool,
@@ -232,7 +183,7 @@ pub struct Proven {
 }
 
 /// A rule that breaks.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Breach {
     /// Stage, from 1.
     pub stage: Option<usize>,
@@ -245,7 +196,7 @@ pub struct Breach {
 }
 
 /// A stage and its tightest check.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct StageCheck {
     /// From 1.
     pub number: usize,
@@ -257,25 +208,8 @@ pub struct StageCheck {
     pub check: Option<CheckResult>,
 }
 
-/// A number of the input.
-#[derive(Debug, Clone, Serialize, ToSchema)]
-pub struct FieldTold {
-    /// Key with the keys above it.
-    pub path: String,
-    /// What it means.
-    pub what: String,
-    /// Unit.
-    pub unit: String,
-    /// Smallest value.
-    pub min: f64,
-    /// Largest value.
-    pub max: f64,
-    /// Value where it is left out.
-    pub default: Option<f64>,
-}
-
 /// What went wrong with a request.
-#[derive(Debug, Clone, Serialize, ToSchema)]
+#[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Problem {
     /// One sentence.
     pub what: String,
@@ -308,34 +242,6 @@ impl From<&Text> for Named {
 impl From<Named> for Text {
     fn from(named: Named) -> Text {
         Text { name: named.name, text: named.text }
-    }
-}
-
-impl From<Step> for WayStep {
-    fn from(step: Step) -> WayStep {
-        match step {
-            Step::Key(key) => WayStep::Key(key),
-            Step::Item(index) => WayStep::Item(index),
-        }
-    }
-}
-
-fn way(steps: &[WayStep]) -> Vec<Step> {
-    let step = |s: &WayStep| match s {
-        WayStep::Key(key) => Step::Key(key.clone()),
-        WayStep::Item(index) => Step::Item(*index),
-    };
-    steps.iter().map(step).collect()
-}
-
-impl From<&EditWire> for Edit {
-    fn from(edit: &EditWire) -> Edit {
-        match edit {
-            EditWire::Set { way: to, value } => Edit::Set(way(to), value.clone()),
-            EditWire::Insert { way: to, index, item } => Edit::Insert(way(to), *index, item.clone()),
-            EditWire::Remove { way: to, index } => Edit::Remove(way(to), *index),
-            EditWire::Swap { way: to, index, with } => Edit::Swap(way(to), *index, *with),
-        }
     }
 }
 
@@ -384,14 +290,13 @@ impl Told {
             _ => None,
         };
         let tree = file.and_then(|file| trees[usize::from(file == Which::Machine)]);
-        let way = tree.zip(place).map_or(Vec::new(), |(tree, place)| tree.way_to(place.start));
         Told {
             file,
             what: diag.what.clone(),
             help: diag.help.clone(),
             line: place.map(|p| p.line),
             column: place.map(|p| p.column),
-            way: way.into_iter().map(WayStep::from).collect(),
+            way: tree.zip(place).map_or(Vec::new(), |(tree, place)| tree.way_to(place.start)),
             printed: render(std::slice::from_ref(diag)),
         }
     }

@@ -9,7 +9,8 @@ use std::time::Duration;
 use tokio::sync::Semaphore;
 
 use super::Start;
-use super::wire::Problem;
+use super::wire::{Problem, Texts};
+use crate::job::Job;
 use crate::job::plan::Plan;
 use crate::spread::Halt;
 
@@ -26,6 +27,8 @@ pub struct Desk {
     pub start: Start,
     places: Semaphore,
     plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
+    /// The job read last, and its texts: while the slider moves they are the same again and again.
+    read: Mutex<Option<(Texts, Arc<Job>)>>,
 }
 
 /// Asks the work to stop when the one who waits for it goes away.
@@ -40,7 +43,7 @@ impl Drop for Leaving {
 impl Desk {
     /// A desk with nothing on it.
     pub fn new(start: Start) -> Desk {
-        Desk { start, places: Semaphore::new(AT_ONCE), plans: Mutex::default() }
+        Desk { start, places: Semaphore::new(AT_ONCE), plans: Mutex::default(), read: Mutex::default() }
     }
 
     /// Does something on a thread of its own; a newer request that aborts this one, or the end of its time, stops it.
@@ -70,6 +73,20 @@ impl Desk {
         let done = in_time.await.unwrap_or_else(|_| Err(stopped()));
         drop(leaving);
         done
+    }
+
+    /// The job of the texts: the one read last, where they are the same, else as `read` gives it.
+    ///
+    /// # Errors
+    /// Those of `read`.
+    pub fn job<E>(&self, texts: &Texts, read: impl FnOnce() -> Result<Job, E>) -> Result<Arc<Job>, E> {
+        let last = || self.read.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some((_, job)) = last().as_ref().filter(|(of, _)| of == texts) {
+            return Ok(Arc::clone(job));
+        }
+        let job = Arc::new(read()?);
+        *last() = Some((texts.clone(), Arc::clone(&job)));
+        Ok(job)
     }
 
     /// A plan that was worked out before.
@@ -133,6 +150,17 @@ mod tests {
             }
             assert!(desk.work(|| 7).await.is_ok(), "their places are free again");
         });
+    }
+
+    #[test]
+    fn the_same_texts_are_read_once() {
+        let desk = desk();
+        let texts =
+            |text: &str| Texts { job: Named { name: "job.yaml".into(), text: text.into() }.into(), machine: None };
+        let read = || crate::input::read_job_text("job.yaml", crate::input::TEMPLATE, ".".as_ref());
+        assert!(desk.job(&texts("a"), read).is_ok());
+        assert!(desk.job(&texts("a"), || Err(())).is_ok(), "not read again");
+        assert!(desk.job(&texts("b"), || Err(())).is_err());
     }
 
     #[test]

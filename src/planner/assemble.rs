@@ -140,7 +140,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         margin_at,
         optimality,
         time_s,
-        trace: trace(settled),
+        trace: trace(settled, &stages),
         stages,
         ..blank(rig, Verdict::Feasible)
     };
@@ -360,18 +360,26 @@ fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
         .collect()
 }
 
-fn trace(settled: &Settled) -> Vec<TracePoint> {
+/// Along the way `chatter` is mostly known by a bound. It is told as no more than the worst that was worked out for its
+/// stage, so that the curve never stands above what the stage's table says.
+fn trace(settled: &Settled, stages: &[Stage]) -> Vec<TracePoint> {
+    let worst_chatter = |stage: usize| {
+        let told = stages[stage].checks.iter().find(|c| c.check == chatter::NAME);
+        told.map_or(f64::INFINITY, |c| c.utilisation)
+    };
     let mut points: Vec<TracePoint> = Vec::new();
     for look in settled.looks.iter().filter(|l| l.traced) {
         let Some(piece) = look.piece else { continue };
-        let Some(top) = look.findings.iter().max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) else { continue };
+        let most = |f: &Finding| if f.check == chatter::NAME { worst_chatter(look.stage) } else { f64::INFINITY };
+        let told: Vec<(&str, f64)> = look.findings.iter().map(|f| (f.check, f.utilisation.min(most(f)))).collect();
+        let Some(top) = told.iter().max_by(|a, b| a.1.total_cmp(&b.1)) else { continue };
         points.push(TracePoint {
             turned_mm: look.state.turned_mm,
             stage: look.stage + 1,
             rpm: settled.pieces[piece].rpm,
-            check: top.check.into(),
-            utilisation: top.utilisation,
-            all: look.findings.iter().map(|f| (f.check.to_string(), f.utilisation)).collect(),
+            check: top.0.into(),
+            utilisation: top.1,
+            all: told.iter().map(|(check, used)| (check.to_string(), *used)).collect(),
         });
     }
     points

@@ -4,6 +4,11 @@ use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
 use crate::process::profile::Profile;
 use serde_json::{Value, json};
 
+/// Collets whose clamping force a change tells.
+const MOST_COLLETS_TOLD: usize = 3;
+/// No headstock's collet clamps harder, N.
+const MOST_CLAMP_N: f64 = 200_000.0;
+
 /// How a change ranks before its time counts: what is easy to do comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ease {
@@ -44,6 +49,36 @@ pub struct Candidate {
     pub with: With,
     /// In words.
     pub says: Says,
+}
+
+impl Candidate {
+    /// Number of round values between where the job stands and a value, that one left out.
+    pub fn steps(&self, to: f64) -> u64 {
+        let (first, last) = self.multiples(to);
+        (last - first).abs().round() as u64
+    }
+
+    /// The `n`th round value, from 1, on the way to a value.
+    pub fn at(&self, n: u64, to: f64) -> f64 {
+        let first = self.multiples(to).0;
+        let whole = if to >= self.range.0 { first + n as f64 } else { first - n as f64 };
+        whole * self.step
+    }
+
+    /// The nearest multiple of the step.
+    pub fn rounded(&self, value: f64) -> f64 {
+        (value / self.step).round() * self.step
+    }
+
+    /// Multiples of the step: the last one not beyond where the job stands, and the last one before a value.
+    fn multiples(&self, to: f64) -> (f64, f64) {
+        let (from, to) = (self.range.0 / self.step, to / self.step);
+        if to >= from {
+            ((from + 1e-6).floor(), ((to - 1e-6).ceil() - 1.0).max((from + 1e-6).floor()))
+        } else {
+            ((from - 1e-6).ceil(), ((to + 1e-6).floor() + 1.0).min((from - 1e-6).ceil()))
+        }
+    }
 }
 
 /// A copy of a job with something changed.
@@ -127,7 +162,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             "rpm",
             Ease::Setting,
             (rpm.floor(), (0.2 * rpm).ceil()),
-            1.0,
+            round_step(0.02 * rpm).max(1.0),
             move |n| format!("slow down to {n:.0} rev/min on the bar ({:.0} m/min)", vc_of(n)),
             move |j, n| j.cutting.vc_m_per_min = vc_of(n),
         ),
@@ -144,7 +179,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Ease::Setting,
             (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
             0.1,
-            |ap| format!("let a travel take {ap:.1} mm of depth"),
+            |ap| format!("let a travel take {ap:.1} mm of depth (if the tool does)"),
             |j, ap| j.cutting.ap_max_mm = ap,
         ),
     ];
@@ -217,15 +252,17 @@ fn tooling(job: &Job) -> Vec<Candidate> {
     let mut list = Vec::new();
     if let Some(counter) = &job.machine.counter_spindle {
         let profile = Profile::new(&job.shaft);
-        let mut known: Vec<f64> = Vec::new();
-        for section in job.shaft.sections.iter().filter(|s| s.is_plain() && s.grip) {
+        let mut known: Vec<(f64, f64)> = Vec::new();
+        // With leave to grip it, one that must not be gripped may do; the leave is a change of its own.
+        for section in job.shaft.sections.iter().filter(|s| s.is_plain()) {
             let d = section.largest_mm();
             let passes = profile.largest_in_front_mm(section.to_mm);
             let serves = |c: &Collet| c.holds(d) && passes <= c.passes_mm;
-            if counter.collets.iter().any(serves) || known.iter().any(|k| (k - passes * 1e3 - d).abs() < 1e-9) {
+            let alike = |k: &(f64, f64)| (k.0 - d).abs() < 1e-9 && (k.1 - passes).abs() < 1e-9;
+            if counter.collets.iter().any(serves) || known.iter().any(alike) {
                 continue;
             }
-            known.push(passes * 1e3 + d);
+            known.push((d, passes));
             let like =
                 counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
             let (hold_mm, clamp_force_n) = like.map_or((d.max(10.0), 8000.0), |c| (c.hold_mm, c.clamp_force_n));
@@ -243,7 +280,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
             } else {
                 String::new()
             };
-            let says = format!("a collet for {d} mm{opening}, with a hold of {hold_mm} mm and {clamp_force_n} N");
+            let says = format!("a collet for {d} mm{opening}, holding over {hold_mm} mm with {clamp_force_n} N");
             let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
             list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
                 if let Some(c) = &mut j.machine.counter_spindle {
@@ -273,28 +310,39 @@ fn tooling(job: &Job) -> Vec<Candidate> {
 
 fn limits(job: &Job) -> Vec<Candidate> {
     let l = &job.limits;
-    let eased = |name: &'static str, from: f64, to: f64, step: f64, unit: &'static str, set: fn(&mut Job, f64)| {
-        let says = move |v: f64| format!("relaxing {name} to {v:.3}{unit} (if the part and the machine allow it)");
+    let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
+        let step = round_step(0.02 * from.max(to));
+        let says =
+            move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
         number(name, Ease::Limit, (from, to), step, says, set)
     };
+    let stiffness = l.stiffness_min_n_per_um;
     vec![
-        eased(
-            "stiffness_min",
-            l.stiffness_min_n_per_um,
-            0.1 * l.stiffness_min_n_per_um,
-            0.01 * l.stiffness_min_n_per_um,
-            " N/µm",
-            |j, v| {
-                j.limits.stiffness_min_n_per_um = v;
-            },
-        ),
-        eased("whirl_ratio", l.whirl_ratio, 0.9, 0.01, "", |j, v| j.limits.whirl_ratio = v),
-        eased("whip", l.whip_mm, 5.0 * l.whip_mm, 0.05 * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
-        eased("sag", l.sag_mm, 5.0 * l.sag_mm, 0.05 * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
-        eased("release", l.release_mm, 5.0 * l.release_mm, 0.05 * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
-        eased("drill", l.drill_mm, 5.0 * l.drill_mm, 0.05 * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
-        eased("tolerance_share", l.tolerance_share, 1.0, 0.01, "", |j, v| j.limits.tolerance_share = v),
+        eased("stiffness_min", stiffness, 0.1 * stiffness, " N/µm", |j, v| j.limits.stiffness_min_n_per_um = v),
+        eased("whirl_ratio", l.whirl_ratio, 0.9, "", |j, v| j.limits.whirl_ratio = v),
+        eased("whip", l.whip_mm, 5.0 * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
+        eased("sag", l.sag_mm, 5.0 * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
+        eased("release", l.release_mm, 5.0 * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
+        eased("drill", l.drill_mm, 5.0 * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
+        eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
+        eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
+        eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),
     ]
+}
+
+/// The round number (1, 2 or 5 and a power of ten) at or below a step.
+fn round_step(step: f64) -> f64 {
+    if step <= 0.0 {
+        return 1.0;
+    }
+    let power = 10f64.powf(step.log10().floor());
+    [5.0, 2.0, 1.0].into_iter().map(|n| n * power).find(|s| *s <= step * (1.0 + 1e-9)).unwrap_or(power)
+}
+
+/// A value with as many decimals as its step has.
+fn on(step: f64, value: f64) -> String {
+    let decimals = (-step.log10()).ceil().clamp(0.0, 6.0) as usize;
+    format!("{value:.decimals$}")
 }
 
 fn machines(job: &Job) -> Vec<Candidate> {
@@ -317,6 +365,16 @@ fn machines(job: &Job) -> Vec<Candidate> {
                 }
             }));
         }
+    }
+    if let Some(force_n) = head.clamp_force_n {
+        list.push(number(
+            "headstock.clamp_force",
+            Ease::Machine,
+            (force_n, (20.0 * force_n).min(MOST_CLAMP_N)),
+            100.0,
+            |n| format!("a headstock's collet that clamps with {n:.0} N (if the bar stands it)"),
+            |j, n| j.machine.headstock.clamp_force_n = Some(n),
+        ));
     }
     let Some(counter) = &job.machine.counter_spindle else { return list };
     let of_counter = |name: &'static str,
@@ -356,13 +414,22 @@ fn machines(job: &Job) -> Vec<Candidate> {
         |v| format!("a counter-spindle bore of {v:.0} mm"),
         |c, v| c.bore_mm = v,
     ));
-    list.push(of_counter(
+    let forces: Vec<(String, f64)> =
+        counter.collets.iter().map(|c| (c.name.clone(), c.clamp_force_n)).take(MOST_COLLETS_TOLD).collect();
+    list.push(number(
         "clamp_force",
-        1.0,
-        4.0,
+        Ease::Machine,
+        (1.0, 4.0),
         0.1,
-        |v| format!("{v:.1} times the clamping force (if the part stands it)"),
-        |c, v| c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v),
+        move |v| {
+            let told: Vec<String> = forces.iter().map(|(name, n)| format!("collet {name} {:.0} N", n * v)).collect();
+            format!("{v:.1} times the clamping force: {} (if the part stands it)", told.join(", "))
+        },
+        |j, v| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v);
+            }
+        },
     ));
     if counter.sleeve.is_none() {
         let says = "support sleeves in the counter-spindle's bore, 150 mm apart, 5 N/µm each".to_string();

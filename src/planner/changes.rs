@@ -8,6 +8,7 @@ use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
 use crate::job::plan::Change;
 use serde_json::{Value, json};
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// Shares of the way to the farthest value worth trying that are tried until one has a plan.
 const FARTHEST: [f64; 3] = [1.0, 0.5, 0.25];
@@ -29,19 +30,44 @@ pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     })
 }
 
+/// What would help.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Help {
+    /// Changes, ranked.
+    pub changes: Vec<Change>,
+    /// Where no single change is enough: what was tried, in words.
+    pub tried: Option<String>,
+}
+
 /// Ranked changes: what is easy to do first, then by time.
 ///
 /// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
-pub fn find(job: &Job) -> Result<Vec<Change>, Defect> {
+pub fn find(job: &Job) -> Result<Help, Defect> {
     let list = candidates::all(job);
-    let mut works: Vec<Works> = spread(&list, |c, index| least(job, c, index))?.into_iter().flatten().collect();
+    let tried = spread_told("single changes that would help", &list, |c, index| least(job, c, index))?;
+    let mut works: Vec<Works> = tried.into_iter().flatten().collect();
     if works.is_empty() {
-        return Ok(pairs::best(job, &list)?.into_iter().collect());
+        return pairs::best(job, &list);
     }
     works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
     let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
     let told = |w: Works| Change { extra_time_s: Some(w.time_s - fastest), ..w.change };
-    Ok(works.into_iter().map(told).collect())
+    Ok(Help { changes: works.into_iter().map(told).collect(), tried: None })
+}
+
+/// The same as [`spread`], and tells how many are done.
+pub fn spread_told<L: Sync, T: Send>(
+    what: &str,
+    list: &[L],
+    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
+) -> Result<Vec<T>, Defect> {
+    let done = AtomicUsize::new(0);
+    spread(list, |item, index| {
+        let found = work(item, index);
+        let n = done.fetch_add(1, Ordering::Relaxed) + 1;
+        crate::spread::tell(|| format!("looking for {what}, {n} of {} tried", list.len()));
+        found
+    })
 }
 
 /// Works out something for everything in a list on all cores; results in the order of the list, or the first defect.
@@ -58,12 +84,6 @@ fn found_number(value: f64) -> Value {
     if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
-/// The nearest whole step to a value between where the job stands and the far end.
-fn on_step(candidate: &Candidate, value: f64) -> f64 {
-    let from = candidate.range.0;
-    from + ((value - from) / candidate.step).round() * candidate.step
-}
-
 /// The least value of a number in whole steps from where the job stands that still has a plan, with its time; `to` is a
 /// value that has one, and `known_s` its time.
 pub fn least_value(
@@ -72,13 +92,12 @@ pub fn least_value(
     known_s: f64,
     planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
 ) -> Result<(f64, f64), Defect> {
-    let from = candidate.range.0;
     let (mut value, mut time_s) = (to, known_s);
     if candidate.after.is_some() {
         return Ok((value, time_s));
     }
-    let steps = ((to - from).abs() / candidate.step).floor() as u64;
-    let at = |n: u64| from + (to - from).signum() * candidate.step * n as f64;
+    let at = |n: u64| candidate.at(n, to);
+    let steps = candidate.steps(to);
     let (mut bad, mut good) = (0, steps + 1);
     for _ in 0..HALVINGS {
         if good - bad <= 1 {
@@ -107,7 +126,7 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>
     let mut farthest = None;
     for share in FARTHEST {
         let (from, to) = candidate.range;
-        let value = if share < 1.0 { on_step(candidate, from + share * (to - from)) } else { to };
+        let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
         farthest = planned(value)?.map(|time_s| (value, time_s));
         if farthest.is_some() || candidate.after.is_some() {
             break;

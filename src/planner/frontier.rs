@@ -1,5 +1,6 @@
 //! When there is no plan: how far the bar gets, and what stops it there.
 
+use super::hold::{self, NoHold};
 use super::network::Builder;
 use super::outlook::{Looker, Side};
 use super::runs::Runs;
@@ -11,7 +12,7 @@ use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
 /// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
-const REASONS: usize = 2;
+pub const REASONS: usize = 2;
 
 /// What stands in the way of a plan.
 #[derive(Debug, Clone, PartialEq)]
@@ -28,20 +29,33 @@ pub struct Blocked {
     pub stages: Vec<(f64, f64, Option<f64>)>,
     /// The collet tried.
     pub collet: Option<String>,
+    /// Where no grip brings the bar any farther than the free front: why not.
+    pub no_hold: Option<NoHold>,
 }
 
 impl Blocked {
     /// A place and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
-        Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None }
+        Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None, no_hold: None }
     }
 }
 
 impl Blocked {
+    /// How a reason ranks beside that of another collet: the farthest first, one with a grip before one without.
+    pub fn rank(&self) -> (f64, bool) {
+        (self.farthest_mm, self.no_hold.is_none())
+    }
+
     /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
-    pub fn beside(mut self, others: &[Blocked]) -> Blocked {
+    /// Where none took hold it is told why.
+    pub fn beside(mut self, job: &Job, others: &[Blocked]) -> Blocked {
+        if self.no_hold.is_some() {
+            let reasons: Vec<NoHold> = others.iter().filter_map(|b| b.no_hold.clone()).collect();
+            self.text += &format!("; {}", hold::told(job, &reasons));
+            return self;
+        }
         let mut told = vec![self.by.clone()];
-        for other in others {
+        for other in others.iter().filter(|b| b.no_hold.is_none()) {
             let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
             if told.contains(&other.by) || told.len() > REASONS {
                 continue;
@@ -71,10 +85,12 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
         return None;
     }
     let mut text = format!("the bar of {d} mm does not pass {what}, which takes {most} mm");
-    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref())
-        && d <= n.max_bar_mm
-    {
-        text += &format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm);
+    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref()) {
+        text += &if d <= n.max_bar_mm {
+            format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm)
+        } else {
+            format!(", nor the headstock's collet without it, which takes {} mm", n.max_bar_mm)
+        };
     }
     Some(Blocked::found(0.0, by, text, 0))
 }
@@ -83,6 +99,7 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
 pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
+        let count = |n: usize, what: &str| format!("{n} {what}{}", if n == 1 { "" } else { "s" });
         if fit.no_pair {
             reasons.push("the turning tools all stand on one side, so no pair can cut at once".into());
         }
@@ -90,10 +107,10 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
             let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();
             let kind = room.place.key().replace('_', " ");
             reasons.push(format!(
-                "{kind}: {} tools ({}), {} places{}",
-                room.tools.len(),
+                "{kind}: {} ({}), {}{}",
+                count(room.tools.len(), "tool"),
                 names.join(", "),
-                room.places,
+                count(room.places, "place"),
                 if room.elsewhere > 0 { format!(" and {} elsewhere", room.elsewhere) } else { String::new() }
             ));
         }
@@ -101,8 +118,15 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
         return Some(Blocked::found(0.0, "tool_places", text, 0));
     }
     let push = checks::push::front(rig).filter(|f| !f.passes())?;
-    let text = format!("{} of work on the front end {}", push.check, push.told());
+    let heaviest = checks::push::heaviest_in_front(rig).map_or(String::new(), |task| format!(" ({})", task.text));
+    let place = format!("of work on the front end{heaviest} on the headstock's collet, {}", with_margin(rig));
+    let text = push.told(&place);
     Some(Blocked::found(0.0, checks::push::NAME, text, 0))
+}
+
+/// What a demand counts with.
+fn with_margin(rig: &Rig<'_>) -> String {
+    format!("its margin of {} in it,", rig.job.limits.torque_margin)
 }
 
 /// The machine has a counter-spindle but no collet for it.
@@ -116,10 +140,10 @@ pub fn unknown() -> Blocked {
 }
 
 /// Where one walk ended.
-struct End {
-    station: usize,
+pub(super) struct End {
+    pub(super) station: usize,
     by: String,
-    text: String,
+    pub(super) text: String,
 }
 
 /// Finds the farthest turned length, and what stops it, over everything the start can reach.
@@ -139,7 +163,9 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
         for grip in grips {
             let Some(end) = walk(looker, runs, *station, grip) else { continue };
-            let farther = best.as_ref().is_none_or(|(b, ..)| end.station > b.station);
+            // A grip that comes as far as the free front says more.
+            let rank = |end: &End, grip: usize| (end.station, grip != looker.free());
+            let farther = best.as_ref().is_none_or(|(b, _, held)| rank(&end, grip) > rank(b, *held));
             if farther {
                 best = Some((end, index, grip));
             }
@@ -159,21 +185,27 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         at = arc.from;
     }
     let farthest = grid.at(end.station);
-    let mut text = end.text;
-    if looker.noses.is_empty() {
-        text += &format!("; {}", why_no_grip(looker.rig));
-    } else if stages.iter().all(|s| s.2.is_none()) {
-        text += "; no stop on the way there lets the counter-spindle take hold";
-    }
+    let no_hold = stages.iter().all(|s| s.2.is_none()) && looker.rig.job.machine.counter_spindle.is_some();
+    let no_hold = no_hold.then(|| {
+        let mut stops: Vec<usize> = net.nodes.iter().map(|n| n.0).collect();
+        stops.sort_unstable();
+        stops.dedup();
+        if looker.noses.is_empty() {
+            hold::nowhere(looker.rig)
+        } else {
+            hold::not_in_time(looker, runs, &stops, farthest)
+        }
+    });
     Blocked {
         stages,
+        no_hold,
         collet: looker.rig.collet.map(|c| c.name.clone()),
-        ..Blocked::found(farthest, &end.by, text, looker.rig.job.shaft.section_at(farthest))
+        ..Blocked::found(farthest, &end.by, end.text, looker.rig.job.shaft.section_at(farthest))
     }
 }
 
 /// Walks on with one grip until something stops it.
-fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Option<End> {
+pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Option<End> {
     let (rig, grid) = (looker.rig, looker.grid);
     let machine = &rig.job.machine;
     let nose = looker.noses.get(grip).copied();
@@ -189,6 +221,12 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     let stroke = machine.headstock.stroke_mm;
     let gripped = nose.is_some();
     let mut last = if gripped { from } else { 0 };
+    // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
+    let begins =
+        || looker.outlook(grip, from, Side::Start).sure || looker.exact(grip, from, Side::Start, last).is_some();
+    if gripped && !begins() {
+        return None;
+    }
     for k in from..grid.last() {
         if k > from && grid.stations[k].wished {
             let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
@@ -223,16 +261,12 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
             if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
                 continue;
             }
-            // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
-            if station == from && gripped {
-                return None;
-            }
             let (by, text) = broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped));
             return Some(End { station: k, by, text });
         }
         let drill = looker.drill(grip, k + 1, Some(last))[1];
         if drill > PASSES_UP_TO {
-            let text = "a cross hole drilled here would bend the bar away more than allowed".to_string();
+            let text = bent(looker, grip, k + 1, grid.at(last));
             return Some(End { station: k, by: checks::drill::NAME.into(), text });
         }
     }
@@ -240,27 +274,45 @@ fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Optio
     match (gripped, machine.counter_spindle.is_some()) {
         (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            let nose = nose.unwrap_or(0.0);
-            if checks::torque::find(rig, nose).is_some_and(|f| !f.passes()) {
-                at_end(
-                    checks::torque::NAME,
-                    "the last grip does not carry the torque of part-off or back-end work".into(),
-                )
-            } else if checks::push::back(rig, nose).is_some_and(|f| !f.passes()) {
-                at_end(
-                    checks::push::NAME,
-                    "the last grip does not hold against the thrust of work on the rear end".into(),
-                )
-            } else {
-                at_end(checks::back::NAME, "the rear end gives way too much under the work after part-off".into())
+            let found = checks::of_last_grip(rig, nose.unwrap_or(0.0)).flatten();
+            match found.filter(|f| !f.passes()).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) {
+                Some(f) => at_end(f.check, last_grip(rig, &f)),
+                None => at_end("support", "the last grip does not hold the part after part-off".into()),
             }
         }
         _ => None,
     }
 }
 
+/// What the last grip cannot hold, in words.
+pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
+    match found.check {
+        checks::back::NAME => found.told("of the rear end under the work after part-off"),
+        checks::push::NAME => found.told(&format!("of work on the rear end on the last grip, {}", with_margin(rig))),
+        _ => found.told(&format!("of part-off or of work on the rear end on the last grip, {}", with_margin(rig))),
+    }
+}
+
+/// Work of a driven tool that bends the bar too far, in words.
+fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> String {
+    let (rig, grid) = (looker.rig, looker.grid);
+    let counter = Counter::of(looker.noses.get(grip).copied());
+    let here = grid.stations[station].tasks.iter().map(|i| (*i, grid.at(station)));
+    let on = grid.beyond.iter().copied().filter(|_| station == grid.last());
+    let found = here.chain(on).filter_map(|(i, t)| {
+        let task = &looker.tasks[i];
+        let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
+        Some((checks::drill::find(rig, &state, task.at_mm, task.thrust_n?).ok()?, &task.text, t))
+    });
+    let worst = found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation));
+    worst.map_or_else(
+        || "a driven tool would bend the bar away more than allowed".into(),
+        |(f, text, t)| f.told(&format!("under the tool for {text}, at a turned length of {t:.1} mm,")),
+    )
+}
+
 /// The check that breaks in a state even at the lowest speed allowed: its name, and a sentence.
-fn broken(
+pub(super) fn broken(
     looker: &Looker<'_>,
     (grip, station): (usize, usize),
     side: Side,
@@ -282,41 +334,6 @@ fn broken(
     let worst = checks::all(&view).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let Some(worst) = worst else { return ("check".into(), "a check fails".into()) };
     let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
-    let text = format!("{held}, {} at a turned length of {t:.1} mm {}", worst.check, worst.told());
+    let text = format!("{held}, {}", worst.told(&format!("at a turned length of {t:.1} mm")));
     (worst.check.into(), text)
-}
-
-/// Why the rig's collet holds nowhere, in words.
-pub fn why_no_grip(rig: &Rig<'_>) -> String {
-    let Some(collet) = rig.collet else { return "the machine has no counter-spindle".into() };
-    let sections = || rig.job.shaft.sections.iter().enumerate();
-    let in_range = |d: f64| collet.holds(d);
-    let fitting: Vec<_> = sections().filter(|(_, s)| s.is_plain() && in_range(s.largest_mm())).collect();
-    if fitting.is_empty() {
-        return format!(
-            "collet {} holds {} to {} mm, and no plain section has such a diameter",
-            collet.name, collet.smallest_mm, collet.largest_mm
-        );
-    }
-    let reason = |(i, s): &(usize, &crate::job::Section)| {
-        let name = s.label(*i);
-        let in_front = rig.profile.largest_in_front_mm(s.to_mm);
-        if !s.grip {
-            format!("{name} must not be gripped")
-        } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
-            format!("never to grip {name} is wished")
-        } else if in_front > collet.passes_mm {
-            format!(
-                "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",
-                collet.name, collet.passes_mm
-            )
-        } else {
-            format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
-        }
-    };
-    let told = fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>().join("; ");
-    match fitting.len().saturating_sub(REASONS) {
-        0 => told,
-        more => format!("{told}; and so for {more} more"),
-    }
 }

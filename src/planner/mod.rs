@@ -10,6 +10,7 @@ mod events;
 pub mod frontier;
 mod glance;
 pub mod grips;
+pub mod hold;
 pub mod network;
 pub mod outline;
 pub mod outlook;

@@ -101,6 +101,8 @@ struct Onward {
     fed_to_mm: f64,
     /// Least time of a stage without a re-grip inside, with what the first adds, s.
     run_s: f64,
+    /// No plan through it costs less from here on.
+    hope: f64,
     pair: Pair,
 }
 
@@ -160,7 +162,8 @@ impl<'a> Builder<'a> {
                     .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
                     .collect(),
             };
-            let stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
+            let mut stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
+            stages.sort_by(|a, b| a.hope.total_cmp(&b.hope));
             // A stage that begins with a re-grip costs the same wherever the last one was.
             let shared = if i > 0 { self.shared_s + self.least_stage(i, i, &stages) } else { f64::INFINITY };
             let mut row = vec![f64::INFINITY; i + 1];
@@ -177,7 +180,8 @@ impl<'a> Builder<'a> {
         let plain = Pattern { regrips: Vec::new(), cost_s: 0.0 };
         let cut_s = self.least_run_s(i, j, pair, &plain);
         let run_s = self.stage_s(i, j) + plain.cost_s + cut_s + self.first_s(i, j, cut_s);
-        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, pair: *pair }
+        let hope = self.stage_s(i, j) + self.runs.full_s(i, j).min(run_s) + self.least_at[j];
+        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, hope, pair: *pair }
     }
 
     /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`.
@@ -186,8 +190,9 @@ impl<'a> Builder<'a> {
         let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
         let mut patterns = Vec::new();
         for on in stages {
-            if self.stage_s(i, on.j) + self.runs.full_s(i, on.j).min(on.run_s) + self.least_at[on.j] > best + 1e-6 {
-                continue;
+            // The most hopeful come first.
+            if on.hope > best + 1e-6 {
+                break;
             }
             if on.fed_to_mm <= reach {
                 for (end, extra) in self.ends(on.j, l, i).into_iter().flatten() {

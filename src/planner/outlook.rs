@@ -28,7 +28,7 @@ pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
 /// Nodes of the fronts that are kept: some megabytes.
-const NODES_KEPT: usize = 60_000;
+const NODES_KEPT: usize = 30_000;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -167,6 +167,16 @@ impl<'a> Looker<'a> {
     /// Index that stands for the free front.
     pub fn free(&self) -> usize {
         self.noses.len()
+    }
+
+    /// Every state that was looked at, by grip and station.
+    pub fn looked_at(&self) -> Vec<(usize, usize)> {
+        let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {
+            let cells = row.glances.get().map_or(&[][..], |cells| cells.as_slice());
+            let seen = cells.iter().enumerate().filter(|(_, cell)| cell.get().is_some());
+            seen.map(|(i, _)| (grip, row.first + i)).collect()
+        };
+        self.rows.iter().enumerate().flat_map(row).collect()
     }
 
     /// Whether a grip index is a grip.

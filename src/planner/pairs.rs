@@ -1,51 +1,138 @@
-//! Where no single change is enough: the best pair of changes.
+//! Where no single change is enough: the best pair of changes, and what alone brings the bar farther.
 
 use super::candidates::{Candidate, Ease};
-use super::changes::{least_value, planned_s, spread, told};
+use super::changes::{Help, least_value, planned_s, spread_told, told};
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
-use crate::job::plan::Change;
+use crate::job::plan::{Change, check_in_words};
 use serde_json::json;
 
-/// Pairs tried at most: first those of changes that alone bring the bar farther, easy ones first.
+/// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
+/// farther, easy ones first.
 const MOST_PAIRS: usize = 120;
 /// A change that brings the bar farther by less than this does not help, mm.
 const FARTHER_MM: f64 = 0.5;
+/// Changes that bring the bar farther, told where no pair is enough.
+const FARTHER_TOLD: usize = 3;
+/// Shares of the way to the farthest value that are tried until one brings the bar farther.
+const NEARER: [f64; 3] = [1.0, 0.5, 0.25];
 
-/// The best pair, with the least value of each; none where no pair that was tried is enough.
-pub fn best(job: &Job, list: &[Candidate]) -> Result<Option<Change>, Defect> {
-    // A change that alone brings the bar farther is likely to be one of the two.
-    let reach = |job: &Job| {
-        Ok(match solve(job, Effort::Explain, &[])? {
-            Answer::Found(_) => f64::INFINITY,
-            Answer::Blocked(blocked) => blocked.farthest_mm,
-        })
+/// How far the bar comes, and what stops it there.
+struct Reach {
+    value: f64,
+    far_mm: f64,
+    by: String,
+}
+
+/// How far the bar comes with a change: with the farthest value worth trying, or with a nearer one where too much of it is
+/// as bad as too little.
+fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect> {
+    let (from, to) = candidate.range;
+    let mut farthest: Option<Reach> = None;
+    for share in NEARER {
+        let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
+        let (far_mm, by) = stopped(&(candidate.with)(job, value))?;
+        if farthest.as_ref().is_none_or(|r| far_mm > r.far_mm) {
+            farthest = Some(Reach { value, far_mm, by });
+        }
+        if far_mm > now_mm + FARTHER_MM || candidate.after.is_some() {
+            break;
+        }
+    }
+    Ok(farthest.unwrap_or(Reach { value: to, far_mm: 0.0, by: String::new() }))
+}
+
+fn stopped(job: &Job) -> Result<(f64, String), Defect> {
+    Ok(match solve(job, Effort::Explain, &[])? {
+        Answer::Found(_) => (f64::INFINITY, String::new()),
+        Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.by),
+    })
+}
+
+/// Whether a change is one of those that may lift a check or rule.
+fn lifts(by: &str, change: &str) -> bool {
+    let names: &[&str] = match by {
+        "stiffness" => &["stiffness_min", "tools", "bar", "collet"],
+        "whirl" => &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
+        "whip" => &["rpm", "speed_floor", "whip", "straightness"],
+        "bore" => &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
+        "release" => &["release", "sleeve"],
+        "cut" | "back" => &["tolerance_share", "tools"],
+        "chatter" => &["tools", "bar", "ap_max"],
+        "torque" => &["clamp_force", "torque_margin", "bar"],
+        "push" => &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],
+        "counter_spindle_travel" => &["farthest"],
+        "bore_depth" => &["bore_depth"],
+        "collet" => &["collet", "bore_depth"],
+        "stroke" => &["stroke"],
+        "tool_places" => &["tools"],
+        other => &[other],
     };
-    let now = reach(job)?;
-    let farther: Vec<bool> = spread(list, |c, _| Ok(reach(&(c.with)(job, c.range.1))? > now + FARTHER_MM))?;
-    let helps = |(a, b): &(usize, usize)| usize::from(farther[*a]) + usize::from(farther[*b]);
+    names.contains(&change)
+        || (matches!(by, "stroke" | "interrupt" | "counter_spindle_travel") && change.starts_with("interrupt"))
+        || (by == "collet" && change.starts_with("grip"))
+        || (by == "tool_places" && change.starts_with("tools."))
+}
+
+/// The best pair, with the least value of each; where no pair that was tried is enough, what was tried.
+pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
+    // A change that alone brings the bar farther is likely to be one of the two.
+    let now_mm = stopped(job)?.0;
+    let reached = spread_told("changes that bring the bar farther", list, |c, _| reach(job, c, now_mm))?;
+    let helps = |i: usize| reached[i].far_mm > now_mm + FARTHER_MM;
     let mut pairs: Vec<(usize, usize)> =
         (0..list.len()).flat_map(|a| (a + 1..list.len()).map(move |b| (a, b))).collect();
     let ease = |(a, b): &(usize, usize)| -> (Ease, Ease) {
         (list[*a].ease.max(list[*b].ease), list[*a].ease.min(list[*b].ease))
     };
-    pairs.sort_by_key(|p| (std::cmp::Reverse(helps(p)), ease(p), *p));
+    let likely = |(a, b): &(usize, usize)| {
+        let lifted = |a: usize, b: usize| helps(a) && lifts(&reached[a].by, &list[b].name);
+        let alone = usize::from(helps(*a)) + usize::from(helps(*b));
+        (usize::from(lifted(*a, *b) || lifted(*b, *a)), alone)
+    };
+    pairs.sort_by_key(|p| (std::cmp::Reverse(likely(p)), ease(p), *p));
+    let all = pairs.len();
     pairs.truncate(MOST_PAIRS);
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
-    let times = spread(&pairs, |(a, b), _| planned_s(&with((*a, *b), list[*a].range.1, list[*b].range.1)))?;
+    let far = |i: usize| reached[i].value;
+    let times = spread_told("pairs of changes", &pairs, |(a, b), _| planned_s(&with((*a, *b), far(*a), far(*b))))?;
     let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
-    let Some(((a, b), known_s)) = best else { return Ok(None) };
-    let far = list[b].range.1;
-    let (first, time_s) = least_value(&list[a], list[a].range.1, known_s, |v| planned_s(&with((a, b), v, far)))?;
-    let (second, time_s) = least_value(&list[b], far, time_s, |v| planned_s(&with((a, b), first, v)))?;
+    let tried = format!("none of {} single changes is enough", list.len());
+    let Some(((a, b), known_s)) = best else {
+        let tried = format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len());
+        return Ok(Help {
+            changes: Vec::new(),
+            tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
+        });
+    };
+    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned_s(&with((a, b), v, far(b))))?;
+    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned_s(&with((a, b), first, v)))?;
     let ((from_a, to_a, words_a), (from_b, to_b, words_b)) = (told(&list[a], first), told(&list[b], second));
-    Ok(Some(Change {
+    let change = Change {
         change: format!("{} + {}", list[a].name, list[b].name),
         from: json!([from_a, from_b]),
         to: json!([to_a, to_b]),
         extra_time_s: Some(0.0),
-        text: format!("{words_a}, and {words_b}: {time_s:.1} s a part"),
-    }))
+        text: format!("{words_a}; and {words_b}: {time_s:.1} s a part"),
+    };
+    let tried = format!("{tried}; {} pairs of them tried (of {all})", pairs.len());
+    Ok(Help { changes: vec![change], tried: Some(tried) })
+}
+
+/// The changes that alone bring the bar farthest, in words.
+fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -> String {
+    let mut order: Vec<usize> = (0..list.len()).filter(|i| reached[*i].far_mm > now_mm + FARTHER_MM).collect();
+    order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
+    let one = |i: &usize| {
+        let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
+        let by = check_in_words(&r.by).replace('_', " ");
+        if r.far_mm >= length_mm {
+            return format!("{words}: turned to its full length, stopped at part-off by {by}");
+        }
+        format!("{words}: to {:.1} mm, stopped by {by}", r.far_mm)
+    };
+    let told: Vec<String> = order.iter().take(FARTHER_TOLD).map(one).collect();
+    if told.is_empty() { String::new() } else { format!(". Alone these bring it farthest: {}", told.join("; ")) }
 }

@@ -1,5 +1,6 @@
 //! The answer when there is no plan: the stages as far as they reach, what stops them, and what would help.
 
+use super::changes::Help;
 use super::frontier::Blocked;
 use super::sequence::Defect;
 use super::{Advice, assemble};
@@ -11,6 +12,7 @@ use crate::process::Rig;
 pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect> {
     let collet = blocked.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
+    let help = if advice == Advice::Wanted { super::changes::find(job)? } else { Help::default() };
     Ok(Plan {
         collet: blocked.stages.iter().any(|s| s.2.is_some()).then(|| blocked.collet.clone()).flatten(),
         stages: stages(&rig, blocked),
@@ -19,7 +21,8 @@ pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect
             farthest_mm: blocked.farthest_mm,
             blocked_by: blocked.by.clone(),
             text: blocked.text.clone(),
-            changes: if advice == Advice::Wanted { super::changes::find(job)? } else { Vec::new() },
+            changes: help.changes,
+            tried: help.tried,
         }),
         ..assemble::blank(&rig, Verdict::Infeasible)
     })

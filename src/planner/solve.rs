@@ -86,7 +86,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
             }
             Err(b) => {
                 others.push(b.clone());
-                if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
+                if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {
                     blocked = Some(b);
                 }
             }
@@ -98,7 +98,7 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
         (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
             solve(job, Effort::Explain, look_at_mm)
         }
-        (None, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(&others))),
+        (None, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(job, &others))),
         (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
 }
@@ -142,7 +142,7 @@ fn try_collet<'a>(
                 }
             }
             Err(b) => {
-                if blocked.as_ref().is_none_or(|known| b.farthest_mm > known.farthest_mm) {
+                if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {
                     blocked = Some(b);
                 }
             }

@@ -9,6 +9,7 @@
 
 use super::draft::{Draft, DraftStage};
 use super::frontier::{self, Blocked};
+use super::hold;
 use super::network::{Arc, Network, Node, Weights};
 use super::sequence::Way;
 use super::settle::Ground;
@@ -168,7 +169,7 @@ impl<'a> Unguided<'a> {
         };
         let all = checks::of_last_grip(rig, *nose).flatten();
         match all.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) {
-            Some(f) if !f.passes() => Err(told(&f, "at part-off")),
+            Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
         }
     }
@@ -233,7 +234,7 @@ impl<'a> Unguided<'a> {
                 let Some(thrust) = task.thrust_n else { continue };
                 match checks::drill::find(rig, &seen.state, task.at_mm, thrust) {
                     Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
-                    Ok(f) => return Err(told(&f, &task.text)),
+                    Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
                     Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
                 }
             }
@@ -245,7 +246,7 @@ impl<'a> Unguided<'a> {
             let state = State { turned_mm, guide, ..self.state(j, grip, j) };
             match checks::drill::find(rig, &state, task.at_mm, thrust) {
                 Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
-                Ok(f) => return Err(told(&f, &task.text)),
+                Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
                 Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
             }
         }
@@ -345,11 +346,15 @@ impl<'a> Unguided<'a> {
                 tell(found);
             }
         }
+        let rig = self.ground.rig;
+        let free = !net.arcs.iter().any(|a| a.grip < self.noses.len()) && rig.job.machine.counter_spindle.is_some();
+        let no_hold = free.then(|| hold::too_early(rig, &self.noses, grid.at(far))).flatten();
         let stopped = stopped.unwrap_or_else(|| Stopped {
             rule: "collet".into(),
-            text: format!("nothing takes hold of the finished front; {}", frontier::why_no_grip(self.ground.rig)),
+            text: "nothing takes hold of the finished front".into(),
         });
-        Blocked::found(grid.at(far), &stopped.rule, stopped.text, section)
+        let collet = rig.collet.map(|c| c.name.clone());
+        Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
     }
 }
 
@@ -360,6 +365,5 @@ impl Seen {
 }
 
 fn told(f: &Finding, place: &str) -> Stopped {
-    let text = format!("{} {place} {}", f.check, f.told());
-    Stopped { rule: f.check.into(), text }
+    Stopped { rule: f.check.into(), text: f.told(place) }
 }

@@ -55,7 +55,7 @@ fn places(job: &Job) -> Vec<Candidate> {
             Ease::Machine,
             range,
             1.0,
-            move |n| format!("{n:.0} places for {kind} tools"),
+            move |n| format!("{n:.0} {} for {kind} tools", if n == 1.0 { "place" } else { "places" }),
             move |j, n| {
                 if let Some(tools) = &mut j.machine.tools {
                     tools.places[index] = n as usize;

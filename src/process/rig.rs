@@ -7,7 +7,6 @@ use super::supports;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
-use crate::units::{n_per_mm2, t_per_mm3};
 
 /// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
 pub const SPAN_POINTS: usize = 40;
@@ -42,11 +41,7 @@ impl<'a> Rig<'a> {
         let mut rig = Rig {
             job,
             collet,
-            elastic: Elastic {
-                e_n_per_mm2: n_per_mm2(m.e_gpa),
-                poisson: m.poisson,
-                density_t_per_mm3: t_per_mm3(m.density_kg_per_m3),
-            },
+            elastic: supports::elastic(m),
             resistance: Resistance {
                 kc11_n_per_mm2: m.kc11_n_per_mm2,
                 mc: m.mc,

@@ -1,9 +1,18 @@
-//! The machine's supports as radial springs.
+//! The machine's supports as radial springs, and the bar's material as the beam takes it.
 
 use super::state::{Counter, Guide};
-use crate::job::Machine;
-use crate::mechanics::beam::Spring;
-use crate::units::n_per_mm;
+use crate::job::{Machine, Material};
+use crate::mechanics::beam::{Elastic, Spring};
+use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
+
+/// A material as the beam takes it.
+pub fn elastic(material: &Material) -> Elastic {
+    Elastic {
+        e_n_per_mm2: n_per_mm2(material.e_gpa),
+        poisson: material.poisson,
+        density_t_per_mm3: t_per_mm3(material.density_kg_per_m3),
+    }
+}
 
 /// Radial springs of the machine. Places count from the front end of shaft or bar, mm.
 ///

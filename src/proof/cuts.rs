@@ -54,18 +54,26 @@ impl Case<'_> {
                     self.breach(
                         number,
                         "segments",
-                        format!("the piece from {from_mm} to {to_mm} mm is not cut as the job asks"),
+                        format!("the piece from {from_mm:.2} to {to_mm:.2} mm is not cut as the job asks"),
                     );
                 }
             }
             listed.map(|s| s.rpm)
         };
         let Some(rpm) = rpm else {
-            self.breach(number, "segments", format!("nothing cuts the piece from {from_mm} to {to_mm} mm"));
+            self.breach(number, "segments", format!("nothing cuts the piece from {from_mm:.2} to {to_mm:.2} mm"));
             return;
         };
         if rpm > wanted * (1.0 + 1e-9) || rpm < self.rig.job.cutting.speed_floor * wanted * (1.0 - 1e-6) {
-            let text = format!("{rpm:.0} rev/min from {from_mm} to {to_mm} mm, the job allows up to {wanted:.0}");
+            let floor = self.rig.job.cutting.speed_floor * wanted;
+            let asked = if floor.round() < wanted.round() {
+                format!("{floor:.0} to {wanted:.0}")
+            } else {
+                format!("{wanted:.0}")
+            };
+            let text = format!(
+                "from {from_mm:.2} to {to_mm:.2} mm the plan turns at {rpm:.0} rev/min, the job asks for {asked} rev/min"
+            );
             self.breach(number, "speed", text);
         }
         let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
@@ -222,7 +230,7 @@ impl Case<'_> {
                 t >= s.from_mm - SAME_MM && (t <= s.to_mm + SAME_MM || last)
             });
             if !within {
-                self.breach(Some(number), "features", format!("{} at {t} mm is not in this stage", task.text));
+                self.breach(Some(number), "features", format!("{} at {t:.2} mm is not in this stage", task.text));
                 continue;
             }
             self.fed_on(index, t, &task.text);

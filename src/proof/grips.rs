@@ -20,7 +20,7 @@ impl Case<'_> {
                 self.breach(number, "grip", "the length held is not the collet's hold in front of the nose");
             }
             if from < section.from_mm - SAME_MM || to > section.to_mm + SAME_MM || !section.is_plain() {
-                self.breach(number, "grip", format!("{from} to {to} mm does not lie on one cylinder"));
+                self.breach(number, "grip", format!("{from:.2} to {to:.2} mm does not lie on one cylinder"));
             } else if !section.grip {
                 self.breach(number, "grip", format!("{name} must not be gripped"));
             }
@@ -46,21 +46,21 @@ impl Case<'_> {
                 self.breach(
                     number,
                     "bore_depth",
-                    format!("{to} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm),
+                    format!("{to:.2} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm),
                 );
             }
             if to > stage.from_mm + SAME_MM {
                 self.breach(
                     number,
                     "grip",
-                    format!("at {} mm the grip up to {to} mm is not turned yet", stage.from_mm),
+                    format!("at {:.2} mm the grip up to {to:.2} mm is not turned yet", stage.from_mm),
                 );
             }
             for t in [stage.from_mm, stage.to_mm] {
                 let x = t + self.rig.gap_mm() - to;
                 if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM {
                     let text = format!(
-                        "at a turned length of {t} mm the nose stands {x} mm from the bush face, allowed are {} to {} mm",
+                        "at a turned length of {t:.2} mm the nose stands {x:.2} mm from the bush face, allowed are {} to {} mm",
                         counter.nearest_mm, counter.farthest_mm
                     );
                     self.breach(number, "counter_spindle_travel", text);

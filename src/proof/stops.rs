@@ -13,7 +13,7 @@ impl Case<'_> {
                 self.breach(
                     number,
                     "order",
-                    format!("it runs from {} to {} mm, after {at} mm", stage.from_mm, stage.to_mm),
+                    format!("it runs from {:.2} to {:.2} mm, after {at:.2} mm", stage.from_mm, stage.to_mm),
                 );
             }
             if (i == 0) != stage.grip.is_none() {
@@ -23,7 +23,7 @@ impl Case<'_> {
         }
         let end = job.parted_at_mm();
         if (at - end).abs() > SAME_MM {
-            self.breach(None, "order", format!("the last stage ends at {at} mm, part-off at {end} mm"));
+            self.breach(None, "order", format!("the last stage ends at {at:.2} mm, part-off at {end:.2} mm"));
         }
         if job.machine.counter_spindle.is_some() && plan.stages.len() < 2 {
             self.breach(None, "order", "nothing holds the part at part-off");
@@ -32,7 +32,7 @@ impl Case<'_> {
         let inner = plan.stages.iter().skip(1).map(|s| s.from_mm).chain(plan.headstock_regrips_mm.iter().copied());
         for t in inner.collect::<Vec<_>>() {
             if !self.rig.stop_at(&self.segments, self.snapped(t)).allowed() {
-                self.breach(None, "interrupt", format!("the feed must not stop at {t} mm"));
+                self.breach(None, "interrupt", format!("the feed must not stop at {t:.2} mm"));
             }
         }
         let hand_overs: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
@@ -55,13 +55,13 @@ impl Case<'_> {
             }
             for t in &stage.regrips_mm {
                 if *t < stage.from_mm - SAME_MM || *t > stage.to_mm + SAME_MM || *t < last {
-                    self.breach(Some(i + 1), "regrips", format!("the re-grip at {t} mm is out of its stage"));
+                    self.breach(Some(i + 1), "regrips", format!("the re-grip at {t:.2} mm is out of its stage"));
                 }
                 if stage.grip.is_none() {
                     self.breach(
                         Some(i + 1),
                         "regrips",
-                        format!("the headstock opens at {t} mm while the front is free"),
+                        format!("the headstock opens at {t:.2} mm while the front is free"),
                     );
                 }
                 self.stroke(i + 1, last, *t, head.stroke_mm);
@@ -73,7 +73,8 @@ impl Case<'_> {
 
     fn stroke(&mut self, stage: usize, last: f64, t: f64, stroke_mm: f64) {
         if t - last > stroke_mm + SAME_MM {
-            let text = format!("from {last} to {t} mm the headstock would need more than its stroke of {stroke_mm} mm");
+            let text =
+                format!("from {last:.2} to {t:.2} mm the headstock would need more than its stroke of {stroke_mm} mm");
             self.breach(Some(stage), "stroke", text);
         }
     }

@@ -5,6 +5,9 @@
 use super::{numbers, verdict, words};
 use crate::job::plan::{Plan, Verdict};
 
+/// What stands under every printed result: who answers for it.
+pub const ESTIMATE: &str = "An estimate: the machine's manual, the local rules and a qualified setter decide.";
+
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
 pub fn cautions(plan: &Plan) -> Vec<String> {
     let mut list: Vec<String> = Vec::new();

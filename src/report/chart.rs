@@ -12,7 +12,7 @@ use svg::node::Blob;
 use svg::node::element::Group;
 
 use super::layout::{BAND, Charts, Layout};
-use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
+use super::shapes::{self, INK, LIMIT, PALE, RULE, SMALL, SOFT, TRACE, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::Plan;
 
@@ -34,7 +34,7 @@ pub fn chart(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Rep
     Ok(shapes::group("chart")
         .add(
             shapes::rect(a.left, top, a.width(), height * (TOP - 1.0) / TOP)
-                .set("fill", format!("url(#{})", shapes::HATCH))
+                .set("fill", shapes::pattern(shapes::HATCH))
                 .set("opacity", "0.35"),
         )
         .add(ground.set("class", "plot"))
@@ -174,7 +174,7 @@ fn band(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
     let mut g = shapes::group("band").add(caption.set("fill", SOFT));
     for (i, (check, from, to)) in runs.iter().enumerate() {
         let (x1, x2) = (layout.axis.x_clamped(*from), layout.axis.x_clamped(*to));
-        let fill = if i % 2 == 0 { "#e8edf2" } else { WHITE };
+        let fill = if i % 2 == 0 { PALE } else { WHITE };
         g = g.add(
             shapes::rect(x1, charts.band_y, x2 - x1, BAND)
                 .set("fill", fill)

@@ -4,7 +4,7 @@
 use super::table::fit;
 use super::tables::{self, Rows};
 use super::{attention, cautions, numbers, text, timeline, verdict, words};
-use crate::job::plan::{Plan, Stage};
+use crate::job::plan::{LimitCost, Plan, Stage};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
 const NAME_WIDTH: usize = 110;
@@ -168,7 +168,11 @@ fn in_time(plan: &Plan, all: &mut Vec<Block>) {
 
 /// What each limit costs, where it was asked for.
 pub fn costs(plan: &Plan) -> Vec<String> {
-    plan.limit_costs.iter().map(|c| words::sentence(&c.text)).collect()
+    let one = |c: &LimitCost| {
+        let (now, next) = (words::change_value(&c.now), words::change_value(&c.next));
+        format!("{} ({}: {now} → {next})", words::sentence(&c.text), words::plain(&c.limit))
+    };
+    plan.limit_costs.iter().map(one).collect()
 }
 
 fn what_would_help(plan: &Plan) -> Vec<Block> {
@@ -176,9 +180,12 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
     let why = Block::Why(words::sentence(&shortfall.text));
     let items: Vec<String> = shortfall.changes.iter().map(text::change_text).collect();
     let help = if items.is_empty() {
-        Block::Why("No single change was found that makes it feasible.".to_string())
+        Block::Why(text::no_help(shortfall))
     } else {
-        let title = "What would help: each of these makes it feasible, best first";
+        let title = match text::help_title(shortfall) {
+            text::TOGETHER => "What would help: the best two changes together",
+            _ => "What would help: each alone makes it feasible; the easiest to do first",
+        };
         Block::List { title, numbered: true, boxed: false, items }
     };
     vec![why, help]

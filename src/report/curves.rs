@@ -13,14 +13,14 @@ use crate::job::plan::{Plan, Stage};
 /// Pens of the curves: colour and dashes in page units. The dashes alone tell them apart in grey; the colours differ in
 /// hue and lightness for readers with any kind of colour vision (Okabe & Ito 2008, darker where thin; from memory).
 const PENS: [(&str, &str); 8] = [
-    ("#1c2430", ""),
+    (INK, ""),
     ("#0b6aa8", "10 3"),
     ("#b8480a", "4 2"),
     ("#04795a", "1.5 2"),
     ("#9c4f80", "10 2.5 2 2.5"),
     ("#3d8fc4", "6 2 1.5 2 1.5 2"),
     ("#8a6100", "2.5 5"),
-    ("#5a6572", "16 4"),
+    (SOFT, "16 4"),
 ];
 const WIDTH: f64 = 1.4;
 
@@ -120,7 +120,9 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
         y += KEY_LINE;
         let (colour, dashes) = PENS[i % PENS.len()];
         let sample = shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, colour, WIDTH + 0.2).set("stroke-dasharray", dashes);
-        g = g.add(sample).add(name(y, &words::key(check)));
+        // Its curve is a bound where the modes were not worked out.
+        let at_most = if *check == "chatter" { ", at most" } else { "" };
+        g = g.add(sample).add(name(y, &format!("{}{at_most}", words::key(check))));
     }
     for (i, check) in moments.iter().enumerate() {
         y += KEY_LINE;

@@ -86,7 +86,7 @@ fn section_shape(s: &SectionOutline, layout: &Layout) -> Group {
                 .add(shapes::line(x1, y - h, x2, y + h, INK, 0.5))
                 .add(shapes::line(x1, y + h, x2, y - h, INK, 0.5));
         }
-        ("knurl", _) => g = g.add(shape(&format!("url(#{})", shapes::KNURL))),
+        ("knurl", _) => g = g.add(shape(&shapes::pattern(shapes::KNURL))),
         _ => {}
     }
     g
@@ -102,13 +102,14 @@ pub fn section_labels(plan: &Plan, layout: &Layout) -> Group {
     let mut g = shapes::group("section-labels");
     for p in &layout.section_labels.placed {
         let base = layout.labels_bottom - p.row as f64 * ROW - 3.0;
+        let (x, anchor) = p.tied();
         let diameter_mm =
             plan.shaft.sections.get(p.index).map_or(0.0, |s| (s.front_diameter_mm + s.rear_diameter_mm) / 2.0);
         let end = layout.centre_y - layout.half(diameter_mm) + 3.0;
         g = g
             .add(shapes::line(p.anchor, base + 3.0, p.anchor, end, SOFT, 0.6))
             .add(shapes::circle(p.anchor, end, 1.4).set("fill", SOFT))
-            .add(shapes::text(p.left + p.width / 2.0, base, SMALL, "middle", &p.text));
+            .add(shapes::text(x, base, SMALL, anchor, &p.text));
     }
     for (x, number) in &layout.section_labels.numbers {
         let base = layout.labels_bottom + NUMBER;
@@ -122,12 +123,13 @@ pub fn feature_labels(layout: &Layout) -> Group {
     let mut g = shapes::group("feature-labels");
     for p in &layout.feature_labels.placed {
         let top = layout.features_y + p.row as f64 * ROW;
+        let (x, anchor) = p.tied();
         g = g
             .add(
                 shapes::line(p.anchor, layout.centre_y + layout.bar_half + 2.0, p.anchor, top + 2.0, SOFT, 0.6)
                     .set("stroke-dasharray", "1 2"),
             )
-            .add(shapes::text_on_ground(p.left + p.width / 2.0, top + 11.0, SMALL, "middle", &p.text));
+            .add(shapes::text_on_ground(x, top + 11.0, SMALL, anchor, &p.text));
     }
     g
 }
@@ -151,7 +153,7 @@ pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
         shapes::group("not-reached")
             .add(
                 shapes::rect(x1, top, x2 - x1, height)
-                    .set("fill", format!("url(#{})", shapes::HATCH))
+                    .set("fill", shapes::pattern(shapes::HATCH))
                     .set("stroke", shapes::LIMIT)
                     .set("stroke-width", "1"),
             )

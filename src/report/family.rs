@@ -9,7 +9,7 @@ use svg::node::element::{Description, Group, SVG, Title};
 
 use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
-use super::{ReportError, axis, numbers, words};
+use super::{ReportError, axis, cautions, numbers, words};
 
 /// The varied values of one axis.
 #[derive(Debug, Clone, PartialEq)]
@@ -140,7 +140,7 @@ pub fn family_svg(drawn: &Drawn) -> Result<String, ReportError> {
         .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, PAGE_HEIGHT).set("fill", WHITE))
         .add(title(drawn))
         .add(body);
-    Ok(format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n"))
+    Ok(shapes::document(&root))
 }
 
 /// Hand-overs and time of the parts that can be made.
@@ -186,16 +186,12 @@ fn title(drawn: &Drawn) -> Group {
         .add(shapes::text(MARGIN, 40.0, 22.0, "start", &name).set("font-weight", "bold"))
         .add(shapes::text(PAGE_WIDTH - MARGIN, 40.0, 12.0, "end", &machine))
         .add(shapes::text(MARGIN, 64.0, 12.0, "start", &summary(drawn)))
-        .add(
-            shapes::text(
-                MARGIN,
-                PAGE_HEIGHT - 14.0,
-                8.5,
-                "start",
-                "An estimate. The machine's manual, the local rules and a qualified setter decide.",
-            )
-            .set("fill", SOFT),
-        )
+        .add(shapes::text(MARGIN, PAGE_HEIGHT - 14.0, 8.5, "start", cautions::ESTIMATE).set("fill", SOFT))
+}
+
+/// What is made of a part: the words of its title.
+fn said_of(part: &str, hand_overs: usize, time_s: f64) -> String {
+    format!("{part}: {}, {} s", numbers::count(hand_overs, "hand-over", "hand-overs"), numbers::seconds(time_s))
 }
 
 /// Shade of a number of hand-overs between the least and the most, and the ink that reads on it.
@@ -252,7 +248,7 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
     match cell.outcome {
         Outcome::Made { hand_overs, time_s } => {
             let ink = shade(hand_overs, least, most).1;
-            let told = Title::new(format!("{sizes}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+            let told = Title::new(said_of(&sizes, hand_overs, time_s));
             let mut g =
                 g.add(told).add(shapes::rect(x - wide / 2.0, y - high / 2.0, wide, high).set("fill-opacity", "0"));
             if fits(WITH_TIME) {
@@ -290,7 +286,7 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
 }
 
 fn hatched(x: f64, y: f64, wide: f64, high: f64) -> svg::node::element::Rectangle {
-    shapes::rect(x, y, wide, high).set("fill", format!("url(#{})", shapes::HATCH)).set("fill-opacity", "0.55")
+    shapes::rect(x, y, wide, high).set("fill", shapes::pattern(shapes::HATCH)).set("fill-opacity", "0.55")
 }
 
 /// Where cells are too small for a figure: one for each number, at its cell nearest the middle of all of them.
@@ -355,7 +351,7 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         match cell.outcome {
             Outcome::Made { hand_overs, time_s } => {
                 let y = up.y(time_s);
-                let told = Title::new(format!("{at}: {hand_overs} hand-overs, {} s", numbers::seconds(time_s)));
+                let told = Title::new(said_of(&at, hand_overs, time_s));
                 let dot = shapes::circle(x, y, 2.6).set("fill", WHITE).set("stroke", TRACE).set("stroke-width", "1.4");
                 marks = marks.add(Group::new().add(told).add(dot));
                 if said != Some(hand_overs) && x > room_from {

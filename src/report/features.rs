@@ -74,12 +74,15 @@ fn keyseat(f: &FeatureOutline, layout: &Layout) -> Group {
     shapes::group("keyseat").add(seat.set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9"))
 }
 
-/// A centre hole: its cone as hidden edges.
+/// Depth of a cone of 60° as a share of its mouth: about as deep as the whole centre hole, pilot and all.
+const CONE: f64 = 0.866;
+
+/// A centre hole: its cone as hidden edges, true to scale along the axis.
 fn centre_hole(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
     let front = f.from_mm <= plan.length_mm / 2.0;
     let (end, into) = if front { (layout.axis.left, 1.0) } else { (layout.axis.x(plan.length_mm), -1.0) };
     let (y, h) = (layout.centre_y, layout.half(f.size_mm).max(3.0));
-    let tip = end + into * h * 1.2;
+    let tip = end + into * (f.size_mm * CONE * layout.axis.scale).max(3.0);
     let d = format!("M{e} {}L{} {}L{e} {}", xy(y - h), xy(tip), xy(y), xy(y + h), e = xy(end));
     let cone = shapes::path(d).set("fill", "none").set("stroke", INK).set("stroke-width", "1");
     shapes::group("centre-hole").add(cone.set("stroke-dasharray", HIDDEN))

@@ -30,7 +30,7 @@ const WORDS_FROM: f64 = 22.0;
 /// When a time is not finite; no plan of the planner gives that.
 pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
     let strip = inline(plan)?;
-    Ok(strip.map(|svg| format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{svg}\n")))
+    Ok(strip.map(|svg| shapes::document(&svg)))
 }
 
 /// The strip as an SVG element to stand in a page.

@@ -57,6 +57,18 @@ impl Placed {
     fn right(&self) -> f64 {
         self.left + self.width
     }
+
+    /// Where the text is tied, and how: one that begins or ends at its leader does so whatever the font's width.
+    pub fn tied(&self) -> (f64, &'static str) {
+        const NEAR: f64 = 0.5;
+        if (self.left - self.anchor).abs() < NEAR {
+            (self.anchor, "start")
+        } else if (self.right() - self.anchor).abs() < NEAR {
+            (self.anchor, "end")
+        } else {
+            (self.left + self.width / 2.0, "middle")
+        }
+    }
 }
 
 /// The labels that stand, in the order of their places, and how many had no room.
@@ -112,15 +124,24 @@ fn feature_text(f: &crate::job::plan::FeatureOutline) -> String {
     if f.kind == "keyseat" && !label.contains("keyseat") { format!("keyseat {label}") } else { label }
 }
 
-/// Labels of the features.
+/// Labels of the features. What is worked at one end stands in one label at its face.
 pub fn features(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
-    let wanted = |(index, f): (usize, &crate::job::plan::FeatureOutline)| Wanted {
-        index,
-        anchor: axis.x_clamped((f.from_mm + f.to_mm) / 2.0),
-        text: shapes::fit_text(&feature_text(f), SMALL, FEATURE_WIDTH),
-        weight: 1.0,
-    };
-    let wanted: Vec<Wanted> = plan.shaft.features.iter().enumerate().map(wanted).collect();
+    let mut wanted: Vec<Wanted> = Vec::new();
+    for (index, f) in plan.shaft.features.iter().enumerate() {
+        let place_mm = match (f.from_mm <= 0.0, f.to_mm >= plan.length_mm) {
+            (true, false) => 0.0,
+            (false, true) => plan.length_mm,
+            _ => (f.from_mm + f.to_mm) / 2.0,
+        };
+        let (anchor, text) = (axis.x_clamped(place_mm), feature_text(f));
+        match wanted.iter_mut().find(|w| (w.anchor - anchor).abs() < 1.0) {
+            Some(same) => same.text = format!("{}, {text}", same.text),
+            None => wanted.push(Wanted { index, anchor, text, weight: 1.0 }),
+        }
+    }
+    for w in &mut wanted {
+        w.text = shapes::fit_text(&w.text, SMALL, FEATURE_WIDTH);
+    }
     place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
 }
 
@@ -141,20 +162,21 @@ pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>
     intervals.iter().map(lane).collect()
 }
 
-/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right; the way that drops
-/// fewer wins.
+/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right, near the drawing and
+/// farther out; the way that drops fewest wins, and of those the one with the fewest rows.
 fn place(wanted: &[Wanted], rows: usize, left: f64, right: f64) -> Labels {
     let mut by_place: Vec<&Wanted> = wanted.iter().filter(|w| !w.text.is_empty()).collect();
     by_place.sort_by(|a, b| a.anchor.total_cmp(&b.anchor));
     let mut by_weight = by_place.clone();
     by_weight.sort_by(|a, b| b.weight.total_cmp(&a.weight));
-    let heavy_first = place_in_order(&by_weight, rows, left, right);
-    let left_first = place_in_order(&by_place, rows, left, right);
-    if left_first.dropped < heavy_first.dropped { left_first } else { heavy_first }
+    let ways = [(&by_weight, false), (&by_place, false), (&by_weight, true), (&by_place, true)];
+    let found = ways.map(|(order, outward)| place_in_order(order, rows, outward, left, right));
+    found.into_iter().min_by_key(|labels| (labels.dropped, labels.rows())).unwrap_or_default()
 }
 
-/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts.
-fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labels {
+/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts. `outward`: one
+/// that stands over the places of others goes farther out, and leaves the nearer rows to them.
+fn place_in_order(order: &[&Wanted], rows: usize, outward: bool, left: f64, right: f64) -> Labels {
     let mut placed: Vec<Placed> = Vec::new();
     for w in order {
         let width = shapes::text_width(&w.text, SMALL);
@@ -169,7 +191,10 @@ fn place_in_order(order: &[&Wanted], rows: usize, left: f64, right: f64) -> Labe
             })
         });
         let fits = |c: &Placed| c.left >= left && c.right() <= right && placed.iter().all(|p| !clash(c, p));
-        let in_the_way = |c: &Placed| order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count();
+        let in_the_way = |c: &Placed| {
+            let others = order.iter().filter(|o| o.index != c.index && crosses(c, o.anchor)).count();
+            others * if outward { rows - c.row } else { 1 }
+        };
         let best = candidates.filter(fits).min_by_key(in_the_way);
         placed.extend(best);
     }

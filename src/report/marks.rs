@@ -22,7 +22,7 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
         for y in [layout.centre_y - h - JAW, layout.centre_y + h] {
             g = g.add(
                 shapes::rect(x1, y, x2 - x1, JAW)
-                    .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
+                    .set("fill", shapes::pattern(shapes::GRIP_HATCH))
                     .set("stroke", GRIP)
                     .set("stroke-width", "0.8"),
             );
@@ -32,7 +32,7 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
         g = g
             .add(
                 shapes::rect(x1, y + 3.0, x2 - x1, 7.0)
-                    .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
+                    .set("fill", shapes::pattern(shapes::GRIP_HATCH))
                     .set("stroke", GRIP)
                     .set("stroke-width", "0.8"),
             )
@@ -120,6 +120,9 @@ impl Entry {
     }
 }
 
+/// The words of the legend are known: as much of the width as is allowed for any text is enough for them.
+const OF_WIDTH: f64 = 0.9;
+
 /// Width of a sample.
 const SAMPLE: f64 = 22.0;
 
@@ -139,13 +142,13 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
         (headstock, Mark::Headstock, "headstock collet"),
         (headstock, Mark::Farther, "headstock farther right"),
         (gripped, Mark::Bore, "bore of the counter-spindle"),
-        (gripped && plan.layout.sleeve_pitch_mm.is_some(), Mark::Sleeve, "sleeve in it"),
+        (plan.stages.iter().any(|s| super::strips::sleeves(plan, s).next().is_some()), Mark::Sleeve, "sleeve in it"),
         (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
     ];
     let (mut x, mut row) = (super::layout::MARGIN, 0);
     let mut placed = Vec::new();
     for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
-        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * 0.95;
+        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * OF_WIDTH;
         if x + width > super::layout::PAGE_WIDTH - super::layout::MARGIN {
             (x, row) = (super::layout::MARGIN, row + 1);
         }
@@ -175,7 +178,7 @@ fn sample(mark: Mark) -> Group {
         line.into_iter().fold(shapes::group("sample"), Group::add)
     };
     match mark {
-        Mark::Grip => g.add(block(20.0).set("fill", format!("url(#{})", shapes::GRIP_HATCH)).set("stroke", GRIP)),
+        Mark::Grip => g.add(block(20.0).set("fill", shapes::pattern(shapes::GRIP_HATCH)).set("stroke", GRIP)),
         Mark::HandOver => stop(true, false),
         Mark::Regrip => stop(false, true),
         Mark::Both => stop(true, true),
@@ -193,9 +196,7 @@ fn sample(mark: Mark) -> Group {
             2.2,
         )),
         Mark::Farther => g.add(super::strips::farther(SAMPLE - 8.0, -4.0)),
-        Mark::NotReached => {
-            g.add(block(20.0).set("fill", format!("url(#{})", shapes::HATCH)).set("stroke", shapes::LIMIT))
-        }
+        Mark::NotReached => g.add(block(20.0).set("fill", shapes::pattern(shapes::HATCH)).set("stroke", shapes::LIMIT)),
     }
 }
 

@@ -68,6 +68,7 @@ pub use gantt::gantt_svg;
 #[cfg(feature = "pdf")]
 pub use pdf::sheet_pdf;
 pub use placed::{Placed, placed};
+pub use shapes::COLOURS;
 pub use sheet::sheet_html;
 pub use svg::plan_svg;
 pub use text::{plan_text, verdict_text};

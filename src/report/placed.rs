@@ -3,11 +3,11 @@
 use super::layout::PAGE_WIDTH;
 use super::{ReportError, svg};
 use crate::job::plan::Plan;
+use schemars::JsonSchema;
 use serde::Serialize;
 
 /// The diagram and where on it the shaft lies, in units of its view box.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema), schema(as = Drawing))]
+#[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Placed {
     /// The SVG element.
     pub svg: String,

@@ -3,7 +3,7 @@
 //! Meaning is never carried by colour alone: every kind of mark has its own line, pattern or letter. The colours differ
 //! in lightness, so they stay apart in grey print and for colour-blind readers.
 
-use svg::node::element::{Circle, Definitions, Ellipse, Group, Line, Path, Pattern, Rectangle, Text};
+use svg::node::element::{Circle, Definitions, Ellipse, Group, Line, Path, Pattern, Rectangle, SVG, Text};
 
 use super::{numbers, table};
 
@@ -27,9 +27,14 @@ pub const HEAD: &str = "#3d4652";
 pub const LIMIT: &str = "#8c1c3a";
 /// Utilisation.
 pub const TRACE: &str = "#23527c";
+/// Every other field of a band.
+pub const PALE: &str = "#e8edf2";
 /// Rules.
 pub const RULE: &str = "#c9d0d7";
 pub const WHITE: &str = "#ffffff";
+
+/// What holds the bar, and the bar, by name: for a page that draws them too.
+pub const COLOURS: [(&str, &str); 5] = [("steel", STEEL), ("raw", RAW), ("grip", GRIP), ("bush", BUSH), ("head", HEAD)];
 
 /// Size of ordinary text: 7 points on an A4 page.
 pub const SMALL: f64 = 10.0;
@@ -45,6 +50,16 @@ pub const GRIP_HATCH: &str = "spanhold-grip";
 /// A coordinate: at most two decimals.
 pub fn xy(value: f64) -> String {
     numbers::trimmed(value, 2)
+}
+
+/// A fill by one of the patterns.
+pub fn pattern(id: &str) -> String {
+    format!("url(#{id})")
+}
+
+/// A drawing as a document of its own.
+pub fn document(root: &SVG) -> String {
+    format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n")
 }
 
 pub fn rect(x: f64, y: f64, width: f64, height: f64) -> Rectangle {

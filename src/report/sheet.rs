@@ -3,10 +3,20 @@
 use super::content::{self, Block, Head, Kind};
 use super::table::Align;
 use super::tables::Rows;
-use super::{ReportError, gantt, svg, verdict, words};
+use super::{ReportError, gantt, shapes, svg, verdict, words};
 use crate::job::plan::Plan;
 
 const STYLE: &str = include_str!("sheet.css");
+
+/// The colours of the diagram, as the style names them.
+const COLOURS: [(&str, &str); 6] = [
+    ("ink", shapes::INK),
+    ("soft", shapes::SOFT),
+    ("rule", shapes::RULE),
+    ("limit", shapes::LIMIT),
+    ("trace", shapes::TRACE),
+    ("white", shapes::WHITE),
+];
 
 /// The sheet.
 ///
@@ -29,11 +39,13 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
         body.push_str(&written(&block, &pictures));
     }
     body.push_str(if beside { "</div>\n" } else { "" });
+    let colours: Vec<String> = COLOURS.iter().map(|(name, colour)| format!("--{name}: {colour};")).collect();
+    let colours = colours.join(" ");
     body.push_str(&format!("<footer>input {}</footer>\n", escape(&words::plain(&plan.input_digest))));
     Ok(format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n\
          <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}: set-up sheet</title>\n\
-         <style>\n{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
+         <style>\n:root {{ {colours} }}\n{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
         escape(&about.job)
     ))
 }
@@ -83,7 +95,9 @@ fn written(block: &Block, pictures: &Pictures) -> String {
             };
             table(title, units, rows, class)
         }
-        Block::Facts { title, pairs: list } => format!("<section><h2>{title}</h2>{}</section>\n", pairs(list)),
+        Block::Facts { title, pairs: list } => {
+            format!("<section class=\"facts\"><h2>{title}</h2>{}</section>\n", pairs(list))
+        }
         Block::List { title, numbered, boxed, items } => {
             list(title, if *numbered { "ol" } else { "ul" }, if *boxed { "limits" } else { "" }, items)
         }

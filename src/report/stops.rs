@@ -74,7 +74,7 @@ impl Stop {
     }
 }
 
-/// All stops, ascending: hand-overs, headstock re-grips and stops for holes and keyseats.
+/// All stops, ascending: hand-overs, headstock re-grips and stops for work of tools across the shaft.
 pub fn stops(plan: &Plan) -> Vec<Stop> {
     let mut all: Vec<Stop> = Vec::new();
     for (i, &at) in plan.hand_overs_mm.iter().enumerate() {
@@ -84,8 +84,8 @@ pub fn stops(plan: &Plan) -> Vec<Stop> {
         stop_at(&mut all, plan, at).regrip = Some(i + 1);
     }
     for feature in &plan.features {
-        let stops_feed = matches!(feature.feature.as_str(), "cross_hole" | "keyseat" | "flats");
-        if let (true, Some(at)) = (stops_feed, feature.turned_mm) {
+        // Work on the front end is done before the feed begins.
+        if let Some(at) = feature.turned_mm.filter(|t| *t > 0.0) {
             stop_at(&mut all, plan, at).features.push(words::plain(&feature.text));
         }
     }

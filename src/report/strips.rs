@@ -112,15 +112,23 @@ fn jaws(x1: f64, x2: f64, y: f64, bar: f64, thickness: f64, kind: &str) -> Group
     for top in [y - bar - thickness, y + bar] {
         let block = shapes::rect(x1, top, x2 - x1, thickness);
         g = g.add(match kind {
-            "grip" => block
-                .set("fill", format!("url(#{})", shapes::GRIP_HATCH))
-                .set("stroke", GRIP)
-                .set("stroke-width", "0.7"),
+            "grip" => {
+                block.set("fill", shapes::pattern(shapes::GRIP_HATCH)).set("stroke", GRIP).set("stroke-width", "0.7")
+            }
             "bush" => block.set("fill", BUSH),
             _ => block.set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4"),
         });
     }
     g
+}
+
+/// Places of the sleeves that carry what has gone into the bore in a stage, mm from the front face.
+pub fn sleeves(plan: &Plan, stage: &Stage) -> impl Iterator<Item = f64> {
+    let pitch_mm = plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0);
+    let first = stage.grip.as_ref().zip(pitch_mm).map(|(grip, pitch_mm)| (grip.from_mm, pitch_mm));
+    first.into_iter().flat_map(|(from_mm, pitch_mm)| {
+        (1..=SLEEVES).map(move |j| from_mm - j as f64 * pitch_mm).take_while(|at| *at >= 0.0)
+    })
 }
 
 /// The counter-spindle's bore around the front that has gone into it, with the sleeves that carry it.
@@ -130,11 +138,7 @@ fn bore(m: &Moment, nose: f64, half: f64) -> Group {
     for edge in [y - half, y + half] {
         g = g.add(shapes::line(a.left, edge, nose, edge, GRIP, 0.9));
     }
-    let (Some(grip), Some(pitch_mm)) = (&m.stage.grip, m.plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0)) else {
-        return g;
-    };
-    let sleeves = (1..=SLEEVES).map(|j| grip.from_mm - j as f64 * pitch_mm).take_while(|at| *at >= 0.0);
-    for x in sleeves.map(|at| a.x_clamped(at)) {
+    for x in sleeves(m.plan, m.stage).map(|at| a.x_clamped(at)) {
         for (from, to) in [(y - half, y - half * 0.62), (y + half * 0.62, y + half)] {
             g = g.add(shapes::line(x, from, x, to, GRIP, 2.2));
         }

@@ -4,7 +4,7 @@ use svg::node::element::{Description, Group, SVG, Title};
 
 use super::layout::{Layout, MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, chart, curves, drawing, marks, speed, strips, table, text, verdict, words};
+use super::{ReportError, cautions, chart, curves, drawing, marks, speed, strips, table, text, verdict, words};
 use crate::job::plan::Plan;
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
@@ -14,7 +14,7 @@ use crate::job::plan::Plan;
 pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
     let layout = Layout::page(plan)?;
     let root = diagram(plan, &layout)?.set("width", "297mm").set("height", format!("{}mm", xy(layout.height / 4.0)));
-    Ok(format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n"))
+    Ok(shapes::document(&root))
 }
 
 /// The diagram as an SVG element to stand in a page that has its own title.
@@ -138,7 +138,9 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     let mut told = table::wrap("", &words::sentence(&shortfall.text), columns);
     let changes = shortfall.changes.iter().map(text::change_text);
     for (i, change) in changes.enumerate() {
-        told.push_str(if i == 0 { "\nWhat would help, each alone:\n" } else { "" });
+        if i == 0 {
+            told.push_str(&table::wrap("", &format!("What would help ({}):", text::help_title(shortfall)), columns));
+        }
         told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
     }
     let mut y = layout.axis_y + 62.0;
@@ -154,25 +156,14 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
 
 fn footer(plan: &Plan, layout: &Layout) -> Group {
     let y = layout.height - 14.0;
-    shapes::group("footer")
-        .add(
-            shapes::text(
-                MARGIN,
-                y,
-                8.5,
-                "start",
-                "An estimate. The machine's manual, the local rules and a qualified setter decide.",
-            )
-            .set("fill", SOFT),
+    shapes::group("footer").add(shapes::text(MARGIN, y, 8.5, "start", cautions::ESTIMATE).set("fill", SOFT)).add(
+        shapes::text(
+            PAGE_WIDTH - MARGIN,
+            y,
+            8.5,
+            "end",
+            &shapes::fit_text(&words::plain(&plan.input_digest), 8.5, 520.0),
         )
-        .add(
-            shapes::text(
-                PAGE_WIDTH - MARGIN,
-                y,
-                8.5,
-                "end",
-                &shapes::fit_text(&words::plain(&plan.input_digest), 8.5, 520.0),
-            )
-            .set("fill", SOFT),
-        )
+        .set("fill", SOFT),
+    )
 }

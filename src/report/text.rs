@@ -4,6 +4,7 @@ use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::{Change, Plan, Shortfall};
+use serde_json::Value;
 
 /// A difference in time that is worth a word, s.
 const WORTH_TELLING_S: f64 = 0.05;
@@ -61,7 +62,7 @@ pub fn verdict_text(plan: &Plan) -> String {
     if let Some(line) = timeline::tool_line(plan) {
         out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
-    out.push_str("\nAn estimate: the machine's manual, the local rules and a qualified setter decide.\n");
+    out.push_str(&format!("\n{}\n", cautions::ESTIMATE));
     out
 }
 
@@ -79,40 +80,66 @@ fn tightest(plan: &Plan) -> String {
 
 /// Why there is no plan and what would help; nothing where there is one.
 fn shortfall(plan: &Plan) -> String {
-    let Some(Shortfall { text, changes, .. }) = &plan.shortfall else { return String::new() };
-    let mut out = wrap("  ", &words::sentence(text), WIDTH);
-    if changes.is_empty() {
-        let next = "No change and no pair of changes that was tried makes it feasible. Ask for a shorter or a thicker part, \
-                    or see what other machines do: spanhold compare JOB --machine FILE.";
-        out.push('\n');
-        out.push_str(&wrap("", next, WIDTH));
+    let Some(shortfall) = &plan.shortfall else { return String::new() };
+    let mut out = wrap("  ", &words::sentence(&shortfall.text), WIDTH);
+    out.push('\n');
+    if shortfall.changes.is_empty() {
+        out.push_str(&wrap("", &no_help(shortfall), WIDTH));
         return out;
     }
-    let pair = changes.iter().all(|c| c.to.is_array() && c.change.contains(" + "));
-    out.push_str(if pair {
-        "\nWhat would help (no single change is enough; these two together are)\n"
-    } else {
-        "\nWhat would help (each of these makes it feasible, best first)\n"
-    });
-    for (i, change) in changes.iter().enumerate() {
+    out.push_str(&format!("What would help ({})\n", help_title(shortfall)));
+    for (i, change) in shortfall.changes.iter().enumerate() {
         out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
+    }
+    if let Some(tried) = &shortfall.tried {
+        out.push_str(&wrap("  ", &format!("{}.", words::sentence(tried)), WIDTH));
     }
     out
 }
 
-/// One change: its sentence, then the numbers.
+/// What the changes that would help are.
+pub(super) fn help_title(shortfall: &Shortfall) -> &'static str {
+    let pair = shortfall.changes.iter().all(|c| c.to.is_array() && c.change.contains(PAIRED));
+    if pair { TOGETHER } else { "each alone makes it feasible; the easiest to do first" }
+}
+
+/// Nothing helps: what was tried, and what to do next.
+pub(super) fn no_help(shortfall: &Shortfall) -> String {
+    let tried = shortfall.tried.as_deref().unwrap_or("no single change was found that makes it feasible");
+    let next = match shortfall.blocked_by.as_str() {
+        "back" | "push" => "Do that work in lighter cuts or elsewhere",
+        "torque" => "Ask for a seat of a larger diameter to grip",
+        _ => "Ask for a shorter or a thicker part",
+    };
+    format!(
+        "{}. {next}, change several things at once, or see what other machines do: \
+         spanhold compare JOB --machine FILE.",
+        words::sentence(tried)
+    )
+}
+
+/// The title of a pair of changes.
+pub(super) const TOGETHER: &str = "the best two changes together";
+
+/// Between the names of two changes that are one.
+const PAIRED: &str = " + ";
+
+/// One change: its sentence, then the numbers by the keys of the files.
 pub(super) fn change_text(change: &Change) -> String {
     let extra = match change.extra_time_s {
         Some(s) if s >= WORTH_TELLING_S => format!("; {} s more than the fastest of these", numbers::seconds(s)),
         _ => String::new(),
     };
-    format!(
-        "{} ({}: {} → {}{extra})",
-        words::sentence(&change.text),
-        words::key(&change.change),
-        words::change_value(&change.from),
-        words::change_value(&change.to)
-    )
+    let one = |name: &str, from: &Value, to: &Value| {
+        format!("{}: {} → {}", words::plain(name), words::change_value(from), words::change_value(to))
+    };
+    let numbers = match (change.change.split_once(PAIRED), &change.from, &change.to) {
+        (Some((a, b)), Value::Array(from), Value::Array(to)) if from.len() == 2 && to.len() == 2 => {
+            format!("{}; {}", one(a, &from[0], &to[0]), one(b, &from[1], &to[1]))
+        }
+        _ => one(&change.change, &change.from, &change.to),
+    };
+    format!("{} ({numbers}{extra})", words::sentence(&change.text))
 }
 
 /// The two spindles in time.

@@ -186,6 +186,7 @@ pub fn tool_line(plan: &Plan) -> Option<String> {
 /// Facts of the order.
 pub fn order(order: &OrderQuote) -> Vec<(&'static str, String)> {
     let hours = |h: f64| numbers::trimmed(h, 1);
+    let shifts = hours(order.shifts);
     let mut list = vec![
         (
             "pieces",
@@ -199,10 +200,10 @@ pub fn order(order: &OrderQuote) -> Vec<(&'static str, String)> {
         (
             "time",
             format!(
-                "set-up {} h, run {} h: {} shifts",
+                "set-up {} h, run {} h: {shifts} {}",
                 hours(order.set_up_h),
                 hours(order.run_h),
-                numbers::trimmed(order.shifts, 1)
+                if shifts == "1" { "shift" } else { "shifts" }
             ),
         ),
     ];

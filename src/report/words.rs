@@ -1,7 +1,7 @@
 //! How the keys of a plan are said in words, and how user text is made fit to print.
 
 use super::{numbers, table};
-use crate::job::plan::{CheckResult, Plan, SectionOutline};
+use crate::job::plan::{CheckResult, Plan, SectionOutline, check_in_words};
 
 /// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
 pub fn plain(text: &str) -> String {
@@ -21,9 +21,7 @@ pub fn key(key: &str) -> String {
         "hand_over" => "hand-over".to_string(),
         "regrip" => "headstock re-grip".to_string(),
         "segment" => "pull-back".to_string(),
-        // The check of the speed against the critical speed; a thread is whirled too, and the shaft whips.
-        "whirl" => "critical speed".to_string(),
-        other => plain(other).replace("counter_spindle", "counter-spindle").replace('_', " "),
+        other => plain(check_in_words(other)).replace("counter_spindle", "counter-spindle").replace('_', " "),
     }
 }
 
@@ -149,7 +147,9 @@ pub fn change_value(value: &serde_json::Value) -> String {
         Value::Number(n) => n.as_f64().map_or_else(|| n.to_string(), |v| numbers::trimmed(v, 3)),
         Value::String(s) => key(s),
         Value::Array(items) => items.iter().map(change_value).collect::<Vec<_>>().join(", "),
-        other => plain(&other.to_string()),
+        Value::Object(map) => {
+            map.iter().map(|(k, v)| format!("{} {}", plain(k), change_value(v))).collect::<Vec<_>>().join(", ")
+        }
     }
 }
 

@@ -1,6 +1,6 @@
 //! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
 
-use super::{ReportError, tables};
+use super::{ReportError, tables, words};
 use crate::job::plan::{Plan, Stage};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
@@ -8,6 +8,8 @@ use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet,
 enum Cell<'a> {
     /// Text.
     Text(&'a str),
+    /// A key of the plan, in words.
+    Said(String),
     /// A number, written to so many decimals.
     Number(f64, usize),
     /// A share, shown in percent.
@@ -71,6 +73,10 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
                     sheet.write_string(row, column, *text).map_err(failed)?;
                     continue;
                 }
+                Cell::Said(text) => {
+                    sheet.write_string(row, column, text).map_err(failed)?;
+                    continue;
+                }
                 Cell::Number(value, 0) => (*value, "0".to_string()),
                 Cell::Number(value, decimals) => (*value, format!("0.{}", "0".repeat(*decimals))),
                 Cell::Share(value) => (*value, "0 %".to_string()),
@@ -128,7 +134,7 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::Number(s.rpm_max, 0),
             Cell::Number(s.time_s, 1),
             Cell::count(s.regrips_mm.len()),
-            governing.map_or(Cell::Empty, |c| Cell::Text(&c.check)),
+            governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
             governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
         ]
     }
@@ -162,7 +168,7 @@ fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             vec![
                 Cell::Text(name(s.section)),
                 Cell::count(s.section),
-                Cell::Text(&s.work),
+                Cell::Said(words::work(&s.work)),
                 Cell::Number(s.from_mm, 2),
                 Cell::Number(s.to_mm, 2),
                 Cell::Number(s.diameter_mm, 3),
@@ -195,7 +201,7 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         .flat_map(|s| s.checks.iter().map(move |c| (s.number, c)))
         .map(|(stage, c)| {
             vec![
-                Cell::Text(&c.check),
+                Cell::Said(words::key(&c.check)),
                 Cell::count(stage),
                 Cell::Number(c.demand, 5),
                 Cell::Number(c.limit, 5),
@@ -214,6 +220,9 @@ fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     let seconds = tables::causes(&plan.time_s).into_iter().chain([("time a part", plan.time_s.total)]);
     let mut rows: Vec<Vec<Cell<'_>>> =
         seconds.map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
+    if let Some(cycle) = &plan.cycle {
+        rows.push(vec![Cell::Text("from part to part"), Cell::Number(cycle.steady_s, 1), Cell::Text("s")]);
+    }
     let q = &plan.quote;
     rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
     rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);

@@ -188,6 +188,7 @@ const PLAN: &str = "verdict text
     *shortfall.farthest_mm number
     *shortfall.blocked_by text
     *shortfall.text text
+    *shortfall.tried text?
     *shortfall.changes list
     *shortfall.changes[] map
     *shortfall.changes[].change text

@@ -439,6 +439,7 @@ pub fn infeasible_plan() -> Plan {
             Change { change: "tools".into(), from: "single".into(), to: "opposed".into(), extra_time_s: Some(-12.0), text: "use an opposed pair".into() },
             Change { change: "bore_sleeve".into(), from: serde_json::Value::Null, to: true.into(), extra_time_s: None, text: "support the front inside the counter-spindle".into() },
         ],
+        tried: None,
     });
     plan.cautions = cautions(&plan);
     plan
@@ -569,6 +570,7 @@ pub fn hopeless_plan() -> Plan {
         blocked_by: "counter_spindle_travel".into(),
         text: "The counter-spindle does not reach the first grip.".into(),
         changes: vec![],
+        tried: Some("none of 31 single changes is enough, nor any of the 120 pairs tried (of 465)".into()),
     });
     plan
 }

@@ -5,7 +5,6 @@ use serde::{Deserialize, Serialize};
 
 /// The shaft as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
@@ -17,7 +16,6 @@ pub struct ShaftOutline {
 
 /// A section as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct SectionOutline {
     /// From 1.
@@ -41,7 +39,6 @@ pub struct SectionOutline {
 
 /// A feature as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
     /// `cross_hole`, `keyseat`, `centre_hole`.
@@ -57,7 +54,6 @@ pub struct FeatureOutline {
 
 /// The machine as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
     /// Bush gap, or the collet gap without a bush.
@@ -78,7 +74,6 @@ pub struct LayoutOutline {
 
 /// One point of the utilisation chart.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct TracePoint {
     pub turned_mm: f64,
@@ -87,6 +82,6 @@ pub struct TracePoint {
     /// The governing check here.
     pub check: String,
     pub utilisation: f64,
-    /// Utilisation of each check here, in the order of `trace_checks` of the stage's list.
+    /// Utilisation of each check here; of `chatter` at most this.
     pub all: Vec<(String, f64)>,
 }

@@ -5,7 +5,6 @@ use serde::{Deserialize, Serialize};
 
 /// One part after the other: what both spindles do from the start of a part to the start of the next, in the steady run.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Cycle {
     /// Time from part to part, the bar change spread over the parts of a bar, s.
@@ -36,7 +35,6 @@ pub struct Cycle {
 
 /// A bar of the timeline.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Operation {
     /// `headstock`, `both`, `counter_spindle`.
@@ -55,7 +53,6 @@ pub struct Operation {
 
 /// Something on the critical path.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Critical {
     pub what: String,
@@ -66,7 +63,6 @@ pub struct Critical {
 
 /// Tools and places.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Tooling {
     pub fits: bool,
@@ -80,7 +76,6 @@ pub struct Tooling {
 
 /// A kind of place.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct ToolRoom {
     /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed`, `back_driven`.
@@ -97,7 +92,6 @@ pub struct ToolRoom {
 
 /// An order.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct OrderQuote {
     pub pieces: usize,
@@ -120,7 +114,6 @@ pub struct OrderQuote {
 
 /// An order of another size.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Quantity {
     pub pieces: usize,
@@ -131,7 +124,6 @@ pub struct Quantity {
 
 /// What a change of one time does to the time from part to part.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[cfg_attr(feature = "page", derive(utoipa::ToSchema))]
 #[allow(missing_docs)]
 pub struct Sensitivity {
     /// `cutting_speed`, `hand_over`, `regrip`, `tool_change`.

@@ -27,6 +27,23 @@ function fill(element, attributes, inside) {
   return element;
 }
 
+/**
+ * Gives an element other children, but leaves those that are as they should be: what is typed in, has the focus, or need
+ * not be laid out again. What an element listens for must be told by its attributes, or it is not like another.
+ * @param {any} box @param {any[]} fresh @param {string} inside those of which the children are looked at one by one
+ */
+export function settle(box, fresh, inside) {
+  const old = [...box.children];
+  for (const [i, node] of fresh.entries()) {
+    const there = old[i];
+    if (!there) box.append(node);
+    else if (there.isEqualNode(node)) continue;
+    else if (there.matches(inside) && node.matches(inside)) settle(there, [...node.children], inside);
+    else there.replaceWith(node);
+  }
+  for (const gone of old.slice(fresh.length)) gone.remove();
+}
+
 /** The element of an id. @param {string} id @returns {any} */
 export function the(id) {
   return document.getElementById(id);
@@ -35,5 +52,5 @@ export function the(id) {
 /** An SVG text as an element of this page; it holds no scripts and no styles. @param {string} text @returns {SVGElement} */
 export function svgOf(text) {
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
-  return /** @type {any} */ (document.importNode(read.documentElement, true));
+  return /** @type {any} */ (document.adoptNode(read.documentElement));
 }

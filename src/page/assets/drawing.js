@@ -29,7 +29,7 @@ export class Drawing {
     const { width, height } = this.frame;
     this.overlay = s('svg', { class: 'overlay', viewBox: `0 0 ${width} ${height}`, 'aria-label': 'Hand-overs and grips, to be moved', role: 'group' });
     this.cross = s('line', { class: 'cross', y1: 0, y2: height, visibility: 'hidden' });
-    this.under = s('text', { 'font-size': 13, fill: '#1f5f7a', y: 13, 'paint-order': 'stroke', stroke: '#fff', 'stroke-width': 10, 'stroke-linejoin': 'round', visibility: 'hidden' });
+    this.under = s('text', { 'font-size': 13, class: 'under', y: 13, 'paint-order': 'stroke', 'stroke-width': 10, 'stroke-linejoin': 'round', visibility: 'hidden' });
     this.overlay.append(this.cross, this.under);
     const picture = svgOf(this.frame.svg);
     picture.setAttribute('viewBox', `0 0 ${width} ${height}`);

@@ -1,7 +1,7 @@
 // The job as a form. Every field is a place in one of the texts; what is typed is written there, as it is typed.
 
-import { h, the } from './dom.js';
-import { CUTTING, FEATURES, KINDS, MACHINE, MORE, SHAFT } from './layout.js';
+import { h, settle, the } from './dom.js';
+import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED } from './layout.js';
 import { words } from './words.js';
 
 /**
@@ -12,6 +12,16 @@ import { words } from './words.js';
  */
 
 const TABS = [['shaft', 'Shaft'], ['cutting', 'Cutting & limits'], ['machine', 'Machine'], ['text', 'Text']];
+
+/** Keys of features that take one of a few words. */
+const CHOICES = { end: { choice: ['front', 'back'] }, forming: { choice: ['', 'shave', 'punch'] } };
+
+/** The tab that shows the place of a message. @param {Told} told */
+function tabOf(told) {
+  if (told.file === 'machine' || told.way[0] === 'machine') return 'machine';
+  if (told.file !== 'job' || !told.way.length) return 'text';
+  return ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : 'cutting';
+}
 
 /** The value at the end of a way. @param {Value|null} tree @param {Way} way @returns {Value|undefined} */
 export function valueAt(tree, way) {
@@ -95,7 +105,7 @@ export class Form {
   }
 
   /** A control for a place. */
-  control(file, way, { choice = null, number = false, placeholder = '', label, title = '' }) {
+  control(file, way, { choice = null, said = words, number = false, placeholder = '', label, title = '' }) {
     const value = valueAt(this.state[file], way)?.text ?? '';
     const id = idOf(file, way);
     const wrong = this.wrong.get(id);
@@ -109,7 +119,7 @@ export class Form {
         inputmode: number ? 'decimal' : null });
     }
     const known = choice.includes(value) || value === '' ? choice : [...choice, value];
-    const options = known.map((c) => h('option', { value: c, selected: c === value }, c === '' ? placeholder || '–' : words(c)));
+    const options = known.map((c) => h('option', { value: c, selected: c === value }, c === '' ? placeholder || '–' : said(c)));
     const select = h('select', attributes, options);
     select.value = value;
     return select;
@@ -129,11 +139,11 @@ export class Form {
     const told = this.fields.get([...(file === 'machine' || base.length ? ['machine'] : []), ...at, field.key].join('.'));
     const unit = told?.unit ? ` ${told.unit}` : '';
     // A key that ends in its unit does not tell it twice.
-    const bare = field.key.replace(/_s$/, '');
+    const bare = field.key.replace(/_[sh]$/, '');
     const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
-    const label = field.label ?? words(told?.unit === 's' ? bare : field.key);
+    const label = field.label ?? words(['s', 'h'].includes(told?.unit) ? bare : field.key);
     const given = valueAt(this.state[file], way) !== undefined;
-    const title = told ? `${told.what}; ${told.min} to ${told.max}${unit}` : '';
+    const title = told ? `${told.what}; ${told.min} to ${told.max}${unit}` : field.title ?? '';
     const fallback = told?.default ?? null;
     const control = this.control(file, way, {
       choice: field.choice ? (given ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
@@ -146,7 +156,15 @@ export class Form {
   group(file, base, group) {
     const fields = group.fields.map((field) => this.field(file, base, group.at, field));
     const whole = this.messages(file, [...base, ...group.at]);
-    return h('fieldset', {}, h('legend', {}, group.title), whole, h('div', { class: 'fields' }, fields));
+    const there = group.optional && valueAt(this.state[file], [...base, ...group.at]) !== undefined;
+    return h('fieldset', {}, h('legend', {}, group.title, there && this.without(file, [...base, ...group.at], group.title)), whole,
+      h('div', { class: 'fields' }, fields));
+  }
+
+  /** A button that takes a whole map out. @param {File} file @param {Way} way @param {string} name */
+  without(file, way, name) {
+    const title = `Take out: ${name}`;
+    return h('button', { class: 'small', type: 'button', title, 'aria-label': title, onclick: () => this.act.edit(file, [{ edit: 'set', way, value: '' }]) }, '×');
   }
 
   // -- Rows.
@@ -177,7 +195,7 @@ export class Form {
       this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, `+ ${kind}`));
     const heads = h('div', { class: 'line one heads', 'aria-hidden': 'true' },
       ...['', 'name', 'kind', 'Ø, thread, taper', 'length mm'].map((t) => h('span', {}, t)));
-    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
+    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': `${sections.length} ${bar}` }, adds));
   }
 
   section(list, section, index) {
@@ -194,17 +212,19 @@ export class Form {
       : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: `${known?.key ?? 'diameter'}, section ${n}` });
     const kinds = h('select', { 'aria-label': `Kind, section ${n}`, onchange: (event) => this.become(list, section, index, event.target.value) },
       KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.kind)));
-    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops', label: `Stops inside, section ${n}`,
+    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops?', label: `Stops inside, section ${n}`,
       title: 'whether the feed may stop inside: never, avoid or free; left out: by tolerance and roughness' });
-    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], placeholder: 'grip', label: `May be gripped, section ${n}`,
+    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'grip' : v === 'false' ? 'no grip' : v), placeholder: 'grip?', label: `May be gripped, section ${n}`,
       title: 'whether a collet may hold it; left out: plain cylinders' });
+    const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'finish' : v === 'false' ? 'none' : v), placeholder: 'finish?', label: `Last pass, section ${n}`,
+      title: 'a last pass in any case; left out: where the depth needs one' });
     const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'interrupt', 'grip', 'kind', 'finish_pass'];
     return this.row(file, list, index,
       h('div', { class: 'line one' }, h('span', { class: 'n' }, String(n)),
         this.control(file, way('name'), { label: `Name, section ${n}`, placeholder: `section ${n}` }), kinds, size,
         this.control(file, way('length'), { number: true, label: `Length, section ${n}` })),
-      h('div', { class: 'line two' }, h('span'), this.control(file, way('tolerance'), { label: `Tolerance, section ${n}`, placeholder: 'tol.' }),
-        this.control(file, way('ra'), { number: true, label: `Ra, section ${n}`, placeholder: 'Ra' }), stop, grip, h('span'),
+      h('div', { class: 'line two' }, this.control(file, way('tolerance'), { label: `Tolerance, section ${n}`, placeholder: 'tol.' }),
+        this.control(file, way('ra'), { number: true, label: `Ra, section ${n}`, placeholder: 'Ra' }), stop, grip, finish, h('span'),
         this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
       this.messages(file, ...keys.map(way)));
   }
@@ -235,16 +255,65 @@ export class Form {
       const [kind] = keys;
       const asked = [...keys, ...(MORE[kind] ?? []).filter((key) => !keys.includes(key))];
       const ways = asked.map((key) => [...list, index, key]);
-      const cells = asked.map((key, i) => {
-        const told = this.fields.get(`shaft.features.${key}`);
-        const control = this.control('job', ways[i], { number: !!told, label: `${words(kind)} ${index + 1}: ${words(key)}`, title: told?.what ?? '' });
-        return h('div', { class: 'cell' }, h('label', { for: control.id }, words(key)), control);
-      });
-      return this.row('job', list, index, h('div', { class: 'line work' }, cells, this.tools('job', list, index, null)), this.messages('job', ...ways));
+      const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, `${words(kind)} ${index + 1}`, CHOICES[key] ?? {}));
+      return this.row('job', list, index, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
       this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, `+ ${name}`));
-    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds' }, adds));
+    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': features.length }, adds));
+  }
+
+  /** Work on the rear end after part-off, with its forces. */
+  backWork() {
+    const list = ['shaft', 'back_work'];
+    const works = valueAt(this.state.job, list)?.entries ?? [];
+    const rows = works.map((_, index) => {
+      const ways = BACK_WORK.map((key) => [...list, index, key]);
+      return this.row('job', list, index, h('div', { class: 'line work' },
+        h('div', { class: 'cells' }, BACK_WORK.map((key, i) => this.cell(ways[i], key, `shaft.back_work.${key}`, `rear end ${index + 1}`))), this.tools('job', list, index, null)),
+      this.messages('job', ...ways));
+    });
+    const add = h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: works.length,
+      item: '{name: deburr, time_s: 5}' }]) }, '+ work on the rear end');
+    return h('fieldset', {}, h('legend', {}, 'Work on the rear end, by its forces'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': works.length }, add));
+  }
+
+  /** A control with its name over it, in a row. @param {Way} way @param {string} key @param {string} path @param {string} of */
+  cell(way, key, path, of, more = {}) {
+    const told = this.fields.get(path);
+    const bare = ['s', 'h'].includes(told?.unit) ? key.replace(/_[sh]$/, '') : key;
+    const control = this.control('job', way, { number: !!told, label: `${of}: ${words(bare)}`,
+      title: told ? `${told.what}; ${told.min} to ${told.max}${told.unit ? ` ${told.unit}` : ''}` : '', placeholder: String(told?.default ?? ''), ...more });
+    return h('div', { class: 'cell' }, h('label', { for: control.id }, words(bare), told?.unit ? h('small', {}, ` ${told.unit}`) : null), control);
+  }
+
+  /** The ranges of a family of parts. */
+  family() {
+    const sections = valueAt(this.state.job, ['shaft', 'sections'])?.entries ?? [];
+    const text = (index, key) => valueAt(sections[index], [key])?.text;
+    const names = sections.map((_, i) => text(i, 'name'));
+    const called = sections.map((_, i) => (names[i] && names.filter((n) => n === names[i]).length === 1 ? names[i] : String(i + 1)));
+    const there = VARIED.filter(([varied]) => valueAt(this.state.job, ['vary', varied]));
+    const rows = there.map(([varied]) => {
+      const base = ['vary', varied];
+      const keys = ['section', 'from', 'to', 'step'];
+      const cells = keys.map((key) => this.cell([...base, key], key, `vary.${varied}.${key}`, varied,
+        key === 'section' ? { choice: called, said: String } : {}));
+      const whole = there.length === 1 ? ['vary'] : base;
+      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
+        this.messages('job', base, ...keys.map((key) => [...base, key])));
+    });
+    const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, key]) => h('button', { type: 'button', onclick: () => {
+      // The longest section that has it, a fifth up and down.
+      const sizes = sections.map((_, i) => (text(i, 'diameter') ? Number(text(i, key)) || 0 : 0));
+      const lengths = sections.map((_, i) => (sizes[i] ? Number(text(i, 'length')) || 0 : 0));
+      const index = Math.max(0, lengths.indexOf(Math.max(...lengths)));
+      const size = sizes[index] || 10;
+      const [from, to, step] = [0.8 * size, varied === 'length' ? 1.2 * size : size, 0.1 * size].map((x) => Number(x.toPrecision(3)));
+      this.act.edit('job', [{ edit: 'set', way: ['vary', varied], value: `{section: ${JSON.stringify(called[index] ?? '1')}, from: ${from}, to: ${to}, step: ${step}}` }]);
+    } }, `+ vary a ${varied}`));
+    return h('fieldset', {}, h('legend', {}, 'Family of parts, for batch'), this.messages('job', ['vary']), rows,
+      h('div', { class: 'adds', 'data-of': JSON.stringify(sections.map((_, i) => [called[i], text(i, 'length'), text(i, 'diameter')])) }, adds));
   }
 
   wishes() {
@@ -286,7 +355,8 @@ export class Form {
       ...['name', 'range', 'hold', 'passes', 'force N'].map((t) => h('span', {}, t)));
     const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
       item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, '+ collet');
-    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list), h('div', { class: 'adds' }, add));
+    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list),
+      h('div', { class: 'adds', 'data-of': `${file} ${collets.length}` }, add));
   }
 
   // -- The whole.
@@ -298,15 +368,19 @@ export class Form {
 
   parts() {
     if (this.tab === 'text' || !this.state.job) return this.texts();
-    if (this.tab === 'shaft') return [SHAFT.map((g) => this.group('job', [], g)), this.sections(), this.features()].flat();
-    if (this.tab === 'cutting') return [CUTTING.slice(0, 2).map((g) => this.group('job', [], g)), this.wishes(), CUTTING.slice(2).map((g) => this.group('job', [], g))].flat();
+    const groups = (all) => all.map((g) => this.group('job', [], g));
+    if (this.tab === 'shaft') {
+      const own = valueAt(this.state.job, MATERIAL.at)?.kind === 'map' ? [MATERIAL] : [];
+      return [groups([...SHAFT, ...own]), this.sections(), this.features(), this.backWork()].flat();
+    }
+    if (this.tab === 'cutting') return [groups(CUTTING.slice(0, 2)), this.wishes(), groups(CUTTING.slice(2)), this.family()].flat();
     const [file, base] = this.machineAt();
     const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: 'file' })] : [];
     if (file === 'machine' && !this.state.machine) {
       return [...named, h('p', {}, 'The machine is in a file of its own that is not open. Open the job and its machine file together.')];
     }
-    const groups = MACHINE.map((g) => this.group(file, base, g));
-    return [...named, groups.slice(0, 6), this.collets(file, base), groups.slice(6)].flat();
+    const ofMachine = MACHINE.map((g) => this.group(file, base, g));
+    return [...named, ofMachine.slice(0, 6), this.collets(file, base), ofMachine.slice(6)].flat();
   }
 
   texts() {
@@ -316,7 +390,8 @@ export class Form {
     return [h('p', {}, 'The files as they are saved. Ctrl+Enter plans; comments stay.'), one('job', job), machine ? one('machine', machine) : null];
   }
 
-  rebuild() {
+  /** @param {boolean} [whole] also what looks as it should */
+  rebuild(whole = false) {
     this.wrong = new Map();
     this.placed = new Set();
     for (const told of this.state.errors) {
@@ -334,10 +409,12 @@ export class Form {
       ? { id: this.focusNext ?? active.id, value: active.value, was: active.dataset.was, from: active.selectionStart, to: active.selectionEnd }
       : null;
     this.focusNext = null;
-    const scrolled = the('input').scrollTop;
-    the('form').replaceChildren(...this.parts().flat(2).filter(Boolean));
-    the('input').scrollTop = scrolled;
-    if (held) {
+    const parts = this.parts().flat(2).filter(Boolean);
+    const of = JSON.stringify([this.tab, this.state.texts.job.name, this.state.texts.machine?.name, this.machineAt()]);
+    if (whole || of !== this.of) the('form').replaceChildren(...parts);
+    else settle(the('form'), parts, 'fieldset, div.fields');
+    this.of = of;
+    if (held && document.activeElement !== active) {
       const again = document.getElementById(held.id);
       again?.focus({ preventScroll: true });
       // What is being typed is not lost to an answer that comes meanwhile.
@@ -349,11 +426,6 @@ export class Form {
   }
 
   tabs() {
-    const tabOf = (told) => {
-      if (told.file === 'machine' || told.way[0] === 'machine') return 'machine';
-      if (told.file !== 'job') return 'text';
-      return ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : told.way.length ? 'cutting' : 'text';
-    };
     const wrong = new Set(this.state.errors.map(tabOf));
     const box = the('tabs');
     const focused = document.activeElement?.parentElement === box;
@@ -380,8 +452,7 @@ export class Form {
   /** Shows the field of a message. @param {Told} told */
   reveal(told) {
     if (!told.file) return;
-    const machine = told.file === 'machine' || told.way[0] === 'machine';
-    this.turn(machine ? 'machine' : ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : told.way.length ? 'cutting' : 'text');
+    this.turn(tabOf(told));
     const field = the('form').querySelector('[aria-invalid="true"]') ?? the('form').querySelector('.wrong input');
     field?.focus();
     field?.scrollIntoView({ block: 'center' });

@@ -7,6 +7,9 @@ const WIDTH = 1188;
 const HEIGHT = 150;
 const CENTRE = 78;
 const BAR_HALF = 15;
+/** Size of the labels, and the width of one: rather too wide. */
+const TEXT = 13;
+const wide = (text) => text.length * TEXT * 0.56;
 /** Largest bending on the page. */
 const BENT = 22;
 /** Less bending than this is not blown up to it, µm. */
@@ -120,46 +123,51 @@ export function draw(plan, t, found) {
   const y = (place) => CENTRE + bend * (at(found?.shape, 'weight_um', place) + at(found?.shape, 'cut_um', place));
   const { finished, bar } = outline(plan, t, rear);
   const edge = (rows, sign) => rows.map(([p, d]) => `${sx(p).toFixed(1)} ${(y(p) + (sign * d * radial) / 2).toFixed(1)}`);
-  const body = (points, fill, stroke) => {
+  const body = (points, kind) => {
     const rows = fine(points);
-    return s('path', { d: `M${[...edge(rows, -1), ...edge(rows, 1).reverse()].join('L')}Z`, fill, stroke, 'stroke-width': 1.1 });
+    return s('path', { d: `M${[...edge(rows, -1), ...edge(rows, 1).reverse()].join('L')}Z`, class: kind });
   };
 
-  const block = (from, to, above, below, fill) => [
-    s('rect', { x: from, y: CENTRE - below, width: Math.max(2, to - from), height: below - above, fill, stroke: '#33424a', 'stroke-width': 1 }),
-    s('rect', { x: from, y: CENTRE + above, width: Math.max(2, to - from), height: below - above, fill, stroke: '#33424a', 'stroke-width': 1 })];
-  const text = (place, top, words_, anchor = 'middle') => s('text', { x: place, y: top, 'text-anchor': anchor, 'font-size': 13, fill: '#41525a' }, words_);
+  const block = (from, to, above, below, kind) => [CENTRE - below, CENTRE + above].map((top) =>
+    s('rect', { class: kind, x: from, y: top, width: Math.max(2, to - from), height: below - above }));
+  const label = (left, top, words_) => s('text', { x: left, y: top, 'font-size': TEXT }, words_);
+  /** Left edge of a text in the middle of a place, moved as far as the view and what stands left of it ask for. */
+  const middled = (place, words_, from = 4) => Math.max(from, Math.min(place - wide(words_) / 2, WIDTH - 4 - wide(words_)));
 
-  const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, stroke: '#9fb0b7', 'stroke-dasharray': '14 3 3 3' })];
+  const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, class: 'axis' })];
   if (state.nose !== null) {
     const [grip, held] = [sx(state.nose), sx(state.nose - (layout.collet_hold_mm ?? 0))];
     const bore = Math.max(x(left) - 20, sx(state.nose - (layout.bore_depth_mm ?? 0)));
-    const deep = s('path', { d: `M${held} ${CENTRE - 42}H${bore}M${held} ${CENTRE + 42}H${bore}`, stroke: '#9fb0b7', fill: 'none', 'stroke-width': 6 });
+    const deep = s('path', { d: `M${held} ${CENTRE - 42}H${bore}M${held} ${CENTRE + 42}H${bore}`, class: 'bore' });
     parts.push(deep);
     for (let k = 1; layout.sleeve_pitch_mm && k < 60; k += 1) {
       const p = state.nose - (layout.collet_hold_mm ?? 0) - k * layout.sleeve_pitch_mm;
       if (p < 0) break;
-      parts.push(s('path', { d: `M${sx(p)} ${CENTRE - 38}v${38 - BAR_HALF}m0 ${2 * BAR_HALF}v${38 - BAR_HALF}`, stroke: '#9fb0b7', 'stroke-width': 3 }));
+      parts.push(s('path', { d: `M${sx(p)} ${CENTRE - 38}v${38 - BAR_HALF}m0 ${2 * BAR_HALF}v${38 - BAR_HALF}`, class: 'sleeve' }));
     }
-    parts.push(...block(held, grip, 15, 45, '#c6d3d8'));
-    parts.push(text((held + grip) / 2, 20, `counter-spindle, collet ${plan.collet ?? ''}`));
+    parts.push(...block(held, grip, 15, 45, 'grip'));
+    const name = `counter-spindle, collet ${plan.collet ?? ''}`;
+    parts.push(label(middled((held + grip) / 2, name), 20, name));
   }
-  parts.push(body(bar, '#e9e3d3', '#5b5238'));
-  if (finished.length > 1) parts.push(body(finished, '#d9e2e6', '#1c2529'));
+  parts.push(body(bar, 'raw'));
+  if (finished.length > 1) parts.push(body(finished, 'steel'));
   if (bush) {
-    parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, '#c9b98a'));
-    parts.push(text(x(land / 2), HEIGHT - 8, 'bush'));
+    parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, 'bush'));
+    parts.push(label(middled(x(land / 2), 'bush'), HEIGHT - 8, 'bush'));
   }
-  parts.push(...block(x(nose), x(nose + hold), BAR_HALF + 1, 45, '#c6d3d8'));
-  parts.push(text(x(nose + hold / 2), HEIGHT - 8, bush ? `headstock ${num(nose, 0)}` : 'headstock'));
+  parts.push(...block(x(nose), x(nose + hold), BAR_HALF + 1, 45, 'head'));
+  const head = bush ? `headstock ${num(nose, 0)}` : 'headstock';
+  const free = bush ? middled(x(land / 2), 'bush') + wide('bush') + 6 : 4;
+  parts.push(label(middled(x(nose + hold / 2), head, free), HEIGHT - 8, head));
   // The tool stands at the turned length.
   const tip = sx(t);
   const top = y(t) - BAR_HALF - 2;
-  parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, fill: '#8c1c3a' }), text(tip, 34, `${num(t)} mm`));
+  parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, class: 'tool' }),
+    label(Math.max(4, tip + 6 - wide(`${num(t)} mm`)), 34, `${num(t)} mm`));
   const told = found ? `bending ×${Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en')}, ` : '';
-  parts.push(text(8, HEIGHT - 8, `${told}diameters ×${num(radial / scale)}`, 'start'));
-  const label = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
-  view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': label }, parts));
+  parts.push(label(8, HEIGHT - 8, `${told}diameters ×${figures(radial / scale)}`));
+  const says = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
+  view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
 }
 
 /** The words below: where it stands, and what uses most of its limit. @param {any} plan @param {number} t @param {any} found */
@@ -170,7 +178,7 @@ export function tell(plan, t, found) {
   the('moment-text').value = `${num(t)} mm · stage ${state.stage.number} · ${held}`;
   const box = the('moment-state');
   if (!found) return;
-  const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 3);
+  const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
     item('speed', `${num(found.rpm, 0)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),

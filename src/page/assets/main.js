@@ -40,7 +40,7 @@ function edit(which, edits) {
     } catch (error) {
       if (!(error instanceof Refused)) throw error;
       results.problem(error.problem);
-      form.rebuild();
+      form.rebuild(true);
     }
   });
   return queue;
@@ -82,8 +82,7 @@ async function plan() {
 }
 
 function show(texts) {
-  const trees = { texts, job: answer.job, machine: answer.machine, errors: answer.errors };
-  form.show(trees);
+  form.show({ texts, job: answer.job, machine: answer.machine, errors: answer.errors });
   results.verdict(answer);
   results.errors(answer.errors, (told) => form.reveal(told));
   document.body.classList.toggle('stale', answer.errors.length > 0);

@@ -28,6 +28,8 @@ export function problem(problem) {
   the('errors').replaceChildren(h('p', {}, `${problem.what}${problem.help ? `: ${problem.help}` : ''}.`));
 }
 
+const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+
 function share(check) {
   if (!check) return '–';
   const used = check.utilisation;
@@ -81,7 +83,7 @@ function figuresOf(plan) {
 function shortfall(plan) {
   const s = plan.shortfall;
   if (!s) return null;
-  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${s.text}.`),
+  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${sentence(s.text)}.`),
     h('div', { id: 'changes', role: 'status', 'aria-live': 'polite' }, 'Looking for what would help…'));
 }
 
@@ -101,9 +103,53 @@ function inTime(plan, strip) {
   return h('figure', { id: 'strip' }, svgOf(strip), h('figcaption', {}, 'What to shorten first:', h('ol', {}, first)));
 }
 
+/** A table: heads, each with `w` where it is words; rows of texts. @param {string} caption @param {string[]} heads @param {any[][]} rows */
+function table(caption, heads, rows, words_ = []) {
+  const kind = (i) => (words_.includes(i) ? 'w' : null);
+  return h('table', {}, caption && h('caption', {}, caption),
+    h('thead', {}, h('tr', {}, heads.map((t, i) => h('th', { scope: 'col', class: kind(i) }, t)))),
+    h('tbody', {}, rows.map((row) => h('tr', {}, row.map((c, i) => h('td', { class: kind(i) }, c))))));
+}
+
+/** The order, where the job has one. */
+function order(plan) {
+  const o = plan.order;
+  if (!o) return null;
+  const money = (x) => (x === null || x === undefined ? '–' : `${x.toFixed(2)} ${o.currency ?? ''}`);
+  const facts = [['pieces', num(o.pieces, 0)], ['bars', num(o.bars, 0)], ['set-up', `${num(o.set_up_h)} h`], ['run', `${num(o.run_h)} h`], ['shifts', num(o.shifts)],
+    ['pieces a shift', num(o.pieces_per_shift, 0)], ...(o.cost === null ? [] : [['cost a piece', money(o.cost_per_piece)], ['in all', money(o.cost)]])];
+  return h('section', { id: 'order' }, table('Order', facts.map(([k]) => k), [facts.map(([, v]) => v)]),
+    h('details', {}, h('summary', {}, 'By quantity, and what would change the time'),
+      table('By quantity', ['pieces', 'bars', 'shifts', 'cost a piece'], o.quantities.map((q) => [num(q.pieces, 0), num(q.bars, 0), num(q.shifts), money(q.cost_per_piece)])),
+      table('From part to part', ['what', 'times', 's', 'change s'],
+        o.sensitivity.map((v) => [words(v.what), num(v.factor, 2), num(v.steady_s), `${v.change_s > 0 ? '+' : ''}${num(v.change_s)}`]), [0])));
+}
+
+/** Tools and places, where the machine lists places. */
+function tooling(plan) {
+  const t = plan.tooling;
+  if (!t) return null;
+  const rows = t.places.filter((p) => p.places || p.tools.length)
+    .map((p) => [words(p.place), String(p.places), String(p.tools.length), String(p.elsewhere), String(p.short), String(p.left), p.tools.join(', ')]);
+  if (t.turret_tools !== null) rows.push(['turret', String(t.turret_tools), String(t.turret_used), '–', '–', String(t.turret_tools - t.turret_used), '']);
+  const said = t.fits ? 'every tool has its place' : t.no_pair ? 'the turning tools stand on one side, a pair cannot cut' : 'places are short';
+  return h('details', { id: 'tooling', open: t.fits ? null : '' }, h('summary', {}, `Tool places: ${said}`),
+    table('', ['place', 'there are', 'needed', 'elsewhere', 'short', 'left', 'tools'], rows, [0, 6]));
+}
+
+/** What is done when, and what the stops leave. */
+function moments(plan) {
+  const works = plan.features.map((f) => [f.text, num(f.at_mm), f.turned_mm === null ? 'after part-off' : num(f.turned_mm), f.stage === null ? '–' : String(f.stage), num(f.time_s)]);
+  const lines = plan.witnesses.map((w) => [num(w.at_mm), plan.shaft.sections[w.section - 1]?.name ?? String(w.section), words(w.cause), w.interrupt]);
+  if (!works.length && !lines.length) return null;
+  return h('details', { id: 'moments' }, h('summary', {}, 'Features with their moment, and lines the stops leave'),
+    works.length ? table('Features (mm, s)', ['feature', 'at', 'done at turned', 'stage', 'time'], works, [0]) : null,
+    lines.length ? table('Witness lines (mm)', ['at', 'surface', 'cause', 'surface marked'], lines, [1, 2, 3]) : null);
+}
+
 /** Everything below the drawing. @param {any} plan @param {string|null} strip */
 export function tables(plan, strip) {
   const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
-  the('tables').replaceChildren(...[shortfall(plan), stages(plan), inTime(plan, strip), figuresOf(plan), checks(plan),
-    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes, '')].filter(Boolean));
+  the('tables').replaceChildren(...[shortfall(plan), stages(plan), inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
+    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')].filter(Boolean));
 }

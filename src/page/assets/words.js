@@ -13,14 +13,20 @@ export function figures(x) {
   return x === 0 ? '0' : Math.abs(x) >= 100 ? x.toFixed(0) : String(Number(x.toPrecision(3)));
 }
 
-/** @param {number} share */
+/** A share of a limit, whole, but never rounded across it: what fails never reads as 100. @param {number} share */
 export function percent(share) {
-  return `${(100 * share).toFixed(0)} %`;
+  const all = 100 * share;
+  if (all > 100 && all < 100.5) return `${(Math.ceil(all * 10) / 10).toFixed(1)} %`;
+  if (all >= 99.5 && all < 100) return `${(Math.floor(all * 10) / 10).toFixed(1)} %`;
+  return `${all.toFixed(0)} %`;
 }
 
-/** A key in words: `counter_spindle_travel`. @param {string} key */
+/** Keys that are said otherwise than they are written; as in every other output. */
+const NAMES = { hand_over: 'hand-over', regrip: 'headstock re-grip', segment: 'pull-back', whirl: 'critical speed' };
+
+/** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
 export function words(key) {
-  return key.replaceAll('_', ' ');
+  return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
 }
 
 /** One of 1, 2, 5 times a power of ten, not above. @param {number} x */

@@ -49,13 +49,40 @@ impl Finding {
         self.utilisation <= PASSES_UP_TO
     }
 
-    /// The value against its limit, in words.
-    pub fn told(&self) -> String {
+    /// What was found at a place, against its limit, in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
+    pub fn told(&self, place: &str) -> String {
         let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
+        if self.check == bore::NAME && self.limit <= 0.0 {
+            return format!("the shaft has no room in the counter-spindle's bore {place}, its clearance left free");
+        }
+        let size = if self.limit == 0.0 { self.demand.abs() } else { self.limit.abs() };
+        let least = if size >= 100.0 {
+            0
+        } else if size >= 10.0 {
+            1
+        } else if size >= 1.0 {
+            2
+        } else {
+            3
+        };
         // As many decimals as tell the value from the limit.
         let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
-        let (demand, limit) = (3..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
-        format!("is {demand}{unit} where the limit is {limit}{unit}")
+        let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
+        let subject = match self.check {
+            whirl::NAME => "the speed over the critical speed",
+            chatter::NAME => "the depth of cut",
+            drill::NAME => "bending",
+            back::NAME => "the bending",
+            bore::NAME => "the bow in the counter-spindle's bore",
+            cut::NAME => "the change of the diameter",
+            other => other,
+        };
+        let holds = match self.check {
+            name if name == stiffness::CHECK.name => format!("at least {limit}{unit} is needed"),
+            chatter::NAME => format!("chatter begins at {limit}{unit}"),
+            _ => format!("at most {limit}{unit} is allowed"),
+        };
+        format!("{subject} {place} is {demand}{unit} where {holds}")
     }
 
     /// A demand that must not exceed a limit.

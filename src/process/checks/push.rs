@@ -37,6 +37,14 @@ pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, 0.0))
 }
 
+/// The work on the front end that loads the headstock's collet most.
+pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<super::super::features::Task> {
+    let bar = rig.job.stock.diameter_mm;
+    let works = rig.tasks().into_iter().filter(|t| !t.cross && t.axial_n > 0.0);
+    let load = |t: &super::super::features::Task| carried_n(t.axial_n, t.torque_nm, bar);
+    works.max_by(|a, b| load(a).total_cmp(&load(b)))
+}
+
 fn larger(most: Option<f64>, one: f64) -> Option<f64> {
     Some(most.map_or(one, |m| m.max(one)))
 }

@@ -75,7 +75,7 @@ fn facing_s(diameter_mm: f64, vc_m_per_min: f64, feed_mm: f64, most_rpm: f64) ->
 }
 
 impl Rig<'_> {
-    /// The works of a feature on an end; none where it is not on that end. A centre hole in the rear end is the reader's.
+    /// The works of a feature on an end; none where it is not on that end.
     pub(super) fn end_works(&self, kind: &FeatureKind, end: End) -> Vec<EndWork> {
         let fixed = if end == End::Front { Place::FrontFixed } else { Place::BackFixed };
         let driven = if end == End::Front { Place::FrontDriven } else { Place::BackDriven };
@@ -89,7 +89,7 @@ impl Rig<'_> {
             tool,
         };
         match kind {
-            FeatureKind::CentreHole { designation, pilot_mm, end: End::Front, .. } if end == End::Front => {
+            FeatureKind::CentreHole { designation, pilot_mm, end: e, .. } if *e == end => {
                 let tool = Tool::new(fixed, format!("centre drill {designation}"));
                 let centre = work("centre_hole", format!("centre hole {designation}"), tool, CENTRE_S);
                 vec![self.drilled(centre, *pilot_mm)]

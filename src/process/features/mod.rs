@@ -2,9 +2,10 @@
 //!
 //! A cross-driven tool stands `reach` in front of the cutting tool, so what lies at `z` comes under it when
 //! `t = z + reach`. Work on the front end (`ends`) is done before turning begins, while the bar stands out by no more
-//! than the gap, in the order of the job; work on the rear end after part-off. Times: a hole at `f = 0.02 d`, 25 m/min, plus 4 s; a centre hole 4 s; flats and keyseats milled at
-//! 150 mm/min, with 2 s to index or to dip in; a knurl rolled at 0.2 mm a turn and half the speed. Common practice, no
-//! source.
+//! than the gap, in the order of the job; work on the rear end after part-off. Times: a hole at `f = 0.02 d`, 25 m/min,
+//! plus 4 s; a centre hole 4 s; flats and keyseats milled at 150 mm/min and 25 m/min, with 2 s to index or to dip in, by a
+//! cutter of two teeth (slot) or four (flat) as wide as what it mills; a knurl rolled at 0.2 mm a turn and half the speed.
+//! Common practice, no source.
 
 mod ends;
 
@@ -12,7 +13,7 @@ use super::rig::Rig;
 use super::tooling::Tool;
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
-use crate::mechanics::drilling;
+use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
 /// Places of a stored plan are the same within this, mm.
@@ -22,6 +23,10 @@ const DRILL_EXTRA_S: f64 = 4.0;
 const CENTRE_S: f64 = 4.0;
 const MILL_MM_PER_MIN: f64 = 150.0;
 const MILL_EXTRA_S: f64 = 2.0;
+const MILL_VC_M_PER_MIN: f64 = 25.0;
+/// Teeth of a slot cutter, and of a cutter for flats.
+const SLOT_TEETH: f64 = 2.0;
+const FLAT_TEETH: f64 = 4.0;
 const KNURL_FEED_MM: f64 = 0.2;
 const KNURL_SPEED_SHARE: f64 = 0.5;
 
@@ -36,7 +41,7 @@ pub struct Task {
     pub at_mm: f64,
     /// Whether a cross-driven tool cuts it at its reach; else at the very start.
     pub cross: bool,
-    /// Radial thrust on the bar that the `drill` check looks at, N.
+    /// Force across the bar that the `drill` check looks at: thrust of a drill, cutting force of a cutter, N.
     pub thrust_n: Option<f64>,
     /// Force along the axis, of work on the front end, N.
     pub axial_n: f64,
@@ -95,13 +100,18 @@ impl Rig<'_> {
         for (i, section) in shaft.sections.iter().enumerate() {
             let length = section.length_mm();
             match section.kind {
-                SectionKind::Flats { sides, across_flats_mm, .. } => tasks.push(cross(
-                    "flats",
-                    format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
-                    section.to_mm,
-                    Tool::new(Place::CrossDriven, "cutter for flats"),
-                    f64::from(sides) * (60.0 * length / MILL_MM_PER_MIN + MILL_EXTRA_S),
-                )),
+                SectionKind::Flats { sides, across_flats_mm, circle_mm } => {
+                    let flat = milling::flat(circle_mm, across_flats_mm / 2.0);
+                    let thrust_n = flat.map(|(width_mm, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
+                    let flats = cross(
+                        "flats",
+                        format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
+                        section.to_mm,
+                        Tool::new(Place::CrossDriven, "cutter for flats"),
+                        f64::from(sides) * (60.0 * length / MILL_MM_PER_MIN + MILL_EXTRA_S),
+                    );
+                    tasks.push(Task { thrust_n, ..flats });
+                }
                 SectionKind::Knurl { diameter_mm } => {
                     let rpm = KNURL_SPEED_SHARE * spindle_rpm(self.job.cutting.vc_m_per_min, diameter_mm);
                     let rpm = rpm.min(self.machine_rpm(true));
@@ -125,13 +135,16 @@ impl Rig<'_> {
             FeatureKind::CrossHole { diameter_mm, at_mm, thrust_n } => {
                 vec![self.cross_hole(format!("cross hole Ø{diameter_mm}"), *diameter_mm, *at_mm, *thrust_n)]
             }
-            FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => vec![cross(
-                "keyseat",
-                format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
-                *to_mm,
-                Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
-                60.0 * (to_mm - from_mm + depth_mm) / MILL_MM_PER_MIN + MILL_EXTRA_S,
-            )],
+            FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => {
+                let keyseat = cross(
+                    "keyseat",
+                    format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
+                    *to_mm,
+                    Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
+                    60.0 * (to_mm - from_mm + depth_mm) / MILL_MM_PER_MIN + MILL_EXTRA_S,
+                );
+                vec![Task { thrust_n: Some(self.mill_n(width_mm * depth_mm, *width_mm, SLOT_TEETH)), ..keyseat }]
+            }
             FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
                 let drill_mm = tap_drill_mm(thread);
                 let name = &thread.designation;
@@ -209,6 +222,11 @@ impl Rig<'_> {
         let tool = Tool::new(Place::CrossDriven, format!("drill Ø{diameter_mm:.2}"));
         let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm)));
         Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
+    }
+
+    /// Force across the shaft of a cutter as wide as what it mills, N: all of its mean tangential force.
+    fn mill_n(&self, area_mm2: f64, width_mm: f64, teeth: f64) -> f64 {
+        milling::mean_n(&self.resistance, area_mm2, width_mm, teeth, MILL_MM_PER_MIN, MILL_VC_M_PER_MIN)
     }
 
     /// Stretches of the shaft that a grip must keep clear of, mm: cross holes, keyseats and engraved texts.
