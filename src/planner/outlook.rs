@@ -112,7 +112,9 @@ pub(super) struct Row {
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceCell<Option<Rc<Inside>>>; 2],
     pub(super) glances: OnceCell<Vec<OnceCell<[Outlook; 2]>>>,
-    outlooks: RefCell<HashMap<usize, [Outlook; 2]>>,
+    outlooks: OnceCell<Vec<OnceCell<Box<[Outlook; 2]>>>>,
+    /// Those of stations that the grip hardly reaches.
+    beyond: RefCell<HashMap<usize, [Outlook; 2]>>,
     pub(super) releases: OnceCell<Vec<OnceCell<[f64; 2]>>>,
     pub(super) len: usize,
 }
@@ -143,7 +145,8 @@ impl<'a> Looker<'a> {
                 len,
                 inside: [OnceCell::new(), OnceCell::new()],
                 glances: OnceCell::new(),
-                outlooks: RefCell::default(),
+                outlooks: OnceCell::new(),
+                beyond: RefCell::default(),
                 releases: OnceCell::new(),
             }
         };
@@ -415,13 +418,21 @@ impl<'a> Looker<'a> {
 
     /// How a state looks for the piece on one side of it, its margin with it.
     pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
-        if let Some(known) = self.rows[grip].outlooks.borrow().get(&station) {
-            return known[side as usize];
+        let row = &self.rows[grip];
+        let found = || {
+            let samples = self.cell(grip, station);
+            [0, 1].map(|side| self.of_samples(grip, station, side, &samples))
+        };
+        if let Some(i) = station.checked_sub(row.first).filter(|i| *i < row.len) {
+            let cells = row.outlooks.get_or_init(|| (0..row.len).map(|_| OnceCell::new()).collect());
+            return cells[i].get_or_init(|| Box::new(found()))[side as usize];
         }
-        let samples = self.cell(grip, station);
-        let found = [0, 1].map(|side| self.of_samples(grip, station, side, &samples));
-        self.rows[grip].outlooks.borrow_mut().insert(station, found);
-        found[side as usize]
+        let known = row.beyond.borrow().get(&station).copied();
+        known.unwrap_or_else(|| {
+            let found = found();
+            row.beyond.borrow_mut().insert(station, found);
+            found
+        })[side as usize]
     }
 
     fn of_samples(&self, grip: usize, station: usize, side: usize, samples: &[Sample]) -> Outlook {
