@@ -220,7 +220,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             row[from..].to_vec()
         };
         let rows: Vec<Vec<String>> = ways.iter().filter(made).map(row).collect();
-        text += &"\nCan be made (fastest first)\n";
+        text += "\nCan be made (fastest first)\n";
         text += &table::render(&heads[from..], &rows, COLUMNS);
     }
     // One tool and a pair are often out for the same reason.

@@ -84,6 +84,13 @@ pub struct Outlook {
 /// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
 pub(super) type Remembered = RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
+/// Fronts that are kept, by grip and station, and the nodes they have together.
+#[derive(Default)]
+struct Fronts {
+    nodes: usize,
+    kept: HashMap<(usize, usize), Rc<Front>>,
+}
+
 /// Looks at states of one rig, each once.
 pub struct Looker<'a> {
     /// The rig.
@@ -100,7 +107,7 @@ pub struct Looker<'a> {
     /// By grip, from the first station it can be held at.
     pub(super) rows: Vec<Row>,
     exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
-    fronts: RefCell<(usize, HashMap<(usize, usize), Rc<Front>>)>,
+    fronts: RefCell<Fronts>,
     rears: RefCell<HashMap<u64, Rc<Option<Rear>>>>,
     pub(super) drills: Remembered,
     pub(super) releases: Remembered,
@@ -222,17 +229,16 @@ impl<'a> Looker<'a> {
 
     /// What lies in front of the bush face; kept, for it is looked at again for other places of the headstock.
     fn front(&self, grip: usize, station: usize) -> Rc<Front> {
-        let (kept, fronts) = &mut *self.fronts.borrow_mut();
-        if let Some(known) = fronts.get(&(grip, station)) {
+        let fronts = &mut *self.fronts.borrow_mut();
+        if let Some(known) = fronts.kept.get(&(grip, station)) {
             return known.clone();
         }
         let front = Rc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
-        if *kept > NODES_KEPT {
-            *kept = 0;
-            fronts.clear();
+        if fronts.nodes > NODES_KEPT {
+            *fronts = Fronts::default();
         }
-        *kept += front.nodes();
-        fronts.insert((grip, station), front.clone());
+        fronts.nodes += front.nodes();
+        fronts.kept.insert((grip, station), front.clone());
         front
     }
 
