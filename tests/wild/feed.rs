@@ -2,7 +2,9 @@
 //! they once found. Each may refuse with words; none may panic, hang or print a plan that is not proven.
 
 use spanhold::draft::Options;
-use spanhold::input::{Named, read_job_text, read_readings_text, read_texts};
+#[cfg(feature = "page")]
+use spanhold::input::{Named, read_texts};
+use spanhold::input::{read_job_text, read_readings_text};
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
 
@@ -13,6 +15,7 @@ const NOWHERE: &str = "/nonexistent";
 const MOST_STATIONS: f64 = 24.0;
 
 /// Where what would help is looked for, which takes many plans.
+#[cfg(feature = "page")]
 const FEW_STATIONS: f64 = 12.0;
 
 /// A shaft for a machine, planned in no time on most.
