@@ -128,7 +128,8 @@ class Recheck:
         low, high = stage["from_mm"], stage["to_mm"]
         places = set(np.linspace(low, high, max(2, math.ceil((high - low) / self.step) + 1)))
         places |= {x for s in self.plan["segments"] for x in (s["from_mm"], s["to_mm"]) if low <= x <= high}
-        places |= {c["turned_mm"] for c in stage["checks"]} | set(stage["regrips_mm"])
+        # Bar that is fed on for driven work behind the part-off is neither cut there nor turning: only `drill` asks about it.
+        places |= {c["turned_mm"] for c in stage["checks"] if c["turned_mm"] <= high + SAME} | set(stage["regrips_mm"])
         kept = []
         for t in sorted(places):
             if not kept or t - kept[-1] > SAME:

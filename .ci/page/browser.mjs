@@ -151,15 +151,16 @@ await story('edits', demo, async ({ page, shot, planned, field }) => {
 
 await story('drags', demo, async ({ page, shot, planned }) => {
   const hand = page.locator('#hand-hand_over-3');
-  const drag = async (by) => {
+  // What was answered on the way there may be told first, so the answer that is meant is waited for.
+  const drag = async (by, told) => {
     const box = await hand.locator('.seen').boundingBox();
     const [x, y] = [box.x + box.width / 2, box.y + 5];
     await page.mouse.move(x, y);
     await page.mouse.down();
     for (let i = 1; i <= 8; i += 1) await page.mouse.move(x + (by * i) / 8, y);
-    await page.waitForFunction(() => /holds|breaks/.test(document.querySelector('#drag-bar')?.innerText ?? ''));
+    await page.waitForFunction((told) => new RegExp(told, 's').test(document.querySelector('#drag-bar')?.innerText ?? ''), told);
   };
-  await drag(150);
+  await drag(150, 'breaks.*counter.spindle.travel');
   const broken = await page.locator('#drag-bar').innerText();
   assert.match(broken, /breaks.*counter.spindle.travel/s, 'too far for the counter-spindle');
   await shot('broken');
@@ -167,7 +168,7 @@ await story('drags', demo, async ({ page, shot, planned }) => {
   await page.getByRole('button', { name: 'Return' }).click();
   assert.equal(await page.locator('#drag-bar').isHidden(), true);
   assert.match(await hand.getAttribute('aria-valuetext'), /^368/);
-  await drag(10);
+  await drag(10, 'holds');
   await page.mouse.up();
   await page.waitForFunction(() => document.querySelector('#drag-bar')?.classList.contains('held'));
   const moved = await hand.getAttribute('aria-valuenow');
