@@ -1,5 +1,6 @@
 //! The plan as a file to keep; the browser saves it.
 
+use axum::extract::rejection::PathRejection;
 use axum::extract::{Path, State};
 use axum::http::{StatusCode, header};
 use axum::response::Response;
@@ -39,7 +40,13 @@ fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
 }
 
 /// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or everything as JSON.
-pub async fn export(State(desk): State<Arc<Desk>>, Path(format): Path<String>, asked: Body<Texts>) -> Response {
+pub async fn export(
+    State(desk): State<Arc<Desk>>,
+    format: Result<Path<String>, PathRejection>,
+    asked: Body<Texts>,
+) -> Response {
+    // A name that is no text, as `%ee`, is none of these either.
+    let format = format.map_or(String::new(), |Path(name)| name);
     let Some((_, kind, ending, writer)) = FORMATS.into_iter().find(|(name, ..)| *name == format) else {
         return Problem::new("there is no such export", format!("there are {}", names().join(", ")))
             .with(StatusCode::NOT_FOUND);
