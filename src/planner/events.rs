@@ -3,7 +3,6 @@
 use super::outlook::{Looker, Remembered, guard};
 use crate::process::span::Rear;
 use crate::process::{Counter, State, checks};
-use std::cell::OnceCell;
 
 /// Smallest and largest of some shares, with what a value between them may lie outside.
 fn spread_of(shares: &[f64]) -> [f64; 2] {
@@ -17,9 +16,7 @@ impl Looker<'_> {
     /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
     /// one a re-grip at a station gives.
     pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        let here = self.grid.stations[station].tasks.iter().map(|i| (*i, self.grid.at(station)));
-        let on = self.grid.beyond.iter().copied().filter(|_| station == self.grid.last());
-        let due: Vec<(usize, f64)> = here.chain(on).collect();
+        let due: Vec<(usize, f64)> = self.grid.due(station).collect();
         if due.is_empty() {
             return [0.0; 2];
         }
@@ -51,11 +48,8 @@ impl Looker<'_> {
             let limit = self.rig.job.limits.release_mm;
             front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
         };
-        match (regrip, station.checked_sub(row.first).filter(|i| *i < row.len)) {
-            (None, Some(i)) => {
-                let cells = row.releases.get_or_init(|| (0..row.len).map(|_| OnceCell::new()).collect());
-                *cells[i].get_or_init(|| spread_of(&share(&self.places(grip, station))))
-            }
+        match (regrip, row.cell(&row.releases, station)) {
+            (None, Some(cell)) => *cell.get_or_init(|| spread_of(&share(&self.places(grip, station)))),
             _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
         }
     }

@@ -118,7 +118,7 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
         return Some(Blocked::found(0.0, "tool_places", text, 0));
     }
     let push = checks::push::front(rig).filter(|f| !f.passes())?;
-    let heaviest = checks::push::heaviest_in_front(rig).map_or(String::new(), |task| format!(" ({})", task.text));
+    let heaviest = checks::push::heaviest_in_front(rig).map_or(String::new(), |(task, _)| format!(" ({})", task.text));
     let place = format!("of work on the front end{heaviest} on the headstock's collet, {}", with_margin(rig));
     let text = push.told(&place);
     Some(Blocked::found(0.0, checks::push::NAME, text, 0))
@@ -274,10 +274,9 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
     match (gripped, machine.counter_spindle.is_some()) {
         (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            let found = checks::of_last_grip(rig, nose.unwrap_or(0.0)).flatten();
-            match found.filter(|f| !f.passes()).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) {
-                Some(f) => at_end(f.check, last_grip(rig, &f)),
-                None => at_end("support", "the last grip does not hold the part after part-off".into()),
+            match checks::worst(checks::of_last_grip(rig, nose.unwrap_or(0.0)).flatten()) {
+                Some(f) if !f.passes() => at_end(f.check, last_grip(rig, &f)),
+                _ => at_end("support", "the last grip does not hold the part after part-off".into()),
             }
         }
         _ => None,
@@ -297,9 +296,7 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
 fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> String {
     let (rig, grid) = (looker.rig, looker.grid);
     let counter = Counter::of(looker.noses.get(grip).copied());
-    let here = grid.stations[station].tasks.iter().map(|i| (*i, grid.at(station)));
-    let on = grid.beyond.iter().copied().filter(|_| station == grid.last());
-    let found = here.chain(on).filter_map(|(i, t)| {
+    let found = grid.due(station).filter_map(|(i, t)| {
         let task = &looker.tasks[i];
         let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
         Some((checks::drill::find(rig, &state, task.at_mm, task.thrust_n?).ok()?, &task.text, t))
@@ -331,8 +328,7 @@ pub(super) fn broken(
     let floor = rig.job.cutting.speed_floor * rpm;
     let rpm = rpm.min(rig.allowed_rpm(&state, &answers).rpm.max(floor));
     let view = View { rig, state: &state, answers: &answers, segment, rpm };
-    let worst = checks::all(&view).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
-    let Some(worst) = worst else { return ("check".into(), "a check fails".into()) };
+    let Some(worst) = checks::worst(checks::all(&view)) else { return ("check".into(), "a check fails".into()) };
     let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
     let text = format!("{held}, {}", worst.told(&format!("at a turned length of {t:.1} mm")));
     (worst.check.into(), text)

@@ -2,10 +2,9 @@
 //!
 //! What a glance says is what the full look would say; where it cannot tell, the full look decides.
 
-use super::outlook::{AT_EASE, Looker, MOST_ABOVE, Outlook, SAMPLE_GUARD, Seen, Side, guard};
+use super::outlook::{AT_EASE, Looker, MOST_ABOVE, Outlook, Row, SAMPLE_GUARD, Seen, Side, guard};
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::span::Rear;
-use std::cell::OnceCell;
 
 /// How far above what is needed for ease the critical speed is asked to lie at a glance: more than the last of the ranking steps may miss,
 /// a 32nd part of the `MOST_ABOVE` they look at, evenly over the orders of magnitude.
@@ -18,13 +17,22 @@ impl Looker<'_> {
     /// Most states are at ease or beyond help, and one count, or none, tells; ranking them takes several.
     pub fn glance(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let row = &self.rows[grip];
-        let known = station.checked_sub(row.first).filter(|i| self.ranks && *i < row.len);
-        let Some(i) = known else { return self.outlook(grip, station, side) };
-        let cells = row.glances.get_or_init(|| (0..row.len).map(|_| OnceCell::new()).collect());
-        cells[i].get_or_init(|| {
+        let cell = row.cell(&row.glances, station).filter(|_| self.ranks);
+        let Some(cell) = cell else { return self.outlook(grip, station, side) };
+        cell.get_or_init(|| {
             self.quick(grip, station)
                 .unwrap_or_else(|| [Side::End, Side::Start].map(|side| self.outlook(grip, station, side)))
         })[side as usize]
+    }
+
+    /// Every state that was looked at, by grip and station.
+    pub fn looked_at(&self) -> Vec<(usize, usize)> {
+        let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {
+            let cells = row.glances.get().map_or(&[][..], |cells| cells.as_slice());
+            let seen = cells.iter().enumerate().filter(|(_, cell)| cell.get().is_some());
+            seen.map(|(i, _)| (grip, row.first + i)).collect()
+        };
+        self.rows.iter().enumerate().flat_map(row).collect()
     }
 
     /// Both sides of a state where a glance is enough.

@@ -118,12 +118,23 @@ pub(super) struct Row {
     pub(super) first: usize,
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceCell<Option<Rc<Inside>>>; 2],
-    pub(super) glances: OnceCell<Vec<OnceCell<[Outlook; 2]>>>,
-    outlooks: OnceCell<Vec<OnceCell<Box<[Outlook; 2]>>>>,
+    pub(super) glances: Cells<[Outlook; 2]>,
+    outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
     beyond: RefCell<HashMap<usize, [Outlook; 2]>>,
-    pub(super) releases: OnceCell<Vec<OnceCell<[f64; 2]>>>,
-    pub(super) len: usize,
+    pub(super) releases: Cells<[f64; 2]>,
+    len: usize,
+}
+
+/// Something of every station of a row, each once; made where it is first asked for.
+pub(super) type Cells<T> = OnceCell<Vec<OnceCell<T>>>;
+
+impl Row {
+    /// The cell of a station; none where the row does not reach it.
+    pub(super) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceCell<T>> {
+        let i = station.checked_sub(self.first).filter(|i| *i < self.len)?;
+        Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceCell::new()).collect())[i])
+    }
 }
 
 impl<'a> Looker<'a> {
@@ -177,16 +188,6 @@ impl<'a> Looker<'a> {
     /// Index that stands for the free front.
     pub fn free(&self) -> usize {
         self.noses.len()
-    }
-
-    /// Every state that was looked at, by grip and station.
-    pub fn looked_at(&self) -> Vec<(usize, usize)> {
-        let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {
-            let cells = row.glances.get().map_or(&[][..], |cells| cells.as_slice());
-            let seen = cells.iter().enumerate().filter(|(_, cell)| cell.get().is_some());
-            seen.map(|(i, _)| (grip, row.first + i)).collect()
-        };
-        self.rows.iter().enumerate().flat_map(row).collect()
     }
 
     /// Whether a grip index is a grip.
@@ -429,9 +430,8 @@ impl<'a> Looker<'a> {
             let samples = self.cell(grip, station);
             [0, 1].map(|side| self.of_samples(grip, station, side, &samples))
         };
-        if let Some(i) = station.checked_sub(row.first).filter(|i| *i < row.len) {
-            let cells = row.outlooks.get_or_init(|| (0..row.len).map(|_| OnceCell::new()).collect());
-            return cells[i].get_or_init(|| Box::new(found()))[side as usize];
+        if let Some(cell) = row.cell(&row.outlooks, station) {
+            return cell.get_or_init(|| Box::new(found()))[side as usize];
         }
         let known = row.beyond.borrow().get(&station).copied();
         known.unwrap_or_else(|| {

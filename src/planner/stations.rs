@@ -94,6 +94,12 @@ impl Grid {
         self.at(station).max(on)
     }
 
+    /// Tasks that are done at a station, each with the turned length then: at the last one also those behind the part-off.
+    pub fn due(&self, station: usize) -> impl Iterator<Item = (usize, f64)> {
+        let here = self.stations[station].tasks.iter().map(move |i| (*i, self.at(station)));
+        here.chain(self.beyond.iter().copied().filter(move |_| station == self.last()))
+    }
+
     /// Whether a stage may begin or end at a station: where the feed may stop, and at both ends.
     pub fn borders(&self, station: usize) -> bool {
         station == 0 || station == self.last() || self.stations[station].stop.allowed()

@@ -167,8 +167,7 @@ impl<'a> Unguided<'a> {
                 Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
             };
         };
-        let all = checks::of_last_grip(rig, *nose).flatten();
-        match all.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)) {
+        match checks::worst(checks::of_last_grip(rig, *nose).flatten()) {
             Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
         }
@@ -229,21 +228,15 @@ impl<'a> Unguided<'a> {
             }
             k = last + 1;
         }
-        for seen in column.iter().filter(|s| s.station > i) {
-            for task in grid.stations[seen.station].tasks.iter().map(|t| &self.ground.tasks[*t]) {
-                let Some(thrust) = task.thrust_n else { continue };
-                match checks::drill::find(rig, &seen.state, task.at_mm, thrust) {
-                    Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
-                    Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
-                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
-                }
-            }
-        }
-        let on = grid.beyond.iter().filter(|_| j == grid.last());
-        for (task, turned_mm) in on.map(|(i, t)| (&self.ground.tasks[*i], *t)) {
-            let Some(thrust) = task.thrust_n else { continue };
+        let on = |turned_mm: f64| {
             let guide = rig.guide(turned_mm, turned_mm, turned_mm);
-            let state = State { turned_mm, guide, ..self.state(j, grip, j) };
+            State { turned_mm, guide, ..self.state(j, grip, j) }
+        };
+        let here = column.iter().filter(|s| s.station > i);
+        let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
+        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, turned_mm)| (*t, on(*turned_mm)));
+        for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
+            let Some(thrust) = task.thrust_n else { continue };
             match checks::drill::find(rig, &state, task.at_mm, thrust) {
                 Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
                 Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),

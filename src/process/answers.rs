@@ -126,20 +126,13 @@ impl Rig<'_> {
         Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(f64::sqrt).collect())
     }
 
-    /// `|min Re G|` at the tool, mm/N, with the job's damping ratio; never below the true one.
-    ///
-    /// - **Errors**: as [`Rig::answers`].
-    pub fn least_real_at_tool(&self, state: &State) -> Result<f64, Unheld> {
-        Ok(self.least_real_above(state, 0.0)?.unwrap_or(0.0))
-    }
-
-    /// The same where it is above a value, mm/N; none as soon as it is known to be no larger.
+    /// `|min Re G|` at the tool, mm/N, with the job's damping ratio, never below the true one; none as soon as it is known to be no
+    /// larger than a value, mm/N.
     ///
     /// - **Errors**: as [`Rig::answers`].
     pub fn least_real_above(&self, state: &State, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
         // Next to a support the high modes count, which the mesh of the other answers is too coarse for.
-        let coarse = self.beam(state, &[]);
-        let rear = coarse.x_mm.last().copied().unwrap_or(0.0);
+        let rear = self.rear_end_mm(state);
         let fine: Vec<f64> = (0..=RECEPTANCE_NODES).map(|i| rear * i as f64 / RECEPTANCE_NODES as f64).collect();
         let beam = self.beam(state, &fine);
         let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;

@@ -109,12 +109,22 @@ impl<'a> Rig<'a> {
         supports::springs(&self.job.machine, self.hold_mm(), face, state.guide, state.counter)
     }
 
+    /// Rear end of the beam of a state, mm.
+    pub fn rear_end_mm(&self, state: &State) -> f64 {
+        self.rear_of(state, &self.springs(state))
+    }
+
+    fn rear_of(&self, state: &State, springs: &[Spring]) -> f64 {
+        let front = self.job.shaft.length_mm().min(self.guide_face_mm(state));
+        springs.iter().map(|s| s.at_mm).fold(front, f64::max)
+    }
+
     /// The beam of a state, from the front face to the rear end of the headstock's hold (or of the parted shaft).
     /// `extra_mm` are places that must be nodes.
     pub fn beam(&self, state: &State, extra_mm: &[f64]) -> Beam {
         let springs = self.springs(state);
         let face = self.guide_face_mm(state);
-        let rear = springs.iter().map(|s| s.at_mm).fold(self.job.shaft.length_mm().min(face), f64::max);
+        let rear = self.rear_of(state, &springs);
         let mut points = Vec::with_capacity(96);
         self.front_points(state, rear, &mut points);
         points.extend(springs.iter().map(|s| s.at_mm));

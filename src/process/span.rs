@@ -259,40 +259,70 @@ impl Front {
     pub fn lowest_rad_per_s(&self, rear: &Rear, [low, high]: [f64; 2], share: f64) -> f64 {
         let pivot = |shift: f64| self.last_pivot(shift, rear);
         let share = 2.0 * share;
-        let (mut low, mut high) = (low * low, high * high);
-        let (mut at_low, mut at_high) = (pivot(low).unwrap_or(0.0), pivot(high));
-        while high - low > share * high {
-            let width = high - low;
-            // No step is shorter than what is wanted at last, or the bracket would never close.
-            let least = 0.4 * share * high;
-            let inside = |x: f64, low: f64, high: f64| x.clamp(low + least, high - least);
-            if let Some(below) = at_high {
-                let chord = inside(low + at_low / (at_low - below) * width, low, high);
-                match pivot(chord) {
-                    Some(at) if at > 0.0 => {
-                        let ahead = at * (chord - low) / (at_low - at);
-                        (low, at_low) = (chord, at);
-                        if high - low > share * high {
-                            // A little farther, so that it is above for sure.
-                            let line = inside(chord + 1.1 * ahead + least, low, high);
-                            match pivot(line) {
-                                Some(at) if at > 0.0 => (low, at_low) = (line, at),
-                                at => (high, at_high) = (line, at),
-                            }
-                        }
-                    }
-                    at => (high, at_high) = (chord, at),
+        let [low, high] = [low * low, high * high];
+        let mut bracket =
+            Bracket { low, at_low: pivot(low).unwrap_or(0.0), high, at_high: pivot(high), least: 0.4 * share };
+        while bracket.wider_than(share) {
+            let width = bracket.width();
+            if let Some(chord) = bracket.chord() {
+                let before = (bracket.low, bracket.at_low);
+                if bracket.put(chord, pivot(chord)) && bracket.wider_than(share) {
+                    let line = bracket.line(before);
+                    bracket.put(line, pivot(line));
                 }
             }
-            if high - low > 0.5 * width {
-                let middle = 0.5 * (low + high);
-                match pivot(middle) {
-                    Some(at) if at > 0.0 => (low, at_low) = (middle, at),
-                    at => (high, at_high) = (middle, at),
-                }
+            if bracket.width() > 0.5 * width {
+                let middle = 0.5 * (bracket.low + bracket.high);
+                bracket.put(middle, pivot(middle));
             }
         }
-        low.sqrt()
+        bracket.low.sqrt()
+    }
+}
+
+/// Where the last pivot is zero: between a shift where it is positive and one where it is not, or where it is not known.
+struct Bracket {
+    low: f64,
+    at_low: f64,
+    high: f64,
+    at_high: Option<f64>,
+    /// No step is shorter than this share, less than half of what is wanted at last, or the bracket would never close.
+    least: f64,
+}
+
+impl Bracket {
+    fn width(&self) -> f64 {
+        self.high - self.low
+    }
+
+    fn wider_than(&self, share: f64) -> bool {
+        self.width() > share * self.high
+    }
+
+    /// Takes the pivot at a shift; whether it is a new low.
+    fn put(&mut self, shift: f64, pivot: Option<f64>) -> bool {
+        match pivot {
+            Some(at) if at > 0.0 => (self.low, self.at_low) = (shift, at),
+            at => (self.high, self.at_high) = (shift, at),
+        }
+        self.low == shift
+    }
+
+    fn inside(&self, shift: f64) -> f64 {
+        let least = self.least * self.high;
+        shift.clamp(self.low + least, self.high - least)
+    }
+
+    /// Where the chord between both ends meets zero.
+    fn chord(&self) -> Option<f64> {
+        let below = self.at_high?;
+        Some(self.inside(self.low + self.at_low / (self.at_low - below) * self.width()))
+    }
+
+    /// Where the line through the low before and this one meets zero, and a little farther, so that it is above for sure.
+    fn line(&self, (before, at_before): (f64, f64)) -> f64 {
+        let ahead = self.at_low * (self.low - before) / (at_before - self.at_low);
+        self.inside(self.low + 1.1 * ahead + self.least * self.high)
     }
 }
 

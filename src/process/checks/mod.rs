@@ -154,6 +154,11 @@ pub fn completed(mut still: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
     still
 }
 
+/// The finding that uses most of its limit.
+pub fn worst(findings: impl Iterator<Item = Finding>) -> Option<Finding> {
+    findings.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))
+}
+
 /// What the last grip must hold at part-off and after it. An error where it does not hold the part at all.
 pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
     let (torque, push) = (torque::find(rig, nose_mm), push::back(rig, nose_mm));

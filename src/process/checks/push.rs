@@ -4,6 +4,7 @@
 //! the last grip holds the part; on the front end the headstock's collet holds the bar, and where the machine file does not
 //! give its clamping force nothing is said.
 
+use super::super::features::Task;
 use super::super::rig::Rig;
 use super::Finding;
 
@@ -21,7 +22,8 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
     let shaft = &rig.job.shaft;
     let diameter = shaft.sections.get(shaft.section_at(nose_mm))?.largest_mm();
     let works = rig.back.iter().map(|b| &b.work).filter(|w| w.axial_force_n > 0.0);
-    let most = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, diameter)).fold(None, larger)?;
+    let loads = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, diameter));
+    let most = loads.max_by(f64::total_cmp)?;
     let holds = counter.friction * collet.clamp_force_n;
     Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, nose_mm))
 }
@@ -29,24 +31,17 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
 /// The finding for the front end; none where nothing pushes, or the clamping force is not given.
 pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     let head = &rig.job.machine.headstock;
-    let tasks = rig.tasks();
-    let works = tasks.iter().filter(|t| !t.cross && t.axial_n > 0.0);
-    let bar = rig.job.stock.diameter_mm;
-    let most = works.map(|t| carried_n(t.axial_n, t.torque_nm, bar)).fold(None, larger)?;
+    let (_, most) = heaviest_in_front(rig)?;
     let holds = head.friction * head.clamp_force_n?;
     Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, 0.0))
 }
 
-/// The work on the front end that loads the headstock's collet most.
-pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<super::super::features::Task> {
+/// The work on the front end that loads the headstock's collet most, and what the collet's surface carries then, N.
+pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<(Task, f64)> {
     let bar = rig.job.stock.diameter_mm;
     let works = rig.tasks().into_iter().filter(|t| !t.cross && t.axial_n > 0.0);
-    let load = |t: &super::super::features::Task| carried_n(t.axial_n, t.torque_nm, bar);
-    works.max_by(|a, b| load(a).total_cmp(&load(b)))
-}
-
-fn larger(most: Option<f64>, one: f64) -> Option<f64> {
-    Some(most.map_or(one, |m| m.max(one)))
+    let loads = works.map(|t| (carried_n(t.axial_n, t.torque_nm, bar), t));
+    loads.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(n, t)| (t, n))
 }
 
 #[cfg(test)]
