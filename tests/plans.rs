@@ -206,3 +206,57 @@ fn a_stale_number_is_found() {
     assert_eq!(difference(&a, &serde_json::json!({ "x": [1.0] }), "").as_deref(), Some("/x differs"));
     assert_eq!(difference(&a, &serde_json::json!({ "y": 1 }), "").as_deref(), Some(" differs"));
 }
+
+/// The first number behind some words of a text, mm.
+fn number_after(text: &str, words: &str) -> f64 {
+    let rest = text.split(words).nth(1).unwrap_or_else(|| panic!("no `{words}` in {text}"));
+    let number: String = rest.chars().take_while(|c| c.is_ascii_digit() || *c == '.').collect();
+    number.parse().unwrap_or_else(|_| panic!("no number behind `{words}` in {text}"))
+}
+
+/// What a sheet tells of bar that is fed on for work behind the part-off face, and the plan.
+fn told_of_bar_fed_on(job: &spanhold::job::Job) -> (spanhold::job::plan::Plan, String, String) {
+    let plan = spanhold::answer::advised(job, spanhold::planner::Advice::None).unwrap_or_else(|d| panic!("{d}"));
+    let proven = spanhold::proof::prove(&plan, job);
+    assert!(proven.breaches.is_empty(), "{:?}", proven.breaches);
+    let sheet = spanhold::report::sheet_html(&plan).expect("drawn");
+    let limit = |words: &str| {
+        let lines: Vec<&str> = sheet.lines().filter(|l| l.contains("<li>Stage") && l.contains(words)).collect();
+        lines.last().unwrap_or_else(|| panic!("no `{words}` in the sheet")).to_string()
+    };
+    let (turned, fed) = (limit("turn to "), limit("feed on to "));
+    (plan, turned, fed)
+}
+
+#[test]
+fn no_stop_of_a_sheet_is_farther_than_the_limits_it_prints() {
+    let job = spanhold::input::read_job("demo/feed-roller-shaft.yaml".as_ref()).expect("read");
+    let (plan, turned, fed) = told_of_bar_fed_on(&job);
+    let farthest = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
+    assert!(number_after(&turned, "turn to ") < farthest);
+    assert_eq!(number_after(&fed, "feed on to "), farthest);
+    // By hand, next to a bush: every mm fed on is one more between bush and counter-spindle.
+    let on = farthest - number_after(&turned, "turn to ");
+    let longer = number_after(&fed, "there; ") - number_after(&turned, "never more than ");
+    assert!((longer - on).abs() < 1e-9, "{longer} longer for {on} mm");
+}
+
+#[test]
+fn without_a_bush_the_headstock_stands_back_for_bar_that_is_fed_on() {
+    let demo = std::fs::read_to_string("demo/drive-hub.yaml").expect("read");
+    let hub = demo.replace("{cross_hole: 6, at: 60}", "{cross_hole: 6, at: 60}\n    - {cross_hole: 6, at: 110}");
+    assert_ne!(demo, hub, "the demo has another hole");
+    let job = spanhold::input::read_job_text("hub.yaml", &hub, "demo".as_ref()).expect("read");
+    let (plan, turned, fed) = told_of_bar_fed_on(&job);
+    let last = plan.stages.last().expect("stages");
+    let farthest = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
+    let on = farthest - last.to_mm;
+    assert!(on > 1.0, "{on}");
+    // The collet is as far from the tool at the end of the cut as its gap and what is fed on; nothing bends farther then.
+    assert!((last.headstock_end_mm - on - job.machine.no_bush.as_ref().expect("no bush").collet_gap_mm).abs() < 1e-6);
+    assert_eq!(number_after(&fed, "there; "), number_after(&turned, "never more than "));
+    assert!(number_after(&fed, "headstock ") < number_after(&fed, "there; "));
+    let grip = last.grip.as_ref().expect("held");
+    let gap = job.machine.no_bush.as_ref().expect("no bush").collet_gap_mm;
+    assert!((last.unsupported_max_mm - (farthest + gap - grip.nose_mm)).abs() < 1e-6, "{}", last.unsupported_max_mm);
+}

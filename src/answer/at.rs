@@ -151,7 +151,10 @@ fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
         }
         (Holding::NoBush, None, end) => {
             let stage_end_mm = end.unwrap_or(asked.turned_mm);
-            within("stage-end", stage_end_mm, asked.turned_mm, rig.job.parted_at_mm())?;
+            // Work behind the part-off face has the bar fed out farther.
+            let reaches = &rig.job.machine.cross_tool_reach_mm;
+            let moments = rig.tasks().into_iter().flat_map(|task| reaches.iter().map(move |r| task.moment_mm(*r)));
+            within("stage-end", stage_end_mm, asked.turned_mm, moments.fold(rig.job.parted_at_mm(), f64::max))?;
             Ok(vec![Guide::Collet { stage_end_mm }])
         }
         (Holding::Bush, _, Some(_)) => Err(ask("--stage-end goes with work without a bush", "leave it out")),

@@ -80,7 +80,8 @@ fn draft_of(plan: &Plan) -> Draft {
             regrip_at_end: s.regrips_mm.iter().any(at_end),
         }
     });
-    Draft { stages: stages.collect() }
+    let end_mm = plan.stages.last().map_or(0.0, |s| s.to_mm);
+    Draft { stages: stages.collect(), fed_to_mm: plan.fed_on_mm(last).unwrap_or(end_mm) }
 }
 
 fn put(draft: &mut Draft, plan: &Plan, what: Move, to_mm: f64) -> Option<()> {

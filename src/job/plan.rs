@@ -13,6 +13,9 @@ use serde::{Deserialize, Serialize};
 
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
 
+/// Two turned lengths nearer than this are one, mm.
+const SAME_MM: f64 = 1e-6;
+
 /// Whether it can be made so.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
@@ -84,6 +87,13 @@ impl Plan {
     /// Time from part to part, s; where a plan has no timeline, the sum of its times.
     pub fn pace_s(&self) -> f64 {
         self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
+    }
+
+    /// How far bar is fed on, uncut, for work behind the end of a stage (index), mm turned; none where nothing lies there.
+    pub fn fed_on_mm(&self, stage: usize) -> Option<f64> {
+        let end_mm = self.stages.get(stage)?.to_mm;
+        let here = self.features.iter().filter(|f| f.stage == Some(stage + 1)).filter_map(|f| f.turned_mm);
+        here.filter(|t| *t > end_mm + SAME_MM).max_by(f64::total_cmp)
     }
 
     /// What the planner makes least: the time from part to part, and the seconds charged for lines.

@@ -25,6 +25,8 @@ pub struct DraftStage {
 pub struct Draft {
     /// The stages, in order.
     pub stages: Vec<DraftStage>,
+    /// How far the bar is fed in the last stage: to its end, or on to work behind it, mm turned.
+    pub fed_to_mm: f64,
 }
 
 impl Draft {
@@ -38,7 +40,8 @@ impl Draft {
             regrips_mm: arc.regrips.iter().map(|m| grid.at(*m)).collect(),
             regrip_at_end: arc.regrip_at_end,
         };
-        Draft { stages: way.arcs.iter().zip(way.stations.windows(2)).map(stage).collect() }
+        let stages = way.arcs.iter().zip(way.stations.windows(2)).map(stage).collect();
+        Draft { stages, fed_to_mm: grid.fed_to(grid.last()) }
     }
 
     /// Turned length of the last re-grip before each stage begins, mm; 0 before the first.
@@ -55,12 +58,13 @@ impl Draft {
         last
     }
 
-    /// Where the piece of a stage that holds a turned length ends: at the next re-grip, or with the stage. A length at
-    /// such an end belongs to the piece in front.
-    pub fn piece_end(&self, stage: usize, turned_mm: f64) -> f64 {
-        let stage = &self.stages[stage];
+    /// Where the piece of a stage that holds a turned length ends: at the next re-grip, or with the stage; the very last
+    /// where bar is fed to. A length at such an end belongs to the piece in front.
+    pub fn piece_end(&self, index: usize, turned_mm: f64) -> f64 {
+        let stage = &self.stages[index];
         let next = stage.regrips_mm.iter().find(|m| **m > stage.from_mm + SAME_MM && **m >= turned_mm - SAME_MM);
-        next.copied().unwrap_or(stage.to_mm)
+        let last = if index + 1 == self.stages.len() { self.fed_to_mm } else { stage.to_mm };
+        next.copied().unwrap_or(last.max(stage.to_mm))
     }
 
     /// Turned lengths of all hand-overs, mm.

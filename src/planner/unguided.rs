@@ -93,7 +93,7 @@ impl<'a> Unguided<'a> {
                         if j > i + 1 && grid.stations[j - 1].wished {
                             break;
                         }
-                        if !grid.borders(j) || grid.at(j) - grid.at(i) > machine.headstock.stroke_mm + SAME_MM {
+                        if !grid.borders(j) || grid.fed_to(j) - grid.at(i) > machine.headstock.stroke_mm + SAME_MM {
                             continue;
                         }
                         let Ok((run_s, margin)) = self.run(i, j, grip) else { continue };
@@ -150,7 +150,7 @@ impl<'a> Unguided<'a> {
         State {
             turned_mm,
             counter: Counter::of(self.noses.get(grip).copied()),
-            guide: self.ground.rig.guide(turned_mm, turned_mm, self.grid.at(end)),
+            guide: self.ground.rig.guide(turned_mm, turned_mm, self.grid.fed_to(end)),
         }
     }
 
@@ -305,7 +305,7 @@ impl<'a> Unguided<'a> {
             // After the free piece the front is free to be taken.
             opened = nose_mm.is_none();
         }
-        Draft { stages }
+        Draft { stages, fed_to_mm: self.grid.fed_to(self.grid.last()) }
     }
 
     /// How far a network gets, and what stops it there.

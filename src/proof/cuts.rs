@@ -2,7 +2,6 @@
 
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM};
-use crate::job::Holding;
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
@@ -94,7 +93,7 @@ impl Case<'_> {
 
     /// Largest share of the checks that depend on the speed at one place; nothing where the bar is not held.
     fn used(&self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) -> f64 {
-        let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
+        let state = moment(&self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         let Ok(answers) = self.rig.answers(&state) else { return 0.0 };
         let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
         checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
@@ -109,7 +108,7 @@ impl Case<'_> {
         (turned_mm, used): (f64, f64),
         last_regrip_mm: f64,
     ) -> Option<f64> {
-        let state = moment(&self.rig, &self.plan.stages[stage], turned_mm, last_regrip_mm);
+        let state = moment(&self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         self.verified.states += 1;
         crate::spread::breathe();
         let Ok(posed) = self.rig.posed(&state) else {
@@ -165,7 +164,8 @@ impl Case<'_> {
             let stage = &self.plan.stages[index];
             let Some(grip) = &stage.grip else { continue };
             if index < last {
-                let state = moment(&self.rig, stage, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
+                let state =
+                    moment(&self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
                 match checks::release::find(&self.rig, &state) {
                     Ok(found) => self.finding(index, stage.to_mm, found),
                     Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
@@ -202,8 +202,7 @@ impl Case<'_> {
             (Some(g), Some(c)) => turned_mm + self.rig.gap_mm() - g.nose_mm > c.farthest_mm + SAME_MM,
             _ => false,
         };
-        let guided = self.rig.job.holding == Holding::Bush;
-        for (breaks, rule) in [(stroke && guided, "stroke"), (travel, "counter_spindle_travel")] {
+        for (breaks, rule) in [(stroke, "stroke"), (travel, "counter_spindle_travel")] {
             if breaks {
                 let text = format!("{what} is done at {turned_mm} mm, farther than the machine feeds the bar");
                 self.breach(Some(stage + 1), rule, text);
@@ -235,7 +234,7 @@ impl Case<'_> {
             }
             self.fed_on(index, t, &task.text);
             let Some(thrust) = task.thrust_n else { continue };
-            let state = moment(&self.rig, &self.plan.stages[index], t, last_regrip(self.plan, index, t, false));
+            let state = moment(&self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
             match checks::drill::find(&self.rig, &state, task.at_mm, thrust) {
                 Ok(found) => self.finding(index, t, found),
                 Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),

@@ -1,7 +1,7 @@
 //! One moment of a finished plan as a state of the machine.
 
 use super::SAME_MM;
-use crate::job::plan::{Plan, Stage};
+use crate::job::plan::Plan;
 use crate::process::{Counter, Rig, State};
 
 /// Turned length of the last re-grip for a moment of a stage (index); `after` counts one at the very moment.
@@ -13,11 +13,13 @@ pub fn last_regrip(plan: &Plan, stage: usize, turned_mm: f64, after: bool) -> f6
 }
 
 /// The state at a turned length of a stage, after a re-grip at another.
-pub fn moment(rig: &Rig<'_>, stage: &Stage, turned_mm: f64, last_regrip_mm: f64) -> State {
-    // Without a bush the headstock's collet is set for the piece that ends at the next re-grip, or with the stage.
+pub fn moment(rig: &Rig<'_>, plan: &Plan, index: usize, turned_mm: f64, last_regrip_mm: f64) -> State {
+    let stage = &plan.stages[index];
+    // Without a bush the headstock's collet is set for the piece that ends at the next re-grip, or with the stage, and
+    // there far enough back for bar that is fed on.
     let inner = stage.regrips_mm.iter().filter(|t| **t > stage.from_mm + SAME_MM);
-    let end =
-        inner.copied().find(|t| *t >= turned_mm - SAME_MM && *t > last_regrip_mm + SAME_MM).unwrap_or(stage.to_mm);
+    let next = inner.copied().find(|t| *t >= turned_mm - SAME_MM && *t > last_regrip_mm + SAME_MM);
+    let end = next.unwrap_or_else(|| plan.fed_on_mm(index).unwrap_or(stage.to_mm));
     State {
         turned_mm,
         counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),

@@ -168,7 +168,7 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
     let last = last_regrip(plan, stage, piece.from_mm, true);
     for i in 0..=steps as usize {
         let t = piece.from_mm + (piece.to_mm - piece.from_mm) * i as f64 / steps;
-        let s = moment(rig, &plan.stages[stage], t, last);
+        let s = moment(rig, plan, stage, t, last);
         let Ok(posed) = rig.posed(&s) else { continue };
         flexibilities.push(posed.still.tool_mm_per_n);
         // Only what breaks counts: the critical speed is asked for where a check that depends on it may.
@@ -192,13 +192,13 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
         let Some(thrust) = task.thrust_n else { continue };
         let done = plan.features.iter().find(|f| f.stage == Some(stage + 1) && f.text == task.text);
         let Some(t) = done.and_then(|f| f.turned_mm) else { continue };
-        let done = moment(rig, s, t, last_regrip(plan, stage, t, false));
+        let done = moment(rig, plan, stage, t, last_regrip(plan, stage, t, false));
         if let Ok(found) = checks::drill::find(rig, &done, task.at_mm, thrust) {
             note(breaks, stage, &found, t);
         }
     }
     let Some(grip) = &s.grip else { return };
-    let end = moment(rig, s, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
+    let end = moment(rig, plan, stage, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
     if stage + 1 < plan.stages.len() {
         if let Ok(found) = checks::release::find(rig, &end) {
             note(breaks, stage, &found, s.to_mm);

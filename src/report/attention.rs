@@ -1,6 +1,7 @@
-//! What a setter should look at first: lines on surfaces that should have none, thin margins, slowed speeds, back-turning.
+//! What a setter should look at first: lines on surfaces that should have none, thin margins, slowed speeds, back-turning,
+//! bar that is fed on.
 
-use super::{numbers, words};
+use super::{fed_on, numbers, words};
 use crate::job::plan::{Plan, Segment};
 
 /// A check that uses this share of its limit or more is named; common practice, no source.
@@ -14,6 +15,7 @@ pub fn look_at(plan: &Plan) -> Vec<String> {
     thin_margins(plan, &mut list);
     slowed(plan, &mut list);
     back_turning(plan, &mut list);
+    bar_fed_on(plan, &mut list);
     words::sentences(&list)
 }
 
@@ -61,6 +63,18 @@ fn back_turning(plan: &Plan, list: &mut Vec<String>) {
     let places = sections_of(plan, |s| s.turning == "back");
     if !places.is_empty() {
         list.push(format!("front-facing shoulder, needs a back-turning tool: {}", words::enumeration(&places)));
+    }
+}
+
+fn bar_fed_on(plan: &Plan, list: &mut Vec<String>) {
+    for stage in &plan.stages {
+        let Some(fed) = fed_on::of(plan, stage) else { continue };
+        list.push(format!(
+            "before the part-off the bar is fed on to {} mm for {}: {} mm unsupported, nothing is turned there",
+            numbers::mm(fed.to_mm),
+            words::enumeration(&fed.works),
+            numbers::mm(fed.unsupported_mm),
+        ));
     }
 }
 

@@ -3,7 +3,7 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, numbers, text, timeline, verdict, words};
+use super::{attention, cautions, fed_on, numbers, text, timeline, verdict, words};
 use crate::job::plan::{LimitCost, Plan, Stage};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
@@ -118,7 +118,8 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         format!("mm, rev/min, mm/rev, s; counter-spindle and headstock at start → end, {}", tables::places_from(plan));
     all.push(table("Stages", &places, tables::stages_in_full(plan), Kind::Wide));
     if feasible {
-        let items = plan.stages.iter().map(|s| stage_limit(plan, s)).collect();
+        let items = plan.stages.iter().flat_map(|s| [Some(stage_limit(plan, s)), fed_on::limit(plan, s)]).flatten();
+        let items = items.collect();
         all.push(Block::List { title: "Limits of the stages: do not exceed", numbered: false, boxed: true, items });
     }
     all.push(bullets("Look at", attention::look_at(plan)));
@@ -193,10 +194,12 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
 
 /// The limits of a stage in words.
 fn stage_limit(plan: &Plan, stage: &Stage) -> String {
+    // Bar that is fed on, uncut, has a limit of its own.
+    let turning = if fed_on::of(plan, stage).is_some() { " while turning" } else { "" };
     let mut parts = vec![
         format!("turn to {} mm, no farther", numbers::mm(stage.to_mm)),
         format!("never above {} rev/min", numbers::rpm(stage.rpm_max)),
-        format!("never more than {} mm unsupported", numbers::mm(stage.unsupported_max_mm)),
+        format!("never more than {} mm unsupported{turning}", numbers::mm(stage.unsupported_max_mm)),
     ];
     parts.push(match (&stage.grip, stage.counter_spindle_end_mm) {
         (Some(grip), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {

@@ -26,7 +26,9 @@ export function stateAt(plan, t) {
   const before = plan.headstock_regrips_mm.filter((m) => m <= t + 1e-6);
   const last = before.at(-1) ?? 0;
   const bush = plan.layout.bush_land_mm !== null;
-  const next = stage.regrips_mm.find((m) => m > t + 1e-6) ?? stage.to_mm;
+  // Without a bush the headstock's collet is set for the piece, in the last stage also for bar fed on behind its end.
+  const done = plan.features.filter((f) => f.stage === stage.number && f.turned_mm !== null).map((f) => f.turned_mm);
+  const next = stage.regrips_mm.find((m) => m > t + 1e-6) ?? Math.max(stage.to_mm, ...done);
   const { headstock_nearest_mm: near, headstock_farthest_mm: far } = plan.layout;
   return {
     stage,

@@ -1,0 +1,55 @@
+//! Bar that is fed on, uncut, for work behind the end of the last stage: farther than that stage turns.
+
+use super::{numbers, words};
+use crate::job::plan::{Plan, Stage};
+
+/// Where things stand when the bar is fed on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FedOn {
+    /// Turned length, mm.
+    pub to_mm: f64,
+    /// Unsupported length then, mm.
+    pub unsupported_mm: f64,
+    /// Distance of the counter-spindle's nose from the bush face, mm; none while free.
+    pub counter_spindle_mm: Option<f64>,
+    /// Distance of the headstock's nose from the bush face, without a bush from the tool, mm.
+    pub headstock_mm: f64,
+    /// What is worked there.
+    pub works: Vec<String>,
+}
+
+/// The bar fed on in a stage; none where it ends with the turning.
+pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
+    let to_mm = plan.fed_on_mm(stage.number.checked_sub(1)?)?;
+    let on_mm = to_mm - stage.to_mm;
+    let behind = |at: Option<f64>| at.is_some_and(|t| t > stage.to_mm);
+    let works = plan.features.iter().filter(|f| f.stage == Some(stage.number) && behind(f.turned_mm));
+    // Without a bush the headstock's collet stands far enough back for it all through the stage.
+    let longer_mm = if words::has_bush(plan) { on_mm } else { 0.0 };
+    Some(FedOn {
+        to_mm,
+        unsupported_mm: stage.unsupported_max_mm + longer_mm,
+        counter_spindle_mm: stage.counter_spindle_end_mm.map(|at| at + on_mm),
+        headstock_mm: stage.headstock_end_mm - on_mm,
+        works: works.map(|f| words::plain(&f.text)).collect(),
+    })
+}
+
+/// The same as a limit for the setter.
+pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
+    let fed = of(plan, stage)?;
+    let from = if words::has_bush(plan) { "the bush" } else { "the tool" };
+    let mut stands = vec![format!("{} mm unsupported", numbers::mm(fed.unsupported_mm))];
+    if let Some(at) = fed.counter_spindle_mm.filter(|_| words::has_bush(plan)) {
+        stands.push(format!("counter-spindle {} mm from the bush", numbers::mm(at)));
+    }
+    stands.push(format!("headstock {} mm from {from}", numbers::mm(fed.headstock_mm)));
+    Some(format!(
+        "Stage {}, before the part-off: feed on to {} mm, no farther, for {}; nothing is turned there; {}; then back to {} mm",
+        stage.number,
+        numbers::mm(fed.to_mm),
+        words::enumeration(&fed.works),
+        words::enumeration(&stands),
+        numbers::mm(stage.to_mm),
+    ))
+}
