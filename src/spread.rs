@@ -1,15 +1,17 @@
 //! Work spread over all cores, results in the order of the list: the same answers on any number of cores.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
-use std::ops::ControlFlow;
+use std::ops::{ControlFlow, Range};
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
-use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
 
 thread_local! {
     /// What the work of this thread listens to.
     static LISTENS_TO: RefCell<Option<Halt>> = const { RefCell::new(None) };
+    /// Whether the work of this thread is a share of something spread already.
+    static SPREAD: Cell<bool> = const { Cell::new(false) };
     /// Who is told what the work of this thread is at.
     static TELLS: RefCell<Option<Told>> = const { RefCell::new(None) };
 }
@@ -69,38 +71,55 @@ pub fn breathe() {
     }
 }
 
-/// Works out something for everything in a list. `work` gets the thing and its index.
+/// Works out something for everything in a list, in any order. `work` gets the thing and its index. Neighbours in the list
+/// stay on one core as far as they can. Work that is itself spread goes on on its own core.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     spread_on(std::thread::available_parallelism().map_or(1, usize::from), list, work)
 }
 
 /// The same on so many cores at most.
 pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
+    let workers = if SPREAD.get() { 1 } else { cores.clamp(1, list.len().max(1)) };
+    if workers == 1 {
+        return list.iter().enumerate().map(|(index, item)| work(item, index)).collect();
+    }
     let slots: Vec<Mutex<Option<T>>> = list.iter().map(|_| Mutex::new(None)).collect();
-    let next = AtomicUsize::new(0);
-    let workers = cores.clamp(1, list.len().max(1));
+    let share = |worker: usize| worker * list.len() / workers;
+    let left = Mutex::new((0..workers).map(|w| share(w)..share(w + 1)).collect::<Vec<Range<usize>>>());
+    // Its own next one; when there is none, the last of whoever has most left.
+    let next = |worker: usize| {
+        let mut left = open(&left);
+        left[worker].next().or_else(|| left.iter_mut().max_by_key(|range| range.len())?.next_back())
+    };
     let halt = LISTENS_TO.with_borrow(Clone::clone);
     let told = TELLS.with_borrow(Clone::clone);
+    let work_through = |worker: usize| {
+        while let Some(index) = next(worker) {
+            *open(&slots[index]) = Some(work(&list[index], index));
+        }
+    };
     let ended: Vec<_> = std::thread::scope(|scope| {
-        let work_through = || {
-            LISTENS_TO.replace(halt.clone());
-            TELLS.replace(told.clone());
-            loop {
-                let index = next.fetch_add(1, Ordering::Relaxed);
-                let Some(item) = list.get(index) else { break };
-                let done = work(item, index);
-                if let Ok(mut slot) = slots[index].lock() {
-                    *slot = Some(done);
-                }
-            }
-        };
-        let threads: Vec<_> = (0..workers).map(|_| scope.spawn(work_through)).collect();
-        threads.into_iter().map(|thread| thread.join()).collect()
+        let others = 1..workers;
+        let threads: Vec<_> = others
+            .map(|worker| {
+                let (halt, told, work_through) = (&halt, &told, &work_through);
+                scope.spawn(move || {
+                    SPREAD.set(true);
+                    LISTENS_TO.replace(halt.clone());
+                    TELLS.replace(told.clone());
+                    work_through(worker);
+                })
+            })
+            .collect();
+        SPREAD.set(true);
+        let own = catch_unwind(AssertUnwindSafe(|| work_through(0)));
+        SPREAD.set(false);
+        threads.into_iter().map(|thread| thread.join()).chain([own]).collect()
     });
     if let Some(reason) = ended.into_iter().find_map(Result::err) {
         resume_unwind(reason);
     }
-    slots.into_iter().filter_map(|slot| slot.into_inner().ok().flatten()).collect()
+    slots.into_iter().filter_map(|slot| slot.into_inner().unwrap_or_else(PoisonError::into_inner)).collect()
 }
 
 /// Results of [`stream`] that may wait for an earlier one, for each core: enough that a long job among short ones does
@@ -125,6 +144,7 @@ pub fn stream<L: Send, T: Send>(
             let send = send.clone();
             let (list, work, handed_on, changed) = (&list, &work, &handed_on, &changed);
             scope.spawn(move || {
+                SPREAD.set(true);
                 loop {
                     // One at a time asks for the next: the list may have to wait for its own source.
                     let (index, item) = {
@@ -163,7 +183,7 @@ pub fn stream<L: Send, T: Send>(
 }
 
 /// A lock that a panicking worker left is as good as before: nothing is half-done under it.
-fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+pub fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 

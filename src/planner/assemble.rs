@@ -14,6 +14,7 @@ use crate::process::features::BackTask;
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
+use crate::spread::spread;
 
 /// States in the chart's trace are no closer than this share of the whole length.
 pub const TRACE_POINTS: f64 = 400.0;
@@ -124,7 +125,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
 /// The plan of a settled draft, without notes and cautions of its own.
 pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
     let rig = ground.rig;
-    let stages: Vec<Stage> = (0..draft.stages.len()).map(|i| stage(ground, draft, settled, i)).collect();
+    let stages: Vec<Stage> = spread(&draft.stages, |_, i| stage(ground, draft, settled, i));
     let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let margin_at = margin_at.cloned();
     let time_s = times(ground, draft, settled);

@@ -2,6 +2,7 @@
 
 use super::outlook::{Looker, Remembered, guard};
 use crate::process::span::Rear;
+use crate::spread::open;
 use crate::process::{Counter, State, checks};
 
 /// Smallest and largest of some shares, with what a value between them may lie outside.
@@ -40,7 +41,7 @@ impl Looker<'_> {
         let row = &self.rows[grip];
         let share = |places: &[f64]| -> Vec<f64> {
             let front = self.front_of(grip, station, Counter::Open { nose_mm });
-            let rears: Vec<std::rc::Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+            let rears: Vec<std::sync::Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
             let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
             if held.len() < rears.len() {
                 return vec![checks::MOST_SHARE; places.len()];
@@ -60,7 +61,7 @@ impl Looker<'_> {
         key: (usize, usize, Option<usize>),
         share: impl Fn(f64) -> f64,
     ) -> [f64; 2] {
-        if let Some(known) = memory.borrow().get(&key) {
+        if let Some(known) = open(memory).get(&key) {
             return *known;
         }
         let (grip, station, regrip) = key;
@@ -70,7 +71,7 @@ impl Looker<'_> {
         };
         let shares: Vec<f64> = places.into_iter().map(share).collect();
         let range = spread_of(&shares);
-        memory.borrow_mut().insert(key, range);
+        open(memory).insert(key, range);
         range
     }
 

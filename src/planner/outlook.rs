@@ -12,9 +12,9 @@ use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::span::{Front, Inside, Rear, Still};
 use crate::process::{Answers, Counter, Guide, Rig, State};
-use std::cell::{OnceCell, RefCell};
+use crate::spread::open;
 use std::collections::HashMap;
-use std::rc::Rc;
+use std::sync::{Arc, Mutex, OnceLock};
 
 /// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
 pub const SAMPLE_GUARD: f64 = 0.002;
@@ -61,8 +61,8 @@ pub(super) fn guard(low: f64, high: f64) -> f64 {
 /// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
 /// it differs from the first) asks for at its speed, rev/min.
 pub(super) struct Seen {
-    pub(super) front: Rc<Front>,
-    pub(super) rears: Vec<Rc<Option<Rear>>>,
+    pub(super) front: Arc<Front>,
+    pub(super) rears: Vec<Arc<Option<Rear>>>,
     pub(super) sides: [Option<(f64, Vec<Demand>)>; 2],
 }
 
@@ -82,13 +82,13 @@ pub struct Outlook {
 }
 
 /// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
-pub(super) type Remembered = RefCell<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
+pub(super) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
 /// Fronts that are kept, by grip and station, and the nodes they have together.
 #[derive(Default)]
 struct Fronts {
     nodes: usize,
-    kept: HashMap<(usize, usize), Rc<Front>>,
+    kept: HashMap<(usize, usize), Arc<Front>>,
 }
 
 /// Looks at states of one rig, each once.
@@ -106,9 +106,9 @@ pub struct Looker<'a> {
     pub(super) ranks: bool,
     /// By grip, from the first station it can be held at.
     pub(super) rows: Vec<Row>,
-    exact: RefCell<HashMap<(usize, usize, usize), Sample>>,
-    fronts: RefCell<Fronts>,
-    rears: RefCell<HashMap<u64, Rc<Option<Rear>>>>,
+    exact: Mutex<HashMap<(usize, usize, usize), Sample>>,
+    fronts: Mutex<Fronts>,
+    rears: Mutex<HashMap<u64, Arc<Option<Rear>>>>,
     pub(super) drills: Remembered,
     pub(super) releases: Remembered,
 }
@@ -117,23 +117,23 @@ pub struct Looker<'a> {
 pub(super) struct Row {
     pub(super) first: usize,
     /// The bar inside the counter-spindle, its collet closed and open.
-    inside: [OnceCell<Option<Rc<Inside>>>; 2],
+    inside: [OnceLock<Option<Arc<Inside>>>; 2],
     pub(super) glances: Cells<[Outlook; 2]>,
     outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
-    beyond: RefCell<HashMap<usize, [Outlook; 2]>>,
+    beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
     pub(super) releases: Cells<[f64; 2]>,
     len: usize,
 }
 
 /// Something of every station of a row, each once; made where it is first asked for.
-pub(super) type Cells<T> = OnceCell<Vec<OnceCell<T>>>;
+pub(super) type Cells<T> = OnceLock<Vec<OnceLock<T>>>;
 
 impl Row {
     /// The cell of a station; none where the row does not reach it.
-    pub(super) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceCell<T>> {
+    pub(super) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceLock<T>> {
         let i = station.checked_sub(self.first).filter(|i| *i < self.len)?;
-        Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceCell::new()).collect())[i])
+        Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceLock::new()).collect())[i])
     }
 }
 
@@ -161,11 +161,11 @@ impl<'a> Looker<'a> {
             Row {
                 first,
                 len,
-                inside: [OnceCell::new(), OnceCell::new()],
-                glances: OnceCell::new(),
-                outlooks: OnceCell::new(),
-                beyond: RefCell::default(),
-                releases: OnceCell::new(),
+                inside: [OnceLock::new(), OnceLock::new()],
+                glances: OnceLock::new(),
+                outlooks: OnceLock::new(),
+                beyond: Mutex::default(),
+                releases: OnceLock::new(),
             }
         };
         let rows = noses.iter().map(Some).chain([None]).map(row).collect();
@@ -177,11 +177,11 @@ impl<'a> Looker<'a> {
             tasks,
             noses,
             rows,
-            exact: RefCell::default(),
-            fronts: RefCell::default(),
-            rears: RefCell::default(),
-            drills: RefCell::default(),
-            releases: RefCell::default(),
+            exact: Mutex::default(),
+            fronts: Mutex::default(),
+            rears: Mutex::default(),
+            drills: Mutex::default(),
+            releases: Mutex::default(),
         }
     }
 
@@ -229,12 +229,12 @@ impl<'a> Looker<'a> {
     }
 
     /// What lies in front of the bush face; kept, for it is looked at again for other places of the headstock.
-    fn front(&self, grip: usize, station: usize) -> Rc<Front> {
-        let fronts = &mut *self.fronts.borrow_mut();
-        if let Some(known) = fronts.kept.get(&(grip, station)) {
+    fn front(&self, grip: usize, station: usize) -> Arc<Front> {
+        if let Some(known) = open(&self.fronts).kept.get(&(grip, station)) {
             return known.clone();
         }
-        let front = Rc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
+        let front = Arc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
+        let fronts = &mut *open(&self.fronts);
         if fronts.nodes > NODES_KEPT {
             *fronts = Fronts::default();
         }
@@ -250,8 +250,8 @@ impl<'a> Looker<'a> {
         Front::with(self.rig, self.grid.at(station), counter, inside.clone())
     }
 
-    pub(super) fn seen(&self, front: Rc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
-        let rears: Vec<Rc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+    pub(super) fn seen(&self, front: Arc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+        let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
         if held.len() < rears.len() {
             return None;
@@ -320,9 +320,13 @@ impl<'a> Looker<'a> {
         still.iter().zip(places).map(demand).collect()
     }
 
-    pub(super) fn rear(&self, headstock_mm: f64) -> Rc<Option<Rear>> {
-        let mut rears = self.rears.borrow_mut();
-        rears.entry(headstock_mm.to_bits()).or_insert_with(|| Rear::new(self.rig, headstock_mm).into()).clone()
+    pub(super) fn rear(&self, headstock_mm: f64) -> Arc<Option<Rear>> {
+        if let Some(known) = open(&self.rears).get(&headstock_mm.to_bits()) {
+            return known.clone();
+        }
+        let rear: Arc<Option<Rear>> = Rear::new(self.rig, headstock_mm).into();
+        open(&self.rears).insert(headstock_mm.to_bits(), rear.clone());
+        rear
     }
 
     /// One side of a state: base share, share at full speed, and cap for each place of the headstock.
@@ -433,10 +437,10 @@ impl<'a> Looker<'a> {
         if let Some(cell) = row.cell(&row.outlooks, station) {
             return cell.get_or_init(|| Box::new(found()))[side as usize];
         }
-        let known = row.beyond.borrow().get(&station).copied();
+        let known = open(&row.beyond).get(&station).copied();
         known.unwrap_or_else(|| {
             let found = found();
-            row.beyond.borrow_mut().insert(station, found);
+            open(&row.beyond).insert(station, found);
             found
         })[side as usize]
     }
@@ -475,11 +479,11 @@ impl<'a> Looker<'a> {
     /// largest share at that speed; none when it fails.
     pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
         let key = (grip, station, regrip);
-        let known = self.exact.borrow().get(&key).copied();
+        let known = open(&self.exact).get(&key).copied();
         let sample = known.unwrap_or_else(|| {
             let place = self.headstock_mm(station, self.grid.at(regrip));
             let s = self.samples(grip, station, &[place])[0];
-            self.exact.borrow_mut().insert(key, s);
+            open(&self.exact).insert(key, s);
             s
         });
         let side = side as usize;

@@ -13,6 +13,7 @@ use crate::process::checks::{self, View};
 use crate::process::segments::segment_at;
 use crate::process::stops::{SAME_MM, Stop};
 use crate::process::{Counter, State};
+use crate::spread::spread;
 use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
 
 /// Moves below this end the work, mm.
@@ -181,24 +182,35 @@ fn step(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)], reach:
 type Linear = (Vec<f64>, Vec<(usize, Vec<f64>)>);
 
 fn linearised(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Vec<Linear> {
-    let mut all = Vec::new();
+    // Every stage as it stands, and with each place moved a little that matters to it.
+    let mut drafts: Vec<(usize, Option<(usize, f64)>)> = Vec::new();
     for k in 0..draft.stages.len() {
-        let here = stage_shares(ground, draft, k);
-        let mut slopes = Vec::new();
+        drafts.push((k, None));
         for (v, (place, low, high)) in places.iter().enumerate() {
             let at = read(draft, *place);
             let step = if at + STEP_MM <= *high { STEP_MM } else { -STEP_MM };
-            if at + step < *low || !matters(*place, k) {
-                continue;
-            }
-            let mut near = draft.clone();
-            write(&mut near, *place, at + step);
-            let there = stage_shares(ground, &near, k);
-            if there.len() == here.len() {
-                slopes.push((v, there.iter().zip(&here).map(|(b, a)| (b - a) / step).collect()));
+            if at + step >= *low && matters(*place, k) {
+                drafts.push((k, Some((v, step))));
             }
         }
-        all.push((here, slopes));
+    }
+    let shares = spread(&drafts, |(k, moved), _| match moved {
+        None => stage_shares(ground, draft, *k),
+        Some((v, step)) => {
+            let (place, mut near) = (places[*v].0, draft.clone());
+            write(&mut near, place, read(draft, place) + step);
+            stage_shares(ground, &near, *k)
+        }
+    });
+    let mut all: Vec<Linear> = Vec::new();
+    for ((_, moved), there) in drafts.into_iter().zip(shares) {
+        match (moved, all.last_mut()) {
+            (Some((v, step)), Some((here, slopes))) if there.len() == here.len() => {
+                slopes.push((v, there.iter().zip(&*here).map(|(b, a)| (b - a) / step).collect()));
+            }
+            (Some(_), _) => {}
+            (None, _) => all.push((there, Vec::new())),
+        }
     }
     all
 }

@@ -8,9 +8,9 @@ use super::stations::divisible;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
-use std::cell::RefCell;
+use crate::spread::{open, spread};
 use std::collections::HashMap;
-use std::rc::Rc;
+use std::sync::{Arc, Mutex};
 
 /// What is known of the travel between two stations.
 #[derive(Debug, Clone, Copy)]
@@ -61,7 +61,7 @@ pub struct Runs<'a> {
     /// Overheads of whole segments up to each segment, s.
     overhead: Vec<f64>,
     /// Grips of the pairs that were asked for.
-    grips: RefCell<HashMap<(usize, usize), Rc<Grips>>>,
+    grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
 }
 
 impl<'a> Runs<'a> {
@@ -80,17 +80,21 @@ impl<'a> Runs<'a> {
             overhead.push(overhead[i] + rig.piece_time(s, s.length_mm(), true, f64::INFINITY).overhead_s);
         }
         let gripped = vec![Vec::new(); grid.len()];
-        let mut runs = Runs { looker, free: Vec::new(), gripped, cutting, overhead, grips: RefCell::default() };
-        let mut free = Vec::new();
-        runs.walk(0, looker.free(), &mut free);
-        runs.free = free;
-        for i in (1..grid.last()).filter(|i| grid.borders(*i)) {
+        let mut runs = Runs { looker, free: Vec::new(), gripped, cutting, overhead, grips: Mutex::default() };
+        let from: Vec<usize> = (0..grid.last()).filter(|i| *i == 0 || grid.borders(*i)).collect();
+        let rows = spread(&from, |i, _| {
             let mut row = Vec::new();
-            // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
-            for grip in runs.noses_at(i).rev() {
-                runs.walk(i, grip, &mut row);
+            if *i == 0 {
+                runs.walk(0, looker.free(), &mut row);
             }
-            runs.gripped[i] = row;
+            // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
+            for grip in runs.noses_at(*i).rev().filter(|_| *i > 0) {
+                runs.walk(*i, grip, &mut row);
+            }
+            row
+        });
+        for (i, row) in from.into_iter().zip(rows) {
+            *(if i == 0 { &mut runs.free } else { &mut runs.gripped[i] }) = row;
         }
         runs
     }
@@ -223,8 +227,8 @@ impl<'a> Runs<'a> {
     }
 
     /// The grips of a pair: the sure one with the largest margin, the first of equals, or else those that may hold.
-    pub fn grips(&self, i: usize, j: usize) -> Rc<Grips> {
-        if let Some(known) = self.grips.borrow().get(&(i, j)) {
+    pub fn grips(&self, i: usize, j: usize) -> Arc<Grips> {
+        if let Some(known) = open(&self.grips).get(&(i, j)) {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
@@ -272,8 +276,8 @@ impl<'a> Runs<'a> {
                 best = Some((grip, margin));
             }
         }
-        let found = Rc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
-        self.grips.borrow_mut().insert((i, j), found.clone());
+        let found = Arc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
+        open(&self.grips).insert((i, j), found.clone());
         found
     }
 

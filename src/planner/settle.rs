@@ -9,7 +9,9 @@ use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
+use crate::spread::spread;
 use crate::process::{Answers, Counter, Posed, Rig, State};
+use std::sync::atomic::{AtomicU64, Ordering};
 
 /// A piece of a segment between two stops.
 #[derive(Debug, Clone)]
@@ -55,8 +57,24 @@ enum Detail {
     All,
 }
 
+/// The largest share found so far, by whichever core. How far the others have come only spares work; it changes nothing that is asked of
+/// what was found.
+#[derive(Debug, Default)]
+struct Largest(AtomicU64);
+
+impl Largest {
+    fn so_far(&self) -> f64 {
+        f64::from_bits(self.0.load(Ordering::Relaxed))
+    }
+
+    fn note(&self, share: f64) {
+        // Bits of numbers that are not negative are in their order.
+        self.0.fetch_max(share.max(0.0).to_bits(), Ordering::Relaxed);
+    }
+}
+
 /// A settled draft.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub struct Settled {
     /// Pieces, in order.
     pub pieces: Vec<Piece>,
@@ -64,8 +82,6 @@ pub struct Settled {
     pub looks: Vec<Look>,
     /// Cutting and overheads, s.
     pub run_s: f64,
-    /// Largest share so far.
-    largest: f64,
 }
 
 impl Settled {
@@ -106,15 +122,24 @@ impl Ground<'_> {
     }
 
     fn settled(&self, draft: &Draft, step_mm: f64, detail: Detail) -> Settled {
-        let mut settled = Settled { pieces: Vec::new(), looks: Vec::new(), run_s: 0.0, largest: 0.0 };
-        for stage in 0..draft.stages.len() {
-            self.settle_stage(draft, stage, (step_mm, detail), &mut settled);
+        let largest = Largest::default();
+        let stages = spread(&draft.stages, |_, stage| {
+            let mut settled = Settled::default();
+            self.settle_stage(draft, stage, (step_mm, detail, &largest), &mut settled);
+            settled
+        });
+        let mut settled = Settled::default();
+        for stage in stages {
+            let before = settled.pieces.len();
+            let looks = stage.looks.into_iter().map(|l| Look { piece: l.piece.map(|p| p + before), ..l });
+            settled.looks.extend(looks);
+            settled.pieces.extend(stage.pieces);
         }
         settled.run_s = settled.pieces.iter().map(|p| p.time.total_s()).sum();
         settled
     }
 
-    fn settle_stage(&self, draft: &Draft, index: usize, how: (f64, Detail), settled: &mut Settled) {
+    fn settle_stage(&self, draft: &Draft, index: usize, how: (f64, Detail, &Largest), settled: &mut Settled) {
         let stage = &draft.stages[index];
         let state = |t: f64, last: f64, piece_end: f64| State {
             turned_mm: t,
@@ -176,7 +201,7 @@ impl Ground<'_> {
         &self,
         stage: usize,
         [from_mm, to_mm]: [f64; 2],
-        (step_mm, detail): (f64, Detail),
+        (step_mm, detail, largest): (f64, Detail, &Largest),
         state: impl Fn(f64) -> State,
         settled: &mut Settled,
     ) {
@@ -200,9 +225,9 @@ impl Ground<'_> {
             Detail::Largest => Vec::new(),
             Detail::All => self.traced(&states),
         };
-        let found = self.found(&states, segment, rpm, &traced, settled.largest);
+        let found = self.found(&states, segment, rpm, &traced, largest.so_far());
         for (i, ((s, _), findings)) in states.iter().zip(found).enumerate() {
-            settled.largest = findings.iter().map(|f| f.utilisation).fold(settled.largest, f64::max);
+            findings.iter().for_each(|f| largest.note(f.utilisation));
             let traced = traced.get(i).copied().unwrap_or(false);
             settled.looks.push(Look { stage, state: *s, piece: Some(piece), findings, traced });
         }

@@ -11,8 +11,7 @@ use crate::job::Tools;
 use crate::mechanics::banded::{BlockTri, Mat2, Sym2};
 use crate::mechanics::beam::Beam;
 use crate::units::n_per_um;
-use std::cell::OnceCell;
-use std::rc::Rc;
+use std::sync::{Arc, OnceLock};
 
 /// What lies in front of a nose, seen from there.
 pub struct Inside {
@@ -30,13 +29,13 @@ struct InsideAtRest {
 
 /// What lies in front of the bush face.
 pub struct Front {
-    inside: Option<Rc<Inside>>,
+    inside: Option<Arc<Inside>>,
     /// From the nose, or from the front face, to the bush face.
     beam: Beam,
     tool: usize,
     gripped: bool,
     opposed: bool,
-    rest: OnceCell<Option<AtRest>>,
+    rest: OnceLock<Option<AtRest>>,
 }
 
 /// What lies in front of the bush face as far as it does not depend on speed, nor on what lies behind.
@@ -94,10 +93,10 @@ impl Rear {
 
 impl Inside {
     /// The bar in front of a nose, in a closed or an open collet; none where there is neither.
-    pub fn new(rig: &Rig<'_>, counter: Counter) -> Option<Rc<Inside>> {
+    pub fn new(rig: &Rig<'_>, counter: Counter) -> Option<Arc<Inside>> {
         let beam = rig.inside_beam(counter)?;
         let rest = InsideAtRest::of(&beam);
-        Some(Rc::new(Inside { beam, rest }))
+        Some(Arc::new(Inside { beam, rest }))
     }
 }
 
@@ -126,14 +125,14 @@ impl Front {
     }
 
     /// The same with the bar inside the counter-spindle known already.
-    pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Rc<Inside>>) -> Front {
+    pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Arc<Inside>>) -> Front {
         // Where the headstock stands does not matter in front of the bush face.
         let beam = rig.span_beam(&State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } });
         Front {
             tool: beam.node(turned_mm),
             gripped: counter.grip_mm().is_some(),
             opposed: rig.job.cutting.tools == Tools::Opposed,
-            rest: OnceCell::new(),
+            rest: OnceLock::new(),
             inside,
             beam,
         }
