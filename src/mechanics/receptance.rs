@@ -7,6 +7,7 @@
 
 use super::beam::{Beam, Unheld};
 use super::modes::dot;
+use std::ops::RangeInclusive;
 
 /// Steps first taken, and added where they are too few.
 const STEPS: usize = 32;
@@ -15,6 +16,8 @@ const MORE_STEPS: usize = 24;
 const FOUND: f64 = 1e-7;
 /// The count of modes is made this share above a Ritz value.
 const ABOVE: f64 = 1e-6;
+/// Directions taken out of a vector together.
+const TOGETHER: usize = 4;
 /// Krylov space is used up when a new direction is shorter than this share.
 const USED_UP: f64 = 1e-12;
 
@@ -90,6 +93,13 @@ impl<'a> Seen<'a> {
         }
     }
 
+    /// What the node sees of the modes that so many steps find: some of the lowest, each of them a true one.
+    pub fn after(&mut self, steps: usize) -> Vec<Share> {
+        self.extend(steps);
+        let (found, all) = self.ritz();
+        all[..if self.used_up { all.len() } else { found }].to_vec()
+    }
+
     fn extend(&mut self, steps: usize) {
         let steps = steps.min(2 * self.beam.x_mm.len());
         while self.alpha.len() < steps && !self.used_up {
@@ -100,17 +110,8 @@ impl<'a> Seen<'a> {
             let before = length(&next);
             // The two directions that count take their share first, and then all of them what rounding left: twice is enough
             // (Parlett 1980, section 6.9, from memory).
-            let mut here = 0.0;
-            for i in (j.saturating_sub(1)..=j).chain(0..=j) {
-                let (basis, mass) = (&self.basis[i], &self.mass_basis[i]);
-                let share = dot(&next, mass);
-                if i == j {
-                    here += share;
-                }
-                for (x, b) in next.as_flattened_mut().iter_mut().zip(basis.as_flattened()) {
-                    *x -= share * b;
-                }
-            }
+            let mut here = self.take_out(&mut next, j.saturating_sub(1)..=j);
+            here += self.take_out(&mut next, 0..=j);
             self.alpha.push(here);
             let mut mass = Vec::with_capacity(next.len());
             self.beam.mass.multiply(&next, &mut mass);
@@ -125,6 +126,31 @@ impl<'a> Seen<'a> {
             self.basis.push(next);
             self.mass_basis.push(mass);
         }
+    }
+
+    /// Takes the shares of some directions of the basis out of a vector, and returns that of the last.
+    fn take_out(&self, vector: &mut [[f64; 2]], directions: RangeInclusive<usize>) -> f64 {
+        let (basis, mass) = (&self.basis[directions.clone()], &self.mass_basis[directions]);
+        let mut last = 0.0;
+        // Four at a time: the vector is read and written a quarter as often.
+        for (basis, mass) in basis.chunks(TOGETHER).zip(mass.chunks(TOGETHER)) {
+            if let ([a, b, c, d], [ma, mb, mc, md]) = (basis, mass) {
+                let shares = dots(vector, [ma, mb, mc, md]);
+                let parts = a.as_flattened().iter().zip(b.as_flattened()).zip(c.as_flattened()).zip(d.as_flattened());
+                for (x, (((a, b), c), d)) in vector.as_flattened_mut().iter_mut().zip(parts) {
+                    *x -= shares[0] * a + shares[1] * b + shares[2] * c + shares[3] * d;
+                }
+                last = shares[3];
+                continue;
+            }
+            for (basis, mass) in basis.iter().zip(mass) {
+                last = dot(vector, mass);
+                for (x, b) in vector.as_flattened_mut().iter_mut().zip(basis.as_flattened()) {
+                    *x -= last * b;
+                }
+            }
+        }
+        last
     }
 
     /// Ritz values as modes, ascending in frequency, and how many of the first of them have been found.
@@ -147,6 +173,19 @@ impl<'a> Seen<'a> {
         };
         (found, order.iter().map(share).collect())
     }
+}
+
+/// Products of a vector with four others.
+fn dots(vector: &[[f64; 2]], others: [&Vec<[f64; 2]>; TOGETHER]) -> [f64; TOGETHER] {
+    let [a, b, c, d] = others.map(|o| o.as_slice());
+    let mut sums = [[0.0; 2]; TOGETHER];
+    for ((((x, a), b), c), d) in vector.iter().zip(a).zip(b).zip(c).zip(d) {
+        for (sum, other) in sums.iter_mut().zip([a, b, c, d]) {
+            sum[0] += x[0] * other[0];
+            sum[1] += x[1] * other[1];
+        }
+    }
+    sums.map(|[a, b]| a + b)
 }
 
 fn scale(v: &mut [[f64; 2]], by: f64) {

@@ -231,20 +231,22 @@ fn worst_chatter<'a>(
     looks: &[&'a Look],
     worst_bound: &'a Look,
 ) -> Option<(Finding, &'a Look)> {
-    let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
-    let all: Vec<&'a Look> = looks.iter().copied().filter(|l| bound(l).is_some()).collect();
+    let known = |look: &Look| look.findings.iter().any(|f| f.check == chatter::NAME);
+    let all: Vec<&'a Look> = looks.iter().copied().filter(|l| known(l)).collect();
     let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
-    let mut moments: Vec<&'a Look> = all.iter().copied().step_by(step).collect();
-    // The worst come first, and most of the others then need no more than a look.
-    moments.sort_by(|a, b| bound(b).unwrap_or(0.0).total_cmp(&bound(a).unwrap_or(0.0)));
+    let moments = [worst_bound].into_iter().chain(all.iter().copied().step_by(step));
+    let segment = |look: &Look| Some(&ground.segments[settled.pieces[look.piece?].segment]);
+    // A few modes tell where it may be worst, and all of them are worked out only there.
+    let about = |look: &'a Look| Some((chatter::about(ground.rig, &look.state, segment(look)?)?.utilisation, look));
+    let mut moments: Vec<(f64, &'a Look)> = moments.filter_map(about).collect();
+    moments.sort_by(|a, b| b.0.total_cmp(&a.0));
     let mut worst: Option<(Finding, &'a Look)> = None;
-    for look in [worst_bound].into_iter().chain(moments) {
+    for (most, look) in moments {
         let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-        if bound(look)? <= share {
-            continue;
+        if most <= share {
+            break;
         }
-        let segment = &ground.segments[settled.pieces[look.piece?].segment];
-        if let Some(found) = chatter::exact_above(ground.rig, &look.state, segment, share) {
+        if let Some(found) = chatter::exact_above(ground.rig, &look.state, segment(look)?, share) {
             worst = Some((found, look));
         }
     }

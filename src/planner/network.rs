@@ -121,6 +121,8 @@ pub struct Builder<'a> {
     least_at: Vec<f64>,
     /// What a re-grip inside at a station costs besides itself: its line, and the overhead of a travel cut in two, s.
     split_s: Vec<f64>,
+    /// Places for the next re-grip after one at each station, the latest first.
+    late: Vec<Vec<usize>>,
 }
 
 impl<'a> Builder<'a> {
@@ -140,8 +142,10 @@ impl<'a> Builder<'a> {
             least: vec![Vec::new(); runs.looker.grid.len()],
             least_at: vec![f64::INFINITY; runs.looker.grid.len()],
             split_s: Vec::new(),
+            late: Vec::new(),
         };
         builder.split_s = (0..builder.grid.len()).map(|m| builder.split_s(m)).collect();
+        builder.late = (0..builder.grid.len()).map(|last| builder.late(last, builder.grid.len())).collect();
         builder.look_back();
         builder
     }
@@ -299,25 +303,34 @@ impl<'a> Builder<'a> {
             all.push(so_far);
             return;
         }
-        let mut cheapest = f64::INFINITY;
-        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(j);
-        // Backwards: the latest place, then earlier ones only where they cost less: a line on a surface, or the overhead
-        // of a travel cut in two.
-        for m in (i.max(last) + 1..within).rev() {
-            let station = &self.grid.stations[m];
+        // Bar fed on behind the end may ask for more than the end itself, so that a place may lie behind it.
+        let own = if self.grid.at(j) <= reach { Some(self.late(last, j)) } else { None };
+        for m in own.as_deref().unwrap_or(&self.late[last]).iter().copied().take_while(|m| *m > i) {
+            let mut regrips = so_far.regrips.clone();
+            regrips.push(m);
+            let cost_s = so_far.cost_s + self.regrip_s + self.grid.stations[m].penalty_s;
+            self.late_regrips(i, j, m, Pattern { regrips, cost_s }, all);
+        }
+    }
+
+    /// Places for the next re-grip after one at a station and before another, as far as the stroke reaches: the latest, then earlier ones
+    /// only where they cost less: a line on a surface, or the overhead of a travel cut in two.
+    fn late(&self, last: usize, before: usize) -> Vec<usize> {
+        let reach = self.grid.at(last) + self.stroke_mm + SAME_MM;
+        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(before);
+        let (mut cheapest, mut places) = (f64::INFINITY, Vec::new());
+        for m in (last + 1..within).rev() {
             let costs_s = self.split_s[m];
-            if !station.stop.allowed() || costs_s >= cheapest - 1e-9 {
+            if !self.grid.stations[m].stop.allowed() || costs_s >= cheapest - 1e-9 {
                 continue;
             }
             cheapest = costs_s;
-            let mut regrips = so_far.regrips.clone();
-            regrips.push(m);
-            let cost_s = so_far.cost_s + self.regrip_s + station.penalty_s;
-            self.late_regrips(i, j, m, Pattern { regrips, cost_s }, all);
+            places.push(m);
             if costs_s <= 1e-9 {
                 break;
             }
         }
+        places
     }
 
     /// The network of all plans that cost at most `bound`.
