@@ -2,8 +2,8 @@
 
 use super::outlook::{Looker, Remembered, guard};
 use crate::process::span::Rear;
-use crate::spread::open;
 use crate::process::{Counter, State, checks};
+use crate::spread::open;
 
 /// Smallest and largest of some shares, with what a value between them may lie outside.
 fn spread_of(shares: &[f64]) -> [f64; 2] {

@@ -91,12 +91,9 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
         if farthest < SETTLED_MM {
             break;
         }
-        let settled = ground.judge(&moved, settle_mm);
-        if settled.margin() > margin + BETTER && settled.run_s <= most_s {
-            margin = settled.margin();
-            best = moved;
-        } else {
-            reach = 0.4 * farthest.min(reach);
+        match ground.safer(&moved, settle_mm, margin + BETTER).filter(|s| s.run_s <= most_s) {
+            Some(settled) => (margin, best) = (settled.margin(), moved),
+            None => reach = 0.4 * farthest.min(reach),
         }
     }
     Ok(best)

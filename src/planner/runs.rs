@@ -39,6 +39,14 @@ pub enum Grips {
     Doubtful(Vec<(f64, usize)>),
 }
 
+/// How a grip holds between two stations.
+enum Holds {
+    /// Wherever the headstock stands; its margin is no larger than this.
+    Surely(f64),
+    /// At some of its places; a time that it does not beat, s.
+    Perhaps(f64),
+}
+
 /// What is known of a piece between two neighbouring stations under a grip.
 #[derive(Debug, Clone, Copy)]
 struct Piece {
@@ -232,30 +240,15 @@ impl<'a> Runs<'a> {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
-        let (mut sure_ones, mut doubtful) = (Vec::new(), Vec::new());
         let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
-        for grip in all {
-            if grid.fed_to(j) > self.limit_mm(grip) + SAME_MM {
-                continue;
-            }
-            // From the far end, where most that fail fail.
-            let (mut sure, mut most) = (true, f64::INFINITY);
-            let holds = (i..j).rev().all(|k| {
-                let piece = self.piece(grip, k);
-                sure &= piece.sure;
-                most = most.min(piece.most_margin);
-                !piece.dead
-            });
-            let Some([low, high]) = self.ending(grip, j).filter(|_| holds) else { continue };
-            if low > PASSES_UP_TO {
-                continue;
-            }
-            if sure && high <= PASSES_UP_TO {
-                sure_ones.push((grip, most.min(1.0 - high)));
-            } else {
-                let mut clock = Clock::new(l, i, l.grips(grip));
-                (i..j).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
-                doubtful.push((clock.total_s(), grip));
+        let all: Vec<usize> = all.into_iter().filter(|g| grid.fed_to(j) <= self.limit_mm(*g) + SAME_MM).collect();
+        // Each grip has its own states, so that no core waits for another.
+        let (mut sure_ones, mut doubtful) = (Vec::new(), Vec::new());
+        for (grip, holds) in all.iter().zip(spread(&all, |grip, _| self.holds(i, j, *grip))) {
+            match holds {
+                Some(Holds::Surely(most)) => sure_ones.push((*grip, most)),
+                Some(Holds::Perhaps(least_s)) => doubtful.push((least_s, *grip)),
+                None => {}
             }
         }
         doubtful.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
@@ -279,6 +272,27 @@ impl<'a> Runs<'a> {
         let found = Arc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
         open(&self.grips).insert((i, j), found.clone());
         found
+    }
+
+    /// Whether a grip holds from one station to another; none: it does not.
+    fn holds(&self, i: usize, j: usize, grip: usize) -> Option<Holds> {
+        // From the far end, where most that fail fail.
+        let (mut sure, mut most) = (true, f64::INFINITY);
+        for k in (i..j).rev() {
+            let piece = self.piece(grip, k);
+            sure &= piece.sure;
+            most = most.min(piece.most_margin);
+            if piece.dead {
+                return None;
+            }
+        }
+        let [_, high] = self.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
+        if sure && high <= PASSES_UP_TO {
+            return Some(Holds::Surely(most.min(1.0 - high)));
+        }
+        let mut clock = Clock::new(self.looker, i, self.looker.grips(grip));
+        (i..j).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
+        Some(Holds::Perhaps(clock.total_s()))
     }
 
     /// Time and margin of a run for the very place of the headstock; none when a state fails.

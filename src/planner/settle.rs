@@ -9,8 +9,8 @@ use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
-use crate::spread::spread;
 use crate::process::{Answers, Counter, Posed, Rig, State};
+use crate::spread::spread;
 use std::sync::atomic::{AtomicU64, Ordering};
 
 /// A piece of a segment between two stops.
@@ -49,10 +49,12 @@ pub struct Look {
 }
 
 /// How much of a settled draft is wanted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 enum Detail {
     /// The largest share and what breaks.
     Largest,
+    /// The largest share where it is below this.
+    Safer(f64),
     /// The worst of every check of every stage too, and the points of the trace.
     All,
 }
@@ -119,6 +121,11 @@ impl Ground<'_> {
     /// The same as far as it tells the time, the margin and what breaks.
     pub fn judge(&self, draft: &Draft, step_mm: f64) -> Settled {
         self.settled(draft, step_mm, Detail::Largest)
+    }
+
+    /// The same where its margin is larger than another; none as soon as it is known not to be.
+    pub fn safer(&self, draft: &Draft, step_mm: f64, than: f64) -> Option<Settled> {
+        Some(self.settled(draft, step_mm, Detail::Safer(1.0 - than))).filter(|s| s.margin() > than)
     }
 
     fn settled(&self, draft: &Draft, step_mm: f64, detail: Detail) -> Settled {
@@ -205,6 +212,9 @@ impl Ground<'_> {
         state: impl Fn(f64) -> State,
         settled: &mut Settled,
     ) {
+        if matches!(detail, Detail::Safer(below) if largest.so_far() >= below) {
+            return;
+        }
         let index = crate::process::segments::segment_at(self.segments, 0.5 * (from_mm + to_mm));
         let segment = &self.segments[index];
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
@@ -222,7 +232,7 @@ impl Ground<'_> {
         let rpm = slowest.map_or(wanted, |a| a.rpm.max(floor));
         let piece = settled.pieces.len();
         let traced = match detail {
-            Detail::Largest => Vec::new(),
+            Detail::Largest | Detail::Safer(_) => Vec::new(),
             Detail::All => self.traced(&states),
         };
         let found = self.found(&states, segment, rpm, &traced, largest.so_far());

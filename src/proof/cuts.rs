@@ -5,6 +5,7 @@ use super::{Breach, Case, SAME_MM};
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
+use crate::spread::spread;
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
@@ -13,23 +14,36 @@ const OFF_GRID: f64 = 0.381_966;
 
 impl Case<'_> {
     pub(super) fn cuts(&mut self) {
-        for index in 0..self.plan.stages.len() {
-            let stage = &self.plan.stages[index];
-            let segments = std::mem::take(&mut self.segments);
-            for segment in &segments {
-                let mut marks = vec![segment.from_mm.max(stage.from_mm)];
-                let inner = |t: f64| t > marks[0] + SAME_MM && t < segment.to_mm.min(stage.to_mm) - SAME_MM;
-                let regrips: Vec<f64> = stage.regrips_mm.iter().copied().filter(|t| inner(*t)).collect();
-                marks.extend(regrips);
-                marks.push(segment.to_mm.min(stage.to_mm));
-                for ends in marks.windows(2) {
-                    if ends[1] - ends[0] > SAME_MM {
-                        self.piece(index, segment, ends[0], ends[1]);
-                    }
+        // Stages share nothing but the largest share so far, which only spares work.
+        let (plan, rig, segments) = (self.plan, &self.rig, &self.segments);
+        let stages = spread(&plan.stages, |_, index| {
+            let mut case = Case { plan, rig: rig.clone(), segments: segments.clone(), verified: Verified::default() };
+            case.stage(index);
+            case.verified
+        });
+        for stage in stages {
+            self.verified.states += stage.states;
+            self.verified.utilisation = self.verified.utilisation.max(stage.utilisation);
+            self.verified.breaches.extend(stage.breaches);
+        }
+    }
+
+    fn stage(&mut self, index: usize) {
+        let stage = &self.plan.stages[index];
+        let segments = std::mem::take(&mut self.segments);
+        for segment in &segments {
+            let mut marks = vec![segment.from_mm.max(stage.from_mm)];
+            let inner = |t: f64| t > marks[0] + SAME_MM && t < segment.to_mm.min(stage.to_mm) - SAME_MM;
+            let regrips: Vec<f64> = stage.regrips_mm.iter().copied().filter(|t| inner(*t)).collect();
+            marks.extend(regrips);
+            marks.push(segment.to_mm.min(stage.to_mm));
+            for ends in marks.windows(2) {
+                if ends[1] - ends[0] > SAME_MM {
+                    self.piece(index, segment, ends[0], ends[1]);
                 }
             }
-            self.segments = segments;
         }
+        self.segments = segments;
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
