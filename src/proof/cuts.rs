@@ -1,7 +1,7 @@
 //! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
 
 use super::moments::{last_regrip, moment};
-use super::{Breach, Case, SAME_MM};
+use super::{Breach, Case, SAME_MM, Verified};
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
