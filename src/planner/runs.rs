@@ -10,7 +10,11 @@ use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
 use crate::spread::{open, spread};
 use std::collections::HashMap;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
+
+/// Stations between samples. A grip that holds at both ends of so short a way holds between them as a rule.
+const SAMPLED_EVERY: usize = 8;
 
 /// What is known of the travel between two stations.
 #[derive(Debug, Clone, Copy)]
@@ -57,10 +61,16 @@ struct Piece {
     most_margin: f64,
 }
 
+impl Piece {
+    const SURE: Piece = Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
+}
+
 /// All runs of one collet.
 pub struct Runs<'a> {
     /// What looks at the states.
     pub looker: &'a Looker<'a>,
+    /// Stations between which walks need not look where they are sure; ascending.
+    samples: Vec<usize>,
     /// `pairs[i][j - i - 1]` for stations `i < j`; rows end where nothing reaches any more. Row of the free front first.
     free: Vec<Pair>,
     gripped: Vec<Vec<Pair>>,
@@ -70,11 +80,38 @@ pub struct Runs<'a> {
     overhead: Vec<f64>,
     /// Grips of the pairs that were asked for.
     grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
+    mistaken: AtomicBool,
 }
 
 impl<'a> Runs<'a> {
     /// Walks from every station with every grip.
     pub fn new(looker: &'a Looker<'a>) -> Runs<'a> {
+        Runs::walked(looker, (0..looker.grid.len()).collect())
+    }
+
+    /// The same, but where a grip surely holds at samples of the stations on both sides, it is taken to hold between them: then nothing
+    /// is known to be slower, or to fail, that is not. Whoever asks for the grips of a pair has every state of it looked at, and
+    /// [`Runs::mistaken`] says whether a pair was not what it was taken for.
+    pub fn sampled(looker: &'a Looker<'a>) -> Runs<'a> {
+        let grid = looker.grid;
+        let mut samples = vec![0];
+        for k in 1..grid.len() {
+            // Where the segment changes so does what is asked, and a task is asked for at its station alone.
+            let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k];
+            let far = k - samples.last().copied().unwrap_or(0) >= SAMPLED_EVERY;
+            if changes || far || k == grid.last() || !grid.stations[k].tasks.is_empty() {
+                samples.push(k);
+            }
+        }
+        Runs::walked(looker, samples)
+    }
+
+    /// Whether a pair that was taken to be sure is not.
+    pub fn mistaken(&self) -> bool {
+        self.mistaken.load(Ordering::Relaxed)
+    }
+
+    fn walked(looker: &'a Looker<'a>, samples: Vec<usize>) -> Runs<'a> {
         let (rig, segments, grid) = (looker.rig, looker.segments, looker.grid);
         let cutting = [false, true].map(|gripped| {
             let mut sum = vec![0.0];
@@ -88,7 +125,16 @@ impl<'a> Runs<'a> {
             overhead.push(overhead[i] + rig.piece_time(s, s.length_mm(), true, f64::INFINITY).overhead_s);
         }
         let gripped = vec![Vec::new(); grid.len()];
-        let mut runs = Runs { looker, free: Vec::new(), gripped, cutting, overhead, grips: Mutex::default() };
+        let mut runs = Runs {
+            looker,
+            samples,
+            free: Vec::new(),
+            gripped,
+            cutting,
+            overhead,
+            grips: Mutex::default(),
+            mistaken: AtomicBool::new(false),
+        };
         let from: Vec<usize> = (0..grid.last()).filter(|i| *i == 0 || grid.borders(*i)).collect();
         let rows = spread(&from, |i, _| {
             let mut row = Vec::new();
@@ -124,6 +170,10 @@ impl<'a> Runs<'a> {
     pub fn from(&self, i: usize) -> impl Iterator<Item = (usize, &Pair)> {
         let row = if i == 0 { &self.free } else { &self.gripped[i] };
         row.iter().enumerate().map(move |(n, p)| (i + 1 + n, p)).filter(|(_, p)| !p.is_hopeless())
+    }
+
+    fn pair(&self, i: usize, j: usize) -> Option<&Pair> {
+        if i == 0 { &self.free } else { &self.gripped[i] }.get(j.checked_sub(i + 1)?)
     }
 
     /// Time from one station to another at full speed without a stop between, s.
@@ -169,6 +219,15 @@ impl<'a> Runs<'a> {
         Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
     }
 
+    /// The next sample beyond the piece behind a station, where a grip surely holds at both.
+    fn surely_to(&self, grip: usize, k: usize) -> Option<usize> {
+        let l = self.looker;
+        let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
+        let apart = to > k + 1 && l.grid.fed_to(to) <= self.limit_mm(grip) + SAME_MM;
+        let sure = apart && l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
+        (sure && l.glance(grip, k, Side::Start).sure).then_some(to)
+    }
+
     /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
     fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
         let (l, grid) = (self.looker, self.looker.grid);
@@ -200,9 +259,13 @@ impl<'a> Runs<'a> {
         let gripped = l.grips(grip);
         let mut clock: Option<Clock<'_>> = None;
         let mut sure = true;
+        let mut surely_to = i;
         for k in i..=last {
             crate::spread::breathe();
-            let piece = self.piece(grip, k);
+            if k >= surely_to {
+                surely_to = self.surely_to(grip, k).unwrap_or(k);
+            }
+            let piece = if k < surely_to { Piece::SURE } else { self.piece(grip, k) };
             if piece.dead {
                 return;
             }
@@ -242,22 +305,34 @@ impl<'a> Runs<'a> {
         let (l, grid) = (self.looker, self.looker.grid);
         let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
         let all: Vec<usize> = all.into_iter().filter(|g| grid.fed_to(j) <= self.limit_mm(*g) + SAME_MM).collect();
-        // Each grip has its own states, so that no core waits for another.
-        let (mut sure_ones, mut doubtful) = (Vec::new(), Vec::new());
-        for (grip, holds) in all.iter().zip(spread(&all, |grip, _| self.holds(i, j, *grip))) {
-            match holds {
-                Some(Holds::Surely(most)) => sure_ones.push((*grip, most)),
-                Some(Holds::Perhaps(least_s)) => doubtful.push((least_s, *grip)),
-                None => {}
+        // What the far end alone says: most that fail fail there, and no margin is larger.
+        let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
+        for grip in all {
+            let Some([low, high]) = self.ending(grip, j) else { continue };
+            let piece = self.piece(grip, j - 1);
+            match piece.sure && high <= PASSES_UP_TO {
+                _ if piece.dead || low > PASSES_UP_TO => {}
+                true => hopeful.push((grip, piece.most_margin.min(1.0 - high))),
+                false => rest.push(grip),
             }
         }
-        doubtful.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
-        // The most hopeful first: few others are then worth ranking.
-        sure_ones.sort_by(|a, b| b.1.total_cmp(&a.1));
+        // The most hopeful first: few others are then worth a look.
+        hopeful.sort_by(|a, b| b.1.total_cmp(&a.1));
         let mut best: Option<(usize, f64)> = None;
-        for (grip, most) in sure_ones {
+        let mut doubtful = Vec::new();
+        for (grip, most) in hopeful {
             let loses = |margin: f64| best.is_some_and(|(g, m)| margin < m || (margin == m && grip > g));
-            let mut margin = most;
+            if loses(most) {
+                continue;
+            }
+            let mut margin = match self.holds(i, j, grip) {
+                Some(Holds::Surely(most)) => most,
+                Some(Holds::Perhaps(least_s)) => {
+                    doubtful.push((least_s, grip));
+                    continue;
+                }
+                None => continue,
+            };
             for k in (i..j).rev() {
                 if loses(margin) {
                     break;
@@ -267,6 +342,18 @@ impl<'a> Runs<'a> {
             }
             if !loses(margin) {
                 best = Some((grip, margin));
+            }
+        }
+        if best.is_none() {
+            // Each grip has its own states, so that no core waits for another.
+            let holds = spread(&rest, |grip, _| self.holds(i, j, *grip));
+            doubtful.extend(rest.iter().zip(holds).filter_map(|(grip, holds)| match holds? {
+                Holds::Surely(_) => None,
+                Holds::Perhaps(least_s) => Some((least_s, *grip)),
+            }));
+            doubtful.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+            if self.pair(i, j).is_some_and(|p| p.sure) {
+                self.mistaken.store(true, Ordering::Relaxed);
             }
         }
         let found = Arc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));

@@ -220,18 +220,38 @@ fn guided(
 ) -> Result<Result<Sequenced, Blocked>, Defect> {
     let ranks = effort == Effort::Best;
     let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
-    let runs = Runs::new(&looker);
-    let builder = Builder::new(&runs, weights);
+    let found = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, ground.rig.job.objective, effort, beat);
+    // Why there is no plan is told from every state.
+    if effort != Effort::Explain {
+        let runs = Runs::sampled(&looker);
+        let found = found(&runs)?;
+        if !runs.mistaken() {
+            return Ok(found);
+        }
+    }
+    found(&Runs::new(&looker))
+}
+
+#[allow(clippy::too_many_arguments)]
+fn guided_by(
+    runs: &Runs<'_>,
+    weights: Weights,
+    fixed_s: f64,
+    objective: Objective,
+    effort: Effort,
+    beat: Option<(f64, f64)>,
+) -> Result<Result<Sequenced, Blocked>, Defect> {
+    let builder = Builder::new(runs, weights);
     // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.
     let loses = |cost: f64| beat.is_some_and(|(least, allowance_s)| cost - least > allowance_s + AGREE_S);
     if loses(builder.least_s()) {
         return Ok(Err(frontier::unknown()));
     }
-    let Some((net, way, allowance_s)) = search(&builder, ground.rig.job.objective, fixed_s, effort)? else {
+    let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
         let explain = effort == Effort::Explain;
-        return Ok(Err(if explain { frontier::find(&builder, &runs) } else { frontier::unknown() }));
+        return Ok(Err(if explain { frontier::find(&builder, runs) } else { frontier::unknown() }));
     };
-    let draft = Draft::of(&way, &looker);
+    let draft = Draft::of(&way, runs.looker);
     Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
 }
 
