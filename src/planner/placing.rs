@@ -83,16 +83,22 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
     }
     let names: Vec<Place> = places.iter().map(|p| p.0).collect();
     let mut best = draft;
-    let mut margin = ground.judge(&best, settle_mm).margin();
+    let judged = ground.judge(&best, settle_mm);
+    let (mut margin, mut tightest) = (judged.margin(), judged.tightest());
     let mut reach = FIRST_REACH_MM;
+    let mut linear = None;
     for _ in 0..ROUNDS {
-        let Some(moved) = step(ground, &best, &places, reach)? else { break };
+        let shares = linear.get_or_insert_with(|| linearised(ground, &best, &places));
+        let Some(moved) = step(ground, &best, &places, shares, reach)? else { break };
         let farthest = names.iter().map(|p| (read(&moved, *p) - read(&best, *p)).abs()).fold(0.0, f64::max);
         if farthest < SETTLED_MM {
             break;
         }
-        match ground.safer(&moved, settle_mm, margin + BETTER).filter(|s| s.run_s <= most_s) {
-            Some(settled) => (margin, best) = (settled.margin(), moved),
+        match ground.safer(&moved, settle_mm, margin + BETTER, tightest).filter(|s| s.run_s <= most_s) {
+            Some(settled) => {
+                (margin, tightest) = (settled.margin(), settled.tightest());
+                (best, linear) = (moved, None);
+            }
             None => reach = 0.4 * farthest.min(reach),
         }
     }
@@ -141,7 +147,13 @@ fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f6
 }
 
 /// One linear program; none when it does not move.
-fn step(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)], reach: f64) -> Result<Option<Draft>, Defect> {
+fn step(
+    ground: &Ground<'_>,
+    draft: &Draft,
+    places: &[(Place, f64, f64)],
+    linear: &[Linear],
+    reach: f64,
+) -> Result<Option<Draft>, Defect> {
     let mut problem = ProblemVariables::new();
     let moves: Vec<_> = places
         .iter()
@@ -152,7 +164,7 @@ fn step(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)], reach:
         .collect();
     let margin = problem.add(variable().max(1.0));
     let mut model = problem.maximise(margin).using(microlp);
-    for (shares, slopes) in linearised(ground, draft, places) {
+    for (shares, slopes) in linear {
         for (i, share) in shares.iter().enumerate() {
             let grown: Expression = slopes.iter().map(|(v, s)| s[i] * moves[*v]).sum();
             model = model.with((grown + *share + margin).leq(1.0));

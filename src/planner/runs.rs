@@ -219,13 +219,18 @@ impl<'a> Runs<'a> {
         Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
     }
 
-    /// The next sample beyond the piece behind a station, where a grip surely holds at both.
-    fn surely_to(&self, grip: usize, k: usize) -> Option<usize> {
+    /// The next sample beyond the piece behind a station, where it is not the very next station, and what surely holds at both: the
+    /// grip in the cut, and where it lets go.
+    fn surely_to(&self, grip: usize, k: usize) -> Option<(usize, [bool; 2])> {
         let l = self.looker;
         let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
-        let apart = to > k + 1 && l.grid.fed_to(to) <= self.limit_mm(grip) + SAME_MM;
-        let sure = apart && l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
-        (sure && l.glance(grip, k, Side::Start).sure).then_some(to)
+        if to <= k + 1 || l.grid.fed_to(to) > self.limit_mm(grip) + SAME_MM {
+            return None;
+        }
+        let cut = l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
+        let cut = cut && l.glance(grip, k, Side::Start).sure;
+        let lets_go = |station| l.release(grip, station, None)[1] <= PASSES_UP_TO;
+        Some((to, [cut, lets_go(to) && lets_go(k)]))
     }
 
     /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
@@ -259,13 +264,13 @@ impl<'a> Runs<'a> {
         let gripped = l.grips(grip);
         let mut clock: Option<Clock<'_>> = None;
         let mut sure = true;
-        let mut surely_to = i;
+        let (mut sampled_to, mut surely) = (i, [false; 2]);
         for k in i..=last {
             crate::spread::breathe();
-            if k >= surely_to {
-                surely_to = self.surely_to(grip, k).unwrap_or(k);
+            if k >= sampled_to {
+                (sampled_to, surely) = self.surely_to(grip, k).unwrap_or((k + 1, [false; 2]));
             }
-            let piece = if k < surely_to { Piece::SURE } else { self.piece(grip, k) };
+            let piece = if surely[0] { Piece::SURE } else { self.piece(grip, k) };
             if piece.dead {
                 return;
             }
@@ -276,7 +281,9 @@ impl<'a> Runs<'a> {
             if !open(row, k) {
                 continue;
             }
-            let Some([low, high]) = self.ending(grip, k + 1) else { continue };
+            // A stage may end at every open station, if what must hold there does.
+            let ending = if surely[1] && k + 1 < sampled_to { Some([0.0; 2]) } else { self.ending(grip, k + 1) };
+            let Some([low, high]) = ending else { continue };
             if low > PASSES_UP_TO {
                 continue;
             }

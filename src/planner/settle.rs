@@ -93,6 +93,13 @@ impl Settled {
         1.0 - shares.fold(0.0, f64::max)
     }
 
+    /// Index of the stage with the smallest margin; the first of equals.
+    pub fn tightest(&self) -> usize {
+        let share = |look: &Look| look.findings.iter().map(|f| f.utilisation).fold(0.0, f64::max);
+        let worst = self.looks.iter().map(|l| (share(l), l.stage));
+        worst.fold((0.0, 0), |most, here| if here.0 > most.0 { here } else { most }).1
+    }
+
     /// Turned length of the first state that does not pass.
     pub fn first_breach_mm(&self) -> Option<f64> {
         self.looks.iter().find(|l| l.findings.iter().any(|f| !f.passes())).map(|l| l.state.turned_mm)
@@ -123,9 +130,14 @@ impl Ground<'_> {
         self.settled(draft, step_mm, Detail::Largest)
     }
 
-    /// The same where its margin is larger than another; none as soon as it is known not to be.
-    pub fn safer(&self, draft: &Draft, step_mm: f64, than: f64) -> Option<Settled> {
-        Some(self.settled(draft, step_mm, Detail::Safer(1.0 - than))).filter(|s| s.margin() > than)
+    /// The same where its margin is larger than another; none as soon as it is known not to be. The stage `first` (index) is looked at
+    /// before the others.
+    pub fn safer(&self, draft: &Draft, step_mm: f64, than: f64, first: usize) -> Option<Settled> {
+        let mut alone = Settled::default();
+        let safer = |settled: &Settled| settled.margin() > than;
+        self.settle_stage(draft, first, (step_mm, Detail::Safer(1.0 - than), &Largest::default()), &mut alone);
+        let all = safer(&alone).then(|| self.settled(draft, step_mm, Detail::Safer(1.0 - than)));
+        all.filter(safer)
     }
 
     fn settled(&self, draft: &Draft, step_mm: f64, detail: Detail) -> Settled {
