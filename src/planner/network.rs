@@ -169,11 +169,11 @@ impl<'a> Builder<'a> {
             let mut stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
             stages.sort_by(|a, b| a.hope.total_cmp(&b.hope));
             // A stage that begins with a re-grip costs the same wherever the last one was.
-            let shared = if i > 0 { self.shared_s + self.least_stage(i, i, &stages) } else { f64::INFINITY };
+            let own = if i > 0 { self.least_stage(i, i, &stages, f64::INFINITY) } else { f64::INFINITY };
+            let shared = self.shared_s + own;
             let mut row = vec![f64::INFINITY; i + 1];
             for l in regrips {
-                let stage = |l| self.least_stage(i, l, &stages);
-                row[l] = if l == i && i > 0 { shared - self.shared_s } else { shared.min(stage(l)) };
+                row[l] = if l == i && i > 0 { own } else { self.least_stage(i, l, &stages, shared) };
             }
             self.least_at[i] = row.iter().copied().fold(f64::INFINITY, f64::min);
             self.least[i] = row;
@@ -188,9 +188,10 @@ impl<'a> Builder<'a> {
         Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, hope, pair: *pair }
     }
 
-    /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`.
-    fn least_stage(&self, i: usize, l: usize, stages: &[Onward]) -> f64 {
-        let mut best = f64::INFINITY;
+    /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`, where it is below `known`;
+    /// else that.
+    fn least_stage(&self, i: usize, l: usize, stages: &[Onward], known: f64) -> f64 {
+        let mut best = known;
         let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
         let mut patterns = Vec::new();
         for on in stages {
@@ -204,8 +205,8 @@ impl<'a> Builder<'a> {
                 }
                 continue;
             }
-            if i == 0 {
-                // Nothing holds the front yet, so the headstock may not open.
+            // Nothing holds the front at first, so the headstock may not open; later a re-grip inside costs at least itself.
+            if i == 0 || on.hope + self.regrip_s > best + 1e-6 {
                 continue;
             }
             self.late_regrips(i, on.j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
