@@ -125,7 +125,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
 /// The plan of a settled draft, without notes and cautions of its own.
 pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
     let rig = ground.rig;
-    let stages: Vec<Stage> = spread(&draft.stages, |_, i| stage(ground, draft, settled, i));
+    let stages = stages(ground, draft, settled);
     let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
     let margin_at = margin_at.cloned();
     let time_s = times(ground, draft, settled);
@@ -161,10 +161,23 @@ fn headstock(ground: &Ground<'_>, look: &Look) -> f64 {
     }
 }
 
-fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) -> Stage {
+fn stages(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Stage> {
+    let looks = |index: usize| settled.looks.iter().filter(move |l| l.stage == index).collect::<Vec<&Look>>();
+    let looks: Vec<Vec<&Look>> = (0..draft.stages.len()).map(looks).collect();
+    let chatter = worst_chatter(ground, settled, &looks);
+    let each = looks.iter().zip(chatter).enumerate();
+    each.map(|(index, (looks, chatter))| stage(ground, draft, settled, (index, looks, chatter))).collect()
+}
+
+/// A stage (index) of its looks, with `chatter` where its modes were worked out.
+fn stage(
+    ground: &Ground<'_>,
+    draft: &Draft,
+    settled: &Settled,
+    (index, looks, chatter): (usize, &[&Look], Option<(Finding, &Look)>),
+) -> Stage {
     let (rig, shaft) = (ground.rig, &ground.rig.job.shaft);
     let d = &draft.stages[index];
-    let looks: Vec<&Look> = settled.looks.iter().filter(|l| l.stage == index).collect();
     let pieces: Vec<_> = settled.pieces.iter().filter(|p| p.stage == index).collect();
     let cuts: Vec<&&Look> = looks.iter().filter(|l| l.piece.is_some()).collect();
     let grip = d.nose_mm.map(|nose_mm| {
@@ -197,12 +210,12 @@ fn stage(ground: &Ground<'_>, draft: &Draft, settled: &Settled, index: usize) ->
         regrips_mm,
         rpm_min: pieces.iter().map(|p| p.rpm).fold(f64::INFINITY, f64::min),
         rpm_max: pieces.iter().map(|p| p.rpm).fold(0.0, f64::max),
-        checks: worst_checks(ground, settled, &looks),
+        checks: worst_checks(looks, chatter),
     }
 }
 
-/// The worst of each check over the looks of a stage.
-fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<CheckResult> {
+/// The worst of each check over the looks of a stage; `chatter` as it was worked out.
+fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<CheckResult> {
     let mut worst: Vec<(Finding, &Look)> = Vec::new();
     for look in looks {
         for found in &look.findings {
@@ -213,44 +226,54 @@ fn worst_checks(ground: &Ground<'_>, settled: &Settled, looks: &[&Look]) -> Vec<
             }
         }
     }
-    if let Some(slot) = worst.iter_mut().find(|(w, _)| w.check == chatter::NAME) {
-        *slot = worst_chatter(ground, settled, looks, slot.1).unwrap_or(*slot);
+    if let (Some(slot), Some(chatter)) = (worst.iter_mut().find(|(w, _)| w.check == chatter::NAME), chatter) {
+        *slot = chatter;
     }
     let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
     worst.sort_by_key(|(f, _)| order(f.check));
     worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
 }
 
-/// `chatter` with its modes worked out, at its worst over some moments of a stage.
+/// `chatter` of each stage with its modes worked out, at its worst over some moments.
 ///
 /// Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the
 /// modes are worked out where that bound is worst, and at moments spread over the stage.
 fn worst_chatter<'a>(
     ground: &Ground<'_>,
     settled: &Settled,
-    looks: &[&'a Look],
-    worst_bound: &'a Look,
-) -> Option<(Finding, &'a Look)> {
-    let known = |look: &Look| look.findings.iter().any(|f| f.check == chatter::NAME);
-    let all: Vec<&'a Look> = looks.iter().copied().filter(|l| known(l)).collect();
-    let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
-    let moments = [worst_bound].into_iter().chain(all.iter().copied().step_by(step));
+    stages: &[Vec<&'a Look>],
+) -> Vec<Option<(Finding, &'a Look)>> {
     let segment = |look: &Look| Some(&ground.segments[settled.pieces[look.piece?].segment]);
+    let moments = |(stage, looks): (usize, &Vec<&'a Look>)| {
+        let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
+        let all: Vec<(f64, &'a Look)> = looks.iter().filter_map(|l| Some((bound(l)?, *l))).collect();
+        let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
+        // The first of equals.
+        let worst = all.iter().copied().reduce(|worst, here| if here.0 > worst.0 { here } else { worst });
+        let some = worst.into_iter().chain(all.iter().copied().step_by(step));
+        some.map(|(_, look)| (stage, look)).collect::<Vec<_>>()
+    };
+    let moments: Vec<(usize, &'a Look)> = stages.iter().enumerate().flat_map(moments).collect();
     // A few modes tell where it may be worst, and all of them are worked out only there.
-    let about = |look: &'a Look| Some((chatter::about(ground.rig, &look.state, segment(look)?)?.utilisation, look));
-    let mut moments: Vec<(f64, &'a Look)> = moments.filter_map(about).collect();
-    moments.sort_by(|a, b| b.0.total_cmp(&a.0));
-    let mut worst: Option<(Finding, &'a Look)> = None;
-    for (most, look) in moments {
-        let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-        if most <= share {
-            break;
-        }
-        if let Some(found) = chatter::exact_above(ground.rig, &look.state, segment(look)?, share) {
-            worst = Some((found, look));
-        }
+    let about = spread(&moments, |(_, look), _| chatter::about(ground.rig, &look.state, segment(look)?));
+    let mut hopeful: Vec<Vec<(f64, &'a Look)>> = vec![Vec::new(); stages.len()];
+    for ((stage, look), found) in moments.into_iter().zip(about) {
+        hopeful[stage].extend(found.map(|f| (f.utilisation, look)));
     }
-    worst
+    spread(&hopeful, |moments, _| {
+        let mut moments = moments.clone();
+        moments.sort_by(|a, b| b.0.total_cmp(&a.0));
+        let mut worst: Option<(Finding, &'a Look)> = None;
+        for (most, look) in moments {
+            let share = worst.map_or(0.0, |(found, _)| found.utilisation);
+            if most <= share {
+                break;
+            }
+            let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
+            worst = found.map(|found| (found, look)).or(worst);
+        }
+        worst
+    })
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {
