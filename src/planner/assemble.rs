@@ -260,8 +260,10 @@ fn worst_chatter<'a>(
     for ((stage, look), found) in moments.into_iter().zip(about) {
         hopeful[stage].extend(found.map(|f| (f.utilisation, look)));
     }
-    spread(&hopeful, |moments, _| {
-        let mut moments = moments.clone();
+    // The last stages first: the stiffer the bar, the more modes it takes.
+    let order: Vec<usize> = (0..stages.len()).rev().collect();
+    let mut found = spread(&order, |stage, _| {
+        let mut moments = hopeful[*stage].clone();
         moments.sort_by(|a, b| b.0.total_cmp(&a.0));
         let mut worst: Option<(Finding, &'a Look)> = None;
         for (most, look) in moments {
@@ -273,7 +275,9 @@ fn worst_chatter<'a>(
             worst = found.map(|found| (found, look)).or(worst);
         }
         worst
-    })
+    });
+    found.reverse();
+    found
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {

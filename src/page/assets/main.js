@@ -67,8 +67,15 @@ async function plan() {
     const got = await ask('/plan', texts);
     if (texts !== history.now) return;
     answer = got;
+    // What is wrong is told at its field; else the form shows already what was typed, and comes after the answer.
+    if (got.errors.length) inForm(texts);
     show(texts);
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
+    if (!got.errors.length) {
+      await new Promise((then) => { setTimeout(then, 0); });
+      if (answer !== got) return;
+      inForm(texts);
+    }
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
   } catch (error) {
     if (error instanceof Superseded) return;
@@ -81,8 +88,11 @@ async function plan() {
   }
 }
 
-function show(texts) {
+function inForm(texts) {
   form.show({ texts, job: answer.job, machine: answer.machine, errors: answer.errors });
+}
+
+function show(texts) {
   results.verdict(answer);
   results.errors(answer.errors, (told) => form.reveal(told));
   document.body.classList.toggle('stale', answer.errors.length > 0);
