@@ -14,7 +14,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 
 /// Stations between samples. A grip that holds at both ends of so short a way holds between them as a rule.
-const SAMPLED_EVERY: usize = 8;
+const SAMPLED_EVERY: usize = 16;
 
 /// What is known of the travel between two stations.
 #[derive(Debug, Clone, Copy)]

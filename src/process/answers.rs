@@ -13,7 +13,7 @@ use std::cell::OnceCell;
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
 /// Steps towards modes that tell about where the receptance is worst.
-const FEW_STEPS: usize = 24;
+const FEW_STEPS: usize = 32;
 /// Nodes added for them.
 const RECEPTANCE_NODES: usize = 160;
 const LEFT_OUT_SHARE: f64 = 0.02;

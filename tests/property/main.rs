@@ -9,6 +9,7 @@ mod halves;
 mod jobs;
 mod orders;
 mod plans;
+mod samples;
 mod second_look;
 mod tampering;
 mod wild;
