@@ -17,7 +17,7 @@ use spanhold::process::span::{Front, Inside, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::{answer, input, planner, proof, spread};
 use std::fmt::Write;
-use std::rc::Rc;
+use std::sync::Arc;
 
 const JOBS: [&str; 8] = [
     "bobbin-spindle",
@@ -126,7 +126,7 @@ fn sequence_within(bencher: Bencher, share: f64) {
     let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
     let grid = Grid::new(&rig, &segments, &moments, &[]);
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
-    let runs = Runs::new(&looker);
+    let runs = Runs::sampled(&looker);
     let builder = Builder::new(&runs, Weights::default());
     let bound = builder.least_s() * (1.0 + share);
     bencher.bench_local(|| {
@@ -145,7 +145,7 @@ fn arcs(bencher: Bencher) {
     let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
     bencher.bench_local(|| {
         let looker = Looker::new(&rig, &segments, &grid, &tasks);
-        let runs = Runs::new(&looker);
+        let runs = Runs::sampled(&looker);
         Builder::new(&runs, Weights::default()).least_s()
     });
 }
@@ -160,7 +160,7 @@ fn place(bencher: Bencher) {
     let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
     let grid = Grid::new(&rig, &segments, &moments, &[]);
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
-    let runs = Runs::new(&looker);
+    let runs = Runs::sampled(&looker);
     let builder = Builder::new(&runs, Weights::default());
     let net = builder.within(builder.least_s() * 1.001);
     let way = best_way(&net, 0.001 * builder.least_s()).expect("no defect").expect("there is a way");
@@ -185,7 +185,7 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
         let moments = moments(rig, job.machine.cross_tool_reach_mm[0]);
         let grid = Grid::new(rig, &segments, &moments, &[]);
         let looker = Looker::new(rig, &segments, &grid, &tasks);
-        let runs = Runs::new(&looker);
+        let runs = Runs::sampled(&looker);
         let builder = Builder::new(&runs, Weights::default());
         let chosen = plan.collet.as_ref() == rig.collet.map(|c| &c.name) || plan.collet.is_none();
         let bounds = [1.001, 1.02, 1.1, 1.5, f64::INFINITY];
@@ -205,7 +205,7 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     bencher.bench_local(|| {
         let rears: Vec<Rear> = ends.iter().filter_map(|h| Rear::new(&rigs[0], *h)).collect();
         let rears: Vec<&Rear> = rears.iter().collect();
-        let mut inside: Option<(usize, Counter, Option<Rc<Inside>>)> = None;
+        let mut inside: Option<(usize, Counter, Option<Arc<Inside>>)> = None;
         let mut passed = 0;
         for (index, counter, turned_mm) in &cells {
             let rig = &rigs[*index];

@@ -19,10 +19,8 @@ impl Looker<'_> {
         let row = &self.rows[grip];
         let cell = row.cell(&row.glances, station).filter(|_| self.ranks);
         let Some(cell) = cell else { return self.outlook(grip, station, side) };
-        cell.get_or_init(|| {
-            self.quick(grip, station)
-                .unwrap_or_else(|| [Side::End, Side::Start].map(|side| self.outlook(grip, station, side)))
-        })[side as usize]
+        let full = || [Side::End, Side::Start].map(|side| self.outlook(grip, station, side));
+        cell.get_or_init(|| Box::new(self.quick(grip, station).unwrap_or_else(full)))[side as usize]
     }
 
     /// Every state that was looked at, by grip and station.

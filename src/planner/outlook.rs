@@ -118,7 +118,7 @@ pub(super) struct Row {
     pub(super) first: usize,
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceLock<Option<Arc<Inside>>>; 2],
-    pub(super) glances: Cells<[Outlook; 2]>,
+    pub(super) glances: Cells<Box<[Outlook; 2]>>,
     outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
     beyond: Mutex<HashMap<usize, [Outlook; 2]>>,

@@ -96,9 +96,12 @@ impl<'a> Runs<'a> {
         let grid = looker.grid;
         let mut samples = vec![0];
         for k in 1..grid.len() {
-            // Where the segment changes so does what is asked, and a task is asked for at its station alone.
-            let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k];
-            let far = k - samples.last().copied().unwrap_or(0) >= SAMPLED_EVERY;
+            // Where the segment changes so does what is asked, and a task is asked for at its station alone. Where shoulders crowd, one
+            // says enough about its neighbours.
+            let last = samples.last().copied().unwrap_or(0);
+            let apart = grid.at(k) - grid.at(last) >= looker.rig.job.limits.station_pitch_mm;
+            let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k] && apart;
+            let far = k - last >= SAMPLED_EVERY;
             if changes || far || k == grid.last() || !grid.stations[k].tasks.is_empty() {
                 samples.push(k);
             }
