@@ -71,6 +71,15 @@ pub fn breathe() {
     }
 }
 
+/// Puts back what was, also when the work unwinds.
+struct Spread(bool);
+
+impl Drop for Spread {
+    fn drop(&mut self) {
+        SPREAD.set(self.0);
+    }
+}
+
 /// Works out something for everything in a list, in any order. `work` gets the thing and its index. Neighbours in the list
 /// stay on one core as far as they can. Work that is itself spread goes on on its own core.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
@@ -80,6 +89,8 @@ pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync
 /// The same on so many cores at most.
 pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     let workers = if SPREAD.get() { 1 } else { cores.clamp(1, list.len().max(1)) };
+    // A single thing may itself be spread, but over no more cores than asked for.
+    let _alone = (cores == 1).then(|| Spread(SPREAD.replace(true)));
     if workers == 1 {
         return list.iter().enumerate().map(|(index, item)| work(item, index)).collect();
     }
@@ -111,9 +122,8 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
                 })
             })
             .collect();
-        SPREAD.set(true);
+        let _spread = Spread(SPREAD.replace(true));
         let own = catch_unwind(AssertUnwindSafe(|| work_through(0)));
-        SPREAD.set(false);
         threads.into_iter().map(|thread| thread.join()).chain([own]).collect()
     });
     if let Some(reason) = ended.into_iter().find_map(Result::err) {

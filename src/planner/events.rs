@@ -50,7 +50,7 @@ impl Looker<'_> {
             front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
         };
         match (regrip, row.cell(&row.releases, station)) {
-            (None, Some(cell)) => *cell.get_or_init(|| spread_of(&share(&self.places(grip, station)))),
+            (None, Some(cell)) => **cell.get_or_init(|| Box::new(spread_of(&share(&self.places(grip, station))))),
             _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
         }
     }

@@ -122,7 +122,7 @@ pub(super) struct Row {
     outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
     beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
-    pub(super) releases: Cells<[f64; 2]>,
+    pub(super) releases: Cells<Box<[f64; 2]>>,
     len: usize,
 }
 
