@@ -37,6 +37,9 @@ import highspy  # noqa: E402
 import numpy as np  # noqa: E402
 from scipy.linalg import eigh  # noqa: E402
 
+# One core for either side; what is started from here inherits it.
+os.sched_setaffinity(0, {min(os.sched_getaffinity(0))})
+
 warnings.filterwarnings("ignore")
 import ross as rs  # noqa: E402
 

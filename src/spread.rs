@@ -204,6 +204,29 @@ mod tests {
     use std::sync::atomic::{AtomicUsize, Ordering};
 
     #[test]
+    fn spread_work_keeps_its_order_and_spreads_no_further() {
+        let here = std::thread::current().id();
+        let list: Vec<usize> = (0..100).collect();
+        let inner = |n: &usize| {
+            let mine = std::thread::current().id();
+            let threads = super::spread_on(4, &[1, 2, 3], |m, _| (n * m, std::thread::current().id()));
+            assert!(threads.iter().all(|(_, id)| *id == mine), "what is spread already goes on where it is");
+            threads.into_iter().map(|(product, _)| product).sum::<usize>()
+        };
+        let expected: Vec<usize> = list.iter().map(|n| 6 * n).collect();
+        assert_eq!(super::spread_on(3, &list, |n, _| inner(n)), expected);
+        let alone = super::spread_on(1, &list, |n, _| (inner(n), std::thread::current().id()));
+        assert!(alone.iter().all(|(_, id)| *id == here));
+        // Afterwards it spreads again, also when work was stopped.
+        let halt = Halt::default();
+        halt.ask();
+        assert!(halt.until(|| super::spread_on(1, &list, |_, _| breathe())).is_none());
+        assert!(halt.until(|| super::spread_on(2, &list, |_, _| breathe())).is_none());
+        let both = std::sync::Barrier::new(2);
+        super::spread_on(2, &[1, 2], |_, _| both.wait());
+    }
+
+    #[test]
     fn a_stream_keeps_its_order_and_runs_only_a_window_ahead() {
         let (taken, mut handed_on, mut most) = (AtomicUsize::new(0), 0_usize, 0);
         let list = (0..5000_usize).inspect(|_| {

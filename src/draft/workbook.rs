@@ -2,6 +2,7 @@
 
 use calamine::{Data, Reader, Sheets, open_workbook_auto_from_rs};
 use std::io::Cursor;
+use std::panic::catch_unwind;
 use std::path::Path;
 
 use super::sections::Section;
@@ -10,19 +11,50 @@ use crate::diag::Diag;
 
 /// Columns read of a sheet.
 const COLUMNS_MAX: usize = 256;
+const SAVE_AS: &str = "save it as .xlsx or as .csv in UTF-8";
+
+/// What a sheet holds.
+struct Sheet {
+    rows: Rows,
+    /// Cells beyond what is read.
+    beyond: usize,
+    name: String,
+    /// All sheets of the workbook.
+    sheets: usize,
+}
 
 /// Sections of a workbook's sheet.
 ///
 /// # Errors
 /// No workbook, no such sheet, and everything that is wrong in it, with row and column.
 pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
+    // A broken file must not end in a panic, whatever the library meets in it.
+    let read = catch_unwind(|| read(path, bytes, sheet)).unwrap_or_else(|_| {
+        let what = format!("{} cannot be read as a workbook: the reader gave up on it", path.display());
+        Err(vec![Diag::new(what).help(SAVE_AS)])
+    })?;
+    let mut notes = Vec::new();
+    if read.sheets > 1 && sheet.is_none() {
+        notes.push(format!(
+            "CHECK: the sections are those of the sheet `{}`; `--sheet` names another of {}.",
+            read.name, read.sheets
+        ));
+    }
+    if read.beyond > 0 {
+        notes.push(format!(
+            "NOT READ: {} cells beyond row {ROWS_MAX} or column {} of the sheet.",
+            read.beyond,
+            letter(COLUMNS_MAX - 1)
+        ));
+    }
+    sections(path, &read.rows).map(|s| (s, notes))
+}
+
+/// The cells of a sheet: of the first where none is named.
+fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Diag>> {
     let shown = path.display();
-    let unreadable = |e: calamine::Error| {
-        vec![
-            Diag::new(format!("{shown} cannot be read as a workbook: {e}"))
-                .help("save it as .xlsx or as .csv in UTF-8"),
-        ]
-    };
+    let unreadable =
+        |e: calamine::Error| vec![Diag::new(format!("{shown} cannot be read as a workbook: {e}")).help(SAVE_AS)];
     let mut book = open_workbook_auto_from_rs(Cursor::new(bytes)).map_err(unreadable)?;
     let names = book.sheet_names();
     let name = match sheet {
@@ -71,18 +103,5 @@ pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Ve
             put((row0 as usize + row, column0 as usize + column), cell);
         }
     }
-    let mut notes = Vec::new();
-    if names.len() > 1 && sheet.is_none() {
-        notes.push(format!(
-            "CHECK: the sections are those of the sheet `{name}`; `--sheet` names another of {}.",
-            names.len()
-        ));
-    }
-    if beyond > 0 {
-        notes.push(format!(
-            "NOT READ: {beyond} cells beyond row {ROWS_MAX} or column {} of the sheet.",
-            letter(COLUMNS_MAX - 1)
-        ));
-    }
-    sections(path, &rows).map(|s| (s, notes))
+    Ok(Sheet { rows, beyond, sheets: names.len(), name })
 }
