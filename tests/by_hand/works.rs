@@ -193,12 +193,23 @@ fn tools_of_segments() {
         pair.iter().any(|n| n == "finishing tool of the pair") && pair.iter().any(|n| n == "roughing tool of the pair")
     );
     assert!(pair.iter().any(|n| n == "bore"));
+    // Where nothing is turned along, the pair's second tool has nothing to do.
+    let opposed = job("opposed", "");
+    let rig = rig(&opposed);
+    let grooves: Vec<Segment> =
+        rig.segments().expect("can be cut").into_iter().filter(|s| s.work == Work::Plunge).collect();
+    assert_eq!(rig.tools(&grooves), [Tool::new(Place::Turning, "grooving tool 3")]);
     let narrow = names(&changed(&[("length: 7", "length: 2.5"), ("length: 12, thread", "length: 30, thread")]));
     assert!(
         narrow.iter().any(|n| n == "grooving tool 2.5") && narrow.iter().any(|n| n == "whirling head, pitch 1.25"),
         "{narrow:?}"
     );
     assert!(!narrow.iter().any(|n| n == "back-turning tool"));
+    let drawn = changed(&[("diameter: 18, tolerance: [-0.2, 0]", "diameter: 20, tolerance: [-0.2, 0]")]);
+    let rig = super::rig(&drawn);
+    let segments = rig.segments().expect("can be cut");
+    let as_drawn = segments.iter().find(|s| s.work == Work::AsDrawn).expect("left as drawn");
+    assert!(rig.segment_tools(as_drawn).is_empty());
 }
 
 /// Four turning tools and a threading one for three places, one fixed tool in front and two driven places there, two at the rear end.
