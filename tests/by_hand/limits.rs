@@ -188,6 +188,22 @@ fn chatter_is_told_from_a_share_on() {
     let fine = super::rig(&fine);
     let turned = &fine.segments().expect("can be cut")[0];
     near(checks::chatter::exact(&fine, &held, turned).expect("it turns").demand, 0.975);
+    // 1.4 and 0.07: kc at chips of 0.086 and 0.0291 mm is as 1 to 1.31, cos² 0.0755 and 0.9125; times depth 0.106 against 0.084.
+    let deep = changed(&[
+        ("ap_finish: 0.25", "ap_finish: 0.07"),
+        ("diameter: 18, tol", "diameter: 17.06, finish_pass: true, tol"),
+    ]);
+    let deep = super::rig(&deep);
+    let segments = deep.segments().expect("can be cut");
+    let turned = segments.iter().find(|s| s.section == 2).expect("there");
+    assert_eq!(turned.travels.len(), 2);
+    near(checks::chatter::exact(&deep, &held, turned).expect("it turns").demand, 1.4);
+}
+
+/// At the critical speed even nothing grows without bounds: it is not said to be nothing.
+#[test]
+fn nothing_holds_at_the_critical_speed() {
+    assert!(checks::whip::grown(0.0, 100.0, 100.0).is_infinite() && checks::whip::grown(0.0, 99.0, 100.0) == 0.0);
 }
 
 /// The slowest of some states, and the speed it allows.
