@@ -359,8 +359,8 @@ mod tests {
         // Three quarters of the way from 3 to -1.
         near(BRACKET.chord().expect("both ends are known"), 5.0);
         assert_eq!(Bracket { at_high: None, ..BRACKET }.chord(), None);
-        // 6 at 0.5 and 3 at 2: zero lies 1.5 ahead; a tenth of that farther, and a hundredth of 6.
-        near(BRACKET.line((0.5, 6.0)), 2.0 + 1.65 + 0.06);
+        // 7 at 0.5 and 3 at 2: zero lies 3 · 1.5/4 ahead; a tenth of that farther, and a hundredth of 6.
+        near(BRACKET.line((0.5, 7.0)), 2.0 + 1.1 * 1.125 + 0.06);
         // Never nearer to an end than a hundredth of 6.
         near(BRACKET.inside(4.0), 4.0);
         near(BRACKET.inside(1.0), 2.06);
