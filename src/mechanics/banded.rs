@@ -468,6 +468,7 @@ mod tests {
     fn a_pivot_that_vanishes_is_moved_a_little() {
         let moved = Sym2 { a: 4.0, b: 2.0, c: 1.0 }.nudged();
         assert!(moved.det() > 0.0 && (moved.a - 4.0).abs() < 1e-14 && (moved.c - 1.0).abs() < 1e-14 && moved.b == 2.0);
+        assert!(!Sym2 { a: 4.0, b: 2.0, c: 1.0 }.is_positive(), "nothing holds in one direction");
         let regular = Sym2 { a: 4.0, b: 2.0, c: 2.0 };
         assert_eq!(regular.nudged(), regular);
     }
@@ -479,5 +480,6 @@ mod tests {
         assert!(m.factor().is_none());
         m.diag[1].a = f64::NAN;
         assert!(m.factor().is_none());
+        assert!(BlockTri::zeros(0).is_empty() && !m.is_empty());
     }
 }
