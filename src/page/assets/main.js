@@ -101,7 +101,7 @@ function show(texts) {
   if (!answer.plan) return;
   plannedTexts = texts;
   drawing.show(answer, wishes(answer.job));
-  results.tables(answer.plan, answer.strip);
+  results.tables(answer.plan, answer.strip, answer.look_at);
   const range = the('moment');
   range.max = String(machine.partedAt(answer.plan));
   setMoment(Math.min(moment, machine.partedAt(answer.plan)));
