@@ -73,7 +73,7 @@ async function plan() {
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
     if (!got.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
-      if (answer !== got) return;
+      if (answer !== got || texts !== history.now) return;
       inForm(texts);
     }
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
