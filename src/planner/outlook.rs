@@ -91,7 +91,7 @@ struct Fronts {
     kept: HashMap<(usize, usize), Arc<Front>>,
 }
 
-/// Looks at states of one rig, each once.
+/// Looks at states of one rig, each once; from several threads, which then wait for each other only where they want the same state.
 pub struct Looker<'a> {
     /// The rig.
     pub rig: &'a Rig<'a>,
