@@ -7,6 +7,17 @@ use spanhold::process::checks::{self, Finding, View};
 use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work, quote};
 use std::f64::consts::PI;
 
+#[path = "by_hand/limits.rs"]
+mod limits;
+#[path = "by_hand/parts.rs"]
+mod parts;
+#[path = "by_hand/pieces.rs"]
+mod pieces;
+#[path = "by_hand/supports.rs"]
+mod supports;
+#[path = "by_hand/works.rs"]
+mod works;
+
 /// A shaft from 20 mm bar: 16 mm, a groove of 12 mm, 18 mm, a thread. The steel's `kc` is 2000 N/mm² at a chip of 1 mm, and twice that
 /// at one of 1/16 mm.
 fn text(tools: &str, more: &str) -> String {
@@ -48,8 +59,21 @@ rates: {{machine_per_hour: 72, material_per_kg: 3, currency: EUR}}
 }
 
 fn job(tools: &str, more: &str) -> Job {
-    let text = text(tools, more);
-    spanhold::input::read_job_text("hand.yaml", &text, ".".as_ref())
+    read(&text(tools, more))
+}
+
+/// The job with single tools and some of its text changed.
+fn changed(changes: &[(&str, &str)]) -> Job {
+    let mut text = text("single", "");
+    for (from, to) in changes {
+        assert!(text.contains(from), "no {from}");
+        text = text.replacen(from, to, 1);
+    }
+    read(&text)
+}
+
+fn read(text: &str) -> Job {
+    spanhold::input::read_job_text("hand.yaml", text, ".".as_ref())
         .unwrap_or_else(|told| panic!("{}\n{text}", spanhold::input::render(&told)))
 }
 
@@ -193,6 +217,7 @@ fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
         (0.004, 2.0, 500.0),
         (0.001, 2.0, checks::MOST_SHARE),
         (0.0, 2.0, checks::MOST_SHARE),
+        (0.0, 0.0, checks::MOST_SHARE),
     ] {
         near(Finding::at_least("x", "N/µm", value, limit, 7.0).utilisation, share);
     }

@@ -174,6 +174,8 @@ mod tests {
         assert_eq!(PACE.beyond_s(40.0), 4.0);
         // It falls short by 18 s; with a new bar it does not.
         assert!((PACE.beyond_s(12.0) - (4.0 * 18.0 + 20.0) / 5.0).abs() < 1e-12);
+        // So short that it falls short by 5 s with a new bar too: 25, 25, 25, 25 and 20 + 5.
+        assert_eq!(PACE.beyond_s(5.0), 25.0);
         assert_eq!(Pace { overlaps: false, ..PACE }.beyond_s(40.0), 34.0);
         let sums: Vec<f64> = (0..60).map(|s| PACE.beyond_s(f64::from(s)) + f64::from(s)).collect();
         assert!(sums.windows(2).all(|w| w[1] >= w[0]), "{sums:?}");
