@@ -81,6 +81,7 @@ mod tests {
     #[test]
     fn speed_conversions_are_inverse_to_each_other() {
         assert!((rpm(rad_per_s(1234.5)) - 1234.5).abs() < 1e-9);
-        assert!((hz(rad_per_s(60.0)) - 1.0).abs() < 1e-12);
+        // Two turns a second are two hertz.
+        assert!((hz(rad_per_s(120.0)) - 2.0).abs() < 1e-12);
     }
 }

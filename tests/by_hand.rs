@@ -412,6 +412,8 @@ fn times_of_pieces() {
     let turning: f64 = thread.travels.iter().map(|t| 60.0 * 12.0 / (t.feed_mm * 600.0)).sum();
     let cut = rig.piece_time(thread, 1.0, true, 600.0);
     near(cut.cutting_s, turning + 9.0 * (60.0 * 12.0 / (1.25 * 600.0) + 1.0));
+    // Four travels of 1.4375 mm and one of 0.25 in front of it, 2 s each.
+    near(cut.overhead_s, 10.0);
     assert_eq!(rig.infeeds_mm(thread).len(), 9);
     assert!(rig.infeeds_mm(&segments[0]).is_empty());
     let whirled = Segment { work: Work::Whirl, ..thread.clone() };

@@ -430,6 +430,48 @@ mod tests {
         }
     }
 
+    fn mass() -> BlockTri {
+        BlockTri {
+            diag: vec![
+                Sym2 { a: 2.0, b: 0.1, c: 1.0 },
+                Sym2 { a: 3.0, b: 0.2, c: 2.0 },
+                Sym2 { a: 2.0, b: -0.1, c: 1.5 },
+            ],
+            upper: vec![[0.2, 0.1, -0.1, 0.3], [0.1, 0.2, 0.05, -0.1]],
+        }
+    }
+
+    /// Below all eigenvalues, between them and above them all.
+    #[test]
+    fn shifted_by_a_mass_it_agrees_with_dense_algebra() {
+        let (k, m) = (chain(), mass());
+        let inverse_root = dense(&m).cholesky().expect("positive definite").l().try_inverse().expect("regular");
+        let eigen = (&inverse_root * dense(&k) * inverse_root.transpose()).symmetric_eigenvalues();
+        for shift in [0.5, 2.2, 3.1, 20.0] {
+            let below = eigen.iter().filter(|e| **e < shift).count();
+            assert_eq!(k.eigenvalues_below(&m, shift, 9), below, "at {shift}");
+            assert_eq!(k.swings_above(&m, shift), below == 0, "at {shift}");
+            let inverse = (dense(&k) - dense(&m) * shift).try_inverse().expect("regular");
+            for column in 0..6 {
+                let mut v = vec![[0.0; 2]; 3];
+                v[column / 2][column % 2] = 1.0;
+                k.solve_shifted(&m, shift, &mut v);
+                for row in 0..6 {
+                    assert!((v[row / 2][row % 2] - inverse[(row, column)]).abs() < 1e-11, "at {shift}");
+                }
+            }
+        }
+    }
+
+    /// 4 · 1 - 2² is nothing: moved by no more than rounding, and only then.
+    #[test]
+    fn a_pivot_that_vanishes_is_moved_a_little() {
+        let moved = Sym2 { a: 4.0, b: 2.0, c: 1.0 }.nudged();
+        assert!(moved.det() > 0.0 && (moved.a - 4.0).abs() < 1e-14 && (moved.c - 1.0).abs() < 1e-14 && moved.b == 2.0);
+        let regular = Sym2 { a: 4.0, b: 2.0, c: 2.0 };
+        assert_eq!(regular.nudged(), regular);
+    }
+
     #[test]
     fn a_matrix_that_is_not_positive_definite_is_refused() {
         let mut m = chain();

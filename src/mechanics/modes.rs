@@ -331,5 +331,14 @@ mod tests {
         assert!((lowest / bisected - 1.0).abs() < 1e-5, "{lowest} {bisected}");
         let modes = lowest_modes(&beam, 2).expect("held");
         assert!(modes[1].omega / modes[0].omega < 1.2, "{} {}", modes[0].omega, modes[1].omega);
+        // Two shapes all the same: each of one tonne, neither with a share of the other, each with its own `ω²`.
+        for (i, mode) in modes.iter().enumerate() {
+            let (mut moved, mut pulled) = (Vec::new(), Vec::new());
+            beam.mass.multiply(&mode.shape, &mut moved);
+            beam.stiffness.multiply(&mode.shape, &mut pulled);
+            assert!((dot(&mode.shape, &moved) - 1.0).abs() < 1e-9);
+            assert!(dot(&modes[1 - i].shape, &moved).abs() < 1e-5, "{}", dot(&modes[1 - i].shape, &moved));
+            assert!((dot(&mode.shape, &pulled) / mode.omega.powi(2) - 1.0).abs() < 1e-6);
+        }
     }
 }

@@ -340,3 +340,43 @@ impl Node {
         (self.held_mm + self.follows[0] * face[0] + self.follows[1] * face[1]).abs()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Pivots of 3 at 2 and of -1 at 6.
+    const BRACKET: Bracket = Bracket { low: 2.0, at_low: 3.0, high: 6.0, at_high: Some(-1.0), least: 0.01 };
+
+    #[track_caller]
+    fn near(value: f64, by_hand: f64) {
+        assert!((value - by_hand).abs() < 1e-12, "{value}, by hand {by_hand}");
+    }
+
+    #[test]
+    fn chord_and_line_meet_zero_where_they_do_on_paper() {
+        near(BRACKET.width(), 4.0);
+        // Three quarters of the way from 3 to -1.
+        near(BRACKET.chord().expect("both ends are known"), 5.0);
+        assert_eq!(Bracket { at_high: None, ..BRACKET }.chord(), None);
+        // 7 at 0.5 and 3 at 2: zero lies 3 · 1.5/4 ahead; a tenth of that farther, and a hundredth of 6.
+        near(BRACKET.line((0.5, 7.0)), 2.0 + 1.1 * 1.125 + 0.06);
+        // Never nearer to an end than a hundredth of 6.
+        near(BRACKET.inside(4.0), 4.0);
+        near(BRACKET.inside(1.0), 2.06);
+        near(BRACKET.inside(9.0), 5.94);
+    }
+
+    #[test]
+    fn a_bracket_takes_what_is_positive_as_its_low() {
+        // 4 of 6 is two thirds.
+        assert!(BRACKET.wider_than(0.66) && !BRACKET.wider_than(0.67));
+        let mut bracket = BRACKET;
+        assert!(bracket.put(3.0, Some(2.0)));
+        assert_eq!((bracket.low, bracket.at_low, bracket.high), (3.0, 2.0, 6.0));
+        assert!(!bracket.put(5.0, Some(0.0)));
+        assert_eq!((bracket.low, bracket.high, bracket.at_high), (3.0, 5.0, Some(0.0)));
+        assert!(!bracket.put(4.0, None));
+        assert_eq!((bracket.low, bracket.high, bracket.at_high), (3.0, 4.0, None));
+    }
+}

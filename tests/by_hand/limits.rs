@@ -188,6 +188,22 @@ fn chatter_is_told_from_a_share_on() {
     let fine = super::rig(&fine);
     let turned = &fine.segments().expect("can be cut")[0];
     near(checks::chatter::exact(&fine, &held, turned).expect("it turns").demand, 0.975);
+    // 1.4 and 0.07: kc at chips of 0.086 and 0.0291 mm is as 1 to 1.31, cos² 0.0755 and 0.9125; times depth 0.106 against 0.084.
+    let deep = changed(&[
+        ("ap_finish: 0.25", "ap_finish: 0.07"),
+        ("diameter: 18, tol", "diameter: 17.06, finish_pass: true, tol"),
+    ]);
+    let deep = super::rig(&deep);
+    let segments = deep.segments().expect("can be cut");
+    let turned = segments.iter().find(|s| s.section == 2).expect("there");
+    assert_eq!(turned.travels.len(), 2);
+    near(checks::chatter::exact(&deep, &held, turned).expect("it turns").demand, 1.4);
+}
+
+/// At the critical speed even nothing grows without bounds: it is not said to be nothing.
+#[test]
+fn nothing_holds_at_the_critical_speed() {
+    assert!(checks::whip::grown(0.0, 100.0, 100.0).is_infinite() && checks::whip::grown(0.0, 99.0, 100.0) == 0.0);
 }
 
 /// The slowest of some states, and the speed it allows.
@@ -211,6 +227,10 @@ fn the_slowest_state_sets_the_speed() {
     assert_eq!(rig.slowest(&[of(300.0)], short.rpm * 0.99), None);
     assert_eq!(rig.slowest(&[of(300.0)], short.rpm), None);
     assert_eq!(rig.slowest(&[], wanted), None);
+    // A hair above what is allowed is slowed: by the share the slowing aims below the limit, by that of the count.
+    assert_eq!(short.check, "whirl");
+    assert_eq!(rig.slowest(&[of(300.0)], short.rpm * (1.0 + 5e-5)), Some(short));
+    assert_eq!(rig.slowest(&[of(300.0)], short.rpm * (1.0 + 1e-5)), Some(short));
     // 3000 rev/min are 314.16 rad/s: the critical speed lies above what is below it.
     let posed = of(300.0).1;
     let critical = posed.with_critical().critical_rpm;
@@ -222,4 +242,25 @@ fn the_slowest_state_sets_the_speed() {
     let lowest = rig.omegas(&of(300.0).0, 2).expect("held");
     assert!(lowest.len() == 2 && lowest[1] > lowest[0]);
     near((lowest[0] * 30.0 / PI / critical * 1e4).round(), 1e4);
+}
+
+/// What does not bow needs no critical speed while there is room, and none is enough where there is none; a share of twice the limit is
+/// twice the limit.
+#[test]
+fn critical_speed_where_nothing_bows() {
+    let held = state(50.0, Some(30.0));
+    let needed = |clearance: &str, straightness: &str, bore_sag_mm: f64, shares: [f64; 3]| {
+        let room = format!("bore_clearance: {clearance},");
+        let job =
+            changed(&[("bore_clearance: 1,", &room), ("straightness: 0.5", &format!("straightness: {straightness}"))]);
+        rig(&job).critical_needed_rpm(&held, &Answers { bore_sag_mm, ..answers(1_300.0) }, 700.0, shares)
+    };
+    let most = checks::MOST_SHARE;
+    near(needed("1", "0", 0.0, [most, 1.0, 1.0]), 0.0);
+    // (24 - 16)/2 - 4 = 0 mm of room, and less.
+    assert!(needed("4", "0", 0.0, [most, 1.0, 1.0]).is_infinite());
+    assert!(needed("4.5", "0", 0.0, [most, 1.0, 1.0]).is_infinite());
+    // 0.5 · 1.3² = 0.845 mm against twice of 1 mm.
+    near(needed("1", "0.5", 0.0, [most, 2.0, 1.0]), 700.0 / (1.0 - 0.845f64 / 2.0).sqrt());
+    near(needed("1", "0", 2.5, [most, 1.0, 2.0]), 700.0 / (1.0 - 2.5f64 / 6.0).sqrt());
 }

@@ -44,7 +44,7 @@ fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
     for bracket in [[0.5, 1.5], [0.99, 1.01], [0.0, 30.0], [0.999, 4.0]] {
         let found = front.lowest_rad_per_s(&rear, bracket.map(|b| b * critical), 1e-3);
         let share = found / critical;
-        assert!(share <= 1.0 + 1e-5 && share >= 1.0 - 1e-3 - 1e-5, "{share} from {bracket:?}");
+        assert!((0.998_99..=1.000_01).contains(&share), "{share} from {bracket:?}");
     }
     if let Counter::Holds { nose_mm } = counter {
         let open = Front::new(rig, turned_mm, Counter::Open { nose_mm });

@@ -46,6 +46,8 @@ fn pieces_by_the_land() {
         let job = changed(&[("length: 50", &format!("length: {length}"))]);
         assert_eq!(of_section(&job, 0).len(), count, "{length}");
     }
+    // Three times a third of 48.1 is not 48.1 to the last digit; the last border is the section's end all the same.
+    assert_eq!(of_section(&changed(&[("length: 50", "length: 48.1")]), 0)[2].to_mm, 48.1);
     // A whole section in front of the tool does not change by more than its own length does.
     near(of_section(&changed(&[("length: 50", "length: 10")]), 0)[0].change_mm, change(&job, 10.0));
     // Not pulled back farther than the gap: nothing changes.
@@ -158,6 +160,11 @@ fn long_threads_are_whirled() {
     assert!(backs.len() > 1 && backs[0] && backs[1..].iter().all(|b| !b), "{backs:?}");
     let backs: Vec<bool> = rig(&job("single", "")).segments().expect("can be cut").iter().map(|s| s.back).collect();
     assert_eq!(backs, [false, false, false, false, false, true, false]);
+    // No shoulder between equal diameters.
+    let even = changed(&[("length: 60, diameter: 18", "length: 60, diameter: 12")]);
+    assert!(of_section(&even, 2).iter().all(|s| !s.back));
+    let keys = [Work::Turn, Work::Plunge, Work::Thread, Work::Whirl, Work::PartOff, Work::AsDrawn].map(Work::key);
+    assert_eq!(keys, ["turn", "plunge", "thread", "whirl", "part_off", "as_drawn"]);
 }
 
 #[test]
@@ -226,6 +233,11 @@ fn where_the_feed_may_stop() {
     assert_eq!(rig.stop_at(&rig.segments().expect("can be cut"), 90.0), Stop::Free);
 }
 
+fn passes_of_m6() -> usize {
+    let job = changed(&[("thread: M8", "thread: M6")]);
+    rig(&job).infeeds_mm(&of_section(&job, 3)[0]).len()
+}
+
 /// What is left of the times: no faster than the cap, plunges by their width, a thread whirled.
 #[test]
 fn times_of_other_pieces() {
@@ -239,6 +251,9 @@ fn times_of_other_pieces() {
         rig.piece_time(whirled, 1.0, true, 60.0).cutting_s,
         1440.0 / (0.48 * 120_000.0 / (PI * 20.0) / 1.5 / (PI * 20.0)),
     );
+    assert!(rig.infeeds_mm(whirled).is_empty());
+    // 4 + 4 · 1 mm: eight passes for M6.
+    assert_eq!(passes_of_m6(), 8);
     for (length, plunges) in [("2", 1.0), ("3", 1.0), ("3.1", 2.0), ("6", 2.0)] {
         let job = changed(&[("length: 7", &format!("length: {length}"))]);
         let rig = super::rig(&job);

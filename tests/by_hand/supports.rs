@@ -100,6 +100,8 @@ fn beams_weigh_what_their_cylinders_do() {
     weighs(&rig.rear_beam_mirrored(&held), &[(0.0, 140.0, 20.0)]);
     let parted = State { turned_mm: 129.0, counter: Counter::Holds { nose_mm: 117.0 }, guide: Guide::Parted };
     weighs(&rig.beam(&parted, &[]), &finished);
+    // While it is parted off, what the tool has passed behind the shaft still is raw bar.
+    weighs(&rig.beam(&state(131.0, None), &[]), &[&finished[..], &[(129.0, 273.0, 20.0)]].concat());
     // All of it turned, the headstock behind.
     weighs(&rig.beam(&state(129.0, None), &[]), &[&finished[..], &[(129.0, 271.0, 20.0)]].concat());
 }

@@ -117,6 +117,9 @@ fn taps_and_sockets_in_an_end() {
     let resistance = rig(&job("single", "")).resistance;
     near(tasks(m6)[1].torque_nm, drilling::tapping_torque_nmm(&resistance, 6.0, 1.0) / 1000.0);
 
+    // M8: 6.75 mm first; run-in of three pitches of 1.25 mm.
+    near(times("{tapped_hole: M8, depth: 12, end: front}")[1], 2.0 * 60.0 * 15.75 / (1.25 * 8000.0 / (PI * 8.0)) + 2.0);
+
     // A socket of 6, 8 deep: its hole, then strokes of 9 mm in at 6 m/min and back at rapid, 0.2 s each, and six times turned by 0.5 s.
     let job = job("single", "features: [{hex_socket: 6, depth: 8, end: front}]");
     let [hole, shaved] = &rig(&job).tasks()[..] else { panic!("two") };
@@ -165,6 +168,42 @@ fn facing_an_end() {
     );
 }
 
+/// An L of 6 mm: 10 mm of path in one stroke, at 200 mm/min 3 s, 0.3 s to lift, 2 s to come; on a face the spindle is turned and held, 0.5 s.
+#[test]
+fn letters() {
+    let [along] = &tasks("{engrave: L, height: 6, at: 20}")[..] else { panic!("one") };
+    near(along.time_s, 3.0 + 0.3 + 2.0);
+    assert_eq!((along.at_mm, along.cross, along.tool.place), (24.0, true, Place::CrossDriven));
+    let [face] = &tasks("{engrave: L, height: 6, end: front}")[..] else { panic!("one") };
+    near(face.time_s, 5.8);
+    assert_eq!((face.cross, face.tool.place), (false, Place::FrontDriven));
+    // Nothing pushes on it.
+    let job = job("single", "features: [{engrave: L, height: 6, end: front}]");
+    assert!(checks::push::front(&rig(&job)).is_none());
+}
+
+/// What is on one end is not on the other.
+#[test]
+fn works_have_their_own_end() {
+    for (feature, works) in [
+        ("{centre_hole: A2, END}", 1),
+        ("{facing: 0.5, END}", 1),
+        ("{axial_hole: 3, depth: 6, END}", 1),
+        ("{tapped_hole: M3, depth: 6, END}", 2),
+        ("{hex_socket: 3, depth: 6, END}", 2),
+        ("{axial_hole: 5, depth: 10, END}, {keyway: [2, 0.5], length: 8, END}", 2),
+        ("{engrave: L, height: 2, END}", 1),
+    ] {
+        for (end, front, back) in [("end: front", works, 0), ("end: back", 0, works)] {
+            let job = job("single", &format!("features: [{}]", feature.replace("END", end)));
+            let rig = rig(&job);
+            assert_eq!((rig.tasks().len(), rig.back.len()), (front, back), "{feature} {end}");
+            let places = rig.tasks().into_iter().map(|t| t.tool).chain(rig.back.iter().map(|b| b.tool.clone()));
+            assert!(places.into_iter().all(|t| t.place == Place::Turning || t.place.is_back() == (back > 0)));
+        }
+    }
+}
+
 /// Grips stay clear of what crosses the shaft by its own size.
 #[test]
 fn where_no_grip_may_lie() {
@@ -193,12 +232,23 @@ fn tools_of_segments() {
         pair.iter().any(|n| n == "finishing tool of the pair") && pair.iter().any(|n| n == "roughing tool of the pair")
     );
     assert!(pair.iter().any(|n| n == "bore"));
+    // Where nothing is turned along, the pair's second tool has nothing to do.
+    let opposed = job("opposed", "");
+    let rig = rig(&opposed);
+    let grooves: Vec<Segment> =
+        rig.segments().expect("can be cut").into_iter().filter(|s| s.work == Work::Plunge).collect();
+    assert_eq!(rig.tools(&grooves), [Tool::new(Place::Turning, "grooving tool 3")]);
     let narrow = names(&changed(&[("length: 7", "length: 2.5"), ("length: 12, thread", "length: 30, thread")]));
     assert!(
         narrow.iter().any(|n| n == "grooving tool 2.5") && narrow.iter().any(|n| n == "whirling head, pitch 1.25"),
         "{narrow:?}"
     );
     assert!(!narrow.iter().any(|n| n == "back-turning tool"));
+    let drawn = changed(&[("diameter: 18, tolerance: [-0.2, 0]", "diameter: 20, tolerance: [-0.2, 0]")]);
+    let rig = super::rig(&drawn);
+    let segments = rig.segments().expect("can be cut");
+    let as_drawn = segments.iter().find(|s| s.work == Work::AsDrawn).expect("left as drawn");
+    assert!(rig.segment_tools(as_drawn).is_empty());
 }
 
 /// Four turning tools and a threading one for three places, one fixed tool in front and two driven places there, two at the rear end.
