@@ -4,7 +4,7 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::ops::{ControlFlow, Range};
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
-use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
 
 thread_local! {
@@ -34,9 +34,15 @@ pub fn tell(what: impl FnOnce() -> String) {
     }
 }
 
-/// Asks work that takes long to stop. Clones ask the same work.
+/// Asks work that takes long to stop, and knows how far it has come. Clones ask the same work.
 #[derive(Debug, Clone, Default)]
-pub struct Halt(Arc<AtomicBool>);
+pub struct Halt(Arc<Pulse>);
+
+#[derive(Debug, Default)]
+struct Pulse {
+    asked: AtomicBool,
+    breaths: AtomicU64,
+}
 
 /// What unwinds the work.
 struct Halted;
@@ -44,7 +50,12 @@ struct Halted;
 impl Halt {
     /// Asks.
     pub fn ask(&self) {
-        self.0.store(true, Ordering::Relaxed);
+        self.0.asked.store(true, Ordering::Relaxed);
+    }
+
+    /// How often the work has breathed: a measure of what was done that no clock and no other work on the machine changes.
+    pub fn breaths(&self) -> u64 {
+        self.0.breaths.load(Ordering::Relaxed)
     }
 
     /// Does something that stops when it is asked to, wherever it calls [`breathe`]; none: it was stopped.
@@ -64,7 +75,12 @@ impl Halt {
 
 /// Called now and then by work that takes long: goes no further when it was asked to stop.
 pub fn breathe() {
-    let asked = LISTENS_TO.with_borrow(|halt| halt.as_ref().is_some_and(|h| h.0.load(Ordering::Relaxed)));
+    let asked = LISTENS_TO.with_borrow(|halt| {
+        halt.as_ref().is_some_and(|h| {
+            h.0.breaths.fetch_add(1, Ordering::Relaxed);
+            h.0.asked.load(Ordering::Relaxed)
+        })
+    });
     if asked {
         // Not a panic: no hook is called, nothing is printed.
         resume_unwind(Box::new(Halted));

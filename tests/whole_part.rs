@@ -294,3 +294,36 @@ fn an_order_counts_whole_bars_set_up_and_stops() {
     let slower = order.sensitivity.iter().find(|s| s.what == "cutting_speed" && s.factor < 1.0).expect("tried");
     assert!(slower.change_s > 0.0);
 }
+
+/// The changes that would help a job that cannot be made, each as what changes, its new value and its words.
+fn help(text: &str) -> Vec<(String, String, String)> {
+    let job = read(text);
+    let found = spanhold::planner::changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
+    found.changes.into_iter().map(|c| (c.change, c.to.to_string(), c.text)).collect()
+}
+
+/// Every change that is told is made by hand too, and is enough.
+#[test]
+fn a_place_for_a_tool_a_shaved_socket_and_finer_strokes_would_help() {
+    // One cross tool more than there are places.
+    let few = "  tools: {turning: 5, cross_driven: 3, front_fixed: 3, back_fixed: 2}";
+    let places = help(&Stub { features: MANY, tools: few, ..STUB }.text());
+    let more = places.iter().find(|c| c.0 == "tools.cross_driven").unwrap_or_else(|| panic!("{places:?}"));
+    assert!(more.1 == "4" && more.2.starts_with("4 places for cross driven tools: "), "{more:?}");
+    feasible(plan(&Stub { features: MANY, tools: few, ..STUB }.text().replace("cross_driven: 3", "cross_driven: 4")));
+
+    let shaved = help(&Stub { material: "'1.4404'", features: PUNCHED, ..STUB }.text());
+    assert!(shaved.iter().any(|c| c.0 == "forming" && c.1 == "\"shave\""), "{shaved:?}");
+
+    // The collet does not hold against strokes so coarse.
+    let coarse = "    - {hex_socket: 5, depth: 6, end: back, step: 0.2}";
+    let coarse = Stub { features: coarse, ..STUB }.text();
+    let finer = help(&coarse);
+    let step = finer.iter().find(|c| c.0 == "step").unwrap_or_else(|| panic!("{finer:?}"));
+    let value: f64 = step.1.parse().expect("a number");
+    assert!((0.01..0.2).contains(&value) && step.2.contains(&format!("strokes of {value:.3} mm")), "{step:?}");
+    feasible(plan(&coarse.replace("step: 0.2", &format!("step: {value}"))));
+    // A little coarser is not enough.
+    let coarser = coarse.replace("step: 0.2", &format!("step: {}", value + 0.005));
+    assert_eq!(plan(&coarser).verdict, Verdict::Infeasible);
+}

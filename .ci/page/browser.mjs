@@ -80,6 +80,7 @@ const blocked = await serve('demo/collared-rod.yaml');
 await story('opens', demo, async ({ page, shot }) => {
   assert.match(await verdict(page), /^FEASIBLE\s+4 stages/);
   assert.equal(await page.locator('#stages tbody tr').count(), 4);
+  assert.match(await page.locator('.look-at').innerText(), /fed on to 970 mm/, 'what the sheet says to look at is said here too');
   assert.equal(await page.locator('.hand').count(), 6, 'a hand-over and a grip for each of three stages');
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   assert.ok(!overflow, 'the page is wider than 1280');

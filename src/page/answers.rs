@@ -87,6 +87,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         errors: Vec::new(),
         plan: None,
         summary: None,
+        look_at: Vec::new(),
         drawing: None,
         strip: None,
     };
@@ -98,6 +99,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
     answer.drawing = Some(report::placed(&plan).map_err(|e| undrawn(&e))?);
     answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
     answer.summary = Some(report::verdict::summary(&plan));
+    answer.look_at = report::attention::look_at(&plan);
     answer.plan = Some(Arc::unwrap_or_clone(plan));
     Ok(answer)
 }

@@ -42,6 +42,12 @@ pub async fn asset(uri: Uri) -> Response {
     }
 }
 
+/// The answer where a path is asked by a method that it does not take.
+pub async fn other_method() -> Response {
+    Problem::new("this path is not asked by this method", "see /openapi.json for the one it takes")
+        .with(StatusCode::METHOD_NOT_ALLOWED)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

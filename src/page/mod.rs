@@ -72,6 +72,7 @@ pub fn router(start: Start, port: u16) -> Router {
         .route("/prove", post(handlers::prove))
         .route("/export/{format}", post(export::export))
         .fallback(assets::asset)
+        .method_not_allowed_fallback(assets::other_method)
         .layer(DefaultBodyLimit::max(BODY_MAX_BYTES))
         .layer(middleware::from_fn_with_state(guard::Guard::new(port), guard::guard))
         .with_state(desk)

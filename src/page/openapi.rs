@@ -70,9 +70,10 @@ const QUESTIONS: [Question; 9] = [
 ];
 
 /// What any question may be answered with instead, and the words for it.
-const REFUSALS: [(u16, &str); 4] = [
+const REFUSALS: [(u16, &str); 5] = [
     (403, "It does not come from this page."),
     (404, "There is no such path, or no such export."),
+    (405, "The path is not asked by this method."),
     (408, "It took too long to arrive."),
     (500, "A defect of ours."),
 ];

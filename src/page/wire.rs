@@ -88,6 +88,8 @@ pub struct Planned {
     pub plan: Option<Plan>,
     /// The one line that says it.
     pub summary: Option<String>,
+    /// What to look at first, the most serious at the front.
+    pub look_at: Vec<String>,
     /// The diagram.
     pub drawing: Option<Placed>,
     /// Both spindles in time, an SVG element; none without a plan.

@@ -255,7 +255,10 @@ fn worst_chatter<'a>(
     };
     let moments: Vec<(usize, &'a Look)> = stages.iter().enumerate().flat_map(moments).collect();
     // A few modes tell where it may be worst, and all of them are worked out only there.
-    let about = spread(&moments, |(_, look), _| chatter::about(ground.rig, &look.state, segment(look)?));
+    let about = spread(&moments, |(_, look), _| {
+        crate::spread::breathe();
+        chatter::about(ground.rig, &look.state, segment(look)?)
+    });
     let mut hopeful: Vec<Vec<(f64, &'a Look)>> = vec![Vec::new(); stages.len()];
     for ((stage, look), found) in moments.into_iter().zip(about) {
         hopeful[stage].extend(found.map(|f| (f.utilisation, look)));

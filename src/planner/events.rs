@@ -4,6 +4,7 @@ use super::outlook::{Looker, Remembered, guard};
 use crate::process::span::Rear;
 use crate::process::{Counter, State, checks};
 use crate::spread::open;
+use std::sync::Arc;
 
 /// Smallest and largest of some shares, with what a value between them may lie outside.
 fn spread_of(shares: &[f64]) -> [f64; 2] {
@@ -41,7 +42,7 @@ impl Looker<'_> {
         let row = &self.rows[grip];
         let share = |places: &[f64]| -> Vec<f64> {
             let front = self.front_of(grip, station, Counter::Open { nose_mm });
-            let rears: Vec<std::sync::Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+            let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
             let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
             if held.len() < rears.len() {
                 return vec![checks::MOST_SHARE; places.len()];

@@ -27,8 +27,8 @@ const RANKING_STEPS: usize = 5;
 pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
-/// Nodes of the fronts that are kept: some megabytes.
-const NODES_KEPT: usize = 30_000;
+/// Nodes of the fronts that are kept: a megabyte or two.
+const NODES_KEPT: usize = 8_000;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -91,7 +91,7 @@ struct Fronts {
     kept: HashMap<(usize, usize), Arc<Front>>,
 }
 
-/// Looks at states of one rig, each once.
+/// Looks at states of one rig, each once; from several threads, which then wait for each other only where they want the same state.
 pub struct Looker<'a> {
     /// The rig.
     pub rig: &'a Rig<'a>,

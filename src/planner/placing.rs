@@ -243,6 +243,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     };
     let mut shares = Vec::new();
     for i in 0..STATES {
+        crate::spread::breathe();
         let t = stage.from_mm + (stage.to_mm - stage.from_mm) * i as f64 / (STATES - 1) as f64;
         let last = stage.regrips_mm.iter().rev().find(|m| **m <= t + SAME_MM).copied().unwrap_or(before);
         let s = state(t, last);

@@ -376,6 +376,7 @@ impl<'a> Runs<'a> {
         // From the far end, where most that fail fail.
         let (mut sure, mut most) = (true, f64::INFINITY);
         for k in (i..j).rev() {
+            crate::spread::breathe();
             let piece = self.piece(grip, k);
             sure &= piece.sure;
             most = most.min(piece.most_margin);

@@ -8,7 +8,7 @@
 //! | [`verdict`] | what the first line says |
 //! | [`stops`] | where the feed stops, and what that leaves |
 //! | [`attention`] | what a setter should look at first |
-//! | [`fed_on`] | bar fed on behind the turning, for work there |
+//! | `fed_on` | bar fed on behind the turning, for work there |
 //! | [`mod@cautions`] | what is printed with every plan |
 //! | [`tables`] | the rows of every table, shared by text and sheet |
 //! | [`table`] | a table in plain text, and wrapping |

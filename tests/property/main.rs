@@ -2,6 +2,7 @@
 
 mod alike;
 mod beams;
+mod bounded;
 mod edges;
 mod glances;
 mod halves;

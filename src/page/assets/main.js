@@ -73,7 +73,7 @@ async function plan() {
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
     if (!got.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
-      if (answer !== got) return;
+      if (answer !== got || texts !== history.now) return;
       inForm(texts);
     }
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
@@ -101,7 +101,7 @@ function show(texts) {
   if (!answer.plan) return;
   plannedTexts = texts;
   drawing.show(answer, wishes(answer.job));
-  results.tables(answer.plan, answer.strip);
+  results.tables(answer.plan, answer.strip, answer.look_at);
   const range = the('moment');
   range.max = String(machine.partedAt(answer.plan));
   setMoment(Math.min(moment, machine.partedAt(answer.plan)));

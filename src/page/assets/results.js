@@ -147,9 +147,9 @@ function moments(plan) {
     lines.length ? table('Witness lines (mm)', ['at', 'surface', 'cause', 'surface marked'], lines, [1, 2, 3]) : null);
 }
 
-/** Everything below the drawing. @param {any} plan @param {string|null} strip */
-export function tables(plan, strip) {
+/** Everything below the drawing. @param {any} plan @param {string|null} strip @param {string[]} lookAt */
+export function tables(plan, strip, lookAt) {
   const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
-  the('tables').replaceChildren(...[shortfall(plan), stages(plan), inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
+  the('tables').replaceChildren(...[shortfall(plan), stages(plan), list('Look at', lookAt, 'look-at'), inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
     list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')].filter(Boolean));
 }

@@ -1,0 +1,46 @@
+//! Planning ends within a bound that does not depend on what the numbers of a job are. Work is counted, not timed: looks at states,
+//! nodes of the network and moves breathe once each.
+
+use crate::{jobs, read};
+use spanhold::job::Job;
+use spanhold::planner::Advice;
+use spanhold::planner::stations::{Grid, moments};
+use spanhold::process::Rig;
+use spanhold::spread::Halt;
+
+/// Breaths for each pair of stations of a collet. No source: the most that any of the jobs below needs is a quarter of the bound.
+const FOR_EACH_PAIR: f64 = 12.0;
+/// Breaths of what does not grow with the pairs: settling and proving, a state a mm or less, some ten times.
+const FOR_EACH_MM: f64 = 24.0;
+
+/// Breaths of planning and proving a job, and the bound.
+fn work(job: &Job) -> (f64, f64) {
+    let halt = Halt::default();
+    let ended = halt.until(|| spanhold::answer::advised(job, Advice::None));
+    ended.expect("nobody stops it").expect("no defect");
+    let collets = job.machine.counter_spindle.as_ref().map_or(0, |c| c.collets.len()).max(1) as f64;
+    let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
+    let stations = match rig.segments() {
+        Ok(segments) => {
+            Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]).len() as f64
+        }
+        Err(_) => 0.0,
+    };
+    let reaches = job.machine.cross_tool_reach_mm.len() as f64;
+    let bound = collets * reaches * (FOR_EACH_PAIR * stations * stations + FOR_EACH_MM * job.parted_at_mm() + 100.0);
+    (halt.breaths() as f64, bound)
+}
+
+#[test]
+fn planning_ends_within_a_bound() {
+    let mut nearest: f64 = 0.0;
+    for seed in 80_000..80_200 {
+        let text = if seed % 3 == 0 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
+        let Some(job) = read(&text) else { continue };
+        let (breaths, bound) = work(&job);
+        assert!(breaths <= bound, "{breaths} breaths, bound {bound}\n{text}");
+        nearest = nearest.max(breaths / bound);
+    }
+    println!("nearest to the bound: {nearest}");
+    assert!(nearest > 0.01, "the bound says nothing: {nearest}");
+}
