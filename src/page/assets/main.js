@@ -65,6 +65,7 @@ async function plan() {
   const began = performance.now();
   try {
     const got = await ask('/plan', texts);
+    clearTimeout(slow);
     if (texts !== history.now) return;
     answer = got;
     // What is wrong is told at its field; else the form shows already what was typed, and comes after the answer.
