@@ -4,6 +4,7 @@ use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Holding, Interrupt, Job};
 use crate::planner::assemble::result;
+use crate::planner::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};
@@ -153,8 +154,8 @@ fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
             let stage_end_mm = end.unwrap_or(asked.turned_mm);
             // Work behind the part-off face has the bar fed out farther.
             let reaches = &rig.job.machine.cross_tool_reach_mm;
-            let moments = rig.tasks().into_iter().flat_map(|task| reaches.iter().map(move |r| task.moment_mm(*r)));
-            within("stage-end", stage_end_mm, asked.turned_mm, moments.fold(rig.job.parted_at_mm(), f64::max))?;
+            let done = reaches.iter().flat_map(|r| moments(rig, *r)).map(|(_, turned_mm)| turned_mm);
+            within("stage-end", stage_end_mm, asked.turned_mm, done.fold(rig.job.parted_at_mm(), f64::max))?;
             Ok(vec![Guide::Collet { stage_end_mm }])
         }
         (Holding::Bush, _, Some(_)) => Err(ask("--stage-end goes with work without a bush", "leave it out")),

@@ -11,7 +11,6 @@ use crate::diag::Diag;
 
 /// Columns read of a sheet.
 const COLUMNS_MAX: usize = 256;
-const SAVE_AS: &str = "save it as .xlsx or as .csv in UTF-8";
 
 /// What a sheet holds.
 struct Sheet {
@@ -29,10 +28,8 @@ struct Sheet {
 /// No workbook, no such sheet, and everything that is wrong in it, with row and column.
 pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
     // A broken file must not end in a panic, whatever the library meets in it.
-    let read = catch_unwind(|| read(path, bytes, sheet)).unwrap_or_else(|_| {
-        let what = format!("{} cannot be read as a workbook: the reader gave up on it", path.display());
-        Err(vec![Diag::new(what).help(SAVE_AS)])
-    })?;
+    let read =
+        catch_unwind(|| read(path, bytes, sheet)).unwrap_or_else(|_| Err(broken(path, "the reader gave up on it")))?;
     let mut notes = Vec::new();
     if read.sheets > 1 && sheet.is_none() {
         notes.push(format!(
@@ -50,11 +47,15 @@ pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Ve
     sections(path, &read.rows).map(|s| (s, notes))
 }
 
+fn broken(path: &Path, why: impl std::fmt::Display) -> Vec<Diag> {
+    let what = format!("{} cannot be read as a workbook: {why}", path.display());
+    vec![Diag::new(what).help("save it as .xlsx or as .csv in UTF-8")]
+}
+
 /// The cells of a sheet: of the first where none is named.
 fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Diag>> {
     let shown = path.display();
-    let unreadable =
-        |e: calamine::Error| vec![Diag::new(format!("{shown} cannot be read as a workbook: {e}")).help(SAVE_AS)];
+    let unreadable = |e: calamine::Error| broken(path, e);
     let mut book = open_workbook_auto_from_rs(Cursor::new(bytes)).map_err(unreadable)?;
     let names = book.sheet_names();
     let name = match sheet {

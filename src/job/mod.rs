@@ -33,6 +33,9 @@ pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
+/// Two turned lengths closer than this are one, mm.
+const SAME_MM: f64 = 1e-6;
+
 /// Everything the planner needs to know.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]

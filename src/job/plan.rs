@@ -8,13 +8,11 @@ mod time;
 
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 
+use super::SAME_MM;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
-
-/// Two turned lengths nearer than this are one, mm.
-const SAME_MM: f64 = 1e-6;
 
 /// Whether it can be made so.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -91,9 +89,14 @@ impl Plan {
 
     /// How far bar is fed on, uncut, for work behind the end of a stage (index), mm turned; none where nothing lies there.
     pub fn fed_on_mm(&self, stage: usize) -> Option<f64> {
-        let end_mm = self.stages.get(stage)?.to_mm;
-        let here = self.features.iter().filter(|f| f.stage == Some(stage + 1)).filter_map(|f| f.turned_mm);
-        here.filter(|t| *t > end_mm + SAME_MM).max_by(f64::total_cmp)
+        self.behind(stage).filter_map(|f| f.turned_mm).max_by(f64::total_cmp)
+    }
+
+    /// The work behind the end of a stage (index).
+    pub fn behind(&self, stage: usize) -> impl Iterator<Item = &FeatureMoment> {
+        let end_mm = self.stages.get(stage).map_or(f64::INFINITY, |s| s.to_mm);
+        let here = self.features.iter().filter(move |f| f.stage == Some(stage + 1));
+        here.filter(move |f| f.turned_mm.is_some_and(|t| t > end_mm + SAME_MM))
     }
 
     /// What the planner makes least: the time from part to part, and the seconds charged for lines.

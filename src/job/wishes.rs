@@ -1,8 +1,7 @@
 //! What the person planning has decided beforehand: fixed hand-overs and grips, stretches never to grip, a bound on the
 //! number of hand-overs. A plan honours them all, or says which of them stands in the way.
 
-/// Two turned lengths closer than this are the same wish, mm.
-const SAME_MM: f64 = 1e-6;
+use super::SAME_MM;
 
 /// Fixed wishes; all empty where the job has none.
 #[derive(Debug, Clone, PartialEq, Default)]

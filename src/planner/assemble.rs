@@ -263,19 +263,18 @@ fn worst_chatter<'a>(
     for ((stage, look), found) in moments.into_iter().zip(about) {
         hopeful[stage].extend(found.map(|f| (f.utilisation, look)));
     }
+    hopeful.iter_mut().for_each(|moments| moments.sort_by(|a, b| b.0.total_cmp(&a.0)));
     // The last stages first: the stiffer the bar, the more modes it takes.
-    let order: Vec<usize> = (0..stages.len()).rev().collect();
-    let mut found = spread(&order, |stage, _| {
-        let mut moments = hopeful[*stage].clone();
-        moments.sort_by(|a, b| b.0.total_cmp(&a.0));
+    hopeful.reverse();
+    let mut found = spread(&hopeful, |moments, _| {
         let mut worst: Option<(Finding, &'a Look)> = None;
         for (most, look) in moments {
             let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-            if most <= share {
+            if *most <= share {
                 break;
             }
             let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
-            worst = found.map(|found| (found, look)).or(worst);
+            worst = found.map(|found| (found, *look)).or(worst);
         }
         worst
     });

@@ -283,7 +283,7 @@ fn rules(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Ve
     let start = |k: usize| (draft.stages[k].from_mm, if k > 0 { find(Place::HandOver(k - 1)) } else { None });
     let end = |k: usize| (draft.stages[k].to_mm, find(Place::HandOver(k)));
     // How far bar is fed on behind the part-off for tasks there.
-    let fed_on = ground.moments.iter().map(|(_, t)| t - rig.job.parted_at_mm()).fold(0.0, f64::max);
+    let fed_on = draft.fed_to_mm - rig.job.parted_at_mm();
     let mut last = (0.0, None);
     for (k, stage) in draft.stages.iter().enumerate() {
         if let (Some(nose), Some(counter)) = (stage.nose_mm, &rig.job.machine.counter_spindle) {

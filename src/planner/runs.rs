@@ -314,10 +314,9 @@ impl<'a> Runs<'a> {
         }
         let (l, grid) = (self.looker, self.looker.grid);
         let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
-        let all: Vec<usize> = all.into_iter().filter(|g| grid.fed_to(j) <= self.limit_mm(*g) + SAME_MM).collect();
         // What the far end alone says: most that fail fail there, and no margin is larger.
         let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
-        for grip in all {
+        for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.limit_mm(*g) + SAME_MM) {
             let Some([low, high]) = self.ending(grip, j) else { continue };
             let piece = self.piece(grip, j - 1);
             match piece.sure && high <= PASSES_UP_TO {

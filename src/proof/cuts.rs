@@ -15,9 +15,9 @@ const OFF_GRID: f64 = 0.381_966;
 impl Case<'_> {
     pub(super) fn cuts(&mut self) {
         // Stages share nothing but the largest share so far, which only spares work.
-        let (plan, rig, segments) = (self.plan, &self.rig, &self.segments);
+        let (plan, rig, segments) = (self.plan, self.rig, self.segments);
         let stages = spread(&plan.stages, |_, index| {
-            let mut case = Case { plan, rig: rig.clone(), segments: segments.clone(), verified: Verified::default() };
+            let mut case = Case { plan, rig, segments, verified: Verified::default() };
             case.stage(index);
             case.verified
         });
@@ -30,8 +30,7 @@ impl Case<'_> {
 
     fn stage(&mut self, index: usize) {
         let stage = &self.plan.stages[index];
-        let segments = std::mem::take(&mut self.segments);
-        for segment in &segments {
+        for segment in self.segments {
             let mut marks = vec![segment.from_mm.max(stage.from_mm)];
             let inner = |t: f64| t > marks[0] + SAME_MM && t < segment.to_mm.min(stage.to_mm) - SAME_MM;
             let regrips: Vec<f64> = stage.regrips_mm.iter().copied().filter(|t| inner(*t)).collect();
@@ -43,7 +42,6 @@ impl Case<'_> {
                 }
             }
         }
-        self.segments = segments;
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
@@ -100,16 +98,16 @@ impl Case<'_> {
         for t in places {
             flexibilities.extend(self.state(stage, (segment, rpm), (t, used), last_regrip));
         }
-        if let Some(found) = checks::cut::along(&self.rig, segment, &flexibilities) {
+        if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
             self.finding(stage, from_mm, found);
         }
     }
 
     /// Largest share of the checks that depend on the speed at one place; nothing where the bar is not held.
     fn used(&self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) -> f64 {
-        let state = moment(&self.rig, self.plan, stage, turned_mm, last_regrip_mm);
+        let state = moment(self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         let Ok(answers) = self.rig.answers(&state) else { return 0.0 };
-        let view = View { rig: &self.rig, state: &state, answers: &answers, segment, rpm };
+        let view = View { rig: self.rig, state: &state, answers: &answers, segment, rpm };
         checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
@@ -122,14 +120,14 @@ impl Case<'_> {
         (turned_mm, used): (f64, f64),
         last_regrip_mm: f64,
     ) -> Option<f64> {
-        let state = moment(&self.rig, self.plan, stage, turned_mm, last_regrip_mm);
+        let state = moment(self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         self.verified.states += 1;
         crate::spread::breathe();
         let Ok(posed) = self.rig.posed(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
             return None;
         };
-        let view = View { rig: &self.rig, state: &state, answers: &posed.still, segment, rpm };
+        let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
         let still: Vec<Finding> = checks::still(&view).collect();
         // At the very end, `used` is its own share.
         let known = still.iter().map(|f| f.utilisation).fold(self.verified.utilisation.max(used), f64::max).min(1.0);
@@ -179,15 +177,15 @@ impl Case<'_> {
             let Some(grip) = &stage.grip else { continue };
             if index < last {
                 let state =
-                    moment(&self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
-                match checks::release::find(&self.rig, &state) {
+                    moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
+                match checks::release::find(self.rig, &state) {
                     Ok(found) => self.finding(index, stage.to_mm, found),
                     Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
                 }
                 continue;
             }
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
-            let found: Vec<_> = checks::of_last_grip(&self.rig, nose_mm).collect();
+            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm).collect();
             for found in found {
                 match found {
                     Ok(found) => self.finding(index, to_mm, found),
@@ -195,10 +193,10 @@ impl Case<'_> {
                 }
             }
         }
-        if let Some(found) = checks::push::front(&self.rig) {
+        if let Some(found) = checks::push::front(self.rig) {
             self.finding(0, 0.0, found);
         }
-        if self.rig.tool_fit(&self.segments).is_some_and(|fit| !fit.fits()) {
+        if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
             self.breach(None, "tool_places", "the machine has no place for every tool");
         }
         self.tasks();
@@ -248,8 +246,8 @@ impl Case<'_> {
             }
             self.fed_on(index, t, &task.text);
             let Some(thrust) = task.thrust_n else { continue };
-            let state = moment(&self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
-            match checks::drill::find(&self.rig, &state, task.at_mm, thrust) {
+            let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
+            match checks::drill::find(self.rig, &state, task.at_mm, thrust) {
                 Ok(found) => self.finding(index, t, found),
                 Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
             }

@@ -64,8 +64,8 @@ impl Verified {
 /// What the parts of the proof look at.
 struct Case<'a> {
     plan: &'a Plan,
-    rig: Rig<'a>,
-    segments: Vec<Segment>,
+    rig: &'a Rig<'a>,
+    segments: &'a [Segment],
     verified: Verified,
 }
 
@@ -116,7 +116,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         Ok(segments) => segments,
         Err(refused) => return refuse(refused.rule, refused.text),
     };
-    let mut case = Case { plan, rig, segments, verified: Verified::default() };
+    let mut case = Case { plan, rig: &rig, segments: &segments, verified: Verified::default() };
     case.stops();
     case.grips();
     case.wishes();

@@ -31,7 +31,7 @@ impl Case<'_> {
         self.regrips();
         let inner = plan.stages.iter().skip(1).map(|s| s.from_mm).chain(plan.headstock_regrips_mm.iter().copied());
         for t in inner.collect::<Vec<_>>() {
-            if !self.rig.stop_at(&self.segments, self.snapped(t)).allowed() {
+            if !self.rig.stop_at(self.segments, self.snapped(t)).allowed() {
                 self.breach(None, "interrupt", format!("the feed must not stop at {t:.2} mm"));
             }
         }

@@ -15,7 +15,7 @@ impl Case<'_> {
         let mut sum = Times { part_off: machine.part_off.time_s, ..Times::default() };
         for piece in &plan.segments {
             let middle = 0.5 * (piece.from_mm + piece.to_mm);
-            let segment = &self.segments[crate::process::segments::segment_at(&self.segments, middle)];
+            let segment = &self.segments[crate::process::segments::segment_at(self.segments, middle)];
             let gripped = plan.stages.get(piece.stage.wrapping_sub(1)).is_some_and(|s| s.grip.is_some());
             let time = self.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, piece.rpm);
             // A speed at what the last travel asks for is no cap on travels before it, which run slower anyway.
@@ -35,9 +35,9 @@ impl Case<'_> {
         }
         sum.features = self.rig.tasks().iter().map(|t| t.time_s).sum();
         sum.back_work = self.rig.back.iter().map(|b| b.work.time_s).sum();
-        let lines = places.iter().map(|t| self.rig.stop_at(&self.segments, self.snapped(*t)));
+        let lines = places.iter().map(|t| self.rig.stop_at(self.segments, self.snapped(*t)));
         sum.penalties =
-            lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(&self.segments);
+            lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(self.segments);
         sum.total = sum.cutting
             + sum.segments
             + sum.hand_overs
@@ -71,7 +71,7 @@ impl Case<'_> {
         let Some(cycle) = &plan.cycle else { return };
         let tasks = self.rig.tasks();
         let moments = moments_told(plan, &tasks);
-        let steps = self.rig.steps(&self.segments, &tasks, &moments);
+        let steps = self.rig.steps(self.segments, &tasks, &moments);
         let own_s = sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off;
         let free: f64 = plan.segments.iter().filter(|s| s.stage == 1).map(|s| s.time_s).sum();
         let gripped = plan.stages.first().is_some_and(|s| s.grip.is_some());

@@ -20,10 +20,9 @@ pub struct FedOn {
 
 /// The bar fed on in a stage; none where it ends with the turning.
 pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
-    let to_mm = plan.fed_on_mm(stage.number.checked_sub(1)?)?;
+    let index = stage.number.checked_sub(1)?;
+    let to_mm = plan.fed_on_mm(index)?;
     let on_mm = to_mm - stage.to_mm;
-    let behind = |at: Option<f64>| at.is_some_and(|t| t > stage.to_mm);
-    let works = plan.features.iter().filter(|f| f.stage == Some(stage.number) && behind(f.turned_mm));
     // Without a bush the headstock's collet stands far enough back for it all through the stage.
     let longer_mm = if words::has_bush(plan) { on_mm } else { 0.0 };
     Some(FedOn {
@@ -31,7 +30,7 @@ pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
         unsupported_mm: stage.unsupported_max_mm + longer_mm,
         counter_spindle_mm: stage.counter_spindle_end_mm.map(|at| at + on_mm),
         headstock_mm: stage.headstock_end_mm - on_mm,
-        works: works.map(|f| words::plain(&f.text)).collect(),
+        works: plan.behind(index).map(|f| words::plain(&f.text)).collect(),
     })
 }
 

@@ -8,6 +8,7 @@ mod glances;
 mod halves;
 #[path = "../oracle/jobs.rs"]
 mod jobs;
+mod lookers;
 mod orders;
 mod plans;
 mod samples;

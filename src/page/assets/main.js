@@ -68,15 +68,14 @@ async function plan() {
     clearTimeout(slow);
     if (texts !== history.now) return;
     answer = got;
-    // What is wrong is told at its field; else the form shows already what was typed, and comes after the answer.
-    if (got.errors.length) inForm(texts);
     show(texts);
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
+    // What is wrong is told at its field at once; else the form shows already what was typed, and comes after the answer.
     if (!got.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
       if (answer !== got || texts !== history.now) return;
-      inForm(texts);
     }
+    inForm(texts);
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
   } catch (error) {
     if (error instanceof Superseded) return;
