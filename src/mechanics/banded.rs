@@ -1,9 +1,12 @@
 //! Symmetric block-tridiagonal systems with 2 × 2 blocks: the band a beam of two unknowns a node gives.
 //!
-//! Factoring is the block form of `L D Lᵀ` without pivoting. It is stable for the positive definite stiffness of a
-//! held beam; for a shifted matrix `K - σM` only the signs of the pivots are used (Sylvester's law of inertia: as many
+//! Blocks are eliminated one after the other without pivoting: the block form of `L D Lᵀ`. It is stable for the positive definite stiffness
+//! of a held beam; for a shifted matrix `K - σM` only the signs of the pivots are used (Sylvester's law of inertia: as many
 //! eigenvalues below `σ` as negative pivots), and a pivot that vanishes exactly is nudged, which moves `σ` by less
 //! than the rounding of the matrix.
+//!
+//! Here a structure is condensed onto its last block, to be joined with another; whole beams are eliminated from both ends, see
+//! [`factor`](super::factor).
 
 /// A symmetric 2 × 2 block `[[a, b], [b, c]]`.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -48,7 +51,7 @@ impl Sym2 {
     }
 
     /// A pivot that vanishes exactly is moved by the rounding of its entries, so that it can be inverted.
-    fn nudged(self) -> Sym2 {
+    pub(super) fn nudged(self) -> Sym2 {
         if self.det() != 0.0 {
             return self;
         }
@@ -56,12 +59,17 @@ impl Sym2 {
         Sym2 { a: shift(self.a), b: self.b, c: shift(self.c) }
     }
 
-    fn minus(self, o: Sym2) -> Sym2 {
+    /// Difference.
+    pub(super) fn minus(self, o: Sym2) -> Sym2 {
         Sym2 { a: self.a - o.a, b: self.b - o.b, c: self.c - o.c }
     }
 
+    fn scaled(self, by: f64) -> Sym2 {
+        Sym2 { a: self.a * by, b: self.b * by, c: self.c * by }
+    }
+
     /// Number of negative eigenvalues. The sign of the determinant decides unless it drowns in rounding.
-    pub fn negatives(self) -> usize {
+    pub(super) fn negatives(self) -> usize {
         let det = self.det();
         if det < 0.0 {
             1
@@ -76,16 +84,85 @@ impl Sym2 {
 /// A full 2 × 2 block, row by row.
 pub type Mat2 = [f64; 4];
 
-/// `Eᵀ P E` for symmetric `P`.
-fn congruence(e: &Mat2, p: Sym2) -> Sym2 {
-    let pe0 = p.times([e[0], e[2]]);
-    let pe1 = p.times([e[1], e[3]]);
-    Sym2 { a: e[0] * pe0[0] + e[2] * pe0[1], b: e[0] * pe1[0] + e[2] * pe1[1], c: e[1] * pe1[0] + e[3] * pe1[1] }
+/// The block across the diagonal from a coupling.
+pub(super) fn transposed(e: &Mat2) -> Mat2 {
+    [e[0], e[2], e[1], e[3]]
+}
+
+/// `E x`.
+fn times(e: &Mat2, x: [f64; 2]) -> [f64; 2] {
+    [e[0] * x[0] + e[1] * x[1], e[2] * x[0] + e[3] * x[1]]
 }
 
 /// `E P Eᵀ` for symmetric `P`.
-fn congruence_t(e: &Mat2, p: Sym2) -> Sym2 {
-    congruence(&[e[0], e[2], e[1], e[3]], p)
+fn congruence(e: &Mat2, p: Sym2) -> Sym2 {
+    let (first, second) = (p.times([e[0], e[1]]), p.times([e[2], e[3]]));
+    Sym2 {
+        a: e[0] * first[0] + e[1] * first[1],
+        b: e[2] * first[0] + e[3] * first[1],
+        c: e[2] * second[0] + e[3] * second[1],
+    }
+}
+
+/// `adj(P) E` and `Eᵀ adj(P) E`: what is left to do is to divide by the determinant of `P`, and the division need not wait for them.
+fn adjugate(p: Sym2, e: &Mat2) -> (Mat2, Sym2) {
+    let adj = [p.c * e[0] - p.b * e[2], p.c * e[1] - p.b * e[3], p.a * e[2] - p.b * e[0], p.a * e[3] - p.b * e[1]];
+    let square =
+        Sym2 { a: e[0] * adj[0] + e[2] * adj[2], b: e[0] * adj[1] + e[2] * adj[3], c: e[1] * adj[1] + e[3] * adj[3] };
+    (adj, square)
+}
+
+/// What eliminating a pivot that is coupled to its neighbour by `e` takes off the neighbour's block: `Eᵀ P⁻¹ E`.
+pub(super) fn taken(p: Sym2, e: &Mat2) -> Sym2 {
+    adjugate(p, e).1.scaled(1.0 / p.det())
+}
+
+/// A block that was eliminated.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Gone {
+    /// Inverse of its pivot.
+    inverse: Sym2,
+    /// `P⁻¹ E`: where nothing acts on it, it follows its neighbour's answer by this, with the sign turned.
+    gain: Mat2,
+}
+
+impl Gone {
+    /// Eliminates a pivot that is coupled to its neighbour by `e`; also what that takes off the neighbour's block.
+    pub(super) fn new(p: Sym2, e: &Mat2) -> (Gone, Sym2) {
+        let d = 1.0 / p.det();
+        let (adj, square) = adjugate(p, e);
+        let inverse = Sym2 { a: p.c * d, b: -p.b * d, c: p.a * d };
+        (Gone { inverse, gain: adj.map(|x| x * d) }, square.scaled(d))
+    }
+
+    /// What acts on the neighbour when this acts here.
+    pub(super) fn hand_on(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
+        let part = times(&transposed(&self.gain), acts);
+        [neighbour[0] - part[0], neighbour[1] - part[1]]
+    }
+
+    /// Its answer, from its neighbour's.
+    pub(super) fn answer(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
+        let (own, part) = (self.inverse.times(acts), times(&self.gain, neighbour));
+        [own[0] - part[0], own[1] - part[1]]
+    }
+
+    /// Its block of the inverse, from its neighbour's.
+    /// Source: Takahashi, Fagan & Chen, PICA Conf. Proc. (1973) (from memory).
+    pub(super) fn flexibility(&self, neighbour: Sym2) -> Sym2 {
+        self.inverse.plus(congruence(&self.gain, neighbour))
+    }
+
+    /// How it follows a block that its neighbour follows by `t`, in columns.
+    fn follows(&self, t: &Mat2) -> Mat2 {
+        let g = &self.gain;
+        [
+            -(g[0] * t[0] + g[1] * t[2]),
+            -(g[0] * t[1] + g[1] * t[3]),
+            -(g[2] * t[0] + g[3] * t[2]),
+            -(g[2] * t[1] + g[3] * t[3]),
+        ]
+    }
 }
 
 /// A symmetric block-tridiagonal matrix of `n` diagonal blocks and `n - 1` blocks above the diagonal.
@@ -126,71 +203,37 @@ impl BlockTri {
         }
     }
 
-    /// Factors a positive definite matrix; `None` when it is not positive definite.
-    pub fn factor(&self) -> Option<Factor<'_>> {
-        let condensed = self.condense()?;
-        let last = condensed.last();
-        last.is_positive().then(|| Factor { last: last.inverse(), condensed })
-    }
-
     /// Eliminates all blocks but the last; what is left there can be joined with another structure.
     ///
     /// `None` when a block that is eliminated is not positive definite.
-    pub fn condense(&self) -> Option<Condensed<'_>> {
+    pub fn condense(&self) -> Option<Condensed> {
         self.condense_onto(Sym2::default())
     }
 
     /// The same with what another structure, eliminated before, has left at the first block.
-    pub fn condense_onto(&self, left: Sym2) -> Option<Condensed<'_>> {
-        let n = self.len();
-        let mut pivots = Vec::with_capacity(n);
-        let mut inverses = Vec::with_capacity(n);
-        for i in 0..n {
-            let p = match i {
-                0 => self.diag[0].plus(left),
-                _ => self.diag[i].minus(congruence(&self.upper[i - 1], inverses[i - 1])),
-            };
-            pivots.push(p);
-            if i + 1 < n {
-                if !p.is_positive() {
-                    return None;
-                }
-                inverses.push(p.inverse());
+    pub fn condense_onto(&self, left: Sym2) -> Option<Condensed> {
+        let mut gone = Vec::with_capacity(self.len());
+        let mut last = self.diag.first()?.plus(left);
+        for (e, next) in self.upper.iter().zip(&self.diag[1..]) {
+            if !last.is_positive() {
+                return None;
             }
+            let (block, taken) = Gone::new(last, e);
+            gone.push(block);
+            last = next.minus(taken);
         }
-        Some(Condensed { matrix: self, pivots, inverses })
+        Some(Condensed { gone, last })
     }
 
-    /// Eliminates all blocks but the last of `K - σ M`: the number of negative pivots on the way (at most `enough`), and
-    /// what is left at the last block.
-    ///
-    /// `self` is `K`, `shift` is `σ`; both matrices have the same shape. By Sylvester's law of inertia the negative
-    /// pivots, with those of the last block, are the eigenvalues of `K x = λ M x` below `σ`.
-    /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), section 3.3 (from memory).
-    pub fn condense_shifted(&self, m: &BlockTri, shift: f64, enough: usize) -> (usize, Sym2) {
-        let mut count = 0;
-        let mut last = Sym2::default();
-        let mut coupling = [0.0; 4];
-        let n = self.len();
-        for i in 0..n {
-            let (k, w) = (self.diag[i], m.diag[i]);
-            let mut p = Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c };
-            if i > 0 {
-                p = p.minus(congruence(&coupling, last));
-            }
-            if i + 1 == n {
-                return (count, p);
-            }
-            let p = p.nudged();
-            count += p.negatives();
-            if count >= enough {
-                return (count, p);
-            }
-            last = p.inverse();
-            let (ke, me) = (&self.upper[i], &m.upper[i]);
-            coupling = std::array::from_fn(|j| ke[j] - shift * me[j]);
-        }
-        (count, last)
+    /// Diagonal block of `K - σ M`. `self` is `K`, `shift` is `σ`; both matrices have the same shape.
+    pub(super) fn shifted(&self, m: &BlockTri, shift: f64, i: usize) -> Sym2 {
+        self.diag[i].minus(m.diag[i].scaled(shift))
+    }
+
+    /// The block of `K - σ M` above the diagonal that couples node `i` with the next.
+    pub(super) fn shifted_coupling(&self, m: &BlockTri, shift: f64, i: usize) -> Mat2 {
+        let (k, m) = (&self.upper[i], &m.upper[i]);
+        std::array::from_fn(|j| k[j] - shift * m[j])
     }
 
     /// Eliminates all blocks but the last of `K - σ M` as long as it is positive definite; none where it is not, and then an eigenvalue
@@ -201,263 +244,135 @@ impl BlockTri {
 
     /// The same with what another structure, eliminated before at the same shift, has left at the first block.
     pub fn condense_above_onto(&self, left: Sym2, m: &BlockTri, shift: f64) -> Option<Sym2> {
-        let shifted = |i: usize| {
-            let (k, w) = (self.diag[i], m.diag[i]);
-            Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c }
-        };
-        let mut p = shifted(0).plus(left);
-        for (i, (ke, me)) in self.upper.iter().zip(&m.upper).enumerate() {
-            let det = p.det();
-            if !(det > 0.0 && p.a > 0.0) {
+        let mut p = self.shifted(m, shift, 0).plus(left);
+        for i in 1..self.len() {
+            if !p.is_positive() {
                 return None;
             }
-            let coupling: Mat2 = std::array::from_fn(|j| ke[j] - shift * me[j]);
-            let d = 1.0 / det;
-            p = shifted(i + 1).minus(congruence(&coupling, Sym2 { a: p.c * d, b: -p.b * d, c: p.a * d }));
+            p = self.shifted(m, shift, i).minus(taken(p, &self.shifted_coupling(m, shift, i - 1)));
         }
         Some(p)
-    }
-
-    /// Whether no eigenvalue of `K x = λ M x` lies below `shift`. `self` is `K`.
-    pub fn swings_above(&self, m: &BlockTri, shift: f64) -> bool {
-        self.condense_above(m, shift).is_some_and(Sym2::is_positive)
-    }
-
-    /// Solves `(K - σ M) x = v` in place, without pivoting: fit for inverse iteration, whose result is checked by other means.
-    pub fn solve_shifted(&self, m: &BlockTri, shift: f64, v: &mut [[f64; 2]]) {
-        let n = self.len();
-        let mut inverses: Vec<Sym2> = Vec::with_capacity(n);
-        let coupling = |i: usize| -> Mat2 { std::array::from_fn(|j| self.upper[i][j] - shift * m.upper[i][j]) };
-        for i in 0..n {
-            let (k, w) = (self.diag[i], m.diag[i]);
-            let mut p = Sym2 { a: k.a - shift * w.a, b: k.b - shift * w.b, c: k.c - shift * w.c };
-            if i > 0 {
-                let e = coupling(i - 1);
-                p = p.minus(congruence(&e, inverses[i - 1]));
-                let y = inverses[i - 1].times(v[i - 1]);
-                v[i][0] -= e[0] * y[0] + e[2] * y[1];
-                v[i][1] -= e[1] * y[0] + e[3] * y[1];
-            }
-            inverses.push(p.nudged().inverse());
-        }
-        for i in (0..n).rev() {
-            if i + 1 < n {
-                let (e, x) = (coupling(i), v[i + 1]);
-                v[i][0] -= e[0] * x[0] + e[1] * x[1];
-                v[i][1] -= e[2] * x[0] + e[3] * x[1];
-            }
-            v[i] = inverses[i].times(v[i]);
-        }
-    }
-
-    /// Number of eigenvalues of `K x = σ M x` below `shift = σ`; stops counting at `enough`. `self` is `K`.
-    pub fn eigenvalues_below(&self, m: &BlockTri, shift: f64, enough: usize) -> usize {
-        let (count, last) = self.condense_shifted(m, shift, enough);
-        if count >= enough { count } else { count + last.nudged().negatives() }
     }
 }
 
 /// A matrix with all blocks but the last eliminated.
 #[derive(Debug, Clone)]
-pub struct Condensed<'a> {
-    matrix: &'a BlockTri,
-    /// The last one is what is left at the last block.
-    pivots: Vec<Sym2>,
-    inverses: Vec<Sym2>,
+pub struct Condensed {
+    gone: Vec<Gone>,
+    /// What is left at the last block.
+    last: Sym2,
 }
 
-impl<'a> Condensed<'a> {
+impl Condensed {
     /// Reduces a right side in place: its last entry is then what acts on the last block.
     pub fn reduce(&self, v: &mut [[f64; 2]]) {
-        for i in 1..self.pivots.len() {
-            let y = self.inverses[i - 1].times(v[i - 1]);
-            let e = &self.matrix.upper[i - 1];
-            v[i][0] -= e[0] * y[0] + e[2] * y[1];
-            v[i][1] -= e[1] * y[0] + e[3] * y[1];
+        let mut acts = v[0];
+        for (block, next) in self.gone.iter().zip(&mut v[1..]) {
+            acts = block.hand_on(acts, *next);
+            *next = acts;
         }
     }
 
     /// Solves for a reduced right side with the last block held still, in place.
     pub fn solve_held(&self, v: &mut [[f64; 2]]) {
-        if let Some(x) = v.last_mut() {
-            *x = [0.0; 2];
+        let mut moved = [0.0; 2];
+        v[self.gone.len()] = moved;
+        for (block, x) in self.gone.iter().zip(v).rev() {
+            moved = block.answer(*x, moved);
+            *x = moved;
         }
-        self.back(v);
     }
 
     /// How each block follows the last one where nothing else acts: its answer for a unit step of either unknown there, in columns.
     pub fn follow(&self) -> Vec<Mat2> {
-        let n = self.pivots.len();
-        let mut all = vec![[1.0, 0.0, 0.0, 1.0]; n];
-        for i in (0..n - 1).rev() {
-            let (e, t, p) = (&self.matrix.upper[i], all[i + 1], self.inverses[i]);
-            let acts = [
-                e[0] * t[0] + e[1] * t[2],
-                e[0] * t[1] + e[1] * t[3],
-                e[2] * t[0] + e[3] * t[2],
-                e[2] * t[1] + e[3] * t[3],
-            ];
-            all[i] = [
-                -(p.a * acts[0] + p.b * acts[2]),
-                -(p.a * acts[1] + p.b * acts[3]),
-                -(p.b * acts[0] + p.c * acts[2]),
-                -(p.b * acts[1] + p.c * acts[3]),
-            ];
+        let mut all = vec![[1.0, 0.0, 0.0, 1.0]; self.gone.len() + 1];
+        for (i, block) in self.gone.iter().enumerate().rev() {
+            all[i] = block.follows(&all[i + 1]);
         }
         all
     }
 
-    /// Back substitution from the last block, which holds its answer.
-    fn back(&self, v: &mut [[f64; 2]]) {
-        for i in (0..self.pivots.len() - 1).rev() {
-            let (e, x) = (&self.matrix.upper[i], v[i + 1]);
-            v[i][0] -= e[0] * x[0] + e[1] * x[1];
-            v[i][1] -= e[2] * x[0] + e[3] * x[1];
-            v[i] = self.inverses[i].times(v[i]);
-        }
-    }
-
-    /// The diagonal blocks of the inverse for the blocks of a range, where those behind its end are held still; zeros elsewhere.
-    ///
-    /// By one sweep from the rear: with `F` the pivots from the front and `B` those from the rear, block `i` of the
-    /// inverse is `(F_i + B_i - D_i)⁻¹`. Costs one more factoring, not `n` solves.
-    pub fn inverse_diagonal(&self, range: std::ops::Range<usize>) -> Vec<Sym2> {
-        let (diag, upper) = (&self.matrix.diag, &self.matrix.upper);
-        let mut out = vec![Sym2::default(); self.pivots.len()];
-        // What the nodes behind take off node i's diagonal.
+    /// The diagonal blocks of the inverse from a block on, with the last one held still; zeros in front of it.
+    pub fn inverse_diagonal_held(&self, from: usize) -> Vec<Sym2> {
+        let mut out = vec![Sym2::default(); self.gone.len() + 1];
         let mut behind = Sym2::default();
-        for i in range.clone().rev() {
-            out[i] = self.pivots[i].minus(behind).inverse();
-            if i > range.start {
-                behind = congruence_t(&upper[i - 1], diag[i].minus(behind).inverse());
-            }
+        for (i, block) in self.gone.iter().enumerate().skip(from).rev() {
+            behind = block.flexibility(behind);
+            out[i] = behind;
         }
         out
     }
 
     /// What is left at the last block.
     pub fn last(&self) -> Sym2 {
-        self.pivots[self.pivots.len() - 1]
-    }
-}
-
-/// A factored positive definite matrix.
-#[derive(Debug, Clone)]
-pub struct Factor<'a> {
-    condensed: Condensed<'a>,
-    last: Sym2,
-}
-
-impl Factor<'_> {
-    /// Solves in place.
-    pub fn solve(&self, v: &mut [[f64; 2]]) {
-        self.condensed.reduce(v);
-        if let Some(x) = v.last_mut() {
-            *x = self.last.times(*x);
-        }
-        self.condensed.back(v);
-    }
-
-    /// The diagonal blocks of the inverse from a block on; zeros in front of it.
-    pub fn inverse_diagonal_from(&self, from: usize) -> Vec<Sym2> {
-        self.condensed.inverse_diagonal(from..self.condensed.pivots.len())
+        self.last
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use super::super::factor::tests::{chain, dense};
     use super::*;
 
-    fn chain() -> BlockTri {
-        BlockTri {
-            diag: vec![
-                Sym2 { a: 4.0, b: 1.0, c: 3.0 },
-                Sym2 { a: 6.0, b: -1.0, c: 5.0 },
-                Sym2 { a: 7.0, b: 0.5, c: 9.0 },
-            ],
-            upper: vec![[1.0, 0.5, -0.25, 1.0], [0.75, -1.0, 0.5, 0.25]],
-        }
-    }
-
-    fn dense(m: &BlockTri) -> nalgebra::DMatrix<f64> {
-        let n = m.len();
-        let mut d = nalgebra::DMatrix::zeros(2 * n, 2 * n);
-        for (i, s) in m.diag.iter().enumerate() {
-            d[(2 * i, 2 * i)] = s.a;
-            d[(2 * i, 2 * i + 1)] = s.b;
-            d[(2 * i + 1, 2 * i)] = s.b;
-            d[(2 * i + 1, 2 * i + 1)] = s.c;
-        }
-        for (i, e) in m.upper.iter().enumerate() {
-            for (j, v) in e.iter().enumerate() {
-                let (r, c) = (2 * i + j / 2, 2 * i + 2 + j % 2);
-                d[(r, c)] = *v;
-                d[(c, r)] = *v;
+    /// What is left at the last block is the inverse of the last block of the inverse, whatever the length, and with another structure in
+    /// front as with that in one matrix.
+    #[test]
+    fn condensed_it_answers_as_dense_algebra_does() {
+        for n in 1..=6 {
+            let whole = chain(n);
+            let inverse = dense(&whole).try_inverse().expect("regular");
+            let at = 2 * n - 2;
+            let last = whole.condense().expect("positive definite").last().inverse();
+            assert!((last.a - inverse[(at, at)]).abs() < 1e-14, "{n}");
+            assert!((last.b - inverse[(at, at + 1)]).abs() < 1e-14, "{n}");
+            assert!((last.c - inverse[(at + 1, at + 1)]).abs() < 1e-14, "{n}");
+            let shifted = whole.condense_above(&BlockTri::zeros(n), 0.3).expect("positive definite").inverse();
+            assert!((shifted.a - last.a).abs() < 1e-14 && (shifted.b - last.b).abs() < 1e-14, "{n}");
+            for cut in 1..n {
+                let front = BlockTri { diag: whole.diag[..=cut].to_vec(), upper: whole.upper[..cut].to_vec() };
+                let rear = BlockTri { diag: whole.diag[cut..].to_vec(), upper: whole.upper[cut..].to_vec() };
+                let left = front.condense().expect("positive definite").last();
+                let onto = rear.diag[0];
+                let left = left.minus(onto);
+                let joined = rear.condense_onto(left).expect("positive definite").last().inverse();
+                assert!((joined.a - last.a).abs() < 1e-14 && (joined.c - last.c).abs() < 1e-14, "{n} cut at {cut}");
             }
         }
-        d
     }
 
+    /// With the last block held still the others are a shorter matrix of their own.
     #[test]
-    fn solving_and_the_inverse_diagonal_agree_with_dense_algebra() {
-        let m = chain();
-        let inverse = dense(&m).try_inverse().expect("regular");
-        let f = m.factor().expect("positive definite");
-        for column in 0..6 {
-            let mut v = vec![[0.0; 2]; 3];
-            v[column / 2][column % 2] = 1.0;
-            f.solve(&mut v);
-            for row in 0..6 {
-                assert!((v[row / 2][row % 2] - inverse[(row, column)]).abs() < 1e-14);
+    fn held_it_answers_as_the_matrix_without_its_last_block() {
+        for n in 2..=6 {
+            let whole = chain(n);
+            let inverse = dense(&chain(n - 1)).try_inverse().expect("regular");
+            let condensed = whole.condense().expect("positive definite");
+            for from in 0..n {
+                for (i, s) in condensed.inverse_diagonal_held(from).iter().enumerate() {
+                    let there = if i >= from && i + 1 < n { inverse[(2 * i, 2 * i)] } else { 0.0 };
+                    assert!((s.a - there).abs() < 1e-14, "{i} of {n} from {from}");
+                }
             }
-        }
-        for (i, s) in f.inverse_diagonal_from(0).iter().enumerate() {
-            assert!((s.a - inverse[(2 * i, 2 * i)]).abs() < 1e-14);
-            assert!((s.b - inverse[(2 * i, 2 * i + 1)]).abs() < 1e-14);
-            assert!((s.c - inverse[(2 * i + 1, 2 * i + 1)]).abs() < 1e-14);
-        }
-    }
-
-    #[test]
-    fn the_inertia_counts_the_eigenvalues_of_the_dense_matrix() {
-        let k = chain();
-        let mut one = BlockTri::zeros(3);
-        one.diag.fill(Sym2 { a: 1.0, b: 0.0, c: 1.0 });
-        let eigen = dense(&k).symmetric_eigenvalues();
-        for shift in [0.0, 2.0, 3.5, 4.5, 6.0, 8.0, 20.0] {
-            let below = eigen.iter().filter(|e| **e < shift).count();
-            assert_eq!(k.eigenvalues_below(&one, shift, 9), below, "at {shift}");
-        }
-    }
-
-    fn mass() -> BlockTri {
-        BlockTri {
-            diag: vec![
-                Sym2 { a: 2.0, b: 0.1, c: 1.0 },
-                Sym2 { a: 3.0, b: 0.2, c: 2.0 },
-                Sym2 { a: 2.0, b: -0.1, c: 1.5 },
-            ],
-            upper: vec![[0.2, 0.1, -0.1, 0.3], [0.1, 0.2, 0.05, -0.1]],
-        }
-    }
-
-    /// Below all eigenvalues, between them and above them all.
-    #[test]
-    fn shifted_by_a_mass_it_agrees_with_dense_algebra() {
-        let (k, m) = (chain(), mass());
-        let inverse_root = dense(&m).cholesky().expect("positive definite").l().try_inverse().expect("regular");
-        let eigen = (&inverse_root * dense(&k) * inverse_root.transpose()).symmetric_eigenvalues();
-        for shift in [0.5, 2.2, 3.1, 20.0] {
-            let below = eigen.iter().filter(|e| **e < shift).count();
-            assert_eq!(k.eigenvalues_below(&m, shift, 9), below, "at {shift}");
-            assert_eq!(k.swings_above(&m, shift), below == 0, "at {shift}");
-            let inverse = (dense(&k) - dense(&m) * shift).try_inverse().expect("regular");
-            for column in 0..6 {
-                let mut v = vec![[0.0; 2]; 3];
-                v[column / 2][column % 2] = 1.0;
-                k.solve_shifted(&m, shift, &mut v);
-                for row in 0..6 {
-                    assert!((v[row / 2][row % 2] - inverse[(row, column)]).abs() < 1e-11, "at {shift}");
+            let acts: Vec<[f64; 2]> = (0..n).map(|i| [1.0 + i as f64, 0.5 - i as f64]).collect();
+            let mut v = acts.clone();
+            condensed.reduce(&mut v);
+            let at_last = v[n - 1];
+            condensed.solve_held(&mut v);
+            let pushed = nalgebra::DVector::from_iterator(2 * n - 2, acts[..n - 1].as_flattened().iter().copied());
+            let held = &inverse * pushed;
+            for (row, x) in v[..n - 1].as_flattened().iter().enumerate() {
+                assert!((x - held[row]).abs() < 1e-13, "row {row} of {n}");
+            }
+            assert_eq!(v[n - 1], [0.0; 2]);
+            // Joined again: the last block moves under what acts on it, and the others follow.
+            let moved = condensed.last().inverse().times(at_last);
+            let whole_inverse = dense(&whole).try_inverse().expect("regular");
+            let pushed = nalgebra::DVector::from_iterator(2 * n, acts.as_flattened().iter().copied());
+            let together = &whole_inverse * pushed;
+            for (i, (t, x)) in condensed.follow().iter().zip(&v).enumerate() {
+                let part = times(t, moved);
+                for side in 0..2 {
+                    assert!((x[side] + part[side] - together[2 * i + side]).abs() < 1e-13, "{i} of {n}");
                 }
             }
         }
@@ -474,12 +389,14 @@ mod tests {
     }
 
     #[test]
-    fn a_matrix_that_is_not_positive_definite_is_refused() {
-        let mut m = chain();
+    fn what_is_condensed_must_be_positive_definite() {
+        let mut m = chain(4);
         m.diag[1].a = -6.0;
-        assert!(m.factor().is_none());
-        m.diag[1].a = f64::NAN;
-        assert!(m.factor().is_none());
-        assert!(BlockTri::zeros(0).is_empty() && !m.is_empty());
+        assert!(m.condense().is_none() && m.condense_above(&BlockTri::zeros(4), 0.0).is_none());
+        // The last block is judged with what it is joined to.
+        let mut m = chain(4);
+        m.diag[3].a = -6.0;
+        assert!(m.condense().is_some_and(|c| !c.last().is_positive()));
+        assert!(BlockTri::zeros(0).condense().is_none());
     }
 }

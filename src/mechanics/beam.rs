@@ -7,7 +7,8 @@
 //! Sources: element: Przemieniecki, Theory of Matrix Structural Analysis (1968), sections 5.6 and 11.5; Davis,
 //! Henshell & Warburton, J. Sound Vib. 22 (1972) (both from memory). Shear coefficient: Cowper, J. Appl. Mech. 33 (1966).
 
-use super::banded::{BlockTri, Factor};
+use super::banded::{BlockTri, Mat2, Sym2};
+use super::factor::Factor;
 use crate::units::GRAVITY_MM_PER_S2;
 use std::f64::consts::PI;
 
@@ -96,21 +97,30 @@ impl Beam {
         points_mm.sort_by(f64::total_cmp);
         points_mm.dedup_by(|b, a| *b - *a < MERGE_MM);
         let n = points_mm.len();
-        let (mut k, mut m) = (BlockTri::zeros(n), BlockTri::zeros(n));
-        let mut weight = vec![[0.0; 2]; n];
-        let shear = material.shear_coefficient() * material.shear_modulus();
-        for i in 0..n.saturating_sub(1) {
-            let length = points_mm[i + 1] - points_mm[i];
-            let d = diameter_mm(0.5 * (points_mm[i + 1] + points_mm[i]));
+        let room = || BlockTri { diag: Vec::with_capacity(n), upper: Vec::with_capacity(n) };
+        let (mut stiffness, mut mass, mut weight) = (room(), room(), Vec::with_capacity(n));
+        let mut bar = Bar::new(material, 0.0);
+        // The element in front of the node.
+        let mut front = Element::default();
+        let mut node = |front: &Element, rear: &Element| {
+            stiffness.diag.push(met(front.stiff_own, rear.stiff_own));
+            mass.diag.push(met(front.mass_own, rear.mass_own));
+            weight.push([front.weight[0] + rear.weight[0], rear.weight[1] - front.weight[1]]);
+        };
+        for ends in points_mm.windows(2) {
+            let diameter_mm = diameter_mm(0.5 * (ends[1] + ends[0]));
+            if diameter_mm != bar.diameter_mm {
+                bar = Bar::new(material, diameter_mm);
+            }
             // Worked out anew even where lengths repeat to rounding: one rounding error many times over adds up.
-            let element = Element::new(material, shear, length, d);
-            element.add_to(&mut k, &mut m, i);
-            weight[i][0] += element.weight[0];
-            weight[i][1] += element.weight[1];
-            weight[i + 1][0] += element.weight[0];
-            weight[i + 1][1] -= element.weight[1];
+            let element = bar.element(ends[1] - ends[0]);
+            node(&front, &element);
+            stiffness.upper.push(element.stiff_across);
+            mass.upper.push(element.mass_across);
+            front = element;
         }
-        let beam = Beam { x_mm: points_mm.clone(), stiffness: k, mass: m, weight };
+        node(&front, &Element::default());
+        let beam = Beam { x_mm: points_mm.clone(), stiffness, mass, weight };
         beam.with_springs(springs)
     }
 
@@ -132,19 +142,19 @@ impl Beam {
     }
 
     /// Factors the stiffness. Error when the beam is not held.
-    pub fn factor(&self) -> Result<Factor<'_>, Unheld> {
+    pub fn factor(&self) -> Result<Factor, Unheld> {
         self.stiffness.factor().ok_or(Unheld)
     }
 
     /// Deflection (mm) and slope of every node under its own weight; positive is down.
-    pub fn sag(&self, factor: &Factor<'_>) -> Vec<[f64; 2]> {
+    pub fn sag(&self, factor: &Factor) -> Vec<[f64; 2]> {
         let mut v = self.weight.clone();
         factor.solve(&mut v);
         v
     }
 
     /// Deflection (mm) and slope of every node under a force in N at a node.
-    pub fn under_force(&self, factor: &Factor<'_>, node: usize, force_n: f64) -> Vec<[f64; 2]> {
+    pub fn under_force(&self, factor: &Factor, node: usize, force_n: f64) -> Vec<[f64; 2]> {
         let mut v = vec![[0.0; 2]; self.x_mm.len()];
         v[node][0] = force_n;
         factor.solve(&mut v);
@@ -152,63 +162,84 @@ impl Beam {
     }
 }
 
-/// One two-node Timoshenko element: entries of its stiffness and its mass.
-#[derive(Clone, Copy)]
-struct Element {
-    /// `12 k`, `6 k L`, `(4 + Φ) k L²`, `(2 - Φ) k L²` with `k = EI / ((1+Φ) L³)`.
-    stiff: [f64; 4],
-    /// Entries 11, 12, 22, 13, 14, 24.
-    mass: [f64; 6],
-    /// Its weight at either node, N and N·mm.
-    weight: [f64; 2],
+/// A bar of one diameter: what its elements have in common.
+struct Bar {
+    diameter_mm: f64,
+    /// `EI`, N·mm².
+    ei: f64,
+    /// `12 EI / (κ G A)`, mm²: over the square of a length it is the shear parameter `Φ`.
+    shear: f64,
+    /// `ρ A` and `ρ I`, t/mm and t·mm.
+    mass_per_mm: f64,
+    turning_mass: f64,
 }
 
-impl Element {
-    fn new(material: &Elastic, shear: f64, length: f64, diameter: f64) -> Element {
-        let (area, inertia) = (area_mm2(diameter), inertia_mm4(diameter));
+impl Bar {
+    fn new(material: &Elastic, diameter_mm: f64) -> Bar {
+        let (area, inertia) = (area_mm2(diameter_mm), inertia_mm4(diameter_mm));
         let ei = material.e_n_per_mm2 * inertia;
-        let (l, l2) = (length, length * length);
-        // Shear parameter `Φ = 12 EI / (κ G A L²)`.
-        let p = 12.0 * ei / (shear * area * l * l);
-        let one = 1.0 + p;
-        let k = ei / (one * l.powi(3));
-        // `ρ A L / (1+Φ)²` and `ρ I / ((1+Φ)² L)`.
-        let t = material.density_t_per_mm3 * area * l / (one * one);
-        let r = material.density_t_per_mm3 * inertia / (one * one * l);
-        let w = material.density_t_per_mm3 * area * GRAVITY_MM_PER_S2;
-        Element {
-            stiff: [12.0 * k, 6.0 * l * k, (4.0 + p) * l2 * k, (2.0 - p) * l2 * k],
-            mass: [
-                t * (13.0 / 35.0 + 0.7 * p + p * p / 3.0) + r * 1.2,
-                (t * (11.0 / 210.0 + 11.0 * p / 120.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l,
-                (t * (1.0 / 105.0 + p / 60.0 + p * p / 120.0) + r * (2.0 / 15.0 + p / 6.0 + p * p / 3.0)) * l2,
-                t * (9.0 / 70.0 + 0.3 * p + p * p / 6.0) - r * 1.2,
-                (-t * (13.0 / 420.0 + 3.0 * p / 40.0 + p * p / 24.0) + r * (0.1 - 0.5 * p)) * l,
-                (-t * (1.0 / 140.0 + p / 60.0 + p * p / 120.0) + r * (-1.0 / 30.0 - p / 6.0 + p * p / 6.0)) * l2,
-            ],
-            weight: [0.5 * w * l, w * l * l / 12.0],
+        Bar {
+            diameter_mm,
+            ei,
+            shear: 12.0 * ei / (material.shear_coefficient() * material.shear_modulus() * area),
+            mass_per_mm: material.density_t_per_mm3 * area,
+            turning_mass: material.density_t_per_mm3 * inertia,
         }
     }
 
-    fn add_to(&self, k: &mut BlockTri, m: &mut BlockTri, i: usize) {
-        let [k11, k12, k22, k24] = self.stiff;
-        add_block(k, i, [k11, k12, k22], [-k11, k12, -k12, k24]);
-        let [m11, m12, m22, m13, m14, m24] = self.mass;
-        add_block(m, i, [m11, m12, m22], [m13, m14, -m14, m24]);
+    fn element(&self, length: f64) -> Element {
+        let (l, l2, per_l) = (length, length * length, 1.0 / length);
+        let p = self.shear * per_l * per_l;
+        let per_one = 1.0 / (1.0 + p);
+        // `k = EI / ((1+Φ) L³)`.
+        let k = self.ei * per_one * per_l * per_l * per_l;
+        // `ρ A L / (1+Φ)²` and `ρ I / ((1+Φ)² L)`.
+        let t = self.mass_per_mm * l * per_one * per_one;
+        let r = self.turning_mass * per_one * per_one * per_l;
+        let p2 = p * p;
+        let w = self.mass_per_mm * GRAVITY_MM_PER_S2;
+        let (k11, k12) = (12.0 * k, 6.0 * l * k);
+        let m12 = (t * (11.0 / 210.0 + p * (11.0 / 120.0) + p2 * (1.0 / 24.0)) + r * (0.1 - 0.5 * p)) * l;
+        let m14 = (-t * (13.0 / 420.0 + p * (3.0 / 40.0) + p2 * (1.0 / 24.0)) + r * (0.1 - 0.5 * p)) * l;
+        Element {
+            stiff_own: Sym2 { a: k11, b: k12, c: (4.0 + p) * l2 * k },
+            stiff_across: [-k11, k12, -k12, (2.0 - p) * l2 * k],
+            mass_own: Sym2 {
+                a: t * (13.0 / 35.0 + 0.7 * p + p2 * (1.0 / 3.0)) + r * 1.2,
+                b: m12,
+                c: (t * (1.0 / 105.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0))
+                    + r * (2.0 / 15.0 + p * (1.0 / 6.0) + p2 * (1.0 / 3.0)))
+                    * l2,
+            },
+            mass_across: [
+                t * (9.0 / 70.0 + 0.3 * p + p2 * (1.0 / 6.0)) - r * 1.2,
+                m14,
+                -m14,
+                (-t * (1.0 / 140.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0))
+                    + r * (-1.0 / 30.0 - p * (1.0 / 6.0) + p2 * (1.0 / 6.0)))
+                    * l2,
+            ],
+            weight: [0.5 * w * l, w * l2 * (1.0 / 12.0)],
+        }
     }
 }
 
-/// Adds an element between nodes `i` and `i + 1`: its own block at the front node, which the rear node mirrors, and the
-/// coupling of the two.
-fn add_block(matrix: &mut BlockTri, i: usize, [own, tilt, turn]: [f64; 3], coupling: [f64; 4]) {
-    let (front, rear) = matrix.diag.split_at_mut(i + 1);
-    front[i].a += own;
-    front[i].b += tilt;
-    front[i].c += turn;
-    rear[0].a += own;
-    rear[0].b -= tilt;
-    rear[0].c += turn;
-    matrix.upper[i] = coupling;
+/// One two-node Timoshenko element.
+#[derive(Clone, Copy, Default)]
+struct Element {
+    /// Its blocks at the front node; the rear node has them mirrored.
+    stiff_own: Sym2,
+    mass_own: Sym2,
+    /// What couples its front node with its rear one.
+    stiff_across: Mat2,
+    mass_across: Mat2,
+    /// Its weight at the front node, N and N·mm.
+    weight: [f64; 2],
+}
+
+/// The block of a node between two elements.
+fn met(front: Sym2, rear: Sym2) -> Sym2 {
+    front.mirrored().plus(rear)
 }
 
 #[cfg(test)]

@@ -8,6 +8,7 @@ pub mod beam;
 pub mod chatter;
 pub mod cutting;
 pub mod drilling;
+pub mod factor;
 pub mod milling;
 pub mod modes;
 pub mod overhang;

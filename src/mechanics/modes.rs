@@ -2,8 +2,9 @@
 //!
 //! Frequencies come from the inertia of `K - ω²M` (exact counting, no missed mode) and inverse iteration.
 
-use super::banded::{BlockTri, Factor};
+use super::banded::BlockTri;
 use super::beam::{Beam, Unheld};
+use super::factor::Factor;
 
 /// The lowest frequency is settled when the Rayleigh quotient moves by less than this share.
 const RAYLEIGH_SETTLED: f64 = 1e-7;
@@ -44,7 +45,7 @@ pub(super) fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
 /// Inverse iteration with one shift first; where it does not settle, or another mode lies lower, by `of_two`. Either way one inertia
 /// count proves that no lower mode was missed. The shape is a good estimate, fit to say where the bar moves most.
 /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), chapter 4 (from memory).
-pub fn lowest_mode(beam: &Beam, factor: &Factor<'_>) -> Mode {
+pub fn lowest_mode(beam: &Beam, factor: &Factor) -> Mode {
     let (k, m) = (&beam.stiffness, &beam.mass);
     // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both.
     let start: Vec<[f64; 2]> = beam.sag(factor).iter().map(|v| [v[0].abs() + 1e-12, 0.0]).collect();
@@ -87,7 +88,7 @@ pub fn lowest_mode(beam: &Beam, factor: &Factor<'_>) -> Mode {
 /// themselves) do not slow it down; one inertia count proves that no lower mode was missed, otherwise bisection on the
 /// count finds it. The shape is a good estimate, fit to say where the bar moves most.
 /// Source: Bathe, Finite Element Procedures (1996), section 11.6 (from memory).
-fn of_two(beam: &Beam, factor: &Factor<'_>) -> Mode {
+fn of_two(beam: &Beam, factor: &Factor) -> Mode {
     let n = beam.x_mm.len();
     let middle = 0.5 * (beam.x_mm[0] + beam.x_mm[n - 1]);
     // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both modes, and

@@ -33,7 +33,7 @@ pub struct Share {
 /// The receptance at a node, mode by mode, worked out as far as asked.
 pub struct Seen<'a> {
     beam: &'a Beam,
-    factor: super::banded::Factor<'a>,
+    factor: super::factor::Factor,
     /// Static flexibility at the node, mm/N.
     pub static_mm_per_n: f64,
     /// Basis, `M`-orthonormal, and its product with `M`.

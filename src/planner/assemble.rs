@@ -21,6 +21,9 @@ pub const TRACE_POINTS: f64 = 400.0;
 /// Moments of a stage at which the modes behind `chatter` are worked out for the plan, beside the worst by its bound.
 const CHATTER_MOMENTS: usize = 16;
 
+/// Shares that differ by less are one: rounding does not decide where a check is at its worst.
+const SAME_SHARE: f64 = 1e-9;
+
 /// Times of a settled draft.
 pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     let machine = &ground.rig.job.machine;
@@ -216,16 +219,19 @@ fn stage(
 
 /// The worst of each check over the looks of a stage; `chatter` as it was worked out.
 fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<CheckResult> {
-    let mut worst: Vec<(Finding, &Look)> = Vec::new();
-    for look in looks {
-        for found in &look.findings {
-            match worst.iter_mut().find(|(w, _)| w.check == found.check) {
-                Some(slot) if found.utilisation > slot.0.utilisation => *slot = (*found, look),
-                Some(_) => {}
-                None => worst.push((*found, look)),
-            }
+    let findings = || looks.iter().flat_map(|look| look.findings.iter().map(move |found| (*found, *look)));
+    let mut largest: Vec<(&str, f64)> = Vec::new();
+    for (found, _) in findings() {
+        match largest.iter_mut().find(|(check, _)| *check == found.check) {
+            Some((_, share)) => *share = share.max(found.utilisation),
+            None => largest.push((found.check, found.utilisation)),
         }
     }
+    // The first of equals, rounding aside: where a piece was slowed down many states share one share.
+    let first = |(check, share): &(&str, f64)| {
+        findings().find(|(f, _)| f.check == *check && f.utilisation >= share * (1.0 - SAME_SHARE))
+    };
+    let mut worst: Vec<(Finding, &Look)> = largest.iter().filter_map(first).collect();
     if let (Some(slot), Some(chatter)) = (worst.iter_mut().find(|(w, _)| w.check == chatter::NAME), chatter) {
         *slot = chatter;
     }

@@ -123,13 +123,11 @@ impl<'a> Rig<'a> {
     /// `extra_mm` are places that must be nodes.
     pub fn beam(&self, state: &State, extra_mm: &[f64]) -> Beam {
         let springs = self.springs(state);
-        let face = self.guide_face_mm(state);
         let rear = self.rear_of(state, &springs);
-        let mut points = Vec::with_capacity(96);
+        let mut points = Vec::with_capacity(112);
         self.front_points(state, rear, &mut points);
         points.extend(springs.iter().map(|s| s.at_mm));
         points.extend_from_slice(extra_mm);
-        divide(face, rear, REAR_ELEMENTS, &mut points);
         self.meshed(state, points, &springs)
     }
 
@@ -186,19 +184,20 @@ impl<'a> Rig<'a> {
         Beam::new(&self.elastic, &mut points, |_| stock, &springs)
     }
 
-    /// Nodes up to a rear end no farther than needed for the span: shoulders, the tool, the points of the span, and the
-    /// front inside the counter-spindle.
+    /// Nodes up to a rear end: the front inside the counter-spindle, the points of the span, the bar behind it, shoulders, the tool.
     fn front_points(&self, state: &State, rear: f64, points: &mut Vec<f64>) {
         let turned = state.turned_mm.min(rear);
-        let face = self.guide_face_mm(state).min(rear);
+        let face = self.guide_face_mm(state);
         let span_from = state.counter.grip_mm().unwrap_or(0.0);
+        // Most of them in their order: sorting what is nearly sorted takes little.
+        divide(0.0, span_from, FRONT_ELEMENTS, points);
+        divide(span_from, face.min(rear), SPAN_POINTS as f64, points);
+        divide(face, rear, REAR_ELEMENTS, points);
         points.extend([0.0, rear, turned]);
         if let Counter::Open { nose_mm } = state.counter {
             points.push(nose_mm);
         }
         points.extend(self.shoulders_mm(0.0, turned));
-        divide(span_from, face, SPAN_POINTS as f64, points);
-        divide(0.0, span_from, FRONT_ELEMENTS, points);
     }
 
     fn meshed(&self, state: &State, mut points: Vec<f64>, springs: &[Spring]) -> Beam {

@@ -161,7 +161,7 @@ impl Front {
         let load = weight[last];
         condensed.solve_held(&mut weight);
         let from = if self.opposed { self.tool } else { 0 };
-        let flexibility = condensed.inverse_diagonal(from..last);
+        let flexibility = condensed.inverse_diagonal_held(from);
         let follow = condensed.follow();
         let node = |i: usize| Node {
             held_mm_per_n: flexibility[i].a,

@@ -179,7 +179,8 @@ fn pulley() -> Vec<Row> {
         let steps: Vec<(f64, f64)> = steps.iter().map(|(l, d)| (l * IN, d * IN)).collect();
         let shaft = Shaft::stepped(&steps, &[Pin(0.0), Pin(20.0 * IN)]).of(material(30e6 * PSI, MASSLESS));
         let mut places = vec![0.0, 8.0 * IN, 8.5 * IN, 20.0 * IN];
-        places.extend((0..=100).map(|i| (8.0 + 0.01 * f64::from(i)) * IN));
+        // The largest lies between: no farther off than 0.025 in, which is less than 1e-7 in of it. Closer together, on pins this stiff, rounding would tell.
+        places.extend((0..=20).map(|i| (8.0 + 0.05 * f64::from(i)) * IN));
         let v = shaft.bend(&[(8.0 * IN, 600.0 * LBF)], &places);
         let largest = v.iter().fold(0.0, |a: f64, y| a.max(y[0])) / IN;
         let name = |what: &str| format!("step shaft with pulley, {how}, {what}");
