@@ -208,6 +208,24 @@ pub fn stream<L: Send, T: Send>(
     });
 }
 
+/// The largest number found so far, by whichever core; nothing below zero. How far the others have come may only spare work: it must change
+/// nothing that is asked of what was found.
+#[derive(Debug, Default)]
+pub struct Largest(AtomicU64);
+
+impl Largest {
+    /// The largest so far.
+    pub fn so_far(&self) -> f64 {
+        f64::from_bits(self.0.load(Ordering::Relaxed))
+    }
+
+    /// Takes one more.
+    pub fn note(&self, number: f64) {
+        // Bits of numbers that are not negative are in their order.
+        self.0.fetch_max(number.max(0.0).to_bits(), Ordering::Relaxed);
+    }
+}
+
 /// A lock that a panicking worker left is as good as before: nothing is half-done under it.
 pub fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)

@@ -20,37 +20,44 @@ pub struct Sym2 {
 }
 
 impl Sym2 {
+    #[inline]
     fn det(self) -> f64 {
         self.a * self.c - self.b * self.b
     }
 
     /// Inverse; the caller has made sure that the determinant is not zero.
+    #[inline]
     pub fn inverse(self) -> Sym2 {
         let d = 1.0 / self.det();
         Sym2 { a: self.c * d, b: -self.b * d, c: self.a * d }
     }
 
     /// Product with a vector.
+    #[inline]
     pub fn times(self, v: [f64; 2]) -> [f64; 2] {
         [self.a * v[0] + self.b * v[1], self.b * v[0] + self.c * v[1]]
     }
 
     /// Sum.
+    #[inline]
     pub fn plus(self, o: Sym2) -> Sym2 {
         Sym2 { a: self.a + o.a, b: self.b + o.b, c: self.c + o.c }
     }
 
     /// The same block seen from the other side: the sign of slopes turns.
+    #[inline]
     pub fn mirrored(self) -> Sym2 {
         Sym2 { b: -self.b, ..self }
     }
 
     /// Whether both eigenvalues are positive. False for NaN, so that nothing that is not a number ever passes.
+    #[inline]
     pub fn is_positive(self) -> bool {
         self.det() > 0.0 && self.a > 0.0
     }
 
     /// A pivot that vanishes exactly is moved by the rounding of its entries, so that it can be inverted.
+    #[inline]
     pub(super) fn nudged(self) -> Sym2 {
         if self.det() != 0.0 {
             return self;
@@ -60,15 +67,18 @@ impl Sym2 {
     }
 
     /// Difference.
+    #[inline]
     pub(super) fn minus(self, o: Sym2) -> Sym2 {
         Sym2 { a: self.a - o.a, b: self.b - o.b, c: self.c - o.c }
     }
 
+    #[inline]
     fn scaled(self, by: f64) -> Sym2 {
         Sym2 { a: self.a * by, b: self.b * by, c: self.c * by }
     }
 
     /// Number of negative eigenvalues. The sign of the determinant decides unless it drowns in rounding.
+    #[inline]
     pub(super) fn negatives(self) -> usize {
         let det = self.det();
         if det < 0.0 {
@@ -85,16 +95,19 @@ impl Sym2 {
 pub type Mat2 = [f64; 4];
 
 /// The block across the diagonal from a coupling.
+#[inline]
 pub(super) fn transposed(e: &Mat2) -> Mat2 {
     [e[0], e[2], e[1], e[3]]
 }
 
 /// `E x`.
+#[inline]
 fn times(e: &Mat2, x: [f64; 2]) -> [f64; 2] {
     [e[0] * x[0] + e[1] * x[1], e[2] * x[0] + e[3] * x[1]]
 }
 
 /// `E P Eᵀ` for symmetric `P`.
+#[inline]
 fn congruence(e: &Mat2, p: Sym2) -> Sym2 {
     let (first, second) = (p.times([e[0], e[1]]), p.times([e[2], e[3]]));
     Sym2 {
@@ -105,6 +118,7 @@ fn congruence(e: &Mat2, p: Sym2) -> Sym2 {
 }
 
 /// `adj(P) E` and `Eᵀ adj(P) E`: what is left to do is to divide by the determinant of `P`, and the division need not wait for them.
+#[inline]
 fn adjugate(p: Sym2, e: &Mat2) -> (Mat2, Sym2) {
     let adj = [p.c * e[0] - p.b * e[2], p.c * e[1] - p.b * e[3], p.a * e[2] - p.b * e[0], p.a * e[3] - p.b * e[1]];
     let square =
@@ -113,6 +127,7 @@ fn adjugate(p: Sym2, e: &Mat2) -> (Mat2, Sym2) {
 }
 
 /// What eliminating a pivot that is coupled to its neighbour by `e` takes off the neighbour's block: `Eᵀ P⁻¹ E`.
+#[inline]
 pub(super) fn taken(p: Sym2, e: &Mat2) -> Sym2 {
     adjugate(p, e).1.scaled(1.0 / p.det())
 }
@@ -128,6 +143,7 @@ pub(super) struct Gone {
 
 impl Gone {
     /// Eliminates a pivot that is coupled to its neighbour by `e`; also what that takes off the neighbour's block.
+    #[inline]
     pub(super) fn new(p: Sym2, e: &Mat2) -> (Gone, Sym2) {
         let d = 1.0 / p.det();
         let (adj, square) = adjugate(p, e);
@@ -136,12 +152,14 @@ impl Gone {
     }
 
     /// What acts on the neighbour when this acts here.
+    #[inline]
     pub(super) fn hand_on(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
         let part = times(&transposed(&self.gain), acts);
         [neighbour[0] - part[0], neighbour[1] - part[1]]
     }
 
     /// Its answer, from its neighbour's.
+    #[inline]
     pub(super) fn answer(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
         let (own, part) = (self.inverse.times(acts), times(&self.gain, neighbour));
         [own[0] - part[0], own[1] - part[1]]
@@ -149,11 +167,13 @@ impl Gone {
 
     /// Its block of the inverse, from its neighbour's.
     /// Source: Takahashi, Fagan & Chen, PICA Conf. Proc. (1973) (from memory).
+    #[inline]
     pub(super) fn flexibility(&self, neighbour: Sym2) -> Sym2 {
         self.inverse.plus(congruence(&self.gain, neighbour))
     }
 
     /// How it follows a block that its neighbour follows by `t`, in columns.
+    #[inline]
     fn follows(&self, t: &Mat2) -> Mat2 {
         let g = &self.gain;
         [
@@ -193,14 +213,16 @@ impl BlockTri {
     /// Product with a vector of `2 n` values, written to `out`.
     pub fn multiply(&self, v: &[[f64; 2]], out: &mut Vec<[f64; 2]>) {
         out.clear();
-        out.extend(self.diag.iter().zip(v).map(|(d, x)| d.times(*x)));
-        for (i, e) in self.upper.iter().enumerate() {
-            let (lo, hi) = (v[i], v[i + 1]);
-            out[i][0] += e[0] * hi[0] + e[1] * hi[1];
-            out[i][1] += e[2] * hi[0] + e[3] * hi[1];
-            out[i + 1][0] += e[0] * lo[0] + e[2] * lo[1];
-            out[i + 1][1] += e[1] * lo[0] + e[3] * lo[1];
+        let Some((last, first)) = self.diag.split_last() else { return };
+        // What the node in front hands over.
+        let mut carried = [0.0; 2];
+        for ((d, e), x) in first.iter().zip(&self.upper).zip(v.windows(2)) {
+            let (own, rear) = (d.times(x[0]), times(e, x[1]));
+            out.push([carried[0] + own[0] + rear[0], carried[1] + own[1] + rear[1]]);
+            carried = times(&transposed(e), x[0]);
         }
+        let own = last.times(v[first.len()]);
+        out.push([carried[0] + own[0], carried[1] + own[1]]);
     }
 
     /// Eliminates all blocks but the last; what is left there can be joined with another structure.
@@ -226,11 +248,13 @@ impl BlockTri {
     }
 
     /// Diagonal block of `K - σ M`. `self` is `K`, `shift` is `σ`; both matrices have the same shape.
+    #[inline]
     pub(super) fn shifted(&self, m: &BlockTri, shift: f64, i: usize) -> Sym2 {
         self.diag[i].minus(m.diag[i].scaled(shift))
     }
 
     /// The block of `K - σ M` above the diagonal that couples node `i` with the next.
+    #[inline]
     pub(super) fn shifted_coupling(&self, m: &BlockTri, shift: f64, i: usize) -> Mat2 {
         let (k, m) = (&self.upper[i], &m.upper[i]);
         std::array::from_fn(|j| k[j] - shift * m[j])

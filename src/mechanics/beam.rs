@@ -97,29 +97,26 @@ impl Beam {
         points_mm.sort_by(f64::total_cmp);
         points_mm.dedup_by(|b, a| *b - *a < MERGE_MM);
         let n = points_mm.len();
-        let room = || BlockTri { diag: Vec::with_capacity(n), upper: Vec::with_capacity(n) };
-        let (mut stiffness, mut mass, mut weight) = (room(), room(), Vec::with_capacity(n));
+        let (mut stiffness, mut mass, mut weight) = (BlockTri::zeros(n), BlockTri::zeros(n), vec![[0.0; 2]; n]);
         let mut bar = Bar::new(material, 0.0);
         // The element in front of the node.
         let mut front = Element::default();
-        let mut node = |front: &Element, rear: &Element| {
-            stiffness.diag.push(met(front.stiff_own, rear.stiff_own));
-            mass.diag.push(met(front.mass_own, rear.mass_own));
-            weight.push([front.weight[0] + rear.weight[0], rear.weight[1] - front.weight[1]]);
-        };
-        for ends in points_mm.windows(2) {
+        let own = stiffness.diag.iter_mut().zip(&mut mass.diag).zip(&mut weight);
+        let across = stiffness.upper.iter_mut().zip(&mut mass.upper);
+        for ((((k, m), w), (k_across, m_across)), ends) in own.zip(across).zip(points_mm.windows(2)) {
             let diameter_mm = diameter_mm(0.5 * (ends[1] + ends[0]));
             if diameter_mm != bar.diameter_mm {
                 bar = Bar::new(material, diameter_mm);
             }
             // Worked out anew even where lengths repeat to rounding: one rounding error many times over adds up.
-            let element = bar.element(ends[1] - ends[0]);
-            node(&front, &element);
-            stiffness.upper.push(element.stiff_across);
-            mass.upper.push(element.mass_across);
-            front = element;
+            let rear = bar.element(ends[1] - ends[0]);
+            (*k, *m, *w) = met(&front, &rear);
+            (*k_across, *m_across) = rear.across();
+            front = rear;
         }
-        node(&front, &Element::default());
+        if let (Some(k), Some(m), Some(w)) = (stiffness.diag.last_mut(), mass.diag.last_mut(), weight.last_mut()) {
+            (*k, *m, *w) = met(&front, &Element::default());
+        }
         let beam = Beam { x_mm: points_mm.clone(), stiffness, mass, weight };
         beam.with_springs(springs)
     }
@@ -187,6 +184,7 @@ impl Bar {
         }
     }
 
+    #[inline]
     fn element(&self, length: f64) -> Element {
         let (l, l2, per_l) = (length, length * length, 1.0 / length);
         let p = self.shear * per_l * per_l;
@@ -198,25 +196,19 @@ impl Bar {
         let r = self.turning_mass * per_one * per_one * per_l;
         let p2 = p * p;
         let w = self.mass_per_mm * GRAVITY_MM_PER_S2;
-        let (k11, k12) = (12.0 * k, 6.0 * l * k);
-        let m12 = (t * (11.0 / 210.0 + p * (11.0 / 120.0) + p2 * (1.0 / 24.0)) + r * (0.1 - 0.5 * p)) * l;
-        let m14 = (-t * (13.0 / 420.0 + p * (3.0 / 40.0) + p2 * (1.0 / 24.0)) + r * (0.1 - 0.5 * p)) * l;
+        let turns = r * (0.1 - 0.5 * p);
         Element {
-            stiff_own: Sym2 { a: k11, b: k12, c: (4.0 + p) * l2 * k },
-            stiff_across: [-k11, k12, -k12, (2.0 - p) * l2 * k],
-            mass_own: Sym2 {
-                a: t * (13.0 / 35.0 + 0.7 * p + p2 * (1.0 / 3.0)) + r * 1.2,
-                b: m12,
-                c: (t * (1.0 / 105.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0))
+            stiff: [12.0 * k, 6.0 * l * k, (4.0 + p) * l2 * k, (2.0 - p) * l2 * k],
+            mass: [
+                t * (13.0 / 35.0 + 0.7 * p + p2 * (1.0 / 3.0)) + r * 1.2,
+                (t * (11.0 / 210.0 + p * (11.0 / 120.0) + p2 * (1.0 / 24.0)) + turns) * l,
+                (t * (1.0 / 105.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0))
                     + r * (2.0 / 15.0 + p * (1.0 / 6.0) + p2 * (1.0 / 3.0)))
                     * l2,
-            },
-            mass_across: [
                 t * (9.0 / 70.0 + 0.3 * p + p2 * (1.0 / 6.0)) - r * 1.2,
-                m14,
-                -m14,
-                (-t * (1.0 / 140.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0))
-                    + r * (-1.0 / 30.0 - p * (1.0 / 6.0) + p2 * (1.0 / 6.0)))
+                (turns - t * (13.0 / 420.0 + p * (3.0 / 40.0) + p2 * (1.0 / 24.0))) * l,
+                (r * (p2 * (1.0 / 6.0) - 1.0 / 30.0 - p * (1.0 / 6.0))
+                    - t * (1.0 / 140.0 + p * (1.0 / 60.0) + p2 * (1.0 / 120.0)))
                     * l2,
             ],
             weight: [0.5 * w * l, w * l2 * (1.0 / 12.0)],
@@ -224,22 +216,36 @@ impl Bar {
     }
 }
 
-/// One two-node Timoshenko element.
+/// One two-node Timoshenko element: entries of its stiffness and its mass.
 #[derive(Clone, Copy, Default)]
 struct Element {
-    /// Its blocks at the front node; the rear node has them mirrored.
-    stiff_own: Sym2,
-    mass_own: Sym2,
-    /// What couples its front node with its rear one.
-    stiff_across: Mat2,
-    mass_across: Mat2,
+    /// Entries 11, 12, 22, 24.
+    stiff: [f64; 4],
+    /// Entries 11, 12, 22, 13, 14, 24.
+    mass: [f64; 6],
     /// Its weight at the front node, N and N·mm.
     weight: [f64; 2],
 }
 
-/// The block of a node between two elements.
-fn met(front: Sym2, rear: Sym2) -> Sym2 {
-    front.mirrored().plus(rear)
+impl Element {
+    /// What couples its front node with its rear one: stiffness and mass.
+    #[inline]
+    fn across(&self) -> (Mat2, Mat2) {
+        let ([k11, k12, _, k24], [_, _, _, m13, m14, m24]) = (self.stiff, self.mass);
+        ([-k11, k12, -k12, k24], [m13, m14, -m14, m24])
+    }
+}
+
+/// Stiffness, mass and weight of a node between two elements; the front one has its rear end there, with the signs of slopes turned.
+#[inline]
+fn met(front: &Element, rear: &Element) -> (Sym2, Sym2, [f64; 2]) {
+    let ([k11, k12, k22, _], [m11, m12, m22, ..]) = (front.stiff, front.mass);
+    let ([l11, l12, l22, _], [n11, n12, n22, ..]) = (rear.stiff, rear.mass);
+    (
+        Sym2 { a: k11 + l11, b: l12 - k12, c: k22 + l22 },
+        Sym2 { a: m11 + n11, b: n12 - m12, c: m22 + n22 },
+        [front.weight[0] + rear.weight[0], rear.weight[1] - front.weight[1]],
+    )
 }
 
 #[cfg(test)]

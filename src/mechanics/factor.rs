@@ -11,6 +11,7 @@ use super::banded::{BlockTri, Gone, Mat2, Sym2, taken, transposed};
 /// - `diag` and `coupling`: diagonal block `i`, and the block that couples `i` (rows) with `i + 1` (columns).
 /// - `pivot`: told of each block that is eliminated, with its number, its pivot and its coupling to the neighbour towards the middle; returns
 ///   what that takes off the neighbour, or nothing to end it all.
+#[inline]
 fn from_both_ends(
     n: usize,
     diag: impl Fn(usize) -> Sym2,
@@ -31,6 +32,7 @@ fn from_both_ends(
 }
 
 /// The middle block, and how many are behind it: as many as in front of it, or one less.
+#[inline]
 fn middle(n: usize) -> Option<(usize, usize)> {
     (n > 0).then(|| (n / 2, (n - 1) / 2))
 }

@@ -9,6 +9,7 @@ use crate::job::plan::{
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::process::Rig;
+use crate::process::answers::{FEW_STEPS, MORE_STEPS};
 use crate::process::checks::{self, Finding, chatter};
 use crate::process::features::BackTask;
 use crate::process::segments::Work;
@@ -240,6 +241,16 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
     worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
 }
 
+/// A moment at which `chatter` may be at its worst.
+#[derive(Clone, Copy)]
+struct Hopeful<'a> {
+    /// It uses no more of its limit than this.
+    most: f64,
+    /// Whether that is from more than a few modes.
+    closer: bool,
+    look: &'a Look,
+}
+
 /// `chatter` of each stage with its modes worked out, at its worst over some moments.
 ///
 /// Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the
@@ -260,27 +271,35 @@ fn worst_chatter<'a>(
         some.map(|(_, look)| (stage, look)).collect::<Vec<_>>()
     };
     let moments: Vec<(usize, &'a Look)> = stages.iter().enumerate().flat_map(moments).collect();
-    // A few modes tell where it may be worst, and all of them are worked out only there.
-    let about = spread(&moments, |(_, look), _| {
+    // A few modes tell where it may be worst, some more tell it better, and all of them are worked out only there.
+    let about = |look: &Look, steps: usize| {
         crate::spread::breathe();
-        chatter::about(ground.rig, &look.state, segment(look)?)
-    });
-    let mut hopeful: Vec<Vec<(f64, &'a Look)>> = vec![Vec::new(); stages.len()];
-    for ((stage, look), found) in moments.into_iter().zip(about) {
-        hopeful[stage].extend(found.map(|f| (f.utilisation, look)));
+        Some(chatter::about(ground.rig, &look.state, segment(look)?, steps)?.utilisation)
+    };
+    let few = spread(&moments, |(_, look), _| about(look, FEW_STEPS));
+    let mut hopeful: Vec<Vec<Hopeful<'a>>> = stages.iter().map(|_| Vec::new()).collect();
+    for ((stage, look), most) in moments.into_iter().zip(few) {
+        hopeful[stage].extend(most.map(|most| Hopeful { most, closer: false, look }));
     }
-    hopeful.iter_mut().for_each(|moments| moments.sort_by(|a, b| b.0.total_cmp(&a.0)));
     // The last stages first: the stiffer the bar, the more modes it takes.
     hopeful.reverse();
     let mut found = spread(&hopeful, |moments, _| {
+        let mut open = moments.clone();
         let mut worst: Option<(Finding, &'a Look)> = None;
-        for (most, look) in moments {
+        // The first of equals.
+        while let Some(next) = (0..open.len()).reduce(|a, b| if open[b].most > open[a].most { b } else { a }) {
+            let Hopeful { most, closer, look } = open[next];
             let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-            if *most <= share {
+            if most <= share {
                 break;
             }
+            if !closer {
+                open[next] = Hopeful { most: about(look, MORE_STEPS)?, closer: true, look };
+                continue;
+            }
+            open.remove(next);
             let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
-            worst = found.map(|found| (found, *look)).or(worst);
+            worst = found.map(|found| (found, look)).or(worst);
         }
         worst
     });

@@ -58,6 +58,12 @@ impl Draft {
         last
     }
 
+    /// Where the headstock last re-gripped at a turned length of a stage (index), mm.
+    pub fn last_regrip_at(&self, stage: usize, turned_mm: f64) -> f64 {
+        let inside = self.stages[stage].regrips_mm.iter().rev().find(|m| **m <= turned_mm + SAME_MM);
+        inside.copied().unwrap_or_else(|| self.last_regrip_before(stage))
+    }
+
     /// Where the piece of a stage that holds a turned length ends: at the next re-grip, or with the stage; the very last
     /// where bar is fed to. A length at such an end belongs to the piece in front.
     pub fn piece_end(&self, index: usize, turned_mm: f64) -> f64 {

@@ -8,6 +8,8 @@
 //! Only arcs that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
+mod ahead;
+
 use super::runs::{Grips, Pair, Runs};
 use super::settle::Ground;
 use super::stations::Grid;
@@ -21,7 +23,7 @@ use std::collections::HashMap;
 const SAME_COST: f64 = 1e-9;
 
 /// One stage as an arc.
-#[derive(Debug, Clone)]
+#[derive(Debug, Clone, Default)]
 pub struct Arc {
     /// Index of the node it leaves.
     pub from: usize,
@@ -41,6 +43,9 @@ pub struct Arc {
 
 /// A node: station, and station of the last re-grip.
 pub type Node = (usize, usize);
+
+/// Whether an arc to a node at a cost cannot lie on a plan within the bound.
+type Out<'o> = dyn Fn(Node, f64) -> bool + 'o;
 
 /// Nodes and arcs that can lie on a plan within a bound.
 #[derive(Debug, Clone, Default)]
@@ -336,11 +341,22 @@ impl<'a> Builder<'a> {
 
     /// The network of all plans that cost at most `bound`.
     pub fn within(&self, bound: f64) -> Network {
-        self.grown(bound, |node| self.least_from(node), |j| self.least_at[j]).0
+        if bound.is_finite() {
+            self.look_ahead(bound);
+        }
+        let stages = |from, node, j, pattern: &Pattern, out: &Out<'_>| self.stages(from, node, j, pattern, out);
+        self.grown(bound, |node| self.least_from(node), |j| self.least_at[j], stages).0
     }
 
-    /// Grows the network from the start; `ahead` is what a node still costs at least.
-    fn grown(&self, bound: f64, ahead: impl Fn(Node) -> f64, least_at: impl Fn(usize) -> f64) -> (Network, Vec<usize>) {
+    /// Grows the network from the start; `ahead` is what a node still costs at least, and `stages` gives the arcs of one pattern from a node,
+    /// but for those that are out to their end at a cost.
+    fn grown(
+        &self,
+        bound: f64,
+        ahead: impl Fn(Node) -> f64,
+        least_at: impl Fn(usize) -> f64,
+        stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Arc)>,
+    ) -> (Network, Vec<usize>) {
         // With no bound at all, places that surely lead nowhere still stay out.
         let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
@@ -370,7 +386,7 @@ impl<'a> Builder<'a> {
                             continue;
                         }
                         let out = |end: Node, cost: f64| hopeless(reached + cost + ahead(end));
-                        for (end, arc) in self.stages(from, node, j, &pattern, out) {
+                        for (end, arc) in stages(from, node, j, &pattern, &out) {
                             if out(end, arc.cost) {
                                 continue;
                             }
@@ -396,19 +412,13 @@ impl<'a> Builder<'a> {
     /// Everything the start can reach, whether or not it leads to the part-off, with the hand-overs made up to each node
     /// where their number is bounded.
     pub fn within_reach(&self) -> (Network, Vec<usize>) {
-        self.grown(f64::INFINITY, |_| 0.0, |_| 0.0)
+        let stages = |from, node, j, pattern: &Pattern, out: &Out<'_>| self.stages(from, node, j, pattern, out);
+        self.grown(f64::INFINITY, |_| 0.0, |_| 0.0, stages)
     }
 
     /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
     /// out for a grip that cannot be the best, nor for an arc that is `out` to its node at a cost.
-    fn stages(
-        &self,
-        from: usize,
-        (i, l): Node,
-        j: usize,
-        pattern: &Pattern,
-        out: impl Fn(Node, f64) -> bool,
-    ) -> Vec<(Node, Arc)> {
+    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern, out: &Out<'_>) -> Vec<(Node, Arc)> {
         let base = self.stage_s(i, j) + pattern.cost_s;
         let regrip = *pattern.regrips.last().unwrap_or(&l);
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {

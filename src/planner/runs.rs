@@ -175,7 +175,8 @@ impl<'a> Runs<'a> {
         row.iter().enumerate().map(move |(n, p)| (i + 1 + n, p)).filter(|(_, p)| !p.is_hopeless())
     }
 
-    fn pair(&self, i: usize, j: usize) -> Option<&Pair> {
+    /// What is known of a pair; none where nothing reaches.
+    pub fn pair(&self, i: usize, j: usize) -> Option<&Pair> {
         if i == 0 { &self.free } else { &self.gripped[i] }.get(j.checked_sub(i + 1)?)
     }
 

@@ -10,8 +10,7 @@ use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
 use crate::process::{Answers, Counter, Posed, Rig, State};
-use crate::spread::spread;
-use std::sync::atomic::{AtomicU64, Ordering};
+use crate::spread::{Largest, spread};
 
 /// A piece of a segment between two stops.
 #[derive(Debug, Clone)]
@@ -48,6 +47,14 @@ pub struct Look {
     pub traced: bool,
 }
 
+/// Where a piece is to be.
+#[derive(Debug, Clone, Copy)]
+struct Stretch {
+    stage: usize,
+    from_mm: f64,
+    to_mm: f64,
+}
+
 /// How much of a settled draft is wanted.
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Detail {
@@ -57,22 +64,6 @@ enum Detail {
     Safer(f64),
     /// The worst of every check of every stage too, and the points of the trace.
     All,
-}
-
-/// The largest share found so far, by whichever core. How far the others have come only spares work; it changes nothing that is asked of
-/// what was found.
-#[derive(Debug, Default)]
-struct Largest(AtomicU64);
-
-impl Largest {
-    fn so_far(&self) -> f64 {
-        f64::from_bits(self.0.load(Ordering::Relaxed))
-    }
-
-    fn note(&self, share: f64) {
-        // Bits of numbers that are not negative are in their order.
-        self.0.fetch_max(share.max(0.0).to_bits(), Ordering::Relaxed);
-    }
 }
 
 /// A settled draft.
@@ -133,58 +124,68 @@ impl Ground<'_> {
     /// The same where its margin is larger than another; none as soon as it is known not to be. The stage `first` (index) is looked at
     /// before the others.
     pub fn safer(&self, draft: &Draft, step_mm: f64, than: f64, first: usize) -> Option<Settled> {
-        let mut alone = Settled::default();
-        let safer = |settled: &Settled| settled.margin() > than;
-        self.settle_stage(draft, first, (step_mm, Detail::Safer(1.0 - than), &Largest::default()), &mut alone);
-        let all = safer(&alone).then(|| self.settled(draft, step_mm, Detail::Safer(1.0 - than)));
-        all.filter(safer)
+        let (largest, below) = (Largest::default(), 1.0 - than);
+        // What happens between cuts is little, and much of it no move of a place changes.
+        let events = self.events(draft);
+        events.iter().flatten().flat_map(|look| &look.findings).for_each(|f| largest.note(f.utilisation));
+        let mut pieces = Vec::new();
+        let rest = (0..draft.stages.len()).filter(|index| *index != first);
+        for stages in [vec![first], rest.collect()] {
+            if largest.so_far() >= below {
+                return None;
+            }
+            let stretches = stages.into_iter().flat_map(|index| self.stretches(draft, index)).collect();
+            pieces.extend(self.pieces(draft, stretches, (step_mm, Detail::Safer(below), &largest)));
+        }
+        // Pieces are left out as soon as one fails.
+        (largest.so_far() < below).then(|| put_together(pieces, events)).filter(|settled| settled.margin() > than)
     }
 
     fn settled(&self, draft: &Draft, step_mm: f64, detail: Detail) -> Settled {
-        let largest = Largest::default();
-        let stages = spread(&draft.stages, |_, stage| {
-            let mut settled = Settled::default();
-            self.settle_stage(draft, stage, (step_mm, detail, &largest), &mut settled);
-            settled
-        });
-        let mut settled = Settled::default();
-        for stage in stages {
-            let before = settled.pieces.len();
-            let looks = stage.looks.into_iter().map(|l| Look { piece: l.piece.map(|p| p + before), ..l });
-            settled.looks.extend(looks);
-            settled.pieces.extend(stage.pieces);
-        }
-        settled.run_s = settled.pieces.iter().map(|p| p.time.total_s()).sum();
-        settled
+        let stretches = (0..draft.stages.len()).flat_map(|index| self.stretches(draft, index)).collect();
+        let pieces = self.pieces(draft, stretches, (step_mm, detail, &Largest::default()));
+        put_together(pieces, self.events(draft))
     }
 
-    fn settle_stage(&self, draft: &Draft, index: usize, how: (f64, Detail, &Largest), settled: &mut Settled) {
+    /// Pieces with their states. They share nothing but the largest share so far, and are many enough for all cores to end together.
+    fn pieces(&self, draft: &Draft, stretches: Vec<Stretch>, how: (f64, Detail, &Largest)) -> Vec<(Piece, Vec<Look>)> {
+        spread(&stretches, |stretch, _| self.settle_piece(draft, stretch, how)).into_iter().flatten().collect()
+    }
+
+    /// The pieces of a stage, still without speed and time.
+    fn stretches(&self, draft: &Draft, index: usize) -> Vec<Stretch> {
         let stage = &draft.stages[index];
-        let state = |t: f64, last: f64, piece_end: f64| State {
-            turned_mm: t,
-            counter: Counter::of(stage.nose_mm),
-            guide: self.rig.guide(t, last, piece_end),
-        };
-        let last_at = |t: f64| {
-            let inside = stage.regrips_mm.iter().rev().find(|m| **m <= t + SAME_MM);
-            inside.copied().unwrap_or_else(|| draft.last_regrip_before(index))
-        };
         let mut marks = vec![stage.from_mm, stage.to_mm];
         marks.extend(stage.regrips_mm.iter().copied());
         marks.extend(self.segments.iter().map(|s| s.to_mm));
         marks.retain(|t| *t >= stage.from_mm && *t <= stage.to_mm);
         marks.sort_by(f64::total_cmp);
         marks.dedup_by(|b, a| *b - *a < SAME_MM);
-        for ends in marks.windows(2) {
-            let last = last_at(ends[0]);
-            self.settle_piece(
-                index,
-                [ends[0], ends[1]],
-                how,
-                |t| state(t, last, draft.piece_end(index, ends[1])),
-                settled,
-            );
+        let stretch = |ends: &[f64]| Stretch { stage: index, from_mm: ends[0], to_mm: ends[1] };
+        marks.windows(2).map(stretch).collect()
+    }
+
+    /// A state under a stage's grip.
+    fn state(&self, nose_mm: Option<f64>, turned_mm: f64, last_regrip_mm: f64, piece_end_mm: f64) -> State {
+        State {
+            turned_mm,
+            counter: Counter::of(nose_mm),
+            guide: self.rig.guide(turned_mm, last_regrip_mm, piece_end_mm),
         }
+    }
+
+    /// What happens between cuts, stage by stage.
+    fn events(&self, draft: &Draft) -> Vec<Vec<Look>> {
+        (0..draft.stages.len()).map(|index| self.events_of(draft, index)).collect()
+    }
+
+    fn events_of(&self, draft: &Draft, index: usize) -> Vec<Look> {
+        let stage = &draft.stages[index];
+        let mut looks = Vec::new();
+        let mut note = |state: State, found: Option<Finding>| {
+            let findings = found.into_iter().collect();
+            looks.push(Look { stage: index, state, piece: None, findings, traced: false });
+        };
         for (task, t) in self.moments {
             let beyond = index + 1 == draft.stages.len() && *t > stage.to_mm;
             let inside = *t <= stage.to_mm + SAME_MM && (*t > stage.from_mm + SAME_MM || index == 0);
@@ -192,72 +193,77 @@ impl Ground<'_> {
             // Just after an inner re-grip at the same length would be as good; the moment before it is taken.
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
-            let s = state(*t, last, draft.piece_end(index, *t));
-            let found = checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust);
-            self.note(index, s, found.ok(), settled);
+            let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
+            note(s, checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust).ok());
         }
         if index == 0 {
-            let start = state(0.0, 0.0, draft.piece_end(0, 0.0));
-            self.note(index, start, checks::push::front(self.rig), settled);
+            let start = self.state(stage.nose_mm, 0.0, 0.0, draft.piece_end(0, 0.0));
+            note(start, checks::push::front(self.rig));
         }
-        let Some(nose) = stage.nose_mm else { return };
-        let last = if stage.regrip_at_end { stage.to_mm } else { last_at(stage.to_mm) };
-        let end = state(stage.to_mm, last, stage.to_mm);
+        let Some(nose) = stage.nose_mm else { return looks };
+        let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
+        let end = self.state(stage.nose_mm, stage.to_mm, last, stage.to_mm);
         if index + 1 < draft.stages.len() {
-            self.note(index, end, checks::release::find(self.rig, &end).ok(), settled);
+            note(end, checks::release::find(self.rig, &end).ok());
         } else {
-            for found in checks::of_last_grip(self.rig, nose).flatten() {
-                self.note(index, end, Some(found), settled);
-            }
+            checks::of_last_grip(self.rig, nose).flatten().for_each(|found| note(end, Some(found)));
         }
+        looks
     }
 
-    fn note(&self, stage: usize, state: State, found: Option<Finding>, settled: &mut Settled) {
-        settled.looks.push(Look { stage, state, piece: None, findings: found.into_iter().collect(), traced: false });
-    }
-
+    /// A piece and its states, which are told of which piece they are where these stand in a row; none once it is known that nothing is asked
+    /// of it any more.
     fn settle_piece(
         &self,
-        stage: usize,
-        [from_mm, to_mm]: [f64; 2],
+        draft: &Draft,
+        stretch: &Stretch,
         (step_mm, detail, largest): (f64, Detail, &Largest),
-        state: impl Fn(f64) -> State,
-        settled: &mut Settled,
-    ) {
+    ) -> Option<(Piece, Vec<Look>)> {
         if matches!(detail, Detail::Safer(below) if largest.so_far() >= below) {
-            return;
+            return None;
         }
+        let Stretch { stage, from_mm, to_mm } = *stretch;
         let index = crate::process::segments::segment_at(self.segments, 0.5 * (from_mm + to_mm));
         let segment = &self.segments[index];
+        let (nose_mm, last) = (draft.stages[stage].nose_mm, draft.last_regrip_at(stage, from_mm));
+        let piece_end_mm = draft.piece_end(stage, to_mm);
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
-        let states: Vec<(State, Posed)> = (0..=steps as usize)
-            .filter_map(|i| {
-                crate::spread::breathe();
-                let s = state(from_mm + (to_mm - from_mm) * i as f64 / steps);
-                self.rig.posed(&s).ok().map(|p| (s, p))
-            })
-            .collect();
-        let gripped = states.first().is_some_and(|(s, _)| s.counter.grip_mm().is_some());
+        let posed = |i: usize| {
+            crate::spread::breathe();
+            let s = self.state(nose_mm, from_mm + (to_mm - from_mm) * i as f64 / steps, last, piece_end_mm);
+            self.rig.posed(&s).ok().map(|p| (s, p))
+        };
+        // What fails, fails at an end as a rule.
+        let [rear, front] = [steps as usize, 0].map(posed);
+        if let Detail::Safer(below) = detail {
+            for (state, p) in rear.iter().chain(&front) {
+                let view = View { rig: self.rig, state, answers: &p.still, segment, rpm: 0.0 };
+                checks::still(&view).for_each(|f| largest.note(f.utilisation));
+            }
+            if largest.so_far() >= below {
+                return None;
+            }
+        }
+        let inner = (1..steps as usize).filter_map(posed);
+        let states: Vec<(State, Posed)> = front.into_iter().chain(inner).chain(rear).collect();
+        let gripped = nose_mm.is_some();
         let wanted = self.rig.segment_rpm(segment, gripped);
         let slowest = self.rig.slowest(&states, wanted);
         let floor = self.rig.job.cutting.speed_floor * wanted;
         let rpm = slowest.map_or(wanted, |a| a.rpm.max(floor));
-        let piece = settled.pieces.len();
         let traced = match detail {
             Detail::Largest | Detail::Safer(_) => Vec::new(),
             Detail::All => self.traced(&states),
         };
         let found = self.found(&states, segment, rpm, &traced, largest.so_far());
-        for (i, ((s, _), findings)) in states.iter().zip(found).enumerate() {
-            findings.iter().for_each(|f| largest.note(f.utilisation));
-            let traced = traced.get(i).copied().unwrap_or(false);
-            settled.looks.push(Look { stage, state: *s, piece: Some(piece), findings, traced });
-        }
         let flexibilities: Vec<f64> = states.iter().map(|(_, p)| p.still.tool_mm_per_n).collect();
-        let along = checks::cut::along(self.rig, segment, &flexibilities);
         // It belongs to the piece as a whole, so every state of it carries it.
-        for look in settled.looks.iter_mut().filter(|l| l.piece == Some(piece)) {
-            look.findings.extend(along);
+        let along = checks::cut::along(self.rig, segment, &flexibilities);
+        let mut looks = Vec::with_capacity(states.len());
+        for (i, ((state, _), mut findings)) in states.into_iter().zip(found).enumerate() {
+            findings.iter().for_each(|f| largest.note(f.utilisation));
+            findings.extend(along);
+            looks.push(Look { stage, state, piece: None, findings, traced: traced.get(i) == Some(&true) });
         }
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {
@@ -265,7 +271,7 @@ impl Ground<'_> {
             _ => self.rig.piece_time(segment, to_mm - from_mm, gripped, cap),
         };
         let slowed_by = slowest.map(|a| a.check);
-        settled.pieces.push(Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time });
+        Some((Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time }, looks))
     }
 
     /// Which states of a piece are points of the trace: both ends, and between them no closer than the chart needs.
@@ -332,4 +338,21 @@ impl Ground<'_> {
         }
         found.into_iter().zip(still).map(|(found, still)| found.unwrap_or(still)).collect()
     }
+}
+
+/// All pieces, and what happens between cuts in each stage, in order.
+fn put_together(mut pieces: Vec<(Piece, Vec<Look>)>, events: Vec<Vec<Look>>) -> Settled {
+    pieces.sort_by_key(|(piece, _)| piece.stage);
+    let mut pieces = pieces.into_iter().peekable();
+    let mut settled = Settled::default();
+    for (index, events) in events.into_iter().enumerate() {
+        while let Some((piece, looks)) = pieces.next_if(|(piece, _)| piece.stage == index) {
+            let number = settled.pieces.len();
+            settled.looks.extend(looks.into_iter().map(|look| Look { piece: Some(number), ..look }));
+            settled.pieces.push(piece);
+        }
+        settled.looks.extend(events);
+    }
+    settled.run_s = settled.pieces.iter().map(|p| p.time.total_s()).sum();
+    settled
 }

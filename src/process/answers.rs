@@ -12,8 +12,10 @@ use std::cell::OnceCell;
 
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
-/// Steps towards modes that tell about where the receptance is worst.
-const FEW_STEPS: usize = 32;
+/// Steps towards modes that tell about where the receptance is worst, and those that tell it better.
+pub const FEW_STEPS: usize = 20;
+/// The latter.
+pub const MORE_STEPS: usize = 32;
 /// Nodes added for them.
 const RECEPTANCE_NODES: usize = 160;
 const LEFT_OUT_SHARE: f64 = 0.02;
@@ -154,13 +156,13 @@ impl Rig<'_> {
         Ok(Some(least))
     }
 
-    /// A bound of the same from a few modes, mm/N: never below the true one, and most often near it.
+    /// A bound of the same from the modes that so many steps find, mm/N: never below the true one, and most often near it.
     ///
     /// - **Errors**: as [`Rig::answers`].
-    pub fn least_real_about(&self, state: &State) -> Result<f64, Unheld> {
+    pub fn least_real_about(&self, state: &State, steps: usize) -> Result<f64, Unheld> {
         let beam = self.fine_beam(state);
         let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;
-        let shares = seen.after(FEW_STEPS);
+        let shares = seen.after(steps);
         Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n)
     }
 

@@ -5,47 +5,58 @@ use super::{Breach, Case, SAME_MM, Verified};
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
-use crate::spread::spread;
+use crate::spread::{Largest, spread};
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
 /// Inner states are moved by this share of their distance, so that they do not fall on a planner's even grid.
 const OFF_GRID: f64 = 0.381_966;
 
+/// What is cut of a segment in a stage without a stop.
+struct Stretch<'a> {
+    stage: usize,
+    segment: &'a Segment,
+    from_mm: f64,
+    to_mm: f64,
+}
+
 impl Case<'_> {
     pub(super) fn cuts(&mut self) {
-        // Stages share nothing but the largest share so far, which only spares work.
         let (plan, rig, segments) = (self.plan, self.rig, self.segments);
-        let stages = spread(&plan.stages, |_, index| {
+        let stretches: Vec<Stretch<'_>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
+        // Pieces share nothing but the largest share so far, which only spares work.
+        let largest = Largest::default();
+        let pieces = spread(&stretches, |stretch, _| {
             let mut case = Case { plan, rig, segments, verified: Verified::default() };
-            case.stage(index);
+            case.piece(stretch, &largest);
             case.verified
         });
-        for stage in stages {
-            self.verified.states += stage.states;
-            self.verified.utilisation = self.verified.utilisation.max(stage.utilisation);
-            self.verified.breaches.extend(stage.breaches);
+        for piece in pieces {
+            self.verified.states += piece.states;
+            self.verified.utilisation = self.verified.utilisation.max(piece.utilisation);
+            piece.breaches.into_iter().for_each(|breach| self.worst(breach));
         }
     }
 
-    fn stage(&mut self, index: usize) {
+    /// The pieces of a stage: what is cut without a stop.
+    fn stretches(&self, index: usize) -> Vec<Stretch<'_>> {
         let stage = &self.plan.stages[index];
+        let mut all = Vec::new();
         for segment in self.segments {
             let mut marks = vec![segment.from_mm.max(stage.from_mm)];
             let inner = |t: f64| t > marks[0] + SAME_MM && t < segment.to_mm.min(stage.to_mm) - SAME_MM;
             let regrips: Vec<f64> = stage.regrips_mm.iter().copied().filter(|t| inner(*t)).collect();
             marks.extend(regrips);
             marks.push(segment.to_mm.min(stage.to_mm));
-            for ends in marks.windows(2) {
-                if ends[1] - ends[0] > SAME_MM {
-                    self.piece(index, segment, ends[0], ends[1]);
-                }
-            }
+            let long = marks.windows(2).filter(|ends| ends[1] - ends[0] > SAME_MM);
+            all.extend(long.map(|ends| Stretch { stage: index, segment, from_mm: ends[0], to_mm: ends[1] }));
         }
+        all
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
-    fn piece(&mut self, stage: usize, segment: &Segment, from_mm: f64, to_mm: f64) {
+    fn piece(&mut self, stretch: &Stretch<'_>, largest: &Largest) {
+        let Stretch { stage, segment, from_mm, to_mm } = *stretch;
         let number = Some(stage + 1);
         let gripped = self.plan.stages[stage].grip.is_some();
         let wanted = self.rig.segment_rpm(segment, gripped);
@@ -96,7 +107,8 @@ impl Case<'_> {
         // The last state of a piece is the worst as a rule. What it uses spares most others the critical speed.
         let used = self.used(stage, (segment, rpm), to_mm, last_regrip);
         for t in places {
-            flexibilities.extend(self.state(stage, (segment, rpm), (t, used), last_regrip));
+            flexibilities.extend(self.state(stage, (segment, rpm), (t, used.max(largest.so_far())), last_regrip));
+            largest.note(self.verified.utilisation);
         }
         if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
             self.finding(stage, from_mm, found);
@@ -149,12 +161,9 @@ impl Case<'_> {
         if finding.passes() {
             return;
         }
-        // One line for each check of a stage: the worst.
-        let number = Some(stage + 1);
-        let known = self.verified.breaches.iter_mut().find(|b| b.stage == number && b.rule == finding.check);
         let unit = if finding.unit.is_empty() { String::new() } else { format!(" {}", finding.unit) };
-        let breach = Breach {
-            stage: number,
+        self.worst(Breach {
+            stage: Some(stage + 1),
             rule: finding.check.into(),
             text: format!(
                 "at a turned length of {turned_mm:.2} mm it is {:.4}{unit}, the limit is {:.4}{unit}",
@@ -162,10 +171,16 @@ impl Case<'_> {
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),
-        };
+        });
+    }
+
+    /// Notes a breach; of a check one line for each stage, the worst.
+    fn worst(&mut self, breach: Breach) {
+        let same = |b: &&mut Breach| b.utilisation.is_some() && b.stage == breach.stage && b.rule == breach.rule;
+        let known = breach.utilisation.and_then(|share| Some((share, self.verified.breaches.iter_mut().find(same)?)));
         match known {
-            Some(b) if b.utilisation.is_some_and(|u| u >= finding.utilisation) => {}
-            Some(b) => *b = breach,
+            Some((share, known)) if known.utilisation.is_some_and(|u| u >= share) => {}
+            Some((_, known)) => *known = breach,
             None => self.verified.breaches.push(breach),
         }
     }

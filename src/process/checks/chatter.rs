@@ -50,9 +50,9 @@ pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) 
     finding(rig, state, segment, rig.least_real_above(state, enough).ok()??)
 }
 
-/// A bound of the finding from a few modes: the limit is never higher than the true one.
-pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment) -> Option<Finding> {
-    applies(segment).then(|| finding(rig, state, segment, rig.least_real_about(state).ok()?))?
+/// A bound of the finding from the modes that so many steps find: the limit is never higher than the true one.
+pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment, steps: usize) -> Option<Finding> {
+    applies(segment).then(|| finding(rig, state, segment, rig.least_real_about(state, steps).ok()?))?
 }
 
 /// The finding by the static bound: the limit is never higher than the true one.
