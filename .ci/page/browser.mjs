@@ -380,15 +380,49 @@ await story('whole form', demo, async ({ page, shot, planned, field }) => {
   assert.equal((await page.locator('#text-machine').inputValue()).trim(), machine.trim(), 'and the machine is as it was');
 });
 
+await story('ahead', demo, async ({ page, planned, field }) => {
+  const asked = [];
+  page.on('request', (r) => { if (new URL(r.url()).pathname === '/plan') asked.push(r); });
+  const length = field('Length, section 4');
+  const before = await verdict(page);
+  await length.click({ clickCount: 3 });
+  await page.keyboard.type('321', { delay: 120 });
+  await page.waitForResponse((r) => new URL(r.url()).pathname === '/plan' && r.request().postData().includes('321'));
+  assert.equal(await verdict(page), before, 'what is typed is no edit yet');
+  assert.equal(await length.inputValue(), '321');
+  const foreseen = asked.length;
+  await planned(() => page.keyboard.press('Enter'));
+  assert.equal(asked.length, foreseen, 'and once it is one, it is planned already');
+  assert.notEqual(await verdict(page), before);
+  const typed = await verdict(page);
+  await planned(() => page.locator('#undo').click());
+  assert.equal(await verdict(page), before);
+  // Planned anew, it is the same.
+  await planned(async () => { await length.fill('321'); await page.keyboard.press('Enter'); });
+  assert.equal(await verdict(page), typed);
+  // What was typed and given up leaves nothing.
+  await length.click({ clickCount: 3 });
+  await page.keyboard.type('40', { delay: 80 });
+  await page.keyboard.press('Escape');
+  assert.equal(await length.inputValue(), '321');
+  await planned(async () => { await field('Length, section 3').fill('61'); await page.keyboard.press('Enter'); });
+  assert.equal(await length.inputValue(), '321');
+});
+
 await story('speed', demo, async ({ page, planned, field }) => {
   const times = [];
   for (const value of ['329', '328', '327', '326', '325']) {
     await planned(async () => { await field('Length, section 4').fill(value); await page.keyboard.press('Enter'); });
     times.push(Number(/(\d+) ms/.exec(await page.locator('#busy').innerText())?.[1]));
   }
+  await field('Length, section 4').click({ clickCount: 3 });
+  await page.keyboard.type('317', { delay: 120 });
+  await page.waitForTimeout(300);
+  await planned(() => page.keyboard.press('Enter'));
+  const typed = Number(/(\d+) ms/.exec(await page.locator('#busy').innerText())?.[1]);
   await planned(() => page.locator('#undo').click());
   const known = Number(/(\d+) ms/.exec(await page.locator('#busy').innerText())?.[1]);
-  console.log(`        an edit is answered in ${times.join(', ')} ms; one whose plan is known in ${known} ms`);
+  console.log(`        an edit is answered in ${times.join(', ')} ms; one typed by hand in ${typed} ms after it is meant; one whose plan is known in ${known} ms`);
 });
 
 await browser.close();

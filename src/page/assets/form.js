@@ -33,8 +33,11 @@ export function valueAt(tree, way) {
   return here;
 }
 
+/** A pause in typing, ms: from then on it is planned what the field would mean. */
+const TYPING_MS = 50;
+
 export class Form {
-  /** @param {{edit: (file: File, edits: any[]) => void, text: (file: File, text: string) => void}} act */
+  /** @param {{edit: (file: File, edits: any[]) => void, text: (file: File, text: string) => void, ahead: (file: File, edits: any[]) => void}} act */
   constructor(act) {
     this.act = act;
     this.tab = 'shaft';
@@ -42,6 +45,7 @@ export class Form {
     this.fields = new Map();
     this.rebuilding = false;
     const box = the('form');
+    box.addEventListener('input', (event) => this.typed(event.target));
     box.addEventListener('focusout', (event) => this.commit(event.target));
     box.addEventListener('change', (event) => { if (event.target.matches('select')) this.commit(event.target); });
     box.addEventListener('keydown', (event) => this.key(event));
@@ -62,10 +66,20 @@ export class Form {
 
   commit(target) {
     const { file, way, was } = target.dataset;
+    clearTimeout(this.typing);
     if (this.rebuilding || !way || target.value.trim() === was) return;
     target.dataset.was = target.value.trim();
     if (target.matches('textarea')) this.act.text(file, target.value);
     else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value: target.value }]);
+  }
+
+  /** What stands in a field while it is typed in is no edit yet, but it may become one. */
+  typed(target) {
+    const { file, way, was } = target.dataset;
+    clearTimeout(this.typing);
+    if (!way || !target.matches('input') || target.value.trim() === was) return;
+    const edits = [{ edit: 'set', way: JSON.parse(way), value: target.value }];
+    this.typing = setTimeout(() => this.act.ahead(file, edits), TYPING_MS);
   }
 
   key(event) {
@@ -78,6 +92,8 @@ export class Form {
       this.commit(target);
     } else if (event.key === 'Escape' && target.matches('input') && target.dataset.was !== undefined) {
       target.value = target.dataset.was;
+      clearTimeout(this.typing);
+      this.act.ahead('job', []);
     } else if (event.altKey && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
       const row = target.closest('.row[data-list]');
       if (!row) return;

@@ -22,7 +22,7 @@ let hovered = null;
 /** @type {any} */
 let found = null;
 
-const form = new Form({ edit, text });
+const form = new Form({ edit, text, ahead });
 const drawing = new Drawing({ prove, keep, hover });
 
 /** Edits wait for each other, so that each sees the text the one before it made. */
@@ -56,24 +56,63 @@ function change(texts) {
   if (history.change(texts)) plan();
 }
 
+/** What is being typed, planned before it is meant: the texts it would make, and the answer. @type {{of: string, answer: Promise<any>}|null} */
+let foreseen = null;
+
+/** Nothing of it is shown; what is typed next ends it, as does nothing. @param {'job'|'machine'} which @param {any[]} edits */
+async function ahead(which, edits) {
+  foreseen = null;
+  if (!edits.length) {
+    drop('ahead');
+    return;
+  }
+  const texts = history.now;
+  const at = texts[which];
+  if (!at) return;
+  try {
+    const { text: edited } = await ask('/edit', { text: at, edits }, 'ahead');
+    const meant = { ...texts, [which]: { ...at, text: edited } };
+    const answer = ask('/plan', meant, 'ahead');
+    foreseen = { of: JSON.stringify(meant), answer };
+    await answer;
+  } catch (error) {
+    if (!(error instanceof Refused) && !(error instanceof Superseded)) throw error;
+    foreseen = null;
+  }
+}
+
+/** The answer to some texts: the one foreseen, where there is one. */
+async function answerTo(texts) {
+  const known = foreseen?.of === JSON.stringify(texts) ? foreseen.answer : null;
+  foreseen = null;
+  if (known) {
+    const got = await known.catch(() => null);
+    if (got) return got;
+  } else drop('ahead');
+  return ask('/plan', texts);
+}
+
 /** Plans what there is now; a newer edit ends an older plan. */
 async function plan() {
   const texts = history.now;
   buttons();
   drop('/changes');
+  drop('/plan');
   const slow = setTimeout(() => { the('busy').textContent = 'planning…'; }, 150);
   const began = performance.now();
   try {
-    const got = await ask('/plan', texts);
+    const got = await answerTo(texts);
     clearTimeout(slow);
     if (texts !== history.now) return;
     answer = got;
     show(texts);
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
-    // What is wrong is told at its field at once; else the form shows already what was typed, and comes after the answer.
+    // What is wrong is told at its field at once; else the form shows already what was typed, and comes after the answer, as does what
+    // is read after it.
     if (!got.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
       if (answer !== got || texts !== history.now) return;
+      showRest(texts);
     }
     inForm(texts);
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
@@ -101,7 +140,11 @@ function show(texts) {
   if (!answer.plan) return;
   plannedTexts = texts;
   drawing.show(answer, wishes(answer.job));
-  results.tables(answer.plan, answer.strip, answer.look_at);
+  results.first(answer.plan, answer.look_at);
+}
+
+function showRest(texts) {
+  results.rest(answer.plan, answer.strip);
   const range = the('moment');
   range.max = String(machine.partedAt(answer.plan));
   setMoment(Math.min(moment, machine.partedAt(answer.plan)));

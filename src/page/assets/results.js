@@ -147,9 +147,19 @@ function moments(plan) {
     lines.length ? table('Witness lines (mm)', ['at', 'surface', 'cause', 'surface marked'], lines, [1, 2, 3]) : null);
 }
 
-/** Everything below the drawing. @param {any} plan @param {string|null} strip @param {string[]} lookAt */
-export function tables(plan, strip, lookAt) {
-  const list = (title, items, kind) => items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null;
-  the('tables').replaceChildren(...[shortfall(plan), stages(plan), list('Look at', lookAt, 'look-at'), inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
-    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')].filter(Boolean));
+const list = (title, items, kind) => (items.length ? h('div', { class: kind }, h('b', {}, title), h('ul', {}, items.map((i) => h('li', {}, i)))) : null);
+
+function put(id, parts) {
+  the(id).replaceChildren(...parts.filter(Boolean));
+}
+
+/** Below the drawing, what is read first. @param {any} plan @param {string[]} lookAt */
+export function first(plan, lookAt) {
+  put('first', [shortfall(plan), stages(plan), list('Look at', lookAt, 'look-at')]);
+}
+
+/** And the rest. @param {any} plan @param {string|null} strip */
+export function rest(plan, strip) {
+  put('rest', [inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
+    list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')]);
 }
