@@ -13,6 +13,7 @@ use svg::node::element::Group;
 
 use super::layout::{BAND, Charts, Layout};
 use super::shapes::{self, INK, LIMIT, PALE, RULE, SMALL, SOFT, TRACE, WHITE, xy};
+use super::thinned::thinned;
 use super::{ReportError, numbers, words};
 use crate::job::plan::Plan;
 
@@ -30,7 +31,7 @@ pub type Plot<'a, 'b> = ChartContext<'b, SVGBackend<'a>, Cartesian2d<RangedCoord
 /// The chart with limit line and stage borders, without the curves.
 pub fn chart(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let (a, top, height) = (&layout.axis, charts.y, charts.height);
-    let ground = plotted(layout, top, height, TOP, |plot| ground(plan, layout, plot))?;
+    let ground = plotted(layout, top, height, TOP, |plot| ground(plan, layout, per(layout, height, TOP), plot))?;
     Ok(shapes::group("chart")
         .add(
             shapes::rect(a.left, top, a.width(), height * (TOP - 1.0) / TOP)
@@ -75,6 +76,11 @@ pub fn plotted(
     nested(place, 0.0..layout.axis.max_mm, 0.0..most, |plot| draw(plot).map_err(chart_error))
 }
 
+/// Page units of a mm and of one, in a plot over the turned length that is so high and goes up to `most`.
+pub fn per(layout: &Layout, height: f64, most: f64) -> (f64, f64) {
+    (layout.axis.width() / layout.axis.max_mm, height / most)
+}
+
 /// What plotters draws over two ranges, as a group at a place of the page: left, top, width, height.
 pub(super) fn nested(
     [left, top, width, height]: [f64; 4],
@@ -104,7 +110,12 @@ fn inner_svg(whole: &str) -> Result<String, ReportError> {
 }
 
 /// Rules, the area under the governing check, stage borders, the limit.
-fn ground(plan: &Plan, layout: &Layout, plot: &mut Plot<'_, '_>) -> Result<(), Box<dyn std::error::Error>> {
+fn ground(
+    plan: &Plan,
+    layout: &Layout,
+    per: (f64, f64),
+    plot: &mut Plot<'_, '_>,
+) -> Result<(), Box<dyn std::error::Error>> {
     let max_mm = layout.axis.max_mm;
     for share in [0.2, 0.4, 0.6, 0.8] {
         let rule = PathElement::new(vec![(0.0, share), (max_mm, share)], pen(RULE, 0.6));
@@ -112,8 +123,8 @@ fn ground(plan: &Plan, layout: &Layout, plot: &mut Plot<'_, '_>) -> Result<(), B
     }
     for stage in &plan.stages {
         let points = plan.trace.iter().filter(|p| p.stage == stage.number);
-        let mut area: Vec<(f64, f64)> =
-            points.map(|p| (p.turned_mm.clamp(0.0, max_mm), p.utilisation.clamp(0.0, TOP))).collect();
+        let points = points.map(|p| (p.turned_mm.clamp(0.0, max_mm), p.utilisation.clamp(0.0, TOP)));
+        let mut area = thinned(&points.collect::<Vec<_>>(), per);
         if let (Some(first), Some(last)) = (area.first().copied(), area.last().copied()) {
             area.insert(0, (first.0, 0.0));
             area.push((last.0, 0.0));

@@ -7,6 +7,7 @@ use svg::node::element::{Group, Path};
 use super::chart::{self, FINE, TOP, y_of};
 use super::layout::{Charts, Layout, PAGE_WIDTH};
 use super::shapes::{self, INK, LIMIT, SMALL, SOFT, WHITE, xy};
+use super::thinned::thinned;
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Plan, Stage};
 
@@ -40,6 +41,7 @@ pub fn curves(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Re
         let curve = chart::plotted(layout, charts.y, charts.height, TOP, |plot| {
             for run in runs(plan, check) {
                 let points = run.into_iter().map(|(x, y)| (x.clamp(0.0, layout.axis.max_mm), y.clamp(0.0, TOP)));
+                let points = thinned(&points.collect::<Vec<_>>(), chart::per(layout, charts.height, TOP));
                 plot.draw_series(LineSeries::new(points, chart::pen(colour, WIDTH))).map_err(|e| e.to_string())?;
             }
             Ok(())

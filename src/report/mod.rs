@@ -59,6 +59,7 @@ pub mod svg;
 pub mod table;
 pub mod tables;
 pub mod text;
+mod thinned;
 pub mod verdict;
 pub mod words;
 pub mod xlsx;

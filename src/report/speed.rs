@@ -6,6 +6,7 @@ use svg::node::element::Group;
 use super::chart;
 use super::layout::{Charts, Layout, SPEED};
 use super::shapes::{self, INK, SMALL, SOFT};
+use super::thinned::thinned;
 use super::{ReportError, numbers};
 use crate::job::plan::Plan;
 
@@ -19,6 +20,7 @@ pub fn speed(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Rep
     let plot = chart::plotted(layout, charts.speed_y, SPEED, most, |plot| {
         chart::borders(plan, plot, most)?;
         let points = plan.trace.iter().map(|p| (p.turned_mm.clamp(0.0, layout.axis.max_mm), p.rpm.clamp(0.0, most)));
+        let points = thinned(&points.collect::<Vec<_>>(), chart::per(layout, SPEED, most));
         plot.draw_series(LineSeries::new(points, chart::pen(INK, 1.6))).map_err(|e| e.to_string())?;
         Ok(())
     })?;
