@@ -163,7 +163,7 @@ fn chatter_is_told_from_a_share_on() {
     let above = |share: f64| checks::chatter::exact_above(&rig, &held, turned, share * exact.utilisation);
     assert_eq!(above(0.99), Some(exact));
     assert_eq!(above(1.01), None);
-    let about = checks::chatter::about(&rig, &held, turned).expect("it turns");
+    let about = checks::chatter::about(&rig, &held, turned, 32).expect("it turns");
     let bound = checks::chatter::bound(&View {
         rig: &rig,
         state: &held,
@@ -180,7 +180,7 @@ fn chatter_is_told_from_a_share_on() {
     let stiff = Answers { tool_mm_per_n: 1e-9, ..answers(100.0) };
     assert_eq!(Some(found(&view(&stiff), "chatter")), checks::chatter::bound(&view(&stiff)));
     let groove = segments.iter().find(|s| s.work == Work::Plunge).expect("a groove");
-    assert!(checks::chatter::about(&rig, &held, groove).is_none());
+    assert!(checks::chatter::about(&rig, &held, groove, 32).is_none());
     // Depth times cutting stiffness decides: cos² of the edge's angle is 0.6875 at a last pass of 0.25, 0.173 at 0.875 and so the last pass
     // counts; with one of 0.05, 0.9375 at it and 0.16/(0.16 + 0.975²) = 0.144 at 0.975, the one before.
     near(exact.demand, 0.25);

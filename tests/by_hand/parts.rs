@@ -136,7 +136,7 @@ fn modes_enough_for_the_flexibility_at_the_tool() {
         let count = [12, 30].into_iter().find(|c| of(*c).left_out <= 0.02).unwrap_or(60);
         let found = rig.least_real_above(&held, 0.0).expect("held").expect("above nothing");
         same(found, of(count).mm_per_n, 0.0);
-        assert!(rig.least_real_about(&held).expect("held") >= of(60).mm_per_n * (1.0 - 1e-6));
+        assert!(rig.least_real_about(&held, 32).expect("held") >= of(60).mm_per_n * (1.0 - 1e-6));
         counts.push(count);
     }
     assert!(counts.contains(&12) && counts.iter().any(|c| *c > 12), "{counts:?}");

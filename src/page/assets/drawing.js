@@ -12,7 +12,7 @@ const NEAR = 5;
  */
 export class Drawing {
   /**
-   * @param {{prove: (place: Place, to: number) => Promise<any>, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
+   * @param {{prove: (place: Place, to: number) => Promise<any>, foresee: (place: Place, to: number) => void, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
    */
   constructor(act) {
     this.act = act;
@@ -142,6 +142,7 @@ export class Drawing {
       element.classList.toggle('broken', !found.proven);
       element.classList.toggle('held', found.proven);
       this.say();
+      this.foresee();
     });
   }
 
@@ -151,7 +152,14 @@ export class Drawing {
     else {
       this.drag.released = true;
       this.say();
+      this.foresee();
     }
+  }
+
+  /** Let go where it holds, a place may be kept. */
+  foresee() {
+    const { place, to, found, released } = this.drag;
+    if (released && found?.proven) this.act.foresee(place, to);
   }
 
   /** What breaks, and what can be done. */

@@ -23,7 +23,7 @@ let hovered = null;
 let found = null;
 
 const form = new Form({ edit, text, ahead });
-const drawing = new Drawing({ prove, keep, hover });
+const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(place, to)), keep, hover });
 
 /** Edits wait for each other, so that each sees the text the one before it made. */
 let queue = Promise.resolve();
@@ -216,6 +216,11 @@ async function prove(place, to) {
 
 /** Writes a moved place into the job as a wish. */
 function keep(place, to) {
+  edit('job', wished(place, to));
+}
+
+/** The edits that make a wish of a moved place. */
+function wished(place, to) {
   const list = ['wishes', 'hand_over_at'];
   const stage = planned.plan.stages.find((g) => g.number === place.number);
   const items = wishes(answer.job);
@@ -223,9 +228,8 @@ function keep(place, to) {
   const at = place.what === 'hand_over' ? to : Math.round(stage.from_mm * 1e4) / 1e4;
   const nose = place.what === 'grip' ? to : items[index]?.nose ?? null;
   const item = nose === null ? String(at) : `{at: ${at}, nose: ${nose}}`;
-  const edits = index < 0 ? [{ edit: 'insert', way: list, index: items.length, item }]
+  return index < 0 ? [{ edit: 'insert', way: list, index: items.length, item }]
     : [{ edit: 'insert', way: list, index, item }, { edit: 'remove', way: list, index: index + 1 }];
-  edit('job', edits);
 }
 
 // -- The moment.
