@@ -314,6 +314,20 @@ mod tests {
     }
 
     #[test]
+    fn the_largest_is_that_of_all_cores() {
+        let largest = super::Largest::default();
+        assert_eq!(largest.so_far(), 0.0);
+        let list: Vec<u32> = (0..1000).collect();
+        super::spread_on(4, &list, |n, _| largest.note(f64::from(n % 77) / 7.0 - 1.0));
+        assert_eq!(largest.so_far(), 76.0 / 7.0 - 1.0);
+        largest.note(f64::NAN);
+        largest.note(-3.0);
+        assert_eq!(largest.so_far(), 76.0 / 7.0 - 1.0);
+        largest.note(f64::INFINITY);
+        assert_eq!(largest.so_far(), f64::INFINITY);
+    }
+
+    #[test]
     fn results_stand_in_the_order_of_the_list() {
         let list: Vec<usize> = (0..1000).collect();
         let doubled = super::spread(&list, |n, index| n + index);

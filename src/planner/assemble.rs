@@ -294,7 +294,10 @@ fn worst_chatter<'a>(
                 break;
             }
             if !closer {
-                open[next] = Hopeful { most: about(look, MORE_STEPS)?, closer: true, look };
+                match about(look, MORE_STEPS) {
+                    Some(most) => open[next] = Hopeful { most, closer: true, look },
+                    None => drop(open.remove(next)),
+                }
                 continue;
             }
             open.remove(next);

@@ -12,9 +12,9 @@ use std::cell::OnceCell;
 
 /// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
-/// Steps towards modes that tell about where the receptance is worst, and those that tell it better.
+/// Steps towards modes that tell about where the receptance is worst.
 pub const FEW_STEPS: usize = 20;
-/// The latter.
+/// Steps that tell it better.
 pub const MORE_STEPS: usize = 32;
 /// Nodes added for them.
 const RECEPTANCE_NODES: usize = 160;

@@ -57,6 +57,15 @@ export function drop(channel) {
   underWay.get(channel)?.abort();
 }
 
+/** What is under way on a channel goes on on another. @param {string} channel @param {string} other */
+export function hand(channel, other) {
+  const control = underWay.get(channel);
+  if (!control) return;
+  underWay.delete(channel);
+  underWay.get(other)?.abort();
+  underWay.set(other, control);
+}
+
 /** Asks for a file: its name and content. @param {string} path @param {any} body */
 export async function file(path, body) {
   const response = await send(path, path, body);

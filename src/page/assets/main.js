@@ -1,6 +1,6 @@
 // Puts the parts together: texts in, plan out, and what a key or a button does.
 
-import { ask, drop, file, Refused, save, Superseded } from './api.js';
+import { ask, drop, file, hand, Refused, save, Superseded } from './api.js';
 import { the } from './dom.js';
 import { Drawing } from './drawing.js';
 import { Form, valueAt } from './form.js';
@@ -69,15 +69,17 @@ async function ahead(which, edits) {
   const texts = history.now;
   const at = texts[which];
   if (!at) return;
+  /** @type {typeof foreseen} */
+  let mine = null;
   try {
     const { text: edited } = await ask('/edit', { text: at, edits }, 'ahead');
     const meant = { ...texts, [which]: { ...at, text: edited } };
-    const answer = ask('/plan', meant, 'ahead');
-    foreseen = { of: JSON.stringify(meant), answer };
-    await answer;
+    mine = { of: JSON.stringify(meant), answer: ask('/plan', meant, 'ahead') };
+    foreseen = mine;
+    await mine.answer;
   } catch (error) {
     if (!(error instanceof Refused) && !(error instanceof Superseded)) throw error;
-    foreseen = null;
+    if (foreseen === mine) foreseen = null;
   }
 }
 
@@ -85,11 +87,13 @@ async function ahead(which, edits) {
 async function answerTo(texts) {
   const known = foreseen?.of === JSON.stringify(texts) ? foreseen.answer : null;
   foreseen = null;
-  if (known) {
-    const got = await known.catch(() => null);
-    if (got) return got;
-  } else drop('ahead');
-  return ask('/plan', texts);
+  if (!known) {
+    drop('ahead');
+    return ask('/plan', texts);
+  }
+  // It is meant now: what is typed next is not to end it.
+  hand('ahead', '/plan');
+  return known;
 }
 
 /** Plans what there is now; a newer edit ends an older plan. */
