@@ -147,8 +147,7 @@ impl Gone {
     pub(super) fn new(p: Sym2, e: &Mat2) -> (Gone, Sym2) {
         let d = 1.0 / p.det();
         let (adj, square) = adjugate(p, e);
-        let inverse = Sym2 { a: p.c * d, b: -p.b * d, c: p.a * d };
-        (Gone { inverse, gain: adj.map(|x| x * d) }, square.scaled(d))
+        (Gone { inverse: p.inverse(), gain: adj.map(|x| x * d) }, square.scaled(d))
     }
 
     /// What acts on the neighbour when this acts here.
@@ -175,13 +174,8 @@ impl Gone {
     /// How it follows a block that its neighbour follows by `t`, in columns.
     #[inline]
     fn follows(&self, t: &Mat2) -> Mat2 {
-        let g = &self.gain;
-        [
-            -(g[0] * t[0] + g[1] * t[2]),
-            -(g[0] * t[1] + g[1] * t[3]),
-            -(g[2] * t[0] + g[3] * t[2]),
-            -(g[2] * t[1] + g[3] * t[3]),
-        ]
+        let [first, second] = [[t[0], t[2]], [t[1], t[3]]].map(|column| times(&self.gain, column));
+        [-first[0], -second[0], -first[1], -second[1]]
     }
 }
 

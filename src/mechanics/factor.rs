@@ -50,11 +50,21 @@ impl BlockTri {
         left.is_positive().then(|| Factor { gone, middle: left.inverse() })
     }
 
+    /// The same elimination of `K - σ M`. `self` is `K`, `shift` is `σ`.
+    fn shifted_from_both_ends(
+        &self,
+        m: &BlockTri,
+        shift: f64,
+        pivot: impl FnMut(usize, Sym2, &Mat2) -> Option<Sym2>,
+    ) -> Option<Sym2> {
+        let (diag, coupling) = (|i| self.shifted(m, shift, i), |i| self.shifted_coupling(m, shift, i));
+        from_both_ends(self.len(), diag, coupling, pivot)
+    }
+
     /// Whether no eigenvalue of `K x = λ M x` lies below `shift`. `self` is `K`.
     pub fn swings_above(&self, m: &BlockTri, shift: f64) -> bool {
         let positive = |_, p: Sym2, e: &Mat2| p.is_positive().then(|| taken(p, e));
-        let left =
-            from_both_ends(self.len(), |i| self.shifted(m, shift, i), |i| self.shifted_coupling(m, shift, i), positive);
+        let left = self.shifted_from_both_ends(m, shift, positive);
         left.is_some_and(Sym2::is_positive)
     }
 
@@ -69,8 +79,7 @@ impl BlockTri {
             count += p.negatives();
             (count < enough).then(|| taken(p, e))
         };
-        let left =
-            from_both_ends(self.len(), |i| self.shifted(m, shift, i), |i| self.shifted_coupling(m, shift, i), counted);
+        let left = self.shifted_from_both_ends(m, shift, counted);
         count + left.map_or(0, |left| left.nudged().negatives())
     }
 
@@ -82,8 +91,7 @@ impl BlockTri {
             gone[i] = block;
             Some(taken)
         };
-        let left =
-            from_both_ends(self.len(), |i| self.shifted(m, shift, i), |i| self.shifted_coupling(m, shift, i), pivot);
+        let left = self.shifted_from_both_ends(m, shift, pivot);
         if let Some(left) = left {
             Factor { gone, middle: left.nudged().inverse() }.solve(v);
         }
@@ -268,6 +276,17 @@ pub(super) mod tests {
                     k.solve_shifted(&m, shift, &mut v);
                     same(&v, &inverse, column, 1e-10);
                 }
+            }
+        }
+    }
+
+    #[test]
+    fn the_product_with_a_vector_agrees_with_dense_algebra() {
+        for n in 1..=7 {
+            let (m, mut out) = (chain(n), Vec::new());
+            for column in 0..2 * n {
+                m.multiply(&unit(n, column), &mut out);
+                same(&out, &dense(&m), column, 1e-15);
             }
         }
     }

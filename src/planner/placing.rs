@@ -235,7 +235,6 @@ fn matters(place: Place, stage: usize) -> bool {
 
 fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     let (rig, stage) = (ground.rig, &draft.stages[index]);
-    let before = draft.last_regrip_before(index);
     let state = |t: f64, last: f64| State {
         turned_mm: t,
         counter: Counter::of(stage.nose_mm),
@@ -245,8 +244,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     for i in 0..STATES {
         crate::spread::breathe();
         let t = stage.from_mm + (stage.to_mm - stage.from_mm) * i as f64 / (STATES - 1) as f64;
-        let last = stage.regrips_mm.iter().rev().find(|m| **m <= t + SAME_MM).copied().unwrap_or(before);
-        let s = state(t, last);
+        let s = state(t, draft.last_regrip_at(index, t));
         // The start of a stage looks at the segment behind it.
         let at = if i == 0 { t + 10.0 * SAME_MM } else { t };
         let segment = &ground.segments[segment_at(ground.segments, at)];
@@ -260,7 +258,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
         }
     }
     if stage.nose_mm.is_some() && index + 1 < draft.stages.len() {
-        let last = if stage.regrip_at_end { stage.to_mm } else { stage.regrips_mm.last().copied().unwrap_or(before) };
+        let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
         let found = checks::release::find(rig, &state(stage.to_mm, last));
         shares.push(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
     }
