@@ -21,6 +21,8 @@ pub struct Loaded {
     pub collected: Collected,
     /// What was decided on the way.
     pub notes: Vec<String>,
+    /// Factor of lengths that new dimensions would get.
+    pub new_factor: f64,
 }
 
 /// Reads a drawing.
@@ -58,7 +60,7 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     whole(name, &drawing, &counted)?;
     let mut notes = Vec::new();
     let mm = unit_mm(&drawing, options, &mut notes);
-    let mut collected = collect(&drawing, mm, binary);
+    let mut collected = collect(&drawing, mm, binary, &counted.factors);
     // Dimensions of R12 name no class, and the library drops them without a word.
     let read = |e: &EntityType| {
         matches!(
@@ -79,7 +81,8 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
             collected.leave(kind, layer, "a kind of entity that is not read", at, of.count);
         }
     }
-    Ok(Loaded { collected, notes })
+    let new_factor = drawing.header.dimension_linear_measurements_scale_factor;
+    Ok(Loaded { collected, notes, new_factor })
 }
 
 /// Nothing was lost on the way through the library.
@@ -144,12 +147,5 @@ fn unit_mm(drawing: &Drawing, options: &Options, notes: &mut Vec<String>) -> f64
             1.0
         }
     };
-    let factor = drawing.header.dimension_linear_measurements_scale_factor;
-    if options.scale.is_none() && factor.is_finite() && (factor - 1.0).abs() > 1e-9 {
-        notes.push(format!(
-            "CHECK: new dimensions of this drawing would count {factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
-        ));
-    }
-    let scale = options.scale.unwrap_or(1.0);
-    unit / scale
+    unit / options.scale.unwrap_or(1.0)
 }

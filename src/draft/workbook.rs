@@ -5,8 +5,9 @@ use std::io::Cursor;
 use std::panic::catch_unwind;
 use std::path::Path;
 
+use super::headings::letter;
 use super::sections::Section;
-use super::table::{ROWS_MAX, Rows, letter, sections};
+use super::table::{ROWS_MAX, Rows, sections};
 use crate::diag::Diag;
 
 /// Columns read of a sheet.
@@ -44,7 +45,9 @@ pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Ve
             letter(COLUMNS_MAX - 1)
         ));
     }
-    sections(path, &read.rows).map(|s| (s, notes))
+    let (sections, of_table) = sections(path, &read.rows)?;
+    notes.extend(of_table);
+    Ok((sections, notes))
 }
 
 fn broken(path: &Path, why: impl std::fmt::Display) -> Vec<Diag> {

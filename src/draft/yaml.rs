@@ -2,6 +2,7 @@
 
 use super::Options;
 use super::sections::{Kind, Section};
+use super::title::Title;
 use crate::input::TEMPLATE;
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
@@ -20,8 +21,8 @@ pub struct Content<'a> {
     pub name: &'a str,
     /// Sections from the front.
     pub sections: &'a [Section],
-    /// Material, where one was named.
-    pub material: Option<&'a str>,
+    /// What the title block names.
+    pub title: &'a Title,
     /// What was decided, taken and not understood.
     pub notes: &'a [String],
     /// The call's own values.
@@ -73,7 +74,12 @@ pub fn job(content: &Content) -> String {
         }
     }
     out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(content.name)));
-    match content.options.material.as_deref().or(content.material) {
+    for (key, value) in [("drawing", &content.title.drawing), ("revision", &content.title.revision)] {
+        if let Some(value) = value {
+            out.push_str(&format!("  {key}: {}\n", quoted(value)));
+        }
+    }
+    match content.options.material.as_deref().or(content.title.material.as_deref()) {
         Some(material) => out.push_str(&format!("  material: {}\n", quoted(material))),
         None => out.push_str("  material: C45                 # PLACEHOLDER: the drawing names none that is known\n"),
     }
