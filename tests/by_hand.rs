@@ -422,12 +422,14 @@ fn times_of_pieces() {
     near(rig.piece_time(part_off, 3.0, true, 600.0).total_s(), 0.0);
 }
 
-/// 129 + 3 + 1 = 133 mm a part off a bar of 20 mm and 8 t/m³; the remnant is 60 + 40 + 50 mm.
+/// 129 + 3 + 1 = 133 mm a part off a bar of 20 mm and 8 t/m³; 60 + 40 + 50 mm of a bar are out of
+/// reach, so 21 parts come off 3000 mm and 3000 - 21 * 133 = 207 mm are left.
 #[test]
 fn the_quote() {
     let job = job("single", "");
     let quote = quote::quote(&job, Some(100.0));
-    near(quote.remnant_mm, 150.0);
+    near(job.out_of_reach_mm(), 150.0);
+    near(quote.remnant_mm, 207.0);
     assert_eq!(quote.pieces_per_bar, 21);
     let kg = 133.0 * PI * 100.0 * 8e-6;
     near(quote.material_kg, kg);

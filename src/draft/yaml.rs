@@ -4,12 +4,17 @@ use super::Options;
 use super::sections::{Kind, Section};
 use super::title::Title;
 use crate::input::TEMPLATE;
+use crate::job::{iso286, iso2768};
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [
     2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0,
     25.0, 26.0, 28.0, 30.0, 32.0, 36.0, 38.0, 40.0, 42.0, 45.0, 50.0, 60.0,
 ];
+/// Tolerance class of drawn bar.
+const BAR_CLASS: &str = "h11";
+/// Least on the diameter to turn a section from a bar, mm: a finishing cut. Common practice, no source.
+const ROOM_MM: f64 = 0.5;
 /// Width of a line of remarks.
 const COLUMNS: usize = 110;
 
@@ -88,16 +93,16 @@ pub fn job(content: &Content) -> String {
         out.push_str(&line(section));
     }
     out.push_str("  # straightness: 0.3           # bow left in the turned shaft, mm per m: measure yours\n\n");
-    let largest = content.sections.iter().map(Section::largest_mm).fold(0.0, f64::max);
     let length: f64 = content.sections.iter().map(|s| s.length_mm).sum();
     match content.options.stock_mm {
         Some(mm) => out.push_str(&format!("stock: {{diameter: {mm}, bar_length: 3000}}\n")),
         None => {
-            let mm = BARS_MM.into_iter().find(|d| *d >= largest).unwrap_or_else(|| (largest / 5.0).ceil() * 5.0);
+            let least = content.sections.iter().map(bar_mm).fold(0.0, f64::max);
+            let mm = BARS_MM.into_iter().find(|d| *d >= least).unwrap_or_else(|| (least / 5.0).ceil() * 5.0);
             // Past the usual bar the shaft itself tells how long it must be at least.
             let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
             out.push_str(&format!(
-                "stock: {{diameter: {mm}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
+                "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
             ));
         }
     }
@@ -116,6 +121,28 @@ pub fn job(content: &Content) -> String {
          ap_max: 1.5\n  ap_finish: 0.25\n  speed_floor: 0.6\n",
     );
     out
+}
+
+/// The least bar for a section, mm: with room to turn it, unless it may stay as the bar is drawn.
+fn bar_mm(section: &Section) -> f64 {
+    let largest = section.largest_mm();
+    let turned = match section.kind {
+        Kind::Cylinder(_) => {
+            let kept = |class: &str| iso286::shaft_limits(class, largest).map(|t| (t.lower_mm, t.upper_mm)).ok();
+            let asked = match section.tolerance.as_deref() {
+                None => iso2768::limits(largest).map(|t| (t.lower_mm, t.upper_mm)).ok(),
+                Some(text) => match text.trim_matches(['[', ']']).split_once(',') {
+                    Some((low, high)) => low.trim().parse().ok().zip(high.trim().parse().ok()),
+                    None => kept(text),
+                },
+            };
+            let keeps = asked.zip(kept(BAR_CLASS)).is_some_and(|(asked, bar)| asked.0 <= bar.0 && bar.1 <= asked.1);
+            !keeps || section.ra_um.is_some()
+        }
+        Kind::Taper(..) => true,
+        _ => false,
+    };
+    if turned { largest + ROOM_MM } else { largest }
 }
 
 /// The machine of the commented job to start from.

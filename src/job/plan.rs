@@ -98,13 +98,6 @@ impl Plan {
         let here = self.features.iter().filter(move |f| f.stage == Some(stage + 1));
         here.filter(move |f| f.turned_mm.is_some_and(|t| t > end_mm + SAME_MM))
     }
-
-    /// What the planner makes least: the time from part to part, and the seconds charged for lines.
-    pub fn charged_s(&self) -> f64 {
-        // Written so that it is the sum of times to the last digit where nothing of the cycle adds to it.
-        let beyond = self.cycle.as_ref().map_or(0.0, |c| c.tool_changes_s + c.bar_change_s + c.unload_s - c.hidden_s);
-        self.time_s.total + beyond
-    }
 }
 
 /// One stage: one grip (or none) from one stop to the next.
@@ -266,6 +259,7 @@ pub struct Times {
     pub features: f64,
     pub part_off: f64,
     pub back_work: f64,
+    /// Seconds charged for lines on `avoid` surfaces: the planner counts with them, they take no time and are in no total.
     pub penalties: f64,
     pub total: f64,
 }
@@ -286,6 +280,7 @@ pub struct Quote {
     pub pieces_per_bar: usize,
     /// Bar used for one part, kg.
     pub material_kg: f64,
+    /// What is left of a bar after its last part, mm.
     pub remnant_mm: f64,
     pub cost: Option<Cost>,
 }

@@ -49,7 +49,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
-    t.total = t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work + t.penalties;
+    t.total = t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work;
     t
 }
 
@@ -69,7 +69,7 @@ pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64
     let first_mm = draft.stages.first().map_or(0.0, |s| s.to_mm);
     let run_s: f64 = settled.pieces.iter().filter(|p| p.stage == 0).map(|p| p.time.total_s()).sum();
     let first_s = run_s + ground.rig.besides_s(&steps, ground.tasks, first_mm);
-    t.total - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
+    t.total + t.penalties - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
 /// What a finding is printed as.

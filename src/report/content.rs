@@ -129,7 +129,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.push(table("Witness lines", "mm", tables::witnesses(plan), Kind::Narrow));
     if feasible {
         all.push(table("Time", "", tables::times(plan), Kind::Sum));
-        all.push(Block::Facts { title: "Quote", pairs: tables::quote(plan) });
+        all.push(Block::Facts { title: "Bar", pairs: unpriced(tables::quote(plan)) });
         all.push(bullets("What a limit costs", costs(plan)));
         let sum = tables::scatter_sum(plan).unwrap_or_default();
         all.push(table("Scatter of inputs", &format!("mm; {sum}"), tables::scatter(plan), Kind::Wide));
@@ -162,9 +162,14 @@ fn in_time(plan: &Plan, all: &mut Vec<Block>) {
     }
     all.push(table("Tool places", timeline::tools(plan), Kind::Wide));
     if let Some(order) = &plan.order {
-        all.push(Block::Facts { title: "Order", pairs: timeline::order(order) });
-        all.push(table("The order by quantity", timeline::quantities(order), Kind::Narrow));
+        all.push(Block::Facts { title: "Order", pairs: unpriced(timeline::order(order)) });
+        all.push(table("The order by quantity", timeline::quantities_unpriced(order), Kind::Narrow));
     }
+}
+
+/// Facts for the machine: what a part costs is not for the setter.
+fn unpriced(facts: Vec<(&'static str, String)>) -> Vec<(&'static str, String)> {
+    facts.into_iter().filter(|(key, _)| *key != "cost").collect()
 }
 
 /// What each limit costs, where it was asked for.

@@ -229,3 +229,115 @@ fn tables_of_any_extent_are_answered() {
     assert_eq!((called.status, called.out.as_str()), (2, ""));
     assert!(called.err.contains("rows") && called.err.contains("1000"), "{}", called.err);
 }
+
+/// A shaft of Ø10 by 30 and Ø12 by 45 as drawn: half a contour on a centre line, its lengths dimensioned without numbers of
+/// their own, in a style that counts `style` times; the second dimension counts `own` times where that is given.
+fn dimensioned(version: &str, style: &str, own: Option<&str>, texts: &[(f64, f64, &str)]) -> String {
+    let line = |layer: &str, [x0, y0, x1, y1]: [f64; 4]| {
+        format!("0\nLINE\n8\n{layer}\n10\n{x0}\n20\n{y0}\n11\n{x1}\n21\n{y1}\n")
+    };
+    let contour = [
+        [0.0, 0.0, 0.0, 5.0],
+        [0.0, 5.0, 30.0, 5.0],
+        [30.0, 5.0, 30.0, 6.0],
+        [30.0, 6.0, 75.0, 6.0],
+        [75.0, 6.0, 75.0, 0.0],
+    ];
+    let mut entities = line("CENTER", [-5.0, 0.0, 80.0, 0.0]);
+    entities.extend(contour.map(|at| line("CONTOUR", at)));
+    let dimension = |from: f64, to: f64, own: Option<&str>| {
+        // Only files after R12 name classes.
+        let class = |name: &str| if version == "AC1009" { String::new() } else { format!("100\n{name}\n") };
+        let own = own.map_or(String::new(), |factor| {
+            format!("1001\nACAD\n1000\nDSTYLE\n1002\n{{\n1070\n40\n1040\n7.0\n1070\n144\n1040\n{factor}\n1002\n}}\n")
+        });
+        format!(
+            "0\nDIMENSION\n{}8\nDIM\n{}10\n{from}\n20\n20\n11\n{to}\n21\n20\n70\n32\n3\nSized\n{}13\n{from}\n23\n5\n14\n{to}\n24\n5\n50\n0\n{}{own}",
+            class("AcDbEntity"),
+            class("AcDbDimension"),
+            class("AcDbAlignedDimension"),
+            class("AcDbRotatedDimension"),
+        )
+    };
+    entities += &(dimension(0.0, 30.0, None) + &dimension(30.0, 75.0, own));
+    for (x, y, text) in texts {
+        entities += &format!("0\nTEXT\n8\nWORDS\n10\n{x}\n20\n{y}\n40\n3.5\n1\n{text}\n");
+    }
+    format!(
+        "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\n{version}\n9\n$INSUNITS\n70\n4\n0\nENDSEC\n0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nDIMSTYLE\n70\n1\n\
+         0\nDIMSTYLE\n2\nSized\n40\n5.0\n144\n{style}\n0\nENDTAB\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n{entities}0\nENDSEC\n0\nEOF\n"
+    )
+}
+
+fn drafted(drawing: &str) -> super::Called {
+    let dir = tempfile::tempdir().expect("a folder");
+    std::fs::write(dir.path().join("a.dxf"), drawing).expect("written");
+    let called = call_in(dir.path(), ["draft", "a.dxf"]);
+    assert_eq!(called.status, 0, "{}", called.err);
+    called
+}
+
+/// A style that counts twice tells a drawing at 1:2; its factor of sizes, 5 and 7 here, tells nothing.
+#[test]
+fn the_scale_is_that_by_which_the_dimensions_count() {
+    for version in ["AC1009", "AC1015"] {
+        let lengths = |style: &str, own: Option<&str>| {
+            let called = drafted(&dimensioned(version, style, own, &[]));
+            let lengths: Vec<f64> = job(&called.out).shaft.sections.iter().map(|s| s.length_mm()).collect();
+            (lengths, called.err)
+        };
+        let (plain, said) = lengths("1.0", None);
+        assert!(plain == [30.0, 45.0] && !said.contains("times what is drawn"), "{version}: {said}");
+        let (twice, said) = lengths("2.0", None);
+        assert!(
+            twice == [60.0, 90.0]
+                && said.contains("2 times what is drawn: the drawing is taken for one at a scale of 0.5"),
+            "{version}: {said}"
+        );
+        // The dimension's own factor goes before its style's. The two do not agree: the longer counts, and it is told.
+        let (own, said) = lengths("2.0", Some("1.0"));
+        assert!(
+            own == [30.0, 45.0] && said.contains("CHECK: one length is of another factor: 2 times what is drawn"),
+            "{version}: {said}"
+        );
+        let (own, _) = lengths("1.0", Some("4.0"));
+        assert_eq!(own, [120.0, 180.0], "{version}");
+        // Inches shown beside mm are no scale.
+        assert_eq!(lengths("0.0393700787", None).0, [30.0, 45.0], "{version}");
+    }
+}
+
+#[test]
+fn a_roughness_goes_to_the_section_at_which_it_stands_and_the_title_block_is_read() {
+    let texts = [
+        (10.0, 7.0, "Ra 0.8"),
+        (50.0, 40.0, "Ra 3.2"),
+        (60.0, -60.0, "Werkstoff"),
+        (80.0, -60.0, "1.4301"),
+        (60.0, -80.0, "Zeichnungs-Nr. QX-31"),
+        (120.0, -80.0, "Rev. C"),
+    ];
+    let called = drafted(&dimensioned("AC1015", "1.0", None, &texts));
+    let shaft = job(&called.out).shaft;
+    assert_eq!(shaft.sections.iter().map(|s| s.ra_um).collect::<Vec<_>>(), [Some(0.8), None]);
+    assert!(
+        called.err.contains("`Ra 3.2` on layer `WORDS` at (50, 40): it stands at no section's surface"),
+        "{}",
+        called.err
+    );
+    assert_eq!((shaft.drawing.as_deref(), shaft.revision.as_deref()), (Some("QX-31"), Some("C")));
+    assert_eq!(shaft.material.name, "X5CrNi18-10");
+    assert!(!called.err.contains("NOT UNDERSTOOD: TEXT `Werkstoff`"), "{}", called.err);
+}
+
+/// The bar is thicker than a seat that must be turned, and the seat itself where it may stay as drawn.
+#[test]
+fn the_placeholder_bar_has_room_to_turn_the_largest_section() {
+    let dir = tempfile::tempdir().expect("a folder");
+    for (tolerance, bar) in [("h7", 30.0), ("h11", 28.0), ("", 28.0), ("-0.2/0", 28.0), ("-0.05/0", 30.0)] {
+        std::fs::write(dir.path().join("t.csv"), format!("length;diameter;tolerance\n80;28;{tolerance}\n40;20;\n"))
+            .expect("written");
+        let called = call_in(dir.path(), ["draft", "t.csv"]);
+        assert_eq!((called.status, job(&called.out).stock.diameter_mm), (0, bar), "{tolerance}: {}", called.err);
+    }
+}

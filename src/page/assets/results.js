@@ -72,7 +72,7 @@ function figuresOf(plan) {
     ...(plan.cycle ? [['part to part', `${num(plan.cycle.steady_s)} s`]] : []),
     ['a part, added up', `${num(t.total)} s`], ['cutting', `${num(t.cutting)} s`], ['travels', `${num(t.segments)} s`], ['hand-overs', `${num(t.hand_overs)} s`],
     ['re-grips', `${num(t.regrips)} s`], ['holes and flats', `${num(t.features)} s`], ['part-off', `${num(t.part_off)} s`],
-    ['rear end', `${num(t.back_work)} s`], ['lines', `${num(t.penalties)} s`],
+    ['rear end', `${num(t.back_work)} s`],
     ['re-grips at', plan.headstock_regrips_mm.map((m) => num(m)).join(', ') || 'none'],
     ['pieces a bar', String(q.pieces_per_bar)], ['material', `${num(q.material_kg, 2)} kg`], ['remnant', `${num(q.remnant_mm, 0)} mm`],
     ...(q.cost ? [['cost', `${q.cost.total.toFixed(2)} ${q.cost.currency}`]] : []),
