@@ -277,12 +277,13 @@ impl Reader {
                     Node::List(items) => format!("a list of {}", items.len()),
                     other => other.kind().to_owned(),
                 };
-                // `[-0,05, 0]` is a list of three.
-                let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
-                let commas = raw(&self.source, &node.referenced);
-                let comma = commas
-                    .match_indices(',')
-                    .any(|(i, _)| digit(commas[..i].chars().next_back()) && digit(commas[i + 1..].chars().next()));
+                // `[-0,05, 0]` is a list of three, two of them with nothing but a comma between.
+                let items = if let Node::List(items) = &node.value { &items[..] } else { &[] };
+                let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
+                let comma = items.windows(2).any(|pair| {
+                    let both = pair.iter().all(|i| matches!(i.value, Node::Number(_)));
+                    both && begins(&pair[0]) + self.written(&pair[0]).len() + 1 == begins(&pair[1])
+                });
                 let point = if comma { "; decimals have a point, not a comma: `0.05`" } else { "" };
                 let diag = Diag::new(format!("`{}` takes two numbers, not {found}", field.key()))
                     .help(format!("write `{}: {form}`{point}", field.key()));
