@@ -112,7 +112,7 @@ fn pair(words: &str) -> Option<(Field, &str)> {
         Field::Material => words.contains(':') || known(value).is_some(),
         _ => numbered(value, f),
     };
-    named.filter(|(f, value)| plausible(*f, value)).last()
+    named.filter(|(f, value)| plausible(*f, value)).next_back()
 }
 
 /// Whether a value can be a drawing's number or a revision: prose is none.
