@@ -281,7 +281,9 @@ impl Reader {
                 let items = if let Node::List(items) = &node.value { &items[..] } else { &[] };
                 let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
                 let comma = items.windows(2).any(|pair| {
-                    let both = pair.iter().all(|i| matches!(i.value, Node::Number(_)));
+                    // `05` is no number in YAML, but written as one.
+                    let digits = |text: &str| !text.is_empty() && text.chars().all(|c| "+-.0123456789".contains(c));
+                    let both = pair.iter().all(|i| digits(self.written(i)));
                     both && begins(&pair[0]) + self.written(&pair[0]).len() + 1 == begins(&pair[1])
                 });
                 let point = if comma { "; decimals have a point, not a comma: `0.05`" } else { "" };
