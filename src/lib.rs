@@ -31,6 +31,7 @@ pub mod cli;
 pub mod diag;
 pub mod draft;
 pub mod fields;
+pub mod shown;
 pub mod spread;
 pub mod units;
 
