@@ -351,17 +351,23 @@ await story('no plan', demo, async ({ page, shot }) => {
   await shot('refused');
 });
 
+/** What runs out of the page, or is hidden by what it stands in. */
+function cutOff() {
+  const hides = (e) => getComputedStyle(e).overflowX !== 'visible' && e.clientWidth && e.scrollWidth > e.clientWidth + 1;
+  return [...document.querySelectorAll('body *')]
+    .filter((e) => !e.matches('input, select, textarea') && !e.closest('svg') && e.checkVisibility() && e.getBoundingClientRect().width > 1)
+    .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 || hides(e)).map((e) => `${e.tagName}#${e.id}.${e.className} ${e.textContent.slice(0, 40)}`);
+}
+
 for (const name of ['drive-hub', 'probe-needle', 'metering-spindle', 'feed-roller-shaft', 'collared-rod']) {
   const address = await serve(`demo/${name}.yaml`);
   await story(`widths of ${name}`, address, async ({ page, shot }) => {
     for (const width of [700, 1000, 1400]) {
       await page.setViewportSize({ width, height: 900 });
-      const cut = await page.evaluate(() => {
-        const scrolls = (e) => getComputedStyle(e).overflowX !== 'visible' && e.clientWidth && e.scrollWidth > e.clientWidth + 1;
-        return [...document.querySelectorAll('body *')].filter((e) => !e.closest('svg, #form') && e.checkVisibility() && e.getBoundingClientRect().width > 1)
-          .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 || scrolls(e)).map((e) => `${e.tagName}#${e.id}.${e.className}`);
-      });
-      assert.deepEqual(cut, [], `cut off at ${width}`);
+      for (const tab of ['Cutting & limits', 'Machine', 'Shaft']) {
+        await page.getByRole('tab', { name: tab }).click();
+        assert.deepEqual(await page.evaluate(cutOff), [], `${tab} is cut off at ${width}`);
+      }
       await shot(String(width));
     }
   });
