@@ -113,6 +113,8 @@ fn decimal_comma(asked: &clap::Error) -> String {
 
 /// Runs a call and says how it ended. Results go to stdout, everything else to stderr.
 pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
+    interrupt::no_end_by_size();
+    out::tell_panics();
     let call = match Call::try_parse_from(args) {
         Ok(call) => call,
         Err(asked) => {

@@ -1,7 +1,7 @@
 //! `recheck`: a stored plan against a (revised) job, by the proof.
 
 use super::plan::read;
-use super::{Ending, Format, out};
+use super::{Ending, Format, files, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
 use crate::proof::{described, prove};
@@ -9,8 +9,8 @@ use crate::report::{numbers, table, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
-/// Largest plan file read, bytes.
-const MOST_BYTES: u64 = 64 << 20;
+/// Largest plan file read, MiB.
+const PLAN_MAX_MIB: u64 = 64;
 
 /// What `recheck` takes.
 #[derive(Debug, clap::Args)]
@@ -45,16 +45,10 @@ struct Broken {
 
 fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
     let name = path.display();
-    let unreadable = |e: std::io::Error| Diag::new(format!("{name} cannot be read: {e}"));
-    let size = std::fs::metadata(path).map_err(unreadable)?.len();
-    if size > MOST_BYTES {
-        return Err(Diag::new(format!("{name} is larger than any plan")).help("give the plan.json of `plan --out`"));
-    }
-    let text = std::fs::read_to_string(path).map_err(unreadable)?;
-    serde_json::from_str(&text).map_err(|e| {
-        let what = format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column());
-        Diag::new(what).help("give the plan.json of `plan --out`")
-    })
+    let help = "give the plan.json of `plan --out`";
+    let bytes = files::read(path, PLAN_MAX_MIB, help)?;
+    serde_json::from_slice(&bytes)
+        .map_err(|e| Diag::new(format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column())).help(help))
 }
 
 /// A line of at most 100 columns, what follows indented.

@@ -3,17 +3,16 @@
 use dxf::Drawing;
 use dxf::entities::EntityType;
 use dxf::enums::{DrawingUnits, Units};
-use std::panic::catch_unwind;
 use std::path::Path;
 
-use super::Options;
 use super::census::{BINARY, Census, census};
 use super::collect::{Collected, READ, collect};
 use super::geometry::Point;
+use super::{Options, caught};
 use crate::diag::Diag;
 
-/// Largest drawing, bytes.
-pub const DRAWING_MAX_BYTES: u64 = 64 * 1024 * 1024;
+/// Largest drawing, MiB.
+pub const DRAWING_MAX_MIB: u64 = 64;
 
 /// A drawing in mm.
 pub struct Loaded {
@@ -49,9 +48,8 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
         Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
             .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
     };
-    // A broken file must not end in a panic, whatever the library meets in it.
-    let drawing = catch_unwind(|| Drawing::load(&mut &lean[..]))
-        .map_err(|_| broken("the reader gave up on it".into()))?
+    let drawing = caught(|| Drawing::load(&mut &lean[..]))
+        .ok_or_else(|| broken("the reader gave up on it".into()))?
         .map_err(|e| broken(e.to_string()))?;
     if counted.kinds.is_empty() {
         return Err(Diag::new(format!("{shown} holds no drawing: no entity stands in it"))

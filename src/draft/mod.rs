@@ -22,9 +22,11 @@ mod words;
 mod workbook;
 mod yaml;
 
-pub use load::DRAWING_MAX_BYTES;
+pub use load::DRAWING_MAX_MIB;
 
+use std::cell::Cell;
 use std::collections::BTreeMap;
+use std::panic::{UnwindSafe, catch_unwind};
 use std::path::Path;
 
 use crate::diag::Diag;
@@ -33,6 +35,24 @@ use crate::input;
 use geometry::Point;
 use sections::Section;
 use title::Title;
+
+thread_local! {
+    /// Whether this thread is inside a library that reads a file.
+    static READS: Cell<bool> = const { Cell::new(false) };
+}
+
+/// Whether a panic of this thread is one of a library over a broken file: that is told in words of ours, not as a defect.
+pub fn is_caught() -> bool {
+    READS.get()
+}
+
+/// Lets a library read; none where it panics: a broken file must not end in a panic, whatever the library meets in it.
+fn caught<T>(read: impl FnOnce() -> T + UnwindSafe) -> Option<T> {
+    READS.set(true);
+    let done = catch_unwind(read);
+    READS.set(false);
+    done.ok()
+}
 
 /// The unit of a drawing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -5,6 +5,7 @@ use super::sections::{Kind, Section};
 use super::title::Title;
 use crate::input::TEMPLATE;
 use crate::job::{iso286, iso2768};
+use crate::shown;
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [
@@ -44,9 +45,9 @@ fn quoted(text: &str) -> String {
     if plain { text.to_owned() } else { serde_json::to_string(text).unwrap_or_else(|_| "\"\"".into()) }
 }
 
-/// A remark, wrapped; control characters would end it.
+/// A remark, wrapped; line ends in it would end it.
 fn remark(out: &mut String, text: &str) {
-    let text: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let text = shown::line(text);
     let mut line = String::from("#");
     for word in text.split_whitespace() {
         if line.chars().count() + word.chars().count() >= COLUMNS {
@@ -78,14 +79,14 @@ pub fn job(content: &Content) -> String {
             remark(&mut out, &format!("- {note}"));
         }
     }
-    out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(content.name)));
+    out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(&shown::line(content.name))));
     for (key, value) in [("drawing", &content.title.drawing), ("revision", &content.title.revision)] {
         if let Some(value) = value {
-            out.push_str(&format!("  {key}: {}\n", quoted(value)));
+            out.push_str(&format!("  {key}: {}\n", quoted(&shown::line(value))));
         }
     }
     match content.options.material.as_deref().or(content.title.material.as_deref()) {
-        Some(material) => out.push_str(&format!("  material: {}\n", quoted(material))),
+        Some(material) => out.push_str(&format!("  material: {}\n", quoted(&shown::line(material)))),
         None => out.push_str("  material: C45                 # PLACEHOLDER: the drawing names none that is known\n"),
     }
     out.push_str("  sections:\n");
@@ -107,7 +108,10 @@ pub fn job(content: &Content) -> String {
         }
     }
     match &content.options.machine {
-        Some(path) => out.push_str(&format!("\nmachine: {}\n", serde_json::to_string(path).unwrap_or_default())),
+        Some(path) => {
+            let quoted = serde_json::to_string(path).unwrap_or_default();
+            out.push_str(&format!("\nmachine: {}\n", shown::lines(&quoted)));
+        }
         None => {
             out.push_str("\n# PLACEHOLDER: an invented machine. Name the file of yours: `machine: my-machine.yaml`, or draft with\n# `--machine my-machine.yaml`.\n");
             out.push_str(template_machine());
@@ -172,13 +176,11 @@ fn line(section: &Section) -> String {
         text += &format!(", ra: {ra}");
     }
     if let Some(name) = &section.name {
-        text += &format!(", name: {}", quoted(name));
+        text += &format!(", name: {}", quoted(&shown::line(name)));
     }
     text.push('}');
     if !section.remarks.is_empty() {
-        let remarks: String =
-            section.remarks.join(", ").chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-        text += &format!("   # {remarks}");
+        text += &format!("   # {}", shown::line(&section.remarks.join(", ")));
     }
     text.push('\n');
     text

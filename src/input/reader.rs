@@ -444,9 +444,10 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     ))
 }
 
-/// A quotation of the file for a message: short, and without control characters.
+/// A quotation of the file for a message: short, and on one line.
 pub(super) fn shown(text: &str) -> String {
-    let mut out: String = text.chars().take(SHOWN_MAX).map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect();
+    let taken: String = text.chars().take(SHOWN_MAX).collect();
+    let mut out = crate::shown::line(&taken).into_owned();
     if text.chars().count() > SHOWN_MAX {
         out.push('…');
     }

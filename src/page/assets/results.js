@@ -17,6 +17,13 @@ export function verdict(answer) {
   box.replaceChildren(h('strong', {}, answer.plan.verdict === 'feasible' ? 'FEASIBLE' : 'NOT FEASIBLE'), h('span', {}, answer.summary));
 }
 
+/** What is below is of before: a newer job is planned, or could not be. @param {string} name @param {boolean} failed */
+export function old(name, failed) {
+  const box = the('verdict');
+  box.className = failed ? 'wrong' : 'old';
+  box.replaceChildren(h('strong', {}, failed ? 'NOT PLANNED' : 'PLANNING…'), h('span', {}, `${name}; what is below is of before.`));
+}
+
 /** Messages as the command line prints them. @param {any[]} told @param {(told: any) => void} reveal */
 export function errors(told, reveal) {
   const one = (t) => h('pre', {}, t.printed, t.file && h('button', { class: 'small', onclick: () => reveal(t) }, 'Show the field'));
