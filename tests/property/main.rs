@@ -6,6 +6,7 @@ mod bounded;
 mod edges;
 mod glances;
 mod halves;
+mod held;
 #[path = "../oracle/jobs.rs"]
 mod jobs;
 mod lookers;
