@@ -9,7 +9,7 @@ use spanhold::proof;
 /// A pin with a seat in front of a head that the collet does not hold. Lengths are in tenths of a millimetre.
 fn pin(seed: u64) -> String {
     let part = |step: u64, from: u64, many: u64| (from + seed * step % many) as f64 / 10.0;
-    let (front, middle, seat, head) = (part(37, 31, 60), part(53, 41, 50), part(71, 83, 40), part(13, 61, 20));
+    let (front, middle, seat, head) = (part(37, 31, 60), part(53, 41, 50), part(71, 83, 3), part(13, 61, 20));
     let (hold, force) = (8.3 - 0.1 * (seed % 3) as f64, 3_000 + seed * 97 % 3_000);
     format!(
         "shaft:

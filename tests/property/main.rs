@@ -9,6 +9,7 @@ mod halves;
 mod held;
 #[path = "../oracle/jobs.rs"]
 mod jobs;
+mod limits;
 mod lookers;
 mod orders;
 mod plans;
