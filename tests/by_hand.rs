@@ -237,11 +237,11 @@ fn what_the_last_grip_holds() {
     near(checks::torque::demand_nm(&Rig { back: Vec::new(), ..rig.clone() }), part_off);
     // The work on the rear end is heavier.
     near(checks::torque::demand_nm(&rig), 8.0);
-    let torque = checks::torque::find(&rig, 100.0).expect("a collet");
+    let torque = checks::torque::find(&rig, 100.0, 18.0).expect("a collet");
     near(torque.demand, 12.0);
     near(torque.limit, 0.2 * 10_000.0 * 0.009);
     // 300 N along, and 8 N·m at 18 mm around: 888.9 N.
-    let push = checks::push::back(&rig, 100.0).expect("it pushes");
+    let push = checks::push::back(&rig, 100.0, 18.0).expect("it pushes");
     near(push.demand, 1.5 * (300f64.powi(2) + (8000.0 / 9.0f64).powi(2)).sqrt());
     near(push.limit, 2000.0);
     assert!(checks::push::front(&rig).is_none(), "nothing pushes on the front");
@@ -274,7 +274,7 @@ fn what_the_last_grip_holds() {
         tip(18.0),
         tip(core)
     );
-    let all: Vec<&str> = checks::of_last_grip(&rig, nose).map(|f| f.expect("held").check).collect();
+    let all: Vec<&str> = checks::of_last_grip(&rig, nose, 18.0).map(|f| f.expect("held").check).collect();
     assert_eq!(all, ["torque", "push", "back"]);
 }
 

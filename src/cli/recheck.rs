@@ -4,7 +4,7 @@ use super::plan::read;
 use super::{Ending, Format, files, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
-use crate::proof::{described, prove};
+use crate::proof::{SAME_MARGIN, Verified, described, prove};
 use crate::report::{numbers, table, words};
 use serde::Serialize;
 use std::path::PathBuf;
@@ -57,6 +57,16 @@ fn wrapped(line: &str) -> String {
     table::wrap(&line[..indent], line.trim_start(), 100)
 }
 
+/// The word that a plan is safer than it tells; nothing where it is not.
+fn safer(plan: &Plan, found: &Verified) -> String {
+    let (told, proven) = (plan.margin.unwrap_or(0.0), 1.0 - found.utilisation);
+    if proven - told <= SAME_MARGIN {
+        return String::new();
+    }
+    let (told, proven) = (100.0 * told, 100.0 * proven);
+    format!("  the margin has changed: {proven:.1} % is left, the plan tells {told:.1} %\n")
+}
+
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
     let plan = match stored(&args.plan) {
@@ -87,8 +97,10 @@ pub fn run(args: &Args) -> Ending {
         let mut text = if found.holds() {
             let used = 100.0 * found.utilisation;
             format!(
-                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n",
-                plan.job, found.states
+                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n{}",
+                plan.job,
+                found.states,
+                safer(&plan, &found)
             )
         } else {
             format!(

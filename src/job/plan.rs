@@ -3,9 +3,11 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+mod at_stop;
 mod outline;
 mod time;
 
+pub use at_stop::{AtStop, Done};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 
 use super::SAME_MM;

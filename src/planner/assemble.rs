@@ -180,20 +180,12 @@ fn stage(
     settled: &Settled,
     (index, looks, chatter): (usize, &[&Look], Option<(Finding, &Look)>),
 ) -> Stage {
-    let (rig, shaft) = (ground.rig, &ground.rig.job.shaft);
+    let rig = ground.rig;
     let d = &draft.stages[index];
     let pieces: Vec<_> = settled.pieces.iter().filter(|p| p.stage == index).collect();
-    let cuts: Vec<&&Look> = looks.iter().filter(|l| l.piece.is_some()).collect();
-    let grip = d.nose_mm.map(|nose_mm| {
-        let section = shaft.section_at(nose_mm);
-        GripPlace {
-            nose_mm,
-            from_mm: nose_mm - rig.hold_mm(),
-            to_mm: nose_mm,
-            diameter_mm: shaft.sections[section].largest_mm(),
-            section: section + 1,
-        }
-    });
+    let cuts: Vec<&&Look> =
+        looks.iter().filter(|l| l.piece.is_some() && l.state.turned_mm <= d.to_mm + SAME_MM).collect();
+    let grip = d.nose_mm.map(|nose_mm| grip(rig, nose_mm));
     let counter = |t: f64| d.nose_mm.map(|g| t + rig.gap_mm() - g);
     let mut regrips_mm = d.regrips_mm.clone();
     if d.regrip_at_end {
@@ -215,6 +207,17 @@ fn stage(
         rpm_min: pieces.iter().map(|p| p.rpm).fold(f64::INFINITY, f64::min),
         rpm_max: pieces.iter().map(|p| p.rpm).fold(0.0, f64::max),
         checks: worst_checks(looks, chatter),
+    }
+}
+
+/// A grip, with what it holds.
+pub fn grip(rig: &Rig<'_>, nose_mm: f64) -> GripPlace {
+    GripPlace {
+        nose_mm,
+        from_mm: nose_mm - rig.hold_mm(),
+        to_mm: nose_mm,
+        diameter_mm: rig.held_mm(nose_mm),
+        section: rig.held_section(nose_mm) + 1,
     }
 }
 

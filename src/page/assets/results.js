@@ -47,6 +47,10 @@ function share(check) {
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 
+// Whole, and never above the speed that holds.
+const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
+const speeds = (stage) => [...new Set([speed(stage.rpm_min), speed(stage.rpm_max)])].join('–');
+
 function stages(plan) {
   const head = ['stage', 'from', 'to', 'travel', 'grip', 'unsupported', 'counter-spindle', 'headstock', 'rev/min', 'time'];
   const rows = plan.stages.map((g) => h('tr', {},
@@ -54,7 +58,7 @@ function stages(plan) {
     h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : 'free'), h('td', {}, num(g.unsupported_max_mm)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
     h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
-    h('td', {}, g.rpm_max ? (Math.round(g.rpm_min) === Math.round(g.rpm_max) ? num(g.rpm_max, 0) : `${num(g.rpm_min, 0)}–${num(g.rpm_max, 0)}`) : '–'),
+    h('td', {}, g.rpm_max ? speeds(g) : '–'),
     h('td', {}, g.time_s ? num(g.time_s) : '–'), h('td', { class: 'w' }, share(governing(g)))));
   return h('table', { id: 'stages' }, h('caption', {}, 'Stages (mm, s)'),
     h('thead', {}, h('tr', {}, head.map((t) => h('th', { scope: 'col' }, t)), h('th', { class: 'w', scope: 'col' }, 'governing check'))), h('tbody', {}, rows));
