@@ -128,22 +128,23 @@ pub struct Way {
 /// `allowance` is in the objective's unit; infinite asks for the safest way of all, then the cheapest of those.
 pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
-    // Sums of the same costs in another order may differ by rounding.
+    // Sums of the same costs in another order may differ by rounding. What leads nowhere is within no allowance.
     let allowance = allowance + AGREE_S;
     let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal, |_| true));
     let least = back[0];
     if !least.is_finite() {
         return Ok(None);
     }
+    let within = |cost: f64| cost.is_finite() && cost <= least + allowance;
     let through = |arc: &Arc| ahead[arc.from] + arc.cost + back[arc.to];
     // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
     let margins: Vec<u64> = {
-        let in_band = net.arcs.iter().filter(|a| through(a) <= least + allowance);
+        let in_band = net.arcs.iter().filter(|a| within(through(a)));
         in_band.map(|a| order_key(a.margin)).collect::<BTreeSet<_>>().into_iter().collect()
     };
     let feasible = |key: u64| {
         let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| order_key(net.arcs[*a].margin) >= key).collect();
-        labels(net, &arcs)[goal] <= least + allowance
+        within(labels(net, &arcs)[goal])
     };
     let (mut low, mut high) = (0, margins.len());
     while high - low > 1 {
@@ -155,7 +156,7 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
         }
     }
     let floor = margins.get(low).copied().unwrap_or(0);
-    let enters = |a: &Arc| order_key(a.margin) >= floor && through(a) <= least + allowance;
+    let enters = |a: &Arc| order_key(a.margin) >= floor && within(through(a));
     let safest = match net.arcs.iter().filter(|a| enters(a)).count() {
         0..=MOST_ARCS => cheapest_way(net, enters)?,
         _ => {
@@ -181,4 +182,28 @@ pub fn best_way(net: &Network, allowance: f64) -> Result<Option<Way>, Defect> {
 fn order_key(x: f64) -> u64 {
     let bits = x.to_bits();
     if bits >> 63 == 1 { !bits } else { bits | (1 << 63) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Arc, Network, best_way, labels};
+
+    /// Arcs as from, to, seconds, margin; node 3 is the goal, and node 4 leads nowhere.
+    fn net(arcs: &[(usize, usize, f64, f64)]) -> Network {
+        let arc =
+            |&(from, to, cost, margin): &(usize, usize, f64, f64)| Arc { from, to, cost, margin, ..Arc::default() };
+        let mut net = Network { nodes: (0..5).map(|i| (i, 0)).collect(), goal: Some(3), ..Network::default() };
+        net.arcs = arcs.iter().map(arc).collect();
+        net.reached = labels(&net, &(0..arcs.len()).collect::<Vec<_>>());
+        net
+    }
+
+    #[test]
+    fn the_safest_way_of_all_is_one_that_arrives() {
+        let net = net(&[(0, 1, 5.0, 0.2), (0, 2, 9.0, 0.6), (0, 4, 1.0, 0.9), (1, 3, 5.0, 0.2), (2, 3, 9.0, 0.5)]);
+        let way = best_way(&net, f64::INFINITY).expect("no defect").expect("a way");
+        assert_eq!((way.cost, way.margin, way.least), (18.0, 0.5, 10.0));
+        // Within a bound the safer way is out of reach.
+        assert_eq!(best_way(&net, 1.0).expect("no defect").expect("a way").margin, 0.2);
+    }
 }

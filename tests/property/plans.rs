@@ -46,6 +46,24 @@ fn every_plan_is_proven_and_adds_up() {
     assert!(feasible >= 40 && infeasible >= 40, "{feasible} {infeasible}");
 }
 
+/// The safest plan is sought whatever it takes: it is proven, and the fastest one is no slower.
+#[test]
+fn the_safest_plan_is_found_wherever_there_is_one() {
+    let mut found = 0;
+    for seed in SEEDS.start..SEEDS.start + 60 {
+        let text = jobs::small_job(seed);
+        let Some((_, fast)) = answer(&text) else { continue };
+        let (job, safe) = answer(&format!("{text}objective: margin\n")).expect("the same job");
+        assert_eq!(safe.verdict, fast.verdict, "seed {seed}\n{text}");
+        if safe.verdict == Verdict::Feasible {
+            assert!(proof::prove(&safe, &job).holds(), "seed {seed}\n{text}");
+            assert!(safe.time_s.total >= fast.time_s.total * (1.0 - 2e-3), "seed {seed}\n{text}");
+            found += 1;
+        }
+    }
+    assert!(found >= 10, "{found}");
+}
+
 /// A shaft whose cross hole comes under its tool 4 mm beyond the part-off, at 70 mm.
 fn rear_hole(thrust_n: u32) -> String {
     format!(
