@@ -106,13 +106,13 @@ fn pair(words: &str) -> Option<(Field, &str)> {
     let ends = words.char_indices().filter(|(_, c)| matches!(c, ' ' | ':')).map(|(i, _)| i);
     let parts = ends.map(|i| (&words[..i], words[i..].trim_start_matches([' ', ':'])));
     let named = parts.filter(|(_, value)| !value.is_empty() && field(value).is_none());
-    let named = named.filter_map(|(word, value)| field(word).map(|f| (f, value)));
+    let mut named = named.filter_map(|(word, value)| field(word).map(|f| (f, value)));
     let plausible = |f: Field, value: &str| match f {
         // `Material thickness 3` names none, `Material: C48` one that is not known.
         Field::Material => words.contains(':') || known(value).is_some(),
         _ => numbered(value, f),
     };
-    named.filter(|(f, value)| plausible(*f, value)).next_back()
+    named.rfind(|(f, value)| plausible(*f, value))
 }
 
 /// Whether a value can be a drawing's number or a revision: prose is none.

@@ -173,7 +173,7 @@ mod tests {
     fn a_speed_range_of_one_speed_is_one_number() {
         assert_eq!(rpm_range(1782.2, 1782.9), "1782");
         assert_eq!(rpm(1105.6), "1105");
-        assert_eq!(rpm(1105.999_999_999_8), "1106");
+        assert_eq!(rpm(1_105.999_999_999_8), "1106");
         assert_eq!(rpm_range(1450.0, 3714.0), "1450–3714");
         assert_eq!(rpm_range(0.0, 0.0), NONE);
     }

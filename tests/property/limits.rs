@@ -8,7 +8,7 @@ use spanhold::proof;
 use spanhold::report::content::{Block, blocks};
 
 fn plans(seeds: std::ops::Range<u64>) -> impl Iterator<Item = (u64, Job, Plan)> {
-    let text = |seed: u64| if seed % 2 == 0 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
+    let text = |seed: u64| if seed.is_multiple_of(2) { jobs::rich_job(seed) } else { jobs::small_job(seed) };
     let found = seeds.filter_map(move |seed| answer(&text(seed)).map(|(job, plan)| (seed, job, plan)));
     found.filter(|(_, _, plan)| plan.verdict == Verdict::Feasible)
 }
