@@ -188,6 +188,6 @@ fn placing_comes_close_to_the_best_places() {
     let standing = Standing::Computed("that search");
     let source = "fine grid search over the same places, closing in five times";
     let mut t = Table::new(source, standing, Agreement::Within(WITHIN));
-    t.worst_of("placing: smallest margin", entries.collect());
+    t.worst_of_at_least(19, "placing: smallest margin", entries.collect());
     crate::row::keep("placing.md", &t.done());
 }
