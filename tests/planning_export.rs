@@ -7,6 +7,8 @@
 #[path = "oracle/jobs.rs"]
 mod jobs;
 
+use spanhold::planner::lessons::Lessons;
+use spanhold::planner::price::Price;
 use spanhold::planner::network::{Builder, Network, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::runs::Runs;
@@ -46,10 +48,10 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
     let job = spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()?;
     let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let (segments, tasks) = (rig.segments().ok()?, rig.tasks());
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
+    let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
     let goal = net.goal.filter(|_| net.arcs.len() >= FEWEST_ARCS)?;
     let way = cheapest_way(&net, |_| true).unwrap_or_else(|d| panic!("{d}\n{text}"))?;
     let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost).sum();

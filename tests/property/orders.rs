@@ -5,6 +5,8 @@ use spanhold::answer::advised;
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
 use spanhold::planner::Advice;
+use spanhold::planner::lessons::Lessons;
+use spanhold::planner::price::Price;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::runs::Runs;
@@ -31,11 +33,11 @@ fn least_s(job: &Job) -> f64 {
     let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let Ok(segments) = rig.segments() else { return f64::INFINITY };
     let tasks = rig.tasks();
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
-    net.goal.map_or(f64::INFINITY, |goal| net.reached[goal])
+    let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
+    net.goal.map_or(f64::INFINITY, |goal| net.reached[goal].s)
 }
 
 #[test]
