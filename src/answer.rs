@@ -14,6 +14,9 @@ use crate::report::cautions;
 /// Rounds of planning and proving in which stops and grips may move off the stations.
 const ROUNDS_MOVED: usize = 4;
 
+/// What is said where costs were asked for and there are none.
+const NO_LIMIT_COSTS: &str = "No limit costs time: without any one of them the plan is no faster.";
+
 /// The proven plan of a job, or the answer why there is none.
 ///
 /// - **Errors**: [`Defect`]: a fault of ours; send us the job.
@@ -25,7 +28,10 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::costs::find(job, plan.charged_s())?;
+        plan.limit_costs = planner::costs::find(job, plan.pace_s())?;
+        if plan.limit_costs.is_empty() {
+            plan.notes.push(NO_LIMIT_COSTS.to_owned());
+        }
     }
     Ok(plan)
 }

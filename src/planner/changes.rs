@@ -23,10 +23,10 @@ struct Works {
     change: Change,
 }
 
-/// Time of the plan of a job, s; none when there is none.
+/// Time from part to part of the plan of a job, s; none when there is none.
 pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, Effort::Feasible, &Lessons::default())? {
-        Answer::Found(plan) => Some(plan.charged_s()),
+        Answer::Found(plan) => Some(plan.pace_s()),
         Answer::Blocked(_) => None,
     })
 }

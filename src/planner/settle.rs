@@ -210,7 +210,7 @@ impl Ground<'_> {
             let beyond = index + 1 == draft.stages.len() && *t > stage.to_mm;
             let inside = *t <= stage.to_mm + SAME_MM && (*t > stage.from_mm + SAME_MM || index == 0);
             let (true, Some(thrust)) = (beyond || inside, self.tasks[*task].thrust_n) else { continue };
-            // Just after an inner re-grip at the same length would be as good; the moment before it is taken.
+            // Works come before a re-grip at the same length (`AtStop`).
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
             let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
@@ -226,7 +226,9 @@ impl Ground<'_> {
         if index + 1 < draft.stages.len() {
             note(end, checks::release::find(self.rig, &end).ok());
         } else {
-            checks::of_last_grip(self.rig, nose).flatten().for_each(|found| note(end, Some(found)));
+            checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose))
+                .flatten()
+                .for_each(|found| note(end, Some(found)));
         }
         looks
     }
@@ -268,7 +270,12 @@ impl Ground<'_> {
         let states: Vec<(State, Posed)> = front.into_iter().chain(inner).chain(rear).collect();
         let gripped = nose_mm.is_some();
         let wanted = self.rig.segment_rpm(segment, gripped);
-        let slowest = self.rig.slowest(&states, wanted);
+        // Bar that is fed on, uncut, for work behind the part-off turns no faster than the part-off.
+        let fed = (segment.work == Work::PartOff && draft.fed_to_mm > to_mm + SAME_MM).then_some(draft.fed_to_mm);
+        let fed = fed.map(|t| self.state(nose_mm, t, last, piece_end_mm));
+        let fed: Vec<(State, Posed)> = fed.and_then(|s| Some((s, self.rig.posed(&s).ok()?))).into_iter().collect();
+        let slowest = [self.rig.slowest(&states, wanted), self.rig.slowest(&fed, wanted)];
+        let slowest = slowest.into_iter().flatten().min_by(|a, b| a.rpm.total_cmp(&b.rpm));
         let floor = self.rig.job.cutting.speed_floor * wanted;
         let rpm = slowest.map_or(wanted, |a| a.rpm.max(floor));
         let traced = match detail {
@@ -284,6 +291,12 @@ impl Ground<'_> {
             findings.iter().for_each(|f| largest.note(f.utilisation));
             findings.extend(along);
             looks.push(Look { stage, state, piece: None, findings, traced: traced.get(i) == Some(&true) });
+        }
+        for (state, p) in fed {
+            let view = View { rig: self.rig, state: &state, answers: &p.with_critical(), segment, rpm };
+            let findings: Vec<Finding> = checks::all(&view).collect();
+            findings.iter().for_each(|f| largest.note(f.utilisation));
+            looks.push(Look { stage, state, piece: None, findings, traced: false });
         }
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {

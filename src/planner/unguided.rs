@@ -168,7 +168,7 @@ impl<'a> Unguided<'a> {
                 Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
             };
         };
-        match checks::worst(checks::of_last_grip(rig, *nose).flatten()) {
+        match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
             Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
         }
@@ -241,6 +241,13 @@ impl<'a> Unguided<'a> {
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
         let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, turned_mm)| (*t, on(*turned_mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
+            if state.turned_mm > grid.at(j) + SAME_MM {
+                match checks::fed_on(rig, self.ground.segments, &state) {
+                    Ok(Some(f)) if !f.passes() => return Err(told(&f, &format!("fed on for {}", task.text))),
+                    Ok(f) => margin = margin.min(1.0 - f.map_or(0.0, |f| f.utilisation)),
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                }
+            }
             let Some(thrust) = task.thrust_n else { continue };
             match checks::drill::find(rig, &state, task.at_mm, thrust) {
                 Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),

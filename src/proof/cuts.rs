@@ -1,10 +1,13 @@
 //! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
 
+use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified};
+use crate::job::plan::{AtStop, Done, Operation};
 use crate::process::checks::{self, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
+use crate::process::stops::SAME_MM as ONE_STOP_MM;
 use crate::spread::{Largest, spread};
 
 /// States are no further apart than this, mm.
@@ -200,7 +203,8 @@ impl Case<'_> {
                 continue;
             }
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
-            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm).collect();
+            let held_mm = held_mm(self.rig.job, self.rig.hold_mm(), grip);
+            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm, held_mm).collect();
             for found in found {
                 match found {
                     Ok(found) => self.finding(index, to_mm, found),
@@ -215,6 +219,35 @@ impl Case<'_> {
             self.breach(None, "tool_places", "the machine has no place for every tool");
         }
         self.tasks();
+        self.printed_order();
+    }
+
+    /// The timeline does at each stop what is proven, in that order; what takes no time is not told there.
+    fn printed_order(&mut self) {
+        let Some(cycle) = &self.plan.cycle else { return };
+        let machine = &self.rig.job.machine;
+        let takes_time = |done: &Done| match done.what {
+            AtStop::Work => self.plan.features[done.index].time_s > 0.0,
+            AtStop::HandOver => machine.hand_over_s() > 0.0,
+            AtStop::RegripBefore | AtStop::RegripAfter => {
+                let shared = self.plan.hand_overs_mm.iter().any(|h| (h - done.turned_mm).abs() < SAME_MM);
+                (if shared { machine.shared_regrip_s() } else { machine.headstock.regrip_s }) > 0.0
+            }
+        };
+        // Which of two works at one stop comes first changes nothing that is proven.
+        let key = |done: &Done| match done.what {
+            AtStop::Work => "feature",
+            AtStop::HandOver => "hand_over",
+            AtStop::RegripBefore | AtStop::RegripAfter => "regrip",
+        };
+        let due: Vec<&str> = self.plan.at_stops().iter().filter(|d| takes_time(d)).map(key).collect();
+        let mut told: Vec<&Operation> = cycle.operations.iter().filter(|o| o.stage.is_some()).collect();
+        told.sort_by(|a, b| a.from_s.total_cmp(&b.from_s));
+        let told = told.into_iter().map(|o| o.work.as_str());
+        let told: Vec<&str> = told.filter(|w| ["feature", "hand_over", "regrip"].contains(w)).collect();
+        if told != due {
+            self.breach(None, "order", "the timeline does not work at the stops in the order that is proven");
+        }
     }
 
     /// Behind the part-off the bar is fed on uncut: counter-spindle and headstock must get there.
@@ -253,13 +286,20 @@ impl Case<'_> {
             let index = number.saturating_sub(1);
             let within = self.plan.stages.get(index).is_some_and(|s| {
                 let last = index + 1 == self.plan.stages.len();
-                t >= s.from_mm - SAME_MM && (t <= s.to_mm + SAME_MM || last)
+                // At a stop works come first, so they belong to the stage that ends there (`AtStop`).
+                (t > s.from_mm + ONE_STOP_MM || index == 0) && (t <= s.to_mm + SAME_MM || last)
             });
             if !within {
                 self.breach(Some(number), "features", format!("{} at {t:.2} mm is not in this stage", task.text));
                 continue;
             }
             self.fed_on(index, t, &task.text);
+            if t > self.plan.stages[index].to_mm + SAME_MM
+                && let (Some(segment), Some(rpm)) = (self.segments.last(), self.plan.part_off_rpm)
+            {
+                // Fed on, the bar stands out farther than it is ever turned: everything is looked at, not the tool's work alone.
+                self.state(index, (segment, rpm), (t, 0.0), last_regrip(self.plan, index, t, false));
+            }
             let Some(thrust) = task.thrust_n else { continue };
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
             match checks::drill::find(self.rig, &state, task.at_mm, thrust) {

@@ -12,11 +12,11 @@ mod stops;
 mod times;
 mod wishes;
 
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::{Plan, Stage, Verdict};
 use crate::job::{Holding, Job};
 use crate::process::Rig;
 use crate::process::segments::Segment;
-pub use described::described;
+pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
@@ -70,6 +70,18 @@ struct Case<'a> {
 }
 
 impl Case<'_> {
+    fn stages_mean_something(&self) -> bool {
+        let hold_mm = self.rig.collet.map(|c| c.hold_mm);
+        let stands = |s: &Stage| match (&s.grip, hold_mm) {
+            (None, _) => true,
+            (Some(grip), Some(hold)) => grip.nose_mm >= hold - SAME_MM && grip.nose_mm <= s.from_mm + SAME_MM,
+            (Some(_), None) => false,
+        };
+        let ordered =
+            !self.verified.breaches.iter().any(|b| ["order", "regrips", "support"].contains(&b.rule.as_str()));
+        ordered && self.plan.stages.iter().all(stands)
+    }
+
     fn breach(&mut self, stage: Option<usize>, rule: &str, text: impl Into<String>) {
         self.verified.breaches.push(Breach::of(stage, rule, text));
     }
@@ -120,8 +132,8 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     case.stops();
     case.grips();
     case.wishes();
-    // With stages or pieces out of order the states would mean nothing.
-    if case.verified.holds() {
+    // A broken rule must not hide a broken check. Only with stages out of order, or a grip in no place, would states mean nothing.
+    if case.stages_mean_something() {
         case.cuts();
         case.events();
         case.times();

@@ -230,7 +230,8 @@ fn compare(seed: u64, text: &str, counts: &mut Counts) {
             }
             let fixed = search::fixed_s(&plan.time_s, lines);
             // Placing moves stops off the grid, which may even save time, so the least time bounds it from above only.
-            let planned = plan.time_s.total * (1.0 - plan.optimality.gap) - fixed;
+            let charged = plan.time_s.total + plan.time_s.penalties;
+            let planned = charged * (1.0 - plan.optimality.gap) - fixed;
             let share = if slowed { SLOWED_SHARE } else { SAME_SHARE };
             // Among collets that are equally fast, within a thousandth, the safer one is taken.
             let equally = 1e-3 * (least + fixed);
