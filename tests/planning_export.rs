@@ -8,9 +8,9 @@
 mod jobs;
 
 use spanhold::planner::lessons::Lessons;
-use spanhold::planner::price::Price;
 use spanhold::planner::network::{Builder, Network, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::cheapest_way;
 use spanhold::planner::stations::{Grid, moments};

@@ -474,8 +474,7 @@ impl<'a> Builder<'a> {
             let Some((run_s, margin)) = self.exact_stage((i, l), j, grip, pattern) else { continue };
             let new = arc(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
             let better = best[slot].as_ref().is_none_or(|(_, old)| {
-                let (faster, slower) =
-                    (new.cost.plus_s(SAME_COST) < old.cost, old.cost.plus_s(SAME_COST) < new.cost);
+                let (faster, slower) = (new.cost.plus_s(SAME_COST) < old.cost, old.cost.plus_s(SAME_COST) < new.cost);
                 let (safer, less_safe) = (new.margin > old.margin, new.margin < old.margin);
                 let by_number = grip < old.grip;
                 match self.weights.safest {

@@ -195,3 +195,53 @@ fn order_key(x: f64) -> u64 {
     let bits = x.to_bits();
     if bits >> 63 == 1 { !bits } else { bits | (1 << 63) }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Arc, Network, Price, best_way};
+
+    /// Three nodes before the goal; arcs as from, to, seconds, hand-overs, margin. The last arc leads nowhere.
+    fn net(arcs: &[(usize, usize, f64, f64, f64)]) -> Network {
+        let arc = |&(from, to, s, hand_overs, margin): &(usize, usize, f64, f64, f64)| Arc {
+            from,
+            to,
+            cost: Price { hand_overs, s },
+            margin,
+            ..Arc::default()
+        };
+        let mut net = Network { nodes: (0..5).map(|i| (i, 0)).collect(), goal: Some(3), ..Network::default() };
+        net.arcs = arcs.iter().map(arc).collect();
+        net.reached = super::labels(&net, &(0..arcs.len()).collect::<Vec<_>>());
+        net
+    }
+
+    #[test]
+    fn the_safest_way_of_all_is_one_that_arrives() {
+        let net = net(&[
+            (0, 1, 5.0, 0.0, 0.2),
+            (0, 2, 9.0, 0.0, 0.6),
+            (0, 4, 1.0, 0.0, 0.9),
+            (1, 3, 5.0, 0.0, 0.2),
+            (2, 3, 9.0, 0.0, 0.5),
+        ]);
+        let way = best_way(&net, f64::INFINITY).expect("no defect").expect("a way");
+        assert_eq!((way.cost.s, way.margin, way.least.s), (18.0, 0.5, 10.0));
+        // Within a bound the safer way is out of reach.
+        assert_eq!(best_way(&net, 1.0).expect("no defect").expect("a way").margin, 0.2);
+    }
+
+    #[test]
+    fn fewer_hand_overs_come_before_any_time_and_the_margin_after_both() {
+        let net = net(&[
+            (0, 1, 5.0, 0.0, 0.9),
+            (0, 2, 1e9, 0.0, 0.3),
+            (1, 3, 5.0, 2.0, 0.9),
+            (2, 3, 1.0, 1.0, 0.2),
+            (2, 3, 1.0 + 1e-4, 1.0, 0.4),
+        ]);
+        let way = best_way(&net, 0.5).expect("no defect").expect("a way");
+        assert_eq!((way.cost.hand_overs, way.margin), (1.0, 0.3));
+        let fast = best_way(&net, 0.0).expect("no defect").expect("a way");
+        assert_eq!((fast.cost.s - 1e9, fast.margin), (1.0, 0.2));
+    }
+}

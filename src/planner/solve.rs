@@ -125,7 +125,7 @@ fn best_placed(job: &Job, mut found: Vec<Candidate<'_>>, effort: Effort) -> Resu
         let margin = |p: &Plan| p.margin.unwrap_or(f64::NEG_INFINITY);
         let order = |p: &Plan, q: &Plan| {
             let safer = margin(p).total_cmp(&margin(q));
-            safer.then(q.charged_s().total_cmp(&p.charged_s())).then(q.collet.cmp(&p.collet))
+            safer.then(q.pace_s().total_cmp(&p.pace_s())).then(q.collet.cmp(&p.collet))
         };
         if best.as_ref().is_none_or(|known| order(&plan, known).is_gt()) {
             best = Some(plan);
@@ -339,8 +339,13 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let rig = Rig::new(job, found.collet);
     let segments = rig.segments().map_err(|r| Defect(r.text))?;
     let tasks = rig.tasks();
-    let ground =
-        Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &found.moments, look_at_mm: &found.look_at_mm };
+    let ground = Ground {
+        rig: &rig,
+        segments: &segments,
+        tasks: &tasks,
+        moments: &found.moments,
+        look_at_mm: &found.look_at_mm,
+    };
     let before = found.settled;
     let mut best: Option<(Draft, Settled)> = None;
     if effort == Effort::Best && found.moves {

@@ -3,8 +3,8 @@
 //! All shoulders, segment borders, ends of grip lands, moments of features and asked-for places, and between them an
 //! even grid no coarser than the station pitch.
 
-use crate::process::segments::Segment;
 use super::lessons::Lessons;
+use crate::process::segments::Segment;
 use crate::process::stops::{SAME_MM, Stop};
 use crate::process::{Counter, Rig, State, Work};
 

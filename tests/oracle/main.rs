@@ -22,11 +22,11 @@ use row::{Agreement, Row, Standing, Table};
 use search::{Best, Inner, Search};
 use spanhold::job::plan::Verdict;
 use spanhold::job::{Collet, Job};
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::price::Price;
 use spanhold::planner::grips;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::{EQUALLY_FAST, best_way};
 use spanhold::planner::settle::Ground;
@@ -135,8 +135,8 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     let all = best_way(&builder.within(Price::NO_WAY), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
     if let Some(way) = &all {
         // What is left out beyond a bound must not matter within it.
-        let near =
-            best_way(&builder.within(Price::seconds(way.least.s * (1.0 + 1e-4))), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
+        let near = best_way(&builder.within(Price::seconds(way.least.s * (1.0 + 1e-4))), ROUNDING_S)
+            .unwrap_or_else(|d| panic!("{d}\n{text}"));
         let near = near.unwrap_or_else(|| panic!("no way within the bound\n{text}"));
         assert!((near.least.s - way.least.s).abs() <= 1e-9 * way.least.s, "{} {}\n{text}", near.least.s, way.least.s);
         assert!(

@@ -7,12 +7,12 @@
 use crate::row::{Agreement, Standing, Table};
 use crate::{jobs, read};
 use spanhold::planner::draft::Draft;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::price::Price;
 use spanhold::planner::grips;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::placing::place;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::{EQUALLY_FAST, best_way};
 use spanhold::planner::settle::Ground;
@@ -153,7 +153,7 @@ fn placing_comes_close_to_the_best_places() {
         let builder = Builder::new(&runs, Weights::default());
         let least = builder.within(Price::NO_WAY);
         let Some(goal) = least.goal else { continue };
-        let allowance = EQUALLY_FAST * least.reached[goal];
+        let allowance = EQUALLY_FAST * least.reached[goal].s;
         let way = best_way(&least, allowance).unwrap_or_else(|d| panic!("{d}\n{text}")).expect("a goal is reached");
         let draft = Draft::of(&way, &looker);
         let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &at, look_at_mm: &[] };
