@@ -23,7 +23,8 @@ impl Looker<'_> {
         if due.is_empty() {
             return [0.0; 2];
         }
-        self.remembered(&self.drills, (grip, station, regrip), |h| {
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = self.remembered(&self.drills, (grip, station, regrip), |h| {
             let mut worst: f64 = 0.0;
             for (task, turned_mm) in &due {
                 // Bar that is fed on brings the headstock nearer.
@@ -38,7 +39,22 @@ impl Looker<'_> {
                 worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
             }
             worst
-        })
+        });
+        [low.max(shut[0]), high.max(shut[1])]
+    }
+
+    /// What a state that is shut adds to the smallest and the largest share.
+    fn shut(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let is = match regrip {
+            _ if !self.has_shut(grip, station) => return [0.0; 2],
+            Some(l) => self.grid.is_shut(&self.state(grip, station, self.headstock_mm(station, self.grid.at(l)))),
+            None => false,
+        };
+        match regrip {
+            Some(_) if is => [checks::MOST_SHARE; 2],
+            Some(_) => [0.0; 2],
+            None => [0.0, checks::MOST_SHARE],
+        }
     }
 
     /// Smallest and largest share of `release` when the collet opens at a station.
@@ -55,10 +71,12 @@ impl Looker<'_> {
             let limit = self.rig.job.limits.release_mm;
             front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
         };
-        match (regrip, row.cell(&row.releases, station)) {
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = match (regrip, row.cell(&row.releases, station)) {
             (None, Some(cell)) => **cell.get_or_init(|| Box::new(spread_of(&share(&self.places(grip, station))))),
             _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
-        }
+        };
+        [low.max(shut[0]), high.max(shut[1])]
     }
 
     fn remembered(

@@ -176,7 +176,8 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     let mut at = node;
     while at != 0 {
         let into = net.arcs.iter().filter(|a| a.to == at);
-        let Some(arc) = into.min_by(|a, b| (net.reached[a.from] + a.cost).total_cmp(&(net.reached[b.from] + b.cost)))
+        let Some(arc) =
+            into.reduce(|a, b| if net.reached[b.from] + b.cost < net.reached[a.from] + a.cost { b } else { a })
         else {
             break;
         };

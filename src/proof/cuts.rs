@@ -3,8 +3,10 @@
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified};
-use crate::job::plan::{AtStop, Done, Operation};
-use crate::process::checks::{self, Finding, View};
+use crate::job::plan::{AtStop, CheckResult, Done, Operation};
+use crate::process::State;
+use crate::process::answers::FEW_STEPS;
+use crate::process::checks::{self, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
@@ -23,26 +25,29 @@ struct Stretch<'a> {
     to_mm: f64,
 }
 
-impl Case<'_> {
+impl<'a> Case<'a> {
     pub(super) fn cuts(&mut self) {
         let (plan, rig, segments) = (self.plan, self.rig, self.segments);
-        let stretches: Vec<Stretch<'_>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
+        let stretches: Vec<Stretch<'a>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
         // Pieces share nothing but the largest share so far, which only spares work.
         let largest = Largest::default();
         let pieces = spread(&stretches, |stretch, _| {
-            let mut case = Case { plan, rig, segments, verified: Verified::default() };
+            let mut case = Case { plan, rig, segments, verified: Verified::default(), bounded: Vec::new() };
             case.piece(stretch, &largest);
-            case.verified
+            (case.verified, case.bounded)
         });
-        for piece in pieces {
+        for (piece, bounded) in pieces {
             self.verified.states += piece.states;
-            self.verified.utilisation = self.verified.utilisation.max(piece.utilisation);
+            if piece.utilisation > self.verified.utilisation {
+                (self.verified.utilisation, self.verified.tightest) = (piece.utilisation, piece.tightest);
+            }
+            self.bounded.extend(bounded);
             piece.breaches.into_iter().for_each(|breach| self.worst(breach));
         }
     }
 
     /// The pieces of a stage: what is cut without a stop.
-    fn stretches(&self, index: usize) -> Vec<Stretch<'_>> {
+    fn stretches(&self, index: usize) -> Vec<Stretch<'a>> {
         let stage = &self.plan.stages[index];
         let mut all = Vec::new();
         for segment in self.segments {
@@ -58,7 +63,7 @@ impl Case<'_> {
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
-    fn piece(&mut self, stretch: &Stretch<'_>, largest: &Largest) {
+    fn piece(&mut self, stretch: &Stretch<'a>, largest: &Largest) {
         let Stretch { stage, segment, from_mm, to_mm } = *stretch;
         let number = Some(stage + 1);
         let gripped = self.plan.stages[stage].grip.is_some();
@@ -114,7 +119,9 @@ impl Case<'_> {
             largest.note(self.verified.utilisation);
         }
         if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
-            self.finding(stage, from_mm, found);
+            // It belongs to the piece as a whole; planning anew looks at its middle.
+            let middle = moment(self.rig, self.plan, stage, 0.5 * (from_mm + to_mm), last_regrip);
+            self.finding(stage, from_mm, found, Some(middle));
         }
     }
 
@@ -131,7 +138,7 @@ impl Case<'_> {
     fn state(
         &mut self,
         stage: usize,
-        (segment, rpm): (&Segment, f64),
+        (segment, rpm): (&'a Segment, f64),
         (turned_mm, used): (f64, f64),
         last_regrip_mm: f64,
     ) -> Option<f64> {
@@ -145,7 +152,9 @@ impl Case<'_> {
         let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
         let still: Vec<Finding> = checks::still(&view).collect();
         // At the very end, `used` is its own share.
-        let known = still.iter().map(|f| f.utilisation).fold(self.verified.utilisation.max(used), f64::max).min(1.0);
+        // A bound of `chatter` hides nothing, for it may be far from the truth.
+        let sure = still.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
+        let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
         let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; 3]);
         let found: Vec<Finding> = if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
             still
@@ -154,13 +163,53 @@ impl Case<'_> {
             checks::completed(still, &View { answers: &answers, ..view })
         };
         for finding in found {
-            self.finding(stage, turned_mm, finding);
+            if finding.check == chatter::NAME && finding.passes() {
+                self.bounded.push((finding.utilisation, stage, segment, state));
+            } else {
+                self.finding(stage, turned_mm, finding, Some(state));
+            }
         }
         Some(posed.still.tool_mm_per_n)
     }
 
-    fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding) {
-        self.verified.utilisation = self.verified.utilisation.max(finding.utilisation);
+    /// `chatter` where its bound says more than any check was found to use: there its modes are worked out, the most hopeful first.
+    pub(super) fn bounded(&mut self) {
+        let (rig, mut least) = (self.rig, self.verified.utilisation);
+        let open: Vec<_> = std::mem::take(&mut self.bounded).into_iter().filter(|b| b.0 > least).collect();
+        let about = |(_, _, segment, state): &(f64, usize, &Segment, State), _| {
+            chatter::about(rig, state, segment, FEW_STEPS).map_or(0.0, |f| f.utilisation)
+        };
+        let most = spread(&open, about);
+        let mut order: Vec<(f64, usize)> = most.into_iter().zip(0..).collect();
+        order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+        for (most, index) in order {
+            if most <= least {
+                break;
+            }
+            let (_, stage, segment, state) = open[index];
+            if let Some(found) = chatter::exact_above(rig, &state, segment, least) {
+                least = least.max(found.utilisation);
+                self.finding(stage, state.turned_mm, found, Some(state));
+            }
+        }
+    }
+
+    fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding, state: Option<State>) {
+        if finding.utilisation > self.verified.utilisation {
+            self.verified.utilisation = finding.utilisation;
+            self.verified.tightest = Some((
+                stage,
+                CheckResult {
+                    check: finding.check.into(),
+                    demand: finding.demand,
+                    limit: finding.limit,
+                    unit: finding.unit.into(),
+                    utilisation: finding.utilisation,
+                    turned_mm,
+                    at_mm: finding.at_mm,
+                },
+            ));
+        }
         if finding.passes() {
             return;
         }
@@ -174,6 +223,7 @@ impl Case<'_> {
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),
+            state,
         });
     }
 
@@ -197,7 +247,7 @@ impl Case<'_> {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
                 match checks::release::find(self.rig, &state) {
-                    Ok(found) => self.finding(index, stage.to_mm, found),
+                    Ok(found) => self.finding(index, stage.to_mm, found, Some(state)),
                     Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
                 }
                 continue;
@@ -207,13 +257,13 @@ impl Case<'_> {
             let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm, held_mm).collect();
             for found in found {
                 match found {
-                    Ok(found) => self.finding(index, to_mm, found),
+                    Ok(found) => self.finding(index, to_mm, found, None),
                     Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
                 }
             }
         }
         if let Some(found) = checks::push::front(self.rig) {
-            self.finding(0, 0.0, found);
+            self.finding(0, 0.0, found, None);
         }
         if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
             self.breach(None, "tool_places", "the machine has no place for every tool");
@@ -303,7 +353,7 @@ impl Case<'_> {
             let Some(thrust) = task.thrust_n else { continue };
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
             match checks::drill::find(self.rig, &state, task.at_mm, thrust) {
-                Ok(found) => self.finding(index, t, found),
+                Ok(found) => self.finding(index, t, found, Some(state)),
                 Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
             }
         }

@@ -12,10 +12,10 @@ mod stops;
 mod times;
 mod wishes;
 
-use crate::job::plan::{Plan, Stage, Verdict};
+use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
 use crate::job::{Holding, Job};
-use crate::process::Rig;
 use crate::process::segments::Segment;
+use crate::process::{Rig, State};
 pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 
@@ -35,11 +35,13 @@ pub struct Breach {
     pub turned_mm: Option<f64>,
     /// Share of the limit used, for a check.
     pub utilisation: Option<f64>,
+    /// The state that broke it.
+    pub state: Option<State>,
 }
 
 impl Breach {
     fn of(stage: Option<usize>, rule: &str, text: impl Into<String>) -> Breach {
-        Breach { stage, rule: rule.into(), text: text.into(), turned_mm: None, utilisation: None }
+        Breach { stage, rule: rule.into(), text: text.into(), turned_mm: None, utilisation: None, state: None }
     }
 }
 
@@ -52,12 +54,31 @@ pub struct Verified {
     pub states: usize,
     /// Largest share of any limit.
     pub utilisation: f64,
+    /// Where that is: stage (index) and check.
+    pub tightest: Option<(usize, CheckResult)>,
 }
 
 impl Verified {
     /// Whether the plan is proven.
     pub fn holds(&self) -> bool {
         self.breaches.is_empty()
+    }
+
+    /// Puts into a plan what its proof found tighter than the plan tells, so that its margin is never larger than the proof's: the
+    /// least that the states of both leave.
+    pub fn tell(&self, plan: &mut Plan) {
+        if let Some((stage, found)) = &self.tightest
+            && let Some(stage) = plan.stages.get_mut(*stage)
+        {
+            match stage.checks.iter_mut().find(|c| c.check == found.check) {
+                Some(told) if told.utilisation >= found.utilisation => {}
+                Some(told) => *told = found.clone(),
+                None => stage.checks.push(found.clone()),
+            }
+        }
+        let worst = plan.stages.iter().filter_map(Stage::governing);
+        plan.margin_at = worst.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)).cloned();
+        plan.margin = plan.margin_at.as_ref().map(|m| 1.0 - m.utilisation);
     }
 }
 
@@ -67,6 +88,8 @@ struct Case<'a> {
     rig: &'a Rig<'a>,
     segments: &'a [Segment],
     verified: Verified,
+    /// States whose `chatter` passes by a bound: the bound, the stage, the segment, the state.
+    bounded: Vec<(f64, usize, &'a Segment, State)>,
 }
 
 impl Case<'_> {
@@ -128,7 +151,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         Ok(segments) => segments,
         Err(refused) => return refuse(refused.rule, refused.text),
     };
-    let mut case = Case { plan, rig: &rig, segments: &segments, verified: Verified::default() };
+    let mut case = Case { plan, rig: &rig, segments: &segments, verified: Verified::default(), bounded: Vec::new() };
     case.stops();
     case.grips();
     case.wishes();
@@ -136,6 +159,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     if case.stages_mean_something() {
         case.cuts();
         case.events();
+        case.bounded();
         case.times();
     }
     case.verified

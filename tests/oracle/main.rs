@@ -23,8 +23,10 @@ use search::{Best, Inner, Search};
 use spanhold::job::plan::Verdict;
 use spanhold::job::{Collet, Job};
 use spanhold::planner::grips;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::{EQUALLY_FAST, best_way};
 use spanhold::planner::settle::Ground;
@@ -104,7 +106,7 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     let segments = rig.segments().ok()?;
     let tasks = rig.tasks();
     let places = moments(rig, reach);
-    let grid = Grid::new(rig, &segments, &places, &[]);
+    let grid = Grid::new(rig, &segments, &places, &Lessons::default());
     if grid.len() > MOST_STATIONS {
         return None;
     }
@@ -132,28 +134,28 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     let looker = Looker::new(rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
     let builder = Builder::new(&runs, Weights::default());
-    let all = best_way(&builder.within(f64::INFINITY), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
+    let all = best_way(&builder.within(Price::NO_WAY), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
     if let Some(way) = &all {
         // What is left out beyond a bound must not matter within it.
-        let near =
-            best_way(&builder.within(way.least * (1.0 + 1e-4)), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
+        let near = best_way(&builder.within(Price::seconds(way.least.s * (1.0 + 1e-4))), ROUNDING_S)
+            .unwrap_or_else(|d| panic!("{d}\n{text}"));
         let near = near.unwrap_or_else(|| panic!("no way within the bound\n{text}"));
-        assert!((near.least - way.least).abs() <= 1e-9 * way.least, "{} {}\n{text}", near.least, way.least);
+        assert!((near.least.s - way.least.s).abs() <= 1e-9 * way.least.s, "{} {}\n{text}", near.least.s, way.least.s);
         assert!(
-            builder.least_s() <= way.least * (1.0 + 1e-9),
+            builder.least().s <= way.least.s * (1.0 + 1e-9),
             "a bound of {} s is no bound\n{text}",
-            builder.least_s()
+            builder.least().s
         );
     }
-    let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &places };
+    let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &places, look_at_mm: &[] };
     let repaired = all.as_ref().is_some_and(|way| {
-        let allowance = EQUALLY_FAST * (way.least + assemble::fixed_s(&ground));
-        let taken = best_way(&builder.within(way.least + allowance), allowance).unwrap_or_else(|d| panic!("{d}"));
-        taken.is_some_and(|way| ground.settle(&Draft::of(&way, &looker), 1.0).first_breach_mm().is_some())
+        let allowance = EQUALLY_FAST * (way.least.s + assemble::fixed_s(&ground));
+        let taken = best_way(&builder.within(way.least.plus_s(allowance)), allowance).unwrap_or_else(|d| panic!("{d}"));
+        taken.is_some_and(|way| ground.settle(&Draft::of(&way, &looker), 1.0).broken().first().is_some())
     });
     // A planner that places re-grips inside a stage better than late is welcome, as long as such a plan exists.
     let better = match (&all, &found) {
-        (Some(way), Some(best)) => way.least < best.cost_s * (1.0 - SLOWED_SHARE),
+        (Some(way), Some(best)) => way.least.s < best.cost_s * (1.0 - SLOWED_SHARE),
         (all, found) => all.is_some() && found.is_none(),
     };
     let found = if better {
@@ -165,7 +167,7 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     Some(Both {
         repaired,
         search: found,
-        planner: all.map(|w| w.least),
+        planner: all.map(|w| w.least.s),
         border_lines_s: rig.border_penalty_s(&segments),
     })
 }
@@ -218,7 +220,7 @@ fn compare(seed: u64, text: &str, counts: &mut Counts) {
         return;
     }
     // The planner as a whole, over all collets and reaches.
-    let answer = solve(&job, Effort::Best, &[]).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
+    let answer = solve(&job, Effort::Best, &Lessons::default()).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
     match answer {
         Answer::Found(plan) => {
             assert!(plan.verdict == Verdict::Feasible && feasible, "seed {seed}: the search finds no plan\n{text}");
