@@ -10,6 +10,7 @@ use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::placing;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::best_way;
 use spanhold::planner::settle::Ground;
@@ -131,7 +132,7 @@ fn sequence_within(bencher: Bencher, share: f64) {
     let builder = Builder::new(&runs, Weights::default());
     let bound = builder.least().s * (1.0 + share);
     bencher.bench_local(|| {
-        let net = builder.within(black_box(bound));
+        let net = builder.within(Price::seconds(black_box(bound)));
         best_way(&net, bound - builder.least().s).expect("no defect")
     });
 }
@@ -163,7 +164,7 @@ fn place(bencher: Bencher) {
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::sampled(&looker);
     let builder = Builder::new(&runs, Weights::default());
-    let net = builder.within(builder.least().s * 1.001);
+    let net = builder.within(Price::seconds(builder.least().s * 1.001));
     let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
     let draft = Draft::of(&way, &looker);
     let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
@@ -190,8 +191,10 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
         let builder = Builder::new(&runs, Weights::default());
         let chosen = plan.collet.as_ref() == rig.collet.map(|c| &c.name) || plan.collet.is_none();
         let bounds = [1.001, 1.02, 1.1, 1.5, f64::INFINITY];
-        let nets =
-            bounds.iter().filter(|_| chosen && settled.is_empty()).map(|b| builder.within(builder.least().s * b));
+        let nets = bounds
+            .iter()
+            .filter(|_| chosen && settled.is_empty())
+            .map(|b| builder.within(Price::seconds(builder.least().s * b)));
         if let Some(net) = nets.into_iter().find(|net| net.goal.is_some()) {
             let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
             let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
