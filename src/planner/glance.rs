@@ -23,6 +23,16 @@ impl Looker<'_> {
         cell.get_or_init(|| Box::new(self.quick(grip, station).unwrap_or_else(full)))[side as usize]
     }
 
+    /// Whether a grip index is a grip.
+    pub fn grips(&self, grip: usize) -> bool {
+        grip < self.noses.len()
+    }
+
+    /// Whether a state of a station under a grip is shut.
+    pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
+        self.grid.has_shut(station, self.noses.get(grip).copied())
+    }
+
     /// Every state that was looked at, by grip and station.
     pub fn looked_at(&self) -> Vec<(usize, usize)> {
         let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {

@@ -9,17 +9,17 @@
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
 mod ahead;
+mod weights;
 
 use super::price::Price;
 use super::runs::{Grips, Pair, Runs};
-use super::settle::Ground;
 use super::stations::Grid;
 use super::wishes;
 use crate::process::checks::PASSES_UP_TO;
-use crate::process::pace::Pace;
 use crate::process::stops::SAME_MM;
 use std::cmp::Ordering;
 use std::collections::HashMap;
+pub use weights::{FirstStage, Weights};
 
 /// Costs that differ by less are the same.
 const SAME_COST: f64 = 1e-9;
@@ -60,49 +60,6 @@ pub struct Network {
     pub reached: Vec<Price>,
     /// The node of the part-off, where it is reached.
     pub goal: Option<usize>,
-}
-
-/// What an objective adds to the seconds of a stage.
-#[derive(Debug, Clone, Default)]
-pub struct Weights {
-    /// Whether hand-overs come first and time after.
-    pub counts_hand_overs: bool,
-    /// Whether the safest plan is sought, whatever it costs: of several grips the safest is taken then, not the fastest.
-    pub safest: bool,
-    /// Work on the rear end, that the first stage may hide.
-    pub first: FirstStage,
-}
-
-/// What the first, free stage adds besides its cuts (see `process::pace`): work on the rear end of the part before that it
-/// does not hide, and a share of the bar change. The default adds nothing.
-#[derive(Debug, Clone, Default)]
-pub struct FirstStage {
-    pace: Option<Pace>,
-    /// Tasks and tool changes of the stage where it ends at a station, s.
-    besides_s: Vec<f64>,
-}
-
-impl Weights {
-    /// What a hand-over costs that takes so long, s.
-    pub fn hand_over(&self, takes_s: f64) -> Price {
-        Price { hand_overs: if self.counts_hand_overs { 1.0 } else { 0.0 }, s: takes_s }
-    }
-}
-
-impl FirstStage {
-    /// For the works of a ground and its stations.
-    pub fn new(ground: &Ground<'_>, grid: &Grid) -> FirstStage {
-        let (rig, tasks) = (ground.rig, ground.tasks);
-        let steps = rig.steps(ground.segments, tasks, ground.moments);
-        let besides_s = (0..grid.len()).map(|k| rig.besides_s(&steps, tasks, grid.at(k))).collect();
-        FirstStage { pace: Some(rig.pace()), besides_s }
-    }
-
-    /// What it adds when it ends at a station and its cuts take so long, s. Cuts and this together never fall as the cuts
-    /// get longer, so a time that no grip beats stays one.
-    pub fn beyond_s(&self, station: usize, run_s: f64) -> f64 {
-        self.pace.map_or(0.0, |pace| pace.beyond_s(run_s + self.besides_s[station]))
-    }
 }
 
 /// A way to make the re-grips of a stage: where, what they cost, and whether they need the stage to end beyond them.

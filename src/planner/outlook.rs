@@ -190,11 +190,6 @@ impl<'a> Looker<'a> {
         self.noses.len()
     }
 
-    /// Whether a grip index is a grip.
-    pub fn grips(&self, grip: usize) -> bool {
-        grip < self.noses.len()
-    }
-
     /// Headstock place at a station when the last re-grip was at a turned length, mm.
     pub(super) fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
         self.rig.job.machine.headstock.farthest_mm() - (self.grid.at(station) - last_regrip_mm)
@@ -470,11 +465,6 @@ impl<'a> Looker<'a> {
             },
             margin: 1.0 - share_high,
         }
-    }
-
-    /// Whether a state of a station under a grip is shut.
-    pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
-        self.grid.has_shut(station, self.noses.get(grip).copied())
     }
 
     /// Speed the piece on one side of a station asks for, rev/min.
