@@ -1,5 +1,7 @@
 //! A settled draft as a plan: stages, segments, features, witness lines, times.
 
+mod told_chatter;
+
 use super::draft::Draft;
 use super::outline;
 use super::settle::{Ground, Look, Settled};
@@ -9,19 +11,15 @@ use crate::job::plan::{
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::process::Rig;
-use crate::process::answers::{FEW_STEPS, MORE_STEPS};
 use crate::process::checks::{self, Finding, chatter};
 use crate::process::features::BackTask;
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
-use crate::spread::spread;
+use told_chatter::worst_chatter;
 
 /// States in the chart's trace are no closer than this share of the whole length.
 pub const TRACE_POINTS: f64 = 400.0;
-/// Moments of a stage at which the modes behind `chatter` are worked out for the plan, beside the worst by its bound.
-const CHATTER_MOMENTS: usize = 16;
-
 /// Shares that differ by less are one: rounding does not decide where a check is at its worst.
 const SAME_SHARE: f64 = 1e-9;
 
@@ -242,75 +240,6 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
     let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
     worst.sort_by_key(|(f, _)| order(f.check));
     worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
-}
-
-/// A moment at which `chatter` may be at its worst.
-#[derive(Clone, Copy)]
-struct Hopeful<'a> {
-    /// It uses no more of its limit than this.
-    most: f64,
-    /// Whether that is from more than a few modes.
-    closer: bool,
-    look: &'a Look,
-}
-
-/// `chatter` of each stage with its modes worked out, at its worst over some moments.
-///
-/// Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the
-/// modes are worked out where that bound is worst, and at moments spread over the stage.
-fn worst_chatter<'a>(
-    ground: &Ground<'_>,
-    settled: &Settled,
-    stages: &[Vec<&'a Look>],
-) -> Vec<Option<(Finding, &'a Look)>> {
-    let segment = |look: &Look| Some(&ground.segments[settled.pieces[look.piece?].segment]);
-    let moments = |(stage, looks): (usize, &Vec<&'a Look>)| {
-        let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
-        let all: Vec<(f64, &'a Look)> = looks.iter().filter_map(|l| Some((bound(l)?, *l))).collect();
-        let step = all.len().div_ceil(CHATTER_MOMENTS).max(1);
-        // The first of equals.
-        let worst = all.iter().copied().reduce(|worst, here| if here.0 > worst.0 { here } else { worst });
-        let some = worst.into_iter().chain(all.iter().copied().step_by(step));
-        some.map(|(_, look)| (stage, look)).collect::<Vec<_>>()
-    };
-    let moments: Vec<(usize, &'a Look)> = stages.iter().enumerate().flat_map(moments).collect();
-    // A few modes tell where it may be worst, some more tell it better, and all of them are worked out only there.
-    let about = |look: &Look, steps: usize| {
-        crate::spread::breathe();
-        Some(chatter::about(ground.rig, &look.state, segment(look)?, steps)?.utilisation)
-    };
-    let few = spread(&moments, |(_, look), _| about(look, FEW_STEPS));
-    let mut hopeful: Vec<Vec<Hopeful<'a>>> = stages.iter().map(|_| Vec::new()).collect();
-    for ((stage, look), most) in moments.into_iter().zip(few) {
-        hopeful[stage].extend(most.map(|most| Hopeful { most, closer: false, look }));
-    }
-    // The last stages first: the stiffer the bar, the more modes it takes.
-    hopeful.reverse();
-    let mut found = spread(&hopeful, |moments, _| {
-        let mut open = moments.clone();
-        let mut worst: Option<(Finding, &'a Look)> = None;
-        // The first of equals.
-        while let Some(next) = (0..open.len()).reduce(|a, b| if open[b].most > open[a].most { b } else { a }) {
-            let Hopeful { most, closer, look } = open[next];
-            let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-            if most <= share {
-                break;
-            }
-            if !closer {
-                match about(look, MORE_STEPS) {
-                    Some(most) => open[next] = Hopeful { most, closer: true, look },
-                    None => drop(open.remove(next)),
-                }
-                continue;
-            }
-            open.remove(next);
-            let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
-            worst = found.map(|found| (found, look)).or(worst);
-        }
-        worst
-    });
-    found.reverse();
-    found
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {

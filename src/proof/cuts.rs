@@ -38,8 +38,8 @@ impl<'a> Case<'a> {
         });
         for (piece, bounded) in pieces {
             self.verified.states += piece.states;
-            if piece.utilisation > self.verified.utilisation {
-                (self.verified.utilisation, self.verified.tightest) = (piece.utilisation, piece.tightest);
+            for ((stage, check), found) in piece.worst {
+                self.verified.note(stage, check, found);
             }
             self.bounded.extend(bounded);
             piece.breaches.into_iter().for_each(|breach| self.worst(breach));
@@ -195,21 +195,16 @@ impl<'a> Case<'a> {
     }
 
     fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding, state: Option<State>) {
-        if finding.utilisation > self.verified.utilisation {
-            self.verified.utilisation = finding.utilisation;
-            self.verified.tightest = Some((
-                stage,
-                CheckResult {
-                    check: finding.check.into(),
-                    demand: finding.demand,
-                    limit: finding.limit,
-                    unit: finding.unit.into(),
-                    utilisation: finding.utilisation,
-                    turned_mm,
-                    at_mm: finding.at_mm,
-                },
-            ));
-        }
+        let found = CheckResult {
+            check: finding.check.into(),
+            demand: finding.demand,
+            limit: finding.limit,
+            unit: finding.unit.into(),
+            utilisation: finding.utilisation,
+            turned_mm,
+            at_mm: finding.at_mm,
+        };
+        self.verified.note(stage, finding.check, found);
         if finding.passes() {
             return;
         }

@@ -18,9 +18,14 @@ use crate::process::segments::Segment;
 use crate::process::{Rig, State};
 pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
 const SAME_MM: f64 = 1e-4;
+
+/// Shares of a limit are the same within this share: where they are, the plan's own state stays told.
+const SAME_UTILISATION: f64 = 1e-9;
 
 /// One rule that a plan breaks.
 #[derive(Debug, Clone, PartialEq)]
@@ -54,8 +59,9 @@ pub struct Verified {
     pub states: usize,
     /// Largest share of any limit.
     pub utilisation: f64,
-    /// Where that is: stage (index) and check.
-    pub tightest: Option<(usize, CheckResult)>,
+    /// The worst found of each check in each stage, by the stage's index and the check's name. Of `whirl`, `whip` and `speed` only
+    /// what may have been the worst of all is worked out.
+    pub worst: BTreeMap<(usize, &'static str), CheckResult>,
 }
 
 impl Verified {
@@ -64,14 +70,23 @@ impl Verified {
         self.breaches.is_empty()
     }
 
-    /// Puts into a plan what its proof found tighter than the plan tells, so that its margin is never larger than the proof's: the
-    /// least that the states of both leave.
+    /// Notes what a check found, where it is the worst of its stage.
+    fn note(&mut self, stage: usize, check: &'static str, found: CheckResult) {
+        self.utilisation = self.utilisation.max(found.utilisation);
+        match self.worst.entry((stage, check)) {
+            Entry::Vacant(entry) => drop(entry.insert(found)),
+            Entry::Occupied(mut known) if known.get().utilisation < found.utilisation => drop(known.insert(found)),
+            Entry::Occupied(_) => {}
+        }
+    }
+
+    /// Puts into a plan what its proof found tighter than the plan tells, so that no check is told better than the proof knows it, and
+    /// the margin is the least that the states of both leave.
     pub fn tell(&self, plan: &mut Plan) {
-        if let Some((stage, found)) = &self.tightest
-            && let Some(stage) = plan.stages.get_mut(*stage)
-        {
-            match stage.checks.iter_mut().find(|c| c.check == found.check) {
-                Some(told) if told.utilisation >= found.utilisation => {}
+        for ((stage, check), found) in &self.worst {
+            let Some(stage) = plan.stages.get_mut(*stage) else { continue };
+            match stage.checks.iter_mut().find(|c| c.check == *check) {
+                Some(told) if found.utilisation <= told.utilisation * (1.0 + SAME_UTILISATION) => {}
                 Some(told) => *told = found.clone(),
                 None => stage.checks.push(found.clone()),
             }

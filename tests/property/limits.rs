@@ -4,8 +4,13 @@ use crate::jobs;
 use crate::plans::answer;
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
+use spanhold::process::checks::chatter;
+use spanhold::process::{Counter, Rig, State};
 use spanhold::proof;
 use spanhold::report::content::{Block, blocks};
+
+/// How far under its worst `chatter` of a stage is told, as a share of its limit.
+const CHATTER_NEAR: f64 = 0.05;
 
 fn plans(seeds: std::ops::Range<u64>) -> impl Iterator<Item = (u64, Job, Plan)> {
     let text = |seed: u64| if seed.is_multiple_of(2) { jobs::rich_job(seed) } else { jobs::small_job(seed) };
@@ -104,4 +109,35 @@ fn a_broken_rule_does_not_hide_a_broken_check_and_a_safer_plan_is_proven() {
         both += 1;
     }
     assert!(both >= 5, "{both}");
+}
+
+/// The plan's `chatter` of a stage comes from some of its moments. Here its modes are worked out at every millimetre.
+#[test]
+fn chatter_told_of_a_stage_is_near_its_worst() {
+    let mut shares = Vec::new();
+    for (seed, job, plan) in plans(21_000..21_080) {
+        let rig = Rig::new(&job, plan.collet.as_deref().and_then(|name| job.machine.collet(name)));
+        let segments = rig.segments().expect("a plan has been made");
+        for stage in &plan.stages {
+            let Some(told) = stage.checks.iter().find(|c| c.check == "chatter") else { continue };
+            let mut worst = 0.0f64;
+            for piece in plan.segments.iter().filter(|p| p.stage == stage.number) {
+                let segment =
+                    segments.iter().find(|s| s.from_mm < piece.to_mm - 1e-6 && s.to_mm > piece.from_mm + 1e-6);
+                let regrips = plan.headstock_regrips_mm.iter().filter(|t| **t < piece.from_mm + 1e-6);
+                let last_mm = regrips.fold(0.0, |a, t| t.max(a));
+                let steps = (piece.to_mm - piece.from_mm).ceil() as usize;
+                for t in (0..=steps).map(|i| piece.from_mm + (piece.to_mm - piece.from_mm) * i as f64 / steps as f64) {
+                    let counter = Counter::of(stage.grip.as_ref().map(|g| g.nose_mm));
+                    let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
+                    let found = chatter::exact_above(&rig, &state, segment.expect("its segment"), worst);
+                    worst = found.map_or(worst, |f| f.utilisation);
+                }
+            }
+            shares.push((worst - told.utilisation, worst, seed, stage.number));
+        }
+    }
+    shares.sort_by(|a, b| b.0.total_cmp(&a.0));
+    println!("{} stages, the farthest: {:?}", shares.len(), &shares[..5]);
+    assert!(shares.len() >= 40 && shares[0].0 <= CHATTER_NEAR, "{:?}", shares[0]);
 }
