@@ -16,6 +16,7 @@ mod plans;
 mod samples;
 mod second_look;
 mod tampering;
+mod told;
 mod wild;
 
 use proptest::test_runner::{Config, RngSeed};
