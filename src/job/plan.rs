@@ -344,8 +344,11 @@ pub struct Change {
 pub struct LimitCost {
     pub limit: String,
     pub now: serde_json::Value,
-    /// What the limit costs in all: the time saved without it, or with the most that is worth trying, s a part.
+    /// What the limit costs in all: the most that is saved without it, or at the best of the values tried, s a part.
     pub seconds: f64,
+    /// The value at which that is saved.
+    #[serde(default)]
+    pub best: serde_json::Value,
     /// The nearest value at which the plan gets faster.
     pub next: serde_json::Value,
     /// The time saved there, s a part.
