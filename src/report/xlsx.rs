@@ -1,6 +1,6 @@
 //! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
 
-use super::{ReportError, tables, words};
+use super::{ReportError, content, tables, words};
 use crate::job::plan::{Plan, Stage};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
@@ -98,7 +98,7 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
     Ok(())
 }
 
-const STAGES: [&str; 18] = [
+const STAGES: [&str; 19] = [
     "stage",
     "from (mm)",
     "to (mm)",
@@ -111,16 +111,17 @@ const STAGES: [&str; 18] = [
     "counter-spindle at end (mm)",
     "headstock at start (mm)",
     "headstock at end (mm)",
-    "speed from (rev/min)",
-    "speed to (rev/min)",
+    "lowest speed (rev/min)",
+    "highest speed (rev/min)",
     "time (s)",
     "re-grips",
     "governing check",
     "share of its limit (%)",
+    "highest speed from … to … mm turned (rev/min)",
 ];
 
 fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    fn row(s: &Stage) -> Vec<Cell<'_>> {
+    fn row<'a>(plan: &Plan, s: &'a Stage) -> Vec<Cell<'a>> {
         let (grip, governing) = (s.grip.as_ref(), s.governing());
         vec![
             Cell::count(s.number),
@@ -141,9 +142,10 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::count(s.regrips_mm.len()),
             governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
             governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
+            Cell::Said(content::speeds_in_row(plan, s)),
         ]
     }
-    plan.stages.iter().map(row).collect()
+    plan.stages.iter().map(|s| row(plan, s)).collect()
 }
 
 const SEGMENTS: [&str; 13] = [

@@ -7,6 +7,9 @@ export function num(x, decimals = 1) {
   return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
 }
 
+/** A speed, whole and never above the one that holds, rev/min. @param {number} rpm */
+export const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
+
 /** Three figures, whatever the size. @param {number} x */
 export function figures(x) {
   if (!Number.isFinite(x)) return '–';
