@@ -56,8 +56,8 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let row = quote.rows().find(|r| r[0] == Data::String(what.into()));
         row.unwrap_or_else(|| panic!("no {what}"))[1].clone()
     };
-    assert_eq!(value("time a part"), Data::Float(plan.time_s.total));
-    assert_eq!(value("from part to part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
+    assert_eq!(value("works added up"), Data::Float(plan.time_s.total));
+    assert_eq!(value("time a part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
     assert_eq!(value("cost a part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
     assert_eq!(value("pieces a bar"), Data::Float(plan.quote.pieces_per_bar as f64));
 }

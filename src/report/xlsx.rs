@@ -224,12 +224,10 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
 const QUOTE: [&str; 3] = ["what", "value", "unit"];
 
 fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let seconds = tables::causes(&plan.time_s).into_iter().chain([("time a part", plan.time_s.total)]);
+    let sums = [("works added up", plan.time_s.total), ("time a part", plan.pace_s())];
+    let seconds = tables::causes(&plan.time_s).into_iter().chain(sums);
     let mut rows: Vec<Vec<Cell<'_>>> =
         seconds.map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
-    if let Some(cycle) = &plan.cycle {
-        rows.push(vec![Cell::Text("from part to part"), Cell::Number(cycle.steady_s, 1), Cell::Text("s")]);
-    }
     let q = &plan.quote;
     rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
     rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);
