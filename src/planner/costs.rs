@@ -65,7 +65,7 @@ fn least_cost(
     let (_, best, best_words) = told(candidate, fastest);
     let text = format!("{words} saves {next_seconds:.1} s a part");
     let more = seconds > next_seconds + SAME_S;
-    let text = if more { format!("{text}; the most is saved with {best_words}: {seconds:.1} s") } else { text };
+    let text = if more { format!("{text}; {best_words} saves the most, {seconds:.1} s") } else { text };
     Ok(Some(LimitCost { limit: candidate.name.clone(), now, seconds, best, next, next_seconds, text }))
 }
 
@@ -97,7 +97,7 @@ mod tests {
         let cost = least_cost(&stroke(), 100.0, time_s).expect("no defect").expect("it costs");
         assert_eq!((cost.seconds, cost.next_seconds), (10.0, 5.0), "{cost:?}");
         assert_eq!((cost.best.as_f64(), cost.next.as_f64()), (Some(350.0), Some(180.0)), "{cost:?}");
-        let says = "a stroke of 180 mm saves 5.0 s a part; the most is saved with a stroke of 350 mm: 10.0 s";
+        let says = "a stroke of 180 mm saves 5.0 s a part; a stroke of 350 mm saves the most, 10.0 s";
         assert_eq!(cost.text, says);
         // One that saves nothing at its far end alone, or nothing anywhere.
         let cost = least_cost(&stroke(), 96.0, time_s).expect("no defect").expect("it costs");
