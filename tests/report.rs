@@ -62,7 +62,7 @@ fn every_csv_row_has_as_many_fields_as_the_header_and_ends_in_crlf() {
         let rows: Vec<&str> = csv.trim_end().split("\r\n").collect();
         assert_eq!(rows.len(), plan.stages.len() + 1, "{name}");
         for row in &rows {
-            assert_eq!(row.split(',').count(), 25, "{name}: {row}");
+            assert_eq!(row.split(',').count(), 26, "{name}: {row}");
         }
     }
 }
@@ -413,6 +413,7 @@ fn costs_of_limits_and_scatter_are_on_the_sheet_where_they_were_asked_for() {
         limit: "whip".into(),
         now: 0.1.into(),
         seconds: 12.5,
+        best: 0.5.into(),
         next: 0.12.into(),
         next_seconds: 3.0,
         text: "whip at 0.1 mm costs 12.5 s a part".into(),

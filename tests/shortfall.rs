@@ -5,7 +5,7 @@ use spanhold::answer::advised;
 use spanhold::input::read_job_text;
 use spanhold::job::Job;
 use spanhold::job::plan::{Shortfall, Verdict};
-use spanhold::planner::{Advice, candidates, changes};
+use spanhold::planner::{Advice, candidates, changes, costs};
 
 /// An invented guide rod of a textile machine on a short machine.
 fn text(sections: &str, rest: &str) -> String {
@@ -133,4 +133,47 @@ fn every_change_told_is_true_and_the_value_before_it_is_not_enough() {
         }
     }
     assert!(numbers >= 3, "{numbers}");
+}
+
+/// A hole across the rod that is drilled far in front of the bush: ten times the deflection allowed.
+#[test]
+fn a_limit_of_the_part_is_relaxed_as_far_as_it_takes() {
+    let base = text(ROD, LIMITS).replace("\nstock:", "\n  features: [{cross_hole: 3, at: 100, thrust: 260}]\nstock:");
+    let job = read(&base.replace("station_pitch: 10", "station_pitch: 10, drill: 0.0004"));
+    let told = advised(&job, Advice::Wanted).unwrap_or_else(|d| panic!("{d}")).shortfall.expect("it says why");
+    assert_eq!(told.blocked_by, "drill", "{told:?}");
+    let change = told.changes.iter().find(|c| c.change == "drill").unwrap_or_else(|| panic!("{:?}", told.changes));
+    let value = change.to.as_f64().expect("a number");
+    assert!(value > 5.0 * 0.0004, "five times the limit would have done: {change:?}");
+}
+
+/// What a limit costs is what planning by hand with the value told saves, and no other round value tried saves more.
+#[test]
+fn a_limit_costs_what_planning_with_the_best_value_saves() {
+    let mut seen = 0;
+    for (from, to) in [("stroke: 160", "stroke: 70"), ("farthest: 110", "farthest: 80")] {
+        let base = text(ROD, LIMITS);
+        assert!(base.contains(from), "{from}");
+        let job = read(&base.replace(from, to));
+        let pace_s = |job: &Job| {
+            let plan = advised(job, Advice::None).unwrap_or_else(|d| panic!("{d}"));
+            (plan.verdict == Verdict::Feasible).then(|| plan.pace_s())
+        };
+        let now_s = pace_s(&job).expect("a plan");
+        let list = candidates::all(&job);
+        for cost in costs::find(&job, now_s).unwrap_or_else(|d| panic!("{d}")) {
+            let Some(candidate) = list.iter().find(|c| c.name == cost.limit && c.after.is_none()) else { continue };
+            let saved_s = |v: f64| pace_s(&(candidate.with)(&job, v)).map_or(f64::NEG_INFINITY, |t| now_s - t);
+            let (best, next) = (cost.best.as_f64().expect("a number"), cost.next.as_f64().expect("a number"));
+            assert!((saved_s(best) - cost.seconds).abs() < 1e-3, "{cost:?}");
+            assert!((saved_s(next) - cost.next_seconds).abs() < 1e-3, "{cost:?}");
+            for share in [1.0, 0.5, 0.25, 0.1] {
+                let (from, to) = candidate.range;
+                let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
+                assert!(saved_s(value) <= cost.seconds + 1e-3, "{value} saves {}: {cost:?}", saved_s(value));
+            }
+            seen += 1;
+        }
+    }
+    assert!(seen >= 2, "{seen}");
 }

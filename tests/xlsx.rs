@@ -28,7 +28,18 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
     for (row, stage) in stages.rows().skip(1).zip(&plan.stages) {
         assert_eq!(row[column(&stages, "to (mm)")], Data::Float(stage.to_mm));
         // Whole, and never above the speed that holds.
-        assert_eq!(row[column(&stages, "speed to (rev/min)")], Data::Float(stage.rpm_max.floor()));
+        assert_eq!(row[column(&stages, "highest speed (rev/min)")], Data::Float(stage.rpm_max.floor()));
+        // The highest may be too fast elsewhere in the stage: each stretch has its own, none above what holds there.
+        let stretches = row[column(&stages, "highest speed from … to … mm turned (rev/min)")].to_string();
+        for piece in plan.segments.iter().filter(|s| s.stage == stage.number && s.rpm > 0.0) {
+            let rpm = stretches.split("; ").find_map(|s| {
+                let (from_to, rpm) = s.split_once(": ")?;
+                let (from, to) = from_to.split_once(" to ")?;
+                let [from, to, rpm] = [from, to, rpm].map(|n| n.parse::<f64>().expect("a number"));
+                (from < piece.from_mm + 0.01 && piece.to_mm < to + 0.01).then_some(rpm)
+            });
+            assert!(rpm.is_some_and(|rpm| rpm <= piece.rpm && rpm > piece.rpm - 1.0), "{stretches}: {piece:?}");
+        }
         let grip = stage.grip.as_ref().map_or(Data::Empty, |g| Data::Float(g.from_mm));
         assert_eq!(row[column(&stages, "grip from (mm)")], grip);
         let check = stage.governing().expect("a check");
@@ -45,8 +56,8 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let row = quote.rows().find(|r| r[0] == Data::String(what.into()));
         row.unwrap_or_else(|| panic!("no {what}"))[1].clone()
     };
-    assert_eq!(value("time a part"), Data::Float(plan.time_s.total));
-    assert_eq!(value("from part to part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
+    assert_eq!(value("works added up"), Data::Float(plan.time_s.total));
+    assert_eq!(value("time a part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
     assert_eq!(value("cost a part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
     assert_eq!(value("pieces a bar"), Data::Float(plan.quote.pieces_per_bar as f64));
 }

@@ -33,6 +33,8 @@ struct Rechecked {
     inputs_changed: bool,
     states: usize,
     margin: Option<f64>,
+    margin_told: Option<f64>,
+    margin_changed: bool,
     breaches: Vec<Broken>,
 }
 
@@ -57,13 +59,25 @@ fn wrapped(line: &str) -> String {
     table::wrap(&line[..indent], line.trim_start(), 100)
 }
 
-/// The word that a plan is safer than it tells; nothing where it is not.
+/// The margin that states leave; none where no state could be looked at.
+fn proven_margin(found: &Verified) -> Option<f64> {
+    (found.states > 0).then_some(1.0 - found.utilisation)
+}
+
+/// Whether the margin is another than the plan tells, beyond what states beside each other differ by.
+fn margin_changed(plan: &Plan, found: &Verified) -> bool {
+    match (plan.margin, proven_margin(found)) {
+        (Some(told), Some(proven)) => (proven - told).abs() > SAME_MARGIN,
+        (told, proven) => told.is_some() != proven.is_some(),
+    }
+}
+
+/// The word that the margin of a plan that is still proven has changed; nothing where it has not.
 fn safer(plan: &Plan, found: &Verified) -> String {
-    let (told, proven) = (plan.margin.unwrap_or(0.0), 1.0 - found.utilisation);
-    if proven - told <= SAME_MARGIN {
+    if !margin_changed(plan, found) {
         return String::new();
     }
-    let (told, proven) = (100.0 * told, 100.0 * proven);
+    let (told, proven) = (100.0 * plan.margin.unwrap_or(0.0), 100.0 * (1.0 - found.utilisation));
     format!("  the margin has changed: {proven:.1} % is left, the plan tells {told:.1} %\n")
 }
 
@@ -86,7 +100,9 @@ pub fn run(args: &Args) -> Ending {
             proven: found.holds(),
             inputs_changed: changed,
             states: found.states,
-            margin: (found.states > 0).then_some(1.0 - found.utilisation),
+            margin: proven_margin(&found),
+            margin_told: plan.margin,
+            margin_changed: margin_changed(&plan, &found),
             breaches: breaches.map(|b| Broken { stage: b.stage, rule: b.rule.clone(), text: b.text.clone() }).collect(),
         });
         if ended != Ending::Done {

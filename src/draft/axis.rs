@@ -401,3 +401,29 @@ fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
         ),
     ))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Half a stepped shaft without an axis: where its contour ends is told to the micrometre, as wherever a drawing is open.
+    #[test]
+    fn free_ends_of_an_open_contour_are_told_to_the_micrometre() {
+        let corners = [(0.0, 2.0004), (0.0, 5.0), (40.0, 5.0), (40.0, 8.0), (100.0374, 8.0), (100.0374, 2.0004)];
+        let contour: Vec<Segment> = corners
+            .windows(2)
+            .map(|w| Segment {
+                a: Point { x: w[0].0, y: w[0].1 },
+                b: Point { x: w[1].0, y: w[1].1 },
+                mid: None,
+                entity: "LINE",
+                layer: "0".into(),
+                line_type: "CONTINUOUS".into(),
+            })
+            .collect();
+        let part: Vec<&Segment> = contour.iter().collect();
+        let (axis, how) = by_lower_side(&part, 0.01).expect("an axis");
+        assert!(how.contains("its axis for the line through its free ends (0, 2) and (100.037, 2)"), "{how}");
+        assert_eq!(axis.of(Point { x: 40.0, y: 5.0 }).1.abs(), 5.0 - 2.0004, "radii are told from it");
+    }
+}

@@ -14,6 +14,7 @@ mod headings;
 mod labels;
 mod load;
 mod profile;
+mod repeats;
 mod scale;
 mod sections;
 mod table;

@@ -7,6 +7,7 @@ use zip::ZipArchive;
 
 use super::caught;
 use super::headings::letter;
+use super::repeats;
 use super::sections::Section;
 use super::table::{ROWS_MAX, Rows, sections};
 use crate::diag::Diag;
@@ -15,6 +16,8 @@ use crate::diag::Diag;
 const PART_MAX_MIB: u64 = 32;
 /// What all its parts may unpack to, MiB.
 const PARTS_MAX_MIB: u64 = 128;
+/// Cells that the rows of an OpenDocument workbook may come to with their repeats: a stray one in the last row of a sheet does.
+const CELLS_MAX: u64 = 2_000_000;
 /// Parts of a workbook.
 const PARTS_MAX: usize = 10_000;
 /// Characters taken of a cell; no value is as long.
@@ -90,12 +93,21 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
         return too_large(format!("it has {} parts, more than {PARTS_MAX}", parts.len()));
     }
     let (mut all, mut buffer) = (0, vec![0; 64 * 1024]);
+    // The sheets of an OpenDocument workbook.
+    let mut content = Vec::new();
     for i in 0..parts.len() {
         let Ok(mut part) = parts.by_index(i) else { continue };
         let mut size = 0;
+        let sheets = part.name().is_ok_and(|name| name == "content.xml");
+        if sheets {
+            content.clear();
+        }
         // Where a part breaks off, the reader meets the same.
         while let Ok(read @ 1..) = part.read(&mut buffer) {
             size += read as u64;
+            if sheets {
+                content.extend_from_slice(&buffer[..read]);
+            }
             all += read as u64;
             if size > PART_MAX_MIB << 20 || all > PARTS_MAX_MIB << 20 {
                 let what = "it unpacks to more than";
@@ -103,7 +115,11 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
             }
         }
     }
-    Ok(())
+    match repeats::cells(&String::from_utf8_lossy(&content)) {
+        Some(cells) if cells <= CELLS_MAX => Ok(()),
+        Some(cells) => too_large(format!("its cells, repeated as it says, are {cells}, more than {CELLS_MAX}")),
+        None => Err(broken(path, "a number of repeated rows or columns is no whole number")),
+    }
 }
 
 /// The cells of a sheet: of the first where none is named.

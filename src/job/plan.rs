@@ -306,12 +306,16 @@ pub fn check_in_words(check: &str) -> &str {
     }
 }
 
+/// Stands between the names of checks and rules that stop the bar together: `counter_spindle_travel and stroke`.
+pub const AND: &str = " and ";
+
 /// Why there is no plan and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
-    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
+    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …); where the bar
+    /// goes farther only if several are lifted, their names with ` and ` between.
     pub blocked_by: String,
     /// One sentence.
     pub text: String,
@@ -340,8 +344,11 @@ pub struct Change {
 pub struct LimitCost {
     pub limit: String,
     pub now: serde_json::Value,
-    /// What the limit costs in all: the time saved without it, or with the most that is worth trying, s a part.
+    /// What the limit costs in all: the most that is saved without it, or at the best of the values tried, s a part.
     pub seconds: f64,
+    /// The value at which that is saved.
+    #[serde(default)]
+    pub best: serde_json::Value,
     /// The nearest value at which the plan gets faster.
     pub next: serde_json::Value,
     /// The time saved there, s a part.

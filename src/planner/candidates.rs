@@ -8,6 +8,10 @@ use serde_json::{Value, json};
 const MOST_COLLETS_TOLD: usize = 3;
 /// No headstock's collet clamps harder, N.
 const MOST_CLAMP_N: f64 = 200_000.0;
+/// Times a limit of safety that is as far as relaxing it is advised.
+const SAFE_TIMES: f64 = 5.0;
+/// Times a limit of what the part may look like that is as far as relaxing it is advised.
+const PART_TIMES: f64 = 25.0;
 
 /// How a change ranks before its time counts: what is easy to do comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -311,7 +315,8 @@ fn tooling(job: &Job) -> Vec<Candidate> {
 fn limits(job: &Job) -> Vec<Candidate> {
     let l = &job.limits;
     let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
-        let step = round_step(0.02 * from.max(to));
+        // As fine as a far end of safety asks for, however far it goes.
+        let step = round_step(0.02 * from.max(to.min(SAFE_TIMES * from)));
         let says =
             move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
         number(name, Ease::Limit, (from, to), step, says, set)
@@ -320,10 +325,10 @@ fn limits(job: &Job) -> Vec<Candidate> {
     vec![
         eased("stiffness_min", stiffness, 0.1 * stiffness, " N/µm", |j, v| j.limits.stiffness_min_n_per_um = v),
         eased("whirl_ratio", l.whirl_ratio, 0.9, "", |j, v| j.limits.whirl_ratio = v),
-        eased("whip", l.whip_mm, 5.0 * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
-        eased("sag", l.sag_mm, 5.0 * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
-        eased("release", l.release_mm, 5.0 * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
-        eased("drill", l.drill_mm, 5.0 * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
+        eased("whip", l.whip_mm, SAFE_TIMES * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
+        eased("sag", l.sag_mm, PART_TIMES * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
+        eased("release", l.release_mm, SAFE_TIMES * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
+        eased("drill", l.drill_mm, PART_TIMES * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
         eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
         eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
         eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),

@@ -11,8 +11,9 @@ use crate::job::plan::Change;
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-/// Shares of the way to the farthest value worth trying that are tried until one has a plan.
-const FARTHEST: [f64; 3] = [1.0, 0.5, 0.25];
+/// Shares of the way to the farthest value worth trying that are tried until one has a plan: a little of what is too much
+/// at its far end may be enough.
+pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
 /// Halvings on the way to the least value.
 const HALVINGS: usize = 12;
 
@@ -120,20 +121,38 @@ pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
     (before, after, (candidate.says)((value * 1e6).round() / 1e6))
 }
 
+/// Values at shares of the way to the farthest worth trying, each once; the only one of a change that is made or not.
+pub fn values(candidate: &Candidate, shares: &[f64]) -> Vec<f64> {
+    let (from, to) = candidate.range;
+    let mut values = vec![to];
+    for share in shares.iter().filter(|s| **s < 1.0 && candidate.after.is_none()) {
+        let value = candidate.rounded(from + share * (to - from));
+        // Rounded back to where the job stands, or beyond, it is no change.
+        if (value - from) * (to - from) > 0.0 && !values.contains(&value) {
+            values.push(value);
+        }
+    }
+    values
+}
+
+/// The first of some values with which there is a plan, and its time.
+fn any_value(
+    candidate: &Candidate,
+    planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
+) -> Result<Option<(f64, f64)>, Defect> {
+    // Too much of some changes is as bad as too little: a bar without stock to turn, a depth that chatters.
+    for value in values(candidate, &FARTHEST) {
+        if let Some(time_s) = planned(value)? {
+            return Ok(Some((value, time_s)));
+        }
+    }
+    Ok(None)
+}
+
 /// The least value of a change with which there is a plan.
 fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
     let planned = |v: f64| planned_s(&(candidate.with)(job, v));
-    // Too much of some changes is as bad as too little: a bar without stock to turn, a depth that chatters.
-    let mut farthest = None;
-    for share in FARTHEST {
-        let (from, to) = candidate.range;
-        let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
-        farthest = planned(value)?.map(|time_s| (value, time_s));
-        if farthest.is_some() || candidate.after.is_some() {
-            break;
-        }
-    }
-    let Some((to, known_s)) = farthest else { return Ok(None) };
+    let Some((to, known_s)) = any_value(candidate, planned)? else { return Ok(None) };
     let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);
     let text = format!("{words}: {time_s:.1} s a part");
@@ -142,4 +161,35 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>
         time_s,
         change: Change { change: candidate.name.clone(), from, to, extra_time_s: None, text },
     }))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::candidates::{Ease, number};
+    use super::*;
+
+    /// A number from 100 on whose far end is 500 more.
+    fn stroke() -> Candidate {
+        number("stroke", Ease::Machine, (100.0, 600.0), 5.0, |v| format!("{v}"), |_, _| {})
+    }
+
+    #[test]
+    fn a_value_that_holds_in_a_narrow_stretch_alone_is_found() {
+        for stretch in [(150.0, 190.0), (440.0, 480.0), (600.0, 600.0), (130.0, 135.0)] {
+            let planned = |v: f64| Ok((v >= stretch.0 && v <= stretch.1).then_some(v));
+            let found = any_value(&stroke(), planned).expect("no defect");
+            let (to, time_s) = found.unwrap_or_else(|| panic!("{stretch:?}"));
+            let (least, _) = least_value(&stroke(), to, time_s, planned).expect("no defect");
+            assert_eq!(least, stretch.0, "{stretch:?}");
+        }
+        let never = any_value(&stroke(), |_| Ok(None)).expect("no defect");
+        assert_eq!(never, None);
+    }
+
+    #[test]
+    fn values_are_round_and_each_is_tried_once() {
+        assert_eq!(values(&stroke(), &[1.0, 0.5, 0.25, 0.0625, 0.06, 0.001]), [600.0, 350.0, 225.0, 130.0]);
+        let down = number("floor", Ease::Setting, (1.0, 0.2), 0.05, |v| format!("{v}"), |_, _| {});
+        assert!(values(&down, &FARTHEST).iter().all(|v| (0.2..1.0).contains(v)));
+    }
 }

@@ -5,6 +5,7 @@ use super::network::Builder;
 use super::outlook::{Looker, Side};
 use super::runs::Runs;
 use super::wishes;
+use crate::job::plan::AND;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::segments::{Refused, Segment};
@@ -14,15 +15,20 @@ use crate::process::{Counter, Rig, State};
 /// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
 pub const REASONS: usize = 2;
 
+/// Begins what is told of another collet behind the reason.
+pub(super) const OTHERS: &str = "; with collet ";
+
 /// What stands in the way of a plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Blocked {
     /// Farthest turned length reached, mm.
     pub farthest_mm: f64,
-    /// Name of the check or rule.
+    /// Name of the check or rule; of several that must all be lifted, their names with [`AND`] between.
     pub by: String,
     /// One sentence.
     pub text: String,
+    /// Name and words of each where it is several.
+    pub together: Vec<(String, String)>,
     /// Index of the section at the farthest turned length.
     pub section: usize,
     /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
@@ -36,14 +42,16 @@ pub struct Blocked {
 impl Blocked {
     /// A place and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
-        Blocked { farthest_mm, by: by.into(), text, section, stages: Vec::new(), collet: None, no_hold: None }
+        let (by, together) = (by.into(), Vec::new());
+        Blocked { farthest_mm, by, text, together, section, stages: Vec::new(), collet: None, no_hold: None }
     }
 }
 
 impl Blocked {
-    /// How a reason ranks beside that of another collet: the farthest first, one with a grip before one without.
-    pub fn rank(&self) -> (f64, bool) {
-        (self.farthest_mm, self.no_hold.is_none())
+    /// How a reason ranks beside that of another collet: the farthest first, then what stops the bar alone before what does
+    /// so together with something else, and one with a grip before one without.
+    pub fn rank(&self) -> (f64, bool, bool) {
+        (self.farthest_mm, !self.by.contains(AND), self.no_hold.is_none())
     }
 
     /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
@@ -61,7 +69,7 @@ impl Blocked {
                 continue;
             }
             told.push(other.by.clone());
-            self.text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+            self.text += &format!("{OTHERS}{collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
         }
         self
     }
@@ -139,11 +147,49 @@ pub fn unknown() -> Blocked {
     Blocked::found(0.0, "", String::new(), 0)
 }
 
-/// Where one walk ended.
-pub(super) struct End {
-    pub(super) station: usize,
+/// Something that stops the bar: the name of the check or rule, and words.
+pub(super) struct Reason {
     by: String,
     pub(super) text: String,
+}
+
+/// Where one walk ended, and everything that stops it there: it goes on only where all of it is lifted.
+pub(super) struct End {
+    pub(super) station: usize,
+    reasons: Vec<Reason>,
+}
+
+impl End {
+    fn new(station: usize, reasons: Vec<Reason>) -> End {
+        End { station, reasons }
+    }
+
+    fn by(station: usize, by: &str, text: String) -> End {
+        End::new(station, vec![Reason { by: by.into(), text }])
+    }
+
+    /// How an end ranks beside another: the farthest, then one that a single reason makes, for lifting it is enough.
+    pub(super) fn rank(&self) -> (usize, bool) {
+        (self.station, self.reasons.len() == 1)
+    }
+
+    /// Names and words of all that must be lifted.
+    pub(super) fn told(&self) -> (String, String) {
+        let names: Vec<&str> = self.reasons.iter().map(|r| r.by.as_str()).collect();
+        let texts: Vec<&str> = self.reasons.iter().map(|r| r.text.as_str()).collect();
+        let text = match &texts[..] {
+            [one] => (*one).to_owned(),
+            [one, other] => format!("both stop it: {one}; and {other}"),
+            all => format!("together stop it: {}", all.join("; and ")),
+        };
+        (names.join(AND), text)
+    }
+
+    /// Each with its words, where it is several.
+    fn together(self) -> Vec<(String, String)> {
+        let all = self.reasons.into_iter().map(|r| (r.by, r.text));
+        if all.len() > 1 { all.collect() } else { Vec::new() }
+    }
 }
 
 /// Finds the farthest turned length, and what stops it, over everything the start can reach.
@@ -164,7 +210,7 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         for grip in grips {
             let Some(end) = walk(looker, runs, *station, grip) else { continue };
             // A grip that comes as far as the free front says more.
-            let rank = |end: &End, grip: usize| (end.station, grip != looker.free());
+            let rank = |end: &End, grip: usize| (end.rank(), grip != looker.free());
             let farther = best.as_ref().is_none_or(|(b, _, held)| rank(&end, grip) > rank(b, *held));
             if farther {
                 best = Some((end, index, grip));
@@ -186,6 +232,7 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         at = arc.from;
     }
     let farthest = grid.at(end.station);
+    let (by, text) = end.told();
     let no_hold = stages.iter().all(|s| s.2.is_none()) && looker.rig.job.machine.counter_spindle.is_some();
     let no_hold = no_hold.then(|| {
         let mut stops: Vec<usize> = net.nodes.iter().map(|n| n.0).collect();
@@ -200,8 +247,9 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     Blocked {
         stages,
         no_hold,
+        together: end.together(),
         collet: looker.rig.collet.map(|c| c.name.clone()),
-        ..Blocked::found(farthest, &end.by, end.text, looker.rig.job.shaft.section_at(farthest))
+        ..Blocked::found(farthest, &by, text, looker.rig.job.shaft.section_at(farthest))
     }
 }
 
@@ -231,9 +279,10 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
     for k in from..grid.last() {
         if k > from && grid.stations[k].wished {
             let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
-            return Some(End { station: k, by: wishes::NAME.into(), text });
+            return Some(End::by(k, wishes::NAME, text));
         }
         let t = grid.fed_to(k + 1);
+        let mut reasons = Vec::new();
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
         {
@@ -241,7 +290,7 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
                 "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
                 counter.farthest_mm
             );
-            return Some(End { station: k, by: "counter_spindle_travel".into(), text });
+            reasons.push(Reason { by: "counter_spindle_travel".into(), text });
         }
         if t - grid.at(last) > stroke + SAME_MM {
             let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());
@@ -254,7 +303,9 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
                         "and it must not re-grip while the front is free"
                     };
                     let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
-                    return Some(End { station: k, by: "stroke".into(), text });
+                    reasons.push(Reason { by: "stroke".into(), text });
+                    // What else stops the bar is looked at with the headstock as near the bush as it comes.
+                    last = (last..k).find(|m| t - grid.at(*m) <= stroke + SAME_MM).unwrap_or(k);
                 }
             }
         }
@@ -262,27 +313,51 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
             if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
                 continue;
             }
-            let (by, text) = broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped));
-            return Some(End { station: k, by, text });
+            reasons.extend(broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped)));
         }
         let drill = looker.drill(grip, k + 1, Some(last))[1];
         if drill > PASSES_UP_TO {
             let (by, text) = bent(looker, grip, k + 1, grid.at(last));
-            return Some(End { station: k, by: by.into(), text });
+            reasons.push(Reason { by: by.into(), text });
+        }
+        if !reasons.is_empty() {
+            let mut known: Vec<Reason> = Vec::new();
+            for reason in reasons {
+                if known.iter().all(|k| k.by != reason.by) {
+                    known.push(reason);
+                }
+            }
+            return Some(End::new(k, known));
         }
     }
-    let at_end = |by: &str, text: String| Some(End { station: grid.last(), by: by.into(), text });
     match (gripped, machine.counter_spindle.is_some()) {
-        (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
+        (false, true) => Some(End::by(grid.last(), "collet", "nothing holds the part at part-off".into())),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
             let nose_mm = nose.unwrap_or(0.0);
-            match checks::worst(checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten()) {
-                Some(f) if !f.passes() => at_end(f.check, last_grip(rig, &f)),
-                _ => at_end("support", "the last grip does not hold the part after part-off".into()),
+            let found = checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten();
+            let told = |f: &checks::Finding| Reason { by: f.check.into(), text: last_grip(rig, f) };
+            let reasons: Vec<Reason> = failing(found).iter().map(told).collect();
+            if reasons.is_empty() {
+                let text = "the last grip does not hold the part after part-off".into();
+                return Some(End::by(grid.last(), "support", text));
             }
+            Some(End::new(grid.last(), reasons))
         }
         _ => None,
     }
+}
+
+/// The findings that fail, the worst of each check, the worst of all first.
+fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
+    let mut failing: Vec<checks::Finding> = found.filter(|f| !f.passes()).collect();
+    failing.sort_by(|a, b| b.utilisation.total_cmp(&a.utilisation));
+    let mut known: Vec<checks::Finding> = Vec::new();
+    for finding in failing {
+        if known.iter().all(|k| k.check != finding.check) {
+            known.push(finding);
+        }
+    }
+    known
 }
 
 /// What the last grip cannot hold, in words.
@@ -312,28 +387,39 @@ fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'st
     )
 }
 
-/// The check that breaks in a state even at the lowest speed allowed: its name, and a sentence.
+/// The checks that break in a state even at the lowest speed allowed, the worst first.
 pub(super) fn broken(
     looker: &Looker<'_>,
     (grip, station): (usize, usize),
     side: Side,
     last_mm: f64,
     rpm: f64,
-) -> (String, String) {
+) -> Vec<Reason> {
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
     let state = State { turned_mm: t, counter: Counter::of(nose), guide: rig.guide(t, last_mm, t) };
+    let one = |by: &str, text: &str| vec![Reason { by: by.into(), text: text.into() }];
     let Ok(answers) = rig.answers(&state) else {
-        return ("support".into(), "the supports leave the bar free to move".into());
+        return one("support", "the supports leave the bar free to move");
     };
     let piece = if side == Side::End { station - 1 } else { station };
     let segment = &looker.segments[looker.grid.segment[piece]];
     let floor = rig.job.cutting.speed_floor * rpm;
     let rpm = rpm.min(rig.allowed_rpm(&state, &answers).rpm.max(floor));
     let view = View { rig, state: &state, answers: &answers, segment, rpm };
-    let Some(worst) = checks::worst(checks::all(&view)) else { return ("check".into(), "a check fails".into()) };
+    let mut found = failing(checks::all(&view));
+    if found.is_empty() {
+        // A state that an earlier proof found to break, which the checks here let pass: the nearest to breaking.
+        found.extend(checks::worst(checks::all(&view)));
+    }
+    if found.is_empty() {
+        return one("check", "a check fails");
+    }
     let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
-    let text = format!("{held}, {}", worst.told(&format!("at a turned length of {t:.1} mm")));
-    (worst.check.into(), text)
+    let told = |f: &checks::Finding| Reason {
+        by: f.check.into(),
+        text: format!("{held}, {}", f.told(&format!("at a turned length of {t:.1} mm"))),
+    };
+    found.iter().map(told).collect()
 }

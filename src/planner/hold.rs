@@ -91,9 +91,12 @@ pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], far
     // The way on that comes farthest, or what breaks at once.
     let grips = || 0..looker.noses.len();
     let ends = stops.iter().flat_map(|k| grips().filter_map(|g| Some((walk(looker, runs, *k, g)?, g))));
-    if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.station) {
+    if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
         let (nose, t) = (looker.noses[grip], grid.at(end.station));
-        return NoHold::Because(format!("gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}", end.text));
+        return NoHold::Because(format!(
+            "gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}",
+            end.told().1
+        ));
     }
     let last = stops.last().copied().unwrap_or(0);
     let t = grid.at(last);
@@ -104,7 +107,8 @@ pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], far
     let nearest = grips().filter(near).max_by(|a, b| looker.noses[*a].total_cmp(&looker.noses[*b]));
     NoHold::Because(match nearest {
         Some(grip) => {
-            let told = broken(looker, (grip, last), Side::Start, t, runs.rpm(last, true)).1;
+            let breaks = broken(looker, (grip, last), Side::Start, t, runs.rpm(last, true));
+            let told = breaks.iter().map(|r| r.text.as_str()).collect::<Vec<_>>().join("; and ");
             format!("collet {name} cannot take over there: {told}")
         }
         None => format!("at {t:.1} mm turned no place for collet {name} is within the counter-spindle's travel"),

@@ -52,6 +52,9 @@ pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })
         }
-        Answer::Blocked(blocked) => shortfall::plan(job, &wishes::blamed(job, blocked)?, advice),
+        Answer::Blocked(blocked) => {
+            let blocked = wishes::blamed(job, pairs::alone(job, blocked)?)?;
+            shortfall::plan(job, &blocked, advice)
+        }
     }
 }

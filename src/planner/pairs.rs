@@ -1,12 +1,13 @@
 //! Where no single change is enough: the best pair of changes, and what alone brings the bar farther.
 
-use super::candidates::{Candidate, Ease};
-use super::changes::{Help, least_value, planned_s, spread_told, told};
+use super::candidates::{self, Candidate, Ease};
+use super::changes::{FARTHEST, Help, least_value, planned_s, spread_told, told, values};
+use super::frontier::{Blocked, OTHERS};
 use super::lessons::Lessons;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
-use crate::job::plan::{Change, check_in_words};
+use crate::job::plan::{AND, Change, check_in_words};
 use serde_json::json;
 
 /// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
@@ -51,8 +52,12 @@ fn stopped(job: &Job) -> Result<(f64, String), Defect> {
     })
 }
 
-/// Whether a change is one of those that may lift a check or rule.
+/// Whether a change is one of those that may lift a check or rule, or one of those that stop the bar together.
 fn lifts(by: &str, change: &str) -> bool {
+    by.split(AND).any(|one| lifts_one(one, change))
+}
+
+fn lifts_one(by: &str, change: &str) -> bool {
     let names: &[&str] = match by {
         "stiffness" => &["stiffness_min", "tools", "bar", "collet"],
         "whirl" => &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
@@ -74,6 +79,32 @@ fn lifts(by: &str, change: &str) -> bool {
         || (matches!(by, "stroke" | "interrupt" | "counter_spindle_travel") && change.starts_with("interrupt"))
         || (by == "collet" && change.starts_with("grip"))
         || (by == "tool_places" && change.starts_with("tools."))
+}
+
+/// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
+/// planning anew finds one: then it is told alone.
+pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
+    let list = if blocked.together.is_empty() { Vec::new() } else { candidates::all(job) };
+    for (by, text) in &blocked.together {
+        let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts_one(by, &c.name);
+        for candidate in list.iter().filter(of_it) {
+            for value in values(candidate, &FARTHEST) {
+                if stopped(&(candidate.with)(job, value))?.0 <= blocked.farthest_mm + FARTHER_MM {
+                    continue;
+                }
+                // What stops the other collets is told behind it.
+                let others =
+                    blocked.text.split_once(OTHERS).map_or(String::new(), |(_, told)| format!("{OTHERS}{told}"));
+                return Ok(Blocked {
+                    by: by.clone(),
+                    text: format!("{text}{others}"),
+                    together: Vec::new(),
+                    ..blocked
+                });
+            }
+        }
+    }
+    Ok(blocked)
 }
 
 /// The best pair, with the least value of each; where no pair that was tried is enough, what was tried.
@@ -128,7 +159,7 @@ fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -
     order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
     let one = |i: &usize| {
         let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
-        let by = check_in_words(&r.by).replace('_', " ");
+        let by = r.by.split(AND).map(check_in_words).collect::<Vec<_>>().join(AND).replace('_', " ");
         if r.far_mm >= length_mm {
             return format!("{words}: turned to its full length, stopped at part-off by {by}");
         }

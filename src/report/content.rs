@@ -212,7 +212,7 @@ fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
 }
 
 /// The highest speed of every stretch of a stage (from, to, rev/min as written), part-off among them.
-fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
+pub(super) fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
     let pieces = plan.segments.iter().filter(|s| s.stage == stage.number && s.rpm > 0.0);
     let pieces = pieces.map(|s| (s.from_mm, s.to_mm, s.rpm));
     let last = plan.stages.last().is_some_and(|s| s.number == stage.number);
@@ -226,6 +226,12 @@ fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
         }
     }
     runs
+}
+
+/// The same in one field of a table: `0 to 120: 1450; 120 to 210: 1800`.
+pub(super) fn speeds_in_row(plan: &Plan, stage: &Stage) -> String {
+    let one = |(from, to, rpm): &(f64, f64, String)| format!("{} to {}: {rpm}", numbers::mm(*from), numbers::mm(*to));
+    speeds(plan, stage).iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
 /// The limits of a stage in words.

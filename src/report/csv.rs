@@ -1,9 +1,9 @@
 //! The stages for a spreadsheet: RFC 4180, one row a stage, units in the header, point as decimal sign.
 
-use super::numbers;
+use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
 
-const HEADER: [&str; 25] = [
+const HEADER: [&str; 26] = [
     "stage",
     "from_mm",
     "to_mm",
@@ -29,19 +29,21 @@ const HEADER: [&str; 25] = [
     "utilisation",
     "worst_at_turned_mm",
     "worst_at_mm",
+    "rpm_max_by_turned_mm",
 ];
 
 /// One row a stage. A field that does not apply (the grip of a free stage) is empty; several re-grips in one stage are
-/// parted by `; `.
+/// parted by `; `. A stage turns its stretches at several
+/// speeds, and the highest of them may be too fast elsewhere: the last field has that of each.
 pub fn stages_csv(plan: &Plan) -> String {
     let mut out = row(HEADER.iter().map(|h| h.to_string()));
     for stage in &plan.stages {
-        out.push_str(&row(fields(stage)));
+        out.push_str(&row(fields(plan, stage)));
     }
     out
 }
 
-fn fields(stage: &Stage) -> impl Iterator<Item = String> {
+fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
     let grip = stage.grip.as_ref();
     let governing = stage.governing();
     let of_grip = |value: fn(&crate::job::plan::GripPlace) -> f64| number(grip.map(value), 3);
@@ -73,6 +75,7 @@ fn fields(stage: &Stage) -> impl Iterator<Item = String> {
         of_check(|c| c.utilisation, 4),
         of_check(|c| c.turned_mm, 3),
         of_check(|c| c.at_mm, 3),
+        content::speeds_in_row(plan, stage),
     ]
     .into_iter()
 }

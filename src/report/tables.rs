@@ -343,9 +343,10 @@ pub fn causes(t: &Times) -> [(&'static str, f64); 7] {
     ]
 }
 
-/// The time a part by cause; causes that take none are left out.
+/// The works of a part by cause, and the time from part to part: both spindles work at once, and a new bar takes its share, so
+/// that this is not their sum. Causes that take none are left out.
 pub fn times(plan: &Plan) -> Rows {
-    let heads = vec![word("time a part"), number("s"), number("share")];
+    let heads = vec![word("works of a part"), number("s"), number("share")];
     let t = &plan.time_s;
     let share = |s: f64| if t.total > 0.0 { numbers::share(s / t.total) } else { numbers::NONE.to_string() };
     let mut rows: Vec<Vec<String>> = causes(t)
@@ -353,7 +354,8 @@ pub fn times(plan: &Plan) -> Rows {
         .filter(|(_, s)| *s != 0.0)
         .map(|(name, s)| vec![name.to_string(), numbers::seconds(s), share(s)])
         .collect();
-    rows.push(vec!["total".to_string(), numbers::seconds(t.total), share(t.total)]);
+    rows.push(vec!["added up".to_string(), numbers::seconds(t.total), share(t.total)]);
+    rows.push(vec!["time a part".to_string(), numbers::seconds(plan.pace_s()), String::new()]);
     Rows { heads, rows }
 }
 

@@ -1,6 +1,6 @@
 //! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
 
-use super::{ReportError, tables, words};
+use super::{ReportError, content, tables, words};
 use crate::job::plan::{Plan, Stage};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
@@ -98,7 +98,7 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
     Ok(())
 }
 
-const STAGES: [&str; 18] = [
+const STAGES: [&str; 19] = [
     "stage",
     "from (mm)",
     "to (mm)",
@@ -111,16 +111,17 @@ const STAGES: [&str; 18] = [
     "counter-spindle at end (mm)",
     "headstock at start (mm)",
     "headstock at end (mm)",
-    "speed from (rev/min)",
-    "speed to (rev/min)",
+    "lowest speed (rev/min)",
+    "highest speed (rev/min)",
     "time (s)",
     "re-grips",
     "governing check",
     "share of its limit (%)",
+    "highest speed from … to … mm turned (rev/min)",
 ];
 
 fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    fn row(s: &Stage) -> Vec<Cell<'_>> {
+    fn row<'a>(plan: &Plan, s: &'a Stage) -> Vec<Cell<'a>> {
         let (grip, governing) = (s.grip.as_ref(), s.governing());
         vec![
             Cell::count(s.number),
@@ -141,9 +142,10 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::count(s.regrips_mm.len()),
             governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
             governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
+            Cell::Said(content::speeds_in_row(plan, s)),
         ]
     }
-    plan.stages.iter().map(row).collect()
+    plan.stages.iter().map(|s| row(plan, s)).collect()
 }
 
 const SEGMENTS: [&str; 13] = [
@@ -222,12 +224,10 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
 const QUOTE: [&str; 3] = ["what", "value", "unit"];
 
 fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let seconds = tables::causes(&plan.time_s).into_iter().chain([("time a part", plan.time_s.total)]);
+    let sums = [("works added up", plan.time_s.total), ("time a part", plan.pace_s())];
+    let seconds = tables::causes(&plan.time_s).into_iter().chain(sums);
     let mut rows: Vec<Vec<Cell<'_>>> =
         seconds.map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
-    if let Some(cycle) = &plan.cycle {
-        rows.push(vec![Cell::Text("from part to part"), Cell::Number(cycle.steady_s, 1), Cell::Text("s")]);
-    }
     let q = &plan.quote;
     rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
     rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);

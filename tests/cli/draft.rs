@@ -409,3 +409,52 @@ fn a_packed_workbook_takes_no_more_memory_than_another() {
     std::fs::write(dir.path().join("plain.xlsx"), packed(&|_| {}, 1)).expect("written");
     assert_eq!(call_in(dir.path(), ["draft", "plain.xlsx"]).status, 0, "what is not large is read");
 }
+
+/// An OpenDocument workbook of a few hundred bytes whose cells, repeated as it says, are a hundred million.
+#[test]
+#[cfg(unix)]
+fn repeats_of_an_opendocument_workbook_are_bounded() {
+    use std::io::{Cursor, Write};
+    let dir = tempfile::tempdir().expect("a folder");
+    let packed = |rows: &str| -> Vec<u8> {
+        let mut to = zip::ZipWriter::new(Cursor::new(Vec::new()));
+        let options = zip::write::SimpleFileOptions::default();
+        let table = format!("<table:table table:name=\"Sheet\">{rows}</table:table>");
+        let content = format!("<office:document-content>{table}</office:document-content>");
+        let parts = [
+            ("mimetype", "application/vnd.oasis.opendocument.spreadsheet"),
+            ("META-INF/manifest.xml", "<manifest:manifest/>"),
+            ("content.xml", content.as_str()),
+        ];
+        for (name, text) in parts {
+            to.start_file(name, options).expect("begun");
+            to.write_all(text.as_bytes()).expect("written");
+        }
+        to.finish().expect("whole").into_inner()
+    };
+    let text =
+        |t: &str| format!("<table:table-cell office:value-type=\"string\"><text:p>{t}</text:p></table:table-cell>");
+    let row = |more: &str, cells: &[String]| {
+        let end = "<table:table-cell table:number-columns-repeated=\"16382\"/>";
+        format!("<table:table-row{more}>{}{end}</table:table-row>", cells.concat())
+    };
+    let head = row("", &[text("length"), text("diameter")]);
+    let sections = row("", &[text("80"), text("28")]) + &row("", &[text("40"), text("20")]);
+    let rest = row(" table:number-rows-repeated=\"1048573\"", &[]);
+    std::fs::write(dir.path().join("plain.ods"), packed(&format!("{head}{sections}{rest}"))).expect("written");
+    let called = call_in(dir.path(), ["draft", "plain.ods"]);
+    assert_eq!((called.status, job(&called.out).shaft.sections.len()), (0, 2), "{}", called.err);
+    let wide =
+        "<table:table-cell office:value-type=\"float\" office:value=\"1\" table:number-columns-repeated=\"1000\"/>";
+    let bomb = row(" table:number-rows-repeated=\"90000\"", &[wide.to_string()]);
+    std::fs::write(dir.path().join("bomb.ods"), packed(&format!("{head}{bomb}"))).expect("written");
+    let script = r#"ulimit -v 600000; exec "$1" draft bomb.ods"#;
+    let output = std::process::Command::new("sh")
+        .current_dir(dir.path())
+        .args(["-c", script, "sh", env!("CARGO_BIN_EXE_spanhold")])
+        .output()
+        .expect("a shell");
+    let err = String::from_utf8_lossy(&output.stderr);
+    assert_eq!(output.status.code(), Some(2), "{err}");
+    assert!(err.contains("too large to be read as a workbook") && err.contains("repeated"), "{err}");
+}

@@ -36,6 +36,8 @@ fn a_stored_plan_is_still_proven() {
         inputs_changed flag
         states whole
         margin number?
+        margin_told number?
+        margin_changed flag
         breaches list";
     assert_shape(&found, list);
     assert_eq!((found["proven"].as_bool(), found["inputs_changed"].as_bool()), (Some(true), Some(false)));
@@ -43,6 +45,7 @@ fn a_stored_plan_is_still_proven() {
     assert!(found["states"].as_u64().is_some_and(|n| n > 222));
     let (proof, plan) = (found["margin"].as_f64().expect("a margin"), plan["margin"].as_f64().expect("a margin"));
     assert!((proof - plan).abs() < 0.01, "{proof} {plan}");
+    assert_eq!((found["margin_told"].as_f64(), found["margin_changed"].as_bool()), (Some(plan), Some(false)));
 }
 
 #[test]
@@ -75,6 +78,24 @@ fn a_plan_no_longer_holds_when_the_job_asks_for_more() {
         let text = call_in(dir.path(), ["recheck".as_ref(), path.as_os_str(), "job.yaml".as_ref()]);
         assert!(text.status == 1 && text.out.starts_with("NO LONGER PROVEN"), "{}", text.out);
     }
+}
+
+/// A plan that tells less margin than it has is proven; both outputs say that the margin is another.
+#[test]
+fn a_margin_that_has_changed_is_told_in_text_and_json() {
+    let dir = tempfile::tempdir().expect("a folder");
+    let mut plan = stored(dir.path());
+    let told = plan["margin"].as_f64().expect("a margin") - 0.05;
+    plan["margin"] = json!(told);
+    plan["margin_at"]["utilisation"] = json!(1.0 - told);
+    let called = recheck(&plan);
+    let found = called.json();
+    assert_eq!(called.status, 0, "{found}");
+    assert_eq!((found["margin_changed"].as_bool(), found["margin_told"].as_f64()), (Some(true), Some(told)), "{found}");
+    let path = dir.path().join("plan.json");
+    std::fs::write(&path, plan.to_string()).expect("written");
+    let called = call(["recheck".as_ref(), path.as_os_str(), GOOD.as_ref()]);
+    assert!(called.status == 0 && called.out.contains("the margin has changed"), "{}", called.out);
 }
 
 /// A changed remark changes the digest and nothing else.

@@ -201,6 +201,7 @@ const PLAN: &str = "verdict text
     *limit_costs[].limit text
     *limit_costs[].now any
     *limit_costs[].seconds number
+    *limit_costs[].best any
     *limit_costs[].next any
     *limit_costs[].next_seconds number
     *limit_costs[].text text

@@ -13,6 +13,7 @@ mod limits;
 mod lookers;
 mod orders;
 mod plans;
+mod reasons;
 mod samples;
 mod second_look;
 mod tampering;

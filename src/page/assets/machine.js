@@ -1,7 +1,7 @@
 // The machine at one moment, seen from the side: the bush stands, the bar comes out of it, the counter-spindle goes along.
 
 import { h, s, the } from './dom.js';
-import { figures, num, percent, round125, words } from './words.js';
+import { figures, num, percent, round125, speed, words } from './words.js';
 
 const WIDTH = 1188;
 const HEIGHT = 150;
@@ -183,7 +183,7 @@ export function tell(plan, t, found) {
   const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
-    item('speed', `${num(found.rpm, 0)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),
+    item('speed', `${speed(found.rpm)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),
     item('least stiffness', `${figures(found.stiffness_n_per_um)} N/µm`),
     item('bends at the tool', `${figures(found.cut_deflection_um)} µm`), item('sag', `${figures(found.sag_um)} µm`),
     ...worst.map((c) => item(words(c.check), percent(c.utilisation), c.utilisation > 1)));

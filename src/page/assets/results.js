@@ -1,7 +1,7 @@
 // What the plan says, in words and tables.
 
 import { h, svgOf, the } from './dom.js';
-import { figures, num, percent, words } from './words.js';
+import { figures, num, percent, speed, words } from './words.js';
 
 /** The one line above all. @param {any} answer */
 export function verdict(answer) {
@@ -48,8 +48,29 @@ function share(check) {
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 
 // Whole, and never above the speed that holds.
-const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
 const speeds = (stage) => [...new Set([speed(stage.rpm_min), speed(stage.rpm_max)])].join('–');
+
+/** The highest speed of every stretch of a stage, part-off among them, as on the sheet. @param {any} plan @param {any} stage */
+function stretches(plan, stage) {
+  const runs = [];
+  const pieces = plan.segments.filter((p) => p.stage === stage.number && p.rpm > 0);
+  const last = plan.stages[plan.stages.length - 1] === stage && plan.part_off_rpm;
+  if (last) pieces.push({ from_mm: plan.length_mm, to_mm: stage.to_mm, rpm: plan.part_off_rpm });
+  for (const p of pieces) {
+    const run = runs[runs.length - 1];
+    if (run && run.rpm === speed(p.rpm)) run.to = p.to_mm;
+    else runs.push({ from: p.from_mm, to: p.to_mm, rpm: speed(p.rpm) });
+  }
+  return runs;
+}
+
+/** Its speeds; where there are several, each with its stretch: the highest may be too fast elsewhere. @param {any} plan @param {any} stage */
+function speedsOf(plan, stage) {
+  const runs = stretches(plan, stage);
+  if (runs.length < 2) return speeds(stage);
+  const lines = runs.map((r) => h('li', {}, `${num(r.from)}–${num(r.to)} mm: ${r.rpm}`));
+  return h('details', {}, h('summary', {}, speeds(stage)), h('ul', {}, lines));
+}
 
 function stages(plan) {
   const head = ['stage', 'from', 'to', 'travel', 'grip', 'unsupported', 'counter-spindle', 'headstock', 'rev/min', 'time'];
@@ -58,7 +79,7 @@ function stages(plan) {
     h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : 'free'), h('td', {}, num(g.unsupported_max_mm)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
     h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
-    h('td', {}, g.rpm_max ? speeds(g) : '–'),
+    h('td', {}, g.rpm_max ? speedsOf(plan, g) : '–'),
     h('td', {}, g.time_s ? num(g.time_s) : '–'), h('td', { class: 'w' }, share(governing(g)))));
   return h('table', { id: 'stages' }, h('caption', {}, 'Stages (mm, s)'),
     h('thead', {}, h('tr', {}, head.map((t) => h('th', { scope: 'col' }, t)), h('th', { class: 'w', scope: 'col' }, 'governing check'))), h('tbody', {}, rows));

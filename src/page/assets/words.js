@@ -7,6 +7,9 @@ export function num(x, decimals = 1) {
   return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
 }
 
+/** A speed, whole and never above the one that holds, rev/min. @param {number} rpm */
+export const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
+
 /** Three figures, whatever the size. @param {number} x */
 export function figures(x) {
   if (!Number.isFinite(x)) return '–';
@@ -24,9 +27,10 @@ export function percent(share) {
 /** Keys that are said otherwise than they are written; as in every other output. */
 const NAMES = { hand_over: 'hand-over', regrip: 'headstock re-grip', segment: 'pull-back', whirl: 'critical speed' };
 
-/** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
+/** A key in words, or several with "and" between: `counter_spindle_travel`. @param {string} key @returns {string} */
 export function words(key) {
-  return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
+  const one = (name) => NAMES[name] ?? name.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
+  return key.split(' and ').map(one).join(' and ');
 }
 
 /** One of 1, 2, 5 times a power of ten, not above. @param {number} x */
