@@ -39,7 +39,7 @@ import numpy as np
 from scipy.integrate import solve_ivp
 from scipy.linalg import eigh
 
-from ledger import at_most, keep, row
+from ledger import keep, percent, row
 
 LIMIT = 1e-3
 LEAST_CASES = 30
@@ -205,7 +205,7 @@ def compare(name, standing, cases, solve, rows):
         print(f"  {what:12} worst {100 * deviation:.5f} % ({case}){'' if fine else '  TOO FAR'}")
         rows.append(row(
             f"{what} of random stepped shafts on springs, worst of {len(all_of_it)} shafts", name,
-            f"worked out in the same run by {standing}", "the library's", "ours", at_most(deviation), f"{100 * LIMIT:g} %",
+            f"worked out in the same run by {standing}", "the library's", percent(LIMIT),
         ))
     return good
 
@@ -259,7 +259,7 @@ def chatter(cases, rows):
             f"depth limit, one mode of {case['stiffness_n_per_mm'] / 1000:g} N/µm, ζ {case['damping']:g}, K "
             f"{case['cutting_n_per_mm2']:g} N/mm², mm", "regenerative delay equation, simulated turn by turn",
             "worked out in the same run by integrating the equation", f"grows from {1 + MARGIN:g}, dies at {1 - MARGIN:g} of it",
-            f"{limit:.4f}", "between" if fine else "WRONG", f"{100 * MARGIN:g} %",
+            percent(MARGIN),
         ))
         print(
             f"simulated cut, limit {limit:.4f} mm: growth a turn {below:.5f} at {1 - MARGIN:.2f}, {above:.5f} at "

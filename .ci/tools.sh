@@ -7,6 +7,8 @@ need() { # command, Debian package
     command -v "$1" >/dev/null 2>&1 || missing+=("$2")
 }
 need cc gcc
+# The fuzz crate builds libFuzzer.
+need c++ g++
 need python3 python3
 # The page is tested in a browser; diagram and sheet are measured in it, with the font they ask for first.
 need node nodejs

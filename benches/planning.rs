@@ -6,6 +6,7 @@ use spanhold::job::Job;
 use spanhold::planner::Advice;
 use spanhold::planner::draft::Draft;
 use spanhold::planner::grips::lands;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::placing;
@@ -55,13 +56,13 @@ fn read(name: &str) -> Job {
 #[divan::bench(args = JOBS, sample_count = 5)]
 fn plan(bencher: Bencher, name: &str) {
     let job = job(name);
-    bencher.bench(|| planner::plan(black_box(&job), Advice::Wanted, &[]).expect("no defect"));
+    bencher.bench(|| planner::plan(black_box(&job), Advice::Wanted, &Lessons::default()).expect("no defect"));
 }
 
 #[divan::bench(args = feasible(), sample_count = 5)]
 fn prove(bencher: Bencher, name: &str) {
     let job = job(name);
-    let plan = planner::plan(&job, Advice::None, &[]).expect("no defect");
+    let plan = planner::plan(&job, Advice::None, &Lessons::default()).expect("no defect");
     bencher.bench(|| proof::prove(black_box(&plan), black_box(&job)));
 }
 
@@ -124,14 +125,14 @@ fn sequence_within(bencher: Bencher, share: f64) {
     let segments = rig.segments().expect("it can be cut");
     let tasks = rig.tasks();
     let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
-    let grid = Grid::new(&rig, &segments, &moments, &[]);
+    let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::sampled(&looker);
     let builder = Builder::new(&runs, Weights::default());
-    let bound = builder.least_s() * (1.0 + share);
+    let bound = builder.least().s * (1.0 + share);
     bencher.bench_local(|| {
         let net = builder.within(black_box(bound));
-        best_way(&net, bound - builder.least_s()).expect("no defect")
+        best_way(&net, bound - builder.least().s).expect("no defect")
     });
 }
 
@@ -142,11 +143,11 @@ fn arcs(bencher: Bencher) {
     let rig = rig(&job);
     let segments = rig.segments().expect("it can be cut");
     let tasks = rig.tasks();
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
     bencher.bench_local(|| {
         let looker = Looker::new(&rig, &segments, &grid, &tasks);
         let runs = Runs::sampled(&looker);
-        Builder::new(&runs, Weights::default()).least_s()
+        Builder::new(&runs, Weights::default()).least().s
     });
 }
 
@@ -158,14 +159,14 @@ fn place(bencher: Bencher) {
     let segments = rig.segments().expect("it can be cut");
     let tasks = rig.tasks();
     let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
-    let grid = Grid::new(&rig, &segments, &moments, &[]);
+    let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::sampled(&looker);
     let builder = Builder::new(&runs, Weights::default());
-    let net = builder.within(builder.least_s() * 1.001);
-    let way = best_way(&net, 0.001 * builder.least_s()).expect("no defect").expect("there is a way");
+    let net = builder.within(builder.least().s * 1.001);
+    let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
     let draft = Draft::of(&way, &looker);
-    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
     bencher
         .bench_local(|| placing::place(&ground, &lands(&rig), draft.clone(), 4.0, f64::INFINITY).expect("no defect"));
 }
@@ -175,7 +176,7 @@ fn place(bencher: Bencher) {
 #[divan::bench(args = GUIDED, sample_count = 5)]
 fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     let job = job(name);
-    let plan = planner::plan(&job, Advice::None, &[]).expect("no defect");
+    let plan = planner::plan(&job, Advice::None, &Lessons::default()).expect("no defect");
     let counter = job.machine.counter_spindle.as_ref().expect("the demo machine has one");
     let rigs: Vec<Rig> = counter.collets.iter().map(|c| Rig::new(&job, Some(c))).collect();
     let mut cells: Vec<(usize, Counter, f64)> = Vec::new();
@@ -183,17 +184,17 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     for (index, rig) in rigs.iter().enumerate() {
         let (segments, tasks) = (rig.segments().expect("it can be cut"), rig.tasks());
         let moments = moments(rig, job.machine.cross_tool_reach_mm[0]);
-        let grid = Grid::new(rig, &segments, &moments, &[]);
+        let grid = Grid::new(rig, &segments, &moments, &Lessons::default());
         let looker = Looker::new(rig, &segments, &grid, &tasks);
         let runs = Runs::sampled(&looker);
         let builder = Builder::new(&runs, Weights::default());
         let chosen = plan.collet.as_ref() == rig.collet.map(|c| &c.name) || plan.collet.is_none();
         let bounds = [1.001, 1.02, 1.1, 1.5, f64::INFINITY];
         let nets =
-            bounds.iter().filter(|_| chosen && settled.is_empty()).map(|b| builder.within(builder.least_s() * b));
+            bounds.iter().filter(|_| chosen && settled.is_empty()).map(|b| builder.within(builder.least().s * b));
         if let Some(net) = nets.into_iter().find(|net| net.goal.is_some()) {
-            let way = best_way(&net, 0.001 * builder.least_s()).expect("no defect").expect("there is a way");
-            let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &moments };
+            let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
+            let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
             settled = ground.settle(&Draft::of(&way, &looker), 1.0).looks.iter().map(|l| l.state).collect();
         }
         let cell =

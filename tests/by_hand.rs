@@ -237,11 +237,11 @@ fn what_the_last_grip_holds() {
     near(checks::torque::demand_nm(&Rig { back: Vec::new(), ..rig.clone() }), part_off);
     // The work on the rear end is heavier.
     near(checks::torque::demand_nm(&rig), 8.0);
-    let torque = checks::torque::find(&rig, 100.0).expect("a collet");
+    let torque = checks::torque::find(&rig, 100.0, 18.0).expect("a collet");
     near(torque.demand, 12.0);
     near(torque.limit, 0.2 * 10_000.0 * 0.009);
     // 300 N along, and 8 N·m at 18 mm around: 888.9 N.
-    let push = checks::push::back(&rig, 100.0).expect("it pushes");
+    let push = checks::push::back(&rig, 100.0, 18.0).expect("it pushes");
     near(push.demand, 1.5 * (300f64.powi(2) + (8000.0 / 9.0f64).powi(2)).sqrt());
     near(push.limit, 2000.0);
     assert!(checks::push::front(&rig).is_none(), "nothing pushes on the front");
@@ -274,7 +274,7 @@ fn what_the_last_grip_holds() {
         tip(18.0),
         tip(core)
     );
-    let all: Vec<&str> = checks::of_last_grip(&rig, nose).map(|f| f.expect("held").check).collect();
+    let all: Vec<&str> = checks::of_last_grip(&rig, nose, 18.0).map(|f| f.expect("held").check).collect();
     assert_eq!(all, ["torque", "push", "back"]);
 }
 
@@ -422,12 +422,14 @@ fn times_of_pieces() {
     near(rig.piece_time(part_off, 3.0, true, 600.0).total_s(), 0.0);
 }
 
-/// 129 + 3 + 1 = 133 mm a part off a bar of 20 mm and 8 t/m³; the remnant is 60 + 40 + 50 mm.
+/// 129 + 3 + 1 = 133 mm a part off a bar of 20 mm and 8 t/m³; 60 + 40 + 50 mm of a bar are out of
+/// reach, so 21 parts come off 3000 mm and 3000 - 21 * 133 = 207 mm are left.
 #[test]
 fn the_quote() {
     let job = job("single", "");
     let quote = quote::quote(&job, Some(100.0));
-    near(quote.remnant_mm, 150.0);
+    near(job.out_of_reach_mm(), 150.0);
+    near(quote.remnant_mm, 207.0);
     assert_eq!(quote.pieces_per_bar, 21);
     let kg = 133.0 * PI * 100.0 * 8e-6;
     near(quote.material_kg, kg);

@@ -10,6 +10,8 @@ use std::path::{Path, PathBuf};
 const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("diag", &[]),
+    // Characters alone.
+    ("shown", &[]),
     ("fields", &["diag"]),
     // Work on all cores: knows nothing of what is worked out.
     ("spread", &[]),
@@ -23,18 +25,18 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("fit", &["units", "diag", "job", "mechanics", "process"]),
     ("schema", &["fields", "job::plan"]),
-    ("input", &["units", "diag", "fields", "job"]),
+    ("input", &["units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
-    ("draft", &["diag", "fields", "job", "input"]),
+    ("draft", &["diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
-    ("report", &["job::plan", "job::readings"]),
+    ("report", &["shown", "job::plan", "job::readings"]),
     ("answer", &["diag", "job", "planner", "process", "proof", "report"]),
     ("page", &["diag", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"]),
     (
         "cli",
         &[
-            "diag", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit", "schema",
-            "report", "answer", "page",
+            "diag", "shown", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit",
+            "schema", "report", "answer", "page",
         ],
     ),
 ];

@@ -7,8 +7,10 @@
 #[path = "oracle/jobs.rs"]
 mod jobs;
 
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Network, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::sequence::cheapest_way;
 use spanhold::planner::stations::{Grid, moments};
@@ -30,7 +32,7 @@ fn free_mps(net: &Network, goal: usize, name: &str, least_s: f64) -> String {
     text.push_str("COLUMNS\n");
     for (a, arc) in net.arcs.iter().enumerate() {
         // Seventeen digits: the very number we reckon with.
-        let _ = writeln!(text, " x{a} seconds {:?}", arc.cost);
+        let _ = writeln!(text, " x{a} seconds {:?}", arc.cost.s);
         for (node, sign) in [(arc.from, 1), (arc.to, -1)] {
             if node != goal {
                 let _ = writeln!(text, " x{a} n{node} {sign}");
@@ -46,13 +48,13 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
     let job = spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()?;
     let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let (segments, tasks) = (rig.segments().ok()?, rig.tasks());
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
+    let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
     let goal = net.goal.filter(|_| net.arcs.len() >= FEWEST_ARCS)?;
     let way = cheapest_way(&net, |_| true).unwrap_or_else(|d| panic!("{d}\n{text}"))?;
-    let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost).sum();
+    let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost.s).sum();
     Some((free_mps(&net, goal, name, least_s), least_s, net.arcs.len()))
 }
 

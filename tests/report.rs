@@ -254,6 +254,18 @@ fn the_sheet_is_well_formed_self_contained_and_has_no_script() {
     }
 }
 
+/// The sheet lies at the machine: neither cost nor currency; the text tells both. Seconds charged for lines are in neither.
+#[test]
+fn the_sheet_tells_no_price_and_no_time_that_is_not_worked() {
+    let plan = sample_plan();
+    let (html, text) = (sheet_html(&plan).expect("drawn"), plan_text(&plan));
+    for words in ["EUR", "cost a piece", "12.48", "7.50"] {
+        assert!(text.contains(words) && !html.contains(words), "{words}");
+    }
+    assert!(html.contains("remnant 120 mm"));
+    assert!(plan.time_s.penalties > 0.0 && !text.contains("penalties") && !html.contains("penalties"));
+}
+
 #[test]
 fn only_a_plan_that_may_be_run_has_a_box_to_sign() {
     let (good, bad) = (sheet_html(&sample_plan()).expect("drawn"), sheet_html(&infeasible_plan()).expect("drawn"));

@@ -41,7 +41,8 @@ fn essentials(plan: &Plan) -> String {
         }
         return line;
     }
-    let _ = write!(line, "yes {} {:.9e}", plan.collet.as_deref().unwrap_or("-"), plan.time_s.total);
+    let _ =
+        write!(line, "yes {} {:.9e}", plan.collet.as_deref().unwrap_or("-"), plan.time_s.total + plan.time_s.penalties);
     let _ = write!(line, " {:.9e} {:.6} {}", plan.margin.unwrap_or(1.0), plan.optimality.gap, plan.optimality.stations);
     for s in &plan.stages {
         let _ = write!(line, " | {:.9e} {:.9e}", s.to_mm, s.grip.as_ref().map_or(-1.0, |g| g.nose_mm));

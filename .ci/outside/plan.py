@@ -338,17 +338,17 @@ class Recheck:
         told = {round(w["at_mm"], 6) for w in plan["witnesses"] if w["cause"] in ("hand_over", "regrip")}
         if inside != told:
             self.complain(f"lines of stops: {sorted(inside)} here, {sorted(told)} in the plan")
-        self.same("total time", sum(v for k, v in t.items() if k != "total"), t["total"])
+        self.same("total time", sum(v for k, v in t.items() if k not in ("total", "penalties")), t["total"])
         length = job["length"] + machine.get("part_off", {}).get("width", 3) + machine.get("facing", 0.5)
-        remnant = machine["headstock"]["nearest"] + machine["headstock"]["hold"] + machine.get("bar_end", 20)
-        self.same("remnant", remnant, plan["quote"]["remnant_mm"])
-        self.same("pieces per bar", math.floor((job["bar_length"] - remnant) / length + 1e-9),
-                  plan["quote"]["pieces_per_bar"])
+        out_of_reach = machine["headstock"]["nearest"] + machine["headstock"]["hold"] + machine.get("bar_end", 20)
+        pieces = max(math.floor((job["bar_length"] - out_of_reach) / length + 1e-9), 0)
+        self.same("pieces per bar", pieces, plan["quote"]["pieces_per_bar"])
+        self.same("remnant", job["bar_length"] - pieces * length, plan["quote"]["remnant_mm"])
         kilos = length * math.pi / 4 * job["stock"] ** 2 * job["material"]["rho"] * 1000
         self.same("material", kilos, plan["quote"]["material_kg"])
         if job["rates"]:
-            # Seconds charged for lines are no machine time.
-            cost = (t["total"] - t["penalties"]) / 3600 * job["rates"]["machine_per_hour"] + kilos * job["rates"]["material_per_kg"]
+            # Seconds charged for lines are no machine time: the total is without them.
+            cost = t["total"] / 3600 * job["rates"]["machine_per_hour"] + kilos * job["rates"]["material_per_kg"]
             self.same("cost", cost, plan["quote"]["cost"]["total"])
 
     def inside(self, x):

@@ -290,6 +290,89 @@ await story('files', blocked, async ({ page, shot, planned }) => {
   assert.equal(await page.locator('img').count(), 0);
 });
 
+/** Holds back the answers to a path until it is let go. */
+async function heldBack(page, url) {
+  let letGo;
+  let came;
+  const gone = new Promise((then) => { letGo = then; });
+  const asked = new Promise((then) => { came = then; });
+  await page.route(url, async (route) => {
+    came();
+    await gone;
+    // One that was ended meanwhile has no taker.
+    await route.continue().catch(() => {});
+  });
+  return { asked, letGo };
+}
+
+await story('slow plan', demo, async ({ page, shot, planned, field }) => {
+  const held = await heldBack(page, '**/plan');
+  const named = (name, text) => ({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
+  const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8').replace('name: feed roller shaft', 'name: slow roller');
+  const machine = readFileSync('demo/machines/long-bed-32.yaml', 'utf8');
+  await page.locator('#files').setInputFiles([named('slow.yaml', job), named('long-bed-32.yaml', machine)]);
+  await held.asked;
+  // The old verdict is none of the job that is planned.
+  await page.waitForFunction(() => document.body.classList.contains('old'));
+  assert.match(await verdict(page), /^PLANNING.*slow\.yaml/s);
+  await shot('meanwhile');
+  // What is clicked meanwhile is done, in its order.
+  const download = page.waitForEvent('download');
+  await page.locator('[data-export="json"]').click();
+  assert.match(await page.locator('#busy').innerText(), /then the export/);
+  await planned(() => held.letGo());
+  assert.match(JSON.parse(readFileSync(await (await download).path(), 'utf8')).job, /^slow roller$/);
+  assert.match(await verdict(page), /^FEASIBLE/);
+  assert.equal(await page.evaluate(() => document.body.classList.contains('old')), false);
+  assert.match(await page.title(), /^slow roller/);
+  await planned(() => page.locator('#undo').click());
+  assert.match(await page.title(), /^feed roller shaft/);
+  // A job that is opened while an edit is under way is not put aside by it.
+  const edit = await heldBack(page, '**/edit');
+  const length = field('Length, section 4');
+  await length.fill('335');
+  await length.press('Enter');
+  await edit.asked;
+  await page.locator('#files').setInputFiles([named('slow.yaml', job), named('long-bed-32.yaml', machine)]);
+  await edit.letGo();
+  await page.waitForFunction(() => /^slow roller/.test(document.title));
+  await page.waitForFunction(() => !document.body.classList.contains('old') && /slow\.yaml/.test(document.querySelector('#title').innerText));
+  assert.equal(await length.inputValue(), '330');
+});
+
+await story('no plan', demo, async ({ page, shot }) => {
+  const refused = JSON.stringify({ what: 'this takes longer than 30 s and was stopped', help: 'a coarser one takes less' });
+  await page.route('**/plan', (route) => route.fulfill({ status: 503, contentType: 'application/json', body: refused }));
+  const job = readFileSync('demo/drive-hub.yaml', 'utf8');
+  await page.locator('#files').setInputFiles([{ name: 'hub.yaml', mimeType: 'application/yaml', buffer: Buffer.from(job) }]);
+  await page.waitForFunction(() => /longer than 30 s/.test(document.querySelector('#errors').innerText));
+  assert.match(await verdict(page), /^NOT PLANNED.*hub\.yaml/s, 'the verdict is not that of the job before');
+  assert.match(await page.title(), /^hub\.yaml/);
+  await shot('refused');
+});
+
+/** What runs out of the page, or is hidden by what it stands in. */
+function cutOff() {
+  const hides = (e) => getComputedStyle(e).overflowX !== 'visible' && e.clientWidth && e.scrollWidth > e.clientWidth + 1;
+  return [...document.querySelectorAll('body *')]
+    .filter((e) => !e.matches('input, select, textarea') && !e.closest('svg') && e.checkVisibility() && e.getBoundingClientRect().width > 1)
+    .filter((e) => e.getBoundingClientRect().right > innerWidth + 1 || hides(e)).map((e) => `${e.tagName}#${e.id}.${e.className} ${e.textContent.slice(0, 40)}`);
+}
+
+for (const name of ['drive-hub', 'probe-needle', 'metering-spindle', 'feed-roller-shaft', 'collared-rod']) {
+  const address = await serve(`demo/${name}.yaml`);
+  await story(`widths of ${name}`, address, async ({ page, shot }) => {
+    for (const width of [700, 1000, 1400]) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const tab of ['Cutting & limits', 'Machine', 'Shaft']) {
+        await page.getByRole('tab', { name: tab }).click();
+        assert.deepEqual(await page.evaluate(cutOff), [], `${tab} is cut off at ${width}`);
+      }
+      await shot(String(width));
+    }
+  });
+}
+
 await story('reloads', demo, async ({ page, planned, field }) => {
   await planned(async () => { await field('Length, section 4').fill('331'); await page.keyboard.press('Enter'); });
   await page.reload();

@@ -9,6 +9,7 @@ Standard library only. Prints shares and ratios; times of a loaded machine tell 
 import asyncio
 import json
 import pathlib
+import socket
 import subprocess
 import sys
 import time
@@ -17,6 +18,8 @@ program = pathlib.Path(sys.argv[1]).resolve()
 SECONDS = float(sys.argv[2]) if len(sys.argv) > 2 else 8.0
 CLIENTS = int(sys.argv[3]) if len(sys.argv) > 3 else 40
 SLOW = 80
+# As many as the page lets in at once.
+CONNECTIONS = 256
 # More than this above the idle page is a leak or a queue without end.
 MOST_MB = 400
 
@@ -120,6 +123,30 @@ async def refusals():
     return asked
 
 
+async def unread():
+    """As many as are let in, who ask and ask and read nothing: the next one is answered though none of them leaves."""
+    asks = f"GET /fields HTTP/1.1\r\nHost: {HOST[0]}:{HOST[1]}\r\n\r\n".encode() * 700
+    held = []
+    try:
+        for _ in range(CONNECTIONS):
+            connection = socket.create_connection(HOST)
+            connection.setblocking(False)
+            held.append(connection)
+        for _ in range(4):
+            for connection in held:
+                try:
+                    connection.send(asks)
+                except OSError:
+                    # It takes no more.
+                    pass
+            await asyncio.sleep(0.5)
+        status, _ = await ask("GET", "/start", timeout=60)
+        assert status == 200, status
+    finally:
+        for connection in held:
+            connection.close()
+
+
 async def slow(ends, body):
     """A client that never gets done: with its headers, or with its body. It comes again when it is thrown out."""
     thrown = 0
@@ -218,6 +245,7 @@ try:
     # One plan at peace is what the memory is measured by.
     assert asyncio.run(ask("POST", "/plan", texts))[0] == 200
     idle = memory_mb(page.pid, "VmHWM")
+    asyncio.run(unread())
     answered, busy, thrown, sent = asyncio.run(load())
     assert page.poll() is None, "the page ended"
     # Still there, and for everyone, once the slow ones are gone.

@@ -129,16 +129,19 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
         };
     };
     let names = counter.collets.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", ");
-    let shaft = &job.shaft;
-    let diameter = shaft.sections[shaft.section_at(grip)].largest_mm();
+    // The section is that of the whole hold, and each collet has its own.
+    let held_mm = |c: &Collet| Rig::new(job, Some(c)).held_mm(grip);
     let found = match &asked.collet {
         Some(name) => job.machine.collet(name),
-        None => counter.collets.iter().find(|c| c.holds(diameter)),
+        None => counter.collets.iter().find(|c| c.holds(held_mm(c))),
     };
     found.map(Some).ok_or_else(|| match &asked.collet {
         Some(name) => ask(format!("the machine has no collet {name}"), format!("its collets are: {names}")),
         None => ask(
-            format!("no collet of the machine holds {diameter} mm, the diameter at {grip} mm"),
+            format!(
+                "no collet of the machine holds {} mm, the diameter at {grip} mm",
+                job.shaft.sections[job.shaft.section_at(grip)].largest_mm()
+            ),
             format!("move `--grip`, or name one to reckon with by `--collet`: {names}"),
         ),
     })

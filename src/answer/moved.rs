@@ -59,11 +59,12 @@ pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Ve
     let segments = rig.segments().map_err(|refused| Diag::new(refused.text))?;
     let tasks = rig.tasks();
     let moments = moments_told(plan, &tasks);
-    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments };
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
     let settled = ground.settle(&draft, STEP_MM);
     let optimality = Optimality { stations: plan.optimality.stations, arcs: plan.optimality.arcs, gap: 0.0 };
-    let plan = assemble::plan(&ground, &draft, &settled, optimality);
+    let mut plan = assemble::plan(&ground, &draft, &settled, optimality);
     let verified = proof::prove(&plan, job);
+    verified.tell(&mut plan);
     Ok((plan, verified))
 }
 

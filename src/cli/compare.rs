@@ -71,7 +71,7 @@ fn way(job: &Job, plan: &Plan) -> Way {
         witness_lines: plan.witnesses.len(),
         margin: plan.margin,
         margin_check: plan.margin_at.as_ref().map(|c| c.check.clone()),
-        time_s: feasible.then(|| plan.charged_s()),
+        time_s: feasible.then(|| plan.pace_s()),
         pieces_per_bar: plan.quote.pieces_per_bar,
         farthest_mm: shortfall.map(|s| s.farthest_mm),
         blocked_by: shortfall.map(|s| s.blocked_by.clone()),

@@ -2,8 +2,7 @@
 
 use super::{Ending, files, out};
 use crate::diag::Diag;
-use crate::draft::{DRAWING_MAX_BYTES, Options, Units, draft};
-use std::io::Read;
+use crate::draft::{DRAWING_MAX_MIB, Options, Units, draft};
 use std::path::{Path, PathBuf};
 
 /// The unit of a drawing.
@@ -64,7 +63,8 @@ pub fn run(args: &Args) -> Ending {
 fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
     let options = options(args).map_err(|diag| vec![diag])?;
     args.out.as_deref().map_or(Ok(()), files::must_be_new).map_err(|diag| vec![diag])?;
-    let bytes = read(&args.file).map_err(|diag| vec![diag])?;
+    let bytes =
+        files::read(&args.file, DRAWING_MAX_MIB, "save the shaft alone as a drawing").map_err(|diag| vec![diag])?;
     let base = args.out.as_deref().and_then(Path::parent).unwrap_or(Path::new(""));
     let draft = draft(&args.file, &bytes, base, &options)?;
     match &args.out {
@@ -108,17 +108,4 @@ fn options(args: &Args) -> Result<Options, Diag> {
         machine,
         material: args.material.clone(),
     })
-}
-
-fn read(path: &Path) -> Result<Vec<u8>, Diag> {
-    let shown = path.display();
-    let io = |e: std::io::Error| Diag::new(format!("`{shown}` cannot be read: {e}")).help("check the path");
-    let mut bytes = Vec::new();
-    let file = std::fs::File::open(path).map_err(io)?;
-    file.take(DRAWING_MAX_BYTES + 1).read_to_end(&mut bytes).map_err(io)?;
-    if bytes.len() as u64 > DRAWING_MAX_BYTES {
-        let most = DRAWING_MAX_BYTES / (1024 * 1024);
-        return Err(Diag::new(format!("`{shown}` is larger than {most} MiB")).help("save the shaft alone as a drawing"));
-    }
-    Ok(bytes)
 }

@@ -1,4 +1,4 @@
-//! Ctrl-C: what is being written into a file is finished first, then one line says so, and the status is the one that
+//! Signals. Ctrl-C: what is being written into a file is finished first, then one line says so, and the status is the one that
 //! shells give.
 
 use super::out;
@@ -25,6 +25,19 @@ pub fn held_off() -> MutexGuard<'static, ()> {
 /// What is said of an interruption from now on.
 pub fn leaves(what: String) {
     *open(&LEAVES) = what;
+}
+
+/// A file that would grow past the limit of the system (`ulimit -f`) is an error of writing from now on, as a full disk is, and
+/// no end without a word: its signal waits. Asked before there are other threads, it is so of all.
+pub fn no_end_by_size() {
+    #[cfg(unix)]
+    {
+        use nix::sys::signal::{SigSet, Signal};
+        let mut waiting = SigSet::empty();
+        waiting.add(Signal::SIGXFSZ);
+        // Where it cannot be had it ends as it did.
+        let _ = waiting.thread_block();
+    }
 }
 
 /// Listens from now on.

@@ -17,6 +17,7 @@ mod progress;
 mod recheck;
 mod schema;
 
+use clap::error::{ContextKind, ContextValue};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
 use std::process::ExitCode;
@@ -100,14 +101,26 @@ impl Command {
     }
 }
 
+/// What to write for a number with a decimal comma.
+fn decimal_comma(asked: &clap::Error) -> String {
+    let Some(ContextValue::String(value)) = asked.get(ContextKind::InvalidValue) else { return String::new() };
+    let with_point = value.replace(',', ".");
+    if with_point == *value || with_point.parse::<f64>().is_err() {
+        return String::new();
+    }
+    format!("\nhelp: decimals are written with a point: `{with_point}`\n")
+}
+
 /// Runs a call and says how it ended. Results go to stdout, everything else to stderr.
 pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
+    interrupt::no_end_by_size();
+    out::tell_panics();
     let call = match Call::try_parse_from(args) {
         Ok(call) => call,
         Err(asked) => {
             // Help and version are results; everything else is a wrong call.
             let wrong = asked.use_stderr();
-            let text = asked.render().to_string();
+            let text = asked.render().to_string() + &decimal_comma(&asked);
             if wrong {
                 out::say(&text);
             } else {

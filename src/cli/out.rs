@@ -1,9 +1,12 @@
-//! Printing: results to stdout, everything else to stderr.
+//! Printing: results to stdout, everything else to stderr. All of it is shown: nothing in it steers a terminal.
 
 use super::Ending;
 use crate::diag::Diag;
+use crate::draft;
 use crate::input;
 use crate::planner::Defect;
+use crate::shown;
+use std::backtrace::{Backtrace, BacktraceStatus};
 use std::io::{ErrorKind, Write};
 use std::sync::atomic::{AtomicBool, Ordering};
 
@@ -13,7 +16,7 @@ static UNPRINTED: AtomicBool = AtomicBool::new(false);
 /// Prints a result. A reader that has closed the pipe has seen enough, which is no error.
 pub fn result(text: &str) {
     let mut stdout = std::io::stdout().lock();
-    let written = stdout.write_all(text.as_bytes()).and_then(|()| stdout.flush());
+    let written = stdout.write_all(shown::lines(text).as_bytes()).and_then(|()| stdout.flush());
     if let Err(e) = written
         && e.kind() != ErrorKind::BrokenPipe
     {
@@ -44,7 +47,19 @@ pub fn json(value: &impl serde::Serialize) -> Ending {
 
 /// Says something on stderr. Where even that is closed there is nobody to tell.
 pub fn say(text: &str) {
-    let _ = std::io::stderr().lock().write_all(text.as_bytes());
+    let _ = std::io::stderr().lock().write_all(shown::lines(text).as_bytes());
+}
+
+/// Panics are told as everything else is; but not one that a broken file makes in a library, for which an error stands.
+pub fn tell_panics() {
+    std::panic::set_hook(Box::new(|panic| {
+        if draft::is_caught() {
+            return;
+        }
+        let trace = Backtrace::capture();
+        let trace = if trace.status() == BacktraceStatus::Captured { format!("{trace}") } else { String::new() };
+        say(&format!("{panic}\n{trace}"));
+    }));
 }
 
 /// Tells what is wrong with the input.

@@ -9,6 +9,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::planner::Defect;
 use crate::proof;
 use crate::report;
+use crate::shown;
 use std::path::PathBuf;
 
 /// What `plan` takes.
@@ -71,7 +72,10 @@ pub fn run(args: &Args) -> Ending {
             Ok(files) => files,
             Err(defect) => return out::defect(&defect),
         };
-        if let Err(diag) = files::write_all(dir, &files) {
+        let read: Vec<PathBuf> = input::files_of(&args.job).into_iter().chain(args.machine.clone()).collect();
+        let paths: Vec<PathBuf> = files.iter().map(|(name, _)| dir.join(name)).collect();
+        let written = files::not_over(&read, paths.iter().map(PathBuf::as_path));
+        if let Err(diag) = written.and_then(|()| files::write_all(dir, &files)) {
             return out::wrong_input(&[diag]);
         }
     }
@@ -102,7 +106,7 @@ pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
     #[cfg_attr(not(feature = "pdf"), expect(unused_mut))]
     let mut files = vec![
-        ("plan.json", (json + "\n").into_bytes()),
+        ("plan.json", (shown::lines(&json).into_owned() + "\n").into_bytes()),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
         ("plan.xlsx", report::plan_xlsx(plan).map_err(drawn)?),
         ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),

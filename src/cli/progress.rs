@@ -1,5 +1,6 @@
 //! Progress on stderr while something takes long; nothing where stderr is not a terminal.
 
+use crate::shown;
 use crate::spread::{self, spread};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
 use std::time::Duration;
@@ -28,7 +29,7 @@ impl Progress {
     pub fn telling<T>(what: &'static str, work: impl FnOnce() -> T) -> T {
         let progress = Progress::working(what);
         let bar = progress.0.clone();
-        spread::telling(move |told| bar.set_message(told), work)
+        spread::telling(move |told| bar.set_message(shown::line(&told).into_owned()), work)
     }
 
     /// Counts what is done of a known number.

@@ -1,16 +1,16 @@
 //! `recheck`: a stored plan against a (revised) job, by the proof.
 
 use super::plan::read;
-use super::{Ending, Format, out};
+use super::{Ending, Format, files, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
-use crate::proof::{described, prove};
+use crate::proof::{SAME_MARGIN, Verified, described, prove};
 use crate::report::{numbers, table, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
-/// Largest plan file read, bytes.
-const MOST_BYTES: u64 = 64 << 20;
+/// Largest plan file read, MiB.
+const PLAN_MAX_MIB: u64 = 64;
 
 /// What `recheck` takes.
 #[derive(Debug, clap::Args)]
@@ -45,22 +45,26 @@ struct Broken {
 
 fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
     let name = path.display();
-    let unreadable = |e: std::io::Error| Diag::new(format!("{name} cannot be read: {e}"));
-    let size = std::fs::metadata(path).map_err(unreadable)?.len();
-    if size > MOST_BYTES {
-        return Err(Diag::new(format!("{name} is larger than any plan")).help("give the plan.json of `plan --out`"));
-    }
-    let text = std::fs::read_to_string(path).map_err(unreadable)?;
-    serde_json::from_str(&text).map_err(|e| {
-        let what = format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column());
-        Diag::new(what).help("give the plan.json of `plan --out`")
-    })
+    let help = "give the plan.json of `plan --out`";
+    let bytes = files::read(path, PLAN_MAX_MIB, help)?;
+    serde_json::from_slice(&bytes)
+        .map_err(|e| Diag::new(format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column())).help(help))
 }
 
 /// A line of at most 100 columns, what follows indented.
 fn wrapped(line: &str) -> String {
     let indent = line.len() - line.trim_start().len();
     table::wrap(&line[..indent], line.trim_start(), 100)
+}
+
+/// The word that a plan is safer than it tells; nothing where it is not.
+fn safer(plan: &Plan, found: &Verified) -> String {
+    let (told, proven) = (plan.margin.unwrap_or(0.0), 1.0 - found.utilisation);
+    if proven - told <= SAME_MARGIN {
+        return String::new();
+    }
+    let (told, proven) = (100.0 * told, 100.0 * proven);
+    format!("  the margin has changed: {proven:.1} % is left, the plan tells {told:.1} %\n")
 }
 
 /// Runs it.
@@ -93,8 +97,10 @@ pub fn run(args: &Args) -> Ending {
         let mut text = if found.holds() {
             let used = 100.0 * found.utilisation;
             format!(
-                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n",
-                plan.job, found.states
+                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n{}",
+                plan.job,
+                found.states,
+                safer(&plan, &found)
             )
         } else {
             format!(

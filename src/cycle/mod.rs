@@ -4,7 +4,7 @@
 mod order;
 pub mod schedule;
 
-use crate::job::plan::{Critical, Cycle, Operation, Plan, Segment as Piece, ToolRoom, Tooling};
+use crate::job::plan::{AtStop, Critical, Cycle, Done, Operation, Plan, Segment as Piece, ToolRoom, Tooling};
 use crate::process::Rig;
 use crate::process::features::moments_told;
 use crate::process::pace::{Pace, Step, What};
@@ -156,16 +156,16 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     let tasks = rig.tasks();
     let moments = moments_told(plan, &tasks);
     let hand_over_s = machine.hand_over_s();
-    let mut stops: Vec<(f64, usize, &'static str, f64)> =
-        plan.stages.iter().skip(1).map(|s| (s.from_mm, s.number, "hand_over", hand_over_s)).collect();
-    for stage in &plan.stages {
-        for t in &stage.regrips_mm {
-            let shared = plan.hand_overs_mm.iter().any(|h| (h - t).abs() < SAME_MM);
+    let stop = |done: Done| match done.what {
+        AtStop::Work => None,
+        AtStop::HandOver => Some((done.turned_mm, done.stage, "hand_over", hand_over_s)),
+        AtStop::RegripBefore | AtStop::RegripAfter => {
+            let shared = plan.hand_overs_mm.iter().any(|h| (h - done.turned_mm).abs() < SAME_MM);
             let seconds = if shared { machine.shared_regrip_s() } else { machine.headstock.regrip_s };
-            stops.push((*t, stage.number, "regrip", seconds));
+            Some((done.turned_mm, done.stage, "regrip", seconds))
         }
-    }
-    stops.sort_by(|a, b| a.0.total_cmp(&b.0));
+    };
+    let stops: Vec<(f64, usize, &'static str, f64)> = plan.at_stops().into_iter().filter_map(stop).collect();
     let mut stops = stops.into_iter();
     let ahead = stops.next();
     let mut row = Row { rig, plan, segments, stops, ahead, all: Vec::new(), changed: 0 };
@@ -175,7 +175,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
             What::Cut(index) if segments[index].work == Work::AsDrawn => {}
             What::Cut(index) => row.cut(&step, index),
             What::Task(index) => {
-                row.stops(|t| t < step.at_mm - 1e-4);
+                row.stops(|t| t < step.at_mm - SAME_MM);
                 let stage = tasks[index].told(plan).and_then(|f| f.stage).unwrap_or(1);
                 row.changes(&step, stage);
                 row.push(

@@ -237,8 +237,8 @@ fn goes_on_behind_a_gap(
         if on {
             return Err(Diag::new(format!(
                 "the contour is open between {} and {}",
-                axis.point(end.min(begin), 0.0).text(),
-                axis.point(end.max(begin), 0.0).text()
+                axis.point(end.min(begin), 0.0).fine(),
+                axis.point(end.max(begin), 0.0).fine()
             ))
             .help(format!(
                 "ends up to {gap} mm apart are joined; close it in the drawing, or join more with `--gap`"
@@ -396,8 +396,8 @@ fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
         line(at)?,
         format!(
             "CHECK: no centre line and no symmetry: the contour is taken for half a shaft, its axis for the line through its free ends {} and {}.",
-            a.text(),
-            b.text()
+            a.fine(),
+            b.fine()
         ),
     ))
 }

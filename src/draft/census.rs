@@ -30,10 +30,18 @@ pub struct RawDimension {
     pub angle: f64,
     /// Its type and flags.
     pub flags: i32,
+    /// Its dimension style.
+    pub style: String,
+    /// Its own factor of lengths, which overrides that of the style.
+    pub factor: Option<f64>,
 }
 
 /// Codes of the points of a dimension.
 const DIMENSION_POINTS: [i32; 4] = [10, 13, 14, 15];
+
+/// Code of the factor of lengths, in a dimension style and in a dimension's data that override it. The factor of sizes
+/// (`DIMSCALE`, code 40) makes texts and arrows larger and says nothing of lengths.
+pub const LENGTH_FACTOR: i32 = 144;
 
 /// Variables of the header that are read; `$HANDSEED` and `$HANDLING` keep the library's own order.
 const VARIABLES: [&str; 7] =
@@ -50,6 +58,8 @@ pub struct Census {
     pub outside_blocks: BTreeMap<String, usize>,
     /// Dimensions outside blocks.
     pub dimensions: Vec<RawDimension>,
+    /// Factor of lengths by the name of a dimension style, in capitals.
+    pub factors: BTreeMap<String, f64>,
     /// Bytes that no draft needs and that the library can stumble over, ascending: the table of dimension styles (in one of
     /// R12 it takes the name of an arrow for a handle and gives up) and most variables of the header (it panics at times that
     /// are out of all bounds).
@@ -70,6 +80,9 @@ pub fn census(bytes: &[u8]) -> Census {
     let mut open: Option<(String, String, (f64, f64))> = None;
     // Begin of the last `TABLE`, of one of dimension styles, and of a variable.
     let (mut table, mut styles, mut needless): (usize, Option<usize>, Option<usize>) = (0, None, None);
+    let mut style = String::new();
+    // In a dimension's data that override its style: the code of the value that comes next.
+    let mut overriding: Option<i32> = None;
     let mut see = |code: i32, value: Value, at: std::ops::Range<usize>| -> bool {
         match (code, &value) {
             (0 | 9, Value::Text(word)) => {
@@ -82,12 +95,20 @@ pub fn census(bytes: &[u8]) -> Census {
                 }
             }
             (2, Value::Text(word)) if word == "DIMSTYLE" && section == "TABLES" => styles = styles.or(Some(table)),
+            (2, Value::Text(name)) if styles.is_some() => style = name.to_uppercase(),
+            (LENGTH_FACTOR, Value::Number(factor)) if styles.is_some() => {
+                all.factors.insert(style.clone(), *factor);
+            }
             _ => {}
         }
         if let Some(d) = &mut dimension {
             match (code, &value) {
                 (0, _) => all.dimensions.extend(dimension.take()),
                 (1, Value::Text(text)) => d.text = text.clone(),
+                (3, Value::Text(name)) => d.style = name.clone(),
+                (1000, Value::Text(what)) => overriding = (what == "DSTYLE").then_some(0),
+                (1070, Value::Number(of)) => overriding = overriding.map(|_| *of as i32),
+                (1040, Value::Number(factor)) if overriding == Some(LENGTH_FACTOR) => d.factor = Some(*factor),
                 (8, Value::Text(text)) => d.layer = text.clone(),
                 (50, Value::Number(angle)) => d.angle = *angle,
                 (70, Value::Number(flags)) => d.flags = *flags as i32,
@@ -169,7 +190,7 @@ fn ascii(bytes: &[u8], see: &mut See) {
     while let (Some((code, _)), Some((value, to))) = (lines.next(), lines.next()) {
         let Ok(code) = code.trim().trim_start_matches('\u{feff}').parse::<i32>() else { return };
         let value = match code {
-            10..=79 => Value::Number(value.trim().parse().unwrap_or(0.0)),
+            10..=79 | 140..=149 | 1010..=1070 => Value::Number(value.trim().parse().unwrap_or(0.0)),
             _ => Value::Text(value.trim().to_owned()),
         };
         if !see(code, value, from..to) {

@@ -2,11 +2,12 @@
 //! place.
 
 use dxf::Drawing;
+use dxf::XDataItem;
 use dxf::entities::{DimensionBase, Entity, EntityType};
 use dxf::enums::AcadVersion;
 use std::collections::BTreeMap;
 
-use super::census::RawDimension;
+use super::census::{LENGTH_FACTOR, RawDimension};
 use super::geometry::{Affine, Point, Segment, bulge_middle};
 
 /// Deepest nesting of blocks; deeper ones are told.
@@ -23,6 +24,8 @@ pub struct Text {
     pub text: String,
     /// `TEXT`, `MTEXT`, `ATTRIB`.
     pub entity: &'static str,
+    /// Name of an attribute; empty for other texts.
+    pub tag: String,
     /// Its layer.
     pub layer: String,
 }
@@ -38,6 +41,8 @@ pub struct Dimension {
     pub text: String,
     /// Whether it is a dimension of a circle's diameter.
     pub diametric: bool,
+    /// How many times what is drawn it counts, by its own data or its style, where it has no number of its own.
+    pub factor: f64,
     /// Its layer.
     pub layer: String,
 }
@@ -80,6 +85,8 @@ pub struct Collected {
     pub texts: Vec<Text>,
     /// Dimensions.
     pub dimensions: Vec<Dimension>,
+    /// Factor of lengths by the name of a dimension style, in capitals.
+    factors: BTreeMap<String, f64>,
     left: BTreeMap<(String, String, &'static str), (usize, Point)>,
 }
 
@@ -103,8 +110,18 @@ impl Collected {
                 }
             };
             let (text, layer) = (d.text.clone(), d.layer.clone());
-            self.dimensions.push(Dimension { points, along, text, diametric, layer });
+            let factor = self.length_factor(d.factor, &d.style, mm);
+            self.dimensions.push(Dimension { points, along, text, diametric, factor, layer });
         }
+    }
+
+    /// How many times what is drawn a dimension counts. One that shows the mm of a drawing in inches, or the inches of one
+    /// in mm, is at full size; a negative factor counts on sheets of paper alone.
+    fn length_factor(&self, own: Option<f64>, style: &str, unit_mm: f64) -> f64 {
+        const INCH_MM: f64 = 25.4;
+        let factor = own.or_else(|| self.factors.get(&style.to_uppercase()).copied()).unwrap_or(1.0);
+        let other_unit = [unit_mm, 1.0 / INCH_MM].iter().any(|u| (factor / u - 1.0).abs() < 1e-3);
+        if factor > 0.0 && factor.is_finite() && !other_unit { factor } else { 1.0 }
     }
 
     /// Everything larger by a factor.
@@ -141,6 +158,7 @@ struct Reading<'a> {
     layers: Layers<'a>,
     /// Texts of a binary file come as single bytes, from R2007 on those of UTF-8.
     mend: bool,
+    unit_mm: f64,
     out: Collected,
 }
 
@@ -154,14 +172,15 @@ struct Place {
     depth: usize,
 }
 
-/// Collects the model of a drawing. `mm` is the length of a drawing unit.
-pub fn collect(drawing: &Drawing, mm: f64, binary: bool) -> Collected {
+/// Collects the model of a drawing. `mm` is the length of a drawing unit; `factors` those of lengths by dimension style.
+pub fn collect(drawing: &Drawing, mm: f64, binary: bool, factors: &BTreeMap<String, f64>) -> Collected {
     let of_layer = drawing.layers().map(|l| (l.name.to_uppercase(), (l.line_type_name.as_str(), l.is_layer_on)));
     let mut reading = Reading {
         drawing,
         layers: Layers(of_layer.collect()),
         mend: binary && drawing.header.version >= AcadVersion::R2007,
-        out: Collected::default(),
+        unit_mm: mm,
+        out: Collected { factors: factors.clone(), ..Collected::default() },
     };
     let place = Place { map: Affine::scale(mm, mm), layer: None, line_type: "CONTINUOUS".into(), depth: 0 };
     for entity in drawing.entities() {
@@ -262,6 +281,7 @@ impl Reading<'_> {
                         at: place.map.of(xy(&attribute.location)),
                         text: self.word(&attribute.value),
                         entity: "ATTRIB",
+                        tag: self.word(&attribute.attribute_tag),
                         layer: layer.clone(),
                     };
                     self.out.texts.push(text);
@@ -273,19 +293,19 @@ impl Reading<'_> {
             }
             EntityType::Text(t) => {
                 let text = self.word(&t.value);
-                self.out.texts.push(Text { at: at_mm, text, entity: "TEXT", layer });
+                self.out.texts.push(Text { at: at_mm, text, entity: "TEXT", tag: String::new(), layer });
             }
             EntityType::MText(t) => {
                 let text = self.word(&(t.extended_text.concat() + &t.text));
-                self.out.texts.push(Text { at: at_mm, text, entity: "MTEXT", layer });
+                self.out.texts.push(Text { at: at_mm, text, entity: "MTEXT", tag: String::new(), layer });
             }
             EntityType::RotatedDimension(d) => {
                 let points = [&d.definition_point_2, &d.definition_point_3].map(|p| place.map.of(xy(p)));
-                self.dimension(&d.dimension_base, points, Some(d.rotation_angle), false, layer);
+                self.dimension(entity, &d.dimension_base, points, Some(d.rotation_angle), layer);
             }
             EntityType::DiameterDimension(d) => {
                 let points = [&d.dimension_base.definition_point_1, &d.definition_point_2].map(|p| place.map.of(xy(p)));
-                self.dimension(&d.dimension_base, points, None, true, layer);
+                self.dimension(entity, &d.dimension_base, points, None, layer);
             }
             // Attribute definitions are shown in no insert; the end of a list is no entity.
             EntityType::AttributeDefinition(_) | EntityType::Seqend(_) | EntityType::Vertex(_) => {}
@@ -370,15 +390,28 @@ impl Reading<'_> {
 
     fn dimension(
         &mut self,
+        entity: &Entity,
         base: &DimensionBase,
         points: [Point; 2],
         along: Option<f64>,
-        diametric: bool,
         layer: String,
     ) {
         let text = self.word(&base.text);
-        self.out.dimensions.push(Dimension { points, along, text, diametric, layer });
+        let diametric = matches!(entity.specific, EntityType::DiameterDimension(_));
+        let own = entity.common.x_data.iter().find_map(|data| overriding(&data.items));
+        let factor = self.out.length_factor(own, &self.word(&base.dimension_style_name), self.unit_mm);
+        self.out.dimensions.push(Dimension { points, along, text, diametric, factor, layer });
     }
+}
+
+/// The factor of lengths in the data by which a dimension overrides its style: pairs of code and value behind `DSTYLE`.
+fn overriding(items: &[XDataItem]) -> Option<f64> {
+    let at = items.iter().position(|i| matches!(i, XDataItem::Str(what) if what == "DSTYLE"))?;
+    let Some(XDataItem::ControlGroup(pairs)) = items.get(at + 1) else { return None };
+    pairs.windows(2).find_map(|pair| match pair {
+        [XDataItem::Integer(code), XDataItem::Real(factor)] if i32::from(*code) == LENGTH_FACTOR => Some(*factor),
+        _ => None,
+    })
 }
 
 fn xy(p: &dxf::Point) -> Point {

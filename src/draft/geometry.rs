@@ -15,6 +15,12 @@ impl Point {
         (self.x - other.x).hypot(self.y - other.y)
     }
 
+    /// For messages about two places that lie close together: to the micrometre.
+    pub fn fine(self) -> String {
+        let tidy = |v: f64| (v * 1e3).round() / 1e3 + 0.0;
+        format!("({}, {})", tidy(self.x), tidy(self.y))
+    }
+
     /// For messages: one decimal is enough to find it.
     pub fn text(self) -> String {
         let tidy = |v: f64| (v * 10.0).round() / 10.0 + 0.0;

@@ -4,14 +4,19 @@
 use super::axis::Axis;
 use super::collect::{Collected, Dimension};
 use super::geometry::Point;
+use super::scale::INCH_MM;
 use super::sections::{Kind, Section};
-use super::words::{Said, plain, read};
-use crate::job::{iso2768, materials};
+use super::title;
+use super::words::{Said, plain, read, read_in};
+use crate::job::iso2768;
 
 /// Sizes that are the same to the eye of a drawing, mm.
-const SAME_MM: f64 = 0.02;
+pub(super) const SAME_MM: f64 = 0.02;
 /// A dimension whose own number differs from what is drawn by more than this share tells that the drawing is not to scale.
-const SCALE_SHARE: f64 = 0.005;
+pub(super) const SCALE_SHARE: f64 = 0.005;
+/// A text with nothing but a roughness is about the surface at most this far below it, or above it on the lower half, mm on the
+/// sheet: two lines of text. Common practice, no source.
+const REACH_MM: f64 = 10.0;
 /// Longest text that is quoted, characters.
 const QUOTED: usize = 60;
 
@@ -23,6 +28,8 @@ pub struct Places<'a> {
     pub front: f64,
     /// 1, or -1 where the front face is the right or upper end.
     pub sign: f64,
+    /// Length on the shaft of one mm on the sheet, mm.
+    pub sheet: f64,
 }
 
 impl Places<'_> {
@@ -31,11 +38,11 @@ impl Places<'_> {
     }
 }
 
-/// What the texts add to the sections, and a material where one is named.
+/// What the texts add to the sections, and what the title block names.
 #[derive(Debug, Default)]
 pub struct Read {
-    /// Name of the material.
-    pub material: Option<String>,
+    /// Material, drawing number, revision.
+    pub title: title::Title,
     /// What was taken.
     pub taken: Vec<String>,
     /// What was not understood.
@@ -48,20 +55,26 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
     for dimension in &collected.dimensions {
         of_dimension(dimension, places, sections, &mut out);
     }
-    let mut named: Vec<String> = Vec::new();
-    for text in &collected.texts {
+    out.title = title::read(&collected.texts, places.sheet);
+    for (i, text) in collected.texts.iter().enumerate() {
+        if out.title.read.contains(&i) {
+            continue;
+        }
         let words = plain(&text.text);
         if words.is_empty() || words.eq_ignore_ascii_case("ISO 2768-m") || words.eq_ignore_ascii_case("ISO 2768-mK") {
             continue;
         }
-        if let Some(name) = material(&words) {
-            named.push(name);
-            continue;
-        }
-        let said = read(&words);
+        // The sign of a surface is drawn, or written as a root.
+        let said = read(words.trim_start_matches(['√', ' ']));
         let place = |why: &str| {
             format!("{} `{}` on layer `{}` at {}: {why}", text.entity, quoted(&words), text.layer, text.at.text())
         };
+        if said.unknown.is_none()
+            && let Some(ra_um) = said.ra_um.filter(|_| said == Said::roughness(said.ra_um))
+        {
+            roughness(ra_um, text.at, places, sections, (&mut out.taken, &mut out.left), place);
+            continue;
+        }
         // Lone numbers and words are no labels of a surface.
         if said.unknown.is_some() || (said.thread.is_none() && !said.diameter) {
             out.left.push(place("no size with a tolerance, thread or roughness"));
@@ -69,14 +82,42 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
         }
         give(&said, said.number, &[places.s(text.at)], sections, &mut out, place);
     }
-    named.sort();
-    named.dedup();
-    match named.len() {
-        0 => {}
-        1 => out.material = named.pop(),
-        _ => out.left.push(format!("texts name several materials: {}", named.join(", "))),
-    }
     out
+}
+
+/// Gives a roughness to the section at whose surface it stands.
+fn roughness(
+    ra_um: f64,
+    at: Point,
+    places: &Places,
+    sections: &mut [Section],
+    (taken, left): (&mut Vec<String>, &mut Vec<String>),
+    place: impl Fn(&str) -> String,
+) {
+    let (s, height) = (places.s(at), places.axis.of(at).1.abs());
+    let mut from = 0.0;
+    let there = sections.iter_mut().enumerate().find_map(|(i, section)| {
+        let (a, b) = (from, from + section.length_mm);
+        from = b;
+        let radius = section.largest_mm() / 2.0;
+        let at_surface = radius - SAME_MM <= height && height <= radius + REACH_MM * places.sheet;
+        (a + SAME_MM < s && s < b - SAME_MM && at_surface).then_some((i, section))
+    });
+    match there {
+        None => left.push(place("it stands at no section's surface")),
+        Some((_, section)) if matches!(section.kind, Kind::Knurl(_) | Kind::Flats(..)) => {
+            left.push(place("a knurl or flats take no roughness"));
+        }
+        Some((_, section)) if section.ra_um.is_some_and(|r| r != ra_um) => {
+            left.push(place("the section has another already"));
+        }
+        Some((i, section)) => {
+            if section.ra_um.replace(ra_um).is_none() {
+                let length = section.length_mm;
+                taken.push(format!("Section {}, {length} mm long, is given Ra {ra_um}, which stands at it.", i + 1));
+            }
+        }
+    }
 }
 
 fn quoted(words: &str) -> String {
@@ -87,49 +128,21 @@ fn quoted(words: &str) -> String {
     text
 }
 
-/// The material a text names: the text alone, or behind `Material:`.
-fn material(words: &str) -> Option<String> {
-    let name = match words.split_once(':') {
-        Some((key, name)) if ["material", "werkstoff", "matière"].contains(&key.trim().to_lowercase().as_str()) => {
-            name
-        }
-        Some(_) => return None,
-        None => words,
-    };
-    // A short number alone is a dimension, not a steel.
-    let name = name.trim();
-    let lone = words == name && name.chars().all(|c| c.is_ascii_digit());
-    (!lone).then(|| materials::find(name).ok()).flatten().map(|row| row.name.to_owned())
-}
-
-/// How many times larger the shaft is than its drawing: what all lengths with a number of their own agree on, where they
-/// are two or more.
-pub fn enlarged(collected: &Collected) -> Option<f64> {
-    let mut factors: Vec<f64> = Vec::new();
-    for d in &collected.dimensions {
-        let said = read(&plain(&d.text));
-        if let (Some(number), false, None, measured) = (said.number, said.diameter, &said.thread, d.measured())
-            && measured > SAME_MM
-            && !d.diametric
-        {
-            factors.push(number / measured);
-        }
-    }
-    let (low, high) = factors.iter().fold((f64::INFINITY, 0.0_f64), |(l, h), f| (l.min(*f), h.max(*f)));
-    let agreed = factors.len() >= 2 && high - low <= SCALE_SHARE * high && (high - 1.0).abs() > 4.0 * SCALE_SHARE;
-    agreed.then(|| {
-        // A scale is a round number: 2, 2.5, 0.2.
-        let mean = factors.iter().sum::<f64>() / factors.len() as f64;
-        let round = if mean >= 1.0 { (mean * 100.0).round() / 100.0 } else { 1.0 / ((100.0 / mean).round() / 100.0) };
-        if (round - mean).abs() <= SCALE_SHARE * mean { round } else { mean }
-    })
+/// Whether a dimension's number is what is drawn.
+fn same(number: f64, drawn_mm: f64) -> bool {
+    (number - drawn_mm).abs() <= SCALE_SHARE * number.abs().max(drawn_mm) + SAME_MM
 }
 
 fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &mut Read) {
     let words = plain(&d.text);
-    let said = read(&words);
+    let mut said = read(&words);
     let [a, b] = d.points;
     let measured = d.measured();
+    let tells = |said: &Said| said.number.is_some_and(|n| same(n, measured) || same(n, 2.0 * measured));
+    // Numbers of a drawing in inches are inches.
+    if !tells(&said) && tells(&read_in(&words, INCH_MM)) {
+        said = read_in(&words, INCH_MM);
+    }
     let place = |why: &str| {
         let text = if words.is_empty() { "<>".to_owned() } else { quoted(&words) };
         format!("DIMENSION `{text}` on layer `{}` at {}: {why}", d.layer, a.text())
@@ -144,9 +157,9 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         && (along_a.1 - along_b.1 - measured).abs().min((along_b.1 - along_a.1 - measured).abs()) <= SAME_MM;
     let is_diameter = said.diameter || said.thread.is_some() || d.diametric || (across && measured > SAME_MM);
     if let Some(number) = said.number
-        && (number - measured).abs() > SCALE_SHARE * number.abs().max(measured) + SAME_MM
+        && !same(number, measured)
         // Half a contour is often dimensioned with the whole diameter.
-        && !(is_diameter && (number - 2.0 * measured).abs() <= SCALE_SHARE * number + SAME_MM)
+        && !(is_diameter && same(number, 2.0 * measured))
     {
         let drawn = (measured * 1e3).round() / 1e3;
         out.left.push(place(&format!("it says {number}, drawn are {drawn} mm; the job has what is drawn")));

@@ -3,17 +3,16 @@
 use dxf::Drawing;
 use dxf::entities::EntityType;
 use dxf::enums::{DrawingUnits, Units};
-use std::panic::catch_unwind;
 use std::path::Path;
 
-use super::Options;
 use super::census::{BINARY, Census, census};
 use super::collect::{Collected, READ, collect};
 use super::geometry::Point;
+use super::{Options, caught};
 use crate::diag::Diag;
 
-/// Largest drawing, bytes.
-pub const DRAWING_MAX_BYTES: u64 = 64 * 1024 * 1024;
+/// Largest drawing, MiB.
+pub const DRAWING_MAX_MIB: u64 = 64;
 
 /// A drawing in mm.
 pub struct Loaded {
@@ -21,6 +20,8 @@ pub struct Loaded {
     pub collected: Collected,
     /// What was decided on the way.
     pub notes: Vec<String>,
+    /// Factor of lengths that new dimensions would get.
+    pub new_factor: f64,
 }
 
 /// Reads a drawing.
@@ -47,9 +48,8 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
         Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
             .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
     };
-    // A broken file must not end in a panic, whatever the library meets in it.
-    let drawing = catch_unwind(|| Drawing::load(&mut &lean[..]))
-        .map_err(|_| broken("the reader gave up on it".into()))?
+    let drawing = caught(|| Drawing::load(&mut &lean[..]))
+        .ok_or_else(|| broken("the reader gave up on it".into()))?
         .map_err(|e| broken(e.to_string()))?;
     if counted.kinds.is_empty() {
         return Err(Diag::new(format!("{shown} holds no drawing: no entity stands in it"))
@@ -58,7 +58,7 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     whole(name, &drawing, &counted)?;
     let mut notes = Vec::new();
     let mm = unit_mm(&drawing, options, &mut notes);
-    let mut collected = collect(&drawing, mm, binary);
+    let mut collected = collect(&drawing, mm, binary, &counted.factors);
     // Dimensions of R12 name no class, and the library drops them without a word.
     let read = |e: &EntityType| {
         matches!(
@@ -79,7 +79,8 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
             collected.leave(kind, layer, "a kind of entity that is not read", at, of.count);
         }
     }
-    Ok(Loaded { collected, notes })
+    let new_factor = drawing.header.dimension_linear_measurements_scale_factor;
+    Ok(Loaded { collected, notes, new_factor })
 }
 
 /// Nothing was lost on the way through the library.
@@ -144,12 +145,5 @@ fn unit_mm(drawing: &Drawing, options: &Options, notes: &mut Vec<String>) -> f64
             1.0
         }
     };
-    let factor = drawing.header.dimension_linear_measurements_scale_factor;
-    if options.scale.is_none() && factor.is_finite() && (factor - 1.0).abs() > 1e-9 {
-        notes.push(format!(
-            "CHECK: new dimensions of this drawing would count {factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
-        ));
-    }
-    let scale = options.scale.unwrap_or(1.0);
-    unit / scale
+    unit / options.scale.unwrap_or(1.0)
 }

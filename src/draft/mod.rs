@@ -1,7 +1,8 @@
 //! Drawings and tables to the text of a job: a draft that a person checks and completes.
 //!
 //! The way of a drawing: file → lines, texts and dimensions in mm (`load`, `collect`) → axis and contour (`axis`) →
-//! profile (`profile`) → sections (`sections`) → what the texts add (`labels`, `words`) → the job's text (`yaml`).
+//! profile (`profile`) → sections (`sections`) → what the texts add (`labels`, `words`, `title`) → the job's text (`yaml`).
+//! Dimensions tell the scale (`scale`).
 //! A table goes from its rows to sections at once (`table`). Nothing of the input goes unsaid: what was not understood is
 //! told, with what it is and where.
 
@@ -9,18 +10,23 @@ mod axis;
 mod census;
 mod collect;
 mod geometry;
+mod headings;
 mod labels;
 mod load;
 mod profile;
+mod scale;
 mod sections;
 mod table;
+mod title;
 mod words;
 mod workbook;
 mod yaml;
 
-pub use load::DRAWING_MAX_BYTES;
+pub use load::DRAWING_MAX_MIB;
 
+use std::cell::Cell;
 use std::collections::BTreeMap;
+use std::panic::{UnwindSafe, catch_unwind};
 use std::path::Path;
 
 use crate::diag::Diag;
@@ -28,6 +34,25 @@ use crate::fields::SECTIONS_MAX;
 use crate::input;
 use geometry::Point;
 use sections::Section;
+use title::Title;
+
+thread_local! {
+    /// Whether this thread is inside a library that reads a file.
+    static READS: Cell<bool> = const { Cell::new(false) };
+}
+
+/// Whether a panic of this thread is one of a library over a broken file: that is told in words of ours, not as a defect.
+pub fn is_caught() -> bool {
+    READS.get()
+}
+
+/// Lets a library read; none where it panics: a broken file must not end in a panic, whatever the library meets in it.
+fn caught<T>(read: impl FnOnce() -> T + UnwindSafe) -> Option<T> {
+    READS.set(true);
+    let done = catch_unwind(read);
+    READS.set(false);
+    done.ok()
+}
 
 /// The unit of a drawing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -101,12 +126,12 @@ pub struct Draft {
 pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<Draft, Vec<Diag>> {
     let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
     let name = path.file_stem().map_or_else(|| "shaft".to_owned(), |n| n.to_string_lossy().into_owned());
-    let (sections, material, notes) = match ending.as_str() {
+    let (sections, title, notes) = match ending.as_str() {
         "dxf" => of_drawing(path, bytes, options).map_err(|diag| vec![diag])?,
-        "csv" | "txt" | "tsv" => table::of_csv(path, bytes).map(|s| (s, None, Vec::new()))?,
+        "csv" | "txt" | "tsv" => table::of_csv(path, bytes).map(|(s, notes)| (s, Title::default(), notes))?,
         "xlsx" | "xls" | "ods" => {
             let (sections, notes) = workbook::of_workbook(path, bytes, options.sheet.as_deref())?;
-            (sections, None, notes)
+            (sections, Title::default(), notes)
         }
         "dwg" => {
             return Err(vec![
@@ -133,14 +158,8 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
         ));
     }
     let from = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
-    let content = yaml::Content {
-        from: &from,
-        name: &name,
-        sections: &sections,
-        material: material.as_deref(),
-        notes: &notes,
-        options,
-    };
+    let content =
+        yaml::Content { from: &from, name: &name, sections: &sections, title: &title, notes: &notes, options };
     let text = yaml::job(&content);
     match input::read_job_text("draft.yaml", &text, base_dir) {
         Ok(_) => Ok(Draft { text, notes }),
@@ -153,19 +172,29 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
     }
 }
 
-type Drafted = (Vec<Section>, Option<String>, Vec<String>);
+type Drafted = (Vec<Section>, Title, Vec<String>);
 
 fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, Diag> {
-    let load::Loaded { mut collected, mut notes } = load::load(path, bytes, options)?;
-    if let Some(factor) = labels::enlarged(&collected).filter(|_| options.scale.is_none()) {
-        let tidy = (factor * 1e4).round() / 1e4;
-        notes.push(format!(
-            "CHECK: the lengths that the dimensions name are {tidy} times what is drawn: the drawing is taken for one at a scale of {}. If not so: `--scale 1`.",
-            (1e4 / factor).round() / 1e4
-        ));
-        collected.enlarge(factor);
+    let load::Loaded { mut collected, mut notes, new_factor } = load::load(path, bytes, options)?;
+    let mut found = axis::find(&collected.segments, options.gap_mm);
+    let mut sheet = options.scale.map_or(1.0, |scale| 1.0 / scale);
+    if options.scale.is_none() {
+        if let Some(factor) = scale::enlarged(&collected, found.as_ref().ok(), &mut notes) {
+            let tidy = (factor * 1e4).round() / 1e4;
+            notes.push(format!(
+                "CHECK: the lengths that the dimensions tell are {tidy} times what is drawn: the drawing is taken for one at a scale of {}. If not so: `--scale 1`.",
+                (1e4 / factor).round() / 1e4
+            ));
+            collected.enlarge(factor);
+            sheet = factor;
+            found = axis::find(&collected.segments, options.gap_mm);
+        } else if collected.dimensions.is_empty() && new_factor.is_finite() && (new_factor - 1.0).abs() > 1e-9 {
+            notes.push(format!(
+                "CHECK: new dimensions of this drawing, which has none, would count {new_factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
+            ));
+        }
     }
-    let found = axis::find(&collected.segments, options.gap_mm)?;
+    let found = found?;
     notes.push(found.how.clone());
     let pieces = profile::profile(&found, options.gap_mm, &mut notes)?;
     let (first, last) = (pieces.first().map_or(0.0, |p| p.z0), pieces.last().map_or(0.0, |p| p.z1));
@@ -179,11 +208,9 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
         found.axis.point(front, 0.0).text(),
         if options.flip { "left out" } else { "in the call" }
     ));
-    let places = labels::Places { axis: &found.axis, front, sign: if options.flip { -1.0 } else { 1.0 } };
+    let places = labels::Places { axis: &found.axis, front, sign: if options.flip { -1.0 } else { 1.0 }, sheet };
     let said = labels::read_all(&collected, &places, &mut sections);
-    if let Some(material) = &said.material {
-        notes.push(format!("The drawing names the material {material}."));
-    }
+    notes.extend(said.title.notes.iter().cloned());
     notes.extend(said.taken);
     notes.extend(said.left.into_iter().map(|l| format!("NOT UNDERSTOOD: {l}.")));
     for left in collected.left() {
@@ -197,7 +224,7 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
         ));
     }
     notes.extend(beside(&found, &pieces));
-    Ok((sections, said.material, notes))
+    Ok((sections, said.title, notes))
 }
 
 /// Edges that are not part of the contour: by layer, those inside it apart, and how near the others come to it.

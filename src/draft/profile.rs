@@ -149,8 +149,8 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
         let Some(e) = over.max_by(|a, b| a.r(mid).total_cmp(&b.r(mid))).copied() else {
             return Err(Diag::new(format!(
                 "the contour is open between {} and {}",
-                found.axis.point(z0, 0.0).text(),
-                found.axis.point(z1, 0.0).text()
+                found.axis.point(z0, 0.0).fine(),
+                found.axis.point(z1, 0.0).fine()
             ))
             .help(format!(
                 "ends up to {gap} mm apart are joined; close the contour in the drawing, or join more with `--gap`"

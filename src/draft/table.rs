@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use super::headings::{Column, FORM, Head, heads, letter, unit_mm, units_left_out};
 use super::sections::{Kind, Section};
 use super::words::{self, number};
 use crate::diag::Diag;
@@ -9,48 +10,18 @@ use crate::fields::{SECTIONS_MAX, nearest};
 use crate::job::iso286;
 use crate::job::thread::Thread;
 
-/// What a column holds.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Column {
-    Length,
-    Diameter,
-    RearDiameter,
-    Kind,
-    Thread,
-    Tolerance,
-    Roughness,
-    Name,
-    AcrossFlats,
-    Sides,
-}
-
-/// Headings, without their unit, in small letters.
-const HEADINGS: [(&str, Column); 22] = [
-    ("length", Column::Length),
-    ("diameter", Column::Diameter),
-    ("front diameter", Column::Diameter),
-    ("dia", Column::Diameter),
-    ("ø", Column::Diameter),
-    ("rear diameter", Column::RearDiameter),
-    ("end diameter", Column::RearDiameter),
-    ("kind", Column::Kind),
-    ("type", Column::Kind),
-    ("thread", Column::Thread),
-    ("tolerance", Column::Tolerance),
-    ("fit", Column::Tolerance),
-    ("ra", Column::Roughness),
-    ("roughness", Column::Roughness),
-    ("roughness ra", Column::Roughness),
-    ("name", Column::Name),
-    ("section", Column::Name),
-    ("description", Column::Name),
-    ("across flats", Column::AcrossFlats),
-    ("sides", Column::Sides),
-    ("number of flats", Column::Sides),
-    ("flats", Column::Sides),
-];
-
 const KINDS: [&str; 7] = ["cylinder", "plain", "groove", "knurl", "taper", "thread", "flats"];
+/// Kinds by their German names.
+const GERMAN_KINDS: [(&str, &str); 8] = [
+    ("zylinder", "cylinder"),
+    ("einstich", "groove"),
+    ("freistich", "groove"),
+    ("rändel", "knurl"),
+    ("rändelung", "knurl"),
+    ("kegel", "taper"),
+    ("gewinde", "thread"),
+    ("schlüsselflächen", "flats"),
+];
 
 /// More complaints than this help nobody.
 const DIAGS_MAX: usize = 50;
@@ -61,11 +32,14 @@ pub(super) const ROWS_MAX: usize = SECTIONS_MAX + 100;
 /// A table as text: rows of cells.
 pub(super) type Rows = Vec<Vec<String>>;
 
+/// Sections, and what was decided.
+pub(super) type Listed = (Vec<Section>, Vec<String>);
+
 /// Sections of a CSV table, separated by comma, semicolon or tab.
 ///
 /// # Errors
 /// Everything that is wrong, with row and column.
-pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Vec<Section>, Vec<Diag>> {
+pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
     let shown = path.display();
     let text = std::str::from_utf8(bytes)
         .map_err(|_| vec![Diag::new(format!("{shown} is not UTF-8 text")).help("save the table as CSV in UTF-8")])?;
@@ -100,48 +74,16 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Vec<Section>, Vec<Diag>> {
     sections(path, &rows)
 }
 
-/// The letter of a column: A, B, … Z, AA.
-pub(super) fn letter(column: usize) -> String {
-    let mut n = column + 1;
-    let mut out = String::new();
-    while n > 0 {
-        out.insert(0, char::from(b'A' + ((n - 1) % 26) as u8));
-        n = (n - 1) / 26;
-    }
-    out
-}
-
-/// Factor to mm of the unit in a heading: `length (mm)`, `diameter [in]`; none where there is no unit.
-fn unit_of(heading: &str) -> (String, Option<Result<f64, ()>>) {
-    let open = heading.find(['(', '[']).or_else(|| heading.rfind(',').or_else(|| heading.rfind(" in ").map(|i| i + 3)));
-    let Some(open) = open else { return (heading.trim().to_lowercase(), None) };
-    let name = heading[..open].trim().trim_end_matches(" in").to_lowercase();
-    let unit = heading[open..].trim_matches(['(', ')', '[', ']', ',', ' ']).to_lowercase();
-    let factor = match unit.as_str() {
-        "mm" => Ok(1.0),
-        "cm" => Ok(10.0),
-        "m" => Ok(1000.0),
-        "in" | "inch" | "inches" | "\"" => Ok(25.4),
-        "µm" | "um" | "μm" | "micron" | "microns" => Ok(0.001),
-        _ => Err(()),
-    };
-    (name, Some(factor))
-}
-
-struct Head {
-    column: Column,
-    /// Factor to mm, of lengths and diameters.
-    factor: f64,
-}
-
-pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Vec<Section>, Vec<Diag>> {
+pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Listed, Vec<Diag>> {
     let shown = path.display();
     let filled = |row: &&Vec<String>| row.iter().any(|c| !c.is_empty());
     let Some(head_row) = rows.iter().position(|r| filled(&r)) else {
         return Err(vec![Diag::new(format!("{shown} is empty")).help(FORM)]);
     };
     let mut diags = Vec::new();
-    let heads = heads(path, &rows[head_row], head_row, &mut diags);
+    let mut heads = heads(path, &rows[head_row], head_row, &mut diags);
+    let mut notes = Vec::new();
+    units_left_out(&shown.to_string(), &rows[head_row], head_row, &mut heads, (&mut diags, &mut notes));
     for needed in [Column::Length, Column::Diameter] {
         let there = heads.iter().flatten().any(|h| h.column == needed);
         let other = needed == Column::Diameter
@@ -162,57 +104,7 @@ pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Vec<Section>, Vec<Dia
             break;
         }
     }
-    if diags.is_empty() { Ok(sections) } else { Err(diags) }
-}
-
-const FORM: &str = "the first row names the columns: length (mm), diameter (mm), and where needed rear diameter (mm), kind, \
-                    thread, tolerance, Ra (µm), name, across flats (mm), sides; a row for each section from the front";
-
-fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> Vec<Option<Head>> {
-    let mut seen: Vec<Column> = Vec::new();
-    let mut out = Vec::new();
-    for (c, heading) in row.iter().enumerate() {
-        if heading.is_empty() {
-            out.push(None);
-            continue;
-        }
-        let place = format!("{}: row {}, column {} (`{heading}`)", path.display(), at + 1, letter(c));
-        let (name, unit) = unit_of(heading);
-        let Some((_, column)) = HEADINGS.iter().find(|(word, _)| *word == name) else {
-            let near = nearest(&name, HEADINGS.iter().map(|h| h.0));
-            let help = near.map_or_else(|| FORM.to_owned(), |n| format!("did you mean `{n}`?"));
-            diags.push(Diag::new(format!("{place} is no heading that is known")).help(help));
-            out.push(None);
-            continue;
-        };
-        if seen.contains(column) {
-            diags.push(Diag::new(format!("{place} names a column that is there already")).help("remove one of them"));
-        }
-        seen.push(*column);
-        let lengths = matches!(column, Column::Length | Column::Diameter | Column::RearDiameter | Column::AcrossFlats);
-        let factor = match (unit, column) {
-            (None, _) => Some(1.0),
-            (Some(Ok(f)), _) if lengths && f >= 1.0 => Some(f),
-            (Some(Ok(0.001)), Column::Roughness) | (Some(Ok(1.0)), Column::Tolerance) => Some(1.0),
-            // Words in brackets behind a heading of words: `name (as on the drawing)`.
-            (Some(Err(_)), Column::Tolerance | Column::Name | Column::Kind | Column::Thread) => Some(1.0),
-            _ => None,
-        };
-        if factor.is_none() {
-            let units = if lengths {
-                "mm, cm, m or in"
-            } else if *column == Column::Roughness {
-                "µm"
-            } else {
-                "no unit"
-            };
-            diags.push(
-                Diag::new(format!("{place} has a unit that is not read")).help(format!("this column takes {units}")),
-            );
-        }
-        out.push(Some(Head { column: *column, factor: factor.unwrap_or(1.0) }));
-    }
-    out
+    if diags.is_empty() { Ok((sections, notes)) } else { Err(diags) }
 }
 
 /// A row being read.
@@ -225,9 +117,9 @@ struct Row<'a> {
 }
 
 impl Row<'_> {
-    fn cell(&self, column: Column) -> Option<(usize, &str, f64)> {
+    fn cell(&self, column: Column) -> Option<(usize, &str, Option<f64>)> {
         let c = self.heads.iter().position(|h| h.as_ref().is_some_and(|h| h.column == column))?;
-        let factor = self.heads[c].as_ref().map_or(1.0, |h| h.factor);
+        let factor = self.heads[c].as_ref().and_then(|h| h.factor);
         self.cells.get(c).map(String::as_str).filter(|t| !t.is_empty()).map(|t| (c, t, factor))
     }
 
@@ -240,11 +132,23 @@ impl Row<'_> {
     fn number(&mut self, column: Column) -> Option<Option<f64>> {
         let Some((c, text, factor)) = self.cell(column) else { return Some(None) };
         let text = text.trim_start_matches('Ø').trim();
+        // A unit behind the number says more than the heading: `1in`.
+        let end = text.find(|c: char| !c.is_ascii_digit() && !"+-.,".contains(c)).unwrap_or(text.len());
+        let (digits, unit) = (&text[..end], text[end..].trim().to_lowercase());
+        let factor = match unit.as_str() {
+            "" => Some(factor.unwrap_or(1.0)),
+            unit => unit_mm(unit).and_then(|mm| Head::factor(column, mm)),
+        };
         // The decimal comma of a spreadsheet is as good as a point.
-        let value = number(text).map(|v| (v * factor * 1e9).round() / 1e9).filter(|v| v.is_finite() && *v > 0.0);
+        let value = number(digits).zip(factor).map(|(v, factor)| (v * factor * 1e9).round() / 1e9);
+        let value = value.filter(|v| v.is_finite() && *v > 0.0);
         if value.is_none() {
             let what = format!("`{text}` is not a positive number");
-            self.complain(Some(c), &what, "write the number alone; its unit stands in the heading: `length (mm)`");
+            self.complain(
+                Some(c),
+                &what,
+                "write the number alone, its unit in the heading: `length (mm)`, or behind it: `1 in`",
+            );
             return None;
         }
         Some(value)
@@ -305,9 +209,14 @@ impl Row<'_> {
     }
 
     fn tolerance(&mut self) -> Option<Option<String>> {
-        let Some((c, text, _)) = self.cell(Column::Tolerance) else { return Some(None) };
-        let said = words::read(text);
+        let Some((c, text, unit_mm)) = self.cell(Column::Tolerance) else { return Some(None) };
+        let said = words::read_in(text, unit_mm.unwrap_or(1.0));
         match said.tolerance {
+            Some(t) if unit_mm.is_none() && t.starts_with('[') => {
+                let what = format!("`{text}` does not say its unit, and the sizes beside it are not in mm");
+                self.complain(Some(c), &what, "write `tolerance (mm)` as the heading");
+                None
+            }
             Some(t) if said.unknown.is_none() && said.number.is_none() => Some(Some(t)),
             _ => {
                 let what = format!("`{text}` is not a tolerance");
@@ -334,6 +243,7 @@ impl Row<'_> {
     fn kind(&mut self) -> Option<String> {
         let (c, text, _) = self.cell(Column::Kind)?;
         let word = text.to_lowercase();
+        let word = GERMAN_KINDS.iter().find(|(german, _)| *german == word).map_or(word, |(_, k)| (*k).to_owned());
         if KINDS.contains(&word.as_str()) {
             return Some(word);
         }
@@ -352,7 +262,7 @@ mod tests {
     use super::*;
 
     fn csv(text: &str) -> Result<Vec<Section>, Vec<String>> {
-        of_csv(Path::new("t.csv"), text.as_bytes()).map_err(|d| d.iter().map(Diag::to_string).collect())
+        of_csv(Path::new("t.csv"), text.as_bytes()).map(|(s, _)| s).map_err(|d| d.iter().map(Diag::to_string).collect())
     }
 
     #[test]
@@ -384,6 +294,56 @@ mod tests {
     fn units_of_headings_are_honoured() {
         let all = csv("diameter (in),length (cm)\n0.5,3\n").expect("a table");
         assert_eq!((all[0].length_mm, &all[0].kind), (30.0, &Kind::Cylinder(12.7)));
+    }
+
+    /// 0.0005 in are 12.7 µm; 32 µin are 0.8128 µm.
+    #[test]
+    fn deviations_and_roughness_have_the_unit_of_their_column() {
+        let (all, notes) = of_csv(
+            Path::new("t.csv"),
+            "length (in);diameter (in);tolerance;Ra (µin)\n2;0.75;-0.0005/0;32\n50mm;1in;h6;0.8 µm\n".as_bytes(),
+        )
+        .expect("a table");
+        assert_eq!(all[0].tolerance.as_deref(), Some("[-0.0127, 0]"));
+        assert_eq!((all[0].ra_um, all[1].ra_um), (Some(0.8128), Some(0.8)));
+        assert_eq!((all[1].length_mm, &all[1].kind), (50.0, &Kind::Cylinder(25.4)));
+        assert_eq!(all[1].tolerance.as_deref(), Some("h6"));
+        assert!(notes.len() == 1 && notes[0].contains("column C (`tolerance`) are taken in inches"), "{notes:?}");
+        for (head, says) in [
+            ("tolerance (mm)", "[-0.0005, 0]"),
+            ("tolerance (in)", "[-0.0127, 0]"),
+            ("tolerance (µm)", "[-0.000001, 0]"),
+        ] {
+            let all = csv(&format!("length,diameter (in),{head}\n2,0.75,-0.0005/0\n")).expect(head);
+            assert_eq!(all[0].tolerance.as_deref(), Some(says), "{head}");
+        }
+        for (text, says) in [
+            ("length (in),diameter (in),Ra\n2,0.75,32\n", "row 1, column C (`Ra`) names no unit in a table in inches"),
+            ("length (cm),diameter (cm),fit\n2,0.75,+0.1/0\n", "row 2, column C: `+0.1/0` does not say its unit"),
+            ("length,diameter\n2,5 kg\n", "row 2, column B: `5 kg` is not a positive number"),
+        ] {
+            let told = csv(text).expect_err(text);
+            assert!(told.len() == 1 && told[0].contains(says), "{text:?}: {told:?}");
+        }
+    }
+
+    #[test]
+    fn german_headings_are_read() {
+        let text = "Bezeichnung;Länge (mm);Durchmesser in mm;Durchmesser hinten;Art;Gewinde;Toleranz;Rauheit Ra (µm);Schlüsselweite;Flächen\n\
+            Lagersitz;34;12;;;;h6;0,8;;\nRille;2;11;;Einstich;;;;;\n;20;12;10;Kegel;;;;;\n;20;;;Gewinde;M8;;;;\n;10;;;;;;;9;2\n";
+        let all = csv(text).expect("a table");
+        let kinds: Vec<&Kind> = all.iter().map(|s| &s.kind).collect();
+        assert_eq!(
+            kinds,
+            [
+                &Kind::Cylinder(12.0),
+                &Kind::Groove(11.0),
+                &Kind::Taper(12.0, 10.0),
+                &Kind::Thread("M8".into(), 8.0),
+                &Kind::Flats(9.0, 2, None)
+            ]
+        );
+        assert_eq!((all[0].name.as_deref(), all[0].ra_um), (Some("Lagersitz"), Some(0.8)));
     }
 
     #[test]

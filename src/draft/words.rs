@@ -1,5 +1,6 @@
 //! What a text of a drawing or a cell of a table says of a surface: diameter, tolerance, thread, roughness.
 
+use super::scale::INCH_MM;
 use crate::job::iso286;
 use crate::job::thread::Thread;
 
@@ -16,8 +17,17 @@ pub struct Said {
     pub thread: Option<Thread>,
     /// Roughness in µm.
     pub ra_um: Option<f64>,
+    /// Whether its sizes are said to be inches.
+    inch: bool,
     /// What of it was not understood.
     pub unknown: Option<String>,
+}
+
+impl Said {
+    /// A roughness and nothing else.
+    pub fn roughness(ra_um: Option<f64>) -> Said {
+        Said { ra_um, ..Said::default() }
+    }
 }
 
 /// The plain text of a drawing's text: `%%c` and formatting codes resolved, fractions stacked with `^` or `/` as
@@ -79,8 +89,13 @@ pub fn number(text: &str) -> Option<f64> {
     text.parse().ok().filter(|_| plain)
 }
 
-/// Reads a plain text.
+/// Reads a plain text whose sizes are mm where it does not say otherwise.
 pub fn read(text: &str) -> Said {
+    read_in(text, 1.0)
+}
+
+/// Reads a plain text; `unit_mm` is the unit of its diameter and deviations where it names none.
+pub fn read_in(text: &str, unit_mm: f64) -> Said {
     let mut said = Said::default();
     // The parts are told apart by spaces; those that belong together are written together first.
     let text = text.replace("Ø ", "Ø").replace("± ", "±").replace(" x ", "x").replace(" × ", "x").replace('×', "x");
@@ -92,9 +107,14 @@ pub fn read(text: &str) -> Said {
             unknown.push(word.to_owned());
         }
     }
+    let unit_mm = if said.inch { INCH_MM } else { unit_mm };
+    let mm = |v: f64| if unit_mm == 1.0 { v } else { (v * unit_mm * 1e6).round() / 1e6 };
+    said.number = said.number.map(mm);
     match limits[..] {
         [] => {}
-        [a, b] if said.tolerance.is_none() && a != b => said.tolerance = Some(deviations(a.min(b), a.max(b))),
+        [a, b] if said.tolerance.is_none() && a != b => {
+            said.tolerance = Some(format!("[{}, {}]", mm(a.min(b)), mm(a.max(b))));
+        }
         _ => unknown.push(limits.iter().map(f64::to_string).collect::<Vec<_>>().join(" ")),
     }
     if !unknown.is_empty() {
@@ -103,8 +123,11 @@ pub fn read(text: &str) -> Said {
     said
 }
 
-fn deviations(lower: f64, upper: f64) -> String {
-    format!("[{lower}, {upper}]")
+/// Whether a word is a unit that may stand behind a size; inches are remembered.
+fn unit(word: &str, said: &mut Said) -> bool {
+    let inch = ["in", "in.", "inch", "\"", "″"].contains(&word);
+    said.inch |= inch;
+    inch || word == "mm"
 }
 
 /// One word; whether it was understood.
@@ -132,7 +155,8 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
         };
     }
     if let Some(both) = word.strip_prefix('±').and_then(number) {
-        return said.tolerance.replace(deviations(-both.abs(), both.abs())).is_none();
+        limits.extend([-both.abs(), both.abs()]);
+        return true;
     }
     if iso286::shaft_limits(word, 10.0).is_ok() {
         return said.tolerance.replace(word.to_owned()).is_none();
@@ -146,7 +170,7 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     if word.starts_with(['+', '-']) || (word == "0" && said.number.is_some()) {
         return number(word).map(|v| limits.push(v)).is_some();
     }
-    size(word, said, limits)
+    (said.number.is_some() && unit(word, said)) || size(word, said, limits)
 }
 
 /// A number with what may stand right behind it: `18h6`, `18±0.1`, `18+0.1/-0.2`.
@@ -155,7 +179,7 @@ fn size(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     let (digits, behind) = word.split_at(end);
     let Some(value) = number(digits).filter(|_| said.number.is_none()) else { return false };
     said.number = Some(value);
-    behind.is_empty() || behind == "mm" || one(behind, said, limits)
+    behind.is_empty() || unit(behind, said) || one(behind, said, limits)
 }
 
 #[cfg(test)]
@@ -197,6 +221,19 @@ mod tests {
         assert_eq!(of("M16x1,5-6g"), (false, None, None, Some("M16x1.5".into()), None));
         assert_eq!(of("M16 x 1.5"), (false, None, None, Some("M16x1.5".into()), None));
         assert_eq!(of("120"), (false, Some(120.0), None, None, None));
+    }
+
+    /// 0.5 in are 12.7 mm, 0.001 in are 25.4 µm.
+    #[test]
+    fn inches_become_mm_where_they_are_named() {
+        let of = |said: Said| (said.number, said.tolerance, said.unknown);
+        let wanted = (Some(12.7), Some("[-0.0127, 0.0254]".to_owned()), None);
+        for text in ["Ø0.5in +0.001/-0.0005", "Ø0.5 in +0.001/-0.0005", "Ø0.5\" +0.001 -0.0005"] {
+            assert_eq!(of(said(text)), wanted, "{text}");
+        }
+        assert_eq!(of(read_in("Ø0.5 +0.001/-0.0005", INCH_MM)), wanted);
+        assert_eq!(of(said("Ø1in h6")), (Some(25.4), Some("h6".into()), None));
+        assert_eq!(of(said("Ø12.7mm ±0.1")), (Some(12.7), Some("[-0.1, 0.1]".into()), None));
     }
 
     #[test]

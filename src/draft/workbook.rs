@@ -1,14 +1,24 @@
 //! A sheet of a workbook as rows of cells.
 
-use calamine::{Data, Reader, Sheets, open_workbook_auto_from_rs};
-use std::io::Cursor;
-use std::panic::catch_unwind;
+use calamine::{Data, DataRef, Reader, Sheets, open_workbook_auto_from_rs};
+use std::io::{Cursor, Read};
 use std::path::Path;
+use zip::ZipArchive;
 
+use super::caught;
+use super::headings::letter;
 use super::sections::Section;
-use super::table::{ROWS_MAX, Rows, letter, sections};
+use super::table::{ROWS_MAX, Rows, sections};
 use crate::diag::Diag;
 
+/// What one part of a workbook may unpack to, MiB: the memory that reading takes is some times as much.
+const PART_MAX_MIB: u64 = 32;
+/// What all its parts may unpack to, MiB.
+const PARTS_MAX_MIB: u64 = 128;
+/// Parts of a workbook.
+const PARTS_MAX: usize = 10_000;
+/// Characters taken of a cell; no value is as long.
+const CELL_MAX: usize = 1000;
 /// Columns read of a sheet.
 const COLUMNS_MAX: usize = 256;
 
@@ -27,9 +37,8 @@ struct Sheet {
 /// # Errors
 /// No workbook, no such sheet, and everything that is wrong in it, with row and column.
 pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
-    // A broken file must not end in a panic, whatever the library meets in it.
-    let read =
-        catch_unwind(|| read(path, bytes, sheet)).unwrap_or_else(|_| Err(broken(path, "the reader gave up on it")))?;
+    let read = caught(|| bounded(path, bytes).and_then(|()| read(path, bytes, sheet)));
+    let read = read.unwrap_or_else(|| Err(broken(path, "the reader gave up on it")))?;
     let mut notes = Vec::new();
     if read.sheets > 1 && sheet.is_none() {
         notes.push(format!(
@@ -44,12 +53,57 @@ pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Ve
             letter(COLUMNS_MAX - 1)
         ));
     }
-    sections(path, &read.rows).map(|s| (s, notes))
+    let (sections, of_table) = sections(path, &read.rows)?;
+    notes.extend(of_table);
+    Ok((sections, notes))
+}
+
+fn text_of(cell: &Data) -> String {
+    match cell {
+        Data::Float(v) => v.to_string(),
+        Data::Int(v) => v.to_string(),
+        Data::String(text) => start(text),
+        other => start(&other.to_string()),
+    }
+}
+
+/// The start of a cell's text: a long text may stand in a workbook once and in each of its cells.
+fn start(text: &str) -> String {
+    text.trim().chars().take(CELL_MAX).collect()
 }
 
 fn broken(path: &Path, why: impl std::fmt::Display) -> Vec<Diag> {
     let what = format!("{} cannot be read as a workbook: {why}", path.display());
     vec![Diag::new(what).help("save it as .xlsx or as .csv in UTF-8")]
+}
+
+/// A workbook is packed a thousandfold where somebody wants it so: what it unpacks to is counted before it is read. What it says
+/// of its sizes is not asked.
+fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
+    // What is not packed is no larger than its file.
+    let Ok(mut parts) = ZipArchive::new(Cursor::new(bytes)) else { return Ok(()) };
+    let too_large = |what: String| {
+        let what = format!("{} is too large to be read as a workbook: {what}", path.display());
+        Err(vec![Diag::new(what).help("save the sheet of the sections alone, as .xlsx or as .csv")])
+    };
+    if parts.len() > PARTS_MAX {
+        return too_large(format!("it has {} parts, more than {PARTS_MAX}", parts.len()));
+    }
+    let (mut all, mut buffer) = (0, vec![0; 64 * 1024]);
+    for i in 0..parts.len() {
+        let Ok(mut part) = parts.by_index(i) else { continue };
+        let mut size = 0;
+        // Where a part breaks off, the reader meets the same.
+        while let Ok(read @ 1..) = part.read(&mut buffer) {
+            size += read as u64;
+            all += read as u64;
+            if size > PART_MAX_MIB << 20 || all > PARTS_MAX_MIB << 20 {
+                let what = "it unpacks to more than";
+                return too_large(format!("{what} {PART_MAX_MIB} MiB in one part or {PARTS_MAX_MIB} MiB in all"));
+            }
+        }
+    }
+    Ok(())
 }
 
 /// The cells of a sheet: of the first where none is named.
@@ -73,15 +127,12 @@ fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Dia
     };
     let mut rows = Rows::new();
     let mut beyond = 0;
-    let mut put = |(row, column): (usize, usize), cell: &Data| {
-        let text = match cell {
-            Data::Empty => return,
-            Data::Float(v) => v.to_string(),
-            Data::Int(v) => v.to_string(),
-            other => other.to_string().trim().to_owned(),
-        };
+    let mut put = |(row, column): (usize, usize), text: String| {
+        if text.is_empty() {
+            return;
+        }
         if row >= ROWS_MAX || column >= COLUMNS_MAX {
-            beyond += usize::from(!text.is_empty());
+            beyond += 1;
             return;
         }
         rows.resize(rows.len().max(row + 1), Vec::new());
@@ -95,13 +146,18 @@ fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Dia
         let mut cells = book.worksheet_cells_reader(&name).map_err(unreadable)?;
         while let Some(cell) = cells.next_cell().map_err(unreadable)? {
             let (row, column) = cell.get_position();
-            put((row as usize, column as usize), &Data::from(cell.get_value().clone()));
+            let text = match cell.get_value() {
+                DataRef::String(text) => start(text),
+                DataRef::SharedString(text) => start(text),
+                other => text_of(&Data::from(other.clone())),
+            };
+            put((row as usize, column as usize), text);
         }
     } else {
         let range = book.worksheet_range(&name).map_err(unreadable)?;
         let (row0, column0) = range.start().unwrap_or((0, 0));
         for (row, column, cell) in range.used_cells() {
-            put((row0 as usize + row, column0 as usize + column), cell);
+            put((row0 as usize + row, column0 as usize + column), text_of(cell));
         }
     }
     Ok(Sheet { rows, beyond, sheets: names.len(), name })

@@ -2,13 +2,20 @@
 
 use super::Options;
 use super::sections::{Kind, Section};
+use super::title::Title;
 use crate::input::TEMPLATE;
+use crate::job::{iso286, iso2768};
+use crate::shown;
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [
     2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0, 13.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0,
     25.0, 26.0, 28.0, 30.0, 32.0, 36.0, 38.0, 40.0, 42.0, 45.0, 50.0, 60.0,
 ];
+/// Tolerance class of drawn bar.
+const BAR_CLASS: &str = "h11";
+/// Least on the diameter to turn a section from a bar, mm: a finishing cut. Common practice, no source.
+const ROOM_MM: f64 = 0.5;
 /// Width of a line of remarks.
 const COLUMNS: usize = 110;
 
@@ -20,8 +27,8 @@ pub struct Content<'a> {
     pub name: &'a str,
     /// Sections from the front.
     pub sections: &'a [Section],
-    /// Material, where one was named.
-    pub material: Option<&'a str>,
+    /// What the title block names.
+    pub title: &'a Title,
     /// What was decided, taken and not understood.
     pub notes: &'a [String],
     /// The call's own values.
@@ -38,9 +45,9 @@ fn quoted(text: &str) -> String {
     if plain { text.to_owned() } else { serde_json::to_string(text).unwrap_or_else(|_| "\"\"".into()) }
 }
 
-/// A remark, wrapped; control characters would end it.
+/// A remark, wrapped; line ends in it would end it.
 fn remark(out: &mut String, text: &str) {
-    let text: String = text.chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
+    let text = shown::line(text);
     let mut line = String::from("#");
     for word in text.split_whitespace() {
         if line.chars().count() + word.chars().count() >= COLUMNS {
@@ -72,9 +79,14 @@ pub fn job(content: &Content) -> String {
             remark(&mut out, &format!("- {note}"));
         }
     }
-    out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(content.name)));
-    match content.options.material.as_deref().or(content.material) {
-        Some(material) => out.push_str(&format!("  material: {}\n", quoted(material))),
+    out.push_str(&format!("\nshaft:\n  name: {}\n", quoted(&shown::line(content.name))));
+    for (key, value) in [("drawing", &content.title.drawing), ("revision", &content.title.revision)] {
+        if let Some(value) = value {
+            out.push_str(&format!("  {key}: {}\n", quoted(&shown::line(value))));
+        }
+    }
+    match content.options.material.as_deref().or(content.title.material.as_deref()) {
+        Some(material) => out.push_str(&format!("  material: {}\n", quoted(&shown::line(material)))),
         None => out.push_str("  material: C45                 # PLACEHOLDER: the drawing names none that is known\n"),
     }
     out.push_str("  sections:\n");
@@ -82,21 +94,24 @@ pub fn job(content: &Content) -> String {
         out.push_str(&line(section));
     }
     out.push_str("  # straightness: 0.3           # bow left in the turned shaft, mm per m: measure yours\n\n");
-    let largest = content.sections.iter().map(Section::largest_mm).fold(0.0, f64::max);
     let length: f64 = content.sections.iter().map(|s| s.length_mm).sum();
     match content.options.stock_mm {
         Some(mm) => out.push_str(&format!("stock: {{diameter: {mm}, bar_length: 3000}}\n")),
         None => {
-            let mm = BARS_MM.into_iter().find(|d| *d >= largest).unwrap_or_else(|| (largest / 5.0).ceil() * 5.0);
+            let least = content.sections.iter().map(bar_mm).fold(0.0, f64::max);
+            let mm = BARS_MM.into_iter().find(|d| *d >= least).unwrap_or_else(|| (least / 5.0).ceil() * 5.0);
             // Past the usual bar the shaft itself tells how long it must be at least.
             let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
             out.push_str(&format!(
-                "stock: {{diameter: {mm}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
+                "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
             ));
         }
     }
     match &content.options.machine {
-        Some(path) => out.push_str(&format!("\nmachine: {}\n", serde_json::to_string(path).unwrap_or_default())),
+        Some(path) => {
+            let quoted = serde_json::to_string(path).unwrap_or_default();
+            out.push_str(&format!("\nmachine: {}\n", shown::lines(&quoted)));
+        }
         None => {
             out.push_str("\n# PLACEHOLDER: an invented machine. Name the file of yours: `machine: my-machine.yaml`, or draft with\n# `--machine my-machine.yaml`.\n");
             out.push_str(template_machine());
@@ -110,6 +125,28 @@ pub fn job(content: &Content) -> String {
          ap_max: 1.5\n  ap_finish: 0.25\n  speed_floor: 0.6\n",
     );
     out
+}
+
+/// The least bar for a section, mm: with room to turn it, unless it may stay as the bar is drawn.
+fn bar_mm(section: &Section) -> f64 {
+    let largest = section.largest_mm();
+    let turned = match section.kind {
+        Kind::Cylinder(_) => {
+            let kept = |class: &str| iso286::shaft_limits(class, largest).map(|t| (t.lower_mm, t.upper_mm)).ok();
+            let asked = match section.tolerance.as_deref() {
+                None => iso2768::limits(largest).map(|t| (t.lower_mm, t.upper_mm)).ok(),
+                Some(text) => match text.trim_matches(['[', ']']).split_once(',') {
+                    Some((low, high)) => low.trim().parse().ok().zip(high.trim().parse().ok()),
+                    None => kept(text),
+                },
+            };
+            let keeps = asked.zip(kept(BAR_CLASS)).is_some_and(|(asked, bar)| asked.0 <= bar.0 && bar.1 <= asked.1);
+            !keeps || section.ra_um.is_some()
+        }
+        Kind::Taper(..) => true,
+        _ => false,
+    };
+    if turned { largest + ROOM_MM } else { largest }
 }
 
 /// The machine of the commented job to start from.
@@ -139,13 +176,11 @@ fn line(section: &Section) -> String {
         text += &format!(", ra: {ra}");
     }
     if let Some(name) = &section.name {
-        text += &format!(", name: {}", quoted(name));
+        text += &format!(", name: {}", quoted(&shown::line(name)));
     }
     text.push('}');
     if !section.remarks.is_empty() {
-        let remarks: String =
-            section.remarks.join(", ").chars().map(|c| if c.is_control() { ' ' } else { c }).collect();
-        text += &format!("   # {remarks}");
+        text += &format!("   # {}", shown::line(&section.remarks.join(", ")));
     }
     text.push('\n');
     text

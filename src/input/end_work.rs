@@ -9,7 +9,8 @@ use crate::fields;
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, Feature, FeatureKind, Forming, Section, SectionKind, Tapped, engraving};
 
-const ENDS: [(&str, End); 2] = [("front", End::Front), ("back", End::Back)];
+/// Ends by their names; the back is the rear in other words.
+pub(super) const ENDS: [(&str, End); 3] = [("front", End::Front), ("back", End::Back), ("rear", End::Back)];
 
 /// Circumscribed over inscribed circle of a hexagon.
 const CORNERS_PER_FLATS: f64 = 1.154_700_538_379_251_5;

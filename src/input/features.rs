@@ -137,7 +137,7 @@ fn keyseat(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<Fe
 
 fn centre_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
     let text = r.text(map, "centre_hole", "a centre hole of ISO 6411, such as A2.5");
-    let end = r.choice(map, "end", &[("front", End::Front), ("back", End::Back)], Some(End::Front));
+    let end = r.choice(map, "end", &end_work::ENDS, Some(End::Front));
     let hole = r.settle(&map.place("centre_hole"), iso6411::parse(&text?));
     let (hole, end) = (hole?, end?);
     let face_mm = sections.and_then(|sections| match end {

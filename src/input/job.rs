@@ -6,12 +6,12 @@ use std::sync::Arc;
 use serde_saphyr::Location;
 use sha2::{Digest, Sha256};
 
-use super::node::{Node, parse};
+use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::{Named, cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
-use crate::job::{Holding, Job, Machine, Objective, Range, Shaft, Stock};
+use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
 
 /// Keys of a job.
 pub(super) const KEYS: [&str; 12] = [
@@ -67,6 +67,9 @@ pub(super) fn read_tree(
     machine: MachineFrom<'_>,
     varied: &[(&Range, f64)],
 ) -> Result<Job, Vec<Diag>> {
+    if let Some(diag) = machine_for_job(source, tree) {
+        return Err(vec![diag]);
+    }
     let mut r = Reader::new(Arc::clone(source));
     let mut from_machine = Vec::new();
     let job =
@@ -80,6 +83,21 @@ pub(super) fn read_tree(
         }
         _ => Err(diags),
     }
+}
+
+/// A machine file in place of a job: one complaint, not one for every key.
+fn machine_for_job(source: &Arc<Source>, tree: &serde_saphyr::Spanned<Node>) -> Option<Diag> {
+    let Node::Map(entries) = &tree.value else { return None };
+    let has = |key: &str| entries.iter().any(|(k, _)| matches!(&k.value, Node::Text(text) if text == key));
+    let machine = has("headstock") && !["shaft", "stock", "cutting", "machine"].iter().any(|k| has(k));
+    machine.then(|| {
+        let name = source.path.display();
+        Diag::new("this is a machine file, not a job")
+            .help(format!(
+                "give a job file that names it, `machine: {name}`, or give it beside a job: `JOB --machine {name}`"
+            ))
+            .at(Some(place_of(source, &tree.referenced)))
+    })
 }
 
 fn parts(
@@ -113,6 +131,7 @@ fn parts(
     });
     let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
     bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
+    notes.extend(stays_as_drawn(&shaft, &stock));
     let vary = vary?;
     notes.extend(vary::note(&vary, varied));
     Some(Job {
@@ -261,6 +280,33 @@ fn holds(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Opti
         .help(format!("add `{key}` to the machine, or write `holding: {}`", other.key()));
     r.complain(&at, diag);
     None
+}
+
+/// What is to be known of sections that stay as the bar is drawn, where the bar does not keep their tolerance.
+fn stays_as_drawn(shaft: &Shaft, stock: &Stock) -> Vec<String> {
+    let bar_mm = stock.diameter_mm;
+    let told = shaft.sections.iter().enumerate().filter_map(|(i, section)| {
+        // Of the same nominal diameter: nothing is turned there.
+        let drawn =
+            matches!(section.kind, SectionKind::Cylinder { diameter_mm } if (diameter_mm - bar_mm).abs() < 1e-6);
+        let asked = &section.tolerance;
+        let range = |t: &Tolerance| format!("Ø{:.3} to {:.3} mm", bar_mm + t.lower_mm, bar_mm + t.upper_mm);
+        let name = section.name.as_ref().map_or(String::new(), |n| format!(" ({n})"));
+        let what =
+            format!("Section {}{name} stays as the bar is drawn: {} asks for {}", i + 1, asked.label, range(asked));
+        let help = "take a thicker bar to turn it, or order the bar to this tolerance";
+        match &stock.tolerance {
+            _ if !drawn => None,
+            Some(bar) if bar.lower_mm < asked.lower_mm - 1e-9 || bar.upper_mm > asked.upper_mm + 1e-9 => {
+                Some(format!("{what}, the bar's {} gives {}: {help}.", bar.label, range(bar)))
+            }
+            None if !asked.label.starts_with("ISO 2768") => {
+                Some(format!("{what}, and the bar's tolerance is not given: {help}."))
+            }
+            _ => None,
+        }
+    });
+    told.collect()
 }
 
 fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, machine: &Machine) -> Option<()> {

@@ -26,7 +26,7 @@ pub mod tree;
 mod vary;
 mod wishes;
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use crate::diag::Diag;
 use crate::job::readings::Readings;
@@ -103,13 +103,25 @@ pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>
 pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
     let text = file::read_text(path)?;
     let name = path.file_name().unwrap_or(path.as_os_str()).to_string_lossy().into_owned();
-    let machine = tree::tree(&name, &text).ok().and_then(|root| {
-        let entry = root.at(&[tree::Step::Key("machine".into())])?;
-        let path = path.parent().unwrap_or(Path::new("")).join(&entry.text);
-        let text = (entry.kind == tree::Kind::Scalar).then(|| file::read_text(&path).ok())??;
-        Some(Named { name: entry.text.clone(), text })
+    let machine = machine_named(path, &text).and_then(|(machine, name)| {
+        let text = file::read_text(&machine).ok()?;
+        Some(Named { name, text })
     });
     Ok((Named { name, text }, machine))
+}
+
+/// The file and the machine file it names, which are read where it is planned. One that cannot be read names none.
+pub fn files_of(path: &Path) -> Vec<PathBuf> {
+    let machine = file::read_text(path).ok().and_then(|text| machine_named(path, &text));
+    std::iter::once(path.to_owned()).chain(machine.map(|(machine, _)| machine)).collect()
+}
+
+/// The path of the machine file that a job names, and as it is written there.
+fn machine_named(job: &Path, text: &str) -> Option<(PathBuf, String)> {
+    let root = tree::tree("", text).ok()?;
+    let entry = root.at(&[tree::Step::Key("machine".into())])?;
+    let path = job.parent().unwrap_or(Path::new("")).join(&entry.text);
+    (entry.kind == tree::Kind::Scalar).then(|| (path, entry.text.clone()))
 }
 
 /// Reads a readings file, with another machine file in place of its own where one is given.

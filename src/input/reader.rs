@@ -116,9 +116,12 @@ impl Reader {
         };
         let mut seen: Vec<(&str, &Location)> = Vec::new();
         let mut misspelt = Vec::new();
-        for (key, value) in entries {
+        let mut before: Option<&(Spanned<Node>, Spanned<Node>)> = None;
+        for entry in entries {
+            let (key, value) = entry;
+            let before = before.replace(entry);
             let Node::Text(text) = &key.value else {
-                self.odd_key(key, value, what, known);
+                self.odd_key(key, value, before, what, known);
                 continue;
             };
             if let Some((_, first)) = seen.iter().find(|(earlier, _)| earlier == text) {
@@ -136,11 +139,22 @@ impl Reader {
         Some(Map { what, at: node.referenced, entries, misspelt })
     }
 
-    fn odd_key(&mut self, key: &Spanned<Node>, value: &Spanned<Node>, what: &str, known: &[&str]) {
+    fn odd_key(
+        &mut self,
+        key: &Spanned<Node>,
+        value: &Spanned<Node>,
+        before: Option<&(Spanned<Node>, Spanned<Node>)>,
+        what: &str,
+        known: &[&str],
+    ) {
         let diag = if matches!((&key.value, &value.value), (Node::Number(_), Node::Null)) {
             // `{ra: 0,8}` is a key `ra` with 0 and a key `8` with nothing.
-            Diag::new(format!("`{}` is not a key of {what}", shown(raw(&self.source, &key.referenced))))
-                .help("decimals are written with a point: `0.8`")
+            let written = |node: &Spanned<Node>| shown(raw(&self.source, &node.referenced));
+            let meant = before.filter(|(_, v)| matches!(v.value, Node::Number(_)));
+            let meant = meant
+                .map_or_else(|| "0.8".to_owned(), |(k, v)| format!("{}: {}.{}", written(k), written(v), written(key)));
+            Diag::new(format!("`{}` is not a key of {what}", written(key)))
+                .help(format!("decimals are written with a point: `{meant}`"))
         } else {
             Diag::new(format!("a key of {what} is {}", key.value.kind()))
                 .help(format!("known keys are {}", known.join(", ")))
@@ -263,8 +277,18 @@ impl Reader {
                     Node::List(items) => format!("a list of {}", items.len()),
                     other => other.kind().to_owned(),
                 };
+                // `[-0,05, 0]` is a list of three, two of them with nothing but a comma between.
+                let items = if let Node::List(items) = &node.value { &items[..] } else { &[] };
+                let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
+                let comma = items.windows(2).any(|pair| {
+                    // `05` is no number in YAML, but written as one.
+                    let digits = |text: &str| !text.is_empty() && text.chars().all(|c| "+-.0123456789".contains(c));
+                    let both = pair.iter().all(|i| digits(self.written(i)));
+                    both && begins(&pair[0]) + self.written(&pair[0]).len() + 1 == begins(&pair[1])
+                });
+                let point = if comma { "; decimals have a point, not a comma: `0.05`" } else { "" };
                 let diag = Diag::new(format!("`{}` takes two numbers, not {found}", field.key()))
-                    .help(format!("write `{}: {form}`", field.key()));
+                    .help(format!("write `{}: {form}`{point}", field.key()));
                 self.complain(&node.referenced, diag);
                 None
             }
@@ -401,6 +425,13 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     }
     let digits = with_point.find(|c: char| !"+-.0123456789".contains(c)).unwrap_or(with_point.len());
     let (number, unit) = (with_point[..digits].trim(), with_point[digits..].trim());
+    if let Ok(inches) = number.parse::<f64>()
+        && field.unit == "mm"
+        && ["in", "in.", "inch", "inches", "\"", "″"].contains(&unit)
+    {
+        let mm = (inches * 25.4 * 1e6).round() / 1e6;
+        return Diag::new(format!("`{key}` is written in inches")).help(format!("lengths are mm: write `{key}: {mm}`"));
+    }
     if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
         let plain = if field.unit.is_empty() { "without a unit".to_owned() } else { format!("plain {}", field.unit) };
         return Diag::new(format!("`{key}` is written with `{}` behind the number", shown(unit)))
@@ -413,9 +444,10 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     ))
 }
 
-/// A quotation of the file for a message: short, and without control characters.
+/// A quotation of the file for a message: short, and on one line.
 pub(super) fn shown(text: &str) -> String {
-    let mut out: String = text.chars().take(SHOWN_MAX).map(|c| if c.is_control() { '\u{fffd}' } else { c }).collect();
+    let taken: String = text.chars().take(SHOWN_MAX).collect();
+    let mut out = crate::shown::line(&taken).into_owned();
     if text.chars().count() > SHOWN_MAX {
         out.push('…');
     }

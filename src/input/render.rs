@@ -1,9 +1,10 @@
 //! Diagnostics in their long form: path, line, column, the line itself with a marker, and what to write instead.
 
 use annotate_snippets::renderer::DecorStyle;
-use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet, normalize_untrusted_str};
+use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet};
 
 use crate::diag::{Diag, Place};
+use crate::shown;
 
 /// A longer line is not shown: nobody finds anything in it.
 const LINE_MAX_BYTES: usize = 400;
@@ -29,19 +30,19 @@ pub fn render(diags: &[Diag]) -> String {
 }
 
 fn group(diag: &Diag) -> Group<'_> {
-    let title = Level::ERROR.primary_title(normalize_untrusted_str(&diag.what));
+    let title = Level::ERROR.primary_title(shown::line(&diag.what));
     let mut group = match &diag.place {
         Some(place) => located(Group::with_title(title), place),
         None => Group::with_title(title),
     };
     if let Some(help) = &diag.help {
-        group = group.element(Level::HELP.message(normalize_untrusted_str(help)));
+        group = group.element(Level::HELP.message(shown::line(help)));
     }
     group
 }
 
 fn located<'a>(group: Group<'a>, place: &'a Place) -> Group<'a> {
-    let path = place.source.path.display().to_string();
+    let path = shown::line(&place.source.path.display().to_string()).into_owned();
     let text = &place.source.text;
     let line_start = text.get(..place.start).and_then(|before| before.rfind('\n')).map_or(0, |i| i + 1);
     let line = text.get(line_start..).unwrap_or_default().lines().next().unwrap_or_default();
@@ -54,7 +55,10 @@ fn located<'a>(group: Group<'a>, place: &'a Place) -> Group<'a> {
     {
         return group.element(Origin::path(path).line(place.line).char_column(place.column));
     }
-    group.element(
-        Snippet::source(line).line_start(place.line).path(path).annotation(AnnotationKind::Primary.span(from..to)),
-    )
+    // The marker stands under what is shown of the line.
+    let [before, marked, behind] = [&line[..from], &line[from..to], &line[to..]].map(shown::lines);
+    let span = before.len()..before.len() + marked.len();
+    let line = format!("{before}{marked}{behind}");
+    group
+        .element(Snippet::source(line).line_start(place.line).path(path).annotation(AnnotationKind::Primary.span(span)))
 }

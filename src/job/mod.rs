@@ -76,8 +76,8 @@ impl Job {
         self.shaft.length_mm() + self.machine.part_off.width_mm
     }
 
-    /// Bar left over that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
-    pub fn remnant_mm(&self) -> f64 {
+    /// Bar that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
+    pub fn out_of_reach_mm(&self) -> f64 {
         self.machine.headstock.nearest_mm + self.machine.headstock.hold_mm + self.machine.bar_end_mm
     }
 
@@ -96,10 +96,15 @@ impl Job {
         faced.sum()
     }
 
-    /// Parts of a bar, `floor((bar - remnant)/(L + part-off + facing))`.
+    /// What is left of a bar after its last part, mm.
+    pub fn remnant_mm(&self) -> f64 {
+        self.stock.bar_length_mm - self.pieces_per_bar() as f64 * self.piece_mm()
+    }
+
+    /// Parts of a bar, `floor((bar - out of reach)/(L + part-off + facing))`.
     pub fn pieces_per_bar(&self) -> usize {
         // The slack keeps a bar that is an exact multiple from losing a piece to rounding.
-        ((self.stock.bar_length_mm - self.remnant_mm()) / self.piece_mm() + 1e-9).floor().max(0.0) as usize
+        ((self.stock.bar_length_mm - self.out_of_reach_mm()) / self.piece_mm() + 1e-9).floor().max(0.0) as usize
     }
 }
 

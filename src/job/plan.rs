@@ -3,9 +3,11 @@
 //!
 //! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
 
+mod at_stop;
 mod outline;
 mod time;
 
+pub use at_stop::{AtStop, Done};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 
 use super::SAME_MM;
@@ -97,13 +99,6 @@ impl Plan {
         let end_mm = self.stages.get(stage).map_or(f64::INFINITY, |s| s.to_mm);
         let here = self.features.iter().filter(move |f| f.stage == Some(stage + 1));
         here.filter(move |f| f.turned_mm.is_some_and(|t| t > end_mm + SAME_MM))
-    }
-
-    /// What the planner makes least: the time from part to part, and the seconds charged for lines.
-    pub fn charged_s(&self) -> f64 {
-        // Written so that it is the sum of times to the last digit where nothing of the cycle adds to it.
-        let beyond = self.cycle.as_ref().map_or(0.0, |c| c.tool_changes_s + c.bar_change_s + c.unload_s - c.hidden_s);
-        self.time_s.total + beyond
     }
 }
 
@@ -266,6 +261,7 @@ pub struct Times {
     pub features: f64,
     pub part_off: f64,
     pub back_work: f64,
+    /// Seconds charged for lines on `avoid` surfaces: the planner counts with them, they take no time and are in no total.
     pub penalties: f64,
     pub total: f64,
 }
@@ -286,6 +282,7 @@ pub struct Quote {
     pub pieces_per_bar: usize,
     /// Bar used for one part, kg.
     pub material_kg: f64,
+    /// What is left of a bar after its last part, mm.
     pub remnant_mm: f64,
     pub cost: Option<Cost>,
 }

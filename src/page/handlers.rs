@@ -110,7 +110,7 @@ pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Re
         Ok(Json(Proven {
             proven: found.holds(),
             breaches: breaches.collect(),
-            total_s: plan.time_s.total,
+            total_s: plan.pace_s(),
             stages: stages.collect(),
         }))
     })

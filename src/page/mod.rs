@@ -13,6 +13,7 @@ mod export;
 mod guard;
 mod handlers;
 mod openapi;
+mod patience;
 mod wire;
 mod work;
 

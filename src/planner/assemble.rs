@@ -49,7 +49,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         penalties: stop_lines + rig.border_penalty_s(ground.segments),
         total: 0.0,
     };
-    t.total = t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work + t.penalties;
+    t.total = t.cutting + t.segments + t.hand_overs + t.regrips + t.features + t.part_off + t.back_work;
     t
 }
 
@@ -69,7 +69,7 @@ pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64
     let first_mm = draft.stages.first().map_or(0.0, |s| s.to_mm);
     let run_s: f64 = settled.pieces.iter().filter(|p| p.stage == 0).map(|p| p.time.total_s()).sum();
     let first_s = run_s + ground.rig.besides_s(&steps, ground.tasks, first_mm);
-    t.total - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
+    t.total + t.penalties - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
 /// What a finding is printed as.
@@ -180,20 +180,12 @@ fn stage(
     settled: &Settled,
     (index, looks, chatter): (usize, &[&Look], Option<(Finding, &Look)>),
 ) -> Stage {
-    let (rig, shaft) = (ground.rig, &ground.rig.job.shaft);
+    let rig = ground.rig;
     let d = &draft.stages[index];
     let pieces: Vec<_> = settled.pieces.iter().filter(|p| p.stage == index).collect();
-    let cuts: Vec<&&Look> = looks.iter().filter(|l| l.piece.is_some()).collect();
-    let grip = d.nose_mm.map(|nose_mm| {
-        let section = shaft.section_at(nose_mm);
-        GripPlace {
-            nose_mm,
-            from_mm: nose_mm - rig.hold_mm(),
-            to_mm: nose_mm,
-            diameter_mm: shaft.sections[section].largest_mm(),
-            section: section + 1,
-        }
-    });
+    let cuts: Vec<&&Look> =
+        looks.iter().filter(|l| l.piece.is_some() && l.state.turned_mm <= d.to_mm + SAME_MM).collect();
+    let grip = d.nose_mm.map(|nose_mm| grip(rig, nose_mm));
     let counter = |t: f64| d.nose_mm.map(|g| t + rig.gap_mm() - g);
     let mut regrips_mm = d.regrips_mm.clone();
     if d.regrip_at_end {
@@ -215,6 +207,17 @@ fn stage(
         rpm_min: pieces.iter().map(|p| p.rpm).fold(f64::INFINITY, f64::min),
         rpm_max: pieces.iter().map(|p| p.rpm).fold(0.0, f64::max),
         checks: worst_checks(looks, chatter),
+    }
+}
+
+/// A grip, with what it holds.
+pub fn grip(rig: &Rig<'_>, nose_mm: f64) -> GripPlace {
+    GripPlace {
+        nose_mm,
+        from_mm: nose_mm - rig.hold_mm(),
+        to_mm: nose_mm,
+        diameter_mm: rig.held_mm(nose_mm),
+        section: rig.held_section(nose_mm) + 1,
     }
 }
 

@@ -2,6 +2,7 @@
 //! it: a value is only told when there is a plan with it.
 
 use super::candidates::{self, Candidate};
+use super::lessons::Lessons;
 use super::pairs;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
@@ -22,10 +23,10 @@ struct Works {
     change: Change,
 }
 
-/// Time of the plan of a job, s; none when there is none.
+/// Time from part to part of the plan of a job, s; none when there is none.
 pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
-    Ok(match solve(job, Effort::Feasible, &[])? {
-        Answer::Found(plan) => Some(plan.charged_s()),
+    Ok(match solve(job, Effort::Feasible, &Lessons::default())? {
+        Answer::Found(plan) => Some(plan.pace_s()),
         Answer::Blocked(_) => None,
     })
 }

@@ -2,6 +2,7 @@
 
 use super::outlook::{Looker, Remembered, guard};
 use crate::process::span::Rear;
+use crate::process::stops::SAME_MM;
 use crate::process::{Counter, State, checks};
 use crate::spread::open;
 use std::sync::Arc;
@@ -15,25 +16,45 @@ fn spread_of(shares: &[f64]) -> [f64; 2] {
 }
 
 impl Looker<'_> {
-    /// Smallest and largest share of `drill` over the tasks of a station: over all places of the headstock, or for the
+    /// Smallest and largest share of `drill` over the tasks of a station, and of every check where bar is fed on for them: over all places of the headstock, or for the
     /// one a re-grip at a station gives.
     pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
         let due: Vec<(usize, f64)> = self.grid.due(station).collect();
         if due.is_empty() {
             return [0.0; 2];
         }
-        self.remembered(&self.drills, (grip, station, regrip), |h| {
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = self.remembered(&self.drills, (grip, station, regrip), |h| {
             let mut worst: f64 = 0.0;
             for (task, turned_mm) in &due {
-                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
                 // Bar that is fed on brings the headstock nearer.
                 let headstock_mm = h - (turned_mm - self.grid.at(station));
                 let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
+                if *turned_mm > self.grid.at(station) + SAME_MM {
+                    let found = checks::fed_on(self.rig, self.segments, &state);
+                    worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.map_or(0.0, |f| f.utilisation)));
+                }
+                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
                 let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
                 worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
             }
             worst
-        })
+        });
+        [low.max(shut[0]), high.max(shut[1])]
+    }
+
+    /// What a state that is shut adds to the smallest and the largest share.
+    fn shut(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let is = match regrip {
+            _ if !self.has_shut(grip, station) => return [0.0; 2],
+            Some(l) => self.grid.is_shut(&self.state(grip, station, self.headstock_mm(station, self.grid.at(l)))),
+            None => false,
+        };
+        match regrip {
+            Some(_) if is => [checks::MOST_SHARE; 2],
+            Some(_) => [0.0; 2],
+            None => [0.0, checks::MOST_SHARE],
+        }
     }
 
     /// Smallest and largest share of `release` when the collet opens at a station.
@@ -50,10 +71,12 @@ impl Looker<'_> {
             let limit = self.rig.job.limits.release_mm;
             front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
         };
-        match (regrip, row.cell(&row.releases, station)) {
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = match (regrip, row.cell(&row.releases, station)) {
             (None, Some(cell)) => **cell.get_or_init(|| Box::new(spread_of(&share(&self.places(grip, station))))),
             _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
-        }
+        };
+        [low.max(shut[0]), high.max(shut[1])]
     }
 
     fn remembered(
@@ -79,7 +102,7 @@ impl Looker<'_> {
     /// Largest share of what a last grip must hold.
     pub fn last_grip(&self, grip: usize) -> f64 {
         let Some(nose) = self.noses.get(grip) else { return 0.0 };
-        let found = checks::of_last_grip(self.rig, *nose);
+        let found = checks::of_last_grip(self.rig, *nose, self.rig.held_mm(*nose));
         found.map(|f| f.map_or(checks::MOST_SHARE, |f| f.utilisation)).fold(0.0, f64::max)
     }
 }

@@ -176,7 +176,8 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     let mut at = node;
     while at != 0 {
         let into = net.arcs.iter().filter(|a| a.to == at);
-        let Some(arc) = into.min_by(|a, b| (net.reached[a.from] + a.cost).total_cmp(&(net.reached[b.from] + b.cost)))
+        let Some(arc) =
+            into.reduce(|a, b| if net.reached[b.from] + b.cost < net.reached[a.from] + a.cost { b } else { a })
         else {
             break;
         };
@@ -266,15 +267,16 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
         }
         let drill = looker.drill(grip, k + 1, Some(last))[1];
         if drill > PASSES_UP_TO {
-            let text = bent(looker, grip, k + 1, grid.at(last));
-            return Some(End { station: k, by: checks::drill::NAME.into(), text });
+            let (by, text) = bent(looker, grip, k + 1, grid.at(last));
+            return Some(End { station: k, by: by.into(), text });
         }
     }
     let at_end = |by: &str, text: String| Some(End { station: grid.last(), by: by.into(), text });
     match (gripped, machine.counter_spindle.is_some()) {
         (false, true) => at_end("collet", "nothing holds the part at part-off".into()),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            match checks::worst(checks::of_last_grip(rig, nose.unwrap_or(0.0)).flatten()) {
+            let nose_mm = nose.unwrap_or(0.0);
+            match checks::worst(checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten()) {
                 Some(f) if !f.passes() => at_end(f.check, last_grip(rig, &f)),
                 _ => at_end("support", "the last grip does not hold the part after part-off".into()),
             }
@@ -292,19 +294,21 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     }
 }
 
-/// Work of a driven tool that bends the bar too far, in words.
-fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> String {
+/// What breaks when a driven tool works, by name and in words: it bends the bar too far, or bar fed on for it does not stand.
+fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
     let (rig, grid) = (looker.rig, looker.grid);
     let counter = Counter::of(looker.noses.get(grip).copied());
     let found = grid.due(station).filter_map(|(i, t)| {
         let task = &looker.tasks[i];
         let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
-        Some((checks::drill::find(rig, &state, task.at_mm, task.thrust_n?).ok()?, &task.text, t))
+        let on = if t > grid.at(station) + SAME_MM { checks::fed_on(rig, looker.segments, &state).ok()? } else { None };
+        let drill = task.thrust_n.and_then(|thrust| checks::drill::find(rig, &state, task.at_mm, thrust).ok());
+        Some((checks::worst(drill.into_iter().chain(on))?, &task.text, t))
     });
     let worst = found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation));
     worst.map_or_else(
-        || "a driven tool would bend the bar away more than allowed".into(),
-        |(f, text, t)| f.told(&format!("under the tool for {text}, at a turned length of {t:.1} mm,")),
+        || (checks::drill::NAME, "a driven tool would bend the bar away more than allowed".into()),
+        |(f, text, t)| (f.check, f.told(&format!("under the tool for {text}, at a turned length of {t:.1} mm,"))),
     )
 }
 

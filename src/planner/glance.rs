@@ -17,7 +17,7 @@ impl Looker<'_> {
     /// Most states are at ease or beyond help, and one count, or none, tells; ranking them takes several.
     pub fn glance(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let row = &self.rows[grip];
-        let cell = row.cell(&row.glances, station).filter(|_| self.ranks);
+        let cell = row.cell(&row.glances, station).filter(|_| self.ranks && !self.has_shut(grip, station));
         let Some(cell) = cell else { return self.outlook(grip, station, side) };
         let full = || [Side::End, Side::Start].map(|side| self.outlook(grip, station, side));
         cell.get_or_init(|| Box::new(self.quick(grip, station).unwrap_or_else(full)))[side as usize]

@@ -32,7 +32,8 @@ pub fn lands(rig: &Rig<'_>) -> Vec<Land> {
             let land =
                 Land { section: index, nose_from_mm: from + collet.hold_mm, nose_to_mm: to.min(counter.bore_depth_mm) };
             if land.nose_to_mm >= land.nose_from_mm - SAME_MM {
-                lands.push(Land { nose_to_mm: land.nose_to_mm.max(land.nose_from_mm), ..land });
+                // A land as long as the hold: never beyond its shoulder, however its places were rounded.
+                lands.push(Land { nose_from_mm: land.nose_from_mm.min(land.nose_to_mm), ..land });
             }
         }
     }
@@ -66,7 +67,9 @@ pub fn noses(rig: &Rig<'_>, grid: &Grid, lands: &[Land]) -> Vec<f64> {
     for land in lands {
         let length = land.nose_to_mm - land.nose_from_mm;
         let pieces = (length / pitch).ceil().max(1.0);
-        noses.extend((0..=pieces as usize).map(|i| land.nose_from_mm + length * i as f64 / pieces));
+        // The sum of a place and a length may round to beyond the shoulder.
+        let on_land = |at: f64| at.min(land.nose_to_mm);
+        noses.extend((0..=pieces as usize).map(|i| on_land(land.nose_from_mm + length * i as f64 / pieces)));
         let nearest = (0..grid.len()).map(|k| grid.at(k) + rig.gap_mm() - counter.nearest_mm);
         let wished = rig.job.wishes.hand_overs.iter().filter_map(|w| w.nose_mm);
         noses.extend(nearest.chain(wished).filter(|g| *g >= land.nose_from_mm && *g <= land.nose_to_mm));

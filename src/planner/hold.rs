@@ -61,7 +61,7 @@ fn earliest_mm(rig: &Rig<'_>, noses: &[f64]) -> Option<f64> {
 pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHold> {
     let (Some(collet), Some(from_mm)) = (rig.collet, earliest_mm(rig, noses)) else { return Some(nowhere(rig)) };
     let first = noses.iter().copied().min_by(f64::total_cmp)?;
-    let section = rig.job.shaft.section_at(first);
+    let section = rig.held_section(first);
     let told = || {
         NoHold::Because(format!(
             "collet {} can take hold on {} at the earliest, and for that {from_mm:.1} mm must be turned",

@@ -11,11 +11,13 @@ pub mod frontier;
 mod glance;
 pub mod grips;
 pub mod hold;
+pub mod lessons;
 pub mod network;
 pub mod outline;
 pub mod outlook;
 pub mod pairs;
 pub mod placing;
+pub mod price;
 pub mod runs;
 pub mod sequence;
 pub mod settle;
@@ -28,6 +30,7 @@ pub mod works;
 
 use crate::job::Job;
 use crate::job::plan::Plan;
+use lessons::Lessons;
 pub use sequence::Defect;
 use solve::{Answer, Effort};
 
@@ -40,12 +43,11 @@ pub enum Advice {
     None,
 }
 
-/// The plan of a job, feasible or not; not yet proven. `look_at_mm` are turned lengths to look at besides the stations,
-/// where a proof found a state broken between them.
+/// The plan of a job, feasible or not; not yet proven. `lessons` are what proofs of earlier plans of it found.
 ///
 /// - **Errors**: [`Defect`], a fault of ours.
-pub fn plan(job: &Job, advice: Advice, look_at_mm: &[f64]) -> Result<Plan, Defect> {
-    match solve::solve(job, Effort::Best, look_at_mm)? {
+pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
+    match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {
             let notes = solve::notes(job, &plan);
             Ok(Plan { notes, ..*plan })

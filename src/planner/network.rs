@@ -10,6 +10,7 @@
 
 mod ahead;
 
+use super::price::Price;
 use super::runs::{Grips, Pair, Runs};
 use super::settle::Ground;
 use super::stations::Grid;
@@ -17,6 +18,7 @@ use super::wishes;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::pace::Pace;
 use crate::process::stops::SAME_MM;
+use std::cmp::Ordering;
 use std::collections::HashMap;
 
 /// Costs that differ by less are the same.
@@ -29,8 +31,8 @@ pub struct Arc {
     pub from: usize,
     /// Index of the node it enters.
     pub to: usize,
-    /// What it adds to the objective: seconds, and the weight of a hand-over.
-    pub cost: f64,
+    /// What it adds to the objective.
+    pub cost: Price,
     /// Grip index; the free index for the first stage.
     pub grip: usize,
     /// Stations of the re-grips inside or at the start of the stage.
@@ -45,7 +47,7 @@ pub struct Arc {
 pub type Node = (usize, usize);
 
 /// Whether an arc to a node at a cost cannot lie on a plan within the bound.
-type Out<'o> = dyn Fn(Node, f64) -> bool + 'o;
+type Out<'o> = dyn Fn(Node, Price) -> bool + 'o;
 
 /// Nodes and arcs that can lie on a plan within a bound.
 #[derive(Debug, Clone, Default)]
@@ -54,8 +56,8 @@ pub struct Network {
     pub nodes: Vec<Node>,
     /// The arcs.
     pub arcs: Vec<Arc>,
-    /// Cheapest way to each node; infinite where there is none.
-    pub reached: Vec<f64>,
+    /// Cheapest way to each node, where there is one.
+    pub reached: Vec<Price>,
     /// The node of the part-off, where it is reached.
     pub goal: Option<usize>,
 }
@@ -63,8 +65,10 @@ pub struct Network {
 /// What an objective adds to the seconds of a stage.
 #[derive(Debug, Clone, Default)]
 pub struct Weights {
-    /// Added for every hand-over.
-    pub hand_over: f64,
+    /// Whether hand-overs come first and time after.
+    pub counts_hand_overs: bool,
+    /// Whether the safest plan is sought, whatever it costs: of several grips the safest is taken then, not the fastest.
+    pub safest: bool,
     /// Work on the rear end, that the first stage may hide.
     pub first: FirstStage,
 }
@@ -76,6 +80,13 @@ pub struct FirstStage {
     pace: Option<Pace>,
     /// Tasks and tool changes of the stage where it ends at a station, s.
     besides_s: Vec<f64>,
+}
+
+impl Weights {
+    /// What a hand-over costs that takes so long, s.
+    pub fn hand_over(&self, takes_s: f64) -> Price {
+        Price { hand_overs: if self.counts_hand_overs { 1.0 } else { 0.0 }, s: takes_s }
+    }
 }
 
 impl FirstStage {
@@ -104,10 +115,10 @@ struct Pattern {
 struct Onward {
     j: usize,
     fed_to_mm: f64,
-    /// Least time of a stage without a re-grip inside, with what the first adds, s.
-    run_s: f64,
+    /// Least cost of a stage without a re-grip inside, with what the first adds.
+    run: Price,
     /// No plan through it costs less from here on.
-    hope: f64,
+    hope: Price,
     pair: Pair,
 }
 
@@ -121,9 +132,9 @@ pub struct Builder<'a> {
     hand_over_s: f64,
     stroke_mm: f64,
     /// Least cost from a node to the part-off, as far as known without working out states in doubt.
-    least: Vec<Vec<f64>>,
+    least: Vec<Vec<Price>>,
     /// The least of each row.
-    least_at: Vec<f64>,
+    least_at: Vec<Price>,
     /// What a re-grip inside at a station costs besides itself: its line, and the overhead of a travel cut in two, s.
     split_s: Vec<f64>,
     /// Places for the next re-grip after one at each station, the latest first.
@@ -145,7 +156,7 @@ impl<'a> Builder<'a> {
             hand_over_s,
             stroke_mm: machine.headstock.stroke_mm,
             least: vec![Vec::new(); runs.looker.grid.len()],
-            least_at: vec![f64::INFINITY; runs.looker.grid.len()],
+            least_at: vec![Price::NO_WAY; runs.looker.grid.len()],
             split_s: Vec::new(),
             late: Vec::new(),
         };
@@ -155,14 +166,14 @@ impl<'a> Builder<'a> {
         builder
     }
 
-    /// Least cost of any plan, as far as known; infinite when there is surely none.
-    pub fn least_s(&self) -> f64 {
+    /// Least cost of any plan, as far as known; not finite when there is surely none.
+    pub fn least(&self) -> Price {
         self.least_of((0, 0))
     }
 
     fn look_back(&mut self) {
         let last = self.grid.last();
-        self.least_at[last] = 0.0;
+        self.least_at[last] = Price::default();
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
             crate::spread::breathe();
             let regrips: Vec<usize> = match i {
@@ -172,15 +183,15 @@ impl<'a> Builder<'a> {
                     .collect(),
             };
             let mut stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
-            stages.sort_by(|a, b| a.hope.total_cmp(&b.hope));
+            stages.sort_by(|a, b| a.hope.partial_cmp(&b.hope).unwrap_or(Ordering::Equal));
             // A stage that begins with a re-grip costs the same wherever the last one was.
-            let own = if i > 0 { self.least_stage(i, i, &stages, f64::INFINITY) } else { f64::INFINITY };
-            let shared = self.shared_s + own;
-            let mut row = vec![f64::INFINITY; i + 1];
+            let own = if i > 0 { self.least_stage(i, i, &stages, Price::NO_WAY) } else { Price::NO_WAY };
+            let shared = own.plus_s(self.shared_s);
+            let mut row = vec![Price::NO_WAY; i + 1];
             for l in regrips {
                 row[l] = if l == i && i > 0 { own } else { self.least_stage(i, l, &stages, shared) };
             }
-            self.least_at[i] = row.iter().copied().fold(f64::INFINITY, f64::min);
+            self.least_at[i] = row.iter().copied().fold(Price::NO_WAY, Price::min);
             self.least[i] = row;
         }
     }
@@ -188,45 +199,46 @@ impl<'a> Builder<'a> {
     fn onward(&self, i: usize, j: usize, pair: &Pair) -> Onward {
         let plain = Pattern { regrips: Vec::new(), cost_s: 0.0 };
         let cut_s = self.least_run_s(i, j, pair, &plain);
-        let run_s = self.stage_s(i, j) + plain.cost_s + cut_s + self.first_s(i, j, cut_s);
-        let hope = self.stage_s(i, j) + self.runs.full_s(i, j).min(run_s) + self.least_at[j];
-        Onward { j, fed_to_mm: self.grid.fed_to(j), run_s, hope, pair: *pair }
+        let stage = self.stage(i, j);
+        let run = stage.plus_s(cut_s + self.first_s(i, j, cut_s));
+        let hope = stage.plus_s(self.runs.full_s(i, j)).min(run) + self.least_at[j];
+        Onward { j, fed_to_mm: self.grid.fed_to(j), run, hope, pair: *pair }
     }
 
     /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`, where it is below `known`;
     /// else that.
-    fn least_stage(&self, i: usize, l: usize, stages: &[Onward], known: f64) -> f64 {
+    fn least_stage(&self, i: usize, l: usize, stages: &[Onward], known: Price) -> Price {
         let mut best = known;
         let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
         let mut patterns = Vec::new();
         for on in stages {
             // The most hopeful come first.
-            if on.hope > best + 1e-6 {
+            if on.hope > best.plus_s(1e-6) {
                 break;
             }
             if on.fed_to_mm <= reach {
                 for (end, extra) in self.ends(on.j, l, i).into_iter().flatten() {
-                    best = best.min(on.run_s + extra + self.least_from(end));
+                    best = best.min(on.run.plus_s(extra) + self.least_from(end));
                 }
                 continue;
             }
             // Nothing holds the front at first, so the headstock may not open; later a re-grip inside costs at least itself.
-            if i == 0 || on.hope + self.regrip_s > best + 1e-6 {
+            if i == 0 || on.hope.plus_s(self.regrip_s) > best.plus_s(1e-6) {
                 continue;
             }
             self.late_regrips(i, on.j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
             for pattern in patterns.drain(..) {
-                let stage = self.stage_s(i, on.j) + pattern.cost_s + self.least_run_s(i, on.j, &on.pair, &pattern);
+                let stage = self.stage(i, on.j).plus_s(pattern.cost_s + self.least_run_s(i, on.j, &on.pair, &pattern));
                 for (end, extra) in self.ends(on.j, *pattern.regrips.last().unwrap_or(&l), i).into_iter().flatten() {
-                    best = best.min(stage + extra + self.least_from(end));
+                    best = best.min(stage.plus_s(extra) + self.least_from(end));
                 }
             }
         }
         best
     }
 
-    fn least_of(&self, (i, l): Node) -> f64 {
-        self.least[i].get(l).copied().unwrap_or(f64::INFINITY)
+    fn least_of(&self, (i, l): Node) -> Price {
+        self.least[i].get(l).copied().unwrap_or(Price::NO_WAY)
     }
 
     /// What a re-grip inside a stage costs at a station besides itself, s.
@@ -238,8 +250,8 @@ impl<'a> Builder<'a> {
         self.grid.stations[m].penalty_s + (full(m - 1, m) + full(m, m + 1) - full(m - 1, m + 1)).max(0.0)
     }
 
-    fn least_from(&self, node: Node) -> f64 {
-        if node.0 == self.grid.last() { 0.0 } else { self.least_of(node) }
+    fn least_from(&self, node: Node) -> Price {
+        if node.0 == self.grid.last() { Price::default() } else { self.least_of(node) }
     }
 
     /// Nodes a stage that ends at `j` may lead to, with what the re-grip at the end costs.
@@ -252,10 +264,10 @@ impl<'a> Builder<'a> {
     }
 
     /// What a stage costs besides its run and re-grips: the hand-over it begins with, and the line its end leaves.
-    fn stage_s(&self, i: usize, j: usize) -> f64 {
-        let hand_over = if i > 0 { self.hand_over_s + self.weights.hand_over } else { 0.0 };
-        let line = if j < self.grid.last() { self.grid.stations[j].penalty_s } else { 0.0 };
-        hand_over + line
+    fn stage(&self, i: usize, j: usize) -> Price {
+        let line_s = if j < self.grid.last() { self.grid.stations[j].penalty_s } else { 0.0 };
+        let takes_hold = if i > 0 { self.weights.hand_over(self.hand_over_s) } else { Price::default() };
+        takes_hold.plus_s(line_s)
     }
 
     /// What the first stage adds besides its cuts; nothing for the others.
@@ -340,7 +352,7 @@ impl<'a> Builder<'a> {
     }
 
     /// The network of all plans that cost at most `bound`.
-    pub fn within(&self, bound: f64) -> Network {
+    pub fn within(&self, bound: Price) -> Network {
         if bound.is_finite() {
             self.look_ahead(bound);
         }
@@ -352,14 +364,14 @@ impl<'a> Builder<'a> {
     /// but for those that are out to their end at a cost.
     fn grown(
         &self,
-        bound: f64,
-        ahead: impl Fn(Node) -> f64,
-        least_at: impl Fn(usize) -> f64,
+        bound: Price,
+        ahead: impl Fn(Node) -> Price,
+        least_at: impl Fn(usize) -> Price,
         stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Arc)>,
     ) -> (Network, Vec<usize>) {
         // With no bound at all, places that surely lead nowhere still stay out.
-        let hopeless = |cost: f64| cost > bound || cost == f64::INFINITY;
-        let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
+        let hopeless = |cost: Price| cost > bound || !cost.is_finite();
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
         let mut at_station: Vec<Vec<usize>> = vec![Vec::new(); self.grid.len()];
         at_station[0].push(0);
@@ -372,27 +384,26 @@ impl<'a> Builder<'a> {
                 }
                 for (j, pair) in self.runs.from(i) {
                     // No way to make the re-grips is cheaper than to have none.
-                    let least = reached + self.stage_s(i, j) + self.runs.full_s(i, j);
-                    if least + least_at(j) > bound + 1e-6 {
+                    let stage = reached + self.stage(i, j);
+                    if stage.plus_s(self.runs.full_s(i, j)) + least_at(j) > bound.plus_s(1e-6) {
                         continue;
                     }
                     for pattern in self.patterns(node, j) {
-                        let fixed = reached + self.stage_s(i, j) + pattern.cost_s;
                         let regrip = *pattern.regrips.last().unwrap_or(&node.1);
-                        let hope = self.ends(j, regrip, i).into_iter().flatten().map(|(end, s)| s + ahead(end));
-                        let hope = hope.fold(f64::INFINITY, f64::min);
+                        let hope = self.ends(j, regrip, i).into_iter().flatten().map(|(end, s)| ahead(end).plus_s(s));
+                        let hope = hope.fold(Price::NO_WAY, Price::min);
                         let run_s = self.least_run_s(i, j, pair, &pattern);
-                        if hopeless(fixed + run_s + self.first_s(i, j, run_s) + hope) {
+                        if hopeless(stage.plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s)) + hope) {
                             continue;
                         }
-                        let out = |end: Node, cost: f64| hopeless(reached + cost + ahead(end));
+                        let out = |end: Node, cost: Price| hopeless(reached + cost + ahead(end));
                         for (end, arc) in stages(from, node, j, &pattern, &out) {
                             if out(end, arc.cost) {
                                 continue;
                             }
                             let to = *index.entry(end).or_insert_with(|| {
                                 net.nodes.push(end);
-                                net.reached.push(f64::INFINITY);
+                                net.reached.push(Price::NO_WAY);
                                 at_station[end.0].push(net.nodes.len() - 1);
                                 net.nodes.len() - 1
                             });
@@ -413,18 +424,18 @@ impl<'a> Builder<'a> {
     /// where their number is bounded.
     pub fn within_reach(&self) -> (Network, Vec<usize>) {
         let stages = |from, node, j, pattern: &Pattern, out: &Out<'_>| self.stages(from, node, j, pattern, out);
-        self.grown(f64::INFINITY, |_| 0.0, |_| 0.0, stages)
+        self.grown(Price::NO_WAY, |_| Price::default(), |_| Price::default(), stages)
     }
 
     /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
     /// out for a grip that cannot be the best, nor for an arc that is `out` to its node at a cost.
     fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern, out: &Out<'_>) -> Vec<(Node, Arc)> {
-        let base = self.stage_s(i, j) + pattern.cost_s;
+        let base = self.stage(i, j).plus_s(pattern.cost_s);
         let regrip = *pattern.regrips.last().unwrap_or(&l);
         let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
             from,
             to: usize::MAX,
-            cost: base + run_s + self.first_s(i, j, run_s) + extra_s,
+            cost: base.plus_s(run_s + self.first_s(i, j, run_s) + extra_s),
             grip,
             regrips: pattern.regrips.clone(),
             regrip_at_end: at_end,
@@ -456,15 +467,20 @@ impl<'a> Builder<'a> {
             // Parts of a run that is stopped inside may run faster than the whole.
             let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
             let least = arc(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
-            let beaten = |a: &(Node, Arc)| a.1.cost < least - SAME_COST;
+            let beaten = |a: &(Node, Arc)| !self.weights.safest && a.1.cost.plus_s(SAME_COST) < least;
             if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
                 continue;
             }
             let Some((run_s, margin)) = self.exact_stage((i, l), j, grip, pattern) else { continue };
             let new = arc(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
             let better = best[slot].as_ref().is_none_or(|(_, old)| {
-                let safer = new.margin > old.margin || new.margin == old.margin && grip < old.grip;
-                new.cost < old.cost - SAME_COST || new.cost < old.cost + SAME_COST && safer
+                let (faster, slower) = (new.cost.plus_s(SAME_COST) < old.cost, old.cost.plus_s(SAME_COST) < new.cost);
+                let (safer, less_safe) = (new.margin > old.margin, new.margin < old.margin);
+                let by_number = grip < old.grip;
+                match self.weights.safest {
+                    true => safer || !less_safe && (faster || !slower && by_number),
+                    false => faster || !slower && (safer || !less_safe && by_number),
+                }
             });
             if better {
                 best[slot] = Some((end, new));

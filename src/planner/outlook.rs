@@ -430,9 +430,12 @@ impl<'a> Looker<'a> {
     /// How a state looks for the piece on one side of it, its margin with it.
     pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let row = &self.rows[grip];
+        let shut = self.has_shut(grip, station);
         let found = || {
             let samples = self.cell(grip, station);
-            [0, 1].map(|side| self.of_samples(grip, station, side, &samples))
+            // Where one place of the headstock is shut, it must be known for every place.
+            let told = |o: Outlook| if shut { Outlook { sure: false, careful_rpm: 0.0, ..o } } else { o };
+            [0, 1].map(|side| told(self.of_samples(grip, station, side, &samples)))
         };
         if let Some(cell) = row.cell(&row.outlooks, station) {
             return cell.get_or_init(|| Box::new(found()))[side as usize];
@@ -469,6 +472,11 @@ impl<'a> Looker<'a> {
         }
     }
 
+    /// Whether a state of a station under a grip is shut.
+    pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
+        self.grid.has_shut(station, self.noses.get(grip).copied())
+    }
+
     /// Speed the piece on one side of a station asks for, rev/min.
     fn rpm(&self, grip: usize, station: usize, side: usize) -> f64 {
         let piece = [station.saturating_sub(1), station.min(self.grid.segment.len() - 1)][side];
@@ -479,9 +487,12 @@ impl<'a> Looker<'a> {
     /// largest share at that speed; none when it fails.
     pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
         let key = (grip, station, regrip);
+        let place = self.headstock_mm(station, self.grid.at(regrip));
+        if self.grid.is_shut(&self.state(grip, station, place)) {
+            return None;
+        }
         let known = open(&self.exact).get(&key).copied();
         let sample = known.unwrap_or_else(|| {
-            let place = self.headstock_mm(station, self.grid.at(regrip));
             let s = self.samples(grip, station, &[place])[0];
             open(&self.exact).insert(key, s);
             s

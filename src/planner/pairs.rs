@@ -2,6 +2,7 @@
 
 use super::candidates::{Candidate, Ease};
 use super::changes::{Help, least_value, planned_s, spread_told, told};
+use super::lessons::Lessons;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
@@ -44,7 +45,7 @@ fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect>
 }
 
 fn stopped(job: &Job) -> Result<(f64, String), Defect> {
-    Ok(match solve(job, Effort::Explain, &[])? {
+    Ok(match solve(job, Effort::Explain, &Lessons::default())? {
         Answer::Found(_) => (f64::INFINITY, String::new()),
         Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.by),
     })

@@ -12,6 +12,9 @@ use crate::process::timing::PieceTime;
 use crate::process::{Answers, Counter, Posed, Rig, State};
 use crate::spread::{Largest, spread};
 
+/// Parts into which states that break in a row are cut, a state told at each border.
+const BROKEN_LOOKS: usize = 4;
+
 /// A piece of a segment between two stops.
 #[derive(Debug, Clone)]
 pub struct Piece {
@@ -91,9 +94,24 @@ impl Settled {
         worst.fold((0.0, 0), |most, here| if here.0 > most.0 { here } else { most }).1
     }
 
-    /// Turned length of the first state that does not pass.
-    pub fn first_breach_mm(&self) -> Option<f64> {
-        self.looks.iter().find(|l| l.findings.iter().any(|f| !f.passes())).map(|l| l.state.turned_mm)
+    /// States that do not pass: of each stretch of them in a row the ends, the worst, and some between, for what is told
+    /// of a piece as a whole stands at each of its states.
+    pub fn broken(&self) -> Vec<State> {
+        let passes = |look: &Look| look.findings.iter().all(Finding::passes);
+        let share = |look: &Look| look.findings.iter().map(|f| f.utilisation).fold(0.0, f64::max);
+        let mut broken = Vec::new();
+        for run in self.looks.chunk_by(|a, b| passes(a) == passes(b) && a.piece == b.piece && a.stage == b.stage) {
+            if run.first().is_none_or(passes) {
+                continue;
+            }
+            let worst = run.iter().enumerate().fold(0, |w, (i, l)| if share(l) > share(&run[w]) { i } else { w });
+            let mut some: Vec<usize> = (0..=BROKEN_LOOKS).map(|i| i * (run.len() - 1) / BROKEN_LOOKS).collect();
+            some.push(worst);
+            some.sort_unstable();
+            some.dedup();
+            broken.extend(some.into_iter().map(|i| run[i].state));
+        }
+        broken
     }
 }
 
@@ -108,6 +126,8 @@ pub struct Ground<'a> {
     pub tasks: &'a [Task],
     /// Turned length of each task, mm.
     pub moments: &'a [(usize, f64)],
+    /// Turned lengths to look at besides the even row of states, mm.
+    pub look_at_mm: &'a [f64],
 }
 
 impl Ground<'_> {
@@ -190,7 +210,7 @@ impl Ground<'_> {
             let beyond = index + 1 == draft.stages.len() && *t > stage.to_mm;
             let inside = *t <= stage.to_mm + SAME_MM && (*t > stage.from_mm + SAME_MM || index == 0);
             let (true, Some(thrust)) = (beyond || inside, self.tasks[*task].thrust_n) else { continue };
-            // Just after an inner re-grip at the same length would be as good; the moment before it is taken.
+            // Works come before a re-grip at the same length (`AtStop`).
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
             let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
@@ -206,7 +226,9 @@ impl Ground<'_> {
         if index + 1 < draft.stages.len() {
             note(end, checks::release::find(self.rig, &end).ok());
         } else {
-            checks::of_last_grip(self.rig, nose).flatten().for_each(|found| note(end, Some(found)));
+            checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose))
+                .flatten()
+                .for_each(|found| note(end, Some(found)));
         }
         looks
     }
@@ -227,14 +249,14 @@ impl Ground<'_> {
         let segment = &self.segments[index];
         let (nose_mm, last) = (draft.stages[stage].nose_mm, draft.last_regrip_at(stage, from_mm));
         let piece_end_mm = draft.piece_end(stage, to_mm);
-        let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
+        let places_mm = self.places_mm(stretch, step_mm);
         let posed = |i: usize| {
             crate::spread::breathe();
-            let s = self.state(nose_mm, from_mm + (to_mm - from_mm) * i as f64 / steps, last, piece_end_mm);
+            let s = self.state(nose_mm, places_mm[i], last, piece_end_mm);
             self.rig.posed(&s).ok().map(|p| (s, p))
         };
         // What fails, fails at an end as a rule.
-        let [rear, front] = [steps as usize, 0].map(posed);
+        let [rear, front] = [places_mm.len() - 1, 0].map(posed);
         if let Detail::Safer(below) = detail {
             for (state, p) in rear.iter().chain(&front) {
                 let view = View { rig: self.rig, state, answers: &p.still, segment, rpm: 0.0 };
@@ -244,11 +266,16 @@ impl Ground<'_> {
                 return None;
             }
         }
-        let inner = (1..steps as usize).filter_map(posed);
+        let inner = (1..places_mm.len() - 1).filter_map(posed);
         let states: Vec<(State, Posed)> = front.into_iter().chain(inner).chain(rear).collect();
         let gripped = nose_mm.is_some();
         let wanted = self.rig.segment_rpm(segment, gripped);
-        let slowest = self.rig.slowest(&states, wanted);
+        // Bar that is fed on, uncut, for work behind the part-off turns no faster than the part-off.
+        let fed = (segment.work == Work::PartOff && draft.fed_to_mm > to_mm + SAME_MM).then_some(draft.fed_to_mm);
+        let fed = fed.map(|t| self.state(nose_mm, t, last, piece_end_mm));
+        let fed: Vec<(State, Posed)> = fed.and_then(|s| Some((s, self.rig.posed(&s).ok()?))).into_iter().collect();
+        let slowest = [self.rig.slowest(&states, wanted), self.rig.slowest(&fed, wanted)];
+        let slowest = slowest.into_iter().flatten().min_by(|a, b| a.rpm.total_cmp(&b.rpm));
         let floor = self.rig.job.cutting.speed_floor * wanted;
         let rpm = slowest.map_or(wanted, |a| a.rpm.max(floor));
         let traced = match detail {
@@ -265,6 +292,12 @@ impl Ground<'_> {
             findings.extend(along);
             looks.push(Look { stage, state, piece: None, findings, traced: traced.get(i) == Some(&true) });
         }
+        for (state, p) in fed {
+            let view = View { rig: self.rig, state: &state, answers: &p.with_critical(), segment, rpm };
+            let findings: Vec<Finding> = checks::all(&view).collect();
+            findings.iter().for_each(|f| largest.note(f.utilisation));
+            looks.push(Look { stage, state, piece: None, findings, traced: false });
+        }
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {
             Work::PartOff => PieceTime::default(),
@@ -272,6 +305,21 @@ impl Ground<'_> {
         };
         let slowed_by = slowest.map(|a| a.check);
         Some((Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time }, looks))
+    }
+
+    /// Turned lengths of a piece to look at, ascending, both ends among them: an even row, and what is asked for besides.
+    fn places_mm(&self, &Stretch { from_mm, to_mm, .. }: &Stretch, step_mm: f64) -> Vec<f64> {
+        let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
+        let mut places: Vec<f64> =
+            (0..=steps as usize).map(|i| from_mm + (to_mm - from_mm) * i as f64 / steps).collect();
+        let inside = |t: &f64| *t > from_mm + SAME_MM && *t < to_mm - SAME_MM;
+        let asked = self.look_at_mm.iter().copied().filter(inside);
+        let asked: Vec<f64> = asked.filter(|t| places.iter().all(|p| (p - t).abs() > SAME_MM)).collect();
+        if !asked.is_empty() {
+            places.extend(asked);
+            places.sort_by(f64::total_cmp);
+        }
+        places
     }
 
     /// Which states of a piece are points of the trace: both ends, and between them no closer than the chart needs.

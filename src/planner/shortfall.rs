@@ -5,7 +5,7 @@ use super::frontier::Blocked;
 use super::sequence::Defect;
 use super::{Advice, assemble};
 use crate::job::Job;
-use crate::job::plan::{GripPlace, Plan, Shortfall, Stage, Verdict};
+use crate::job::plan::{Plan, Shortfall, Stage, Verdict};
 use crate::process::Rig;
 
 /// The plan that says why there is none.
@@ -30,22 +30,14 @@ pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect
 
 /// The stages up to the place where nothing leads further. Only places are known: no speeds, no re-grips, no checks.
 fn stages(rig: &Rig<'_>, blocked: &Blocked) -> Vec<Stage> {
-    let shaft = &rig.job.shaft;
     let one = |(i, (from_mm, to_mm, nose)): (usize, &(f64, f64, Option<f64>))| {
-        let section = shaft.section_at(nose.unwrap_or(0.0));
         let counter = |t: f64| nose.map(|g| t + rig.gap_mm() - g);
         Stage {
             number: i + 1,
             from_mm: *from_mm,
             to_mm: *to_mm,
             travel_mm: to_mm - from_mm,
-            grip: nose.map(|nose_mm| GripPlace {
-                nose_mm,
-                from_mm: nose_mm - rig.hold_mm(),
-                to_mm: nose_mm,
-                diameter_mm: shaft.sections[section].largest_mm(),
-                section: section + 1,
-            }),
+            grip: nose.map(|nose_mm| assemble::grip(rig, nose_mm)),
             unsupported_max_mm: to_mm + rig.gap_mm() - nose.unwrap_or(0.0),
             time_s: 0.0,
             counter_spindle_start_mm: counter(*from_mm),

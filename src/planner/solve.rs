@@ -4,9 +4,11 @@ use super::assemble;
 use super::draft::Draft;
 use super::frontier::{self, Blocked};
 use super::grips::{self, lands};
+use super::lessons::Lessons;
 use super::network::{Builder, FirstStage, Network, Weights};
 use super::outlook::Looker;
 use super::placing;
+use super::price::Price;
 use super::runs::Runs;
 use super::sequence::{AGREE_S, Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::{Ground, Settled};
@@ -23,10 +25,6 @@ use crate::process::segments::{DEFAULT_FEED_MM, Segment};
 const SETTLE_STEP_MM: f64 = 1.0;
 /// States of the placing program's moves, mm.
 const PLACE_STEP_MM: f64 = 4.0;
-/// Rounds of adding a state that broke between stations.
-const REPAIRS: usize = 8;
-/// Weight of a hand-over in seconds where their number comes first: more than any plan takes.
-const FIRST_OF_ALL_S: f64 = 1e6;
 
 /// How much is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -48,23 +46,32 @@ pub enum Answer {
     Blocked(Blocked),
 }
 
-/// A way with one collet.
+/// A way with one collet and one reach of the cross tools.
 struct Candidate<'a> {
     collet: Option<&'a Collet>,
     draft: Draft,
-    cost: f64,
-    margin: f64,
+    cost: Price,
     least_s: f64,
     allowance_s: f64,
     optimality: Optimality,
     moments: Vec<(usize, f64)>,
     settled: Settled,
+    look_at_mm: Vec<f64>,
+    /// Whether its places may move off the stations.
+    moves: bool,
 }
 
-/// Finds the best plan of a job; `look_at_mm` are turned lengths to look at besides the stations.
+impl Candidate<'_> {
+    /// Whether a cost is no more than what counts as equally good.
+    fn as_good(&self, cost: Price) -> bool {
+        self.allowance_s.is_infinite() || cost <= self.cost.plus_s(self.allowance_s + AGREE_S)
+    }
+}
+
+/// Finds the best plan of a job; `lessons` are what proofs of earlier plans of it found.
 ///
 /// - **Errors**: [`Defect`] when a program fails: never the user's fault.
-pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, Defect> {
+pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     if let Some(blocked) = frontier::bar_does_not_fit(job) {
         return Ok(Answer::Blocked(blocked));
     }
@@ -72,18 +79,12 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
         Some(c) => c.collets.iter().map(Some).collect(),
         None => vec![None],
     };
-    let mut best: Option<Candidate<'_>> = None;
+    let mut found: Vec<Candidate<'_>> = Vec::new();
     let mut blocked: Option<Blocked> = None;
     let mut others: Vec<Blocked> = Vec::new();
     for collet in collets {
-        let beat = best.as_ref().map(|b| (b.cost, b.allowance_s));
-        match try_collet(job, collet, effort, look_at_mm, beat)? {
-            Ok(found) => {
-                let better = best.as_ref().is_none_or(|b| better(&found, b, job.objective));
-                if better {
-                    best = Some(found);
-                }
-            }
+        match try_collet(job, collet, effort, lessons, cheapest(&found))? {
+            Ok(more) => found.extend(more),
             Err(b) => {
                 others.push(b.clone());
                 if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {
@@ -92,34 +93,57 @@ pub fn solve(job: &Job, effort: Effort, look_at_mm: &[f64]) -> Result<Answer, De
             }
         }
     }
-    match (best, blocked) {
-        (Some(found), _) => finish(job, found, effort).map(|p| Answer::Found(Box::new(p))),
+    match (found.is_empty(), blocked) {
+        (false, _) => best_placed(job, found, effort).map(|plan| Answer::Found(Box::new(plan))),
         // Finding out what stands in the way takes longer than finding that something does.
-        (None, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
-            solve(job, Effort::Explain, look_at_mm)
+        (true, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
+            solve(job, Effort::Explain, lessons)
         }
-        (None, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(job, &others))),
-        (None, None) => Ok(Answer::Blocked(frontier::no_collets())),
+        (true, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(job, &others))),
+        (true, None) => Ok(Answer::Blocked(frontier::no_collets())),
     }
 }
 
-fn better(new: &Candidate<'_>, old: &Candidate<'_>, objective: Objective) -> bool {
-    if objective == Objective::Margin {
-        return (new.margin, -new.cost) > (old.margin, -old.cost);
-    }
-    let equal = (new.cost - old.cost).abs() <= old.allowance_s;
-    if equal { new.margin > old.margin } else { new.cost < old.cost }
+/// The candidate that costs least; the first of equals.
+fn cheapest<'c, 'a>(found: &'c [Candidate<'a>]) -> Option<&'c Candidate<'a>> {
+    found.iter().reduce(|least, c| if c.cost < least.cost { c } else { least })
 }
 
-type Tried<'a> = Result<Candidate<'a>, Blocked>;
+/// The best of what was found. All that are as good as the cheapest are placed before one is chosen, for placing may leave
+/// another the larger margin; of equal margins the faster counts, then the name, so that their order in the file does not.
+fn best_placed(job: &Job, mut found: Vec<Candidate<'_>>, effort: Effort) -> Result<Plan, Defect> {
+    let Some(least) = cheapest(&found) else { return Err(Defect("no plan to choose from".into())) };
+    let keep: Vec<bool> = match effort {
+        Effort::Best => found.iter().map(|c| least.as_good(c.cost)).collect(),
+        _ => found.iter().map(|c| std::ptr::eq(c, least)).collect(),
+    };
+    let mut keep = keep.into_iter();
+    found.retain(|_| keep.next().unwrap_or(false));
+    let mut best: Option<Plan> = None;
+    for candidate in found {
+        let plan = finish(job, candidate, effort)?;
+        let margin = |p: &Plan| p.margin.unwrap_or(f64::NEG_INFINITY);
+        let order = |p: &Plan, q: &Plan| {
+            let safer = margin(p).total_cmp(&margin(q));
+            safer.then(q.pace_s().total_cmp(&p.pace_s())).then(q.collet.cmp(&p.collet))
+        };
+        if best.as_ref().is_none_or(|known| order(&plan, known).is_gt()) {
+            best = Some(plan);
+        }
+    }
+    best.ok_or_else(|| Defect("no plan to choose from".into()))
+}
+
+/// What one collet gives: a candidate for each reach of the cross tools, or why there is none.
+type Tried<T> = Result<T, Blocked>;
 
 fn try_collet<'a>(
     job: &'a Job,
     collet: Option<&'a Collet>,
     effort: Effort,
-    look_at_mm: &[f64],
-    beat: Option<(f64, f64)>,
-) -> Result<Tried<'a>, Defect> {
+    lessons: &Lessons,
+    beat: Option<&Candidate<'_>>,
+) -> Result<Tried<Vec<Candidate<'a>>>, Defect> {
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {
         Ok(s) => s,
@@ -131,16 +155,12 @@ fn try_collet<'a>(
     let tasks = rig.tasks();
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
-    let mut best: Option<Candidate<'a>> = None;
+    let mut found: Vec<Candidate<'a>> = Vec::new();
     // One reach serves all cross tools of a plan; without cross work they are all the same.
     let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
     for reach in reaches.iter().take(several) {
-        match try_reach(&rig, &segments, &tasks, *reach, effort, look_at_mm, beat)? {
-            Ok(found) => {
-                if best.as_ref().is_none_or(|b| better(&found, b, job.objective)) {
-                    best = Some(Candidate { collet, ..found });
-                }
-            }
+        match try_reach(&rig, &segments, &tasks, *reach, effort, lessons, beat)? {
+            Ok(candidate) => found.push(candidate),
             Err(b) => {
                 if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {
                     blocked = Some(b);
@@ -148,7 +168,7 @@ fn try_collet<'a>(
             }
         }
     }
-    Ok(best.ok_or_else(|| blocked.unwrap_or_else(frontier::no_collets)))
+    Ok(if found.is_empty() { Err(blocked.unwrap_or_else(frontier::no_collets)) } else { Ok(found) })
 }
 
 #[allow(clippy::too_many_arguments)]
@@ -158,21 +178,24 @@ fn try_reach<'a>(
     tasks: &[Task],
     reach_mm: f64,
     effort: Effort,
-    look_at_mm: &[f64],
-    beat: Option<(f64, f64)>,
-) -> Result<Tried<'a>, Defect> {
+    lessons: &Lessons,
+    beat: Option<&Candidate<'_>>,
+) -> Result<Tried<Candidate<'a>>, Defect> {
     let moments = moments(rig, reach_mm);
-    let ground = Ground { rig, segments, tasks, moments: &moments };
-    let fixed_s = assemble::fixed_s(&ground);
     if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
         return Ok(Err(blocked));
     }
-    let mut extra = look_at_mm.to_vec();
-    for _ in 0..REPAIRS {
-        let grid = Grid::new(rig, segments, &moments, &extra);
-        let objective = rig.job.objective;
-        let hand_over = if objective == Objective::FewestHandOvers { FIRST_OF_ALL_S } else { 0.0 };
-        let weights = Weights { hand_over, first: FirstStage::new(&ground, &grid) };
+    let objective = rig.job.objective;
+    let mut lessons = lessons.clone();
+    loop {
+        let ground = Ground { rig, segments, tasks, moments: &moments, look_at_mm: &lessons.look_at_mm };
+        let fixed_s = assemble::fixed_s(&ground);
+        let grid = Grid::new(rig, segments, &moments, &lessons);
+        let weights = Weights {
+            counts_hand_overs: objective == Objective::FewestHandOvers,
+            safest: objective == Objective::Margin,
+            first: FirstStage::new(&ground, &grid),
+        };
         let found = match rig.job.holding {
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort, beat)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
@@ -182,28 +205,26 @@ fn try_reach<'a>(
             Err(blocked) => return Ok(Err(blocked)),
         };
         let settled = ground.judge(&draft, SETTLE_STEP_MM);
-        match settled.first_breach_mm() {
-            // A state between stations broke: look at that one too, and plan anew.
-            Some(t) if !extra.iter().any(|e: &f64| (e - t).abs() < 1e-6) => extra.push(t),
-            Some(t) => return Err(Defect(format!("the plan breaks at a turned length of {t} mm that was looked at"))),
-            None => {
-                let least_s = way.least - hand_over * hand_over_count(&draft);
-                let optimality = Optimality { gap: 0.0, stations: grid.len(), arcs };
-                return Ok(Ok(Candidate {
-                    collet: None,
-                    cost: way.cost,
-                    margin: way.margin,
-                    least_s: least_s + fixed_s,
-                    allowance_s,
-                    optimality,
-                    draft,
-                    moments,
-                    settled,
-                }));
-            }
+        let broken = settled.broken();
+        if broken.is_empty() {
+            return Ok(Ok(Candidate {
+                collet: rig.collet,
+                cost: way.cost,
+                least_s: way.least.s + fixed_s,
+                allowance_s,
+                optimality: Optimality { gap: 0.0, stations: grid.len(), arcs },
+                draft,
+                moments,
+                settled,
+                look_at_mm: lessons.look_at_mm,
+                moves: !lessons.stay,
+            }));
+        }
+        // States between stations broke: look at those too, and plan anew. See `Lessons` for why that ends.
+        if !lessons.learn_all(broken) {
+            return Err(Defect("the plan runs through a state that is shut".into()));
         }
     }
-    Err(Defect("the plan keeps breaking between its stations".into()))
 }
 
 /// Number of arcs, the way, its draft, and what counts as equally fast, s.
@@ -216,8 +237,8 @@ fn guided(
     weights: Weights,
     fixed_s: f64,
     effort: Effort,
-    beat: Option<(f64, f64)>,
-) -> Result<Result<Sequenced, Blocked>, Defect> {
+    beat: Option<&Candidate<'_>>,
+) -> Result<Tried<Sequenced>, Defect> {
     let ranks = effort == Effort::Best;
     let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
     let found = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, ground.rig.job.objective, effort, beat);
@@ -239,12 +260,11 @@ fn guided_by(
     fixed_s: f64,
     objective: Objective,
     effort: Effort,
-    beat: Option<(f64, f64)>,
-) -> Result<Result<Sequenced, Blocked>, Defect> {
+    beat: Option<&Candidate<'_>>,
+) -> Result<Tried<Sequenced>, Defect> {
     let builder = Builder::new(runs, weights);
     // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.
-    let loses = |cost: f64| beat.is_some_and(|(least, allowance_s)| cost - least > allowance_s + AGREE_S);
-    if loses(builder.least_s()) {
+    if beat.is_some_and(|known| !known.as_good(builder.least())) {
         return Ok(Err(frontier::unknown()));
     }
     let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
@@ -262,14 +282,14 @@ fn unguided(
     weights: Weights,
     fixed_s: f64,
     effort: Effort,
-) -> Result<Result<Sequenced, Blocked>, Defect> {
+) -> Result<Tried<Sequenced>, Defect> {
     let noses = grips::noses(ground.rig, grid, &lands(ground.rig));
     let builder = Unguided::new(ground, grid, noses, weights);
     let net = builder.network();
     let Some(goal) = net.goal else { return Ok(Err(builder.blocked(&net))) };
-    let allowance_s = allowance(ground.rig.job.objective, net.reached[goal], fixed_s);
-    let wanted = if effort == Effort::Best { allowance_s } else { 0.0 };
-    match best_way(&net, wanted)? {
+    let allowance_s = allowance_s(ground.rig.job.objective, net.reached[goal].s, fixed_s);
+    let wanted_s = if effort == Effort::Best { allowance_s } else { 0.0 };
+    match best_way(&net, wanted_s)? {
         Some(way) => {
             let draft = builder.draft(&way);
             Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
@@ -278,17 +298,12 @@ fn unguided(
     }
 }
 
-/// What counts as equally fast, s.
-fn allowance(objective: Objective, cost: f64, fixed_s: f64) -> f64 {
+/// What counts as equally fast, s; infinite where the safest plan is sought.
+fn allowance_s(objective: Objective, way_s: f64, fixed_s: f64) -> f64 {
     match objective {
         Objective::Margin => f64::INFINITY,
-        Objective::Time => EQUALLY_FAST * (cost + fixed_s),
-        Objective::FewestHandOvers => EQUALLY_FAST * ((cost % FIRST_OF_ALL_S) + fixed_s),
+        Objective::Time | Objective::FewestHandOvers => EQUALLY_FAST * (way_s + fixed_s),
     }
-}
-
-fn hand_over_count(draft: &Draft) -> f64 {
-    draft.stages.len() as f64 - 1.0
 }
 
 /// Searches with bounds that grow until a plan lies within, so that states in doubt are worked out only near the best.
@@ -298,21 +313,24 @@ fn search(
     fixed_s: f64,
     effort: Effort,
 ) -> Result<Option<(Network, Way, f64)>, Defect> {
-    let least = builder.least_s();
+    let least = builder.least();
     if !least.is_finite() {
         return Ok(None);
     }
-    let allowance = |cost: f64| allowance(objective, cost, fixed_s);
-    let first = allowance(least);
-    let room = (least % FIRST_OF_ALL_S) + fixed_s;
-    let bounds = [first, 0.02 * room, 0.1 * room, 0.5 * room, f64::INFINITY];
-    for extra in bounds.into_iter().filter(|e| *e >= first) {
-        let net = builder.within(least + extra);
+    let allowance_s = |way_s: f64| allowance_s(objective, way_s, fixed_s);
+    let first_s = allowance_s(least.s);
+    let room_s = least.s + fixed_s;
+    let bounds_s = [first_s, 0.02 * room_s, 0.1 * room_s, 0.5 * room_s, f64::INFINITY];
+    let up_to = |price: Price, more_s: f64| if more_s.is_finite() { price.plus_s(more_s) } else { Price::NO_WAY };
+    for extra_s in bounds_s.into_iter().filter(|e| *e >= first_s) {
+        let bound = up_to(least, extra_s);
+        let net = builder.within(bound);
         let Some(goal) = net.goal else { continue };
         let found = net.reached[goal];
-        let wanted = if effort == Effort::Best { allowance(found) } else { 0.0 };
-        let net = if found + wanted > least + extra { builder.within(found + wanted) } else { net };
-        return Ok(best_way(&net, wanted)?.map(|way| (net, way, allowance(found))));
+        let wanted_s = if effort == Effort::Best { allowance_s(found.s) } else { 0.0 };
+        let wanted = up_to(found, wanted_s);
+        let net = if wanted > bound { builder.within(wanted) } else { net };
+        return Ok(best_way(&net, wanted_s)?.map(|way| (net, way, allowance_s(found.s))));
     }
     Ok(None)
 }
@@ -321,18 +339,24 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let rig = Rig::new(job, found.collet);
     let segments = rig.segments().map_err(|r| Defect(r.text))?;
     let tasks = rig.tasks();
-    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &found.moments };
+    let ground = Ground {
+        rig: &rig,
+        segments: &segments,
+        tasks: &tasks,
+        moments: &found.moments,
+        look_at_mm: &found.look_at_mm,
+    };
     let before = found.settled;
     let mut best: Option<(Draft, Settled)> = None;
-    if effort == Effort::Best {
-        let most_s = before.run_s + found.allowance_s.min(EQUALLY_FAST * found.least_s);
+    if effort == Effort::Best && found.moves {
+        let most_s = before.run_s + found.allowance_s;
         let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
         // Moving the first hand-over may hide less of the work on the rear end.
         if placed != found.draft {
             let settled = ground.settle(&placed, SETTLE_STEP_MM);
             let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
             let fast = assemble::objective_s(&ground, &placed, &settled) <= most_s;
-            let better = settled.first_breach_mm().is_none() && settled.margin() >= before.margin() && fast;
+            let better = settled.broken().is_empty() && settled.margin() >= before.margin() && fast;
             best = better.then_some((placed, settled));
         }
     }

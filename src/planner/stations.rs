@@ -3,9 +3,10 @@
 //! All shoulders, segment borders, ends of grip lands, moments of features and asked-for places, and between them an
 //! even grid no coarser than the station pitch.
 
+use super::lessons::Lessons;
 use crate::process::segments::Segment;
 use crate::process::stops::{SAME_MM, Stop};
-use crate::process::{Rig, Work};
+use crate::process::{Counter, Rig, State, Work};
 
 /// One station.
 #[derive(Debug, Clone)]
@@ -31,17 +32,19 @@ pub struct Grid {
     pub segment: Vec<usize>,
     /// Tasks whose moment lies behind the part-off: bar is fed on for them, uncut, before the part comes off.
     pub beyond: Vec<(usize, f64)>,
+    /// States no stage may run through.
+    pub shut: Vec<State>,
 }
 
 impl Grid {
-    /// Builds the grid. `moments` are turned lengths of tasks (index, length); `extra_mm` are places to look at too.
-    pub fn new(rig: &Rig<'_>, segments: &[Segment], moments: &[(usize, f64)], extra_mm: &[f64]) -> Grid {
+    /// Builds the grid. `moments` are turned lengths of tasks (index, length).
+    pub fn new(rig: &Rig<'_>, segments: &[Segment], moments: &[(usize, f64)], lessons: &Lessons) -> Grid {
         let end = rig.job.parted_at_mm();
         let mut marks: Vec<f64> = vec![0.0, end];
         marks.extend(segments.iter().map(|s| s.to_mm));
         marks.extend(rig.no_grip_stretches().into_iter().flat_map(|(a, b)| [a, b]));
         marks.extend(moments.iter().map(|(_, t)| *t));
-        marks.extend_from_slice(extra_mm);
+        marks.extend_from_slice(&lessons.look_at_mm);
         marks.extend(rig.job.wishes.hand_overs.iter().map(|w| w.at_mm));
         marks.retain(|t| *t >= 0.0 && *t <= end);
         marks.sort_by(f64::total_cmp);
@@ -65,7 +68,18 @@ impl Grid {
         let segment =
             lengths.windows(2).map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1]))).collect();
         let beyond = moments.iter().copied().filter(|(_, t)| *t > end + SAME_MM).collect();
-        Grid { stations, segment, beyond }
+        Grid { stations, segment, beyond, shut: lessons.shut.clone() }
+    }
+
+    /// Whether a state is shut.
+    pub fn is_shut(&self, state: &State) -> bool {
+        self.shut.iter().any(|known| known.is(state))
+    }
+
+    /// Whether a state of a station under a grip is shut, wherever the headstock stands.
+    pub fn has_shut(&self, station: usize, nose_mm: Option<f64>) -> bool {
+        let counter = Counter::of(nose_mm);
+        self.shut.iter().any(|known| State { turned_mm: self.at(station), counter, guide: known.guide }.is(known))
     }
 
     /// Number of stations.

@@ -13,6 +13,7 @@ use super::draft::{Draft, DraftStage};
 use super::frontier::{self, Blocked};
 use super::hold;
 use super::network::{Arc, Network, Node, Weights};
+use super::price::Price;
 use super::sequence::Way;
 use super::settle::Ground;
 use super::stations::Grid;
@@ -60,8 +61,8 @@ impl<'a> Unguided<'a> {
         let machine = &self.ground.rig.job.machine;
         let each_s = machine.headstock.regrip_s;
         let shared_s = machine.shared_regrip_s();
-        let hand_over_s = machine.hand_over_s() + self.weights.hand_over;
-        let mut net = Network { nodes: vec![(0, 0)], reached: vec![0.0], ..Network::default() };
+        let takes_hold = self.weights.hand_over(machine.hand_over_s()).plus_s(shared_s);
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
         let mut rows: HashMap<(usize, usize), Row> = HashMap::new();
         for i in 0..grid.last() {
@@ -75,20 +76,20 @@ impl<'a> Unguided<'a> {
             self.look(i, &tags, &mut rows);
             for node in here {
                 let runs = match node.1 {
-                    0 if i == 0 => vec![(self.noses.len(), 0.0)],
-                    0 => self.allowed(i).map(|g| (g, hand_over_s + shared_s)).collect(),
+                    0 if i == 0 => vec![(self.noses.len(), Price::default())],
+                    0 => self.allowed(i).map(|g| (g, takes_hold)).collect(),
                     held => {
                         if self.release(held - 1, i).is_some_and(|f| f.passes()) {
-                            self.add(&mut net, &mut index, node, (i, 0), OPENS, 0.0, 1.0);
+                            self.add(&mut net, &mut index, node, (i, 0), OPENS, Price::default(), 1.0);
                         }
                         // Where a hand-over is wished, what holds lets go.
-                        if grid.stations[i].wished { Vec::new() } else { vec![(held - 1, each_s)] }
+                        if grid.stations[i].wished { Vec::new() } else { vec![(held - 1, Price::seconds(each_s))] }
                     }
                 };
                 if !index.contains_key(&node) {
                     continue;
                 }
-                for (grip, cost_s) in runs {
+                for (grip, cost) in runs {
                     for j in self.ends(i, grip) {
                         let known = rows.get(&(grip, j)).and_then(|row| row.get(j - 1 - i));
                         let Some((run_s, margin)) = known.copied() else { continue };
@@ -102,7 +103,7 @@ impl<'a> Unguided<'a> {
                             }
                         };
                         let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
-                        self.add(&mut net, &mut index, node, to, grip, cost_s + run_s + first_s + line_s, margin);
+                        self.add(&mut net, &mut index, node, to, grip, cost.plus_s(run_s + first_s + line_s), margin);
                     }
                 }
             }
@@ -159,13 +160,13 @@ impl<'a> Unguided<'a> {
         from: Node,
         to: Node,
         grip: usize,
-        cost: f64,
+        cost: Price,
         margin: f64,
     ) {
         let from = index[&from];
         let to = *index.entry(to).or_insert_with(|| {
             net.nodes.push(to);
-            net.reached.push(f64::INFINITY);
+            net.reached.push(Price::NO_WAY);
             net.nodes.len() - 1
         });
         net.reached[to] = net.reached[to].min(net.reached[from] + cost);
@@ -194,7 +195,7 @@ impl<'a> Unguided<'a> {
                 Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
             };
         };
-        match checks::worst(checks::of_last_grip(rig, *nose).flatten()) {
+        match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
             Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
             f => Ok(f.map_or(0.0, |f| f.utilisation)),
         }
@@ -226,6 +227,10 @@ impl<'a> Unguided<'a> {
             let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
             return Err(Stopped { rule: "counter_spindle_travel".into(), text });
         }
+        let shut = |k: usize| grid.is_shut(&self.state(k, grip, j));
+        if !grid.shut.is_empty() && (i..=j).any(shut) {
+            return Err(Stopped { rule: "support".into(), text: "a place between the looked-at ones breaks".into() });
+        }
         // The end first: most pieces that fail, fail there.
         self.passes(j - 1, &self.column(grip, j, j), gripped)?;
         let column = self.column(grip, j, i);
@@ -240,6 +245,13 @@ impl<'a> Unguided<'a> {
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
         let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, j, *mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
+            if state.turned_mm > grid.at(j) + SAME_MM {
+                match checks::fed_on(rig, self.ground.segments, &state) {
+                    Ok(Some(f)) if !f.passes() => return Err(told(&f, &format!("fed on for {}", task.text))),
+                    Ok(_) => {}
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                }
+            }
             let Some(thrust) = task.thrust_n else { continue };
             match checks::drill::find(rig, &state, task.at_mm, thrust) {
                 Ok(f) if f.passes() => {}

@@ -9,6 +9,7 @@ use super::changes;
 use super::frontier::Blocked;
 use super::grips::Land;
 use super::network::{Arc, Network, Node};
+use super::price::Price;
 use super::sequence::Defect;
 use crate::job::{Job, Wishes};
 use crate::process::Rig;
@@ -50,7 +51,7 @@ pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc
         let layers = vec![0; net.nodes.len()];
         return (net, layers);
     };
-    let mut out = Network { nodes: vec![net.nodes[0]], reached: vec![0.0], ..Network::default() };
+    let mut out = Network { nodes: vec![net.nodes[0]], reached: vec![Price::default()], ..Network::default() };
     let mut layers = vec![0];
     let mut index: HashMap<(usize, usize), usize> = HashMap::from([((0, 0), 0)]);
     // Arcs come in the order in which their nodes are reached, and in each layer they still do.
@@ -65,7 +66,7 @@ pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc
             let to_layer = if Some(arc.to) == net.goal { 0 } else { layer + step };
             let to = *index.entry((arc.to, to_layer)).or_insert_with(|| {
                 out.nodes.push(net.nodes[arc.to]);
-                out.reached.push(f64::INFINITY);
+                out.reached.push(Price::NO_WAY);
                 layers.push(to_layer);
                 out.nodes.len() - 1
             });

@@ -89,6 +89,17 @@ impl<'a> Rig<'a> {
         self.collet.map_or(0.0, |c| c.hold_mm)
     }
 
+    /// Index of the section a collet holds with its nose here. The whole hold lies on one section, so its middle tells which one it is however
+    /// the places of shoulders were rounded; its ends do not.
+    pub fn held_section(&self, nose_mm: f64) -> usize {
+        self.job.shaft.section_at(nose_mm - 0.5 * self.hold_mm())
+    }
+
+    /// Diameter a collet holds with its nose here, mm.
+    pub fn held_mm(&self, nose_mm: f64) -> f64 {
+        self.job.shaft.sections.get(self.held_section(nose_mm)).map_or(0.0, |s| s.largest_mm())
+    }
+
     /// Where the bar is first supported behind the tool: the bush face, or the headstock's nose, mm.
     pub fn guide_face_mm(&self, state: &State) -> f64 {
         match state.guide {

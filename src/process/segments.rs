@@ -80,7 +80,7 @@ pub struct Segment {
     pub work: Work,
     /// The travels, the last leaves the finished surface.
     pub travels: Vec<Travel>,
-    /// Whether its front-facing shoulder needs a back-turning tool.
+    /// Whether the shoulder in front of it, a step down that faces the rear, needs a back-turning tool.
     pub back: bool,
     /// Change of the diameter by deflection along the finishing travel, mm, next to a bush (0 for one travel).
     pub change_mm: f64,

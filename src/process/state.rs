@@ -57,6 +57,9 @@ pub enum Guide {
     Parted,
 }
 
+/// Places of two states that are the same within this, mm: rounding of sums, and of a plan as text.
+const SAME_MM: f64 = 1e-4;
+
 /// One moment.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct State {
@@ -66,4 +69,22 @@ pub struct State {
     pub counter: Counter,
     /// What is behind the tool.
     pub guide: Guide,
+}
+
+impl State {
+    /// Whether another state is the same, rounding of its places aside.
+    pub fn is(&self, other: &State) -> bool {
+        let near = |a: f64, b: f64| (a - b).abs() <= SAME_MM;
+        let guide = match (self.guide, other.guide) {
+            (Guide::Bush { headstock_mm: a }, Guide::Bush { headstock_mm: b }) => near(a, b),
+            (Guide::Collet { stage_end_mm: a }, Guide::Collet { stage_end_mm: b }) => near(a, b),
+            (Guide::Parted, Guide::Parted) => true,
+            _ => false,
+        };
+        let grip = match (self.counter.nose_mm(), other.counter.nose_mm()) {
+            (Some(a), Some(b)) => near(a, b),
+            (a, b) => a.is_none() && b.is_none(),
+        };
+        guide && grip && near(self.turned_mm, other.turned_mm)
+    }
 }

@@ -1,10 +1,15 @@
 //! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
 
+use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified};
-use crate::process::checks::{self, Finding, View};
+use crate::job::plan::{AtStop, CheckResult, Done, Operation};
+use crate::process::State;
+use crate::process::answers::FEW_STEPS;
+use crate::process::checks::{self, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
+use crate::process::stops::SAME_MM as ONE_STOP_MM;
 use crate::spread::{Largest, spread};
 
 /// States are no further apart than this, mm.
@@ -20,26 +25,29 @@ struct Stretch<'a> {
     to_mm: f64,
 }
 
-impl Case<'_> {
+impl<'a> Case<'a> {
     pub(super) fn cuts(&mut self) {
         let (plan, rig, segments) = (self.plan, self.rig, self.segments);
-        let stretches: Vec<Stretch<'_>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
+        let stretches: Vec<Stretch<'a>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
         // Pieces share nothing but the largest share so far, which only spares work.
         let largest = Largest::default();
         let pieces = spread(&stretches, |stretch, _| {
-            let mut case = Case { plan, rig, segments, verified: Verified::default() };
+            let mut case = Case { plan, rig, segments, verified: Verified::default(), bounded: Vec::new() };
             case.piece(stretch, &largest);
-            case.verified
+            (case.verified, case.bounded)
         });
-        for piece in pieces {
+        for (piece, bounded) in pieces {
             self.verified.states += piece.states;
-            self.verified.utilisation = self.verified.utilisation.max(piece.utilisation);
+            if piece.utilisation > self.verified.utilisation {
+                (self.verified.utilisation, self.verified.tightest) = (piece.utilisation, piece.tightest);
+            }
+            self.bounded.extend(bounded);
             piece.breaches.into_iter().for_each(|breach| self.worst(breach));
         }
     }
 
     /// The pieces of a stage: what is cut without a stop.
-    fn stretches(&self, index: usize) -> Vec<Stretch<'_>> {
+    fn stretches(&self, index: usize) -> Vec<Stretch<'a>> {
         let stage = &self.plan.stages[index];
         let mut all = Vec::new();
         for segment in self.segments {
@@ -55,7 +63,7 @@ impl Case<'_> {
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
-    fn piece(&mut self, stretch: &Stretch<'_>, largest: &Largest) {
+    fn piece(&mut self, stretch: &Stretch<'a>, largest: &Largest) {
         let Stretch { stage, segment, from_mm, to_mm } = *stretch;
         let number = Some(stage + 1);
         let gripped = self.plan.stages[stage].grip.is_some();
@@ -111,7 +119,9 @@ impl Case<'_> {
             largest.note(self.verified.utilisation);
         }
         if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
-            self.finding(stage, from_mm, found);
+            // It belongs to the piece as a whole; planning anew looks at its middle.
+            let middle = moment(self.rig, self.plan, stage, 0.5 * (from_mm + to_mm), last_regrip);
+            self.finding(stage, from_mm, found, Some(middle));
         }
     }
 
@@ -128,7 +138,7 @@ impl Case<'_> {
     fn state(
         &mut self,
         stage: usize,
-        (segment, rpm): (&Segment, f64),
+        (segment, rpm): (&'a Segment, f64),
         (turned_mm, used): (f64, f64),
         last_regrip_mm: f64,
     ) -> Option<f64> {
@@ -142,7 +152,9 @@ impl Case<'_> {
         let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
         let still: Vec<Finding> = checks::still(&view).collect();
         // At the very end, `used` is its own share.
-        let known = still.iter().map(|f| f.utilisation).fold(self.verified.utilisation.max(used), f64::max).min(1.0);
+        // A bound of `chatter` hides nothing, for it may be far from the truth.
+        let sure = still.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
+        let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
         let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; 3]);
         let found: Vec<Finding> = if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
             still
@@ -151,13 +163,53 @@ impl Case<'_> {
             checks::completed(still, &View { answers: &answers, ..view })
         };
         for finding in found {
-            self.finding(stage, turned_mm, finding);
+            if finding.check == chatter::NAME && finding.passes() {
+                self.bounded.push((finding.utilisation, stage, segment, state));
+            } else {
+                self.finding(stage, turned_mm, finding, Some(state));
+            }
         }
         Some(posed.still.tool_mm_per_n)
     }
 
-    fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding) {
-        self.verified.utilisation = self.verified.utilisation.max(finding.utilisation);
+    /// `chatter` where its bound says more than any check was found to use: there its modes are worked out, the most hopeful first.
+    pub(super) fn bounded(&mut self) {
+        let (rig, mut least) = (self.rig, self.verified.utilisation);
+        let open: Vec<_> = std::mem::take(&mut self.bounded).into_iter().filter(|b| b.0 > least).collect();
+        let about = |(_, _, segment, state): &(f64, usize, &Segment, State), _| {
+            chatter::about(rig, state, segment, FEW_STEPS).map_or(0.0, |f| f.utilisation)
+        };
+        let most = spread(&open, about);
+        let mut order: Vec<(f64, usize)> = most.into_iter().zip(0..).collect();
+        order.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+        for (most, index) in order {
+            if most <= least {
+                break;
+            }
+            let (_, stage, segment, state) = open[index];
+            if let Some(found) = chatter::exact_above(rig, &state, segment, least) {
+                least = least.max(found.utilisation);
+                self.finding(stage, state.turned_mm, found, Some(state));
+            }
+        }
+    }
+
+    fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding, state: Option<State>) {
+        if finding.utilisation > self.verified.utilisation {
+            self.verified.utilisation = finding.utilisation;
+            self.verified.tightest = Some((
+                stage,
+                CheckResult {
+                    check: finding.check.into(),
+                    demand: finding.demand,
+                    limit: finding.limit,
+                    unit: finding.unit.into(),
+                    utilisation: finding.utilisation,
+                    turned_mm,
+                    at_mm: finding.at_mm,
+                },
+            ));
+        }
         if finding.passes() {
             return;
         }
@@ -171,6 +223,7 @@ impl Case<'_> {
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),
+            state,
         });
     }
 
@@ -194,27 +247,57 @@ impl Case<'_> {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
                 match checks::release::find(self.rig, &state) {
-                    Ok(found) => self.finding(index, stage.to_mm, found),
+                    Ok(found) => self.finding(index, stage.to_mm, found, Some(state)),
                     Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
                 }
                 continue;
             }
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
-            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm).collect();
+            let held_mm = held_mm(self.rig.job, self.rig.hold_mm(), grip);
+            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm, held_mm).collect();
             for found in found {
                 match found {
-                    Ok(found) => self.finding(index, to_mm, found),
+                    Ok(found) => self.finding(index, to_mm, found, None),
                     Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
                 }
             }
         }
         if let Some(found) = checks::push::front(self.rig) {
-            self.finding(0, 0.0, found);
+            self.finding(0, 0.0, found, None);
         }
         if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
             self.breach(None, "tool_places", "the machine has no place for every tool");
         }
         self.tasks();
+        self.printed_order();
+    }
+
+    /// The timeline does at each stop what is proven, in that order; what takes no time is not told there.
+    fn printed_order(&mut self) {
+        let Some(cycle) = &self.plan.cycle else { return };
+        let machine = &self.rig.job.machine;
+        let takes_time = |done: &Done| match done.what {
+            AtStop::Work => self.plan.features[done.index].time_s > 0.0,
+            AtStop::HandOver => machine.hand_over_s() > 0.0,
+            AtStop::RegripBefore | AtStop::RegripAfter => {
+                let shared = self.plan.hand_overs_mm.iter().any(|h| (h - done.turned_mm).abs() < SAME_MM);
+                (if shared { machine.shared_regrip_s() } else { machine.headstock.regrip_s }) > 0.0
+            }
+        };
+        // Which of two works at one stop comes first changes nothing that is proven.
+        let key = |done: &Done| match done.what {
+            AtStop::Work => "feature",
+            AtStop::HandOver => "hand_over",
+            AtStop::RegripBefore | AtStop::RegripAfter => "regrip",
+        };
+        let due: Vec<&str> = self.plan.at_stops().iter().filter(|d| takes_time(d)).map(key).collect();
+        let mut told: Vec<&Operation> = cycle.operations.iter().filter(|o| o.stage.is_some()).collect();
+        told.sort_by(|a, b| a.from_s.total_cmp(&b.from_s));
+        let told = told.into_iter().map(|o| o.work.as_str());
+        let told: Vec<&str> = told.filter(|w| ["feature", "hand_over", "regrip"].contains(w)).collect();
+        if told != due {
+            self.breach(None, "order", "the timeline does not work at the stops in the order that is proven");
+        }
     }
 
     /// Behind the part-off the bar is fed on uncut: counter-spindle and headstock must get there.
@@ -253,17 +336,24 @@ impl Case<'_> {
             let index = number.saturating_sub(1);
             let within = self.plan.stages.get(index).is_some_and(|s| {
                 let last = index + 1 == self.plan.stages.len();
-                t >= s.from_mm - SAME_MM && (t <= s.to_mm + SAME_MM || last)
+                // At a stop works come first, so they belong to the stage that ends there (`AtStop`).
+                (t > s.from_mm + ONE_STOP_MM || index == 0) && (t <= s.to_mm + SAME_MM || last)
             });
             if !within {
                 self.breach(Some(number), "features", format!("{} at {t:.2} mm is not in this stage", task.text));
                 continue;
             }
             self.fed_on(index, t, &task.text);
+            if t > self.plan.stages[index].to_mm + SAME_MM
+                && let (Some(segment), Some(rpm)) = (self.segments.last(), self.plan.part_off_rpm)
+            {
+                // Fed on, the bar stands out farther than it is ever turned: everything is looked at, not the tool's work alone.
+                self.state(index, (segment, rpm), (t, 0.0), last_regrip(self.plan, index, t, false));
+            }
             let Some(thrust) = task.thrust_n else { continue };
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
             match checks::drill::find(self.rig, &state, task.at_mm, thrust) {
-                Ok(found) => self.finding(index, t, found),
+                Ok(found) => self.finding(index, t, found, Some(state)),
                 Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
             }
         }

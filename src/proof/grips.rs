@@ -1,6 +1,19 @@
 //! Where the counter-spindle holds: the land, the collet, what passes it, its travel.
 
 use super::{Case, SAME_MM};
+use crate::job::plan::GripPlace;
+use crate::job::{Job, Section};
+
+/// The section that the whole of a hold lies on, with its index; none where it lies on no single one.
+fn held(job: &Job, from_mm: f64, to_mm: f64) -> Option<(usize, &Section)> {
+    let mut sections = job.shaft.sections.iter().enumerate();
+    sections.find(|(_, s)| from_mm >= s.from_mm - SAME_MM && to_mm <= s.to_mm + SAME_MM)
+}
+
+/// Diameter a grip holds, mm: of the section it lies on; nothing where it lies on no single one, which holds nothing.
+pub fn held_mm(job: &Job, hold_mm: f64, grip: &GripPlace) -> f64 {
+    held(job, grip.nose_mm - hold_mm, grip.nose_mm).map_or(0.0, |(_, s)| s.largest_mm())
+}
 
 impl Case<'_> {
     pub(super) fn grips(&mut self) {
@@ -13,20 +26,29 @@ impl Case<'_> {
                 continue;
             };
             let (from, to) = (grip.nose_mm - collet.hold_mm, grip.nose_mm);
-            let index = job.shaft.section_at(0.5 * (from + to));
-            let section = &job.shaft.sections[index];
-            let name = section.label(index);
+            let held = held(job, from, to);
             if (grip.from_mm - from).abs() > SAME_MM || (grip.to_mm - to).abs() > SAME_MM {
                 self.breach(number, "grip", "the length held is not the collet's hold in front of the nose");
             }
-            if from < section.from_mm - SAME_MM || to > section.to_mm + SAME_MM || !section.is_plain() {
+            if let Some((index, section)) = held.filter(|(_, section)| section.is_plain()) {
+                if !section.grip {
+                    self.breach(number, "grip", format!("{} must not be gripped", section.label(index)));
+                }
+                let d = section.largest_mm();
+                if d < collet.smallest_mm || d > collet.largest_mm {
+                    self.breach(number, "collet", format!("collet {} does not hold {d} mm", collet.name));
+                }
+                if grip.section != index + 1 || (grip.diameter_mm - d).abs() > SAME_MM {
+                    let text = format!(
+                        "the plan tells a grip on {} mm of section {}, it is {d} mm of section {}",
+                        grip.diameter_mm,
+                        grip.section,
+                        index + 1
+                    );
+                    self.breach(number, "grip", text);
+                }
+            } else {
                 self.breach(number, "grip", format!("{from:.2} to {to:.2} mm does not lie on one cylinder"));
-            } else if !section.grip {
-                self.breach(number, "grip", format!("{name} must not be gripped"));
-            }
-            let d = section.largest_mm();
-            if d < collet.smallest_mm || d > collet.largest_mm {
-                self.breach(number, "collet", format!("collet {} does not hold {d} mm", collet.name));
             }
             for (a, b) in self.rig.no_grip_stretches() {
                 if a < to - SAME_MM && b > from + SAME_MM {

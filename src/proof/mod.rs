@@ -12,11 +12,11 @@ mod stops;
 mod times;
 mod wishes;
 
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
 use crate::job::{Holding, Job};
-use crate::process::Rig;
 use crate::process::segments::Segment;
-pub use described::described;
+use crate::process::{Rig, State};
+pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
@@ -35,11 +35,13 @@ pub struct Breach {
     pub turned_mm: Option<f64>,
     /// Share of the limit used, for a check.
     pub utilisation: Option<f64>,
+    /// The state that broke it.
+    pub state: Option<State>,
 }
 
 impl Breach {
     fn of(stage: Option<usize>, rule: &str, text: impl Into<String>) -> Breach {
-        Breach { stage, rule: rule.into(), text: text.into(), turned_mm: None, utilisation: None }
+        Breach { stage, rule: rule.into(), text: text.into(), turned_mm: None, utilisation: None, state: None }
     }
 }
 
@@ -52,12 +54,31 @@ pub struct Verified {
     pub states: usize,
     /// Largest share of any limit.
     pub utilisation: f64,
+    /// Where that is: stage (index) and check.
+    pub tightest: Option<(usize, CheckResult)>,
 }
 
 impl Verified {
     /// Whether the plan is proven.
     pub fn holds(&self) -> bool {
         self.breaches.is_empty()
+    }
+
+    /// Puts into a plan what its proof found tighter than the plan tells, so that its margin is never larger than the proof's: the
+    /// least that the states of both leave.
+    pub fn tell(&self, plan: &mut Plan) {
+        if let Some((stage, found)) = &self.tightest
+            && let Some(stage) = plan.stages.get_mut(*stage)
+        {
+            match stage.checks.iter_mut().find(|c| c.check == found.check) {
+                Some(told) if told.utilisation >= found.utilisation => {}
+                Some(told) => *told = found.clone(),
+                None => stage.checks.push(found.clone()),
+            }
+        }
+        let worst = plan.stages.iter().filter_map(Stage::governing);
+        plan.margin_at = worst.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)).cloned();
+        plan.margin = plan.margin_at.as_ref().map(|m| 1.0 - m.utilisation);
     }
 }
 
@@ -67,9 +88,23 @@ struct Case<'a> {
     rig: &'a Rig<'a>,
     segments: &'a [Segment],
     verified: Verified,
+    /// States whose `chatter` passes by a bound: the bound, the stage, the segment, the state.
+    bounded: Vec<(f64, usize, &'a Segment, State)>,
 }
 
 impl Case<'_> {
+    fn stages_mean_something(&self) -> bool {
+        let hold_mm = self.rig.collet.map(|c| c.hold_mm);
+        let stands = |s: &Stage| match (&s.grip, hold_mm) {
+            (None, _) => true,
+            (Some(grip), Some(hold)) => grip.nose_mm >= hold - SAME_MM && grip.nose_mm <= s.from_mm + SAME_MM,
+            (Some(_), None) => false,
+        };
+        let ordered =
+            !self.verified.breaches.iter().any(|b| ["order", "regrips", "support"].contains(&b.rule.as_str()));
+        ordered && self.plan.stages.iter().all(stands)
+    }
+
     fn breach(&mut self, stage: Option<usize>, rule: &str, text: impl Into<String>) {
         self.verified.breaches.push(Breach::of(stage, rule, text));
     }
@@ -116,14 +151,15 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         Ok(segments) => segments,
         Err(refused) => return refuse(refused.rule, refused.text),
     };
-    let mut case = Case { plan, rig: &rig, segments: &segments, verified: Verified::default() };
+    let mut case = Case { plan, rig: &rig, segments: &segments, verified: Verified::default(), bounded: Vec::new() };
     case.stops();
     case.grips();
     case.wishes();
-    // With stages or pieces out of order the states would mean nothing.
-    if case.verified.holds() {
+    // A broken rule must not hide a broken check. Only with stages out of order, or a grip in no place, would states mean nothing.
+    if case.stages_mean_something() {
         case.cuts();
         case.events();
+        case.bounded();
         case.times();
     }
     case.verified

@@ -2,11 +2,13 @@
 
 use super::SAME_MM;
 use crate::job::plan::Plan;
+use crate::process::stops::SAME_MM as ONE_STOP_MM;
 use crate::process::{Counter, Rig, State};
 
-/// Turned length of the last re-grip for a moment of a stage (index); `after` counts one at the very moment.
+/// Turned length of the last re-grip for a moment of a stage (index); `after` counts one at the very moment, which
+/// for works of tools comes later (`AtStop`).
 pub fn last_regrip(plan: &Plan, stage: usize, turned_mm: f64, after: bool) -> f64 {
-    let until = if after { turned_mm + SAME_MM } else { turned_mm - SAME_MM };
+    let until = if after { turned_mm + SAME_MM } else { turned_mm - ONE_STOP_MM };
     let here = plan.stages[stage].regrips_mm.iter().rev().find(|t| **t <= until);
     let before = plan.stages[..stage].iter().rev().find_map(|s| s.regrips_mm.last());
     here.or(before).copied().unwrap_or(0.0)

@@ -4,6 +4,7 @@
 //! Each sampled part is turned as the plan says, at its speeds; what breaks then is counted, and how far each stage
 //! would hold in 99 of 100 parts. Log-normal spreads (common practice, no source); a fixed seed makes it repeatable.
 
+use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use crate::job::plan::{Broken, Plan, ScatterReport, ScatterStage};
 use crate::job::{Collet, Job};
@@ -205,7 +206,7 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
         }
         return;
     }
-    for found in checks::of_last_grip(rig, grip.nose_mm).flatten() {
+    for found in checks::of_last_grip(rig, grip.nose_mm, held_mm(rig.job, rig.hold_mm(), grip)).flatten() {
         note(breaks, stage, &found, s.to_mm);
     }
 }

@@ -38,14 +38,8 @@ impl Case<'_> {
         let lines = places.iter().map(|t| self.rig.stop_at(self.segments, self.snapped(*t)));
         sum.penalties =
             lines.map(|s| self.rig.stop_penalty_s(s)).sum::<f64>() + self.rig.border_penalty_s(self.segments);
-        sum.total = sum.cutting
-            + sum.segments
-            + sum.hand_overs
-            + sum.regrips
-            + sum.features
-            + sum.part_off
-            + sum.back_work
-            + sum.penalties;
+        sum.total =
+            sum.cutting + sum.segments + sum.hand_overs + sum.regrips + sum.features + sum.part_off + sum.back_work;
         let t = &plan.time_s;
         self.pace(&sum);
         let pairs = [

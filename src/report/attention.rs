@@ -62,7 +62,7 @@ fn slowed(plan: &Plan, list: &mut Vec<String>) {
 fn back_turning(plan: &Plan, list: &mut Vec<String>) {
     let places = sections_of(plan, |s| s.turning == "back");
     if !places.is_empty() {
-        list.push(format!("front-facing shoulder, needs a back-turning tool: {}", words::enumeration(&places)));
+        list.push(format!("rear-facing shoulder, needs a back-turning tool: {}", words::enumeration(&places)));
     }
 }
 

@@ -118,8 +118,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         format!("mm, rev/min, mm/rev, s; counter-spindle and headstock at start → end, {}", tables::places_from(plan));
     all.push(table("Stages", &places, tables::stages_in_full(plan), Kind::Wide));
     if feasible {
-        let items = plan.stages.iter().flat_map(|s| [Some(stage_limit(plan, s)), fed_on::limit(plan, s)]).flatten();
-        let items = items.collect();
+        let items = plan.stages.iter().flat_map(|s| stage_limits(plan, s)).collect();
         all.push(Block::List { title: "Limits of the stages: do not exceed", numbered: false, boxed: true, items });
     }
     all.push(bullets("Look at", attention::look_at(plan)));
@@ -129,7 +128,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.push(table("Witness lines", "mm", tables::witnesses(plan), Kind::Narrow));
     if feasible {
         all.push(table("Time", "", tables::times(plan), Kind::Sum));
-        all.push(Block::Facts { title: "Quote", pairs: tables::quote(plan) });
+        all.push(Block::Facts { title: "Bar", pairs: unpriced(tables::quote(plan)) });
         all.push(bullets("What a limit costs", costs(plan)));
         let sum = tables::scatter_sum(plan).unwrap_or_default();
         all.push(table("Scatter of inputs", &format!("mm; {sum}"), tables::scatter(plan), Kind::Wide));
@@ -162,9 +161,14 @@ fn in_time(plan: &Plan, all: &mut Vec<Block>) {
     }
     all.push(table("Tool places", timeline::tools(plan), Kind::Wide));
     if let Some(order) = &plan.order {
-        all.push(Block::Facts { title: "Order", pairs: timeline::order(order) });
-        all.push(table("The order by quantity", timeline::quantities(order), Kind::Narrow));
+        all.push(Block::Facts { title: "Order", pairs: unpriced(timeline::order(order)) });
+        all.push(table("The order by quantity", timeline::quantities_unpriced(order), Kind::Narrow));
     }
+}
+
+/// Facts for the machine: what a part costs is not for the setter.
+fn unpriced(facts: Vec<(&'static str, String)>) -> Vec<(&'static str, String)> {
+    facts.into_iter().filter(|(key, _)| *key != "cost").collect()
 }
 
 /// What each limit costs, where it was asked for.
@@ -192,13 +196,49 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
     vec![why, help]
 }
 
+/// The limits of a stage: what holds all through it, the speed of each stretch where it changes, and bar that is fed on.
+fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
+    let speeds = speeds(plan, stage);
+    let mut items = vec![stage_limit(plan, stage, &speeds)];
+    if speeds.len() > 1 {
+        let row = |s: &(f64, f64, String)| {
+            let (from, to) = (numbers::mm(s.0), numbers::mm(s.1));
+            format!("Stage {}, from {from} to {to} mm turned: never above {} rev/min", stage.number, s.2)
+        };
+        items.extend(speeds.iter().map(row));
+    }
+    items.extend(fed_on::limit(plan, stage));
+    items
+}
+
+/// The highest speed of every stretch of a stage (from, to, rev/min as written), part-off among them.
+fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
+    let pieces = plan.segments.iter().filter(|s| s.stage == stage.number && s.rpm > 0.0);
+    let pieces = pieces.map(|s| (s.from_mm, s.to_mm, s.rpm));
+    let last = plan.stages.last().is_some_and(|s| s.number == stage.number);
+    let part_off = plan.part_off_rpm.filter(|_| last).map(|rpm| (plan.length_mm, stage.to_mm, rpm));
+    let mut runs: Vec<(f64, f64, String)> = Vec::new();
+    for (from_mm, to_mm, rpm) in pieces.chain(part_off) {
+        let rpm = numbers::rpm(rpm);
+        match runs.last_mut() {
+            Some(run) if run.2 == rpm => run.1 = to_mm,
+            _ => runs.push((from_mm, to_mm, rpm)),
+        }
+    }
+    runs
+}
+
 /// The limits of a stage in words.
-fn stage_limit(plan: &Plan, stage: &Stage) -> String {
+fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> String {
     // Bar that is fed on, uncut, has a limit of its own.
     let turning = if fed_on::of(plan, stage).is_some() { " while turning" } else { "" };
     let mut parts = vec![
         format!("turn to {} mm, no farther", numbers::mm(stage.to_mm)),
-        format!("never above {} rev/min", numbers::rpm(stage.rpm_max)),
+        match speeds {
+            [_, _, ..] => "never above the speed of each stretch, told below".to_string(),
+            [(_, _, rpm)] => format!("never above {rpm} rev/min"),
+            [] => format!("never above {} rev/min", numbers::rpm(stage.rpm_max)),
+        },
         format!("never more than {} mm unsupported{turning}", numbers::mm(stage.unsupported_max_mm)),
     ];
     parts.push(match (&stage.grip, stage.counter_spindle_end_mm) {

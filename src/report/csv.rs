@@ -63,8 +63,8 @@ fn fields(stage: &Stage) -> impl Iterator<Item = String> {
         number(Some(stage.headstock_start_mm), 3),
         number(Some(stage.headstock_end_mm), 3),
         regrips.join("; "),
-        number(Some(stage.rpm_min), 1),
-        number(Some(stage.rpm_max), 1),
+        number(Some(at_most(stage.rpm_min)), 1),
+        number(Some(at_most(stage.rpm_max)), 1),
         number(Some(stage.time_s), 1),
         governing.map(|c| c.check.clone()).unwrap_or_default(),
         of_check(|c| c.demand, 6),
@@ -75,6 +75,11 @@ fn fields(stage: &Stage) -> impl Iterator<Item = String> {
         of_check(|c| c.at_mm, 3),
     ]
     .into_iter()
+}
+
+/// A speed to a tenth, never above the one that holds.
+fn at_most(rpm: f64) -> f64 {
+    (rpm * 10.0 * (1.0 + 1e-9)).floor() / 10.0
 }
 
 /// A number, or an empty field where there is none.

@@ -43,8 +43,9 @@ pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
         stands.push(format!("counter-spindle {} mm from the bush", numbers::mm(at)));
     }
     stands.push(format!("headstock {} mm from {from}", numbers::mm(fed.headstock_mm)));
+    let speed = plan.part_off_rpm.map(|rpm| format!("; never above {} rev/min", numbers::rpm(rpm))).unwrap_or_default();
     Some(format!(
-        "Stage {}, before the part-off: feed on to {} mm, no farther, for {}; nothing is turned there; {}; then back to {} mm",
+        "Stage {}, before the part-off: feed on to {} mm, no farther, for {}; nothing is turned there; {}{speed}; then back to {} mm",
         stage.number,
         numbers::mm(fed.to_mm),
         words::enumeration(&fed.works),

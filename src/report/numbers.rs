@@ -50,9 +50,10 @@ pub fn seconds(value_s: f64) -> String {
     fixed(value_s, 1)
 }
 
-/// A speed in rev/min: whole.
+/// A speed in rev/min: whole, and never above the one that holds, for it is set at the machine.
 pub fn rpm(value_rpm: f64) -> String {
-    fixed(value_rpm, 0)
+    // What was whole but for rounding stays so.
+    fixed((value_rpm * (1.0 + 1e-9)).floor(), 0)
 }
 
 /// A range of speeds, or one speed where both are written alike; a shaft that stands still has none.
@@ -170,7 +171,9 @@ mod tests {
 
     #[test]
     fn a_speed_range_of_one_speed_is_one_number() {
-        assert_eq!(rpm_range(1782.2, 1781.9), "1782");
+        assert_eq!(rpm_range(1782.2, 1782.9), "1782");
+        assert_eq!(rpm(1105.6), "1105");
+        assert_eq!(rpm(1_105.999_999_999_8), "1106");
         assert_eq!(rpm_range(1450.0, 3714.0), "1450–3714");
         assert_eq!(rpm_range(0.0, 0.0), NONE);
     }

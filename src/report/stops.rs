@@ -1,7 +1,7 @@
 //! Where the feed stops, what happens there, and what it leaves on the shaft.
 
 use super::words;
-use crate::job::plan::{Plan, SectionOutline};
+use crate::job::plan::{AtStop, Plan, SectionOutline};
 
 /// Two stops nearer than this are one: far below what a slide can place, far above rounding in a plan file.
 const SAME_PLACE_MM: f64 = 1e-3;
@@ -17,6 +17,8 @@ pub struct Stop {
     pub regrip: Option<usize>,
     /// Features cut here.
     pub features: Vec<String>,
+    /// What is done here, in its order.
+    pub order: Vec<AtStop>,
     /// Where it falls.
     pub surface: String,
     /// What it leaves.
@@ -49,17 +51,18 @@ impl Stop {
         }
     }
 
-    /// What happens: `hand-over`, `headstock re-grip`, `hand-over + re-grip (shared)`, a feature.
+    /// What happens, in its order: features, `hand-over`, `headstock re-grip`, `hand-over + re-grip (shared)`.
     pub fn what(&self) -> String {
-        let mut parts = Vec::new();
-        match (self.hand_over, self.regrip) {
-            (Some(_), Some(_)) => parts.push("hand-over + re-grip (shared)".to_string()),
-            (Some(_), None) => parts.push("hand-over".to_string()),
-            (None, Some(_)) => parts.push("headstock re-grip".to_string()),
-            (None, None) => {}
-        }
-        parts.extend(self.features.iter().cloned());
-        parts.join(", ")
+        let opened = match (self.hand_over, self.regrip) {
+            (Some(_), Some(_)) if self.order.contains(&AtStop::RegripBefore) => "re-grip + hand-over (shared)",
+            (Some(_), Some(_)) => "hand-over + re-grip (shared)",
+            (Some(_), None) => "hand-over",
+            _ => "headstock re-grip",
+        };
+        let said = |what: &AtStop| if *what == AtStop::Work { self.features.join(", ") } else { opened.to_string() };
+        let mut parts: Vec<String> = self.order.iter().map(said).collect();
+        parts.dedup();
+        parts.join(", then ")
     }
 
     /// What it leaves, in words.
@@ -77,16 +80,19 @@ impl Stop {
 /// All stops, ascending: hand-overs, headstock re-grips and stops for work of tools across the shaft.
 pub fn stops(plan: &Plan) -> Vec<Stop> {
     let mut all: Vec<Stop> = Vec::new();
-    for (i, &at) in plan.hand_overs_mm.iter().enumerate() {
-        stop_at(&mut all, plan, at).hand_over = Some(i + 1);
-    }
-    for (i, &at) in plan.headstock_regrips_mm.iter().enumerate() {
-        stop_at(&mut all, plan, at).regrip = Some(i + 1);
-    }
-    for feature in &plan.features {
+    for done in plan.at_stops() {
         // Work on the front end is done before the feed begins.
-        if let Some(at) = feature.turned_mm.filter(|t| *t > 0.0) {
-            stop_at(&mut all, plan, at).features.push(words::plain(&feature.text));
+        if done.what == AtStop::Work && done.turned_mm <= 0.0 {
+            continue;
+        }
+        let stop = stop_at(&mut all, plan, done.turned_mm);
+        match done.what {
+            AtStop::Work => stop.features.push(words::plain(&plan.features[done.index].text)),
+            AtStop::HandOver => stop.hand_over = Some(done.index + 1),
+            AtStop::RegripBefore | AtStop::RegripAfter => stop.regrip = Some(done.index + 1),
+        }
+        if !stop.order.contains(&done.what) {
+            stop.order.push(done.what);
         }
     }
     all.sort_by(|a, b| a.turned_mm.total_cmp(&b.turned_mm));
@@ -99,7 +105,15 @@ fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop 
         Some(i) => i,
         None => {
             let (surface, leaves) = place(plan, at_mm);
-            all.push(Stop { turned_mm: at_mm, hand_over: None, regrip: None, features: Vec::new(), surface, leaves });
+            all.push(Stop {
+                turned_mm: at_mm,
+                hand_over: None,
+                regrip: None,
+                features: Vec::new(),
+                order: Vec::new(),
+                surface,
+                leaves,
+            });
             all.len() - 1
         }
     };

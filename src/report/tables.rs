@@ -330,8 +330,8 @@ pub fn witnesses(plan: &Plan) -> Rows {
     Rows { heads, rows: plan.witnesses.iter().map(row).collect() }
 }
 
-/// What takes time, in words, and how much, s.
-pub fn causes(t: &Times) -> [(&'static str, f64); 8] {
+/// What takes time, in words, and how much, s. Seconds charged for lines take none.
+pub fn causes(t: &Times) -> [(&'static str, f64); 7] {
     [
         ("cutting", t.cutting),
         ("overhead of travels", t.segments),
@@ -340,7 +340,6 @@ pub fn causes(t: &Times) -> [(&'static str, f64); 8] {
         ("features", t.features),
         ("part-off", t.part_off),
         ("back-end work", t.back_work),
-        ("penalties for lines", t.penalties),
     ]
 }
 

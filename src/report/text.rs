@@ -58,6 +58,7 @@ pub fn verdict_text(plan: &Plan) -> String {
     if verdict::is_feasible(plan) {
         out.push_str(&bullets("Look at", &attention::look_at(plan)));
         out.push_str(&bullets("What a limit costs", &content::costs(plan)));
+        out.push_str(&bullets("Notes", &words::sentences(&plan.notes)));
     }
     if let Some(line) = timeline::tool_line(plan) {
         out.push_str(&wrap("  tools: ", &line, WIDTH));

@@ -215,9 +215,21 @@ pub fn order(order: &OrderQuote) -> Vec<(&'static str, String)> {
     list
 }
 
-/// The order by quantity.
+/// Head of the column of costs.
+const COST: &str = "cost a piece";
+
+/// The order by quantity without its cost.
+pub fn quantities_unpriced(order: &OrderQuote) -> Rows {
+    let mut rows = quantities(order);
+    rows.heads.retain(|h| h.title != COST);
+    let columns = rows.heads.len();
+    rows.rows.iter_mut().for_each(|r| r.truncate(columns));
+    rows
+}
+
+/// The order by quantity, with its cost last.
 pub fn quantities(order: &OrderQuote) -> Rows {
-    let heads = vec![number("pieces"), number("bars"), number("shifts"), number("cost a piece")];
+    let heads = vec![number("pieces"), number("bars"), number("shifts"), number(COST)];
     let row = |q: &crate::job::plan::Quantity| {
         vec![
             q.pieces.to_string(),

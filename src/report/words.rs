@@ -2,17 +2,12 @@
 
 use super::{numbers, table};
 use crate::job::plan::{CheckResult, Plan, SectionOutline, check_in_words};
+use crate::shown;
 
 /// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
 pub fn plain(text: &str) -> String {
-    let clean: String = text.chars().map(|c| if is_printable(c) { c } else { ' ' }).collect();
+    let clean: String = text.chars().map(|c| if shown::steers(c) { ' ' } else { c }).collect();
     clean.trim().to_string()
-}
-
-/// Controls, line separators, direction overrides and the two code points XML forbids are not printable.
-fn is_printable(c: char) -> bool {
-    !c.is_control()
-        && !matches!(c, '\u{2028}' | '\u{2029}' | '\u{202A}'..='\u{202E}' | '\u{2066}'..='\u{2069}' | '\u{FFFE}' | '\u{FFFF}')
 }
 
 /// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.

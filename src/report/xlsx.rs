@@ -23,6 +23,11 @@ impl Cell<'_> {
         value.map_or(Cell::Empty, |v| Cell::Number(v, decimals))
     }
 
+    /// Whole rev/min, never above the speed that holds.
+    fn speed(rpm: f64) -> Self {
+        Cell::Number((rpm * (1.0 + 1e-9)).floor(), 0)
+    }
+
     fn count(value: usize) -> Self {
         Cell::Number(value as f64, 0)
     }
@@ -130,8 +135,8 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::maybe(s.counter_spindle_end_mm, 2),
             Cell::Number(s.headstock_start_mm, 2),
             Cell::Number(s.headstock_end_mm, 2),
-            Cell::Number(s.rpm_min, 0),
-            Cell::Number(s.rpm_max, 0),
+            Cell::speed(s.rpm_min),
+            Cell::speed(s.rpm_max),
             Cell::Number(s.time_s, 1),
             Cell::count(s.regrips_mm.len()),
             governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
@@ -173,7 +178,7 @@ fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
                 Cell::Number(s.to_mm, 2),
                 Cell::Number(s.diameter_mm, 3),
                 Cell::count(s.travels),
-                Cell::Number(s.rpm, 0),
+                Cell::speed(s.rpm),
                 Cell::Number(s.feed_mm, 4),
                 Cell::Text(&s.turning),
                 Cell::count(s.stage),

@@ -91,7 +91,7 @@ fn feature() -> Value {
         ("tapped_hole", text("a metric thread, such as M6")),
         ("keyway", pair(&fields::KEYWAY, "width and depth of a keyway from an end; mm")),
         ("engrave", text("the text")),
-        ("end", choice("which end", &["front", "back"])),
+        ("end", choice("which end; rear is another word for back", &["front", "back", "rear"])),
         ("forming", choice("how a socket is made", &["shave", "punch"])),
     ];
     let mut out = map("shaft.features", "one feature", other, &[]);

@@ -19,7 +19,7 @@ fn the_hardest_work_on_the_rear_end_counts() {
         let parted = State { turned_mm: 129.0, counter: Counter::Holds { nose_mm: 100.0 }, guide: Guide::Parted };
         near(found.demand, 2.0 * rig.deflection_at_mm(&parted, 129.0, 60.0).expect("held"));
         // None of them pushes, so the grip's friction is not asked about.
-        assert!(checks::push::back(&rig, 100.0).is_none());
+        assert!(checks::push::back(&rig, 100.0, 18.0).is_none());
     }
 }
 

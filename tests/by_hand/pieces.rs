@@ -154,7 +154,7 @@ fn long_threads_are_whirled() {
     let no_bush = [("machine:\n", "holding: no_bush\nmachine:\n  no_bush: {max_bar: 30, collet_gap: 5}\n")];
     let long = changed(&[no_bush[0], ("length: 12, thread", "length: 40, thread")]);
     assert_eq!(of_section(&long, 3)[0].work, Work::Thread);
-    // A shoulder that faces the front, before pieces: the first piece alone.
+    // A step down, whose shoulder faces the rear, before pieces: the first piece alone.
     let stepped = changed(&[("length: 60, diameter: 18", "length: 60, diameter: 11")]);
     let backs: Vec<bool> = of_section(&stepped, 2).iter().map(|s| s.back).collect();
     assert!(backs.len() > 1 && backs[0] && backs[1..].iter().all(|b| !b), "{backs:?}");

@@ -269,7 +269,7 @@ fn a_family_is_planned_part_by_part_and_drawn() {
             line["vary"]["length_mm"].as_f64().unwrap_or(0.0),
             line["vary"]["diameter_mm"].as_f64().unwrap_or(0.0),
             line["plan"]["hand_overs_mm"].as_array().map_or(0, Vec::len),
-            line["plan"]["time_s"]["total"].as_f64().unwrap_or(0.0)
+            line["plan"]["cycle"]["steady_s"].as_f64().unwrap_or(0.0)
         );
         assert!(titles.contains(&told.as_str()), "{told} is not in {titles:?}");
     }

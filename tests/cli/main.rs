@@ -3,10 +3,12 @@
 mod batch;
 mod draft;
 mod folder;
+mod lost;
 mod readme;
 mod recheck;
 mod results;
 mod shape;
+mod terminal;
 mod writing;
 mod wrong;
 

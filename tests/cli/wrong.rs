@@ -114,3 +114,31 @@ fn a_file_that_is_no_text_or_too_large_is_refused_at_once() {
         assert!(called.err.contains(name), "{name}: {}", called.err);
     }
 }
+
+#[test]
+fn a_machine_file_in_place_of_a_job_is_one_error() {
+    let called = call_in(std::path::Path::new("demo/machines"), ["check", "mid-20.yaml"]);
+    assert_eq!(
+        (called.status, called.out.as_str(), called.err.matches("error:").count()),
+        (2, "", 1),
+        "{}",
+        called.err
+    );
+    assert!(called.err.contains("this is a machine file, not a job"), "{}", called.err);
+    assert!(
+        called.err.contains("`machine: mid-20.yaml`") && called.err.contains("`JOB --machine mid-20.yaml`"),
+        "{}",
+        called.err
+    );
+}
+
+#[test]
+fn a_decimal_comma_in_a_call_gets_its_hint() {
+    for (args, says) in [
+        (&["at", GOOD, "--turned", "10,5"][..], "written with a point: `10.5`"),
+        (&["draft", "none.dxf", "--gap", "0,05"][..], "written with a point: `0.05`"),
+    ] {
+        let called = call(args);
+        assert!(called.status == 2 && called.err.contains(says), "{args:?}: {}", called.err);
+    }
+}

@@ -133,6 +133,33 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     assert_eq!((r.machine_per_hour, r.material_per_kg, r.currency.as_str()), (55.0, 2.5, "CHF"));
 }
 
+/// A bar of h11 at 16 mm is up to 110 µm small, h7 allows 18; h11 allows what the bar has.
+#[test]
+fn a_section_that_stays_as_drawn_is_told_where_the_bar_does_not_keep_it() {
+    let told = |bar: &str, section: &str| {
+        let text = job_of(&format!("  sections: [{{length: 60, diameter: 16, {section}}}]"));
+        let notes = job(&text.replace("stock: {diameter: 16}", &format!("stock: {{diameter: 16{bar}}}"))).notes;
+        notes.into_iter().filter(|n| n.contains("stays as the bar is drawn")).collect::<Vec<_>>()
+    };
+    let one = told(", tolerance: h11", "tolerance: h7, name: seat");
+    let wanted = "Section 1 (seat) stays as the bar is drawn: h7 asks for Ø15.982 to 16.000 mm, the bar's h11 gives Ø15.890 to 16.000 mm: ";
+    assert!(one.len() == 1 && one[0].starts_with(wanted), "{one:?}");
+    assert!(told("", "tolerance: h7")[0].contains("the bar's tolerance is not given"));
+    for (bar, section) in [(", tolerance: h7", "tolerance: h7"), (", tolerance: h11", "ra: 3.2"), ("", "ra: 3.2")] {
+        assert!(told(bar, section).is_empty(), "{bar} {section}");
+    }
+}
+
+#[test]
+fn the_rear_end_is_the_back() {
+    let at = |end: &str| {
+        job(&job_of(&format!(
+            "  sections: [{{length: 60, diameter: 12}}]\n  features: [{{centre_hole: A1, end: {end}}}]"
+        )))
+    };
+    assert_eq!(at("rear").shaft.features, at("back").shaft.features);
+}
+
 /// By the width of IT7 and IT9 at the largest diameter, here 18 and 43 µm, and by Ra 0.8 and 1.6.
 #[test]
 fn the_usual_interrupt_follows_tolerance_and_roughness() {

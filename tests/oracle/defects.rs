@@ -2,8 +2,10 @@
 
 use crate::search::{Inner, Search};
 use crate::{collets, jobs, read};
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::{Builder, Weights};
 use spanhold::planner::outlook::Looker;
+use spanhold::planner::price::Price;
 use spanhold::planner::runs::Runs;
 use spanhold::planner::solve::{Answer, Effort, solve};
 use spanhold::planner::stations::{Grid, moments};
@@ -16,7 +18,7 @@ fn regress_the_quick_look_finds_a_plan_wherever_there_is_one() {
     let mut lost = Vec::new();
     for seed in 0..150 {
         let Some(job) = read(&jobs::small_job(seed)) else { continue };
-        let found = |effort| matches!(solve(&job, effort, &[]), Ok(Answer::Found(_)));
+        let found = |effort| matches!(solve(&job, effort, &Lessons::default()), Ok(Answer::Found(_)));
         if found(Effort::Best) && !found(Effort::Feasible) {
             lost.push(seed);
         }
@@ -35,16 +37,17 @@ fn regress_a_re_grip_inside_a_stage_is_made_where_it_costs_least() {
         for collet in collets(&job) {
             let rig = Rig::new(&job, collet);
             let (Ok(segments), tasks) = (rig.segments(), rig.tasks()) else { continue };
-            let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+            let grid =
+                Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
             if grid.len() > 20 {
                 continue;
             }
             let looker = Looker::new(&rig, &segments, &grid, &tasks);
             let runs = Runs::new(&looker);
-            let net = Builder::new(&runs, Weights::default()).within(f64::INFINITY);
+            let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
             let mut search = Search::new(&rig, &segments, &grid, &tasks, &looker.noses, Inner::Anywhere);
             if let (Some(goal), Some(any)) = (net.goal, search.best(0, 0))
-                && any.cost_s < net.reached[goal] * (1.0 - 1e-3)
+                && any.cost_s < net.reached[goal].s * (1.0 - 1e-3)
             {
                 slower.push((seed, net.reached[goal], any.cost_s));
             }

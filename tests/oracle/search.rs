@@ -229,7 +229,7 @@ impl<'a> Search<'a> {
 
     fn holds_at_part_off(&self, grip: usize) -> bool {
         let Some(nose) = self.nose(grip) else { return self.rig.job.machine.counter_spindle.is_none() };
-        checks::torque::find(self.rig, nose).is_none_or(|f| f.utilisation <= PASSES)
+        checks::torque::find(self.rig, nose, self.rig.held_mm(nose)).is_none_or(|f| f.utilisation <= PASSES)
             && checks::back::find(self.rig, nose).is_ok_and(|f| f.is_none_or(|f| f.utilisation <= PASSES))
     }
 

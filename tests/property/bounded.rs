@@ -4,6 +4,7 @@
 use crate::{jobs, read};
 use spanhold::job::Job;
 use spanhold::planner::Advice;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::stations::{Grid, moments};
 use spanhold::process::Rig;
 use spanhold::spread::Halt;
@@ -22,7 +23,8 @@ fn work(job: &Job) -> (f64, f64) {
     let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let stations = match rig.segments() {
         Ok(segments) => {
-            Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]).len() as f64
+            Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default()).len()
+                as f64
         }
         Err(_) => 0.0,
     };

@@ -2,6 +2,7 @@
 
 use crate::{jobs, read};
 use spanhold::job::Job;
+use spanhold::planner::lessons::Lessons;
 use spanhold::planner::outlook::Looker;
 use spanhold::planner::stations::{Grid, moments};
 use spanhold::process::Rig;
@@ -13,7 +14,7 @@ pub fn with_each(job: &Job, mut work: impl FnMut(&Looker<'_>)) {
         let rig = Rig::new(job, Some(collet));
         let Ok(segments) = rig.segments() else { continue };
         let tasks = rig.tasks();
-        let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &[]);
+        let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
         work(&Looker::new(&rig, &segments, &grid, &tasks));
     }
 }

@@ -6,8 +6,10 @@ mod bounded;
 mod edges;
 mod glances;
 mod halves;
+mod held;
 #[path = "../oracle/jobs.rs"]
 mod jobs;
+mod limits;
 mod lookers;
 mod orders;
 mod plans;

@@ -29,7 +29,7 @@ fn compare(job: &Job) -> [usize; 3] {
         }
         assert_eq!(sampled.mistaken(), better > 0);
         counts[1] += better;
-        let bounds = [&sampled, &every].map(|runs| Builder::new(runs, Weights::default()).least_s());
+        let bounds = [&sampled, &every].map(|runs| Builder::new(runs, Weights::default()).least().s);
         assert!(bounds[0] <= bounds[1] + 1e-9 || bounds[1].is_infinite(), "{bounds:?}");
         counts[2] += usize::from(sampled.mistaken());
     });

@@ -10,8 +10,8 @@ use std::path::Path;
 pub const BLESS: &str = "SPANHOLD_BLESS";
 /// Where rows of other runs are kept.
 pub const KEPT_FOLDER: &str = "tests/ledger";
-/// Deviations below this are not told apart: they are rounding and the stated error of the supports.
-const SMALLEST_SHOWN_PERCENT: f64 = 0.001;
+/// What the rows found, for reading: figures hang on the last digits of a processor, so none is kept.
+pub const FOUND_FOLDER: &str = concat!(env!("CARGO_TARGET_TMPDIR"), "/ledger");
 
 /// How well the reference value itself is known.
 #[derive(Debug, Clone, Copy)]
@@ -78,6 +78,8 @@ pub struct Row {
     pub ours: f64,
     /// How near is near enough.
     pub agreement: Agreement,
+    /// For the worst of many: of how many, as the ledger says it, and which it is.
+    pub worst: Option<(String, String)>,
 }
 
 impl Row {
@@ -111,35 +113,41 @@ impl Row {
         }
     }
 
-    /// The row as a line of the ledger.
+    /// The row as a line of the ledger: what is checked, against what, and how near it must be. Nothing that was found.
     pub fn line(&self) -> String {
-        let row = self;
-        let percent = |part: f64| 100.0 * part / row.reference().abs();
-        let bound = match row.agreement {
-            Agreement::AtLeast => Some("or more"),
-            Agreement::AtMost => Some("or less"),
-            _ => None,
+        let percent = |part: f64| format!("{} %", significant(100.0 * part / self.reference().abs(), 1));
+        // Closed forms are kept with every digit for the comparison and shown with as many as the figures.
+        let reference = match &self.worst {
+            Some((count, _)) => format!("{count} values"),
+            None if self.printed.len() > 12 => significant(self.reference(), 6),
+            None => self.printed.clone(),
         };
-        let off = row.ours - row.reference();
-        let absolute = row.reference() == 0.0;
-        let deviation = if let Some(bound) = bound {
-            bound.to_string()
-        } else if absolute {
-            if off == 0.0 { "0".into() } else { format!("{off:+.1e}") }
-        } else if percent(off).abs() < SMALLEST_SHOWN_PERCENT {
-            format!("< {SMALLEST_SHOWN_PERCENT} %")
-        } else {
-            format!("{:+.3} %", percent(off))
-        };
-        // Closed forms are kept with every digit for the comparison and shown with as many as ours.
-        let reference = if row.printed.len() > 12 { significant(row.reference(), 6) } else { row.printed.clone() };
-        let allowed = match row.agreement {
-            _ if bound.is_some() => "bound".into(),
+        let allowed = match self.agreement {
+            Agreement::AtLeast => "or more".into(),
+            Agreement::AtMost => "or less".into(),
             Agreement::Within(difference) => format!("± {}", significant(difference, 1)),
-            _ => format!("{} %", significant(percent(row.allowed()), 1)),
+            Agreement::Share(share) => format!("{} %", significant(100.0 * share, 1)),
+            // Which of many is the worst is found, and so is its share.
+            Agreement::Printed if self.worst.is_some() => "half a unit of the last digit".into(),
+            Agreement::Truncated | Agreement::RoundedTwice if self.worst.is_some() => "a unit of the last digit".into(),
+            _ => percent(self.allowed()),
         };
-        let ours = significant(row.ours, 6);
-        format!("| {} | {} | {} | {reference} | {ours} | {deviation} | {allowed} |", row.what, row.source, row.standing)
+        let what = match &self.worst {
+            Some((count, _)) => format!("{}, worst of {count}", self.what),
+            None => self.what.clone(),
+        };
+        format!("| {what} | {} | {} | {reference} | {allowed} |", self.source, self.standing)
+    }
+
+    /// What was found, as a line to read: name, reference, ours, how far off and how much of what is allowed that is.
+    pub fn found(&self) -> String {
+        let name = self.worst.as_ref().map_or(String::new(), |(count, name)| format!(", worst of {count}: {name}"));
+        let off = self.ours - self.reference();
+        let share = match self.agreement {
+            Agreement::AtLeast | Agreement::AtMost => "a bound".into(),
+            _ => format!("{:.2} of what is allowed", self.share_of_allowed()),
+        };
+        format!("{}{name}: {}, ours {}, off by {off:+.1e}, {share}", self.what, self.printed, significant(self.ours, 9))
     }
 
     /// How far off in terms of what is allowed; to find the worst of many.
@@ -194,6 +202,7 @@ impl Table {
             printed: printed.to_string(),
             ours,
             agreement: self.agreement,
+            worst: None,
         });
     }
 
@@ -206,12 +215,24 @@ impl Table {
     /// Adds one row for many entries of a table: the entry farthest off, the first of equals. An entry has a name, the
     /// printed value and ours.
     pub fn worst_of(&mut self, what: &str, entries: Vec<(String, String, f64)>) {
-        let count = entries.len();
-        let mut all = Table::new(self.source, self.standing, self.agreement);
+        let count = entries.len().to_string();
+        self.worst(what, count, entries);
+    }
+
+    /// The same where how many there are is found too, by a search: the ledger keeps how many there must be.
+    pub fn worst_of_at_least(&mut self, least: usize, what: &str, entries: Vec<(String, String, f64)>) {
+        assert!(entries.len() >= least, "{what}: only {} of {least}", entries.len());
+        self.worst(what, format!("{least} or more"), entries);
+    }
+
+    fn worst(&mut self, what: &str, count: String, entries: Vec<(String, String, f64)>) {
+        let mut all = Vec::new();
         for (name, printed, ours) in entries {
-            all.printed(format!("{what}, worst of {count}: {name}"), &printed, ours);
+            let mut one = Table::new(self.source, self.standing, self.agreement);
+            one.printed(what, &printed, ours);
+            all.extend(one.rows.into_iter().map(|row| Row { worst: Some((count.clone(), name.clone())), ..row }));
         }
-        let worst = all.rows.into_iter().reduce(|a, b| if b.share_of_allowed() > a.share_of_allowed() { b } else { a });
+        let worst = all.into_iter().reduce(|a, b| if b.share_of_allowed() > a.share_of_allowed() { b } else { a });
         self.rows.push(worst.expect("a table has entries"));
     }
 
@@ -227,15 +248,21 @@ pub fn assert_agree(rows: &[Row]) {
     let bad: Vec<String> = rows
         .iter()
         .filter(|r| !r.agrees())
-        .map(|r| {
-            format!("{}: ours {:.9e}, reference {} ± {:.1e} ({})", r.what, r.ours, r.printed, r.allowed(), r.source)
-        })
+        .map(|r| format!("{} ({}), ± {:.1e}", r.found(), r.source, r.allowed()))
         .collect();
     assert!(bad.is_empty(), "{} of {} rows disagree:\n{}", bad.len(), rows.len(), bad.join("\n"));
 }
 
+/// Writes down what rows found, for reading.
+pub fn tell(name: &str, rows: &[Row]) {
+    let text: String = rows.iter().map(|r| r.found() + "\n").collect();
+    std::fs::create_dir_all(FOUND_FOLDER).expect("target is writable");
+    std::fs::write(Path::new(FOUND_FOLDER).join(name), text).expect("target is writable");
+}
+
 /// Compares rows with the kept ones of a run, or renews them.
 pub fn keep(name: &str, rows: &[Row]) {
+    tell(name, rows);
     assert_agree(rows);
     let fresh: String = rows.iter().map(|r| r.line() + "\n").collect();
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(KEPT_FOLDER).join(name);
@@ -262,6 +289,7 @@ fn printed_digits_give_the_tolerance() {
         printed: printed.to_string(),
         ours,
         agreement,
+        worst: None,
     };
     assert!(row("0.25", 0.2549, Agreement::Printed).agrees());
     assert!(!row("0.25", 0.2551, Agreement::Printed).agrees());
@@ -280,6 +308,21 @@ fn the_worst_entry_stands_for_its_table() {
     let entry = |name: &str, ours| (name.to_string(), "10".to_string(), ours);
     t.worst_of("table", vec![entry("good", 10.0), entry("bad", 11.0), entry("fair", 10.4)]);
     let rows = t.done();
-    assert_eq!((rows.len(), rows[0].what.as_str()), (1, "table, worst of 3: bad"));
-    assert!(!rows[0].agrees());
+    assert_eq!((rows.len(), rows[0].worst.clone()), (1, Some(("3".to_string(), "bad".to_string()))));
+    assert!(!rows[0].agrees() && rows[0].found().starts_with("table, worst of 3: bad: 10, ours 11.0"));
+}
+
+/// What a run finds differs in its last digits from processor to processor, and which of many is the worst with it.
+#[test]
+fn what_is_kept_says_nothing_of_what_was_found() {
+    for agreement in [Agreement::Within(0.5), Agreement::Share(0.1), Agreement::Printed, Agreement::AtLeast] {
+        let kept = |good: f64, fair: f64| {
+            let mut t = Table::new("", Standing::Practice, agreement);
+            t.printed("one", "10", good);
+            let entry = |name: &str, printed: &str, ours| (name.to_string(), printed.to_string(), ours);
+            t.worst_of("table", vec![entry("good", "10", good), entry("fair", "7.0", fair)]);
+            t.done().iter().map(Row::line).collect::<Vec<_>>()
+        };
+        assert_eq!(kept(10.000_001, 7.0), kept(10.0, 7.000_02));
+    }
 }

@@ -352,7 +352,7 @@ pub fn sample_plan() -> Plan {
             part_off: 8.0,
             back_work: 6.0,
             penalties: 15.0,
-            total: 438.0,
+            total: 423.0,
         },
         cycle: Some(sample_cycle()),
         tooling: Some(sample_tooling()),

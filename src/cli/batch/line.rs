@@ -98,10 +98,15 @@ impl Head {
             total: f64,
         }
         #[derive(Deserialize)]
+        struct Cycle {
+            steady_s: f64,
+        }
+        #[derive(Deserialize)]
         struct Stored {
             verdict: Verdict,
             hand_overs_mm: Vec<f64>,
             time_s: Times,
+            cycle: Option<Cycle>,
         }
         #[derive(Deserialize)]
         struct Read {
@@ -118,7 +123,10 @@ impl Head {
             .find(|e| e.status() == read.status)?;
         let id = Id { file: read.file, document: read.document, machine: read.machine, vary: read.vary };
         let made = read.plan.filter(|p| p.verdict == Verdict::Feasible);
-        let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.time_s.total });
+        let made = made.map(|p| Made {
+            hand_overs: p.hand_overs_mm.len(),
+            time_s: p.cycle.map_or(p.time_s.total, |c| c.steady_s),
+        });
         Some(Head { id, ending, made })
     }
 }
@@ -158,7 +166,7 @@ pub fn planned(task: Task) -> Planned {
         write(ending, &errors, None)
     });
     let made = plan.as_ref().filter(|_| ending == Ending::Done);
-    let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.time_s.total });
+    let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.pace_s() });
     Planned { head: Head { id: task.id, ending, made }, text: text.unwrap_or_default(), took: began.elapsed() }
 }
 

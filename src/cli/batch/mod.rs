@@ -13,6 +13,7 @@ mod tasks;
 use super::progress::Progress;
 use super::{Ending, files, interrupt, out};
 use crate::diag::Diag;
+use crate::input;
 use crate::spread::stream;
 use std::io::BufReader;
 use std::ops::ControlFlow;
@@ -106,18 +107,32 @@ pub fn run(args: &Args) -> Ending {
     summary.ending()
 }
 
-/// Where lines and map go: not over what is read, and the map where a file can stand, which else shows at the end only.
+/// How a drawing begins.
+const DRAWING_BEGINS: [&[u8]; 2] = [b"<?xml", b"<svg"];
+
+/// Where lines and map go: apart, not over what is read, and the map where a file can stand, which else shows at the end only.
+/// What the jobs name that come on stdin is not known yet, but it is neither lines nor a drawing.
 ///
 /// # Errors
-/// They do.
+/// They do not.
 fn places(args: &Args) -> Result<(), Diag> {
-    for written in args.out.iter().chain(&args.map) {
-        if args.jobs.iter().chain(&args.machine).any(|read| files::same(read, written)) {
-            let what = format!("{} is read and would be written over", written.display());
-            return Err(Diag::new(what).help("name another file"));
-        }
+    let (out, map) = (args.out.as_deref(), args.map.as_deref());
+    if out.is_none() && map.is_none() {
+        return Ok(());
     }
-    args.map.as_deref().map_or(Ok(()), files::takes_a_name)
+    if let (Some(out), Some(map)) = (out, map)
+        && files::same(out, map)
+    {
+        let what = format!("the lines and the map would both be {}", map.display());
+        return Err(Diag::new(what).help("name another file for one of them"));
+    }
+    let jobs = args.jobs.iter().filter(|job| job.as_os_str() != STDIN);
+    let read: Vec<PathBuf> = jobs.flat_map(|job| input::files_of(job)).chain(args.machine.iter().cloned()).collect();
+    files::not_over(&read, out.into_iter().chain(map))?;
+    if let Some(out) = out.filter(|_| !args.resume) {
+        files::is_ours(out, &[sink::LINE_BEGINS], "lines of `batch`")?;
+    }
+    map.map_or(Ok(()), |map| files::takes_a_name(map).and_then(|()| files::is_ours(map, &DRAWING_BEGINS, "drawing")))
 }
 
 /// Writes the map; how the command ends where that fails.

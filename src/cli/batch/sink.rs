@@ -4,13 +4,14 @@ use super::super::interrupt;
 use super::line::Head;
 use super::tasks::Task;
 use crate::diag::Diag;
-use std::fs::{File, OpenOptions};
-use std::io::{BufRead, BufReader, ErrorKind, Write};
+use crate::shown;
+use std::fs::{File, OpenOptions, TryLockError};
+use std::io::{BufRead, BufReader, ErrorKind, Seek, SeekFrom, Write};
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
 
 /// How every line begins.
-const LINE_BEGINS: &[u8] = b"{\"file\":";
+pub const LINE_BEGINS: &[u8] = b"{\"file\":";
 
 /// Takes lines.
 pub enum Sink {
@@ -34,12 +35,12 @@ impl Sink {
     ) -> Result<Sink, Diag> {
         let Some(path) = path else { return Ok(Sink::Stdout(std::io::stdout())) };
         let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
-        if !resume {
-            return Ok(Sink::File(File::create(path).map_err(problem)?, path.to_owned(), 0));
+        let mut file = opened_alone(path)?;
+        let whole = if resume { passed_over(&file, path, tasks, before)? } else { 0 };
+        // A device has no length.
+        if resume || file.metadata().is_ok_and(|about| about.is_file()) {
+            file.set_len(whole).and_then(|()| file.seek(SeekFrom::Start(whole))).map_err(problem)?;
         }
-        let file = OpenOptions::new().read(true).append(true).create(true).open(path).map_err(problem)?;
-        let whole = passed_over(&file, path, tasks, before)?;
-        file.set_len(whole).map_err(problem)?;
         Ok(Sink::File(file, path.to_owned(), whole))
     }
 
@@ -48,7 +49,7 @@ impl Sink {
     /// # Errors
     /// The line cannot be written.
     pub fn write(&mut self, line: &str) -> Result<ControlFlow<()>, Diag> {
-        let line = format!("{line}\n");
+        let line = format!("{}\n", shown::line(line));
         let (written, name) = match self {
             Sink::Stdout(out) => {
                 let mut out = out.lock();
@@ -72,6 +73,36 @@ impl Sink {
                 .help("what was written before is whole; `--resume` goes on behind it")),
         }
     }
+}
+
+/// Opens a file as it is, for this call alone.
+fn opened_alone(path: &Path) -> Result<File, Diag> {
+    let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
+    let taken = || {
+        Diag::new(format!("another call is writing into {}", path.display()))
+            .help("wait for its end, or name another file")
+    };
+    // What is no file, as a pipe, may not take reading.
+    let is_file = std::fs::metadata(path).map_or(true, |there| there.is_file());
+    let mut options = OpenOptions::new();
+    options.read(is_file).write(true).create(true).truncate(false);
+    #[cfg(windows)]
+    {
+        use std::os::windows::fs::OpenOptionsExt;
+        // Others may read meanwhile, FILE_SHARE_READ, which a lock of the file would not let them.
+        options.share_mode(1);
+    }
+    /// ERROR_SHARING_VIOLATION.
+    const SHARING: i32 = 32;
+    let file = options.open(path).map_err(|e| match e.raw_os_error() {
+        Some(SHARING) if cfg!(windows) => taken(),
+        _ => problem(e),
+    })?;
+    // Where the file system knows no locks there is none to be had.
+    if cfg!(unix) && is_file && matches!(file.try_lock(), Err(TryLockError::WouldBlock)) {
+        return Err(taken());
+    }
+    Ok(file)
 }
 
 /// Bytes of the whole lines of a file, each of which is that of the next task.

@@ -168,7 +168,7 @@ export class Drawing {
     const bar = the('drag-bar');
     const name = place.what === 'grip' ? `Grip of stage ${place.number}` : `Hand-over to stage ${place.number}`;
     const what = found === null ? 'proving…'
-      : found.proven ? `holds, ${num(found.total_s)} s a part (plan ${num(this.plan.time_s.total)} s)`
+      : found.proven ? `holds, ${num(found.total_s)} s a part (plan ${num(this.plan.cycle?.steady_s ?? this.plan.time_s.total)} s)`
         : 'breaks';
     const breaches = (found?.breaches ?? []).slice(0, 3).map((b) => h('span', {}, ` ${b.stage ? `stage ${b.stage}: ` : ''}${words(b.rule)}: ${b.text}.`));
     const worst = found?.proven ? [...found.stages].filter((g) => g.check).sort((a, b) => b.check.utilisation - a.check.utilisation)[0] : null;

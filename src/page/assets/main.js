@@ -38,8 +38,8 @@ function edit(which, edits) {
       const { text: edited } = await ask('/edit', { text: at, edits });
       change({ ...texts, [which]: { ...at, text: edited } });
     } catch (error) {
-      if (!(error instanceof Refused)) throw error;
-      results.problem(error.problem);
+      // An edit that is lost is told, and those behind it are not lost with it.
+      results.problem(error.problem ?? { what: 'the last edit was not made', help: String(error) });
       form.rebuild(true);
     }
   });
@@ -96,18 +96,41 @@ async function answerTo(texts) {
   return known;
 }
 
+/** The plan under way, or the last one. */
+let planning = Promise.resolve();
+
+function plan() {
+  planning = planNow();
+  return planning;
+}
+
+/** When nothing that was done before is under way any more. */
+async function settled() {
+  let last;
+  do {
+    last = planning;
+    await queue;
+    await last;
+  } while (last !== planning);
+}
+
 /** Plans what there is now; a newer edit ends an older plan. */
-async function plan() {
+async function planNow() {
   const texts = history.now;
   buttons();
   drop('/changes');
   drop('/plan');
-  const slow = setTimeout(() => { the('busy').textContent = 'planning…'; }, 150);
+  const slow = setTimeout(() => {
+    the('busy').textContent = 'planning…';
+    document.body.classList.add('old');
+    results.old(texts.job.name, false);
+  }, 150);
   const began = performance.now();
   try {
     const got = await answerTo(texts);
     clearTimeout(slow);
     if (texts !== history.now) return;
+    document.body.classList.remove('old');
     answer = got;
     show(texts);
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
@@ -123,15 +146,27 @@ async function plan() {
   } catch (error) {
     if (error instanceof Superseded) return;
     if (!(error instanceof Refused)) throw error;
+    if (texts !== history.now) return;
     the('busy').textContent = '';
+    document.body.classList.remove('old');
     document.body.classList.add('stale');
+    results.old(texts.job.name, true);
     results.problem(error.problem);
+    // Of another file there is no form; its text is shown.
+    if (formOf === texts.job.name) return;
+    answer = { job: null, machine: null, errors: [], plan: null };
+    title(texts);
+    inForm(texts);
   } finally {
     clearTimeout(slow);
   }
 }
 
+/** The name of the job file in the form. */
+let formOf = '';
+
 function inForm(texts) {
+  formOf = texts.job.name;
   form.show({ texts, job: answer.job, machine: answer.machine, errors: answer.errors });
 }
 
@@ -156,7 +191,8 @@ function showRest(texts) {
 }
 
 function title(texts) {
-  const name = planned?.plan?.job ?? texts.job.name;
+  // The job that is open, though the plan below may be of another.
+  const name = valueAt(answer.job, ['shaft', 'name'])?.text || texts.job.name;
   const small = document.createElement('small');
   small.textContent = ` ${texts.job.name}${texts.machine ? `, ${texts.machine.name}` : ''}`;
   the('title').replaceChildren(name, small);
@@ -310,8 +346,11 @@ async function openFiles(files) {
   if (!job && !other) return;
   // A machine file alone takes the place of the one that is open.
   const named = other ?? (job && sameMachine(job) ? history.now.machine : undefined);
-  moment = 0;
-  change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
+  // Behind the edits that are under way, which else would be made in the old job and take its place again.
+  queue = queue.then(() => {
+    moment = 0;
+    change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
+  });
 }
 
 /** Whether a job names the machine file that is open. */
@@ -327,6 +366,8 @@ function saveText(which) {
 
 async function exportAs(format) {
   try {
+    if (document.body.classList.contains('old')) the('busy').textContent = 'planning…, then the export';
+    await settled();
     const { name, blob } = await file(`/export/${format}`, history.now);
     save(name, blob);
   } catch (error) {
@@ -336,7 +377,7 @@ async function exportAs(format) {
 }
 
 function undo(back) {
-  queue = queue.then(() => { if (back ? history.undo() : history.redo()) return plan(); });
+  queue = queue.then(() => { if (back ? history.undo() : history.redo()) plan(); });
 }
 
 function buttons() {

@@ -17,6 +17,13 @@ export function verdict(answer) {
   box.replaceChildren(h('strong', {}, answer.plan.verdict === 'feasible' ? 'FEASIBLE' : 'NOT FEASIBLE'), h('span', {}, answer.summary));
 }
 
+/** What is below is of before: a newer job is planned, or could not be. @param {string} name @param {boolean} failed */
+export function old(name, failed) {
+  const box = the('verdict');
+  box.className = failed ? 'wrong' : 'old';
+  box.replaceChildren(h('strong', {}, failed ? 'NOT PLANNED' : 'PLANNING…'), h('span', {}, `${name}; what is below is of before.`));
+}
+
 /** Messages as the command line prints them. @param {any[]} told @param {(told: any) => void} reveal */
 export function errors(told, reveal) {
   const one = (t) => h('pre', {}, t.printed, t.file && h('button', { class: 'small', onclick: () => reveal(t) }, 'Show the field'));
@@ -40,6 +47,10 @@ function share(check) {
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 
+// Whole, and never above the speed that holds.
+const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
+const speeds = (stage) => [...new Set([speed(stage.rpm_min), speed(stage.rpm_max)])].join('–');
+
 function stages(plan) {
   const head = ['stage', 'from', 'to', 'travel', 'grip', 'unsupported', 'counter-spindle', 'headstock', 'rev/min', 'time'];
   const rows = plan.stages.map((g) => h('tr', {},
@@ -47,7 +58,7 @@ function stages(plan) {
     h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : 'free'), h('td', {}, num(g.unsupported_max_mm)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
     h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
-    h('td', {}, g.rpm_max ? (Math.round(g.rpm_min) === Math.round(g.rpm_max) ? num(g.rpm_max, 0) : `${num(g.rpm_min, 0)}–${num(g.rpm_max, 0)}`) : '–'),
+    h('td', {}, g.rpm_max ? speeds(g) : '–'),
     h('td', {}, g.time_s ? num(g.time_s) : '–'), h('td', { class: 'w' }, share(governing(g)))));
   return h('table', { id: 'stages' }, h('caption', {}, 'Stages (mm, s)'),
     h('thead', {}, h('tr', {}, head.map((t) => h('th', { scope: 'col' }, t)), h('th', { class: 'w', scope: 'col' }, 'governing check'))), h('tbody', {}, rows));
@@ -72,7 +83,7 @@ function figuresOf(plan) {
     ...(plan.cycle ? [['part to part', `${num(plan.cycle.steady_s)} s`]] : []),
     ['a part, added up', `${num(t.total)} s`], ['cutting', `${num(t.cutting)} s`], ['travels', `${num(t.segments)} s`], ['hand-overs', `${num(t.hand_overs)} s`],
     ['re-grips', `${num(t.regrips)} s`], ['holes and flats', `${num(t.features)} s`], ['part-off', `${num(t.part_off)} s`],
-    ['rear end', `${num(t.back_work)} s`], ['lines', `${num(t.penalties)} s`],
+    ['rear end', `${num(t.back_work)} s`],
     ['re-grips at', plan.headstock_regrips_mm.map((m) => num(m)).join(', ') || 'none'],
     ['pieces a bar', String(q.pieces_per_bar)], ['material', `${num(q.material_kg, 2)} kg`], ['remnant', `${num(q.remnant_mm, 0)} mm`],
     ...(q.cost ? [['cost', `${q.cost.total.toFixed(2)} ${q.cost.currency}`]] : []),

@@ -1,6 +1,6 @@
 //! Grips on all cores, before the network asks for them one by one.
 
-use super::{Arc, Builder, Node, Out, Pattern};
+use super::{Arc, Builder, Node, Out, Pattern, Price};
 use crate::spread::spread;
 use std::cell::RefCell;
 use std::collections::BTreeSet;
@@ -10,19 +10,19 @@ impl Builder<'_> {
     /// takes, which of a sure pair is what it takes.
     ///
     /// Pairs in doubt stay out: whether they are asked for turns on what those before them really take.
-    pub(super) fn look_ahead(&self, bound: f64) {
+    pub(super) fn look_ahead(&self, bound: Price) {
         let pairs = RefCell::new(BTreeSet::new());
         let stages = |from, (i, l): Node, j, pattern: &Pattern, _: &Out<'_>| {
             let Some(pair) = self.runs.pair(i, j) else { return Vec::new() };
             let run_s = self.least_run_s(i, j, pair, pattern);
-            let cost = self.stage_s(i, j) + pattern.cost_s + run_s + self.first_s(i, j, run_s);
+            let cost = self.stage(i, j).plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s));
             let regrip = *pattern.regrips.last().unwrap_or(&l);
             if pair.sure {
                 pairs.borrow_mut().insert((i, j));
             }
             // A sure grip lets go wherever the headstock stands; one in doubt may have to re-grip at the end.
             let ends = self.ends(j, regrip, i).into_iter().flatten().take(if pair.sure { 1 } else { 2 });
-            ends.map(|(end, extra_s)| (end, Arc { from, cost: cost + extra_s, ..Arc::default() })).collect()
+            ends.map(|(end, extra_s)| (end, Arc { from, cost: cost.plus_s(extra_s), ..Arc::default() })).collect()
         };
         self.grown(bound, |node| self.least_from(node), |j| self.least_at[j], stages);
         let pairs: Vec<(usize, usize)> = pairs.into_inner().into_iter().collect();

@@ -55,6 +55,9 @@ impl Unguided<'_> {
         let posed = |station: usize| -> Option<(State, Posed)> {
             crate::spread::breathe();
             let state = self.state(station, grip, end);
+            if grid.is_shut(&state) {
+                return None;
+            }
             Some((state, rig.posed(&state).ok()?))
         };
         // Of what does not depend on the speed, and of segments that are done.
@@ -99,12 +102,16 @@ impl Unguided<'_> {
         self.ground.rig.piece_time(segment, to_mm - self.grid.at(from), gripped, cap_rpm).total_s()
     }
 
-    /// The largest share with that of the tasks at a station, and at the part-off of those behind it.
+    /// The largest share with that of the tasks at a station, and at the part-off of those behind it, for which bar is fed on.
     fn drilled(&self, grip: usize, end: usize, station: usize, state: &State, mut largest: f64) -> Option<f64> {
         let here = self.grid.stations[station].tasks.iter().map(|t| (*t, *state));
         let behind = self.grid.beyond.iter().filter(|_| station == end && end == self.grid.last());
         for (task, state) in here.chain(behind.map(|(t, turned_mm)| (*t, self.fed_on(grip, end, *turned_mm)))) {
             let task = &self.ground.tasks[task];
+            if state.turned_mm > self.grid.at(end) + SAME_MM {
+                let found = checks::fed_on(self.ground.rig, self.ground.segments, &state).ok()?;
+                largest = grown(largest, found.map_or(0.0, |f| f.utilisation))?;
+            }
             if let Some(thrust) = task.thrust_n {
                 let found = checks::drill::find(self.ground.rig, &state, task.at_mm, thrust).ok()?;
                 largest = grown(largest, found.utilisation)?;

@@ -12,7 +12,7 @@ pub const NAME: &str = "bore";
 pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
     let nose = state.counter.grip_mm()?;
     let counter = rig.job.machine.counter_spindle.as_ref()?;
-    let clear = (counter.bore_mm - rig.profile.largest_in_front_mm(nose)) / 2.0;
+    let clear = (counter.bore_mm - rig.profile.largest_in_front_mm(nose - 0.5 * rig.hold_mm())) / 2.0;
     Some(clear - rig.job.limits.bore_clearance_mm)
 }
 

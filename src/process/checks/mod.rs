@@ -159,9 +159,19 @@ pub fn worst(findings: impl Iterator<Item = Finding>) -> Option<Finding> {
     findings.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))
 }
 
-/// What the last grip must hold at part-off and after it. An error where it does not hold the part at all.
-pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
-    let (torque, push) = (torque::find(rig, nose_mm), push::back(rig, nose_mm));
+/// The worst finding while bar is fed on, uncut, for work behind the part-off, at the lowest speed the part-off may have. It stands out
+/// farther then than at any cut, so every check of a moment is looked at.
+pub fn fed_on(rig: &Rig<'_>, segments: &[Segment], state: &State) -> Result<Option<Finding>, Unheld> {
+    let Some(segment) = segments.last() else { return Ok(None) };
+    let rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, state.counter.grip_mm().is_some());
+    let answers = rig.answers(state)?;
+    Ok(worst(all(&View { rig, state, answers: &answers, segment, rpm })))
+}
+
+/// What the last grip, with its nose at `nose_mm` on `held_mm` of diameter, must hold at part-off and after it. An error where it does not
+/// hold the part at all. The diameter is asked for, so that the proof counts with one of its own.
+pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
+    let (torque, push) = (torque::find(rig, nose_mm, held_mm), push::back(rig, nose_mm, held_mm));
     [torque.map(Ok), push.map(Ok), back::find(rig, nose_mm).transpose()].into_iter().flatten()
 }
 

@@ -16,13 +16,11 @@ fn carried_n(axial_n: f64, torque_nm: f64, diameter_mm: f64) -> f64 {
     axial_n.hypot(2000.0 * torque_nm / diameter_mm)
 }
 
-/// The finding for the rear end and a grip with its nose at `nose_mm`; none where nothing pushes.
-pub fn back(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
+/// The finding for the rear end and a grip with its nose at `nose_mm` on `held_mm` of diameter; none where nothing pushes.
+pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
-    let shaft = &rig.job.shaft;
-    let diameter = shaft.sections.get(shaft.section_at(nose_mm))?.largest_mm();
     let works = rig.back.iter().map(|b| &b.work).filter(|w| w.axial_force_n > 0.0);
-    let loads = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, diameter));
+    let loads = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, held_mm));
     let most = loads.max_by(f64::total_cmp)?;
     let holds = counter.friction * collet.clamp_force_n;
     Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, nose_mm))

@@ -17,12 +17,10 @@ pub fn demand_nm(rig: &Rig<'_>) -> f64 {
     rig.back.iter().map(|b| b.work.torque_nm).fold(part_off, f64::max)
 }
 
-/// The finding for a grip with its nose at `nose_mm`; none without a counter-spindle.
-pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Option<Finding> {
+/// The finding for a grip with its nose at `nose_mm` on `held_mm` of diameter; none without a counter-spindle.
+pub fn find(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
-    let shaft = &rig.job.shaft;
-    let diameter = shaft.sections.get(shaft.section_at(nose_mm))?.largest_mm();
-    let holds_nm = counter.friction * collet.clamp_force_n * diameter / 2.0 / 1000.0;
+    let holds_nm = counter.friction * collet.clamp_force_n * held_mm / 2.0 / 1000.0;
     let demand = demand_nm(rig) * rig.job.limits.torque_margin;
     Some(Finding::at_most(NAME, "N·m", demand, holds_nm, nose_mm))
 }

@@ -1,0 +1,127 @@
+//! At what scale a drawing is drawn, by what its dimensions count.
+//!
+//! A length's dimension tells a number of its own, or counts what is drawn by a factor of its own or of its style. Sizes of
+//! texts and arrows (`DIMSCALE`) say nothing of lengths.
+
+use super::axis::Found;
+use super::collect::{Collected, Dimension};
+use super::geometry::{Point, bounds};
+use super::labels::{SAME_MM, SCALE_SHARE};
+use super::words::{plain, read};
+
+/// Inches in a drawing in mm, or mm in one in inches, are at full size.
+pub const INCH_MM: f64 = 25.4;
+
+/// Dimensions of lengths that agree.
+struct Group {
+    factor: f64,
+    /// How many, and their length as drawn, mm.
+    count: usize,
+    drawn_mm: f64,
+    /// Whether a factor tells it, not a number alone.
+    counted: bool,
+    first: Point,
+}
+
+/// How many times larger the shaft is than its drawing, where that is told; what is to be checked goes to the notes.
+/// `found`: the contour as drawn, where there is one; dimensions beside it, of a detail, do not count then.
+pub fn enlarged(collected: &Collected, found: Option<&Found>, notes: &mut Vec<String>) -> Option<f64> {
+    let lengths: Vec<(&Dimension, f64, bool)> =
+        collected.dimensions.iter().filter_map(|d| told(d, found).map(|(f, counted)| (d, f, counted))).collect();
+    let about = |d: &Dimension| found.is_none_or(|found| lies_at(d, found));
+    let mut groups = groups(lengths.iter().filter(|(d, ..)| about(d)));
+    if groups.is_empty() {
+        groups = self::groups(lengths.iter());
+    }
+    groups.sort_by(|a, b| b.count.cmp(&a.count).then(b.drawn_mm.total_cmp(&a.drawn_mm)));
+    let (best, others) = groups.split_first()?;
+    // A number that is not what is drawn is told with its dimension; a factor would not be.
+    for other in others.iter().filter(|g| g.counted) {
+        notes.push(format!(
+            "CHECK: {} of another factor: {} times what is drawn, the first at {}; most count {} times. The job goes by most; `--scale` sets the scale.",
+            if other.count == 1 { "one length is".to_owned() } else { format!("{} lengths are", other.count) },
+            tidy(other.factor),
+            other.first.text(),
+            tidy(best.factor)
+        ));
+    }
+    // Numbers alone may be those of another shaft: one is not enough.
+    let sure = best.counted || (best.count >= 2 && others.is_empty());
+    (sure && (best.factor - 1.0).abs() > 4.0 * SCALE_SHARE).then(|| round(best.factor))
+}
+
+fn tidy(factor: f64) -> f64 {
+    (factor * 1e4).round() / 1e4
+}
+
+/// A scale is a round number: 2, 2.5, 0.2.
+fn round(factor: f64) -> f64 {
+    let round = if factor >= 1.0 { (factor * 100.0).round() / 100.0 } else { 1.0 / ((100.0 / factor).round() / 100.0) };
+    if (round - factor).abs() <= SCALE_SHARE * factor { round } else { factor }
+}
+
+/// What a dimension of a length counts for one mm drawn, and whether by a factor; none: it is about a diameter or nothing.
+fn told(d: &Dimension, found: Option<&Found>) -> Option<(f64, bool)> {
+    let said = read(&plain(&d.text));
+    let measured = d.measured();
+    if measured <= SAME_MM || d.diametric || said.diameter || said.thread.is_some() || across(d, found) {
+        return None;
+    }
+    match said.number {
+        Some(number) => {
+            let factor = number / measured;
+            let inches = (factor * INCH_MM - 1.0).abs() <= SCALE_SHARE;
+            Some((if inches { 1.0 } else { factor }, false))
+        }
+        None => Some((d.factor, true)),
+    }
+}
+
+/// Whether a dimension measures across the axis: a diameter, or its half counted twice.
+fn across(d: &Dimension, found: Option<&Found>) -> bool {
+    let [a, b] = d.points;
+    let (x, y) = match d.along {
+        Some(degrees) => (degrees.to_radians().cos(), degrees.to_radians().sin()),
+        None => ((b.x - a.x) / a.distance(b), (b.y - a.y) / a.distance(b)),
+    };
+    found.is_some_and(|f| (x * f.axis.along.x + y * f.axis.along.y).abs() < 0.5)
+}
+
+/// Whether both points of a dimension lie within the ends and the height of the contour.
+fn lies_at(d: &Dimension, found: &Found) -> bool {
+    let ends: Vec<Point> = found
+        .contour
+        .iter()
+        .flat_map(|s| [s.a, s.b])
+        .map(|p| {
+            let (z, r) = found.axis.of(p);
+            Point { x: z, y: r.abs() }
+        })
+        .collect();
+    let (low, high) = bounds(&ends);
+    d.points.iter().all(|p| {
+        let (z, r) = found.axis.of(*p);
+        low.x - SAME_MM <= z && z <= high.x + SAME_MM && r.abs() <= high.y + SAME_MM
+    })
+}
+
+fn groups<'a>(lengths: impl Iterator<Item = &'a (&'a Dimension, f64, bool)>) -> Vec<Group> {
+    let mut groups: Vec<Group> = Vec::new();
+    for (d, factor, counted) in lengths {
+        match groups.iter_mut().find(|g| (g.factor - factor).abs() <= SCALE_SHARE * g.factor.max(*factor)) {
+            Some(group) => {
+                group.count += 1;
+                group.drawn_mm += d.measured();
+                group.counted |= counted;
+            }
+            None => groups.push(Group {
+                factor: *factor,
+                count: 1,
+                drawn_mm: d.measured(),
+                counted: *counted,
+                first: d.points[0],
+            }),
+        }
+    }
+    groups
+}

@@ -1,0 +1,299 @@
+//! What a title block names: material, number of the drawing, revision. German and English words.
+//!
+//! A text names its field itself (`Material: C45`), an attribute by its name, or the field's word stands in a text of its
+//! own and the value right of it or below.
+
+use std::collections::BTreeSet;
+
+use super::collect::Text;
+use super::words::plain;
+use crate::job::materials;
+
+/// A value stands at most this far right of its word, or below it, mm on the sheet. Common title blocks, no source.
+const RIGHT_MM: f64 = 60.0;
+const BELOW_MM: f64 = 12.0;
+/// Texts of one line, and of one column, differ by less than this, mm on the sheet.
+const LINE_MM: f64 = 2.0;
+
+/// What a title block can name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Field {
+    Material,
+    Drawing,
+    Revision,
+}
+
+impl Field {
+    /// Its name in a message.
+    fn word(self) -> &'static str {
+        match self {
+            Field::Material => "material",
+            Field::Drawing => "drawing number",
+            Field::Revision => "revision",
+        }
+    }
+}
+
+/// Words, in small letters without blanks and points.
+const WORDS: [(&str, Field); 41] = [
+    ("material", Field::Material),
+    ("materialno", Field::Material),
+    ("matl", Field::Material),
+    ("werkstoff", Field::Material),
+    ("werkstoffnr", Field::Material),
+    ("werkstoffnummer", Field::Material),
+    ("matière", Field::Material),
+    ("drawing", Field::Drawing),
+    ("drawingno", Field::Drawing),
+    ("drawingnr", Field::Drawing),
+    ("drawingnumber", Field::Drawing),
+    ("drgno", Field::Drawing),
+    ("dwgno", Field::Drawing),
+    ("dwg", Field::Drawing),
+    ("zeichnung", Field::Drawing),
+    ("zeichnungnr", Field::Drawing),
+    ("zeichnungsnr", Field::Drawing),
+    ("zeichnungsnummer", Field::Drawing),
+    ("zeichnnr", Field::Drawing),
+    ("zchngnr", Field::Drawing),
+    ("zngnr", Field::Drawing),
+    ("rev", Field::Revision),
+    ("revno", Field::Revision),
+    ("revnr", Field::Revision),
+    ("revision", Field::Revision),
+    ("revisionno", Field::Revision),
+    ("revisionnr", Field::Revision),
+    ("revisionsstand", Field::Revision),
+    ("issue", Field::Revision),
+    ("index", Field::Revision),
+    ("änd", Field::Revision),
+    ("ändnr", Field::Revision),
+    ("ändindex", Field::Revision),
+    ("änderung", Field::Revision),
+    ("änderungsnr", Field::Revision),
+    ("änderungsstand", Field::Revision),
+    ("änderungsindex", Field::Revision),
+    ("aenderung", Field::Revision),
+    ("aenderungsnr", Field::Revision),
+    ("aenderungsstand", Field::Revision),
+    ("aenderungsindex", Field::Revision),
+];
+
+/// What the texts name.
+#[derive(Debug, Default)]
+pub struct Title {
+    /// A material that the table knows.
+    pub material: Option<String>,
+    /// Number of the drawing.
+    pub drawing: Option<String>,
+    /// Its revision.
+    pub revision: Option<String>,
+    /// What was taken, and what was not.
+    pub notes: Vec<String>,
+    /// Texts that were read here, by their places in the list.
+    pub read: BTreeSet<usize>,
+}
+
+/// The field a text's words name, alone.
+fn field(words: &str) -> Option<Field> {
+    let bare: String = words.to_lowercase().chars().filter(|c| !" .:-_/#".contains(*c)).collect();
+    WORDS.iter().find(|(word, _)| *word == bare).map(|(_, field)| *field)
+}
+
+/// Field and value of one text: `Material: C45`, `Zeichnungs-Nr. 4711`.
+fn pair(words: &str) -> Option<(Field, &str)> {
+    // The longest words that name a field come first: `Drawing no. 7` is not a drawing called `no. 7`.
+    let ends = words.char_indices().filter(|(_, c)| matches!(c, ' ' | ':')).map(|(i, _)| i);
+    let parts = ends.map(|i| (&words[..i], words[i..].trim_start_matches([' ', ':'])));
+    let named = parts.filter(|(_, value)| !value.is_empty() && field(value).is_none());
+    let mut named = named.filter_map(|(word, value)| field(word).map(|f| (f, value)));
+    let plausible = |f: Field, value: &str| match f {
+        // `Material thickness 3` names none, `Material: C48` one that is not known.
+        Field::Material => words.contains(':') || known(value).is_some(),
+        _ => numbered(value, f),
+    };
+    named.rfind(|(f, value)| plausible(*f, value))
+}
+
+/// Whether a value can be a drawing's number or a revision: prose is none.
+fn numbered(value: &str, field: Field) -> bool {
+    let words = value.split_whitespace().count();
+    match field {
+        Field::Drawing => value.chars().any(|c| c.is_ascii_digit()) && !value.contains(':') && words <= 3,
+        _ => words == 1 && value.chars().count() <= 8,
+    }
+}
+
+/// A number with its revision behind it: `AX-100 Rev. B`.
+fn together(words: &str) -> Option<(&str, &str)> {
+    let mut parts = words.split(' ');
+    let number = parts.next().filter(|n| numbered(n, Field::Drawing) && n.chars().count() >= 3)?;
+    let behind = words[number.len()..].trim();
+    pair(behind).filter(|(f, _)| *f == Field::Revision).map(|(_, revision)| (number, revision))
+}
+
+/// The material of a value: as a whole, or one of its words, as in `1.4301 (X5CrNi18-10)`.
+fn known(value: &str) -> Option<&'static str> {
+    let words = value.split([' ', ',', '/', '(', ')']).filter(|w| !w.is_empty());
+    std::iter::once(value).chain(words).find_map(|w| materials::find(w).ok()).map(|row| row.name)
+}
+
+/// Reads what the texts of a drawing name. `sheet`: mm of the shaft for one mm on the sheet.
+pub fn read(texts: &[Text], sheet: f64) -> Title {
+    let words: Vec<String> = texts.iter().map(|t| plain(&t.text)).collect();
+    let mut out = Title::default();
+    let mut found: Vec<(Field, String, usize)> = Vec::new();
+    for (i, text) in texts.iter().enumerate() {
+        if let Some(f) = field(&text.tag) {
+            if !words[i].is_empty() {
+                found.push((f, words[i].clone(), i));
+            }
+        } else if let Some(f) = field(&words[i]) {
+            if let Some(k) = beside(texts, &words, i, f, sheet) {
+                out.read.insert(i);
+                found.push((f, words[k].clone(), k));
+            }
+        } else if let Some((f, value)) = pair(&words[i]) {
+            found.push((f, value.to_owned(), i));
+        } else if let Some((number, revision)) = together(&words[i]) {
+            found.push((Field::Drawing, number.to_owned(), i));
+            found.push((Field::Revision, revision.to_owned(), i));
+        } else if !lone_number(&words[i])
+            && let Ok(row) = materials::find(&words[i])
+        {
+            found.push((Field::Material, row.name.to_owned(), i));
+        }
+    }
+    for f in [Field::Material, Field::Drawing, Field::Revision] {
+        let mut values: Vec<String> = Vec::new();
+        for (_, value, i) in found.iter().filter(|(of, ..)| *of == f) {
+            let value = if f == Field::Material { known(value).unwrap_or(value) } else { value };
+            out.read.insert(*i);
+            if !values.iter().any(|v| v == value) {
+                values.push(value.to_owned());
+            }
+        }
+        out.settle(f, &values);
+    }
+    out
+}
+
+/// A short number alone is a dimension, not a steel.
+fn lone_number(words: &str) -> bool {
+    words.chars().all(|c| c.is_ascii_digit())
+}
+
+/// The text that is the value of a word: the nearest one right of it, else the nearest below.
+fn beside(texts: &[Text], words: &[String], i: usize, f: Field, sheet: f64) -> Option<usize> {
+    let at = texts[i].at;
+    let off = |k: &usize| (texts[*k].at.x - at.x, at.y - texts[*k].at.y);
+    let value = |k: &usize| {
+        *k != i
+            && field(&words[*k]).is_none()
+            && (f == Field::Material || numbered(&words[*k], f))
+            && !words[*k].is_empty()
+    };
+    let nearest = |way: &dyn Fn((f64, f64)) -> Option<f64>| {
+        let all = (0..texts.len()).filter(value).filter_map(|k| way(off(&k)).map(|d| (d, k)));
+        all.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, k)| k)
+    };
+    let within = |d: f64, most: f64| d > 0.0 && d <= most * sheet;
+    let right = |(x, y): (f64, f64)| (within(x, RIGHT_MM) && y.abs() <= LINE_MM * sheet).then_some(x);
+    let below = |(x, y): (f64, f64)| (within(y, BELOW_MM) && x.abs() <= 3.0 * LINE_MM * sheet).then_some(y);
+    nearest(&right).or_else(|| nearest(&below))
+}
+
+impl Title {
+    /// Takes a field's value where there is one.
+    fn settle(&mut self, f: Field, values: &[String]) {
+        match values {
+            [] => {}
+            [value] if f == Field::Material && known(value).is_none() => self.notes.push(format!(
+                "CHECK: the drawing names the material {value}, which is not in the table of materials: a placeholder stands for it; `--material` sets one."
+            )),
+            [value] => {
+                self.notes.push(format!("The drawing names the {} {value}.", f.word()));
+                let place = match f {
+                    Field::Material => &mut self.material,
+                    Field::Drawing => &mut self.drawing,
+                    Field::Revision => &mut self.revision,
+                };
+                *place = Some(value.clone());
+            }
+            several => self.notes.push(format!(
+                "CHECK: texts name more than one {}: {}; none is taken.",
+                f.word(),
+                several.join(", ")
+            )),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::geometry::Point;
+    use super::*;
+
+    fn title(texts: &[(f64, f64, &str, &str)]) -> Title {
+        let text = |(x, y, tag, text): &(f64, f64, &str, &str)| Text {
+            at: Point { x: *x, y: *y },
+            text: (*text).to_owned(),
+            entity: "TEXT",
+            tag: (*tag).to_owned(),
+            layer: "0".to_owned(),
+        };
+        read(&texts.iter().map(text).collect::<Vec<_>>(), 1.0)
+    }
+
+    fn named(title: &Title) -> [Option<&str>; 3] {
+        [title.material.as_deref(), title.drawing.as_deref(), title.revision.as_deref()]
+    }
+
+    #[test]
+    fn a_text_names_its_field_and_value() {
+        let english =
+            title(&[(0.0, 0.0, "", "Material: C45"), (0.0, 9.0, "", "Drawing no. AX-17"), (9.0, 0.0, "", "Rev. B")]);
+        assert_eq!(named(&english), [Some("C45"), Some("AX-17"), Some("B")]);
+        let german = title(&[
+            (0.0, 0.0, "", "Werkstoff 1.4301 (X5CrNi18-10)"),
+            (0.0, 9.0, "", "Zeichnungs-Nr.: 20 4711"),
+            (9.0, 0.0, "", "Änderung 03"),
+        ]);
+        assert_eq!(named(&german), [Some("X5CrNi18-10"), Some("20 4711"), Some("03")]);
+        assert_eq!(named(&title(&[(0.0, 0.0, "", "AX-17 Rev. B")])), [None, Some("AX-17"), Some("B")]);
+    }
+
+    #[test]
+    fn a_value_stands_right_of_its_word_or_below_it_or_in_an_attribute() {
+        let right = title(&[(0.0, 0.0, "", "Material"), (25.0, 0.5, "", "C45"), (0.0, -5.0, "", "invented works 12")]);
+        assert_eq!((named(&right)[0], right.read.len()), (Some("C45"), 2));
+        let below = title(&[
+            (0.0, 0.0, "", "Zeichnungsnummer"),
+            (1.0, -5.0, "", "AX-17"),
+            (40.0, 0.0, "", "Index"),
+            (40.0, -5.0, "", "C"),
+        ]);
+        assert_eq!(named(&below), [None, Some("AX-17"), Some("C")]);
+        let attributes =
+            title(&[(0.0, 0.0, "DRAWING_NO", "AX-17"), (0.0, 0.0, "REV", "C"), (0.0, 0.0, "WERKSTOFF", "C45")]);
+        assert_eq!(named(&attributes), [Some("C45"), Some("AX-17"), Some("C")]);
+    }
+
+    #[test]
+    fn prose_is_no_title_and_what_is_not_one_thing_is_told() {
+        let prose = title(&[
+            (0.0, 0.0, "", "Drawing shows the finished part"),
+            (0.0, 50.0, "", "revision of the law applies"),
+            (0.0, 90.0, "", "45"),
+        ]);
+        assert_eq!((named(&prose), prose.read.len()), ([None; 3], 0));
+        let two = title(&[(0.0, 0.0, "", "Material: C45"), (0.0, 9.0, "", "1.4301")]);
+        assert!(
+            two.material.is_none() && two.notes[0].contains("more than one material: C45, X5CrNi18-10"),
+            "{:?}",
+            two.notes
+        );
+        let unknown = title(&[(0.0, 0.0, "", "Material: unobtainium")]);
+        assert!(unknown.material.is_none() && unknown.notes[0].contains("unobtainium, which is not in the table"));
+    }
+}

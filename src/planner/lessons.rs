@@ -1,0 +1,64 @@
+//! What earlier plans of the same job taught: states between the looked-at ones that broke.
+//!
+//! The planner looks at stations, a settled draft at states a millimetre apart, the proof at states of its own. A state that
+//! broke is looked at by all of them from then on. One that breaks all the same, though the stations' samples pass it, is
+//! shut: no stage may run through it again. So every round takes something away from finitely many choices, or adds a
+//! place that was not looked at, and planning and proving cannot go round in a circle.
+
+use crate::process::State;
+
+/// Turned lengths nearer to each other than this are one place to look at, mm.
+const SAME_MM: f64 = 1e-4;
+
+/// Places to look at, and states that are shut.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Lessons {
+    /// Turned lengths to look at besides the stations, mm.
+    pub look_at_mm: Vec<f64>,
+    /// States that broke though they were looked at.
+    pub shut: Vec<State>,
+    /// Whether stops and grips stay on their stations: moved off them they broke the proof more than once.
+    pub stay: bool,
+}
+
+impl Lessons {
+    /// Takes in a state that broke. False: it was shut already, so nothing is new.
+    pub fn learn(&mut self, broken: State) -> bool {
+        if !self.look_at_mm.iter().any(|t| (t - broken.turned_mm).abs() < SAME_MM) {
+            self.look_at_mm.push(broken.turned_mm);
+            return true;
+        }
+        let new = !self.shut.iter().any(|known| known.is(&broken));
+        if new {
+            self.shut.push(broken);
+        }
+        new
+    }
+
+    /// Takes in all of them, and tells whether any was new.
+    pub fn learn_all(&mut self, broken: impl IntoIterator<Item = State>) -> bool {
+        broken.into_iter().fold(false, |new, state| self.learn(state) || new)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Lessons;
+    use crate::process::{Counter, Guide, State};
+
+    #[test]
+    fn a_state_is_looked_at_first_then_shut_and_then_nothing_is_new() {
+        let at = |turned_mm: f64| State {
+            turned_mm,
+            counter: Counter::Holds { nose_mm: 20.0 },
+            guide: Guide::Bush { headstock_mm: 90.0 },
+        };
+        let mut lessons = Lessons::default();
+        assert!(lessons.learn(at(41.0)) && lessons.shut.is_empty());
+        assert!(lessons.learn(at(41.0)) && lessons.shut.len() == 1);
+        assert!(!lessons.learn(at(41.0 + 1e-9)), "the same place, rounding aside");
+        // The same length under another grip is another state.
+        let other = State { counter: Counter::Away, ..at(41.0) };
+        assert!(lessons.learn_all([at(41.0), other]) && lessons.look_at_mm == [41.0] && lessons.shut.len() == 2);
+    }
+}
