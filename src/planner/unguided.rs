@@ -22,7 +22,7 @@ use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Counter, Guide, State};
 use crate::spread::spread;
-use rows::Row;
+pub use rows::Row;
 use std::collections::HashMap;
 
 /// The grip of an arc that only opens the collet.
@@ -114,7 +114,7 @@ impl<'a> Unguided<'a> {
     }
 
     /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
-    fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
+    pub fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
         let (grid, stroke_mm) = (self.grid, self.ground.rig.job.machine.headstock.stroke_mm);
         let ends = (i + 1..=grid.last()).take_while(move |j| *j == i + 1 || !grid.stations[j - 1].wished);
         let ends = ends.take_while(move |j| grid.at(*j) - grid.at(i) <= stroke_mm + SAME_MM);
