@@ -285,11 +285,11 @@ impl<'a> Unguided<'a> {
             }
         }
         let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
-        if let Some(f) = checks::cut::along(rig, segment, &flexibilities) {
-            if !f.passes() {
-                let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
-                return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
-            }
+        if let Some(f) = checks::cut::along(rig, segment, &flexibilities)
+            && !f.passes()
+        {
+            let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
+            return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
         }
         Ok(())
     }
