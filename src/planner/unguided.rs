@@ -4,8 +4,10 @@
 //! runs from one stop to the next; every piece but the first begins with the headstock feeding out bar, a re-grip, for
 //! which the counter-spindle must hold. The counter-spindle may keep its grip from piece to piece, or hand over.
 //!
-//! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. Parts are short
-//! without a bush, so states are whole beams, each worked out once.
+//! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. All pieces that
+//! end at a station under a grip come from one walk over whole beams, each looked at once (`rows`).
+
+mod rows;
 
 use super::draft::{Draft, DraftStage};
 use super::frontier::{self, Blocked};
@@ -14,14 +16,14 @@ use super::network::{Arc, Network, Node, Weights};
 use super::price::Price;
 use super::sequence::Way;
 use super::settle::Ground;
-use super::stations::{Grid, divisible};
+use super::stations::Grid;
 use super::wishes;
 use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
-use crate::process::{Answers, Counter, Guide, State, Work};
-use std::cell::RefCell;
+use crate::process::{Answers, Counter, Guide, State};
+use crate::spread::spread;
+pub use rows::Row;
 use std::collections::HashMap;
-use std::rc::Rc;
 
 /// The grip of an arc that only opens the collet.
 const OPENS: usize = usize::MAX;
@@ -33,17 +35,12 @@ struct Seen {
     answers: Answers,
 }
 
-/// States of one grip and one end of a piece.
-type Column = Rc<Vec<Seen>>;
-
 /// Builds the network without a bush.
 pub struct Unguided<'a> {
     ground: &'a Ground<'a>,
     grid: &'a Grid,
     noses: Vec<f64>,
     weights: Weights,
-    /// States of a grip and a piece's end, from the end towards the front.
-    columns: RefCell<HashMap<(usize, usize), Column>>,
 }
 
 /// Why a piece cannot be turned.
@@ -55,7 +52,7 @@ struct Stopped {
 impl<'a> Unguided<'a> {
     /// A builder for a collet's noses.
     pub fn new(ground: &'a Ground<'a>, grid: &'a Grid, noses: Vec<f64>, weights: Weights) -> Unguided<'a> {
-        Unguided { ground, grid, noses, weights, columns: RefCell::default() }
+        Unguided { ground, grid, noses, weights }
     }
 
     /// The whole network, and what stops the bar where nothing leads on.
@@ -67,6 +64,7 @@ impl<'a> Unguided<'a> {
         let takes_hold = self.weights.hand_over(machine.hand_over_s()).plus_s(shared_s);
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
+        let mut rows: HashMap<(usize, usize), Row> = HashMap::new();
         for i in 0..grid.last() {
             // Grips held come first, so that those who open the collet stand before those who close it.
             let mut here: Vec<Node> = index.keys().copied().filter(|n| n.0 == i).collect();
@@ -74,6 +72,8 @@ impl<'a> Unguided<'a> {
             if here.iter().any(|n| n.1 > 0) && !here.iter().any(|n| n.1 == 0) {
                 here.push((i, 0));
             }
+            let tags: Vec<usize> = here.iter().map(|n| n.1).collect();
+            self.look(i, &tags, &mut rows);
             for node in here {
                 let runs = match node.1 {
                     0 if i == 0 => vec![(self.noses.len(), Price::default())],
@@ -90,14 +90,9 @@ impl<'a> Unguided<'a> {
                     continue;
                 }
                 for (grip, cost) in runs {
-                    for j in i + 1..=grid.last() {
-                        if j > i + 1 && grid.stations[j - 1].wished {
-                            break;
-                        }
-                        if !grid.borders(j) || grid.fed_to(j) - grid.at(i) > machine.headstock.stroke_mm + SAME_MM {
-                            continue;
-                        }
-                        let Ok((run_s, margin)) = self.run(i, j, grip) else { continue };
+                    for j in self.ends(i, grip) {
+                        let known = rows.get(&(grip, j)).and_then(|row| row.get(j - 1 - i));
+                        let Some((run_s, margin)) = known.copied() else { continue };
                         let (to, line_s, margin) = if j < grid.last() {
                             let tag = if grip < self.noses.len() { grip + 1 } else { 0 };
                             ((j, tag), grid.stations[j].penalty_s, margin)
@@ -116,6 +111,38 @@ impl<'a> Unguided<'a> {
         net.goal = index.get(&(grid.last(), 0)).copied();
         let most = self.ground.rig.job.wishes.at_most_hand_overs;
         wishes::layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS).0
+    }
+
+    /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
+    pub fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
+        let (grid, stroke_mm) = (self.grid, self.ground.rig.job.machine.headstock.stroke_mm);
+        let ends = (i + 1..=grid.last()).take_while(move |j| *j == i + 1 || !grid.stations[j - 1].wished);
+        let ends = ends.take_while(move |j| grid.at(*j) - grid.at(i) <= stroke_mm + SAME_MM);
+        ends.filter(move |j| grid.borders(*j) && grid.fed_to(*j) - grid.at(i) <= stroke_mm + SAME_MM)
+            .filter(move |j| self.travels(i, *j, grip))
+    }
+
+    /// Walks the rows that a station asks for and none before it did, for the grips held there and, where one may take hold, all others.
+    fn look(&self, i: usize, tags: &[usize], rows: &mut HashMap<(usize, usize), Row>) {
+        let takes_hold = tags.contains(&0);
+        let grips = (0..=self.noses.len()).filter(|g| match *g == self.noses.len() {
+            true => i == 0,
+            false => i > 0 && (takes_hold || tags.contains(&(g + 1))),
+        });
+        let pairs: Vec<(usize, usize)> = grips.flat_map(|g| self.ends(i, g).map(move |j| (g, j))).collect();
+        let new: Vec<(usize, usize)> = pairs.into_iter().filter(|pair| !rows.contains_key(pair)).collect();
+        let walked = spread(&new, |(grip, j), _| self.row(*grip, *j, i));
+        rows.extend(new.into_iter().zip(walked));
+    }
+
+    /// Whether the counter-spindle that holds at a grip travels from one station to another.
+    fn travels(&self, i: usize, j: usize, grip: usize) -> bool {
+        let rig = self.ground.rig;
+        let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) else { return true };
+        let (near, far) = (self.grid.at(i) + rig.gap_mm() - nose, self.grid.fed_to(j) + rig.gap_mm() - nose);
+        *nose <= self.grid.at(i) + SAME_MM
+            && near >= counter.nearest_mm - SAME_MM
+            && far <= counter.farthest_mm + SAME_MM
     }
 
     /// Grips that may take hold at a station.
@@ -175,98 +202,74 @@ impl<'a> Unguided<'a> {
     }
 
     /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
-    fn column(&self, grip: usize, end: usize, down_to: usize) -> Column {
-        let known = self.columns.borrow().get(&(grip, end)).cloned();
-        let have = known.as_ref().map_or(0, |c| c.len());
-        if have > end - down_to
-            && let Some(known) = known
-        {
-            return known;
-        }
-        let mut column: Vec<Seen> =
-            known.map_or_else(Vec::new, |c| Rc::try_unwrap(c).unwrap_or_else(|c| c.iter().map(Seen::copy).collect()));
-        for station in (down_to..=end - column.len()).rev() {
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<Seen> {
+        let seen = |station: usize| {
             let state = self.state(station, grip, end);
             crate::spread::breathe();
-            let Ok(answers) = self.ground.rig.answers(&state) else { break };
-            column.push(Seen { station, state, answers });
-        }
-        let column = Rc::new(column);
-        self.columns.borrow_mut().insert((grip, end), column.clone());
-        column
+            let answers = self.ground.rig.answers(&state).ok()?;
+            Some(Seen { station, state, answers })
+        };
+        (down_to..=end).rev().map_while(seen).collect()
     }
 
-    /// Time and margin of a piece from one station to another.
-    fn run(&self, i: usize, j: usize, grip: usize) -> Result<(f64, f64), Stopped> {
+    /// With the piece at an end turned and bar fed on for what is done behind the part-off.
+    fn fed_on(&self, grip: usize, end: usize, turned_mm: f64) -> State {
+        let guide = self.ground.rig.guide(turned_mm, turned_mm, turned_mm);
+        State { turned_mm, guide, ..self.state(end, grip, end) }
+    }
+
+    /// What stops a piece from one station to another, told in the order in which it is turned; nothing where it passes.
+    fn stops(&self, i: usize, j: usize, grip: usize) -> Result<(), Stopped> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
-        if let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) {
-            let (near, far) = (grid.at(i) + rig.gap_mm() - nose, grid.fed_to(j) + rig.gap_mm() - nose);
-            if *nose > grid.at(i) + SAME_MM
-                || near < counter.nearest_mm - SAME_MM
-                || far > counter.farthest_mm + SAME_MM
-            {
-                let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
-                return Err(Stopped { rule: "counter_spindle_travel".into(), text });
-            }
+        if !self.travels(i, j, grip) {
+            let nose = self.noses.get(grip).copied().unwrap_or(0.0);
+            let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
+            return Err(Stopped { rule: "counter_spindle_travel".into(), text });
         }
         let shut = |k: usize| grid.is_shut(&self.state(k, grip, j));
         if !grid.shut.is_empty() && (i..=j).any(shut) {
             return Err(Stopped { rule: "support".into(), text: "a place between the looked-at ones breaks".into() });
         }
         // The end first: most pieces that fail, fail there.
-        self.passes(j - 1, &self.column(grip, j, j)[..], gripped)?;
+        self.passes(j - 1, &self.column(grip, j, j), gripped)?;
         let column = self.column(grip, j, i);
-        let (mut time_s, mut margin) = (0.0, f64::INFINITY);
         let mut k = i;
         while k < j {
             let index = grid.segment[k];
             let last = (k..j).take_while(|n| grid.segment[*n] == index).last().unwrap_or(k);
-            let seen = &column[(j - last - 1)..=(j - k)];
-            let (cap, piece_margin) = self.passes(k, seen, gripped)?;
-            margin = margin.min(piece_margin);
-            let segment = &self.ground.segments[index];
-            let whole = divisible(segment) || grid.at(last + 1) >= segment.to_mm - SAME_MM;
-            if whole && segment.work != Work::PartOff {
-                let length = grid.at(last + 1) - grid.at(k);
-                time_s += rig.piece_time(segment, length, gripped, cap).total_s();
-            }
+            self.passes(k, &column[(j - last - 1)..=(j - k)], gripped)?;
             k = last + 1;
         }
-        let on = |turned_mm: f64| {
-            let guide = rig.guide(turned_mm, turned_mm, turned_mm);
-            State { turned_mm, guide, ..self.state(j, grip, j) }
-        };
         let here = column.iter().filter(|s| s.station > i);
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
-        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, turned_mm)| (*t, on(*turned_mm)));
+        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, j, *mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
             if state.turned_mm > grid.at(j) + SAME_MM {
                 match checks::fed_on(rig, self.ground.segments, &state) {
                     Ok(Some(f)) if !f.passes() => return Err(told(&f, &format!("fed on for {}", task.text))),
-                    Ok(f) => margin = margin.min(1.0 - f.map_or(0.0, |f| f.utilisation)),
+                    Ok(_) => {}
                     Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
                 }
             }
             let Some(thrust) = task.thrust_n else { continue };
             match checks::drill::find(rig, &state, task.at_mm, thrust) {
-                Ok(f) if f.passes() => margin = margin.min(1.0 - f.utilisation),
+                Ok(f) if f.passes() => {}
                 Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
                 Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
             }
         }
-        Ok((time_s, margin))
+        Ok(())
     }
 
-    /// Speed cap and margin of states of one segment in a row; an error names the check that fails.
-    fn passes(&self, piece: usize, seen: &[Seen], gripped: bool) -> Result<(f64, f64), Stopped> {
+    /// States of one segment in a row; an error names the check that fails.
+    fn passes(&self, piece: usize, seen: &[Seen], gripped: bool) -> Result<(), Stopped> {
         let rig = self.ground.rig;
         let segment = &self.ground.segments[self.grid.segment[piece]];
         let wanted = rig.segment_rpm(segment, gripped);
         let floor = rig.job.cutting.speed_floor * wanted;
         let allowed = seen.iter().map(|s| rig.allowed_rpm(&s.state, &s.answers).rpm).fold(f64::INFINITY, f64::min);
         let rpm = wanted.min(allowed.max(floor));
-        let mut margin = f64::INFINITY;
         for s in seen {
             let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
             for f in checks::all(&view) {
@@ -279,18 +282,16 @@ impl<'a> Unguided<'a> {
                     };
                     return Err(told(&f, &format!("at a turned length of {:.1} mm{set}", s.state.turned_mm)));
                 }
-                margin = margin.min(1.0 - f.utilisation);
             }
         }
         let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
-        if let Some(f) = checks::cut::along(rig, segment, &flexibilities) {
-            if !f.passes() {
-                let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
-                return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
-            }
-            margin = margin.min(1.0 - f.utilisation);
+        if let Some(f) = checks::cut::along(rig, segment, &flexibilities)
+            && !f.passes()
+        {
+            let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
+            return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
         }
-        Ok((if rpm < wanted { rpm } else { f64::INFINITY }, margin))
+        Ok(())
     }
 
     /// The draft of a way: pieces under one grip are one stage.
@@ -326,29 +327,26 @@ impl<'a> Unguided<'a> {
         let far = net.nodes.iter().map(|n| n.0).max().unwrap_or(0);
         let section = self.ground.rig.job.shaft.section_at(grid.at(far));
         let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
-        let mut stopped: Option<Stopped> = None;
-        let mut tell = |found: Stopped| {
-            // A check says more than a travel that some other grip would have.
-            if stopped.as_ref().is_none_or(|s| s.rule == "counter_spindle_travel") {
-                stopped = Some(found);
-            }
-        };
-        for node in net.nodes.iter().filter(|n| n.0 == far) {
+        let held = net.nodes.iter().filter(|n| n.0 == far).flat_map(|node| {
             let grips: Vec<usize> = match (node.1, far) {
                 (0, 0) => vec![self.noses.len()],
                 (0, _) => self.allowed(far).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
                 (held, _) => vec![held - 1],
             };
-            for grip in grips {
-                if let Err(found) = self.run(far, next, grip).and_then(|_| self.parted(grip)) {
-                    tell(found);
-                }
-            }
-        }
+            grips
+                .into_iter()
+                .filter_map(|grip| self.stops(far, next, grip).and_then(|()| self.parted(grip).map(|_| ())).err())
+        });
         // Where no grip can take over, the piece that came so far would have to go on.
-        for arc in net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip != OPENS) {
-            if let Err(found) = self.run(net.nodes[arc.from].0, next, arc.grip) {
-                tell(found);
+        let came = net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip != OPENS);
+        let came = came.filter_map(|arc| self.stops(net.nodes[arc.from].0, next, arc.grip).err());
+        // A check says more than a travel that some other grip would have; of checks the first is told.
+        let mut stopped: Option<Stopped> = None;
+        for found in held.chain(came) {
+            let travel = found.rule == "counter_spindle_travel";
+            stopped = Some(found);
+            if !travel {
+                break;
             }
         }
         let rig = self.ground.rig;
@@ -360,12 +358,6 @@ impl<'a> Unguided<'a> {
         });
         let collet = rig.collet.map(|c| c.name.clone());
         Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
-    }
-}
-
-impl Seen {
-    fn copy(&self) -> Seen {
-        Seen { station: self.station, state: self.state, answers: self.answers }
     }
 }
 

@@ -8,7 +8,7 @@ use super::state::State;
 use crate::units::spindle_rpm;
 
 /// Slowing aims this share below the limit: states between those looked at may lie a little lower.
-const SLOWING_GUARD: f64 = 1e-4;
+pub const SLOWING_GUARD: f64 = 1e-4;
 /// A critical speed counted to lie above a speed is counted at this share above it: twice what the iterated one is known to.
 pub const COUNT_GUARD: f64 = 2e-5;
 /// Workpiece speed when a thread is whirled, as a share of the turning speed at the same cutting speed: six inserts of

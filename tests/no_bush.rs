@@ -1,0 +1,144 @@
+//! Without a bush all pieces that end at a station under a grip are told by one walk. Here each is worked out alone, from all its states
+//! and all their checks.
+
+use spanhold::input::read_job_text;
+use spanhold::job::Job;
+use spanhold::planner::grips::{lands, noses};
+use spanhold::planner::lessons::Lessons;
+use spanhold::planner::network::Weights;
+use spanhold::planner::settle::Ground;
+use spanhold::planner::stations::{Grid, divisible, moments};
+use spanhold::planner::unguided::Unguided;
+use spanhold::process::checks::{self, PASSES_UP_TO, View};
+use spanhold::process::stops::SAME_MM;
+use spanhold::process::{Counter, Rig, State, Work};
+
+const JOB: &str = "shaft:
+  material: C45
+  sections:
+    - {length: 21, diameter: 7.5, interrupt: free}
+    - {length: 5, thread: M6}
+    - {length: 34, diameter: 8.6, interrupt: free, tolerance: h9}
+    - {length: 2, diameter: 7, kind: groove}
+    - {length: 40, taper: [8, 8.6], interrupt: free}
+  features:
+    - {cross_hole: 1.5, at: 47, thrust: 20}
+stock: {diameter: 9, bar_length: 3000}
+holding: no_bush
+machine:
+  no_bush: {max_bar: 12, collet_gap: 6}
+  bush: {max_bar: 12, land: 12, gap: 1, stiffness: 60}
+  headstock: {nearest: 32, stroke: 50, hold: 15, stiffness: 60, max_rpm: 12000, regrip_s: 4}
+  counter_spindle:
+    nearest: 3
+    farthest: 90
+    bore: 14
+    bore_depth: 120
+    stiffness: 30
+    max_rpm: 12000
+    hand_over_s: 3
+    collets: [{name: A, range: [8.4, 8.7], hold: 6, passes: 8.8, clamp_force: 9000}]
+  cross_tool_reach: 10
+  part_off: {width: 2, time_s: 4}
+cutting: {tools: single, vc: 150, feed: 0.08, ap_max: 2, ap_finish: 0.1, speed_floor: FLOOR}
+limits: {stiffness_min: STIFF, whirl_ratio: WHIRL, whip: 0.05, sag: 0.005, release: 0.02, station_pitch: 6, damping_ratio: DAMPING}
+";
+
+fn job([stiff, whirl, damping, floor]: [&str; 4]) -> Job {
+    let text = JOB.replace("STIFF", stiff).replace("WHIRL", whirl).replace("DAMPING", damping).replace("FLOOR", floor);
+    read_job_text("job.yaml", &text, ".".as_ref()).expect("a job")
+}
+
+/// The state of a station under a grip, with the bar fed out for a piece.
+fn state(ground: &Ground<'_>, grid: &Grid, nose_mm: Option<f64>, station: usize, end: usize) -> State {
+    let turned_mm = grid.at(station);
+    State { turned_mm, counter: Counter::of(nose_mm), guide: ground.rig.guide(turned_mm, turned_mm, grid.fed_to(end)) }
+}
+
+/// Time and margin of one piece; none where it does not pass.
+fn alone(ground: &Ground<'_>, grid: &Grid, nose_mm: Option<f64>, [i, j]: [usize; 2]) -> Option<(f64, f64)> {
+    let (rig, gripped) = (ground.rig, nose_mm.is_some());
+    let (mut time_s, mut share, mut k) = (0.0, 0.0f64, i);
+    while k < j {
+        let to = (k..j).take_while(|n| grid.segment[*n] == grid.segment[k]).last()? + 1;
+        let segment = &ground.segments[grid.segment[k]];
+        let seen = (k..=to).map(|n| state(ground, grid, nose_mm, n, j));
+        let seen = seen.map(|s| Some((s, rig.answers(&s).ok()?))).collect::<Option<Vec<_>>>()?;
+        let wanted = rig.segment_rpm(segment, gripped);
+        let allowed = seen.iter().map(|(s, answers)| rig.allowed_rpm(s, answers).rpm).fold(f64::INFINITY, f64::min);
+        let rpm = wanted.min(allowed.max(rig.job.cutting.speed_floor * wanted));
+        for (n, (state, answers)) in (k..).zip(&seen) {
+            let view = View { rig, state, answers, segment, rpm };
+            share = checks::all(&view).map(|f| f.utilisation).fold(share, f64::max);
+            for task in grid.stations[n].tasks.iter().filter(|_| n > i) {
+                let task = &ground.tasks[*task];
+                let found = checks::drill::find(rig, state, task.at_mm, task.thrust_n?).ok()?;
+                share = share.max(found.utilisation);
+            }
+        }
+        let flexibilities: Vec<f64> = seen.iter().map(|(_, answers)| answers.tool_mm_per_n).collect();
+        share = checks::cut::along(rig, segment, &flexibilities).map_or(share, |f| share.max(f.utilisation));
+        if segment.work != Work::PartOff && (divisible(segment) || grid.at(to) >= segment.to_mm - SAME_MM) {
+            let cap_rpm = if rpm < wanted { rpm } else { f64::INFINITY };
+            time_s += rig.piece_time(segment, grid.at(to) - grid.at(k), gripped, cap_rpm).total_s();
+        }
+        k = to;
+    }
+    (share <= PASSES_UP_TO).then_some((time_s, 1.0 - share))
+}
+
+#[test]
+fn a_row_tells_of_each_piece_what_the_piece_alone_tells() {
+    let (mut pass, mut fail, mut slow) = (0, 0, 0);
+    for limits in [
+        ["0.05", "0.3", "0.03", "0.5"],
+        ["0.5", "0.3", "0.03", "0.5"],
+        ["0.05", "0.03", "0.03", "0.2"],
+        ["0.05", "0.3", "0.003", "0.5"],
+        ["0.02", "0.1", "0.001", "0.3"],
+    ] {
+        let job = job(limits);
+        let rig = Rig::new(&job, job.machine.collet("A"));
+        let (segments, tasks) = (rig.segments().expect("they can be turned"), rig.tasks());
+        let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
+        let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
+        let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
+        assert!(grid.stations.iter().any(|s| !s.tasks.is_empty()));
+        let noses = noses(&rig, &grid, &lands(&rig));
+        let all = Unguided::new(&ground, &grid, noses.clone(), Weights::default());
+        for (grip, j) in (0..=noses.len()).flat_map(|g| (1..=grid.last()).map(move |j| (g, j))) {
+            let row = all.row(grip, j, 0);
+            for i in (0..j).filter(|i| all.ends(*i, grip).any(|end| end == j)) {
+                match (row.get(j - 1 - i), alone(&ground, &grid, noses.get(grip).copied(), [i, j])) {
+                    (Some(a), Some(b)) => {
+                        let near = |a: f64, b: f64| (a - b).abs() <= 1e-9 * b.abs().max(1.0);
+                        assert!(near(a.0, b.0) && near(a.1, b.1), "{grip}, {i} to {j}: {a:?}, alone {b:?}");
+                        pass += 1;
+                        slow += usize::from(a.1 < 1e-3);
+                    }
+                    (None, None) => fail += 1,
+                    (row, alone) => panic!("{grip}, {i} to {j}: {row:?}, alone {alone:?}"),
+                }
+            }
+        }
+    }
+    assert!(pass > 200 && fail > 200 && slow > 20, "{pass} pass, {slow} of them slowed down, {fail} fail");
+}
+
+#[test]
+fn no_row_runs_through_a_state_that_is_shut() {
+    let job = job(["0.02", "0.3", "0.03", "0.5"]);
+    let rig = Rig::new(&job, job.machine.collet("A"));
+    let (segments, tasks) = (rig.segments().expect("they can be turned"), rig.tasks());
+    let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
+    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
+    let mut grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
+    let noses = noses(&rig, &grid, &lands(&rig));
+    let all = Unguided::new(&ground, &grid, noses.clone(), Weights::default());
+    let mut pairs = (0..=noses.len()).flat_map(|g| (3..=grid.last()).map(move |j| (g, j)));
+    let (grip, j) = pairs.find(|(g, j)| all.row(*g, *j, 0).len() >= 3).expect("a piece over three stations");
+    let shut = state(&ground, &grid, noses.get(grip).copied(), j - 2, j);
+    grid.shut.push(shut);
+    // From the end to the station behind the shut one.
+    assert_eq!(Unguided::new(&ground, &grid, noses, Weights::default()).row(grip, j, 0).len(), 1);
+}
