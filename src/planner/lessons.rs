@@ -37,7 +37,8 @@ impl Lessons {
 
     /// Takes in all of them, and tells whether any was new.
     pub fn learn_all(&mut self, broken: impl IntoIterator<Item = State>) -> bool {
-        broken.into_iter().fold(false, |new, state| self.learn(state) || new)
+        // Every one is learnt: `any` would stop at the first that is new.
+        broken.into_iter().filter(|state| self.learn(*state)).count() > 0
     }
 }
 
