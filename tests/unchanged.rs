@@ -37,7 +37,7 @@ fn essentials(plan: &Plan) -> String {
     let mut line = String::new();
     if plan.verdict == Verdict::Infeasible {
         let s = plan.shortfall.as_ref().expect("an answer of no has a reason");
-        let _ = write!(line, "no {:.9e} {}", s.farthest_mm, s.blocked_by);
+        let _ = write!(line, "no {:.9e} {}", s.farthest_mm, s.blocked_names());
         for c in &s.changes {
             let _ =
                 write!(line, " | {} {} {}", c.change, c.to, c.extra_time_s.map_or("-".into(), |t| format!("{t:.9e}")));

@@ -314,9 +314,11 @@ pub const AND: &str = " and ";
 #[allow(missing_docs)]
 pub struct Shortfall {
     pub farthest_mm: f64,
-    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …); where the bar
-    /// goes farther only if several are lifted, their names with ` and ` between.
+    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
     pub blocked_by: String,
+    /// Names of those that stop the bar there as well, where it goes farther only if all of them are lifted.
+    #[serde(default)]
+    pub blocked_with: Vec<String>,
     /// One sentence.
     pub text: String,
     /// Ranked, best first; each alone makes it feasible.
@@ -324,6 +326,15 @@ pub struct Shortfall {
     /// Where no single change is enough: what was tried, and which changes bring the bar farther.
     #[serde(default)]
     pub tried: Option<String>,
+}
+
+impl Shortfall {
+    /// What stops the bar: `stroke`, or `counter_spindle_travel and stroke`.
+    pub fn blocked_names(&self) -> String {
+        let names: Vec<&str> =
+            std::iter::once(&self.blocked_by).chain(&self.blocked_with).map(String::as_str).collect();
+        names.join(AND)
+    }
 }
 
 /// One change that would make it feasible.

@@ -187,6 +187,8 @@ const PLAN: &str = "verdict text
     shortfall map?
     *shortfall.farthest_mm number
     *shortfall.blocked_by text
+    *shortfall.blocked_with list
+    *shortfall.blocked_with[] text
     *shortfall.text text
     *shortfall.tried text?
     *shortfall.changes list

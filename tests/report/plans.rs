@@ -433,6 +433,7 @@ pub fn infeasible_plan() -> Plan {
     plan.shortfall = Some(Shortfall {
         farthest_mm: 412.0,
         blocked_by: "whirl".into(),
+        blocked_with: Vec::new(),
         text: "Behind 412 mm the speed comes nearer than 0.7 to the critical speed of the span between the counter-spindle and the bush.".into(),
         changes: vec![
             Change { change: "rpm".into(), from: 2476.into(), to: 1450.into(), extra_time_s: Some(33.0), text: "let the speed fall: set `speed_floor` to 0.58".into() },
@@ -568,6 +569,7 @@ pub fn hopeless_plan() -> Plan {
     plan.shortfall = Some(Shortfall {
         farthest_mm: 0.0,
         blocked_by: "counter_spindle_travel".into(),
+        blocked_with: Vec::new(),
         text: "The counter-spindle does not reach the first grip.".into(),
         changes: vec![],
         tried: Some("none of 31 single changes is enough, nor any of the 120 pairs tried (of 465)".into()),

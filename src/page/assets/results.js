@@ -115,7 +115,7 @@ function figuresOf(plan) {
 function shortfall(plan) {
   const s = plan.shortfall;
   if (!s) return null;
-  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${words(s.blocked_by)}. `), `${sentence(s.text)}.`),
+  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `Stopped at ${num(s.farthest_mm)} mm by ${[s.blocked_by, ...s.blocked_with].map(words).join(' and ')}. `), `${sentence(s.text)}.`),
     h('div', { id: 'changes', role: 'status', 'aria-live': 'polite' }, 'Looking for what would help…'));
 }
 
