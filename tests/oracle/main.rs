@@ -151,7 +151,7 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     let repaired = all.as_ref().is_some_and(|way| {
         let allowance = EQUALLY_FAST * (way.least.s + assemble::fixed_s(&ground));
         let taken = best_way(&builder.within(way.least.plus_s(allowance)), allowance).unwrap_or_else(|d| panic!("{d}"));
-        taken.is_some_and(|way| ground.settle(&Draft::of(&way, &looker), 1.0).broken().first().is_some())
+        taken.is_some_and(|way| !ground.settle(&Draft::of(&way, &looker), 1.0).broken().is_empty())
     });
     // A planner that places re-grips inside a stage better than late is welcome, as long as such a plan exists.
     let better = match (&all, &found) {
