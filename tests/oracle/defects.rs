@@ -45,7 +45,8 @@ fn regress_a_re_grip_inside_a_stage_is_made_where_it_costs_least() {
             let looker = Looker::new(&rig, &segments, &grid, &tasks);
             let runs = Runs::new(&looker);
             let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
-            let mut search = Search::new(&rig, &segments, &grid, &tasks, &looker.noses, Inner::Anywhere);
+            let mut search =
+                Search::new(&rig, &segments, &grid, &tasks, &looker.noses, Inner::Anywhere, crate::search::Least::Time);
             if let (Some(goal), Some(any)) = (net.goal, search.best(0, 0))
                 && any.cost_s < net.reached[goal].s * (1.0 - 1e-3)
             {

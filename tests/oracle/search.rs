@@ -17,6 +17,10 @@ const PASSES: f64 = 1.0 + 1e-6;
 /// How the cheapest plan is made.
 #[derive(Debug, Clone, Default)]
 pub struct Best {
+    /// Hand-overs.
+    pub hand_overs: usize,
+    /// Largest share of a limit at any state.
+    pub share: f64,
     /// Seconds that depend on the plan: runs, hand-overs, re-grips, lines left at stops.
     pub cost_s: f64,
     /// Stages.
@@ -43,6 +47,23 @@ pub enum Inner {
     Anywhere,
 }
 
+/// What is made least.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Least {
+    /// Seconds.
+    Time,
+    /// Hand-overs, and of those with equally many the seconds.
+    HandOvers,
+    /// The largest share of any limit.
+    Share,
+}
+
+/// Highest speed a state allows, infinite where what the cut asks for passes; and the largest share of a limit there.
+type Cap = (f64, f64);
+
+/// Seconds of a cut, whether it is slowed, and the largest share of a limit.
+type Run = (f64, bool, f64);
+
 /// The search over one collet.
 pub struct Search<'a> {
     pub rig: &'a Rig<'a>,
@@ -51,13 +72,14 @@ pub struct Search<'a> {
     pub tasks: &'a [Task],
     pub noses: &'a [f64],
     pub inner: Inner,
+    pub least: Least,
     /// States looked at.
     pub states: usize,
     /// Names of the checks that refused a state.
     pub refused: HashMap<&'static str, usize>,
     answers: HashMap<(usize, usize, usize), Option<(State, Answers)>>,
-    caps: HashMap<(usize, usize, usize, usize), Option<f64>>,
-    releases: HashMap<(usize, usize, usize), bool>,
+    caps: HashMap<(usize, usize, usize, usize), Option<Cap>>,
+    releases: HashMap<(usize, usize, usize), f64>,
     known: HashMap<(usize, usize), Option<Best>>,
 }
 
@@ -69,6 +91,7 @@ impl<'a> Search<'a> {
         tasks: &'a [Task],
         noses: &'a [f64],
         inner: Inner,
+        least: Least,
     ) -> Search<'a> {
         Search {
             rig,
@@ -77,6 +100,7 @@ impl<'a> Search<'a> {
             tasks,
             noses,
             inner,
+            least,
             states: 0,
             refused: HashMap::new(),
             answers: HashMap::new(),
@@ -119,9 +143,8 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Highest speed a state allows the segment in cut; infinite where what the cut asks for passes, none where even
-    /// the slowest the job allows fails.
-    fn cap_rpm(&mut self, grip: usize, station: usize, regrip: usize, segment: usize) -> Option<f64> {
+    /// What a state allows the segment in cut; none where even the slowest the job allows fails.
+    fn cap_rpm(&mut self, grip: usize, station: usize, regrip: usize, segment: usize) -> Option<Cap> {
         if let Some(known) = self.caps.get(&(grip, station, regrip, segment)) {
             return *known;
         }
@@ -138,13 +161,14 @@ impl<'a> Search<'a> {
             let mut passes = |rpm: f64| {
                 let view = View { rig, state, answers, segment: cut, rpm };
                 refused = checks::all(&view).find(|f| f.utilisation > PASSES).map(|f| f.check);
-                refused.is_none()
+                let share = checks::all(&view).map(|f| f.utilisation).fold(0.0, f64::max);
+                refused.is_none().then_some(share)
             };
-            if passes(wanted) {
-                return Some(f64::INFINITY);
+            if let Some(share) = passes(wanted) {
+                return Some((f64::INFINITY, share));
             }
             let slow = rig.allowed_rpm(state, answers).rpm.max(rig.job.cutting.speed_floor * wanted).min(wanted);
-            passes(slow).then_some(slow)
+            passes(slow).map(|share| (slow, share))
         });
         if let (None, Some(check)) = (cap, refused) {
             *self.refused.entry(check).or_default() += 1;
@@ -154,8 +178,8 @@ impl<'a> Search<'a> {
     }
 
     /// Seconds of the cut from one station to another with the headstock as it stands, and whether it must slow down.
-    fn run(&mut self, grip: usize, from: usize, to: usize, regrip: usize) -> Option<(f64, bool)> {
-        let (mut sum, mut slowed) = (0.0, false);
+    fn run(&mut self, grip: usize, from: usize, to: usize, regrip: usize) -> Option<Run> {
+        let (mut sum, mut slowed, mut most) = (0.0, false, 0.0f64);
         let mut k = from;
         while k < to {
             let segment = self.grid.segment[k];
@@ -165,13 +189,16 @@ impl<'a> Search<'a> {
             }
             let mut cap = f64::INFINITY;
             for station in k..=end {
-                cap = cap.min(self.cap_rpm(grip, station, regrip, segment)?);
+                let (rpm, share) = self.cap_rpm(grip, station, regrip, segment)?;
+                (cap, most) = (cap.min(rpm), most.max(share));
             }
             for station in k + 1..=end {
-                if !self.drills(grip, station, regrip) {
+                let share = self.drills(grip, station, regrip);
+                if share > PASSES {
                     *self.refused.entry("drill").or_default() += 1;
                     return None;
                 }
+                most = most.max(share);
             }
             slowed |= cap.is_finite();
             let cut = &self.segments[segment];
@@ -181,7 +208,7 @@ impl<'a> Search<'a> {
             }
             k = end;
         }
-        Some((sum, slowed))
+        Some((sum, slowed, most))
     }
 
     /// Tasks whose moment lies behind the part-off: the bar is fed on for them before the part comes off.
@@ -194,43 +221,43 @@ impl<'a> Search<'a> {
         self.beyond(station).iter().map(|b| b.1).fold(self.t(station), f64::max)
     }
 
-    fn drills(&self, grip: usize, station: usize, regrip: usize) -> bool {
-        let fed_on = self.beyond(station).iter().all(|(i, t)| {
-            let task = &self.tasks[*i];
-            let guide = self.rig.guide(*t, self.t(regrip), *t);
-            let state = State { turned_mm: *t, guide, ..self.state(grip, station, regrip) };
-            task.thrust_n.is_none_or(|thrust| {
-                checks::drill::find(self.rig, &state, task.at_mm, thrust).is_ok_and(|f| f.utilisation <= PASSES)
+    /// Share of the limit that the tasks due at a station use; infinite where nothing holds.
+    fn drills(&self, grip: usize, station: usize, regrip: usize) -> f64 {
+        let share = |state: &State, i: usize| {
+            let task = &self.tasks[i];
+            task.thrust_n.map_or(0.0, |thrust| {
+                checks::drill::find(self.rig, state, task.at_mm, thrust).map_or(f64::INFINITY, |f| f.utilisation)
             })
+        };
+        let fed_on = self.beyond(station).into_iter().map(|(i, t)| {
+            let guide = self.rig.guide(t, self.t(regrip), t);
+            share(&State { turned_mm: t, guide, ..self.state(grip, station, regrip) }, i)
         });
-        if !fed_on {
-            return false;
-        }
-        self.grid.stations[station].tasks.iter().all(|i| {
-            let task = &self.tasks[*i];
-            task.thrust_n.is_none_or(|thrust| {
-                checks::drill::find(self.rig, &self.state(grip, station, regrip), task.at_mm, thrust)
-                    .is_ok_and(|f| f.utilisation <= PASSES)
-            })
-        })
+        let here = self.state(grip, station, regrip);
+        fed_on.chain(self.grid.stations[station].tasks.iter().map(|i| share(&here, *i))).fold(0.0, f64::max)
     }
 
-    fn lets_go(&mut self, grip: usize, station: usize, regrip: usize) -> bool {
+    /// Share of the limit used when the collet lets go; infinite where nothing holds then.
+    fn lets_go(&mut self, grip: usize, station: usize, regrip: usize) -> f64 {
         if grip >= self.noses.len() {
-            return true;
+            return 0.0;
         }
         let state = self.state(grip, station, regrip);
         let rig = self.rig;
         *self
             .releases
             .entry((grip, station, regrip))
-            .or_insert_with(|| checks::release::find(rig, &state).is_ok_and(|f| f.utilisation <= PASSES))
+            .or_insert_with(|| checks::release::find(rig, &state).map_or(f64::INFINITY, |f| f.utilisation))
     }
 
-    fn holds_at_part_off(&self, grip: usize) -> bool {
-        let Some(nose) = self.nose(grip) else { return self.rig.job.machine.counter_spindle.is_none() };
-        checks::torque::find(self.rig, nose, self.rig.held_mm(nose)).is_none_or(|f| f.utilisation <= PASSES)
-            && checks::back::find(self.rig, nose).is_ok_and(|f| f.is_none_or(|f| f.utilisation <= PASSES))
+    /// Share of the limits that the last grip uses; infinite where it does not hold.
+    fn holds_at_part_off(&self, grip: usize) -> f64 {
+        let Some(nose) = self.nose(grip) else {
+            return if self.rig.job.machine.counter_spindle.is_none() { 0.0 } else { f64::INFINITY };
+        };
+        let torque = checks::torque::find(self.rig, nose, self.rig.held_mm(nose)).map_or(0.0, |f| f.utilisation);
+        let back = checks::back::find(self.rig, nose);
+        torque.max(back.map_or(f64::INFINITY, |f| f.map_or(0.0, |f| f.utilisation)))
     }
 
     /// Grips that a stage from one station to another may have: turned already, and within the counter-spindle's travel
@@ -294,7 +321,7 @@ impl<'a> Search<'a> {
                 // With nothing holding the front the headstock must not open.
                 for row in rows.into_iter().filter(|row| i > 0 || row.is_empty()) {
                     for grip in self.grips(i, j) {
-                        let Some((run_s, slowed)) = self.stage(grip, i, j, first, &row) else { continue };
+                        let Some((run_s, slowed, share)) = self.stage(grip, i, j, first, &row) else { continue };
                         let lines = row.iter().chain([&j]).filter(|m| **m < self.last());
                         let lines: Vec<f64> = lines.map(|m| self.line_s(*m)).collect();
                         let stage_s = run_s
@@ -303,13 +330,22 @@ impl<'a> Search<'a> {
                             + row.len() as f64 * regrip_s
                             + lines.iter().sum::<f64>();
                         let at = row.last().copied().unwrap_or(first);
-                        for (end, extra_s) in self.ends(grip, i, j, at, shared_s) {
+                        for (end, extra_s, at_end) in self.ends(grip, i, j, at, shared_s) {
                             let Some(rest) = self.best(j, end) else { continue };
                             let cost_s = stage_s + extra_s + rest.cost_s;
-                            if best.as_ref().is_some_and(|b| b.cost_s <= cost_s) {
+                            let share = share.max(at_end).max(rest.share);
+                            let hand_overs = rest.hand_overs + usize::from(i > 0);
+                            let no_better = |b: &Best| match self.least {
+                                Least::Time => b.cost_s <= cost_s,
+                                Least::HandOvers => (b.hand_overs, b.cost_s) <= (hand_overs, cost_s),
+                                Least::Share => b.share <= share,
+                            };
+                            if best.as_ref().is_some_and(no_better) {
                                 continue;
                             }
                             best = Some(Best {
+                                hand_overs,
+                                share,
                                 cost_s,
                                 stages: rest.stages + 1,
                                 inner: rest.inner + row.len(),
@@ -327,28 +363,34 @@ impl<'a> Search<'a> {
         best
     }
 
-    fn stage(&mut self, grip: usize, i: usize, j: usize, first: usize, row: &[usize]) -> Option<(f64, bool)> {
+    fn stage(&mut self, grip: usize, i: usize, j: usize, first: usize, row: &[usize]) -> Option<Run> {
         let (mut from, mut regrip) = (i, first);
-        let (mut sum, mut slow) = (0.0, false);
+        let (mut sum, mut slow, mut most) = (0.0, false, 0.0f64);
         for stop in row.iter().copied().chain([j]) {
-            let (run_s, slowed) = self.run(grip, from, stop, regrip)?;
+            let (run_s, slowed, share) = self.run(grip, from, stop, regrip)?;
             sum += run_s;
             slow |= slowed;
+            most = most.max(share);
             (from, regrip) = (stop, stop);
         }
-        Some((sum, slow))
+        Some((sum, slow, most))
     }
 
-    /// Ways to end a stage: the last re-grip that the next one begins with, and what it costs here.
-    fn ends(&mut self, grip: usize, i: usize, j: usize, at: usize, shared_s: f64) -> Vec<(usize, f64)> {
+    /// Ways to end a stage: the last re-grip that the next one begins with, what it costs here, and its share of a limit.
+    fn ends(&mut self, grip: usize, i: usize, j: usize, at: usize, shared_s: f64) -> Vec<(usize, f64, f64)> {
         if j == self.last() {
-            return if self.holds_at_part_off(grip) { vec![(0, 0.0)] } else { Vec::new() };
+            let share = self.holds_at_part_off(grip);
+            return if share <= PASSES { vec![(0, 0.0, share)] } else { Vec::new() };
         }
         let mut ends = Vec::new();
-        if self.lets_go(grip, j, at) {
-            ends.push((at, 0.0));
-        } else if i > 0 && self.lets_go(grip, j, j) {
-            ends.push((j, shared_s));
+        let share = self.lets_go(grip, j, at);
+        if share <= PASSES {
+            ends.push((at, 0.0, share));
+        } else if i > 0 {
+            let share = self.lets_go(grip, j, j);
+            if share <= PASSES {
+                ends.push((j, shared_s, share));
+            }
         }
         ends
     }
