@@ -331,9 +331,12 @@ pub struct Shortfall {
 impl Shortfall {
     /// What stops the bar: `stroke`, or `counter_spindle_travel and stroke`.
     pub fn blocked_names(&self) -> String {
-        let names: Vec<&str> =
-            std::iter::once(&self.blocked_by).chain(&self.blocked_with).map(String::as_str).collect();
-        names.join(AND)
+        self.names().collect::<Vec<_>>().join(AND)
+    }
+
+    /// Names of all that must be lifted, one as a rule.
+    pub fn names(&self) -> impl Iterator<Item = &str> {
+        std::iter::once(&self.blocked_by).chain(&self.blocked_with).map(String::as_str)
     }
 }
 

@@ -5,7 +5,6 @@ use super::network::Builder;
 use super::outlook::{Looker, Side};
 use super::runs::Runs;
 use super::wishes;
-use crate::job::plan::AND;
 use crate::job::{Holding, Job};
 use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::segments::{Refused, Segment};
@@ -15,20 +14,28 @@ use crate::process::{Counter, Rig, State};
 /// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
 pub const REASONS: usize = 2;
 
-/// Begins what is told of another collet behind the reason.
-pub(super) const OTHERS: &str = "; with collet ";
+/// Something that stops the bar: the name of the check or rule, and words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reason {
+    /// Name of the check or rule.
+    pub by: String,
+    /// One sentence.
+    pub text: String,
+}
 
 /// What stands in the way of a plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Blocked {
     /// Farthest turned length reached, mm.
     pub farthest_mm: f64,
-    /// Name of the check or rule; of several that must all be lifted, their names with [`AND`] between.
+    /// Name of the check or rule; of several that must all be lifted, the first.
     pub by: String,
     /// One sentence.
     pub text: String,
-    /// Name and words of each where it is several.
-    pub together: Vec<(String, String)>,
+    /// Each of them where it is several, else nothing.
+    pub together: Vec<Reason>,
+    /// What stopped other collets, told behind it.
+    pub others: String,
     /// Index of the section at the farthest turned length.
     pub section: usize,
     /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
@@ -42,8 +49,17 @@ pub struct Blocked {
 impl Blocked {
     /// A place and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
-        let (by, together) = (by.into(), Vec::new());
-        Blocked { farthest_mm, by, text, together, section, stages: Vec::new(), collet: None, no_hold: None }
+        Blocked {
+            farthest_mm,
+            by: by.into(),
+            text,
+            together: Vec::new(),
+            others: String::new(),
+            section,
+            stages: Vec::new(),
+            collet: None,
+            no_hold: None,
+        }
     }
 }
 
@@ -51,7 +67,17 @@ impl Blocked {
     /// How a reason ranks beside that of another collet: the farthest first, then what stops the bar alone before what does
     /// so together with something else, and one with a grip before one without.
     pub fn rank(&self) -> (f64, bool, bool) {
-        (self.farthest_mm, !self.by.contains(AND), self.no_hold.is_none())
+        (self.farthest_mm, self.together.is_empty(), self.no_hold.is_none())
+    }
+
+    /// Names of all that must be lifted.
+    pub fn names(&self) -> Vec<&str> {
+        if self.together.is_empty() { vec![&self.by] } else { self.together.iter().map(|r| r.by.as_str()).collect() }
+    }
+
+    /// The sentence, with what stopped the other collets.
+    pub fn told(&self) -> String {
+        format!("{}{}", self.text, self.others)
     }
 
     /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
@@ -62,15 +88,17 @@ impl Blocked {
             self.text += &format!("; {}", hold::told(job, &reasons));
             return self;
         }
-        let mut told = vec![self.by.clone()];
+        let mut told = vec![self.names()];
+        let mut text = String::new();
         for other in others.iter().filter(|b| b.no_hold.is_none()) {
             let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
-            if told.contains(&other.by) || told.len() > REASONS {
+            if told.contains(&other.names()) || told.len() > REASONS {
                 continue;
             }
-            told.push(other.by.clone());
-            self.text += &format!("{OTHERS}{collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+            told.push(other.names());
+            text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
         }
+        self.others = text;
         self
     }
 }
@@ -147,12 +175,6 @@ pub fn unknown() -> Blocked {
     Blocked::found(0.0, "", String::new(), 0)
 }
 
-/// Something that stops the bar: the name of the check or rule, and words.
-pub(super) struct Reason {
-    by: String,
-    pub(super) text: String,
-}
-
 /// Where one walk ended, and everything that stops it there: it goes on only where all of it is lifted.
 pub(super) struct End {
     pub(super) station: usize,
@@ -160,7 +182,14 @@ pub(super) struct End {
 }
 
 impl End {
-    fn new(station: usize, reasons: Vec<Reason>) -> End {
+    /// Of each check or rule the first reason is told.
+    fn new(station: usize, all: Vec<Reason>) -> End {
+        let mut reasons: Vec<Reason> = Vec::new();
+        for reason in all {
+            if reasons.iter().all(|known| known.by != reason.by) {
+                reasons.push(reason);
+            }
+        }
         End { station, reasons }
     }
 
@@ -173,22 +202,21 @@ impl End {
         (self.station, self.reasons.len() == 1)
     }
 
-    /// Names and words of all that must be lifted.
-    pub(super) fn told(&self) -> (String, String) {
-        let names: Vec<&str> = self.reasons.iter().map(|r| r.by.as_str()).collect();
+    /// What stops the bar there, at a turned length (mm) on a section.
+    fn blocked(self, farthest_mm: f64, section: usize) -> Blocked {
+        let by = self.reasons.first().map_or(String::new(), |r| r.by.clone());
+        let found = Blocked::found(farthest_mm, &by, self.told(), section);
+        Blocked { together: if self.reasons.len() > 1 { self.reasons } else { Vec::new() }, ..found }
+    }
+
+    /// All that must be lifted, in words.
+    pub(super) fn told(&self) -> String {
         let texts: Vec<&str> = self.reasons.iter().map(|r| r.text.as_str()).collect();
-        let text = match &texts[..] {
+        match &texts[..] {
             [one] => (*one).to_owned(),
             [one, other] => format!("both stop it: {one}; and {other}"),
             all => format!("together stop it: {}", all.join("; and ")),
-        };
-        (names.join(AND), text)
-    }
-
-    /// Each with its words, where it is several.
-    fn together(self) -> Vec<(String, String)> {
-        let all = self.reasons.into_iter().map(|r| (r.by, r.text));
-        if all.len() > 1 { all.collect() } else { Vec::new() }
+        }
     }
 }
 
@@ -232,7 +260,6 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
         at = arc.from;
     }
     let farthest = grid.at(end.station);
-    let (by, text) = end.told();
     let no_hold = stages.iter().all(|s| s.2.is_none()) && looker.rig.job.machine.counter_spindle.is_some();
     let no_hold = no_hold.then(|| {
         let mut stops: Vec<usize> = net.nodes.iter().map(|n| n.0).collect();
@@ -247,9 +274,8 @@ pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
     Blocked {
         stages,
         no_hold,
-        together: end.together(),
         collet: looker.rig.collet.map(|c| c.name.clone()),
-        ..Blocked::found(farthest, &by, text, looker.rig.job.shaft.section_at(farthest))
+        ..end.blocked(farthest, looker.rig.job.shaft.section_at(farthest))
     }
 }
 
@@ -321,13 +347,7 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
             reasons.push(Reason { by: by.into(), text });
         }
         if !reasons.is_empty() {
-            let mut known: Vec<Reason> = Vec::new();
-            for reason in reasons {
-                if known.iter().all(|k| k.by != reason.by) {
-                    known.push(reason);
-                }
-            }
-            return Some(End::new(k, known));
+            return Some(End::new(k, reasons));
         }
     }
     match (gripped, machine.counter_spindle.is_some()) {
@@ -347,17 +367,11 @@ pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usiz
     }
 }
 
-/// The findings that fail, the worst of each check, the worst of all first.
+/// The findings that fail, the worst first.
 fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
     let mut failing: Vec<checks::Finding> = found.filter(|f| !f.passes()).collect();
     failing.sort_by(|a, b| b.utilisation.total_cmp(&a.utilisation));
-    let mut known: Vec<checks::Finding> = Vec::new();
-    for finding in failing {
-        if known.iter().all(|k| k.check != finding.check) {
-            known.push(finding);
-        }
-    }
-    known
+    failing
 }
 
 /// What the last grip cannot hold, in words.

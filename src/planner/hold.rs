@@ -93,10 +93,7 @@ pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], far
     let ends = stops.iter().flat_map(|k| grips().filter_map(|g| Some((walk(looker, runs, *k, g)?, g))));
     if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
         let (nose, t) = (looker.noses[grip], grid.at(end.station));
-        return NoHold::Because(format!(
-            "gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}",
-            end.told().1
-        ));
+        return NoHold::Because(format!("gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}", end.told()));
     }
     let last = stops.last().copied().unwrap_or(0);
     let t = grid.at(last);

@@ -2,7 +2,7 @@
 
 use super::candidates::{self, Candidate, Ease};
 use super::changes::{FARTHEST, Help, least_value, planned_s, spread_told, told, values};
-use super::frontier::{Blocked, OTHERS};
+use super::frontier::Blocked;
 use super::lessons::Lessons;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
@@ -24,40 +24,34 @@ const NEARER: [f64; 3] = [1.0, 0.5, 0.25];
 struct Reach {
     value: f64,
     far_mm: f64,
-    by: String,
+    by: Vec<String>,
 }
 
 /// How far the bar comes with a change: with the farthest value worth trying, or with a nearer one where too much of it is
 /// as bad as too little.
 fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect> {
-    let (from, to) = candidate.range;
     let mut farthest: Option<Reach> = None;
-    for share in NEARER {
-        let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
+    for value in values(candidate, &NEARER) {
         let (far_mm, by) = stopped(&(candidate.with)(job, value))?;
         if farthest.as_ref().is_none_or(|r| far_mm > r.far_mm) {
             farthest = Some(Reach { value, far_mm, by });
         }
-        if far_mm > now_mm + FARTHER_MM || candidate.after.is_some() {
+        if far_mm > now_mm + FARTHER_MM {
             break;
         }
     }
-    Ok(farthest.unwrap_or(Reach { value: to, far_mm: 0.0, by: String::new() }))
+    Ok(farthest.unwrap_or(Reach { value: candidate.range.1, far_mm: 0.0, by: Vec::new() }))
 }
 
-fn stopped(job: &Job) -> Result<(f64, String), Defect> {
+fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
     Ok(match solve(job, Effort::Explain, &Lessons::default())? {
-        Answer::Found(_) => (f64::INFINITY, String::new()),
-        Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.by),
+        Answer::Found(_) => (f64::INFINITY, Vec::new()),
+        Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.names().into_iter().map(str::to_owned).collect()),
     })
 }
 
-/// Whether a change is one of those that may lift a check or rule, or one of those that stop the bar together.
+/// Whether a change is one of those that may lift a check or rule.
 fn lifts(by: &str, change: &str) -> bool {
-    by.split(AND).any(|one| lifts_one(one, change))
-}
-
-fn lifts_one(by: &str, change: &str) -> bool {
     let names: &[&str] = match by {
         "stiffness" => &["stiffness_min", "tools", "bar", "collet"],
         "whirl" => &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
@@ -85,22 +79,15 @@ fn lifts_one(by: &str, change: &str) -> bool {
 /// planning anew finds one: then it is told alone.
 pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     let list = if blocked.together.is_empty() { Vec::new() } else { candidates::all(job) };
-    for (by, text) in &blocked.together {
-        let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts_one(by, &c.name);
+    for reason in &blocked.together {
+        let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
         for candidate in list.iter().filter(of_it) {
             for value in values(candidate, &FARTHEST) {
                 if stopped(&(candidate.with)(job, value))?.0 <= blocked.farthest_mm + FARTHER_MM {
                     continue;
                 }
-                // What stops the other collets is told behind it.
-                let others =
-                    blocked.text.split_once(OTHERS).map_or(String::new(), |(_, told)| format!("{OTHERS}{told}"));
-                return Ok(Blocked {
-                    by: by.clone(),
-                    text: format!("{text}{others}"),
-                    together: Vec::new(),
-                    ..blocked
-                });
+                let (by, text) = (reason.by.clone(), reason.text.clone());
+                return Ok(Blocked { by, text, together: Vec::new(), ..blocked });
             }
         }
     }
@@ -119,7 +106,7 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
         (list[*a].ease.max(list[*b].ease), list[*a].ease.min(list[*b].ease))
     };
     let likely = |(a, b): &(usize, usize)| {
-        let lifted = |a: usize, b: usize| helps(a) && lifts(&reached[a].by, &list[b].name);
+        let lifted = |a: usize, b: usize| helps(a) && reached[a].by.iter().any(|by| lifts(by, &list[b].name));
         let alone = usize::from(helps(*a)) + usize::from(helps(*b));
         (usize::from(lifted(*a, *b) || lifted(*b, *a)), alone)
     };
@@ -159,7 +146,7 @@ fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -
     order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
     let one = |i: &usize| {
         let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
-        let by = r.by.split(AND).map(check_in_words).collect::<Vec<_>>().join(AND).replace('_', " ");
+        let by = r.by.iter().map(|by| check_in_words(by)).collect::<Vec<_>>().join(AND).replace('_', " ");
         if r.far_mm >= length_mm {
             return format!("{words}: turned to its full length, stopped at part-off by {by}");
         }

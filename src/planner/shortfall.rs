@@ -5,7 +5,7 @@ use super::frontier::Blocked;
 use super::sequence::Defect;
 use super::{Advice, assemble};
 use crate::job::Job;
-use crate::job::plan::{AND, Plan, Shortfall, Stage, Verdict};
+use crate::job::plan::{Plan, Shortfall, Stage, Verdict};
 use crate::process::Rig;
 
 /// The plan that says why there is none.
@@ -13,17 +13,15 @@ pub fn plan(job: &Job, blocked: &Blocked, advice: Advice) -> Result<Plan, Defect
     let collet = blocked.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
     let help = if advice == Advice::Wanted { super::changes::find(job)? } else { Help::default() };
-    let mut names = blocked.by.split(AND).map(str::to_owned);
-    let blocked_by = names.next().unwrap_or_default();
     Ok(Plan {
         collet: blocked.stages.iter().any(|s| s.2.is_some()).then(|| blocked.collet.clone()).flatten(),
         stages: stages(&rig, blocked),
         hand_overs_mm: blocked.stages.iter().skip(1).map(|s| s.0).collect(),
         shortfall: Some(Shortfall {
             farthest_mm: blocked.farthest_mm,
-            blocked_by,
-            blocked_with: names.collect(),
-            text: blocked.text.clone(),
+            blocked_by: blocked.by.clone(),
+            blocked_with: blocked.together.iter().skip(1).map(|r| r.by.clone()).collect(),
+            text: blocked.told(),
             changes: help.changes,
             tried: help.tried,
         }),

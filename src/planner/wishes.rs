@@ -107,7 +107,9 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     let Some(without_s) = planned_s(Wishes::default())? else { return Ok(blocked) };
     let tell = |who: String, it: &str, time_s: f64| Blocked {
         by: NAME.into(),
-        text: format!("{who} in the way: {}; without {it} a part takes {time_s:.1} s", blocked.text),
+        text: format!("{who} in the way: {}; without {it} a part takes {time_s:.1} s", blocked.told()),
+        together: Vec::new(),
+        others: String::new(),
         ..blocked.clone()
     };
     let wishes = one_dropped(job);

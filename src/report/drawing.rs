@@ -144,7 +144,7 @@ pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let reason = format!(
         "not reached: stopped at {} mm by {}",
         numbers::mm(shortfall.farthest_mm),
-        words::key(&shortfall.blocked_names())
+        words::stopped_by(shortfall)
     );
     let reason = shapes::fit_text(&reason, 13.0, a.width());
     let half = shapes::text_width(&reason, 13.0) / 2.0;

@@ -38,14 +38,14 @@ pub fn summary(plan: &Plan) -> String {
             format!(
                 "turned to its full {} mm, stopped at part-off by {}",
                 numbers::mm(plan.length_mm),
-                words::key(&s.blocked_names())
+                words::stopped_by(s)
             )
         }
         Some(s) => format!(
             "reaches {} mm of {} mm, stopped by {}",
             numbers::mm(s.farthest_mm),
             numbers::mm(plan.length_mm),
-            words::key(&s.blocked_names())
+            words::stopped_by(s)
         ),
         None => "no plan was found".to_string(),
     }

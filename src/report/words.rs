@@ -1,7 +1,7 @@
 //! How the keys of a plan are said in words, and how user text is made fit to print.
 
 use super::{numbers, table};
-use crate::job::plan::{AND, CheckResult, Plan, SectionOutline, check_in_words};
+use crate::job::plan::{AND, CheckResult, Plan, SectionOutline, Shortfall, check_in_words};
 use crate::shown;
 
 /// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
@@ -10,12 +10,13 @@ pub fn plain(text: &str) -> String {
     clean.trim().to_string()
 }
 
-/// A key of the plan in words, or several of them: `counter_spindle_travel` becomes `counter-spindle travel`.
-pub fn key(key: &str) -> String {
-    key.split(AND).map(one_key).collect::<Vec<_>>().join(AND)
+/// What stops the bar, in words: all of it where it is several.
+pub fn stopped_by(shortfall: &Shortfall) -> String {
+    shortfall.names().map(key).collect::<Vec<_>>().join(AND)
 }
 
-fn one_key(key: &str) -> String {
+/// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.
+pub fn key(key: &str) -> String {
     match key {
         "hand_over" => "hand-over".to_string(),
         "regrip" => "headstock re-grip".to_string(),
@@ -217,7 +218,15 @@ mod tests {
     #[test]
     fn keys_become_trade_words() {
         assert_eq!(key("counter_spindle_travel"), "counter-spindle travel");
-        assert_eq!(key("whirl and counter_spindle_travel"), "critical speed and counter-spindle travel");
+        let both = Shortfall {
+            farthest_mm: 100.0,
+            blocked_by: "whirl".into(),
+            blocked_with: vec!["counter_spindle_travel".into()],
+            text: String::new(),
+            changes: Vec::new(),
+            tried: None,
+        };
+        assert_eq!(stopped_by(&both), "critical speed and counter-spindle travel");
         assert_eq!(key("bore_depth"), "bore depth");
         assert_eq!(work("whirl"), "thread, whirled");
         assert_eq!(holding("bush"), "guide bush");

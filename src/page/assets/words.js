@@ -27,10 +27,9 @@ export function percent(share) {
 /** Keys that are said otherwise than they are written; as in every other output. */
 const NAMES = { hand_over: 'hand-over', regrip: 'headstock re-grip', segment: 'pull-back', whirl: 'critical speed' };
 
-/** A key in words, or several with "and" between: `counter_spindle_travel`. @param {string} key @returns {string} */
+/** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
 export function words(key) {
-  const one = (name) => NAMES[name] ?? name.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
-  return key.split(' and ').map(one).join(' and ');
+  return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
 }
 
 /** One of 1, 2, 5 times a power of ten, not above. @param {number} x */
