@@ -3,7 +3,6 @@
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Holding, Interrupt, Job};
-use crate::planner::assemble::result;
 use crate::planner::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
@@ -209,7 +208,7 @@ fn told(m: &Moment, asked: &Asked) -> At {
         chatter_depth_limit_mm: m.chatter_depth_limit_mm,
         section: 0,
         work: String::new(),
-        checks: m.checks.iter().map(|f| result(f, asked.turned_mm)).collect(),
+        checks: m.checks.iter().map(|f| f.result(asked.turned_mm)).collect(),
         shape: Vec::new(),
         notes: Vec::new(),
     }

@@ -89,6 +89,13 @@ impl Plan {
         self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
     }
 
+    /// Tells the margin that its stages leave, and where.
+    pub fn tell_margin(&mut self) {
+        let worst = self.stages.iter().filter_map(Stage::governing);
+        self.margin_at = worst.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)).cloned();
+        self.margin = self.margin_at.as_ref().map(|m| 1.0 - m.utilisation);
+    }
+
     /// How far bar is fed on, uncut, for work behind the end of a stage (index), mm turned; none where nothing lies there.
     pub fn fed_on_mm(&self, stage: usize) -> Option<f64> {
         self.behind(stage).filter_map(|f| f.turned_mm).max_by(f64::total_cmp)

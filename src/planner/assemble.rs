@@ -70,19 +70,6 @@ pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64
     t.total + t.penalties - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
-/// What a finding is printed as.
-pub fn result(found: &Finding, turned_mm: f64) -> CheckResult {
-    CheckResult {
-        check: found.check.into(),
-        demand: found.demand,
-        limit: found.limit,
-        unit: found.unit.into(),
-        utilisation: found.utilisation,
-        turned_mm,
-        at_mm: found.at_mm,
-    }
-}
-
 /// What every plan of a job says, feasible or not; no stages yet.
 pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
     let job = rig.job;
@@ -128,8 +115,6 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
 pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
     let rig = ground.rig;
     let stages = stages(ground, draft, settled);
-    let margin_at = stages.iter().filter_map(Stage::governing).max_by(|a, b| a.utilisation.total_cmp(&b.utilisation));
-    let margin_at = margin_at.cloned();
     let time_s = times(ground, draft, settled);
     let mut plan = Plan {
         collet: rig.collet.filter(|_| draft.stages.len() > 1).map(|c| c.name.clone()),
@@ -139,14 +124,13 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
-        margin: margin_at.as_ref().map(|m| 1.0 - m.utilisation),
-        margin_at,
         optimality,
         time_s,
         trace: trace(settled, &stages),
         stages,
         ..blank(rig, Verdict::Feasible)
     };
+    plan.tell_margin();
     let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
     plan.quote = crate::process::quote::quote(rig.job, Some(cycle.steady_s));
     plan.cycle = Some(cycle);
@@ -239,7 +223,7 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
     }
     let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
     worst.sort_by_key(|(f, _)| order(f.check));
-    worst.iter().map(|(f, l)| result(f, l.state.turned_mm)).collect()
+    worst.iter().map(|(f, l)| f.result(l.state.turned_mm)).collect()
 }
 
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {

@@ -25,8 +25,8 @@ struct Works {
 }
 
 /// Time from part to part of the plan of a job, s; none when there is none.
-pub fn planned_s(job: &Job) -> Result<Option<f64>, Defect> {
-    Ok(match solve(job, Effort::Feasible, &Lessons::default())? {
+pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
+    Ok(match solve(job, effort, &Lessons::default())? {
         Answer::Found(plan) => Some(plan.pace_s()),
         Answer::Blocked(_) => None,
     })
@@ -151,7 +151,7 @@ fn any_value(
 
 /// The least value of a change with which there is a plan.
 fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
-    let planned = |v: f64| planned_s(&(candidate.with)(job, v));
+    let planned = |v: f64| planned_s(&(candidate.with)(job, v), Effort::Feasible);
     let Some((to, known_s)) = any_value(candidate, planned)? else { return Ok(None) };
     let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);

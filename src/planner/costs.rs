@@ -2,10 +2,9 @@
 //! not by guesses.
 
 use super::candidates::{self, Candidate, Ease};
-use super::changes::{least_value, spread, told, values};
-use super::lessons::Lessons;
+use super::changes::{least_value, planned_s, spread, told, values};
 use super::sequence::Defect;
-use super::solve::{Answer, Effort, solve};
+use super::solve::Effort;
 use crate::job::Job;
 use crate::job::plan::LimitCost;
 use std::cell::Cell;
@@ -26,16 +25,9 @@ pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
     Ok(found)
 }
 
-/// Time from part to part of the plan of a job with all the effort of a plan, s; none when there is none.
-fn best_s(job: &Job) -> Result<Option<f64>, Defect> {
-    Ok(match solve(job, Effort::Best, &Lessons::default())? {
-        Answer::Found(plan) => Some(plan.pace_s()),
-        Answer::Blocked(_) => None,
-    })
-}
-
 fn cost(job: &Job, candidate: &Candidate, now_s: f64) -> Result<Option<LimitCost>, Defect> {
-    least_cost(candidate, now_s, |v| best_s(&(candidate.with)(job, v)))
+    // With all the effort of a plan, for the time told is compared with a plan's.
+    least_cost(candidate, now_s, |v| planned_s(&(candidate.with)(job, v), Effort::Best))
 }
 
 /// What a limit costs where the time of a part at each of its values is known.

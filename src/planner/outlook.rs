@@ -425,9 +425,8 @@ impl<'a> Looker<'a> {
     /// How a state looks for the piece on one side of it, its margin with it.
     pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let row = &self.rows[grip];
-        let shut = self.has_shut(grip, station);
         let found = || {
-            let samples = self.cell(grip, station);
+            let (samples, shut) = (self.cell(grip, station), self.has_shut(grip, station));
             // Where one place of the headstock is shut, it must be known for every place.
             let told = |o: Outlook| if shut { Outlook { sure: false, careful_rpm: 0.0, ..o } } else { o };
             [0, 1].map(|side| told(self.of_samples(grip, station, side, &samples)))
@@ -478,7 +477,7 @@ impl<'a> Looker<'a> {
     pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
         let key = (grip, station, regrip);
         let place = self.headstock_mm(station, self.grid.at(regrip));
-        if self.grid.is_shut(&self.state(grip, station, place)) {
+        if !self.grid.shut.is_empty() && self.grid.is_shut(&self.state(grip, station, place)) {
             return None;
         }
         let known = open(&self.exact).get(&key).copied();

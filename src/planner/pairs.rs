@@ -115,7 +115,8 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
     pairs.truncate(MOST_PAIRS);
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
     let far = |i: usize| reached[i].value;
-    let times = spread_told("pairs of changes", &pairs, |(a, b), _| planned_s(&with((*a, *b), far(*a), far(*b))))?;
+    let planned = |pair, va, vb| planned_s(&with(pair, va, vb), Effort::Feasible);
+    let times = spread_told("pairs of changes", &pairs, |(a, b), _| planned((*a, *b), far(*a), far(*b)))?;
     let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
     let tried = format!("none of {} single changes is enough", list.len());
@@ -126,8 +127,8 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
             tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
         });
     };
-    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned_s(&with((a, b), v, far(b))))?;
-    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned_s(&with((a, b), first, v)))?;
+    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned((a, b), v, far(b)))?;
+    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned((a, b), first, v))?;
     let ((from_a, to_a, words_a), (from_b, to_b, words_b)) = (told(&list[a], first), told(&list[b], second));
     let change = Change {
         change: format!("{} + {}", list[a].name, list[b].name),

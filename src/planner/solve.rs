@@ -61,9 +61,21 @@ struct Candidate<'a> {
     moves: bool,
 }
 
-impl Candidate<'_> {
+/// The cheapest of what was found, and what counts as equally good.
+#[derive(Clone, Copy)]
+struct Beat {
+    cost: Price,
+    allowance_s: f64,
+}
+
+impl Beat {
+    fn of(found: &[Candidate<'_>]) -> Option<Beat> {
+        let least = found.iter().reduce(|least, c| if c.cost < least.cost { c } else { least })?;
+        Some(Beat { cost: least.cost, allowance_s: least.allowance_s })
+    }
+
     /// Whether a cost is no more than what counts as equally good.
-    fn as_good(&self, cost: Price) -> bool {
+    fn as_good(self, cost: Price) -> bool {
         self.allowance_s.is_infinite() || cost <= self.cost.plus_s(self.allowance_s + AGREE_S)
     }
 }
@@ -83,7 +95,7 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
     let mut blocked: Option<Blocked> = None;
     let mut others: Vec<Blocked> = Vec::new();
     for collet in collets {
-        match try_collet(job, collet, effort, lessons, cheapest(&found))? {
+        match try_collet(job, collet, effort, lessons, Beat::of(&found))? {
             Ok(more) => found.extend(more),
             Err(b) => {
                 others.push(b.clone());
@@ -104,21 +116,16 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
     }
 }
 
-/// The candidate that costs least; the first of equals.
-fn cheapest<'c, 'a>(found: &'c [Candidate<'a>]) -> Option<&'c Candidate<'a>> {
-    found.iter().reduce(|least, c| if c.cost < least.cost { c } else { least })
-}
-
 /// The best of what was found. All that are as good as the cheapest are placed before one is chosen, for placing may leave
 /// another the larger margin; of equal margins the faster counts, then the name, so that their order in the file does not.
 fn best_placed(job: &Job, mut found: Vec<Candidate<'_>>, effort: Effort) -> Result<Plan, Defect> {
-    let Some(least) = cheapest(&found) else { return Err(Defect("no plan to choose from".into())) };
-    let keep: Vec<bool> = match effort {
-        Effort::Best => found.iter().map(|c| least.as_good(c.cost)).collect(),
-        _ => found.iter().map(|c| std::ptr::eq(c, least)).collect(),
-    };
-    let mut keep = keep.into_iter();
-    found.retain(|_| keep.next().unwrap_or(false));
+    let Some(least) = Beat::of(&found) else { return Err(Defect("no plan to choose from".into())) };
+    if effort == Effort::Best {
+        found.retain(|c| least.as_good(c.cost));
+    } else {
+        found.retain(|c| c.cost == least.cost);
+        found.truncate(1);
+    }
     let mut best: Option<Plan> = None;
     for candidate in found {
         let plan = finish(job, candidate, effort)?;
@@ -142,7 +149,7 @@ fn try_collet<'a>(
     collet: Option<&'a Collet>,
     effort: Effort,
     lessons: &Lessons,
-    beat: Option<&Candidate<'_>>,
+    beat: Option<Beat>,
 ) -> Result<Tried<Vec<Candidate<'a>>>, Defect> {
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {
@@ -179,7 +186,7 @@ fn try_reach<'a>(
     reach_mm: f64,
     effort: Effort,
     lessons: &Lessons,
-    beat: Option<&Candidate<'_>>,
+    beat: Option<Beat>,
 ) -> Result<Tried<Candidate<'a>>, Defect> {
     let moments = moments(rig, reach_mm);
     if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
@@ -237,7 +244,7 @@ fn guided(
     weights: Weights,
     fixed_s: f64,
     effort: Effort,
-    beat: Option<&Candidate<'_>>,
+    beat: Option<Beat>,
 ) -> Result<Tried<Sequenced>, Defect> {
     let ranks = effort == Effort::Best;
     let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
@@ -260,7 +267,7 @@ fn guided_by(
     fixed_s: f64,
     objective: Objective,
     effort: Effort,
-    beat: Option<&Candidate<'_>>,
+    beat: Option<Beat>,
 ) -> Result<Tried<Sequenced>, Defect> {
     let builder = Builder::new(runs, weights);
     // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.

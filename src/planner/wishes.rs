@@ -11,6 +11,7 @@ use super::grips::Land;
 use super::network::{Arc, Network, Node};
 use super::price::Price;
 use super::sequence::Defect;
+use super::solve::Effort;
 use crate::job::{Job, Wishes};
 use crate::process::Rig;
 use crate::process::segments::Segment;
@@ -103,7 +104,7 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     if job.wishes.is_empty() {
         return Ok(blocked);
     }
-    let planned_s = |wishes: Wishes| changes::planned_s(&Job { wishes, ..job.clone() });
+    let planned_s = |wishes: Wishes| changes::planned_s(&Job { wishes, ..job.clone() }, Effort::Feasible);
     let Some(without_s) = planned_s(Wishes::default())? else { return Ok(blocked) };
     let tell = |who: String, it: &str, time_s: f64| Blocked {
         by: NAME.into(),

@@ -3,7 +3,7 @@
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified};
-use crate::job::plan::{AtStop, CheckResult, Done, Operation};
+use crate::job::plan::{AtStop, Done, Operation};
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
 use crate::process::checks::{self, Finding, View, chatter};
@@ -38,8 +38,8 @@ impl<'a> Case<'a> {
         });
         for (piece, bounded) in pieces {
             self.verified.states += piece.states;
-            for ((stage, check), found) in piece.worst {
-                self.verified.note(stage, check, found);
+            for ((stage, _), (found, turned_mm)) in piece.worst {
+                self.verified.note(stage, turned_mm, found);
             }
             self.bounded.extend(bounded);
             piece.breaches.into_iter().for_each(|breach| self.worst(breach));
@@ -151,8 +151,7 @@ impl<'a> Case<'a> {
         };
         let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
         let still: Vec<Finding> = checks::still(&view).collect();
-        // At the very end, `used` is its own share.
-        // A bound of `chatter` hides nothing, for it may be far from the truth.
+        // At the very end, `used` is its own share. A bound of `chatter` hides nothing, for it may be far from the truth.
         let sure = still.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
         let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
         let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; 3]);
@@ -195,16 +194,7 @@ impl<'a> Case<'a> {
     }
 
     fn finding(&mut self, stage: usize, turned_mm: f64, finding: Finding, state: Option<State>) {
-        let found = CheckResult {
-            check: finding.check.into(),
-            demand: finding.demand,
-            limit: finding.limit,
-            unit: finding.unit.into(),
-            utilisation: finding.utilisation,
-            turned_mm,
-            at_mm: finding.at_mm,
-        };
-        self.verified.note(stage, finding.check, found);
+        self.verified.note(stage, turned_mm, finding);
         if finding.passes() {
             return;
         }

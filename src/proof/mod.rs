@@ -12,14 +12,14 @@ mod stops;
 mod times;
 mod wishes;
 
-use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
+use crate::job::plan::{Plan, Stage, Verdict};
 use crate::job::{Holding, Job};
+use crate::process::checks::Finding;
 use crate::process::segments::Segment;
 use crate::process::{Rig, State};
 pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 use std::collections::BTreeMap;
-use std::collections::btree_map::Entry;
 
 /// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
 const SAME_MM: f64 = 1e-4;
@@ -59,9 +59,9 @@ pub struct Verified {
     pub states: usize,
     /// Largest share of any limit.
     pub utilisation: f64,
-    /// The worst found of each check in each stage, by the stage's index and the check's name. Of `whirl`, `whip` and `speed` only
+    /// The worst found of each check in each stage, by the stage's index and the check's name, and the turned length (mm) there. Of `whirl`, `whip` and `speed` only
     /// what may have been the worst of all is worked out.
-    pub worst: BTreeMap<(usize, &'static str), CheckResult>,
+    pub worst: BTreeMap<(usize, &'static str), (Finding, f64)>,
 }
 
 impl Verified {
@@ -70,30 +70,27 @@ impl Verified {
         self.breaches.is_empty()
     }
 
-    /// Notes what a check found, where it is the worst of its stage.
-    fn note(&mut self, stage: usize, check: &'static str, found: CheckResult) {
+    /// Notes what a check found at a turned length, where it is the worst of its stage.
+    fn note(&mut self, stage: usize, turned_mm: f64, found: Finding) {
         self.utilisation = self.utilisation.max(found.utilisation);
-        match self.worst.entry((stage, check)) {
-            Entry::Vacant(entry) => drop(entry.insert(found)),
-            Entry::Occupied(mut known) if known.get().utilisation < found.utilisation => drop(known.insert(found)),
-            Entry::Occupied(_) => {}
+        let worst = self.worst.entry((stage, found.check)).or_insert((found, turned_mm));
+        if worst.0.utilisation < found.utilisation {
+            *worst = (found, turned_mm);
         }
     }
 
     /// Puts into a plan what its proof found tighter than the plan tells, so that no check is told better than the proof knows it, and
     /// the margin is the least that the states of both leave.
     pub fn tell(&self, plan: &mut Plan) {
-        for ((stage, check), found) in &self.worst {
+        for ((stage, check), (found, turned_mm)) in &self.worst {
             let Some(stage) = plan.stages.get_mut(*stage) else { continue };
             match stage.checks.iter_mut().find(|c| c.check == *check) {
                 Some(told) if found.utilisation <= told.utilisation * (1.0 + SAME_UTILISATION) => {}
-                Some(told) => *told = found.clone(),
-                None => stage.checks.push(found.clone()),
+                Some(told) => *told = found.result(*turned_mm),
+                None => stage.checks.push(found.result(*turned_mm)),
             }
         }
-        let worst = plan.stages.iter().filter_map(Stage::governing);
-        plan.margin_at = worst.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)).cloned();
-        plan.margin = plan.margin_at.as_ref().map(|m| 1.0 - m.utilisation);
+        plan.tell_margin();
     }
 }
 

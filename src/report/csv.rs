@@ -33,8 +33,8 @@ const HEADER: [&str; 26] = [
 ];
 
 /// One row a stage. A field that does not apply (the grip of a free stage) is empty; several re-grips in one stage are
-/// parted by `; `. A stage turns its stretches at several
-/// speeds, and the highest of them may be too fast elsewhere: the last field has that of each.
+/// parted by `; `. A stage may turn its stretches at several speeds, and the highest of them may be too fast elsewhere: the
+/// last field has that of each.
 pub fn stages_csv(plan: &Plan) -> String {
     let mut out = row(HEADER.iter().map(|h| h.to_string()));
     for stage in &plan.stages {

@@ -19,6 +19,7 @@ use super::answers::Answers;
 use super::rig::Rig;
 use super::segments::Segment;
 use super::state::State;
+use crate::job::plan::CheckResult;
 use crate::mechanics::beam::Unheld;
 
 /// The largest share reported: anything beyond is as good as infinite, and every number printed must be finite.
@@ -47,6 +48,19 @@ impl Finding {
     /// Whether it passes.
     pub fn passes(&self) -> bool {
         self.utilisation <= PASSES_UP_TO
+    }
+
+    /// The same as a plan tells it, found at a turned length, mm.
+    pub fn result(&self, turned_mm: f64) -> CheckResult {
+        CheckResult {
+            check: self.check.into(),
+            demand: self.demand,
+            limit: self.limit,
+            unit: self.unit.into(),
+            utilisation: self.utilisation,
+            turned_mm,
+            at_mm: self.at_mm,
+        }
     }
 
     /// What was found at a place, against its limit, in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
