@@ -3,12 +3,14 @@
 //! For every pair of stations the planner knows the time at full speed, whether a grip surely holds all the way, and else a time that no
 //! grip that may hold can beat. Which grips these are, and how safe, is worked out for the few pairs that can lie on a plan near the best.
 
+mod exact;
+
 use super::outlook::{Looker, Side};
 use super::stations::divisible;
 use crate::process::checks::PASSES_UP_TO;
-use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
 use crate::spread::{open, spread};
+use exact::{Clock, UnderWay};
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
@@ -80,6 +82,8 @@ pub struct Runs<'a> {
     overhead: Vec<f64>,
     /// Grips of the pairs that were asked for.
     grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
+    /// By first station, grip, and station of the last re-grip.
+    under_way: Mutex<HashMap<(usize, usize, usize), UnderWay>>,
     mistaken: AtomicBool,
 }
 
@@ -136,6 +140,7 @@ impl<'a> Runs<'a> {
             cutting,
             overhead,
             grips: Mutex::default(),
+            under_way: Mutex::default(),
             mistaken: AtomicBool::new(false),
         };
         let from: Vec<usize> = (0..grid.last()).filter(|i| *i == 0 || grid.borders(*i)).collect();
@@ -392,45 +397,6 @@ impl<'a> Runs<'a> {
         (i..j).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
         Some(Holds::Perhaps(clock.total_s()))
     }
-
-    /// Time and margin of a run for the very place of the headstock; none when a state fails.
-    ///
-    /// A segment is cut at the speed of its slowest state, so the others need not be worked out where no place of the headstock makes them
-    /// slower, and where they leave no smaller margin: a slowed state leaves none.
-    pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
-        let (l, segment) = (self.looker, &self.looker.grid.segment);
-        let mut margin = f64::INFINITY;
-        let mut open: Vec<(f64, usize, Side)> = Vec::new();
-        for k in i..j {
-            for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
-                let seen = l.outlook(grip, station, side);
-                if seen.sure {
-                    margin = margin.min(seen.margin);
-                } else {
-                    open.push((seen.careful_rpm, k, side));
-                }
-            }
-            let share = l.drill(grip, k + 1, Some(regrip))[1];
-            if share > PASSES_UP_TO {
-                return None;
-            }
-            margin = margin.min(1.0 - share);
-        }
-        open.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let mut caps = vec![f64::INFINITY; segment[j - 1] + 1 - segment[i]];
-        for (careful_rpm, k, side) in open {
-            let cap = &mut caps[segment[k] - segment[i]];
-            if careful_rpm >= *cap && margin <= 0.0 {
-                continue;
-            }
-            let (allowed, share) = l.exact(grip, k + usize::from(side == Side::End), side, regrip)?;
-            *cap = cap.min(allowed);
-            margin = margin.min(1.0 - share);
-        }
-        let mut clock = Clock::new(l, i, l.grips(grip));
-        (i..j).for_each(|k| clock.advance(k, caps[segment[k] - segment[i]]));
-        Some((clock.total_s(), margin))
-    }
 }
 
 /// Time between two neighbouring stations at full speed, s. Works that have no pieces count at their last station.
@@ -439,40 +405,4 @@ fn cutting_s(l: &Looker<'_>, k: usize, gripped: bool) -> f64 {
     let ends = k + 1 >= l.grid.segment.len() || l.grid.segment[k + 1] != l.grid.segment[k];
     let length = l.grid.at(k + 1) - l.grid.at(k);
     if divisible(segment) || ends { l.rig.piece_time(segment, length, gripped, f64::INFINITY).cutting_s } else { 0.0 }
-}
-
-/// Adds up the time of a run, piece by piece, each at the lowest speed its states allow.
-struct Clock<'a> {
-    looker: &'a Looker<'a>,
-    gripped: bool,
-    segment: usize,
-    from: usize,
-    at: usize,
-    cap_rpm: f64,
-    done_s: f64,
-}
-
-impl<'a> Clock<'a> {
-    fn new(looker: &'a Looker<'a>, station: usize, gripped: bool) -> Clock<'a> {
-        let segment = looker.grid.segment[station];
-        Clock { looker, gripped, segment, from: station, at: station, cap_rpm: f64::INFINITY, done_s: 0.0 }
-    }
-
-    fn advance(&mut self, k: usize, cap_rpm: f64) {
-        if self.looker.grid.segment[k] != self.segment {
-            self.done_s = self.total_s();
-            (self.segment, self.from, self.cap_rpm) = (self.looker.grid.segment[k], k, f64::INFINITY);
-        }
-        self.cap_rpm = self.cap_rpm.min(cap_rpm);
-        self.at = k + 1;
-    }
-
-    fn total_s(&self) -> f64 {
-        let segment: &Segment = &self.looker.segments[self.segment];
-        let length = self.looker.grid.at(self.at) - self.looker.grid.at(self.from);
-        if length <= 0.0 || segment.work == Work::PartOff {
-            return self.done_s;
-        }
-        self.done_s + self.looker.rig.piece_time(segment, length, self.gripped, self.cap_rpm).total_s()
-    }
 }
