@@ -1,12 +1,9 @@
 //! When there is no plan: how far the bar gets, and what stops it there.
 
 use super::hold::{self, NoHold};
-use super::network::Builder;
 use super::outlook::{Looker, Side};
-use super::runs::Runs;
-use super::wishes;
 use crate::job::{Holding, Job};
-use crate::process::checks::{self, PASSES_UP_TO, View};
+use crate::process::checks::{self, View};
 use crate::process::segments::{Refused, Segment};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
@@ -183,7 +180,7 @@ pub(super) struct End {
 
 impl End {
     /// Of each check or rule the first reason is told.
-    fn new(station: usize, all: Vec<Reason>) -> End {
+    pub(super) fn new(station: usize, all: Vec<Reason>) -> End {
         let mut reasons: Vec<Reason> = Vec::new();
         for reason in all {
             if reasons.iter().all(|known| known.by != reason.by) {
@@ -193,17 +190,22 @@ impl End {
         End { station, reasons }
     }
 
-    fn by(station: usize, by: &str, text: String) -> End {
+    pub(super) fn by(station: usize, by: &str, text: String) -> End {
         End::new(station, vec![Reason { by: by.into(), text }])
+    }
+
+    /// Whether a single reason makes it.
+    pub(super) fn is_single(&self) -> bool {
+        self.reasons.len() == 1
     }
 
     /// How an end ranks beside another: the farthest, then one that a single reason makes, for lifting it is enough.
     pub(super) fn rank(&self) -> (usize, bool) {
-        (self.station, self.reasons.len() == 1)
+        (self.station, self.is_single())
     }
 
     /// What stops the bar there, at a turned length (mm) on a section.
-    fn blocked(self, farthest_mm: f64, section: usize) -> Blocked {
+    pub(super) fn blocked(self, farthest_mm: f64, section: usize) -> Blocked {
         let by = self.reasons.first().map_or(String::new(), |r| r.by.clone());
         let found = Blocked::found(farthest_mm, &by, self.told(), section);
         Blocked { together: if self.reasons.len() > 1 { self.reasons } else { Vec::new() }, ..found }
@@ -220,155 +222,8 @@ impl End {
     }
 }
 
-/// Finds the farthest turned length, and what stops it, over everything the start can reach.
-pub fn find(builder: &Builder<'_>, runs: &Runs<'_>) -> Blocked {
-    let looker = runs.looker;
-    let grid = looker.grid;
-    let (net, hand_overs) = builder.within_reach();
-    let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
-    let mut best: Option<(End, usize, usize)> = None;
-    let mut looked_from = vec![false; grid.len()];
-    for (index, (station, _)) in net.nodes.iter().enumerate() {
-        // A gripped stage may begin with a re-grip, so where the last one was does not matter here.
-        let no_more = *station > 0 && hand_overs[index] >= most;
-        if *station == grid.last() || no_more || std::mem::replace(&mut looked_from[*station], true) {
-            continue;
-        }
-        let grips: Vec<usize> = if *station == 0 { vec![looker.free()] } else { (0..looker.noses.len()).collect() };
-        for grip in grips {
-            let Some(end) = walk(looker, runs, *station, grip) else { continue };
-            // A grip that comes as far as the free front says more.
-            let rank = |end: &End, grip: usize| (end.rank(), grip != looker.free());
-            let farther = best.as_ref().is_none_or(|(b, _, held)| rank(&end, grip) > rank(b, *held));
-            if farther {
-                best = Some((end, index, grip));
-            }
-        }
-    }
-    let Some((end, node, grip)) = best else { return no_collets() };
-    let mut stages = vec![(grid.at(net.nodes[node].0), grid.at(end.station), looker.noses.get(grip).copied())];
-    let mut at = node;
-    while at != 0 {
-        let into = net.arcs.iter().filter(|a| a.to == at);
-        let Some(arc) =
-            into.reduce(|a, b| if net.reached[b.from] + b.cost < net.reached[a.from] + a.cost { b } else { a })
-        else {
-            break;
-        };
-        let nose = looker.noses.get(arc.grip).copied();
-        stages.insert(0, (grid.at(net.nodes[arc.from].0), grid.at(net.nodes[at].0), nose));
-        at = arc.from;
-    }
-    let farthest = grid.at(end.station);
-    let no_hold = stages.iter().all(|s| s.2.is_none()) && looker.rig.job.machine.counter_spindle.is_some();
-    let no_hold = no_hold.then(|| {
-        let mut stops: Vec<usize> = net.nodes.iter().map(|n| n.0).collect();
-        stops.sort_unstable();
-        stops.dedup();
-        if looker.noses.is_empty() {
-            hold::nowhere(looker.rig)
-        } else {
-            hold::not_in_time(looker, runs, &stops, farthest)
-        }
-    });
-    Blocked {
-        stages,
-        no_hold,
-        collet: looker.rig.collet.map(|c| c.name.clone()),
-        ..end.blocked(farthest, looker.rig.job.shaft.section_at(farthest))
-    }
-}
-
-/// Walks on with one grip until something stops it.
-pub(super) fn walk(looker: &Looker<'_>, runs: &Runs<'_>, from: usize, grip: usize) -> Option<End> {
-    let (rig, grid) = (looker.rig, looker.grid);
-    let machine = &rig.job.machine;
-    let nose = looker.noses.get(grip).copied();
-    if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle) {
-        let x = grid.at(from) + rig.gap_mm() - g;
-        if !rig.job.wishes.allow_nose(grid.at(from), g) {
-            return None;
-        }
-        if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM || g > grid.at(from) + SAME_MM {
-            return None;
-        }
-    }
-    let stroke = machine.headstock.stroke_mm;
-    let gripped = nose.is_some();
-    let mut last = if gripped { from } else { 0 };
-    // A stage that cannot even begin stops nothing: another grip, or none, brought the bar here.
-    let begins =
-        || looker.outlook(grip, from, Side::Start).sure || looker.exact(grip, from, Side::Start, last).is_some();
-    if gripped && !begins() {
-        return None;
-    }
-    for k in from..grid.last() {
-        if k > from && grid.stations[k].wished {
-            let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
-            return Some(End::by(k, wishes::NAME, text));
-        }
-        let t = grid.fed_to(k + 1);
-        let mut reasons = Vec::new();
-        if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
-            && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
-        {
-            let text = format!(
-                "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
-                counter.farthest_mm
-            );
-            reasons.push(Reason { by: "counter_spindle_travel".into(), text });
-        }
-        if t - grid.at(last) > stroke + SAME_MM {
-            let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());
-            match inside.filter(|_| gripped) {
-                Some(m) => last = m,
-                None => {
-                    let why = if gripped {
-                        "and no surface on the way may be interrupted"
-                    } else {
-                        "and it must not re-grip while the front is free"
-                    };
-                    let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
-                    reasons.push(Reason { by: "stroke".into(), text });
-                    // What else stops the bar is looked at with the headstock as near the bush as it comes.
-                    last = (last..k).find(|m| t - grid.at(*m) <= stroke + SAME_MM).unwrap_or(k);
-                }
-            }
-        }
-        for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
-            if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
-                continue;
-            }
-            reasons.extend(broken(looker, (grip, station), side, grid.at(last), runs.rpm(k, gripped)));
-        }
-        let drill = looker.drill(grip, k + 1, Some(last))[1];
-        if drill > PASSES_UP_TO {
-            let (by, text) = bent(looker, grip, k + 1, grid.at(last));
-            reasons.push(Reason { by: by.into(), text });
-        }
-        if !reasons.is_empty() {
-            return Some(End::new(k, reasons));
-        }
-    }
-    match (gripped, machine.counter_spindle.is_some()) {
-        (false, true) => Some(End::by(grid.last(), "collet", "nothing holds the part at part-off".into())),
-        (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
-            let nose_mm = nose.unwrap_or(0.0);
-            let found = checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten();
-            let told = |f: &checks::Finding| Reason { by: f.check.into(), text: last_grip(rig, f) };
-            let reasons: Vec<Reason> = failing(found).iter().map(told).collect();
-            if reasons.is_empty() {
-                let text = "the last grip does not hold the part after part-off".into();
-                return Some(End::by(grid.last(), "support", text));
-            }
-            Some(End::new(grid.last(), reasons))
-        }
-        _ => None,
-    }
-}
-
 /// The findings that fail, the worst first.
-fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
+pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
     let mut failing: Vec<checks::Finding> = found.filter(|f| !f.passes()).collect();
     failing.sort_by(|a, b| b.utilisation.total_cmp(&a.utilisation));
     failing
@@ -384,7 +239,7 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
 }
 
 /// What breaks when a driven tool works, by name and in words: it bends the bar too far, or bar fed on for it does not stand.
-fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
+pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
     let (rig, grid) = (looker.rig, looker.grid);
     let counter = Counter::of(looker.noses.get(grip).copied());
     let found = grid.due(station).filter_map(|(i, t)| {
@@ -407,7 +262,6 @@ pub(super) fn broken(
     (grip, station): (usize, usize),
     side: Side,
     last_mm: f64,
-    rpm: f64,
 ) -> Vec<Reason> {
     let rig = looker.rig;
     let t = looker.grid.at(station);
@@ -419,6 +273,7 @@ pub(super) fn broken(
     };
     let piece = if side == Side::End { station - 1 } else { station };
     let segment = &looker.segments[looker.grid.segment[piece]];
+    let rpm = rig.segment_rpm(segment, looker.grips(grip));
     let floor = rig.job.cutting.speed_floor * rpm;
     let rpm = rpm.min(rig.allowed_rpm(&state, &answers).rpm.max(floor));
     let view = View { rig, state: &state, answers: &answers, segment, rpm };

@@ -1,8 +1,8 @@
 //! Why nothing takes hold of the finished front, in words: the collets, the places, the stops, what breaks at once.
 
-use super::frontier::{REASONS, broken, walk};
+use super::farthest::{Walk, walk};
+use super::frontier::{REASONS, broken};
 use super::outlook::{Looker, Side};
-use super::runs::Runs;
 use crate::job::{Interrupt, Job, SectionKind};
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
@@ -73,7 +73,7 @@ pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHol
 }
 
 /// Why a collet that could hold somewhere does not take hold up to a turned length.
-pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], farthest_mm: f64) -> NoHold {
+pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) -> NoHold {
     let (rig, grid) = (looker.rig, looker.grid);
     let (Some(collet), Some(counter)) = (rig.collet, &rig.job.machine.counter_spindle) else { return nowhere(rig) };
     if let Some(too_early) = too_early(rig, &looker.noses, farthest_mm) {
@@ -90,7 +90,11 @@ pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], far
     }
     // The way on that comes farthest, or what breaks at once.
     let grips = || 0..looker.noses.len();
-    let ends = stops.iter().flat_map(|k| grips().filter_map(|g| Some((walk(looker, runs, *k, g)?, g))));
+    let from = |k: usize, grip: usize| match walk(looker, k, grip, k, |_, _| ()) {
+        Walk::Ends(end) => Some((end, grip)),
+        Walk::NotBegun | Walk::Through => None,
+    };
+    let ends = stops.iter().flat_map(|k| grips().filter_map(|grip| from(*k, grip)));
     if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
         let (nose, t) = (looker.noses[grip], grid.at(end.station));
         return NoHold::Because(format!("gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}", end.told()));
@@ -104,7 +108,7 @@ pub fn not_in_time(looker: &Looker<'_>, runs: &Runs<'_>, stations: &[usize], far
     let nearest = grips().filter(near).max_by(|a, b| looker.noses[*a].total_cmp(&looker.noses[*b]));
     NoHold::Because(match nearest {
         Some(grip) => {
-            let breaks = broken(looker, (grip, last), Side::Start, t, runs.rpm(last, true));
+            let breaks = broken(looker, (grip, last), Side::Start, t);
             let told = breaks.iter().map(|r| r.text.as_str()).collect::<Vec<_>>().join("; and ");
             format!("collet {name} cannot take over there: {told}")
         }

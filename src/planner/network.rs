@@ -9,15 +9,16 @@
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
 mod ahead;
+mod back;
+mod cheapest;
 mod weights;
 
 use super::price::Price;
 use super::runs::{Grips, Pair, Runs};
 use super::stations::Grid;
-use super::wishes;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
-use std::cmp::Ordering;
+use back::Back;
 use std::collections::HashMap;
 pub use weights::{FirstStage, Weights};
 
@@ -68,17 +69,6 @@ struct Pattern {
     cost_s: f64,
 }
 
-/// A stage from a station to another as far as it does not depend on the last re-grip.
-struct Onward {
-    j: usize,
-    fed_to_mm: f64,
-    /// Least cost of a stage without a re-grip inside, with what the first adds.
-    run: Price,
-    /// No plan through it costs less from here on.
-    hope: Price,
-    pair: Pair,
-}
-
 /// Builds networks over the runs of one collet.
 pub struct Builder<'a> {
     runs: &'a Runs<'a>,
@@ -88,10 +78,10 @@ pub struct Builder<'a> {
     shared_s: f64,
     hand_over_s: f64,
     stroke_mm: f64,
-    /// Least cost from a node to the part-off, as far as known without working out states in doubt.
-    least: Vec<Vec<Price>>,
-    /// The least of each row.
-    least_at: Vec<Price>,
+    /// The most hand-overs wished, where that is bounded.
+    most: Option<usize>,
+    /// What nodes still cost, by hand-overs left; the last holds for any number.
+    passes: Vec<Back>,
     /// What a re-grip inside at a station costs besides itself: its line, and the overhead of a travel cut in two, s.
     split_s: Vec<f64>,
     /// Places for the next re-grip after one at each station, the latest first.
@@ -112,90 +102,20 @@ impl<'a> Builder<'a> {
             shared_s: machine.shared_regrip_s(),
             hand_over_s,
             stroke_mm: machine.headstock.stroke_mm,
-            least: vec![Vec::new(); runs.looker.grid.len()],
-            least_at: vec![Price::NO_WAY; runs.looker.grid.len()],
+            most: runs.looker.rig.job.wishes.at_most_hand_overs,
+            passes: Vec::new(),
             split_s: Vec::new(),
             late: Vec::new(),
         };
         builder.split_s = (0..builder.grid.len()).map(|m| builder.split_s(m)).collect();
-        builder.late = (0..builder.grid.len()).map(|last| builder.late(last, builder.grid.len())).collect();
-        builder.look_back();
+        builder.late = (0..builder.grid.len()).map(|last| builder.late(last)).collect();
+        builder.passes = builder.look_back();
         builder
     }
 
     /// Least cost of any plan, as far as known; not finite when there is surely none.
     pub fn least(&self) -> Price {
-        self.least_of((0, 0))
-    }
-
-    fn look_back(&mut self) {
-        let last = self.grid.last();
-        self.least_at[last] = Price::default();
-        for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
-            crate::spread::breathe();
-            let regrips: Vec<usize> = match i {
-                0 => vec![0],
-                _ => (0..=i)
-                    .filter(|l| self.grid.borders(*l) && self.grid.at(i) - self.grid.at(*l) <= self.stroke_mm + SAME_MM)
-                    .collect(),
-            };
-            let mut stages: Vec<Onward> = self.runs.from(i).map(|(j, pair)| self.onward(i, j, pair)).collect();
-            stages.sort_by(|a, b| a.hope.partial_cmp(&b.hope).unwrap_or(Ordering::Equal));
-            // A stage that begins with a re-grip costs the same wherever the last one was.
-            let own = if i > 0 { self.least_stage(i, i, &stages, Price::NO_WAY) } else { Price::NO_WAY };
-            let shared = own.plus_s(self.shared_s);
-            let mut row = vec![Price::NO_WAY; i + 1];
-            for l in regrips {
-                row[l] = if l == i && i > 0 { own } else { self.least_stage(i, l, &stages, shared) };
-            }
-            self.least_at[i] = row.iter().copied().fold(Price::NO_WAY, Price::min);
-            self.least[i] = row;
-        }
-    }
-
-    fn onward(&self, i: usize, j: usize, pair: &Pair) -> Onward {
-        let plain = Pattern { regrips: Vec::new(), cost_s: 0.0 };
-        let cut_s = self.least_run_s(i, j, pair, &plain);
-        let stage = self.stage(i, j);
-        let run = stage.plus_s(cut_s + self.first_s(i, j, cut_s));
-        let hope = stage.plus_s(self.runs.full_s(i, j)).min(run) + self.least_at[j];
-        Onward { j, fed_to_mm: self.grid.fed_to(j), run, hope, pair: *pair }
-    }
-
-    /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`, where it is below `known`;
-    /// else that.
-    fn least_stage(&self, i: usize, l: usize, stages: &[Onward], known: Price) -> Price {
-        let mut best = known;
-        let reach = self.grid.at(l) + self.stroke_mm + SAME_MM;
-        let mut patterns = Vec::new();
-        for on in stages {
-            // The most hopeful come first.
-            if on.hope > best.plus_s(1e-6) {
-                break;
-            }
-            if on.fed_to_mm <= reach {
-                for (end, extra) in self.ends(on.j, l, i).into_iter().flatten() {
-                    best = best.min(on.run.plus_s(extra) + self.least_from(end));
-                }
-                continue;
-            }
-            // Nothing holds the front at first, so the headstock may not open; later a re-grip inside costs at least itself.
-            if i == 0 || on.hope.plus_s(self.regrip_s) > best.plus_s(1e-6) {
-                continue;
-            }
-            self.late_regrips(i, on.j, l, Pattern { regrips: Vec::new(), cost_s: 0.0 }, &mut patterns);
-            for pattern in patterns.drain(..) {
-                let stage = self.stage(i, on.j).plus_s(pattern.cost_s + self.least_run_s(i, on.j, &on.pair, &pattern));
-                for (end, extra) in self.ends(on.j, *pattern.regrips.last().unwrap_or(&l), i).into_iter().flatten() {
-                    best = best.min(stage.plus_s(extra) + self.least_from(end));
-                }
-            }
-        }
-        best
-    }
-
-    fn least_of(&self, (i, l): Node) -> Price {
-        self.least[i].get(l).copied().unwrap_or(Price::NO_WAY)
+        self.back(0).of((0, 0))
     }
 
     /// What a re-grip inside a stage costs at a station besides itself, s.
@@ -205,10 +125,6 @@ impl<'a> Builder<'a> {
         }
         let full = |i, j| self.runs.full_s(i, j);
         self.grid.stations[m].penalty_s + (full(m - 1, m) + full(m, m + 1) - full(m - 1, m + 1)).max(0.0)
-    }
-
-    fn least_from(&self, node: Node) -> Price {
-        if node.0 == self.grid.last() { Price::default() } else { self.least_of(node) }
     }
 
     /// Nodes a stage that ends at `j` may lead to, with what the re-grip at the end costs.
@@ -273,14 +189,11 @@ impl<'a> Builder<'a> {
 
     /// Adds re-grips inside, each as late as the stroke allows, until the stroke reaches `j`.
     fn late_regrips(&self, i: usize, j: usize, last: usize, so_far: Pattern, all: &mut Vec<Pattern>) {
-        let reach = self.grid.at(last) + self.stroke_mm + SAME_MM;
-        if self.grid.fed_to(j) <= reach {
+        if self.grid.fed_to(j) <= self.reach_mm(last) {
             all.push(so_far);
             return;
         }
-        // Bar fed on behind the end may ask for more than the end itself, so that a place may lie behind it.
-        let own = if self.grid.at(j) <= reach { Some(self.late(last, j)) } else { None };
-        for m in own.as_deref().unwrap_or(&self.late[last]).iter().copied().take_while(|m| *m > i) {
+        for m in self.late[last].iter().copied().take_while(|m| *m > i) {
             let mut regrips = so_far.regrips.clone();
             regrips.push(m);
             let cost_s = so_far.cost_s + self.regrip_s + self.grid.stations[m].penalty_s;
@@ -288,11 +201,16 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// Places for the next re-grip after one at a station and before another, as far as the stroke reaches: the latest, then earlier ones
-    /// only where they cost less: a line on a surface, or the overhead of a travel cut in two.
-    fn late(&self, last: usize, before: usize) -> Vec<usize> {
-        let reach = self.grid.at(last) + self.stroke_mm + SAME_MM;
-        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(before);
+    /// How far the stroke lets the bar go after a re-grip at a station, mm.
+    fn reach_mm(&self, regrip: usize) -> f64 {
+        self.grid.at(regrip) + self.stroke_mm + SAME_MM
+    }
+
+    /// Places for the next re-grip after one at a station, as far as the stroke reaches: the latest, then earlier ones only where they cost
+    /// less: a line on a surface, or the overhead of a travel cut in two. None at the part-off, for which bar may be fed on beyond it.
+    fn late(&self, last: usize) -> Vec<usize> {
+        let reach = self.reach_mm(last);
+        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(self.grid.last());
         let (mut cheapest, mut places) = (f64::INFINITY, Vec::new());
         for m in (last + 1..within).rev() {
             let costs_s = self.split_s[m];
@@ -314,74 +232,90 @@ impl<'a> Builder<'a> {
             self.look_ahead(bound);
         }
         let stages = |from, node, j, pattern: &Pattern, out: &Out<'_>| self.stages(from, node, j, pattern, out);
-        self.grown(bound, |node| self.least_from(node), |j| self.least_at[j], stages).0
+        self.grown(bound, stages)
     }
 
-    /// Grows the network from the start; `ahead` is what a node still costs at least, and `stages` gives the arcs of one pattern from a node,
-    /// but for those that are out to their end at a cost.
-    fn grown(
+    /// Layer of the nodes at a station after so many hand-overs: one for the part-off, and where they are not bounded for all.
+    fn layer(&self, station: usize, hand_overs: usize) -> usize {
+        if self.most.is_none() || station == self.grid.last() { 0 } else { hand_overs }
+    }
+
+    /// The ends and patterns of stages that a node may be left by, each with the least that it and all behind it take; but for those that
+    /// leave no hope.
+    fn hopeful(
         &self,
-        bound: Price,
-        ahead: impl Fn(Node) -> Price,
-        least_at: impl Fn(usize) -> Price,
-        stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Arc)>,
-    ) -> (Network, Vec<usize>) {
-        // With no bound at all, places that surely lead nowhere still stay out.
-        let hopeless = |cost: Price| cost > bound || !cost.is_finite();
-        let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
-        let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
-        let mut at_station: Vec<Vec<usize>> = vec![Vec::new(); self.grid.len()];
-        at_station[0].push(0);
-        for i in 0..self.grid.last() {
-            for from in std::mem::take(&mut at_station[i]) {
-                crate::spread::breathe();
-                let (node, reached) = (net.nodes[from], net.reached[from]);
-                if hopeless(reached + ahead(node)) {
-                    continue;
-                }
-                for (j, pair) in self.runs.from(i) {
-                    // No way to make the re-grips is cheaper than to have none.
-                    let stage = reached + self.stage(i, j);
-                    if stage.plus_s(self.runs.full_s(i, j)) + least_at(j) > bound.plus_s(1e-6) {
-                        continue;
-                    }
-                    for pattern in self.patterns(node, j) {
-                        let regrip = *pattern.regrips.last().unwrap_or(&node.1);
-                        let hope = self.ends(j, regrip, i).into_iter().flatten().map(|(end, s)| ahead(end).plus_s(s));
-                        let hope = hope.fold(Price::NO_WAY, Price::min);
-                        let run_s = self.least_run_s(i, j, pair, &pattern);
-                        if hopeless(stage.plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s)) + hope) {
-                            continue;
-                        }
-                        let out = |end: Node, cost: Price| hopeless(reached + cost + ahead(end));
-                        for (end, arc) in stages(from, node, j, &pattern, &out) {
-                            if out(end, arc.cost) {
-                                continue;
-                            }
-                            let to = *index.entry(end).or_insert_with(|| {
-                                net.nodes.push(end);
-                                net.reached.push(Price::NO_WAY);
-                                at_station[end.0].push(net.nodes.len() - 1);
-                                net.nodes.len() - 1
-                            });
-                            net.reached[to] = net.reached[to].min(reached + arc.cost);
-                            net.arcs.push(Arc { to, ..arc });
-                        }
-                    }
+        node: Node,
+        onward: &Back,
+        hopeless: impl Fn(Price) -> bool,
+        mut each: impl FnMut(usize, Pattern, Price),
+    ) {
+        let i = node.0;
+        for (j, pair) in self.runs.from(i) {
+            // No way to make the re-grips is cheaper than to have none.
+            let stage = self.stage(i, j);
+            if hopeless((stage.plus_s(self.runs.full_s(i, j)) + onward.least_at[j]).plus_s(-1e-6)) {
+                continue;
+            }
+            for pattern in self.patterns(node, j) {
+                let regrip = *pattern.regrips.last().unwrap_or(&node.1);
+                let ends = self.ends(j, regrip, i).into_iter().flatten();
+                let beyond = ends.map(|(end, s)| onward.from(end).plus_s(s)).fold(Price::NO_WAY, Price::min);
+                let run_s = self.least_run_s(i, j, pair, &pattern);
+                let least = stage.plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s)) + beyond;
+                if !hopeless(least) {
+                    each(j, pattern, least);
                 }
             }
         }
-        net.goal = index.get(&(self.grid.last(), 0)).copied();
-        let most = self.runs.looker.rig.job.wishes.at_most_hand_overs;
-        // Next to a bush every stage but the first begins with a hand-over.
-        wishes::layered(net, most, |(station, _), _| station > 0)
     }
 
-    /// Everything the start can reach, whether or not it leads to the part-off, with the hand-overs made up to each node
-    /// where their number is bounded.
-    pub fn within_reach(&self) -> (Network, Vec<usize>) {
-        let stages = |from, node, j, pattern: &Pattern, out: &Out<'_>| self.stages(from, node, j, pattern, out);
-        self.grown(Price::NO_WAY, |_| Price::default(), |_| Price::default(), stages)
+    /// Grows the network from the start, with a layer of nodes for each number of hand-overs made where that is bounded: a
+    /// bound is no matter of an arc. `stages` gives the arcs of one pattern from a node, but for those that are out to their end at a cost.
+    fn grown(
+        &self,
+        bound: Price,
+        stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Arc)>,
+    ) -> Network {
+        // With no bound at all, places that surely lead nowhere still stay out.
+        let hopeless = |cost: Price| cost > bound || !cost.is_finite();
+        let last = self.grid.last();
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
+        let mut made: Vec<usize> = vec![0];
+        let mut index: HashMap<(Node, usize), usize> = HashMap::from([(((0, 0), 0), 0)]);
+        let mut at_station: Vec<Vec<usize>> = vec![Vec::new(); self.grid.len()];
+        at_station[0].push(0);
+        for i in 0..last {
+            for from in std::mem::take(&mut at_station[i]) {
+                crate::spread::breathe();
+                let (node, reached) = (net.nodes[from], net.reached[from]);
+                // Every stage but the first begins with a hand-over.
+                let takes = made[from] + usize::from(i > 0);
+                if self.most.is_some_and(|most| takes > most) || hopeless(reached + self.back(made[from]).from(node)) {
+                    continue;
+                }
+                let onward = self.back(takes);
+                let out = |end: Node, cost: Price| hopeless(reached + cost + onward.from(end));
+                self.hopeful(node, onward, |least| hopeless(reached + least), |j, pattern, _| {
+                    for (end, arc) in stages(from, node, j, &pattern, &out) {
+                        if out(end, arc.cost) {
+                            continue;
+                        }
+                        let layer = self.layer(j, takes);
+                        let to = *index.entry((end, layer)).or_insert_with(|| {
+                            net.nodes.push(end);
+                            net.reached.push(Price::NO_WAY);
+                            made.push(layer);
+                            at_station[end.0].push(net.nodes.len() - 1);
+                            net.nodes.len() - 1
+                        });
+                        net.reached[to] = net.reached[to].min(reached + arc.cost);
+                        net.arcs.push(Arc { to, ..arc });
+                    }
+                });
+            }
+        }
+        net.goal = index.get(&((last, 0), 0)).copied();
+        net
     }
 
     /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
@@ -424,7 +358,9 @@ impl<'a> Builder<'a> {
             // Parts of a run that is stopped inside may run faster than the whole.
             let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
             let least = arc(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
-            let beaten = |a: &(Node, Arc)| !self.weights.safest && a.1.cost.plus_s(SAME_COST) < least;
+            // Where nobody asks for the safer of equals, the first is as good as any.
+            let by = if self.runs.looker.ranks { SAME_COST } else { -SAME_COST };
+            let beaten = |a: &(Node, Arc)| !self.weights.safest && a.1.cost.plus_s(by) < least;
             if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
                 continue;
             }

@@ -6,6 +6,7 @@
 mod exact;
 
 use super::outlook::{Looker, Side};
+use super::piece::Piece;
 use super::stations::divisible;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
@@ -51,20 +52,6 @@ enum Holds {
     Surely(f64),
     /// At some of its places; a time that it does not beat, s.
     Perhaps(f64),
-}
-
-/// What is known of a piece between two neighbouring stations under a grip.
-#[derive(Debug, Clone, Copy)]
-struct Piece {
-    dead: bool,
-    sure: bool,
-    cap_rpm: f64,
-    /// The margin is no larger than this.
-    most_margin: f64,
-}
-
-impl Piece {
-    const SURE: Piece = Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
 }
 
 /// All runs of one collet.
@@ -143,22 +130,38 @@ impl<'a> Runs<'a> {
             under_way: Mutex::default(),
             mistaken: AtomicBool::new(false),
         };
-        let from: Vec<usize> = (0..grid.last()).filter(|i| *i == 0 || grid.borders(*i)).collect();
-        let rows = spread(&from, |i, _| {
-            let mut row = Vec::new();
-            if *i == 0 {
-                runs.walk(0, looker.free(), &mut row);
+        // Only from where the bar may come: what lies behind something that stops it needs no look.
+        let mut reached = vec![false; grid.len()];
+        reached[grid.last()] = true;
+        let mut wave = vec![0];
+        while !wave.is_empty() {
+            let rows = spread(&wave, |i, _| runs.row(*i));
+            let mut next = Vec::new();
+            for (i, row) in wave.into_iter().zip(rows) {
+                for j in row.iter().enumerate().filter(|(_, pair)| !pair.is_hopeless()).map(|(n, _)| i + 1 + n) {
+                    if !std::mem::replace(&mut reached[j], true) {
+                        next.push(j);
+                    }
+                }
+                *(if i == 0 { &mut runs.free } else { &mut runs.gripped[i] }) = row;
             }
-            // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
-            for grip in runs.noses_at(*i).rev().filter(|_| *i > 0) {
-                runs.walk(*i, grip, &mut row);
-            }
-            row
-        });
-        for (i, row) in from.into_iter().zip(rows) {
-            *(if i == 0 { &mut runs.free } else { &mut runs.gripped[i] }) = row;
+            next.sort_unstable();
+            wave = next;
         }
         runs
+    }
+
+    /// What is known of the pairs from a station.
+    fn row(&self, i: usize) -> Vec<Pair> {
+        let mut row = Vec::new();
+        if i == 0 {
+            self.walk(0, self.looker.free(), &mut row);
+        }
+        // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
+        for grip in self.noses_at(i).rev().filter(|_| i > 0) {
+            self.walk(i, grip, &mut row);
+        }
+        row
     }
 
     /// Grips that the counter-spindle can take at a station and the wishes allow.
@@ -192,48 +195,12 @@ impl<'a> Runs<'a> {
         cutting[j] - cutting[i] + self.overhead[segment[j - 1] + 1] - self.overhead[segment[i]]
     }
 
-    /// Speed a piece asks for, rev/min.
-    pub fn rpm(&self, piece: usize, gripped: bool) -> f64 {
-        let l = self.looker;
-        l.rig.segment_rpm(&l.segments[l.grid.segment[piece]], gripped)
-    }
-
-    /// How far the counter-spindle, or the free front's headstock, lets a grip go, mm.
-    fn limit_mm(&self, grip: usize) -> f64 {
-        let l = self.looker;
-        let machine = &l.rig.job.machine;
-        match (&machine.counter_spindle, l.noses.get(grip)) {
-            (Some(counter), Some(nose)) => nose + counter.farthest_mm - l.rig.gap_mm(),
-            _ => machine.headstock.stroke_mm,
-        }
-    }
-
-    /// What is known of the piece behind station `k` under a grip.
-    fn piece(&self, grip: usize, k: usize) -> Piece {
-        let l = self.looker;
-        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
-        // The far side first: what fails, fails there as a rule.
-        let end = l.glance(grip, k + 1, Side::End);
-        if end.dead {
-            return nothing;
-        }
-        let start = l.glance(grip, k, Side::Start);
-        let [drill_low, drill_high] = l.drill(grip, k + 1, None);
-        if start.dead || drill_low > PASSES_UP_TO {
-            return nothing;
-        }
-        let sure = start.sure && end.sure;
-        let cap_rpm = if sure { f64::INFINITY } else { start.hopeful_rpm.min(end.hopeful_rpm) };
-        let most_margin = start.margin.min(end.margin).min(1.0 - drill_high);
-        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
-    }
-
     /// The next sample beyond the piece behind a station, where it is not the very next station, and what surely holds at both: the
     /// grip in the cut, and where it lets go.
     fn surely_to(&self, grip: usize, k: usize) -> Option<(usize, [bool; 2])> {
         let l = self.looker;
         let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
-        if to <= k + 1 || l.grid.fed_to(to) > self.limit_mm(grip) + SAME_MM {
+        if to <= k + 1 || l.grid.fed_to(to) > self.looker.limit_mm(grip) + SAME_MM {
             return None;
         }
         let cut = l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
@@ -242,24 +209,11 @@ impl<'a> Runs<'a> {
         Some((to, [cut, lets_go(to) && lets_go(k)]))
     }
 
-    /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
-    fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
-        let (l, grid) = (self.looker, self.looker.grid);
-        if !grid.borders(station) {
-            return None;
-        }
-        if station < grid.last() {
-            return Some(l.release(grip, station, None));
-        }
-        let held = l.grips(grip) || l.rig.job.machine.counter_spindle.is_none();
-        held.then(|| [l.last_grip(grip); 2])
-    }
-
     /// Walks from station `i` with a grip as far as states may hold, entering each station a stage may end at. What is known already is
     /// not asked for again: a sure grip between two stations is enough.
     fn walk(&self, i: usize, grip: usize, row: &mut Vec<Pair>) {
         let (l, grid) = (self.looker, self.looker.grid);
-        let limit = self.limit_mm(grip) + SAME_MM;
+        let limit = self.looker.limit_mm(grip) + SAME_MM;
         // Where a hand-over is wished, no stage goes on.
         let goes_on = |k: &usize| grid.fed_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
         let within = (i..grid.last()).take_while(goes_on).count();
@@ -267,7 +221,7 @@ impl<'a> Runs<'a> {
         let Some(last) = (i..i + within).rev().find(|k| open(row, *k)) else { return };
         let Some(first) = (i..=last).find(|k| open(row, *k)) else { return };
         // If it does not get past the first station that is still open there is nothing to tell.
-        if self.piece(grip, first).dead {
+        if self.looker.piece(grip, first).dead {
             return;
         }
         let gripped = l.grips(grip);
@@ -279,7 +233,7 @@ impl<'a> Runs<'a> {
             if k >= sampled_to {
                 (sampled_to, surely) = self.surely_to(grip, k).unwrap_or((k + 1, [false; 2]));
             }
-            let piece = if surely[0] { Piece::SURE } else { self.piece(grip, k) };
+            let piece = if surely[0] { Piece::SURE } else { self.looker.piece(grip, k) };
             if piece.dead {
                 return;
             }
@@ -291,7 +245,7 @@ impl<'a> Runs<'a> {
                 continue;
             }
             // A stage may end at every open station, if what must hold there does.
-            let ending = if surely[1] && k + 1 < sampled_to { Some([0.0; 2]) } else { self.ending(grip, k + 1) };
+            let ending = if surely[1] && k + 1 < sampled_to { Some([0.0; 2]) } else { self.looker.ending(grip, k + 1) };
             let Some([low, high]) = ending else { continue };
             if low > PASSES_UP_TO {
                 continue;
@@ -305,7 +259,7 @@ impl<'a> Runs<'a> {
             } else {
                 let clock = clock.get_or_insert_with(|| {
                     let mut clock = Clock::new(l, i, gripped);
-                    (i..=k).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
+                    (i..=k).for_each(|k| clock.advance(k, self.looker.piece(grip, k).cap_rpm));
                     clock
                 });
                 pair.doubtful_s = pair.doubtful_s.min(clock.total_s());
@@ -322,9 +276,9 @@ impl<'a> Runs<'a> {
         let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
         // What the far end alone says: most that fail fail there, and no margin is larger.
         let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
-        for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.limit_mm(*g) + SAME_MM) {
-            let Some([low, high]) = self.ending(grip, j) else { continue };
-            let piece = self.piece(grip, j - 1);
+        for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {
+            let Some([low, high]) = self.looker.ending(grip, j) else { continue };
+            let piece = self.looker.piece(grip, j - 1);
             match piece.sure && high <= PASSES_UP_TO {
                 _ if piece.dead || low > PASSES_UP_TO => {}
                 true => hopeful.push((grip, piece.most_margin.min(1.0 - high))),
@@ -382,19 +336,19 @@ impl<'a> Runs<'a> {
         let (mut sure, mut most) = (true, f64::INFINITY);
         for k in (i..j).rev() {
             crate::spread::breathe();
-            let piece = self.piece(grip, k);
+            let piece = self.looker.piece(grip, k);
             sure &= piece.sure;
             most = most.min(piece.most_margin);
             if piece.dead {
                 return None;
             }
         }
-        let [_, high] = self.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
+        let [_, high] = self.looker.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
         if sure && high <= PASSES_UP_TO {
             return Some(Holds::Surely(most.min(1.0 - high)));
         }
         let mut clock = Clock::new(self.looker, i, self.looker.grips(grip));
-        (i..j).for_each(|k| clock.advance(k, self.piece(grip, k).cap_rpm));
+        (i..j).for_each(|k| clock.advance(k, self.looker.piece(grip, k).cap_rpm));
         Some(Holds::Perhaps(clock.total_s()))
     }
 }

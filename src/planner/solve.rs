@@ -2,6 +2,7 @@
 
 use super::assemble;
 use super::draft::Draft;
+use super::farthest;
 use super::frontier::{self, Blocked};
 use super::grips::{self, lands};
 use super::lessons::Lessons;
@@ -25,6 +26,9 @@ use crate::process::segments::{DEFAULT_FEED_MM, Segment};
 const SETTLE_STEP_MM: f64 = 1.0;
 /// States of the placing program's moves, mm.
 const PLACE_STEP_MM: f64 = 4.0;
+
+/// Share of the least time by which a plan may be slower and is still found without looking for the cheapest first.
+const NEAR: f64 = 0.02;
 
 /// How much is wanted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -246,21 +250,26 @@ fn guided(
     effort: Effort,
     beat: Option<Beat>,
 ) -> Result<Tried<Sequenced>, Defect> {
-    let ranks = effort == Effort::Best;
-    let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, ranks);
-    let found = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, ground.rig.job.objective, effort, beat);
-    // Why there is no plan is told from every state.
-    if effort != Effort::Explain {
-        let runs = Runs::sampled(&looker);
-        let found = found(&runs)?;
-        if !runs.mistaken() {
-            return Ok(found);
-        }
+    let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, effort == Effort::Best);
+    let objective = ground.rig.job.objective;
+    let by = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, objective, effort, beat);
+    // The best effort leaves no way out; else the ways that are quickly walked decide, which are nearly all.
+    let blocked = match effort {
+        Effort::Best => (!looker.may_come_through()).then(frontier::unknown),
+        Effort::Feasible if !looker.may_come_through() => Some(frontier::unknown()),
+        Effort::Feasible | Effort::Explain => farthest::find(&looker),
+    };
+    if let Some(blocked) = blocked {
+        return Ok(Err(blocked));
     }
-    found(&Runs::new(&looker))
+    let runs = Runs::sampled(&looker);
+    let mut found = by(&runs)?;
+    if runs.mistaken() {
+        found = by(&Runs::new(&looker))?;
+    }
+    Ok(found.ok_or_else(frontier::unknown))
 }
 
-#[allow(clippy::too_many_arguments)]
 fn guided_by(
     runs: &Runs<'_>,
     weights: Weights,
@@ -268,18 +277,17 @@ fn guided_by(
     objective: Objective,
     effort: Effort,
     beat: Option<Beat>,
-) -> Result<Tried<Sequenced>, Defect> {
+) -> Result<Option<Sequenced>, Defect> {
     let builder = Builder::new(runs, weights);
     // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.
     if beat.is_some_and(|known| !known.as_good(builder.least())) {
-        return Ok(Err(frontier::unknown()));
+        return Ok(None);
     }
-    let Some((net, way, allowance_s)) = search(&builder, objective, fixed_s, effort)? else {
-        let explain = effort == Effort::Explain;
-        return Ok(Err(if explain { frontier::find(&builder, runs) } else { frontier::unknown() }));
-    };
-    let draft = Draft::of(&way, runs.looker);
-    Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
+    let found = search(&builder, objective, fixed_s, effort)?;
+    Ok(found.map(|(net, way, allowance_s)| {
+        let draft = Draft::of(&way, runs.looker);
+        (net.arcs.len(), way, draft, allowance_s)
+    }))
 }
 
 /// The sequence program without a bush.
@@ -325,21 +333,36 @@ fn search(
         return Ok(None);
     }
     let allowance_s = |way_s: f64| allowance_s(objective, way_s, fixed_s);
-    let first_s = allowance_s(least.s);
-    let room_s = least.s + fixed_s;
-    let bounds_s = [first_s, 0.02 * room_s, 0.1 * room_s, 0.5 * room_s, f64::INFINITY];
     let up_to = |price: Price, more_s: f64| if more_s.is_finite() { price.plus_s(more_s) } else { Price::NO_WAY };
-    for extra_s in bounds_s.into_iter().filter(|e| *e >= first_s) {
+    // Most plans are about as cheap as hoped for, and found by growing what such a plan may use.
+    let first_s = allowance_s(least.s);
+    for extra_s in [first_s, NEAR * (least.s + fixed_s)].into_iter().filter(|e| *e >= first_s) {
         let bound = up_to(least, extra_s);
         let net = builder.within(bound);
         let Some(goal) = net.goal else { continue };
         let found = net.reached[goal];
-        let wanted_s = if effort == Effort::Best { allowance_s(found.s) } else { 0.0 };
-        let wanted = up_to(found, wanted_s);
-        let net = if wanted > bound { builder.within(wanted) } else { net };
-        return Ok(best_way(&net, wanted_s)?.map(|way| (net, way, allowance_s(found.s))));
+        return chosen(builder, net, found, bound, &allowance_s, effort);
     }
-    Ok(None)
+    // The safest plan may cost anything: all that may be used was grown.
+    let Some(found) = (if first_s.is_finite() { builder.cheapest() } else { None }) else { return Ok(None) };
+    let allowed_s = if effort == Effort::Best { allowance_s(found.s) } else { AGREE_S };
+    let bound = up_to(found, allowed_s);
+    chosen(builder, builder.within(bound), found, bound, &allowance_s, effort)
+}
+
+/// The way of a network within a bound, widened to what counts as equally good.
+fn chosen(
+    builder: &Builder<'_>,
+    net: Network,
+    found: Price,
+    bound: Price,
+    allowance_s: &dyn Fn(f64) -> f64,
+    effort: Effort,
+) -> Result<Option<(Network, Way, f64)>, Defect> {
+    let wanted_s = if effort == Effort::Best { allowance_s(found.s) } else { 0.0 };
+    let wanted = if wanted_s.is_finite() { found.plus_s(wanted_s) } else { Price::NO_WAY };
+    let net = if wanted > bound { builder.within(wanted) } else { net };
+    Ok(best_way(&net, wanted_s)?.map(|way| (net, way, allowance_s(found.s))))
 }
 
 fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defect> {

@@ -24,7 +24,7 @@ impl Builder<'_> {
             let ends = self.ends(j, regrip, i).into_iter().flatten().take(if pair.sure { 1 } else { 2 });
             ends.map(|(end, extra_s)| (end, Arc { from, cost: cost.plus_s(extra_s), ..Arc::default() })).collect()
         };
-        self.grown(bound, |node| self.least_from(node), |j| self.least_at[j], stages);
+        self.grown(bound, stages);
         let pairs: Vec<(usize, usize)> = pairs.into_inner().into_iter().collect();
         spread(&pairs, |(i, j), _| self.runs.grips(*i, *j));
     }
