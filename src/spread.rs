@@ -10,6 +10,8 @@ use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
 thread_local! {
     /// What the work of this thread listens to.
     static LISTENS_TO: RefCell<Option<Halt>> = const { RefCell::new(None) };
+    /// How much the work of this thread may still take.
+    static MAY_TAKE: RefCell<Option<Allowance>> = const { RefCell::new(None) };
     /// Whether the work of this thread is a share of something spread already.
     static SPREAD: Cell<bool> = const { Cell::new(false) };
     /// Who is told what the work of this thread is at.
@@ -47,6 +49,39 @@ struct Pulse {
 /// What unwinds the work.
 struct Halted;
 
+/// Work that may take so many breaths and no more, in as many parts as it comes: a bound that no clock and no other work on the machine
+/// changes.
+#[derive(Debug, Clone)]
+pub struct Allowance(Arc<AtomicU64>);
+
+/// What unwinds work that takes more.
+struct Spent;
+
+impl Allowance {
+    /// So many breaths.
+    pub fn of(breaths: u64) -> Allowance {
+        Allowance(Arc::new(AtomicU64::new(breaths)))
+    }
+
+    /// Does something; none: it takes more than is left.
+    pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
+        let before = MAY_TAKE.replace(Some(self.clone()));
+        let done = catch_unwind(AssertUnwindSafe(work));
+        MAY_TAKE.replace(before);
+        match done {
+            Ok(done) => Some(done),
+            Err(reason) if reason.is::<Spent>() => None,
+            Err(other) => resume_unwind(other),
+        }
+    }
+
+    /// Takes breaths, and tells whether there were so many.
+    fn take(&self, breaths: u64) -> bool {
+        let taken = |left: u64| Some(left.saturating_sub(breaths));
+        self.0.fetch_update(Ordering::Relaxed, Ordering::Relaxed, taken).is_ok_and(|left| left >= breaths)
+    }
+}
+
 impl Halt {
     /// Asks.
     pub fn ask(&self) {
@@ -73,17 +108,25 @@ impl Halt {
     }
 }
 
-/// Called now and then by work that takes long: goes no further when it was asked to stop.
+/// Called now and then by work that takes long: goes no further when it was asked to stop, or may take no more.
 pub fn breathe() {
+    breathe_deeply(1);
+}
+
+/// The same by work that takes as long as so much other work, each a microsecond or so.
+pub fn breathe_deeply(breaths: u64) {
     let asked = LISTENS_TO.with_borrow(|halt| {
         halt.as_ref().is_some_and(|h| {
-            h.0.breaths.fetch_add(1, Ordering::Relaxed);
+            h.0.breaths.fetch_add(breaths, Ordering::Relaxed);
             h.0.asked.load(Ordering::Relaxed)
         })
     });
+    // Not panics: no hook is called, nothing is printed.
     if asked {
-        // Not a panic: no hook is called, nothing is printed.
         resume_unwind(Box::new(Halted));
+    }
+    if MAY_TAKE.with_borrow(|may| may.as_ref().is_some_and(|may| !may.take(breaths))) {
+        resume_unwind(Box::new(Spent));
     }
 }
 
@@ -119,7 +162,7 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
         left[worker].next().or_else(|| left.iter_mut().max_by_key(|range| range.len())?.next_back())
     };
     let halt = LISTENS_TO.with_borrow(Clone::clone);
-    let told = TELLS.with_borrow(Clone::clone);
+    let (told, may_take) = (TELLS.with_borrow(Clone::clone), MAY_TAKE.with_borrow(Clone::clone));
     let work_through = |worker: usize| {
         while let Some(index) = next(worker) {
             *open(&slots[index]) = Some(work(&list[index], index));
@@ -129,11 +172,12 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
         let others = 1..workers;
         let threads: Vec<_> = others
             .map(|worker| {
-                let (halt, told, work_through) = (&halt, &told, &work_through);
+                let (halt, told, may_take, work_through) = (&halt, &told, &may_take, &work_through);
                 scope.spawn(move || {
                     SPREAD.set(true);
                     LISTENS_TO.replace(halt.clone());
                     TELLS.replace(told.clone());
+                    MAY_TAKE.replace(may_take.clone());
                     work_through(worker);
                 })
             })

@@ -8,6 +8,7 @@ use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
 use crate::job::plan::Change;
+use crate::spread::Allowance;
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicUsize, Ordering};
 
@@ -16,6 +17,9 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
 /// Halvings on the way to the least value.
 const HALVINGS: usize = 12;
+
+/// What the tries of one change may take together, in breaths: some seconds. What takes longer is not advised.
+pub const EACH_MAY_TAKE: u64 = 3_000_000;
 
 /// A change that works.
 struct Works {
@@ -30,6 +34,11 @@ pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
         Answer::Found(plan) => Some(plan.pace_s()),
         Answer::Blocked(_) => None,
     })
+}
+
+/// The same as far as it is found out within an allowance; none beyond it.
+pub fn planned_within(allowance: &Allowance, job: &Job) -> Result<Option<f64>, Defect> {
+    allowance.until(|| planned_s(job, Effort::Feasible)).unwrap_or(Ok(None))
 }
 
 /// What would help.
@@ -151,7 +160,8 @@ fn any_value(
 
 /// The least value of a change with which there is a plan.
 fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
-    let planned = |v: f64| planned_s(&(candidate.with)(job, v), Effort::Feasible);
+    let allowance = Allowance::of(EACH_MAY_TAKE);
+    let planned = |v: f64| planned_within(&allowance, &(candidate.with)(job, v));
     let Some((to, known_s)) = any_value(candidate, planned)? else { return Ok(None) };
     let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);

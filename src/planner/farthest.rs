@@ -11,9 +11,9 @@ use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
 use std::collections::BTreeMap;
 
-/// Pieces looked at, at most, so that an answer comes in any case: those of some thousand stages as long as a bar. What was found by then
-/// is told.
-const MOST_PIECES: usize = 400_000;
+/// Pieces looked at, at most, so that an answer comes in any case: those of some hundred stages as long as a bar. What was found by then is
+/// told.
+const MOST_PIECES: usize = 60_000;
 
 /// A station where a stage may begin, and how the bar came there.
 struct Reached {
@@ -105,10 +105,10 @@ impl Search<'_, '_> {
             l.grid.fed_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
         };
         let new = next.is_some_and(may_come_to);
-        // A single reason says more than several, and a grip that comes as far as the free front more than that.
+        // Farther says more; then a single reason more than several, and a grip that comes as far as the free front more than that.
         let says_more = || {
-            let best = self.best.as_ref();
-            best.is_none_or(|b| (!b.end.is_single() || !l.grips(b.grip)) && may_come_to(b.end.station))
+            let best = self.best.as_ref().map(|b| (b.end.station, b.end.is_single() && l.grips(b.grip)));
+            best.is_none_or(|(far, clear)| may_come_to((far + usize::from(clear)).clamp(station + 1, l.grid.last())))
         };
         if !new && !says_more() {
             return;

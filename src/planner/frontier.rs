@@ -257,12 +257,7 @@ pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f6
 }
 
 /// The checks that break in a state even at the lowest speed allowed, the worst first.
-pub(super) fn broken(
-    looker: &Looker<'_>,
-    (grip, station): (usize, usize),
-    side: Side,
-    last_mm: f64,
-) -> Vec<Reason> {
+pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side: Side, last_mm: f64) -> Vec<Reason> {
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();

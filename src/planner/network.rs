@@ -295,23 +295,28 @@ impl<'a> Builder<'a> {
                 }
                 let onward = self.back(takes);
                 let out = |end: Node, cost: Price| hopeless(reached + cost + onward.from(end));
-                self.hopeful(node, onward, |least| hopeless(reached + least), |j, pattern, _| {
-                    for (end, arc) in stages(from, node, j, &pattern, &out) {
-                        if out(end, arc.cost) {
-                            continue;
+                self.hopeful(
+                    node,
+                    onward,
+                    |least| hopeless(reached + least),
+                    |j, pattern, _| {
+                        for (end, arc) in stages(from, node, j, &pattern, &out) {
+                            if out(end, arc.cost) {
+                                continue;
+                            }
+                            let layer = self.layer(j, takes);
+                            let to = *index.entry((end, layer)).or_insert_with(|| {
+                                net.nodes.push(end);
+                                net.reached.push(Price::NO_WAY);
+                                made.push(layer);
+                                at_station[end.0].push(net.nodes.len() - 1);
+                                net.nodes.len() - 1
+                            });
+                            net.reached[to] = net.reached[to].min(reached + arc.cost);
+                            net.arcs.push(Arc { to, ..arc });
                         }
-                        let layer = self.layer(j, takes);
-                        let to = *index.entry((end, layer)).or_insert_with(|| {
-                            net.nodes.push(end);
-                            net.reached.push(Price::NO_WAY);
-                            made.push(layer);
-                            at_station[end.0].push(net.nodes.len() - 1);
-                            net.nodes.len() - 1
-                        });
-                        net.reached[to] = net.reached[to].min(reached + arc.cost);
-                        net.arcs.push(Arc { to, ..arc });
-                    }
-                });
+                    },
+                );
             }
         }
         net.goal = index.get(&((last, 0), 0)).copied();

@@ -12,7 +12,7 @@ use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::span::{Front, Inside, Rear, Still};
 use crate::process::{Answers, Counter, Guide, Rig, State};
-use crate::spread::open;
+use crate::spread::{breathe_deeply, open};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, OnceLock};
 
@@ -27,6 +27,8 @@ const RANKING_STEPS: usize = 5;
 pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
+/// What a look at a state takes, in breaths.
+const LOOK: u64 = 50;
 /// Nodes of the fronts that are kept: a megabyte or two.
 const NODES_KEPT: usize = 8_000;
 
@@ -246,6 +248,7 @@ impl<'a> Looker<'a> {
     }
 
     pub(super) fn seen(&self, front: Arc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+        breathe_deeply(LOOK);
         let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
         if held.len() < rears.len() {

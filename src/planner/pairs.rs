@@ -1,13 +1,14 @@
 //! Where no single change is enough: the best pair of changes, and what alone brings the bar farther.
 
 use super::candidates::{self, Candidate, Ease};
-use super::changes::{FARTHEST, Help, least_value, planned_s, spread_told, told, values};
+use super::changes::{EACH_MAY_TAKE, FARTHEST, Help, least_value, planned_within, spread_told, told, values};
 use super::frontier::Blocked;
 use super::lessons::Lessons;
 use super::sequence::Defect;
 use super::solve::{Answer, Effort, solve};
 use crate::job::Job;
 use crate::job::plan::{AND, Change, check_in_words};
+use crate::spread::Allowance;
 use serde_json::json;
 
 /// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
@@ -31,8 +32,10 @@ struct Reach {
 /// as bad as too little.
 fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect> {
     let mut farthest: Option<Reach> = None;
+    let allowance = Allowance::of(EACH_MAY_TAKE);
     for value in values(candidate, &NEARER) {
-        let (far_mm, by) = stopped(&(candidate.with)(job, value))?;
+        let Some(found) = allowance.until(|| stopped(&(candidate.with)(job, value))) else { break };
+        let (far_mm, by) = found?;
         if farthest.as_ref().is_none_or(|r| far_mm > r.far_mm) {
             farthest = Some(Reach { value, far_mm, by });
         }
@@ -82,8 +85,10 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     for reason in &blocked.together {
         let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
         for candidate in list.iter().filter(of_it) {
+            let allowance = Allowance::of(EACH_MAY_TAKE);
             for value in values(candidate, &FARTHEST) {
-                if stopped(&(candidate.with)(job, value))?.0 <= blocked.farthest_mm + FARTHER_MM {
+                let Some(found) = allowance.until(|| stopped(&(candidate.with)(job, value))) else { break };
+                if found?.0 <= blocked.farthest_mm + FARTHER_MM {
                     continue;
                 }
                 let (by, text) = (reason.by.clone(), reason.text.clone());
@@ -115,8 +120,10 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
     pairs.truncate(MOST_PAIRS);
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
     let far = |i: usize| reached[i].value;
-    let planned = |pair, va, vb| planned_s(&with(pair, va, vb), Effort::Feasible);
-    let times = spread_told("pairs of changes", &pairs, |(a, b), _| planned((*a, *b), far(*a), far(*b)))?;
+    let planned = |may: &Allowance, pair, va, vb| planned_within(may, &with(pair, va, vb));
+    let times = spread_told("pairs of changes", &pairs, |(a, b), _| {
+        planned(&Allowance::of(EACH_MAY_TAKE / 3), (*a, *b), far(*a), far(*b))
+    })?;
     let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
     let tried = format!("none of {} single changes is enough", list.len());
@@ -127,8 +134,9 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
             tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
         });
     };
-    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned((a, b), v, far(b)))?;
-    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned((a, b), first, v))?;
+    let may = [(); 2].map(|()| Allowance::of(EACH_MAY_TAKE));
+    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned(&may[0], (a, b), v, far(b)))?;
+    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned(&may[1], (a, b), first, v))?;
     let ((from_a, to_a, words_a), (from_b, to_b, words_b)) = (told(&list[a], first), told(&list[b], second));
     let change = Change {
         change: format!("{} + {}", list[a].name, list[b].name),

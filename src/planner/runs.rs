@@ -4,6 +4,7 @@
 //! grip that may hold can beat. Which grips these are, and how safe, is worked out for the few pairs that can lie on a plan near the best.
 
 mod exact;
+mod under_way;
 
 use super::outlook::{Looker, Side};
 use super::piece::Piece;
@@ -11,10 +12,11 @@ use super::stations::divisible;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
 use crate::spread::{open, spread};
-use exact::{Clock, UnderWay};
+use exact::Rows;
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
+use under_way::{Clock, Hoped};
 
 /// Stations between samples. A grip that holds at both ends of so short a way holds between them as a rule.
 const SAMPLED_EVERY: usize = 16;
@@ -69,8 +71,9 @@ pub struct Runs<'a> {
     overhead: Vec<f64>,
     /// Grips of the pairs that were asked for.
     grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
-    /// By first station, grip, and station of the last re-grip.
-    under_way: Mutex<HashMap<(usize, usize, usize), UnderWay>>,
+    /// By first station and grip.
+    hoped: Mutex<HashMap<(usize, usize), Hoped>>,
+    exact_rows: Mutex<Rows>,
     mistaken: AtomicBool,
 }
 
@@ -127,7 +130,8 @@ impl<'a> Runs<'a> {
             cutting,
             overhead,
             grips: Mutex::default(),
-            under_way: Mutex::default(),
+            hoped: Mutex::default(),
+            exact_rows: Mutex::default(),
             mistaken: AtomicBool::new(false),
         };
         // Only from where the bar may come: what lies behind something that stops it needs no look.
@@ -332,24 +336,10 @@ impl<'a> Runs<'a> {
 
     /// Whether a grip holds from one station to another; none: it does not.
     fn holds(&self, i: usize, j: usize, grip: usize) -> Option<Holds> {
-        // From the far end, where most that fail fail.
-        let (mut sure, mut most) = (true, f64::INFINITY);
-        for k in (i..j).rev() {
-            crate::spread::breathe();
-            let piece = self.looker.piece(grip, k);
-            sure &= piece.sure;
-            most = most.min(piece.most_margin);
-            if piece.dead {
-                return None;
-            }
-        }
+        let (hoped, time_s) = self.hoped(i, j, grip)?;
         let [_, high] = self.looker.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
-        if sure && high <= PASSES_UP_TO {
-            return Some(Holds::Surely(most.min(1.0 - high)));
-        }
-        let mut clock = Clock::new(self.looker, i, self.looker.grips(grip));
-        (i..j).for_each(|k| clock.advance(k, self.looker.piece(grip, k).cap_rpm));
-        Some(Holds::Perhaps(clock.total_s()))
+        let sure = hoped.sure && high <= PASSES_UP_TO;
+        Some(if sure { Holds::Surely(hoped.most.min(1.0 - high)) } else { Holds::Perhaps(time_s) })
     }
 }
 

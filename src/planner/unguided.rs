@@ -25,6 +25,9 @@ use crate::spread::spread;
 pub use rows::Row;
 use std::collections::HashMap;
 
+/// What a state takes with its answers, in breaths.
+const POSE: u64 = 100;
+
 /// The grip of an arc that only opens the collet.
 const OPENS: usize = usize::MAX;
 
@@ -205,7 +208,7 @@ impl<'a> Unguided<'a> {
     fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<Seen> {
         let seen = |station: usize| {
             let state = self.state(station, grip, end);
-            crate::spread::breathe();
+            crate::spread::breathe_deeply(POSE);
             let answers = self.ground.rig.answers(&state).ok()?;
             Some(Seen { station, state, answers })
         };

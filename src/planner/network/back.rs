@@ -93,8 +93,7 @@ impl Builder<'_> {
             }
             stages.sort_by(|a, b| a.hope.partial_cmp(&b.hope).unwrap_or(Ordering::Equal));
             // A stage that begins with a re-grip costs the same wherever the last one was.
-            let begun =
-                if i > 0 { self.least_stage(i, i, &stages, Price::NO_WAY, onward) } else { Price::NO_WAY };
+            let begun = if i > 0 { self.least_stage(i, i, &stages, Price::NO_WAY, onward) } else { Price::NO_WAY };
             let shared = begun.plus_s(self.shared_s);
             let mut row = vec![Price::NO_WAY; i + 1];
             for l in regrips {

@@ -1,140 +1,124 @@
-//! Runs for the very place of the headstock, each worked out as far as it is asked for and no part of it twice.
+//! Runs for the very place of the headstock. What a state allows depends on the grip, its station and the last re-grip, so runs from several
+//! stations share the states that lie on all of them.
 
 use super::Runs;
-use crate::planner::outlook::{Looker, Side};
+use super::under_way::Clock;
+use crate::planner::outlook::Side;
 use crate::process::checks::PASSES_UP_TO;
-use crate::process::segments::{Segment, Work};
 use crate::spread::open;
+use std::collections::HashMap;
+use std::sync::{Arc, Mutex};
 
-/// Runs under way that are kept: some megabytes.
-const UNDER_WAY_KEPT: usize = 100_000;
+/// States that are kept: some ten megabytes.
+const STATES_KEPT: usize = 2_000_000;
 
-/// A run as far as it was asked for, for the very place of the headstock.
+/// What is known of one side of a state.
 #[derive(Clone, Copy)]
-pub(super) struct UnderWay {
-    tally: Tally,
-    margin: f64,
-    /// The nearest station to which it is known to fail.
-    fails_to: usize,
+enum Known {
+    Nothing,
+    /// Passes at full speed, with this margin.
+    Sure(f64),
+    /// No place of the headstock makes it slower than this, rev/min; and what leaves the margin besides.
+    Doubtful(f64, f64),
+    /// The highest speed at which it passes, rev/min, and its margin.
+    Exact(f64, f64),
+    Fails,
+}
+
+/// The states behind a re-grip under a grip, two for each piece: its start and its end.
+type Row = Arc<Mutex<Vec<Known>>>;
+
+/// Rows by grip and station of the last re-grip, and how many states they have together.
+#[derive(Default)]
+pub(super) struct Rows {
+    states: usize,
+    kept: HashMap<(usize, usize), Row>,
 }
 
 impl Runs<'_> {
     /// Time and margin of a run for the very place of the headstock; none when a state fails.
     ///
-    /// A run that is asked for after a shorter one from the same place goes on where that one ended.
-    pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
-        let key = (i, grip, regrip);
-        let known = open(&self.under_way).get(&key).copied();
-        if known.is_some_and(|way| j >= way.fails_to) {
-            return None;
-        }
-        // A shorter run than the one that is known is worked out by itself.
-        let start = || UnderWay { tally: Tally::new(self.looker, i), margin: f64::INFINITY, fails_to: usize::MAX };
-        let way = known.filter(|way| way.tally.at <= j).unwrap_or_else(start);
-        let on = self.on(way, j, grip, regrip);
-        let mut all = open(&self.under_way);
-        if all.len() >= UNDER_WAY_KEPT {
-            all.clear();
-        }
-        match on {
-            Some((on, _)) if known.is_none_or(|way| way.tally.at <= j) => drop(all.insert(key, on)),
-            Some(_) => {}
-            None => drop(all.insert(key, UnderWay { fails_to: j, ..known.unwrap_or(way) })),
-        }
-        on.map(|(on, time_s)| (time_s, on.margin))
-    }
-
-    /// A run that goes on to a station, and its time, s; none where a state on the way fails.
-    ///
     /// A segment is cut at the speed of its slowest state, so the others need not be worked out where no place of the headstock makes them
     /// slower, and where they leave no smaller margin: a slowed state leaves none.
-    fn on(&self, way: UnderWay, j: usize, grip: usize, regrip: usize) -> Option<(UnderWay, f64)> {
+    pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
         let (l, segment) = (self.looker, &self.looker.grid.segment);
-        let mut clock = Clock { looker: l, gripped: l.grips(grip), tally: way.tally };
-        let mut margin = way.margin;
-        let from = way.tally.at;
-        let mut open: Vec<(f64, usize, Side)> = Vec::new();
-        for k in from..j {
-            for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
-                let seen = l.outlook(grip, station, side);
-                if seen.sure {
-                    margin = margin.min(seen.margin);
-                } else {
-                    open.push((seen.careful_rpm, k, side));
+        let row = self.row_of(grip, regrip, j);
+        let mut row = open(&row);
+        let mut margin = f64::INFINITY;
+        let mut caps = vec![f64::INFINITY; segment[j - 1] + 1 - segment[i]];
+        let mut doubtful: Vec<(f64, usize, f64)> = Vec::new();
+        for n in 2 * (i - regrip)..2 * (j - regrip) {
+            if let Known::Nothing = row[n] {
+                row[n] = self.looked_at(grip, regrip, n);
+            }
+            let cap = &mut caps[segment[regrip + n / 2] - segment[i]];
+            match row[n] {
+                Known::Nothing | Known::Fails => return None,
+                Known::Sure(own) => margin = margin.min(own),
+                Known::Exact(allowed, own) => (*cap, margin) = (cap.min(allowed), margin.min(own)),
+                Known::Doubtful(careful_rpm, own) => {
+                    doubtful.push((careful_rpm, n, own));
+                    margin = margin.min(own);
                 }
             }
-            let share = l.drill(grip, k + 1, Some(regrip))[1];
-            if share > PASSES_UP_TO {
-                return None;
-            }
-            margin = margin.min(1.0 - share);
         }
-        open.sort_by(|a, b| a.0.total_cmp(&b.0));
-        let mut caps = vec![f64::INFINITY; if j > from { segment[j - 1] + 1 - way.tally.segment } else { 0 }];
-        if let Some(first) = caps.first_mut() {
-            *first = way.tally.cap_rpm;
-        }
-        for (careful_rpm, k, side) in open {
-            let cap = &mut caps[segment[k] - way.tally.segment];
-            if careful_rpm >= *cap && margin <= 0.0 {
+        doubtful.sort_by(|a, b| a.0.total_cmp(&b.0));
+        for (careful_rpm, n, own) in doubtful {
+            let k = regrip + n / 2;
+            let cap = &mut caps[segment[k] - segment[i]];
+            if careful_rpm >= *cap && (margin <= 0.0 || !l.ranks) {
                 continue;
             }
-            let (allowed, share) = l.exact(grip, k + usize::from(side == Side::End), side, regrip)?;
+            let (station, side) = side_of(k, n);
+            let Some((allowed, share)) = l.exact(grip, station, side, regrip) else {
+                row[n] = Known::Fails;
+                return None;
+            };
+            row[n] = Known::Exact(allowed, own.min(1.0 - share));
             *cap = cap.min(allowed);
             margin = margin.min(1.0 - share);
         }
-        (from..j).for_each(|k| clock.advance(k, caps[segment[k] - way.tally.segment]));
-        Some((UnderWay { tally: clock.tally, margin, ..way }, clock.total_s()))
-    }
-}
-
-/// Adds up the time of a run, piece by piece, each at the lowest speed its states allow.
-pub(super) struct Clock<'a> {
-    looker: &'a Looker<'a>,
-    gripped: bool,
-    tally: Tally,
-}
-
-/// How far a clock is.
-#[derive(Clone, Copy)]
-struct Tally {
-    segment: usize,
-    /// Stations at which the piece begins, and to which it has come.
-    from: usize,
-    at: usize,
-    cap_rpm: f64,
-    /// Time of the segments before, s.
-    done_s: f64,
-}
-
-impl Tally {
-    fn new(looker: &Looker<'_>, station: usize) -> Tally {
-        let segment = looker.grid.segment[station];
-        Tally { segment, from: station, at: station, cap_rpm: f64::INFINITY, done_s: 0.0 }
-    }
-}
-
-impl<'a> Clock<'a> {
-    pub(super) fn new(looker: &'a Looker<'a>, station: usize, gripped: bool) -> Clock<'a> {
-        Clock { looker, gripped, tally: Tally::new(looker, station) }
+        let mut clock = Clock::new(l, i, l.grips(grip));
+        (i..j).for_each(|k| clock.advance(k, caps[segment[k] - segment[i]]));
+        Some((clock.total_s(), margin))
     }
 
-    pub(super) fn advance(&mut self, k: usize, cap_rpm: f64) {
-        let segment = self.looker.grid.segment[k];
-        if segment != self.tally.segment {
-            self.tally = Tally { done_s: self.total_s(), ..Tally::new(self.looker, k) };
+    /// One side of a state as far as a look at all places of the headstock tells.
+    fn looked_at(&self, grip: usize, regrip: usize, n: usize) -> Known {
+        crate::spread::breathe();
+        let l = self.looker;
+        let (station, side) = side_of(regrip + n / 2, n);
+        let mut margin = f64::INFINITY;
+        if side == Side::End {
+            let share = l.drill(grip, station, Some(regrip))[1];
+            if share > PASSES_UP_TO {
+                return Known::Fails;
+            }
+            margin = 1.0 - share;
         }
-        self.tally.cap_rpm = self.tally.cap_rpm.min(cap_rpm);
-        self.tally.at = k + 1;
+        let seen = l.outlook(grip, station, side);
+        if seen.sure { Known::Sure(margin.min(seen.margin)) } else { Known::Doubtful(seen.careful_rpm, margin) }
     }
 
-    pub(super) fn total_s(&self) -> f64 {
-        let Tally { segment, from, at, cap_rpm, done_s } = self.tally;
-        let segment: &Segment = &self.looker.segments[segment];
-        let length = self.looker.grid.at(at) - self.looker.grid.at(from);
-        if length <= 0.0 || segment.work == Work::PartOff {
-            return done_s;
+    /// The row of a grip and a re-grip, at least up to a station.
+    fn row_of(&self, grip: usize, regrip: usize, to: usize) -> Row {
+        let rows = &mut *open(&self.exact_rows);
+        if rows.states > STATES_KEPT {
+            *rows = Rows::default();
         }
-        done_s + self.looker.rig.piece_time(segment, length, self.gripped, cap_rpm).total_s()
+        let row = rows.kept.entry((grip, regrip)).or_default().clone();
+        let mut states = open(&row);
+        let length = 2 * (to - regrip);
+        if states.len() < length {
+            rows.states += length - states.len();
+            states.resize(length, Known::Nothing);
+        }
+        drop(states);
+        row
     }
+}
+
+/// Station and side of the states of a piece: its start, then its end.
+fn side_of(piece: usize, n: usize) -> (usize, Side) {
+    if n % 2 == 0 { (piece, Side::Start) } else { (piece + 1, Side::End) }
 }

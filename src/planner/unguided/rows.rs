@@ -4,7 +4,7 @@
 //! far, and ends where a state fails: no longer piece passes either. A critical speed is worked out only where its checks may use more
 //! than the others do already, else one count tells; modes of the receptance likewise.
 
-use super::Unguided;
+use super::{POSE, Unguided};
 use crate::planner::stations::divisible;
 use crate::process::answers::Posed;
 use crate::process::checks::{self, PASSES_UP_TO, View, chatter};
@@ -53,7 +53,7 @@ impl Unguided<'_> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
         let posed = |station: usize| -> Option<(State, Posed)> {
-            crate::spread::breathe();
+            crate::spread::breathe_deeply(POSE);
             let state = self.state(station, grip, end);
             if grid.is_shut(&state) {
                 return None;
