@@ -240,14 +240,14 @@ impl<'a> Builder<'a> {
         if self.most.is_none() || station == self.grid.last() { 0 } else { hand_overs }
     }
 
-    /// The ends and patterns of stages that a node may be left by, each with the least that it and all behind it take; but for those that
+    /// The ends and patterns of stages that a node may be left by, each with the least that it takes, and that it and all behind it take; but for those that
     /// leave no hope.
     fn hopeful(
         &self,
         node: Node,
         onward: &Back,
         hopeless: impl Fn(Price) -> bool,
-        mut each: impl FnMut(usize, Pattern, Price),
+        mut each: impl FnMut(usize, Pattern, Price, Price),
     ) {
         let i = node.0;
         for (j, pair) in self.runs.from(i) {
@@ -261,9 +261,10 @@ impl<'a> Builder<'a> {
                 let ends = self.ends(j, regrip, i).into_iter().flatten();
                 let beyond = ends.map(|(end, s)| onward.from(end).plus_s(s)).fold(Price::NO_WAY, Price::min);
                 let run_s = self.least_run_s(i, j, pair, &pattern);
-                let least = stage.plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s)) + beyond;
+                let run = stage.plus_s(pattern.cost_s + run_s + self.first_s(i, j, run_s));
+                let least = run + beyond;
                 if !hopeless(least) {
-                    each(j, pattern, least);
+                    each(j, pattern, run, least);
                 }
             }
         }
@@ -299,7 +300,7 @@ impl<'a> Builder<'a> {
                     node,
                     onward,
                     |least| hopeless(reached + least),
-                    |j, pattern, _| {
+                    |j, pattern, _, _| {
                         for (end, arc) in stages(from, node, j, &pattern, &out) {
                             if out(end, arc.cost) {
                                 continue;

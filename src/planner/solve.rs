@@ -284,9 +284,9 @@ fn guided_by(
         return Ok(None);
     }
     let found = search(&builder, objective, fixed_s, effort)?;
-    Ok(found.map(|(net, way, allowance_s)| {
+    Ok(found.map(|(arcs, way, allowance_s)| {
         let draft = Draft::of(&way, runs.looker);
-        (net.arcs.len(), way, draft, allowance_s)
+        (arcs, way, draft, allowance_s)
     }))
 }
 
@@ -321,19 +321,28 @@ fn allowance_s(objective: Objective, way_s: f64, fixed_s: f64) -> f64 {
     }
 }
 
-/// Searches with bounds that grow until a plan lies within, so that states in doubt are worked out only near the best.
+/// The best way, the number of arcs it was chosen from, and what counts as equally fast, s. What is nearly as cheap is grown around the
+/// cheapest only where the safest of it is asked for, so that states in doubt are worked out only near the best.
 fn search(
     builder: &Builder<'_>,
     objective: Objective,
     fixed_s: f64,
     effort: Effort,
-) -> Result<Option<(Network, Way, f64)>, Defect> {
+) -> Result<Option<(usize, Way, f64)>, Defect> {
     let least = builder.least();
     if !least.is_finite() {
         return Ok(None);
     }
     let allowance_s = |way_s: f64| allowance_s(objective, way_s, fixed_s);
+    if effort != Effort::Best {
+        let found = |way: Way| (way.arcs.len(), allowance_s(way.cost.s), way);
+        return Ok(builder.cheapest().map(found).map(|(arcs, allowance_s, way)| (arcs, way, allowance_s)));
+    }
     let up_to = |price: Price, more_s: f64| if more_s.is_finite() { price.plus_s(more_s) } else { Price::NO_WAY };
+    let chosen = |net: &Network, found: Price| -> Result<Option<(usize, Way, f64)>, Defect> {
+        let allowance_s = allowance_s(found.s);
+        Ok(best_way(net, allowance_s)?.map(|way| (net.arcs.len(), way, allowance_s)))
+    };
     // Most plans are about as cheap as hoped for, and found by growing what such a plan may use.
     let first_s = allowance_s(least.s);
     for extra_s in [first_s, NEAR * (least.s + fixed_s)].into_iter().filter(|e| *e >= first_s) {
@@ -341,28 +350,12 @@ fn search(
         let net = builder.within(bound);
         let Some(goal) = net.goal else { continue };
         let found = net.reached[goal];
-        return chosen(builder, net, found, bound, &allowance_s, effort);
+        let wanted = up_to(found, allowance_s(found.s));
+        return if wanted > bound { chosen(&builder.within(wanted), found) } else { chosen(&net, found) };
     }
     // The safest plan may cost anything: all that may be used was grown.
-    let Some(found) = (if first_s.is_finite() { builder.cheapest() } else { None }) else { return Ok(None) };
-    let allowed_s = if effort == Effort::Best { allowance_s(found.s) } else { AGREE_S };
-    let bound = up_to(found, allowed_s);
-    chosen(builder, builder.within(bound), found, bound, &allowance_s, effort)
-}
-
-/// The way of a network within a bound, widened to what counts as equally good.
-fn chosen(
-    builder: &Builder<'_>,
-    net: Network,
-    found: Price,
-    bound: Price,
-    allowance_s: &dyn Fn(f64) -> f64,
-    effort: Effort,
-) -> Result<Option<(Network, Way, f64)>, Defect> {
-    let wanted_s = if effort == Effort::Best { allowance_s(found.s) } else { 0.0 };
-    let wanted = if wanted_s.is_finite() { found.plus_s(wanted_s) } else { Price::NO_WAY };
-    let net = if wanted > bound { builder.within(wanted) } else { net };
-    Ok(best_way(&net, wanted_s)?.map(|way| (net, way, allowance_s(found.s))))
+    let Some(way) = (if first_s.is_finite() { builder.cheapest() } else { None }) else { return Ok(None) };
+    chosen(&builder.within(up_to(way.cost, allowance_s(way.cost.s))), way.cost)
 }
 
 fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defect> {
