@@ -75,6 +75,11 @@ impl Allowance {
         }
     }
 
+    /// Whether nothing is left of it.
+    pub fn is_spent(&self) -> bool {
+        self.0.load(Ordering::Relaxed) == 0
+    }
+
     /// Takes breaths, and tells whether there were so many.
     fn take(&self, breaths: u64) -> bool {
         let taken = |left: u64| Some(left.saturating_sub(breaths));

@@ -28,6 +28,15 @@ struct Works {
     change: Change,
 }
 
+/// What came of the tries of one change.
+enum Least {
+    Works(Works),
+    /// There is no plan with any value tried.
+    Fails,
+    /// They would have taken more than they may.
+    Unknown,
+}
+
 /// Time from part to part of the plan of a job, s; none when there is none.
 pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, effort, &Lessons::default())? {
@@ -56,9 +65,11 @@ pub struct Help {
 pub fn find(job: &Job) -> Result<Help, Defect> {
     let list = candidates::all(job);
     let tried = spread_told("single changes that would help", &list, |c, index| least(job, c, index))?;
-    let mut works: Vec<Works> = tried.into_iter().flatten().collect();
+    let unknown = tried.iter().filter(|t| matches!(t, Least::Unknown)).count();
+    let works = tried.into_iter().filter_map(|t| if let Least::Works(works) = t { Some(works) } else { None });
+    let mut works: Vec<Works> = works.collect();
     if works.is_empty() {
-        return pairs::best(job, &list);
+        return pairs::best(job, &list, unknown);
     }
     works.sort_by(|a, b| a.order.0.cmp(&b.order.0).then(a.time_s.total_cmp(&b.time_s)).then(a.order.1.cmp(&b.order.1)));
     let fastest = works.iter().map(|w| w.time_s).fold(f64::INFINITY, f64::min);
@@ -159,14 +170,16 @@ fn any_value(
 }
 
 /// The least value of a change with which there is a plan.
-fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Option<Works>, Defect> {
+fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Least, Defect> {
     let allowance = Allowance::of(EACH_MAY_TAKE);
     let planned = |v: f64| planned_within(&allowance, &(candidate.with)(job, v));
-    let Some((to, known_s)) = any_value(candidate, planned)? else { return Ok(None) };
+    let Some((to, known_s)) = any_value(candidate, planned)? else {
+        return Ok(if allowance.is_spent() { Least::Unknown } else { Least::Fails });
+    };
     let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);
     let text = format!("{words}: {time_s:.1} s a part");
-    Ok(Some(Works {
+    Ok(Least::Works(Works {
         order: (candidate.ease, index),
         time_s,
         change: Change { change: candidate.name.clone(), from, to, extra_time_s: None, text },

@@ -99,8 +99,9 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     Ok(blocked)
 }
 
-/// The best pair, with the least value of each; where no pair that was tried is enough, what was tried.
-pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
+/// The best pair, with the least value of each; where no pair that was tried is enough, what was tried. Of the single changes so many were
+/// not found out.
+pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defect> {
     // A change that alone brings the bar farther is likely to be one of the two.
     let now_mm = stopped(job)?.0;
     let reached = spread_told("changes that bring the bar farther", list, |c, _| reach(job, c, now_mm))?;
@@ -126,7 +127,10 @@ pub fn best(job: &Job, list: &[Candidate]) -> Result<Help, Defect> {
     })?;
     let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
-    let tried = format!("none of {} single changes is enough", list.len());
+    let tried = match unknown {
+        0 => format!("none of {} single changes is enough", list.len()),
+        n => format!("of {} single changes none was found to be enough, but {n} took too long to work out", list.len()),
+    };
     let Some(((a, b), known_s)) = best else {
         let tried = format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len());
         return Ok(Help {
