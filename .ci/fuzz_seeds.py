@@ -43,12 +43,8 @@ def inlined(folder, text):
 
 def coarse(text):
     """Few stations."""
-    text = re.sub(r"station_pitch: [0-9.]+,? ?", "", text)
-    if re.search(r"^limits: \{", text, re.M):
-        return re.sub(r"^limits: \{", "limits: {station_pitch: 20, ", text, flags=re.M)
-    if re.search(r"^limits:$", text, re.M):
-        return re.sub(r"^limits:$", "limits:\n  station_pitch: 20", text, flags=re.M)
-    return text + "limits: {station_pitch: 20}\n"
+    text = re.sub(r"^planning: .*\n", "", text, flags=re.M)
+    return text + "planning: {station_pitch: 20}\n"
 
 
 SMALL = """shaft:
@@ -65,7 +61,8 @@ machine:
   cross_tool_reach: 10
   part_off: {width: 1, time_s: 4}
 cutting: {vc: 60, feed: 0.05, ap_max: 0.8}
-limits: {stiffness_min: 0.01, sag: 0.01, station_pitch: 16}
+limits: {stiffness_min: 0.01, sag: 0.01}
+planning: {station_pitch: 16}
 """
 
 put("job", "small.yaml", SMALL)

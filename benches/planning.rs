@@ -263,7 +263,7 @@ fn grows_with_sections(bencher: Bencher, count: usize) {
 #[divan::bench(args = [10, 5, 2, 1], sample_count = 2)]
 fn grows_with_pitch(bencher: Bencher, pitch_mm: u32) {
     let mut job = roller();
-    job.limits.station_pitch_mm = f64::from(pitch_mm);
+    job.planning.station_pitch_mm = f64::from(pitch_mm);
     bencher.bench(|| answer::answer(black_box(&job)).expect("no defect"));
 }
 
@@ -273,7 +273,7 @@ fn batch_on_cores(bencher: Bencher, cores: usize) {
     let jobs: Vec<Job> = (0..16)
         .map(|i| {
             let mut job = roller();
-            job.limits.station_pitch_mm += 0.01 * f64::from(i);
+            job.planning.station_pitch_mm += 0.01 * f64::from(i);
             job
         })
         .collect();

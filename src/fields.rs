@@ -381,7 +381,7 @@ pub const DRILL: Field =
     optional("limits.drill", "largest deflection at a cross hole under its thrust", "mm", 0.0001, 10.0, 0.02);
 /// Station pitch.
 pub const STATION_PITCH: Field =
-    optional("limits.station_pitch", "coarsest distance of stations", "mm", 0.5, 100.0, 5.0);
+    optional("planning.station_pitch", "coarsest distance of stations to start with", "mm", 0.5, 100.0, 5.0);
 /// Damping.
 pub const DAMPING_RATIO: Field =
     optional("limits.damping_ratio", "damping ratio of the bar's modes", "", 0.0001, 0.5, 0.02);

@@ -41,7 +41,8 @@ machine:
   cross_tool_reach: 10
   part_off: {width: 2, time_s: 4}
 cutting: {tools: single, vc: 150, feed: 0.08, ap_max: 2, ap_finish: 0.1, speed_floor: FLOOR}
-limits: {stiffness_min: STIFF, whirl_ratio: WHIRL, whip: 0.05, sag: 0.005, release: 0.02, station_pitch: 6, damping_ratio: DAMPING}
+limits: {stiffness_min: STIFF, whirl_ratio: WHIRL, whip: 0.05, sag: 0.005, release: 0.02, damping_ratio: DAMPING}
+planning: {station_pitch: 6}
 ";
 
 fn job([stiff, whirl, damping, floor]: [&str; 4]) -> Job {

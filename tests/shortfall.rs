@@ -38,7 +38,7 @@ cutting: {{vc: 100, feed: 0.1, ap_max: 1.5, speed_floor: 1}}
 
 const ROD: &str = "    - {length: 6, diameter: 10, tolerance: h11, name: front}
     - {length: 194, diameter: 11, tolerance: h11, name: rod}";
-const LIMITS: &str = "limits: {stiffness_min: 0.1, sag: 0.5, whip: 0.5, station_pitch: 10}";
+const LIMITS: &str = "limits: {stiffness_min: 0.1, sag: 0.5, whip: 0.5}\nplanning: {station_pitch: 10}";
 
 fn read(text: &str) -> Job {
     read_job_text("rod.yaml", text, ".".as_ref()).unwrap_or_else(|told| panic!("{told:?}\n{text}"))
@@ -139,7 +139,7 @@ fn every_change_told_is_true_and_the_value_before_it_is_not_enough() {
 #[test]
 fn a_limit_of_the_part_is_relaxed_as_far_as_it_takes() {
     let base = text(ROD, LIMITS).replace("\nstock:", "\n  features: [{cross_hole: 3, at: 100, thrust: 260}]\nstock:");
-    let job = read(&base.replace("station_pitch: 10", "station_pitch: 10, drill: 0.0004"));
+    let job = read(&base.replace("whip: 0.5}", "whip: 0.5, drill: 0.0004}"));
     let told = advised(&job, Advice::Wanted).unwrap_or_else(|d| panic!("{d}")).shortfall.expect("it says why");
     assert_eq!(told.blocked_by, "drill", "{told:?}");
     let change = told.changes.iter().find(|c| c.change == "drill").unwrap_or_else(|| panic!("{:?}", told.changes));

@@ -139,8 +139,9 @@ fn without_bush(seed: u64) -> String {
     let _ = writeln!(text, "  part_off: {{width: 3, time_s: 6}}");
     let floor = r.pick(&[1.0, 0.6, 0.2]);
     let _ = writeln!(text, "cutting: {{vc: {}, feed: 0.1, ap_max: 3, speed_floor: {floor}}}", r.pick(&[120, 200]));
-    let _ =
-        writeln!(text, "limits: {{stiffness_min: {:.3}, station_pitch: {},", r.spread(1.0, 12.0, 12), r.pick(&[7, 10]));
+    let stiffness = r.spread(1.0, 12.0, 12);
+    let _ = writeln!(text, "planning: {{station_pitch: {}}}", r.pick(&[7, 10]));
+    let _ = writeln!(text, "limits: {{stiffness_min: {stiffness:.3},");
     let _ = writeln!(text, "  whirl_ratio: {:.3}, sag: {:.5},", r.spread(0.02, 0.5, 12), r.spread(0.001, 0.02, 12));
     let _ = writeln!(text, "  damping_ratio: {}}}", r.pick(&[0.01, 0.03, 0.06]));
     if seed % 3 == 2 {

@@ -65,7 +65,7 @@ machine:
   bar_change_s: 30
 {tools}
 cutting: {{vc: 120, feed: 0.12, ap_max: 3}}
-limits: {{station_pitch: 10}}
+planning: {{station_pitch: 10}}
 {rest}
 "
         )

@@ -42,7 +42,8 @@ machine:
       - {{name: '11', range: [10.8, 11.1], hold: 12, passes: 11.4, clamp_force: 5000}}
 cutting: {{vc: 100, feed: 0.1, {cutting}, speed_floor: 0.3}}
 holding: {holding}
-limits: {{stiffness_min: 0.1, sag: 0.5, whip: 0.5, damping_ratio: {damping}, station_pitch: 10}}
+limits: {{stiffness_min: 0.1, sag: 0.5, whip: 0.5, damping_ratio: {damping}}}
+planning: {{station_pitch: 10}}
 {wishes}"
     )
 }

@@ -78,7 +78,8 @@ def job(seed):
         "stock": {"diameter": bar, "bar_length": 3000}, "machine": machine, "cutting": cutting,
         "holding": "bush" if bush else "no_bush",
         "limits": {"stiffness_min": r.choice([0.02, 0.05, 0.2, 0.03 * bar]), "sag": r.choice([0.05, 0.02]),
-                   "whip": r.choice([0.1, 0.03]), "station_pitch": 10},
+                   "whip": r.choice([0.1, 0.03])},
+        "planning": {"station_pitch": 10},
     }
 
 

@@ -30,7 +30,7 @@ texts = {
 }
 at = {"texts": texts, "turned_mm": 200}
 heavy = json.loads(json.dumps(texts))
-heavy["job"]["text"] += "\n" if "limits:" in heavy["job"]["text"] else "\nlimits: {station_pitch: 0.5}\n"
+heavy["job"]["text"] += "\nplanning: {station_pitch: 0.5}\n"
 
 
 def memory_mb(pid, key):

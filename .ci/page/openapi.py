@@ -120,7 +120,7 @@ try:
         assert status == expected and json.loads(content)["what"], (expected, status, content[:200])
     # After all that it still answers, and a job that would plan for ever ends with a word.
     long = start["job"]["text"].replace("length: 330", "length: 3300").replace("bar_length: 3000", "bar_length: 12000")
-    long = start | {"job": start["job"] | {"text": long + "limits: {station_pitch: 0.5, stiffness_min: 0.0001, sag: 10, whip: 10}\n"}}
+    long = start | {"job": start["job"] | {"text": long + "limits: {stiffness_min: 0.0001, sag: 10, whip: 10}\nplanning: {station_pitch: 0.5}\n"}}
     status, _, content = ask("POST", "/plan", long)
     assert status in (200, 503), (status, content[:200])
     assert status == 200 or "was stopped" in json.loads(content)["what"]

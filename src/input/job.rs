@@ -14,13 +14,14 @@ use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 12] = [
+pub(super) const KEYS: [&str; 13] = [
     "shaft",
     "stock",
     "machine",
     "cutting",
     "holding",
     "limits",
+    "planning",
     "scatter",
     "wishes",
     "objective",
@@ -121,6 +122,7 @@ fn parts(
         notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
     }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
+    let planning = limits::planning(r, map);
     let scatter = limits::scatter(r, map);
     let rates = limits::rates(r, map);
     let order = order::read(r, map);
@@ -141,6 +143,7 @@ fn parts(
         cutting: cutting?,
         holding: holding?,
         limits: limits?,
+        planning: planning?,
         wishes: wishes?,
         objective: objective?,
         rates: rates?,

@@ -2,9 +2,9 @@
 
 use super::reader::{Map, Reader};
 use crate::fields;
-use crate::job::{Limits, Rates, Scatter};
+use crate::job::{Limits, Planning, Rates, Scatter};
 
-const KEYS: [&str; 12] = [
+const KEYS: [&str; 11] = [
     "stiffness_min",
     "whirl_ratio",
     "whip",
@@ -12,7 +12,6 @@ const KEYS: [&str; 12] = [
     "release",
     "tolerance_share",
     "drill",
-    "station_pitch",
     "damping_ratio",
     "bore_clearance",
     "torque_margin",
@@ -32,7 +31,6 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
     let release = r.number_or(&map, &fields::RELEASE, None);
     let share = r.number_or(&map, &fields::TOLERANCE_SHARE, None);
     let drill = r.number_or(&map, &fields::DRILL, None);
-    let pitch = r.number_or(&map, &fields::STATION_PITCH, None);
     let damping = r.number_or(&map, &fields::DAMPING_RATIO, None);
     let clearance = r.number_or(&map, &fields::BORE_CLEARANCE, None);
     let torque = r.number_or(&map, &fields::TORQUE_MARGIN, None);
@@ -46,12 +44,20 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
         release_mm: release?,
         tolerance_share: share?,
         drill_mm: drill?,
-        station_pitch_mm: pitch?,
         damping_ratio: damping?,
         bore_clearance_mm: clearance?,
         torque_margin: torque?,
         avoid_penalty_s: penalty?,
     })
+}
+
+/// How finely a plan is looked for.
+pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
+    let map = match r.optional(job, "planning")? {
+        Some(node) => r.map(node, "`planning`", &["station_pitch"])?,
+        None => Map::empty("`planning`", job.at),
+    };
+    Some(Planning { station_pitch_mm: r.number_or(&map, &fields::STATION_PITCH, None)? })
 }
 
 const SCATTER_KEYS: [&str; 8] = ["samples", "seed", "straightness", "supports", "kc", "e", "damping", "bar"];

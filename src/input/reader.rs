@@ -395,6 +395,7 @@ fn unknown_key(key: &str, meant: Option<&str>, what: &str, known: &[&str]) -> Di
         return Diag::new("merge keys (`<<`) are not read").help("write the keys out where they belong");
     }
     let help = match meant {
+        _ if key == "station_pitch" => "it is no limit: write it as `planning: {station_pitch: 5}`".to_owned(),
         Some(near) => format!("did you mean `{near}`?"),
         None => format!("known keys are {}", known.join(", ")),
     };

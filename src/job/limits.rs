@@ -21,8 +21,6 @@ pub struct Limits {
     pub tolerance_share: f64,
     /// Largest deflection at a cross hole under its thrust, mm.
     pub drill_mm: f64,
-    /// Coarsest distance of stations in mm.
-    pub station_pitch_mm: f64,
     /// Damping ratio of the bar's modes.
     pub damping_ratio: f64,
     /// Clearance kept between the front and the counter-spindle's bore, mm on the radius.
@@ -38,6 +36,14 @@ impl Limits {
     pub fn stiffness_for_bar(diameter_mm: f64) -> f64 {
         crate::fields::STIFFNESS_PER_MM * diameter_mm
     }
+}
+
+/// How finely a plan is looked for. No limit: a coarse start finds no less, for the planner looks finer before it says no.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Planning {
+    /// Coarsest distance of stations to start with, mm.
+    pub station_pitch_mm: f64,
 }
 
 /// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. Spreads are standard

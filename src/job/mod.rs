@@ -22,7 +22,7 @@ mod vary;
 mod wishes;
 
 pub use cutting::{Cutting, Holding, Tools};
-pub use limits::{Limits, Objective, Rates, Scatter};
+pub use limits::{Limits, Objective, Planning, Rates, Scatter};
 pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
 pub use materials::Material;
 pub use order::Order;
@@ -52,6 +52,8 @@ pub struct Job {
     pub holding: Holding,
     /// What counts as good enough.
     pub limits: Limits,
+    /// How finely a plan is looked for.
+    pub planning: Planning,
     /// What has been decided beforehand.
     pub wishes: Wishes,
     /// What the plan is to make best.

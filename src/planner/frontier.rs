@@ -61,6 +61,11 @@ impl Blocked {
 }
 
 impl Blocked {
+    /// Whether stations nearer to each other could tell something else: the bar was moved at all, or nothing held it.
+    pub fn depends_on_stations(&self) -> bool {
+        self.collet.is_some() || !self.stages.is_empty() || self.no_hold.is_some()
+    }
+
     /// How a reason ranks beside that of another collet: the farthest first, then what stops the bar alone before what does
     /// so together with something else, and one with a grip before one without.
     pub fn rank(&self) -> (f64, bool, bool) {

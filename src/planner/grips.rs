@@ -62,7 +62,7 @@ fn free_stretches(from: f64, to: f64, taken: &[(f64, f64)]) -> Vec<(f64, f64)> {
 /// nearest to the bush that the counter-spindle's travel allows; and where one is wished.
 pub fn noses(rig: &Rig<'_>, grid: &Grid, lands: &[Land]) -> Vec<f64> {
     let Some(counter) = &rig.job.machine.counter_spindle else { return Vec::new() };
-    let pitch = rig.job.limits.station_pitch_mm;
+    let pitch = rig.job.planning.station_pitch_mm;
     let mut noses = Vec::new();
     for land in lands {
         let length = land.nose_to_mm - land.nose_from_mm;

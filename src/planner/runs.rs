@@ -93,7 +93,7 @@ impl<'a> Runs<'a> {
             // Where the segment changes so does what is asked, and a task is asked for at its station alone. Where shoulders crowd, one
             // says enough about its neighbours.
             let last = samples.last().copied().unwrap_or(0);
-            let apart = grid.at(k) - grid.at(last) >= looker.rig.job.limits.station_pitch_mm;
+            let apart = grid.at(k) - grid.at(last) >= looker.rig.job.planning.station_pitch_mm;
             let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k] && apart;
             let far = k - last >= SAMPLED_EVERY;
             if changes || far || k == grid.last() || !grid.stations[k].tasks.is_empty() {

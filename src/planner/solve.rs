@@ -26,6 +26,8 @@ use crate::process::segments::{DEFAULT_FEED_MM, Segment};
 const SETTLE_STEP_MM: f64 = 1.0;
 /// States of the placing program's moves, mm.
 const PLACE_STEP_MM: f64 = 4.0;
+/// A no is told only from stations no further apart than this, mm; and never looked for finer than the second.
+const PITCH_OF_A_NO_MM: [f64; 2] = [2.5, 0.5];
 
 /// Share of the least time by which a plan may be slower and is still found without looking for the cheapest first.
 const NEAR: f64 = 0.02;
@@ -84,10 +86,40 @@ impl Beat {
     }
 }
 
-/// Finds the best plan of a job; `lessons` are what proofs of earlier plans of it found.
+/// Finds the best plan of a job. The pitch of the stations is resolution and no limit: before the best effort says no, the
+/// pitch is halved until verdict, reason and farthest place stand.
 ///
 /// - **Errors**: [`Defect`] when a program fails: never the user's fault.
 pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
+    let answer = at_pitch(job, effort, lessons)?;
+    let Answer::Blocked(mut blocked) = answer else { return Ok(answer) };
+    if effort != Effort::Best || !blocked.depends_on_stations() {
+        return Ok(Answer::Blocked(blocked));
+    }
+    let mut job = job.clone();
+    loop {
+        let coarse_mm = job.planning.station_pitch_mm;
+        let fine_mm = (0.5 * coarse_mm).max(PITCH_OF_A_NO_MM[1]);
+        if fine_mm >= coarse_mm {
+            return Ok(Answer::Blocked(blocked));
+        }
+        crate::spread::tell(|| format!("no plan with stations {coarse_mm} mm apart: looking at every {fine_mm} mm"));
+        job.planning.station_pitch_mm = fine_mm;
+        match at_pitch(&job, effort, lessons)? {
+            Answer::Blocked(finer) => {
+                let stands = finer.by == blocked.by && (finer.farthest_mm - blocked.farthest_mm).abs() <= coarse_mm;
+                blocked = finer;
+                if stands && fine_mm <= PITCH_OF_A_NO_MM[0] {
+                    return Ok(Answer::Blocked(blocked));
+                }
+            }
+            found => return Ok(found),
+        }
+    }
+}
+
+/// The same with the job's own pitch.
+fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     if let Some(blocked) = frontier::bar_does_not_fit(job) {
         return Ok(Answer::Blocked(blocked));
     }
@@ -113,7 +145,7 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
         (false, _) => best_placed(job, found, effort).map(|plan| Answer::Found(Box::new(plan))),
         // Finding out what stands in the way takes longer than finding that something does.
         (true, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
-            solve(job, Effort::Explain, lessons)
+            at_pitch(job, Effort::Explain, lessons)
         }
         (true, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(job, &others))),
         (true, None) => Ok(Answer::Blocked(frontier::no_collets())),

@@ -49,7 +49,7 @@ impl Grid {
         marks.retain(|t| *t >= 0.0 && *t <= end);
         marks.sort_by(f64::total_cmp);
         marks.dedup_by(|b, a| *b - *a < SAME_MM);
-        let pitch = rig.job.limits.station_pitch_mm;
+        let pitch = rig.job.planning.station_pitch_mm;
         let mut lengths = vec![0.0];
         for pair in marks.windows(2) {
             let pieces = ((pair[1] - pair[0]) / pitch - 1e-9).ceil().max(1.0);

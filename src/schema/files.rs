@@ -15,6 +15,7 @@ pub(super) fn job() -> Value {
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("limits", map("limits", "limits of the checks", vec![], &[])),
+        ("planning", map("planning", "how finely a plan is looked for", vec![], &[])),
         ("scatter", map("scatter", "spreads for `plan --scatter`", vec![], &[])),
         ("wishes", wishes()),
         ("objective", choice("what a plan is to make best", &["time", "fewest_hand_overs", "margin"])),

@@ -44,7 +44,7 @@ fn what_is_left_out_gets_its_default() {
     let l = &job.limits;
     assert!((l.stiffness_min_n_per_um - 0.8).abs() < 1e-12);
     assert_eq!((l.whirl_ratio, l.whip_mm, l.sag_mm, l.release_mm), (0.7, 0.10, 0.05, 0.25));
-    assert_eq!((l.tolerance_share, l.drill_mm, l.station_pitch_mm, l.damping_ratio), (0.25, 0.02, 5.0, 0.02));
+    assert_eq!((l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm, l.damping_ratio), (0.25, 0.02, 5.0, 0.02));
     assert_eq!((l.bore_clearance_mm, l.torque_margin, l.avoid_penalty_s), (1.0, 1.5, 5.0));
     let m = &job.machine;
     assert_eq!(m.bush.as_ref().map(|b| b.engagement_min_mm), Some(10.0));
@@ -91,7 +91,8 @@ cutting: {tools: opposed, vc: 131, feed: 0.09, nose_radius: 0.2, approach_angle:
           speed_floor: 0.5, lag: 0.8, unbalance: 0.15, in_plane_share: 0.6}
 holding: no_bush
 limits: {stiffness_min: 2, whirl_ratio: 0.6, whip: 0.08, sag: 0.04, release: 0.2, tolerance_share: 0.3, drill: 0.03,
-         station_pitch: 4, damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6}
+         damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6}
+planning: {station_pitch: 4}
 objective: fewest_hand_overs
 rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
 ");
@@ -126,7 +127,7 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share), (0.8, 0.15, 0.6));
     let l = &job.limits;
     assert_eq!((l.stiffness_min_n_per_um, l.whirl_ratio, l.whip_mm, l.sag_mm), (2.0, 0.6, 0.08, 0.04));
-    assert_eq!((l.release_mm, l.tolerance_share, l.drill_mm, l.station_pitch_mm), (0.2, 0.3, 0.03, 4.0));
+    assert_eq!((l.release_mm, l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm), (0.2, 0.3, 0.03, 4.0));
     assert_eq!((l.damping_ratio, l.bore_clearance_mm, l.torque_margin, l.avoid_penalty_s), (0.03, 0.8, 2.0, 6.0));
     assert_eq!((job.holding, job.objective), (Holding::NoBush, Objective::FewestHandOvers));
     let r = job.rates.as_ref().expect("rates");

@@ -172,6 +172,7 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
         r.pick(&[0.8, 2.0, 2.0]),
         r.pick(&[1.0, 0.7, 0.3, 0.2])
     );
+    let before = text.len();
     text.push_str("limits:\n");
     let _ = writeln!(text, "  stiffness_min: {}", r.spread(0.01, if drops { 0.05 } else { 0.25 }, 12));
     let _ = writeln!(text, "  whirl_ratio: {}", r.spread(if drops { 0.2 } else { 0.05 }, 0.6, 12));
@@ -179,7 +180,7 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
     let _ = writeln!(text, "  sag: {}", r.spread(0.0002, 0.02, 12));
     let _ =
         writeln!(text, "  release: {}", if drops { r.spread(0.0001, 0.0008, 30) } else { r.spread(0.0001, 0.03, 14) });
-    let _ = writeln!(text, "  station_pitch: {}", r.pick(&[9, 12, 16]));
+    text.insert_str(before, &format!("planning: {{station_pitch: {}}}\n", r.pick(&[9, 12, 16])));
 }
 
 /// A small job with other kinds of sections, features and work on the rear end put in.

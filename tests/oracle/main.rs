@@ -124,7 +124,7 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
             let nose = 0.5 * half as f64;
             if may_hold(rig.job, collet, nose) {
                 let near = noses.iter().map(|n| (n - nose).abs()).fold(f64::INFINITY, f64::min);
-                assert!(near <= rig.job.limits.station_pitch_mm, "nothing tried near {nose} mm\n{text}");
+                assert!(near <= rig.job.planning.station_pitch_mm, "nothing tried near {nose} mm\n{text}");
             }
         }
     }

@@ -11,13 +11,14 @@ struct Sized {
     stock_mm: f64,
     sections: String,
     limits: String,
+    pitch_mm: f64,
     supports_n_per_um: f64,
 }
 
 impl Sized {
     fn new(stock_mm: f64, sections: impl Into<String>) -> Sized {
-        let limits = "stiffness_min: 0.0001, whirl_ratio: 0.7, station_pitch: 40".into();
-        Sized { stock_mm, sections: sections.into(), limits, supports_n_per_um: 60.0 }
+        let limits = "stiffness_min: 0.0001, whirl_ratio: 0.7".into();
+        Sized { stock_mm, sections: sections.into(), limits, pitch_mm: 40.0, supports_n_per_um: 60.0 }
     }
 
     fn text(&self) -> String {
@@ -37,6 +38,7 @@ machine:
   part_off: {{width: 1, time_s: 4}}
 cutting: {{vc: 60, feed: 0.02, ap_max: {}, ap_finish: 0.05, speed_floor: 0.05}}
 limits: {{{}}}
+planning: {{station_pitch: {}}}
 ",
             self.sections,
             within(1.2 * d, 1.0, 200.0),
@@ -53,6 +55,7 @@ limits: {{{}}}
             within(1.2 * d, 0.2, 300.0),
             within(0.2 * d, 0.05, 20.0),
             self.limits,
+            self.pitch_mm,
         )
     }
 
@@ -109,7 +112,8 @@ fn lengths_from_a_millimetre_to_six_metres_are_answered() {
         let _ = Sized::new(12.0, format!("{{length: {length}, diameter: 11}}")).answer();
     }
     let mut long = Sized::new(60.0, "{length: 5980, diameter: 58}, {length: 20, diameter: 50}");
-    long.limits = "stiffness_min: 0.0001, station_pitch: 100".into();
+    long.limits = "stiffness_min: 0.0001".into();
+    long.pitch_mm = 100.0;
     let plan = long.answer().expect("a job");
     assert!((plan.length_mm - 6000.0).abs() < 1e-9);
     let told = Sized::new(60.0, "{length: 6000, diameter: 58}, {length: 0.01, diameter: 50}").answer();
@@ -122,7 +126,8 @@ fn supports_that_hardly_hold_or_hardly_give_are_answered() {
     for k in [0.1, 1.0, 10_000.0] {
         let mut job = Sized::new(12.0, "{length: 60, diameter: 11}, {length: 60, diameter: 10}");
         job.supports_n_per_um = k;
-        job.limits = "stiffness_min: 0.0001, whirl_ratio: 0.9, sag: 5, whip: 5, station_pitch: 30".into();
+        job.limits = "stiffness_min: 0.0001, whirl_ratio: 0.9, sag: 5, whip: 5".into();
+        job.pitch_mm = 30.0;
         let plan = job.answer().expect("a job");
         if k >= 1e4 {
             assert_eq!(plan.verdict, Verdict::Feasible, "{:?}", plan.shortfall);

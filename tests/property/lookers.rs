@@ -28,7 +28,7 @@ pub fn sums(
 ) -> [usize; 3] {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/demo/feed-roller-shaft.yaml");
     let mut demo = spanhold::input::read_job(path.as_ref()).expect("the demo job");
-    demo.limits.station_pitch_mm = pitch_mm;
+    demo.planning.station_pitch_mm = pitch_mm;
     let random = seeds.filter_map(|seed| read(&jobs::small_job(seed))).enumerate().map(|(i, mut job)| {
         change(i, &mut job);
         job

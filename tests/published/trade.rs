@@ -113,7 +113,7 @@ machine:
   headstock: {{nearest: 60, stroke: {stroke_mm}, hold: 40, stiffness: 120, max_rpm: 8000, regrip_s: 6}}
 {counter}  shared_stop_saving_s: 3
 cutting: {{vc: 110, feed: 0.12, ap_max: 3, speed_floor: 0.6}}
-limits: {{station_pitch: 20}}
+planning: {{station_pitch: 20}}
 "
     )
 }

@@ -20,11 +20,11 @@ const FEW_STATIONS: f64 = 12.0;
 
 /// A shaft for a machine, planned in no time on most.
 const SHAFT: &str = "shaft: {material: C45, sections: [{length: 12, diameter: 12}, {length: 20, diameter: 14}]}\n\
-    stock: {diameter: 16, bar_length: 3000}\ncutting: {vc: 120, feed: 0.1}\nlimits: {station_pitch: 100}\nmachine:\n";
+    stock: {diameter: 16, bar_length: 3000}\ncutting: {vc: 120, feed: 0.1}\nplanning: {station_pitch: 100}\nmachine:\n";
 
 /// The stations that planning takes at least, as far as the input tells.
 fn stations(job: &Job) -> f64 {
-    job.shaft.length_mm() / job.limits.station_pitch_mm + (job.shaft.sections.len() + job.shaft.features.len()) as f64
+    job.shaft.length_mm() / job.planning.station_pitch_mm + (job.shaft.sections.len() + job.shaft.features.len()) as f64
 }
 
 /// What was read; what was refused came with words that can be printed.

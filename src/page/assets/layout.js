@@ -24,7 +24,8 @@ export const CUTTING = [
     { key: 'tools', choice: ['single', 'opposed'] },
     ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share')] },
   { title: 'Limits', at: ['limits'], fields: numbers('stiffness_min', 'whirl_ratio', 'whip', 'sag', 'release', 'tolerance_share',
-    'drill', 'damping_ratio', 'bore_clearance', 'torque_margin', 'station_pitch', 'avoid_penalty_s') },
+    'drill', 'damping_ratio', 'bore_clearance', 'torque_margin', 'avoid_penalty_s') },
+  { title: 'Planning', at: ['planning'], optional: true, fields: numbers('station_pitch') },
   { title: 'Rates', at: ['rates'], optional: true, fields: [...numbers('machine_per_hour', 'material_per_kg'), { key: 'currency', text: true }] },
   { title: 'Order', at: ['order'], optional: true, fields: numbers('pieces', 'set_up_h', 'shift_h', 'running_share') },
 ];
