@@ -52,7 +52,8 @@ impl Desk {
     /// It took too long (503), or it failed for a reason of ours (500).
     pub async fn work<T: Send + 'static>(&self, work: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
         let stopped = || {
-            let help = "a coarser `planning.station_pitch` takes less; `spanhold plan` on the command line has no such bound";
+            let help =
+                "a coarser `planning.station_pitch` takes less; `spanhold plan` on the command line has no such bound";
             Problem::new(format!("this takes longer than {WORK_S} s and was stopped"), help)
                 .with(StatusCode::SERVICE_UNAVAILABLE)
         };

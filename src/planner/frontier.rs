@@ -35,6 +35,8 @@ pub struct Blocked {
     pub others: String,
     /// Index of the section at the farthest turned length.
     pub section: usize,
+    /// The pitch of stations at which it stands, mm, where that is not the job's own.
+    pub pitch_mm: Option<f64>,
     /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
     pub stages: Vec<(f64, f64, Option<f64>)>,
     /// The collet tried.
@@ -53,6 +55,7 @@ impl Blocked {
             together: Vec::new(),
             others: String::new(),
             section,
+            pitch_mm: None,
             stages: Vec::new(),
             collet: None,
             no_hold: None,

@@ -82,12 +82,15 @@ fn lifts(by: &str, change: &str) -> bool {
 /// planning anew finds one: then it is told alone.
 pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     let list = if blocked.together.is_empty() { Vec::new() } else { candidates::all(job) };
+    // As finely as the reasons were found.
+    let mut job = job.clone();
+    job.planning.station_pitch_mm = blocked.pitch_mm.unwrap_or(job.planning.station_pitch_mm);
     for reason in &blocked.together {
         let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
         for candidate in list.iter().filter(of_it) {
             let allowance = Allowance::of(EACH_MAY_TAKE);
             for value in values(candidate, &FARTHEST) {
-                let Some(found) = allowance.until(|| stopped(&(candidate.with)(job, value))) else { break };
+                let Some(found) = allowance.until(|| stopped(&(candidate.with)(&job, value))) else { break };
                 if found?.0 <= blocked.farthest_mm + FARTHER_MM {
                     continue;
                 }

@@ -108,7 +108,7 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
         match at_pitch(&job, effort, lessons)? {
             Answer::Blocked(finer) => {
                 let stands = finer.by == blocked.by && (finer.farthest_mm - blocked.farthest_mm).abs() <= coarse_mm;
-                blocked = finer;
+                blocked = Blocked { pitch_mm: Some(fine_mm), ..finer };
                 if stands && fine_mm <= PITCH_OF_A_NO_MM[0] {
                     return Ok(Answer::Blocked(blocked));
                 }

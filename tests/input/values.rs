@@ -44,7 +44,10 @@ fn what_is_left_out_gets_its_default() {
     let l = &job.limits;
     assert!((l.stiffness_min_n_per_um - 0.8).abs() < 1e-12);
     assert_eq!((l.whirl_ratio, l.whip_mm, l.sag_mm, l.release_mm), (0.7, 0.10, 0.05, 0.25));
-    assert_eq!((l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm, l.damping_ratio), (0.25, 0.02, 5.0, 0.02));
+    assert_eq!(
+        (l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm, l.damping_ratio),
+        (0.25, 0.02, 5.0, 0.02)
+    );
     assert_eq!((l.bore_clearance_mm, l.torque_margin, l.avoid_penalty_s), (1.0, 1.5, 5.0));
     let m = &job.machine;
     assert_eq!(m.bush.as_ref().map(|b| b.engagement_min_mm), Some(10.0));
