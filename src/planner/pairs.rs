@@ -21,6 +21,9 @@ const FARTHER_TOLD: usize = 3;
 /// Shares of the way to the farthest value that are tried until one brings the bar farther.
 const NEARER: [f64; 3] = [1.0, 0.5, 0.25];
 
+/// Times its farthest value a limit counts as lifted altogether.
+const LIFTED: f64 = 20.0;
+
 /// How far the bar comes, and what stops it there.
 struct Reach {
     value: f64,
@@ -89,7 +92,11 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
         let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
         for candidate in list.iter().filter(of_it) {
             let allowance = Allowance::of(EACH_MAY_TAKE);
-            for value in values(candidate, &FARTHEST) {
+            // What is true is not bound by what is advised: a limit is lifted altogether too.
+            let (from, to) = candidate.range;
+            let lifted = if to > from { LIFTED * to } else { to / LIFTED };
+            let lifted = (candidate.ease == Ease::Limit).then_some(lifted);
+            for value in values(candidate, &FARTHEST).into_iter().chain(lifted) {
                 let Some(found) = allowance.until(|| stopped(&(candidate.with)(&job, value))) else { break };
                 if found?.0 <= blocked.farthest_mm + FARTHER_MM {
                     continue;

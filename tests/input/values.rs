@@ -23,14 +23,15 @@ fn the_values_the_template_shows_as_defaults_are_the_defaults() {
     let limits: String = TEMPLATE
         .lines()
         .skip_while(|line| !line.starts_with("# limits:"))
-        .take_while(|line| line.starts_with('#'))
+        .take_while(|line| !line.starts_with("# scatter:"))
+        .filter(|line| line.starts_with('#'))
         .map(|line| format!("{}\n", line.trim_start_matches("# ").replacen("#   ", "  ", 1)))
         .collect();
     assert!(limits.lines().count() >= 9, "{limits}");
     let shown = TEMPLATE.replace("  # bar_end:", "  bar_end:").replace("  # facing:", "  facing:") + &limits;
-    assert!(shown.contains("\n  bar_end: 20") && shown.contains("\nlimits:\n"));
+    assert!(shown.contains("\n  bar_end: 20") && shown.contains("\nlimits:\n") && shown.contains("\nplanning:\n"));
     let (job, shown) = (job(TEMPLATE), job(&shown));
-    assert_eq!((job.limits, job.machine), (shown.limits, shown.machine));
+    assert_eq!((job.limits, job.planning, job.machine), (shown.limits, shown.planning, shown.machine));
 }
 
 #[test]

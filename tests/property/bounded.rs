@@ -9,16 +9,22 @@ use spanhold::planner::stations::{Grid, moments};
 use spanhold::process::Rig;
 use spanhold::spread::Halt;
 
-/// Breaths for each pair of stations of a collet. No source: the most that any of the jobs below needs is a quarter of the bound.
-const FOR_EACH_PAIR: f64 = 12.0;
+/// Breaths for each pair of stations of a collet, as fine as stations are before a no is told. No source: the most that any of the jobs
+/// below needs is a quarter of the bound.
+const FOR_EACH_PAIR: f64 = 150.0;
 /// Breaths of what does not grow with the pairs: settling and proving, a state a mm or less, some ten times.
-const FOR_EACH_MM: f64 = 24.0;
+const FOR_EACH_MM: f64 = 1000.0;
+/// The finest pitch of stations, mm.
+const FINEST_MM: f64 = 0.5;
 
 /// Breaths of planning and proving a job, and the bound.
 fn work(job: &Job) -> (f64, f64) {
     let halt = Halt::default();
     let ended = halt.until(|| spanhold::answer::advised(job, Advice::None));
     ended.expect("nobody stops it").expect("no defect");
+    let mut job = job.clone();
+    job.planning.station_pitch_mm = FINEST_MM;
+    let job = &job;
     let collets = job.machine.counter_spindle.as_ref().map_or(0, |c| c.collets.len()).max(1) as f64;
     let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let stations = match rig.segments() {

@@ -33,7 +33,7 @@ fn lifted(job: &mut Job, limit: &str, much: f64) -> Option<()> {
 /// How far the bar comes at best with all the limits of a reason lifted, mm; infinite where there is a plan.
 fn reach_mm(job: &Job, reason: &str) -> Option<f64> {
     let mut best = 0.0f64;
-    for much in [500.0, 375.0, 250.0, 125.0, 65.0, 30.0] {
+    for much in [500.0, 375.0, 250.0, 125.0, 65.0, 30.0, 8.0, 2.0] {
         let mut with = job.clone();
         reason.split(AND).try_for_each(|limit| lifted(&mut with, limit, much))?;
         best = best.max(planned(&with).shortfall.map_or(f64::INFINITY, |s| s.farthest_mm));

@@ -8,7 +8,7 @@ use std::collections::HashMap;
 use std::sync::Mutex;
 
 /// Runs under way that are kept: some megabytes.
-const UNDER_WAY_KEPT: usize = 100_000;
+const RUNS_KEPT: usize = 100_000;
 
 /// A run as far as it was asked for, over all places of the headstock.
 #[derive(Clone, Copy)]
@@ -55,7 +55,7 @@ impl Runs<'_> {
 /// Keeps a run; all of them are forgotten where they would be too many.
 fn keep<K: Eq + std::hash::Hash, V>(all: &Mutex<HashMap<K, V>>, key: K, way: V) {
     let mut all = open(all);
-    if all.len() >= UNDER_WAY_KEPT {
+    if all.len() >= RUNS_KEPT {
         all.clear();
     }
     all.insert(key, way);
