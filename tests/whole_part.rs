@@ -137,7 +137,7 @@ fn a_cutter_that_mills_a_keyseat_bends_the_bar_like_a_drill() {
 }
 
 fn plan_of_limit(text: &str, drill_mm: f64) -> Plan {
-    plan(&text.replace("limits: {", &format!("limits: {{drill: {drill_mm:.6}, ")))
+    plan(&text.replace("planning: {", &format!("limits: {{drill: {drill_mm:.6}}}\nplanning: {{")))
 }
 
 /// Features on the rear end are done in the order of the job: a face is faced before it is centred.
