@@ -282,9 +282,33 @@ pub fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Halt, breathe, spread};
+    use super::{Allowance, Halt, breathe, breathe_deeply, spread, spread_on};
     use std::ops::ControlFlow;
     use std::sync::atomic::{AtomicUsize, Ordering};
+
+    #[test]
+    fn work_takes_what_it_may_and_no_more_on_any_core() {
+        let allowance = Allowance::of(100);
+        assert_eq!(allowance.until(|| (0..40).for_each(|_| breathe())), Some(()));
+        // A share of it on another core counts as well, and what listens to nobody goes on.
+        let list: Vec<u64> = (0..40).collect();
+        assert_eq!(
+            allowance.until(|| spread_on(4, &list, |n, _| {
+                breathe();
+                *n
+            })
+            .len()),
+            Some(40)
+        );
+        assert!(!allowance.is_spent());
+        assert_eq!(allowance.until(|| breathe_deeply(21)), None);
+        assert!(allowance.is_spent());
+        breathe_deeply(1_000);
+        // Whoever asks for an end from outside is not taken for that.
+        let halt = Halt::default();
+        halt.ask();
+        assert!(halt.until(|| Allowance::of(100).until(breathe)).is_none());
+    }
 
     #[test]
     fn spread_work_keeps_its_order_and_spreads_no_further() {

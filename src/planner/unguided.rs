@@ -113,7 +113,7 @@ impl<'a> Unguided<'a> {
         }
         net.goal = index.get(&(grid.last(), 0)).copied();
         let most = self.ground.rig.job.wishes.at_most_hand_overs;
-        wishes::layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS).0
+        wishes::layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS)
     }
 
     /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.

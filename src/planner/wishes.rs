@@ -45,15 +45,11 @@ fn on_a_land(lands: &[Land], nose_mm: f64) -> bool {
     lands.iter().any(|l| nose_mm >= l.nose_from_mm - SAME_MM && nose_mm <= l.nose_to_mm + SAME_MM)
 }
 
-/// The network with a layer for each hand-over made, up to `most`, and the layer of each node. `takes_hold` tells the arcs
-/// that begin with a hand-over. Without a bound: the network as it is.
-pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc) -> bool) -> (Network, Vec<usize>) {
-    let Some(most) = most else {
-        let layers = vec![0; net.nodes.len()];
-        return (net, layers);
-    };
+/// The network with a layer for each hand-over made, up to `most`. `takes_hold` tells the arcs that begin with a hand-over. Without a bound:
+/// the network as it is.
+pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc) -> bool) -> Network {
+    let Some(most) = most else { return net };
     let mut out = Network { nodes: vec![net.nodes[0]], reached: vec![Price::default()], ..Network::default() };
-    let mut layers = vec![0];
     let mut index: HashMap<(usize, usize), usize> = HashMap::from([((0, 0), 0)]);
     // Arcs come in the order in which their nodes are reached, and in each layer they still do.
     for arc in &net.arcs {
@@ -68,7 +64,6 @@ pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc
             let to = *index.entry((arc.to, to_layer)).or_insert_with(|| {
                 out.nodes.push(net.nodes[arc.to]);
                 out.reached.push(Price::NO_WAY);
-                layers.push(to_layer);
                 out.nodes.len() - 1
             });
             out.reached[to] = out.reached[to].min(out.reached[from] + arc.cost);
@@ -76,7 +71,7 @@ pub fn layered(net: Network, most: Option<usize>, takes_hold: impl Fn(Node, &Arc
         }
     }
     out.goal = net.goal.and_then(|goal| index.get(&(goal, 0)).copied());
-    (out, layers)
+    out
 }
 
 /// The job without one of its wishes, for each: words, and what is left.

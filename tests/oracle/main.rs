@@ -139,7 +139,12 @@ fn both(rig: &Rig<'_>, reach: f64, counts: &mut Counts, text: &str) -> Option<Bo
     let runs = Runs::new(&looker);
     let builder = Builder::new(&runs, Weights::default());
     let all = best_way(&builder.within(Price::NO_WAY), ROUNDING_S).unwrap_or_else(|d| panic!("{d}\n{text}"));
+    // The cheapest way by itself is that of the network.
+    let cheapest = builder.cheapest().map(|way| way.cost.s);
+    assert_eq!(cheapest.is_some(), all.is_some(), "{cheapest:?}\n{text}");
     if let Some(way) = &all {
+        let cheapest_s = cheapest.unwrap_or(f64::NAN);
+        assert!((cheapest_s - way.least.s).abs() <= 1e-9 * way.least.s, "{cheapest_s} {}\n{text}", way.least.s);
         // What is left out beyond a bound must not matter within it.
         let near = best_way(&builder.within(Price::seconds(way.least.s * (1.0 + 1e-4))), ROUNDING_S)
             .unwrap_or_else(|d| panic!("{d}\n{text}"));

@@ -120,5 +120,5 @@ impl Runs<'_> {
 
 /// Station and side of the states of a piece: its start, then its end.
 fn side_of(piece: usize, n: usize) -> (usize, Side) {
-    if n % 2 == 0 { (piece, Side::Start) } else { (piece + 1, Side::End) }
+    if n.is_multiple_of(2) { (piece, Side::Start) } else { (piece + 1, Side::End) }
 }
