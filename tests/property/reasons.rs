@@ -6,6 +6,9 @@ use spanhold::job::Job;
 use spanhold::job::plan::{AND, Plan, Verdict};
 use spanhold::planner::Advice;
 
+/// Stations of a no are so far apart at most, mm: how far the bar comes is told no finer.
+const STATIONS_MM: f64 = 2.5;
+
 fn planned(job: &Job) -> Plan {
     advised(job, Advice::None).unwrap_or_else(|d| panic!("{d}"))
 }
@@ -65,7 +68,7 @@ fn lifting_the_limit_a_no_names_brings_the_bar_farther() {
         }
         // Told together, none of them alone is enough.
         let alone = blocked_by.split(AND).filter(|_| blocked_by.contains(AND));
-        for limit in alone.filter(|limit| reach_mm(&job, limit).is_some_and(|mm| mm > told.farthest_mm + 0.5)) {
+        for limit in alone.filter(|limit| reach_mm(&job, limit).is_some_and(|mm| mm > told.farthest_mm + STATIONS_MM)) {
             wrong.push(format!("seed {seed}: {limit} alone is enough, told is {}", blocked_by));
         }
         if far_mm < told.farthest_mm + 0.01 {
