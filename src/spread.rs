@@ -6,6 +6,7 @@ use std::ops::{ControlFlow, Range};
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
+use std::thread::LocalKey;
 
 thread_local! {
     /// What the work of this thread listens to.
@@ -65,14 +66,7 @@ impl Allowance {
 
     /// Does something; none: it takes more than is left.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
-        let before = MAY_TAKE.replace(Some(self.clone()));
-        let done = catch_unwind(AssertUnwindSafe(work));
-        MAY_TAKE.replace(before);
-        match done {
-            Ok(done) => Some(done),
-            Err(reason) if reason.is::<Spent>() => None,
-            Err(other) => resume_unwind(other),
-        }
+        unless::<Spent, _, _>(&MAY_TAKE, self.clone(), work)
     }
 
     /// Whether nothing is left of it.
@@ -102,14 +96,23 @@ impl Halt {
     ///
     /// The work unwinds, so that no function on the way has to pass the request on; what it holds is dropped.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
-        let before = LISTENS_TO.replace(Some(self.clone()));
-        let done = catch_unwind(AssertUnwindSafe(work));
-        LISTENS_TO.replace(before);
-        match done {
-            Ok(done) => Some(done),
-            Err(reason) if reason.is::<Halted>() => None,
-            Err(defect) => resume_unwind(defect),
-        }
+        unless::<Halted, _, _>(&LISTENS_TO, self.clone(), work)
+    }
+}
+
+/// Does something with what this thread's work heeds put in its slot; none: it unwound for that reason. Any other goes on unwinding.
+fn unless<Reason: 'static, L, T>(
+    slot: &'static LocalKey<RefCell<Option<L>>>,
+    heeds: L,
+    work: impl FnOnce() -> T,
+) -> Option<T> {
+    let before = slot.replace(Some(heeds));
+    let done = catch_unwind(AssertUnwindSafe(work));
+    slot.replace(before);
+    match done {
+        Ok(done) => Some(done),
+        Err(reason) if reason.is::<Reason>() => None,
+        Err(other) => resume_unwind(other),
     }
 }
 

@@ -59,47 +59,51 @@ pub(super) enum Walk {
 /// A stage begins with a re-grip, or goes on with the headstock where the first way found left it. A plan may leave it elsewhere, so that
 /// now and then there is one all the same.
 pub fn find(looker: &Looker<'_>) -> Option<Blocked> {
-    let grid = looker.grid;
-    let start = Reached { station: 0, last: 0, hand_overs: 0, from: None };
-    let mut search = Search {
-        looker,
-        reached: vec![start],
-        known: vec![false; grid.len()],
-        open: BTreeMap::from([((0, std::cmp::Reverse(0)), 0)]),
-        best: None,
-        through: false,
-        pieces_left: MOST_PIECES,
-    };
-    search.known[0] = true;
-    let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
-    while let Some((_, from)) = search.open.pop_first() {
-        let (station, hand_overs) = (search.reached[from].station, search.reached[from].hand_overs);
-        if station == 0 {
-            search.go_on(from, looker.free(), 0);
-        } else if hand_overs < most {
-            // The nearest to the bush reaches farthest as a rule.
-            for grip in (0..looker.noses.len()).rev() {
-                search.try_grip(from, grip);
-            }
-        }
-        if search.through {
-            return None;
-        }
-        if search.pieces_left == 0 {
-            break;
-        }
-    }
-    Some(search.told())
+    let search = Search::of(looker);
+    (!search.through).then(|| search.told())
 }
 
-impl Search<'_, '_> {
+/// Whether the bar comes through, where nobody asks what stops it else.
+pub fn comes_through(looker: &Looker<'_>) -> bool {
+    Search::of(looker).through
+}
+
+impl<'l, 'a> Search<'l, 'a> {
+    /// Goes as far as the bar comes.
+    fn of(looker: &'l Looker<'a>) -> Search<'l, 'a> {
+        let start = Reached { station: 0, last: 0, hand_overs: 0, from: None };
+        let mut search = Search {
+            looker,
+            reached: vec![start],
+            known: vec![false; looker.grid.len()],
+            open: BTreeMap::from([((0, std::cmp::Reverse(0)), 0)]),
+            best: None,
+            through: false,
+            pieces_left: MOST_PIECES,
+        };
+        search.known[0] = true;
+        let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
+        while let Some((_, from)) = search.open.pop_first() {
+            let (station, hand_overs) = (search.reached[from].station, search.reached[from].hand_overs);
+            if station == 0 {
+                search.go_on(from, looker.free(), 0);
+            } else if hand_overs < most {
+                // The nearest to the bush reaches farthest as a rule.
+                for grip in looker.noses_at(station).rev() {
+                    search.try_grip(from, grip);
+                }
+            }
+            if search.through || search.pieces_left == 0 {
+                break;
+            }
+        }
+        search
+    }
+
     /// Goes on with a grip where that may lead to a new station, or may tell more of the place where the bar stops.
     fn try_grip(&mut self, from: usize, grip: usize) {
         let Reached { station, last, .. } = self.reached[from];
         let l = self.looker;
-        if !may_begin(l, station, grip) {
-            return;
-        }
         let next = (station + 1..l.grid.len()).find(|k| !self.known[*k] && l.grid.borders(*k));
         let may_come_to = |k: usize| {
             l.grid.fed_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
@@ -186,20 +190,7 @@ impl Search<'_, '_> {
     }
 }
 
-/// Whether the counter-spindle may take hold at a station with a grip, by its travel and the wishes.
-fn may_begin(looker: &Looker<'_>, station: usize, grip: usize) -> bool {
-    let (rig, grid) = (looker.rig, looker.grid);
-    let (Some(g), Some(counter)) = (looker.noses.get(grip).copied(), &rig.job.machine.counter_spindle) else {
-        return true;
-    };
-    let x = grid.at(station) + rig.gap_mm() - g;
-    rig.job.wishes.allow_nose(grid.at(station), g)
-        && x >= counter.nearest_mm - SAME_MM
-        && x <= counter.farthest_mm + SAME_MM
-        && g <= grid.at(station) + SAME_MM
-}
-
-/// Walks on with one grip from a station, the last re-grip at another, until something stops it; `passed` hears of each station come to, with
+/// Walks on with one grip that may take hold at a station, the last re-grip at another, until something stops it; `passed` hears of each station come to, with
 /// the last re-grip then.
 pub(super) fn walk(
     looker: &Looker<'_>,
@@ -215,7 +206,7 @@ pub(super) fn walk(
     let gripped = nose.is_some();
     let begins =
         || looker.outlook(grip, from, Side::Start).sure || looker.exact(grip, from, Side::Start, last).is_some();
-    if !may_begin(looker, from, grip) || gripped && !begins() {
+    if gripped && !begins() {
         return Walk::NotBegun;
     }
     for k in from..grid.last() {

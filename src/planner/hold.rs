@@ -94,7 +94,7 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
         Walk::Ends(end) => Some((end, grip)),
         Walk::NotBegun | Walk::Through => None,
     };
-    let ends = stops.iter().flat_map(|k| grips().filter_map(|grip| from(*k, grip)));
+    let ends = stops.iter().flat_map(|k| looker.noses_at(*k).filter_map(|grip| from(*k, grip)));
     if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
         let (nose, t) = (looker.noses[grip], grid.at(end.station));
         return NoHold::Because(format!("gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}", end.told()));

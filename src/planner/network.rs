@@ -240,8 +240,14 @@ impl<'a> Builder<'a> {
         if self.most.is_none() || station == self.grid.last() { 0 } else { hand_overs }
     }
 
-    /// The ends and patterns of stages that a node may be left by, each with the least that it takes, and that it and all behind it take; but for those that
-    /// leave no hope.
+    /// Hand-overs made after the next stage from a station, for every stage but the first begins with one; none: no more are wished.
+    fn takes(&self, station: usize, made: usize) -> Option<usize> {
+        let takes = made + usize::from(station > 0);
+        self.most.is_none_or(|most| takes <= most).then_some(takes)
+    }
+
+    /// The ends and patterns of stages that a node may be left by, each with the least that it takes, and that it and all behind it take; but
+    /// for those that leave no hope.
     fn hopeful(
         &self,
         node: Node,
@@ -289,9 +295,8 @@ impl<'a> Builder<'a> {
             for from in std::mem::take(&mut at_station[i]) {
                 crate::spread::breathe();
                 let (node, reached) = (net.nodes[from], net.reached[from]);
-                // Every stage but the first begins with a hand-over.
-                let takes = made[from] + usize::from(i > 0);
-                if self.most.is_some_and(|most| takes > most) || hopeless(reached + self.back(made[from]).from(node)) {
+                let Some(takes) = self.takes(i, made[from]) else { continue };
+                if hopeless(reached + self.back(made[from]).from(node)) {
                     continue;
                 }
                 let onward = self.back(takes);

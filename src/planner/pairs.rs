@@ -84,7 +84,10 @@ fn lifts(by: &str, change: &str) -> bool {
 /// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
 /// planning anew finds one: then it is told alone.
 pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
-    let list = if blocked.together.is_empty() { Vec::new() } else { candidates::all(job) };
+    if blocked.together.is_empty() {
+        return Ok(blocked);
+    }
+    let list = candidates::all(job);
     // As finely as the reasons were found.
     let mut job = job.clone();
     job.planning.station_pitch_mm = blocked.pitch_mm.unwrap_or(job.planning.station_pitch_mm);

@@ -29,6 +29,19 @@ impl Looker<'_> {
         }
     }
 
+    /// Grips that the counter-spindle can take at a station and the wishes allow.
+    pub(super) fn noses_at(&self, station: usize) -> impl DoubleEndedIterator<Item = usize> {
+        let at_mm = self.grid.at(station);
+        let travel = self.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
+        let range = travel.map_or(0..0, |(nearest_mm, farthest_mm)| {
+            let (farthest, nearest) = (at_mm + self.rig.gap_mm() - farthest_mm, at_mm + self.rig.gap_mm() - nearest_mm);
+            let first = self.noses.partition_point(|g| *g < farthest - SAME_MM);
+            let end = self.noses.partition_point(|g| *g <= nearest + SAME_MM && *g <= at_mm + SAME_MM);
+            first..end.max(first)
+        });
+        range.filter(move |grip| self.rig.job.wishes.allow_nose(at_mm, self.noses[*grip]))
+    }
+
     /// What is known of the piece behind station `k` under a grip.
     pub(super) fn piece(&self, grip: usize, k: usize) -> Piece {
         let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };

@@ -162,23 +162,10 @@ impl<'a> Runs<'a> {
             self.walk(0, self.looker.free(), &mut row);
         }
         // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
-        for grip in self.noses_at(i).rev().filter(|_| i > 0) {
+        for grip in self.looker.noses_at(i).rev().filter(|_| i > 0) {
             self.walk(i, grip, &mut row);
         }
         row
-    }
-
-    /// Grips that the counter-spindle can take at a station and the wishes allow.
-    fn noses_at(&self, i: usize) -> impl DoubleEndedIterator<Item = usize> {
-        let (l, at_mm) = (self.looker, self.looker.grid.at(i));
-        let travel = l.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
-        let range = travel.map_or(0..0, |(nearest_mm, farthest_mm)| {
-            let (farthest, nearest) = (at_mm + l.rig.gap_mm() - farthest_mm, at_mm + l.rig.gap_mm() - nearest_mm);
-            let first = l.noses.partition_point(|g| *g < farthest - SAME_MM);
-            let end = l.noses.partition_point(|g| *g <= nearest + SAME_MM && *g <= at_mm + SAME_MM);
-            first..end.max(first)
-        });
-        range.filter(move |grip| l.rig.job.wishes.allow_nose(at_mm, l.noses[*grip]))
     }
 
     /// The stations a run from `i` may end at, with what is known.
@@ -277,7 +264,7 @@ impl<'a> Runs<'a> {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
-        let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.noses_at(i).collect() };
+        let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.looker.noses_at(i).collect() };
         // What the far end alone says: most that fail fail there, and no margin is larger.
         let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
         for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {

@@ -288,8 +288,8 @@ fn guided(
     // The best effort leaves no way out; else the ways that are quickly walked decide, which are nearly all.
     let blocked = match effort {
         Effort::Best => (!looker.may_come_through()).then(frontier::unknown),
-        Effort::Feasible if !looker.may_come_through() => Some(frontier::unknown()),
-        Effort::Feasible | Effort::Explain => farthest::find(&looker),
+        Effort::Feasible => (!looker.may_come_through() || !farthest::comes_through(&looker)).then(frontier::unknown),
+        Effort::Explain => farthest::find(&looker),
     };
     if let Some(blocked) = blocked {
         return Ok(Err(blocked));
@@ -367,8 +367,10 @@ fn search(
     }
     let allowance_s = |way_s: f64| allowance_s(objective, way_s, fixed_s);
     if effort != Effort::Best {
-        let found = |way: Way| (way.arcs.len(), allowance_s(way.cost.s), way);
-        return Ok(builder.cheapest().map(found).map(|(arcs, allowance_s, way)| (arcs, way, allowance_s)));
+        return Ok(builder.cheapest().map(|way| {
+            let allowance_s = allowance_s(way.cost.s);
+            (way.arcs.len(), way, allowance_s)
+        }));
     }
     let up_to = |price: Price, more_s: f64| if more_s.is_finite() { price.plus_s(more_s) } else { Price::NO_WAY };
     let chosen = |net: &Network, found: Price| -> Result<Option<(usize, Way, f64)>, Defect> {

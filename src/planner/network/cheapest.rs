@@ -69,12 +69,6 @@ impl Search<'_, '_> {
         self.open.push(Open { least, station, number: self.pushed, what });
     }
 
-    /// Hand-overs made after the next stage from a node; none: no more are wished.
-    fn takes(&self, (node, made): Place) -> Option<usize> {
-        let takes = made + usize::from(node.0 > 0);
-        self.builder.most.is_none_or(|most| takes <= most).then_some(takes)
-    }
-
     /// Whether a way that costs so much is cheaper to a node than any before.
     fn is_cheaper(&self, place: Place, cost: Price) -> bool {
         self.came.get(&place).is_none_or(|came| cost < came.cost)
@@ -89,10 +83,11 @@ impl Search<'_, '_> {
 
     /// Puts all stages from a node that lead on among what is open.
     fn leave(&mut self, from: Place, reached: Price) {
-        let Some(takes) = self.takes(from).filter(|_| self.came.get(&from).is_some_and(|came| came.cost == reached))
-        else {
+        // A cheaper way there may have been found since.
+        if self.came.get(&from).is_none_or(|came| came.cost != reached) {
             return;
-        };
+        }
+        let Some(takes) = self.builder.takes(from.0.0, from.1) else { return };
         let mut stages: Vec<(Price, usize, What)> = Vec::new();
         let hopeless = |least: Price| !least.is_finite();
         self.builder.hopeful(from.0, self.builder.back(takes), hopeless, |j, pattern, run, least| {
@@ -108,7 +103,8 @@ impl Search<'_, '_> {
 
     /// Works out a stage, and enters its ends.
     fn go(&mut self, from: Place, reached: Price, j: usize, run: Price, pattern: &Pattern, least: Price) {
-        let Some(takes) = self.takes(from).filter(|takes| self.leads_on(from, *takes, j, run, pattern)) else { return };
+        let takes = self.builder.takes(from.0.0, from.1);
+        let Some(takes) = takes.filter(|takes| self.leads_on(from, *takes, j, run, pattern)) else { return };
         let (builder, layer) = (self.builder, self.builder.layer(j, takes));
         let onward = builder.back(takes);
         let out = |end: Node, cost: Price| {

@@ -4,8 +4,6 @@ use super::Runs;
 use crate::planner::outlook::Looker;
 use crate::process::segments::{Segment, Work};
 use crate::spread::open;
-use std::collections::HashMap;
-use std::sync::Mutex;
 
 /// Runs under way that are kept: some megabytes.
 const RUNS_KEPT: usize = 100_000;
@@ -46,19 +44,15 @@ impl Runs<'_> {
         }
         way.tally = clock.tally;
         if known.is_none_or(|known| known.tally.at <= way.tally.at) {
-            keep(&self.hoped, (i, grip), way);
+            let mut all = open(&self.hoped);
+            // All are forgotten where they would be too many.
+            if all.len() >= RUNS_KEPT {
+                all.clear();
+            }
+            all.insert((i, grip), way);
         }
         (way.fails_to > j).then(|| (way, clock.total_s()))
     }
-}
-
-/// Keeps a run; all of them are forgotten where they would be too many.
-fn keep<K: Eq + std::hash::Hash, V>(all: &Mutex<HashMap<K, V>>, key: K, way: V) {
-    let mut all = open(all);
-    if all.len() >= RUNS_KEPT {
-        all.clear();
-    }
-    all.insert(key, way);
 }
 
 /// Adds up the time of a run, piece by piece, each at the lowest speed its states allow.
