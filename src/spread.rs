@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::ops::{ControlFlow, Range};
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
-use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError, mpsc};
+use std::sync::{Arc, Condvar, Mutex, MutexGuard, OnceLock, PoisonError, mpsc};
 use std::thread::LocalKey;
 
 thread_local! {
@@ -150,7 +150,13 @@ impl Drop for Spread {
 /// Works out something for everything in a list, in any order. `work` gets the thing and its index. Neighbours in the list
 /// stay on one core as far as they can. Work that is itself spread goes on on its own core.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
-    spread_on(std::thread::available_parallelism().map_or(1, usize::from), list, work)
+    spread_on(cores(), list, work)
+}
+
+/// Cores there are. Asked for once: the answer is read from several files.
+fn cores() -> usize {
+    static CORES: OnceLock<usize> = OnceLock::new();
+    *CORES.get_or_init(|| std::thread::available_parallelism().map_or(1, usize::from))
 }
 
 /// The same on so many cores at most.
@@ -211,7 +217,7 @@ pub fn stream<L: Send, T: Send>(
     work: impl Fn(L) -> T + Sync,
     mut done: impl FnMut(T) -> ControlFlow<()>,
 ) {
-    let workers = std::thread::available_parallelism().map_or(1, usize::from);
+    let workers = cores();
     let window = workers * WAITING_EACH;
     let list = Mutex::new(list.enumerate().fuse());
     // How many results were handed on; `usize::MAX` ends the work.

@@ -8,7 +8,7 @@ use spanhold::planner::lessons::Lessons;
 use spanhold::planner::network::Weights;
 use spanhold::planner::settle::Ground;
 use spanhold::planner::stations::{Grid, divisible, moments};
-use spanhold::planner::unguided::Unguided;
+use spanhold::planner::unguided::{Came, Knows, Unguided};
 use spanhold::process::checks::{self, PASSES_UP_TO, View};
 use spanhold::process::stops::SAME_MM;
 use spanhold::process::{Counter, Rig, State, Work};
@@ -108,7 +108,7 @@ fn a_row_tells_of_each_piece_what_the_piece_alone_tells() {
         let noses = noses(&rig, &grid, &lands(&rig));
         let all = Unguided::new(&ground, &grid, noses.clone(), Weights::default());
         for (grip, j) in (0..=noses.len()).flat_map(|g| (1..=grid.last()).map(move |j| (g, j))) {
-            let row = all.row(grip, j, 0);
+            let row = all.row(grip, j, 0, Knows::Margins);
             for i in (0..j).filter(|i| all.ends(*i, grip).any(|end| end == j)) {
                 match (row.get(j - 1 - i), alone(&ground, &grid, noses.get(grip).copied(), [i, j])) {
                     (Some(a), Some(b)) => {
@@ -137,9 +137,104 @@ fn no_row_runs_through_a_state_that_is_shut() {
     let noses = noses(&rig, &grid, &lands(&rig));
     let all = Unguided::new(&ground, &grid, noses.clone(), Weights::default());
     let mut pairs = (0..=noses.len()).flat_map(|g| (3..=grid.last()).map(move |j| (g, j)));
-    let (grip, j) = pairs.find(|(g, j)| all.row(*g, *j, 0).len() >= 3).expect("a piece over three stations");
+    let (grip, j) =
+        pairs.find(|(g, j)| all.row(*g, *j, 0, Knows::Margins).len() >= 3).expect("a piece over three stations");
     let shut = state(&ground, &grid, noses.get(grip).copied(), j - 2, j);
     grid.shut.push(shut);
     // From the end to the station behind the shut one.
-    assert_eq!(Unguided::new(&ground, &grid, noses, Weights::default()).row(grip, j, 0).len(), 1);
+    assert_eq!(Unguided::new(&ground, &grid, noses, Weights::default()).row(grip, j, 0, Knows::Margins).len(), 1);
+}
+
+/// A longer part, for which the counter-spindle takes hold several times.
+const LONG: &str = "shaft:
+  material: 16MnCr5
+  sections:
+    - {length: 70, diameter: 30, tolerance: h9, interrupt: free}
+    - {length: 2, diameter: 28.5, kind: groove}
+    - {length: BODY, diameter: 36, tolerance: h9, interrupt: free}
+    - {length: 12, diameter: 40}
+    - {length: 25, diameter: 34}
+  features:
+    - {cross_hole: 6, at: 90}
+stock: {diameter: 42, bar_length: 3000}
+holding: no_bush
+machine:
+  no_bush: {max_bar: 42, collet_gap: 10}
+  bush: {max_bar: 38, land: 40, gap: 2, stiffness: 180}
+  headstock: {nearest: 70, stroke: 200, hold: 45, stiffness: 200, max_rpm: 6000, regrip_s: 6}
+  counter_spindle:
+    nearest: 30
+    farthest: 1400
+    bore: 40
+    bore_depth: 1000
+    stiffness: 140
+    max_rpm: 6000
+    hand_over_s: 7
+    collets: [{name: A, range: [29.6, 30.1], hold: 20, passes: 30.5, clamp_force: 22000}]
+  cross_tool_reach: 12
+  part_off: {width: 4, time_s: 10}
+cutting: {tools: single, vc: 160, feed: 0.15, ap_max: 3, ap_finish: 0.2, speed_floor: 0.5}
+limits: {whip: WHIP, damping_ratio: DAMPING}
+planning: {station_pitch: 7}
+";
+
+/// Where the bar comes is found without the network; here it is held against all that the network has.
+#[test]
+fn the_bar_comes_as_far_as_the_network_leads() {
+    let (mut whole, mut ended, mut far_and_gripped) = (0, 0, 0);
+    for (body, whip, damping) in [
+        ("60", "0.1", "0.03"),
+        ("250", "0.1", "0.03"),
+        ("250", "0.02", "0.03"),
+        ("420", "0.1", "0.03"),
+        ("420", "0.1", "0.01"),
+        ("420", "0.02", "0.03"),
+        ("830", "0.1", "0.03"),
+        ("830", "0.2", "0.02"),
+    ] {
+        let text = LONG.replace("BODY", body).replace("WHIP", whip).replace("DAMPING", damping);
+        for wishes in [
+            "",
+            "wishes: {at_most_hand_overs: 0}",
+            "wishes: {at_most_hand_overs: 1}",
+            "wishes: {at_most_hand_overs: 2}",
+            "wishes: {hand_over_at: [49]}",
+        ] {
+            let job = read_job_text("job.yaml", &format!("{text}{wishes}"), ".".as_ref()).expect("a job");
+            let rig = Rig::new(&job, job.machine.collet("A"));
+            let (segments, tasks) = (rig.segments().expect("they can be turned"), rig.tasks());
+            let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
+            let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
+            let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
+            let noses = noses(&rig, &grid, &lands(&rig));
+            let all = Unguided::new(&ground, &grid, noses.clone(), Weights::default());
+            let net = all.network(Knows::WhatHolds);
+            let told = format!("{body} {whip} {damping} {wishes}");
+            let Some(came) = Came::of(&all) else {
+                assert!(net.goal.is_some(), "{told}");
+                whole += 1;
+                continue;
+            };
+            assert!(net.goal.is_none(), "{told}");
+            let far = net.nodes.iter().map(|n| n.0).max().expect("a start");
+            let sorted = |list: &mut dyn Iterator<Item = (usize, usize)>| {
+                let mut list: Vec<(usize, usize)> = list.collect();
+                list.sort_unstable();
+                list.dedup();
+                list
+            };
+            let held = sorted(&mut net.nodes.iter().filter(|n| n.0 == far).copied());
+            assert_eq!(sorted(&mut came.held.iter().map(|h| (came.far, *h))), held, "{told}");
+            let ends = net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip <= noses.len());
+            let ends = sorted(&mut ends.map(|a| (net.nodes[a.from].0, a.grip)));
+            assert_eq!(sorted(&mut came.by.iter().copied()), ends, "{told}");
+            let gripped = net.arcs.iter().any(|a| a.grip < noses.len());
+            assert_eq!(came.gripped, gripped, "{told}");
+            ended += 1;
+            far_and_gripped += usize::from(gripped);
+        }
+    }
+    let counts = format!("{whole} come to the part-off, {ended} do not, {far_and_gripped} of them after a grip");
+    eprintln!("{counts}");
+    assert!(whole >= 8 && ended >= 8 && far_and_gripped >= 4, "{counts}");
 }

@@ -14,7 +14,7 @@ use super::runs::Runs;
 use super::sequence::{AGREE_S, Defect, EQUALLY_FAST, Way, best_way};
 use super::settle::{Ground, Settled};
 use super::stations::{Grid, moments};
-use super::unguided::Unguided;
+use super::unguided::{Came, Knows, Unguided};
 use super::wishes;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, FeatureKind, Holding, Job, Objective, SectionKind};
@@ -332,17 +332,17 @@ fn unguided(
 ) -> Result<Tried<Sequenced>, Defect> {
     let noses = grips::noses(ground.rig, grid, &lands(ground.rig));
     let builder = Unguided::new(ground, grid, noses, weights);
-    let net = builder.network();
-    let Some(goal) = net.goal else { return Ok(Err(builder.blocked(&net))) };
+    if let Some(came) = Came::of(&builder) {
+        return Ok(Err(builder.blocked(&came)));
+    }
+    let net = builder.network(if effort == Effort::Best { Knows::Margins } else { Knows::WhatHolds });
+    let no_way = || Defect("a way is known that the network does not have".into());
+    let goal = net.goal.ok_or_else(no_way)?;
     let allowance_s = allowance_s(ground.rig.job.objective, net.reached[goal].s, fixed_s);
     let wanted_s = if effort == Effort::Best { allowance_s } else { 0.0 };
-    match best_way(&net, wanted_s)? {
-        Some(way) => {
-            let draft = builder.draft(&way);
-            Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
-        }
-        None => Ok(Err(builder.blocked(&net))),
-    }
+    let way = best_way(&net, wanted_s)?.ok_or_else(no_way)?;
+    let draft = builder.draft(&way);
+    Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
 }
 
 /// What counts as equally fast, s; infinite where the safest plan is sought.

@@ -7,6 +7,7 @@
 //! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. All pieces that
 //! end at a station under a grip come from one walk over whole beams, each looked at once (`rows`).
 
+mod came;
 mod rows;
 
 use super::draft::{Draft, DraftStage};
@@ -22,7 +23,8 @@ use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Counter, Guide, State};
 use crate::spread::spread;
-pub use rows::Row;
+pub use came::Came;
+pub use rows::{Knows, Row};
 use std::collections::HashMap;
 
 /// What a state takes with its answers, in breaths.
@@ -58,8 +60,8 @@ impl<'a> Unguided<'a> {
         Unguided { ground, grid, noses, weights }
     }
 
-    /// The whole network, and what stops the bar where nothing leads on.
-    pub fn network(&self) -> Network {
+    /// The whole network, with what is to be known of its pieces.
+    pub fn network(&self, knows: Knows) -> Network {
         let grid = self.grid;
         let machine = &self.ground.rig.job.machine;
         let each_s = machine.headstock.regrip_s;
@@ -76,7 +78,7 @@ impl<'a> Unguided<'a> {
                 here.push((i, 0));
             }
             let tags: Vec<usize> = here.iter().map(|n| n.1).collect();
-            self.look(i, &tags, &mut rows);
+            self.look(i, &tags, knows, &mut rows);
             for node in here {
                 let runs = match node.1 {
                     0 if i == 0 => vec![(self.noses.len(), Price::default())],
@@ -126,7 +128,7 @@ impl<'a> Unguided<'a> {
     }
 
     /// Walks the rows that a station asks for and none before it did, for the grips held there and, where one may take hold, all others.
-    fn look(&self, i: usize, tags: &[usize], rows: &mut HashMap<(usize, usize), Row>) {
+    fn look(&self, i: usize, tags: &[usize], knows: Knows, rows: &mut HashMap<(usize, usize), Row>) {
         let takes_hold = tags.contains(&0);
         let grips = (0..=self.noses.len()).filter(|g| match *g == self.noses.len() {
             true => i == 0,
@@ -134,7 +136,7 @@ impl<'a> Unguided<'a> {
         });
         let pairs: Vec<(usize, usize)> = grips.flat_map(|g| self.ends(i, g).map(move |j| (g, j))).collect();
         let new: Vec<(usize, usize)> = pairs.into_iter().filter(|pair| !rows.contains_key(pair)).collect();
-        let walked = spread(&new, |(grip, j), _| self.row(*grip, *j, i));
+        let walked = spread(&new, |(grip, j), _| self.row(*grip, *j, i, knows));
         rows.extend(new.into_iter().zip(walked));
     }
 
@@ -324,14 +326,13 @@ impl<'a> Unguided<'a> {
         Draft { stages, fed_to_mm: self.grid.fed_to(self.grid.last()) }
     }
 
-    /// How far a network gets, and what stops it there.
-    pub fn blocked(&self, net: &Network) -> Blocked {
-        let grid = self.grid;
-        let far = net.nodes.iter().map(|n| n.0).max().unwrap_or(0);
+    /// What stops the bar where a network ends.
+    pub fn blocked(&self, came: &Came) -> Blocked {
+        let (grid, far) = (self.grid, came.far);
         let section = self.ground.rig.job.shaft.section_at(grid.at(far));
         let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
-        let held = net.nodes.iter().filter(|n| n.0 == far).flat_map(|node| {
-            let grips: Vec<usize> = match (node.1, far) {
+        let held = came.held.iter().flat_map(|held| {
+            let grips: Vec<usize> = match (*held, far) {
                 (0, 0) => vec![self.noses.len()],
                 (0, _) => self.allowed(far).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
                 (held, _) => vec![held - 1],
@@ -341,11 +342,10 @@ impl<'a> Unguided<'a> {
                 .filter_map(|grip| self.stops(far, next, grip).and_then(|()| self.parted(grip).map(|_| ())).err())
         });
         // Where no grip can take over, the piece that came so far would have to go on.
-        let came = net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip != OPENS);
-        let came = came.filter_map(|arc| self.stops(net.nodes[arc.from].0, next, arc.grip).err());
+        let by = came.by.iter().filter_map(|(from, grip)| self.stops(*from, next, *grip).err());
         // A check says more than a travel that some other grip would have; of checks the first is told.
         let mut stopped: Option<Stopped> = None;
-        for found in held.chain(came) {
+        for found in held.chain(by) {
             let travel = found.rule == "counter_spindle_travel";
             stopped = Some(found);
             if !travel {
@@ -353,7 +353,7 @@ impl<'a> Unguided<'a> {
             }
         }
         let rig = self.ground.rig;
-        let free = !net.arcs.iter().any(|a| a.grip < self.noses.len()) && rig.job.machine.counter_spindle.is_some();
+        let free = !came.gripped && rig.job.machine.counter_spindle.is_some();
         let no_hold = free.then(|| hold::too_early(rig, &self.noses, grid.at(far))).flatten();
         let stopped = stopped.unwrap_or_else(|| Stopped {
             rule: "collet".into(),

@@ -11,11 +11,20 @@ use crate::process::checks::{self, PASSES_UP_TO, View, chatter};
 use crate::process::segments::Segment;
 use crate::process::speed::{COUNT_GUARD, SLOWING_GUARD};
 use crate::process::stops::SAME_MM;
-use crate::process::{Answers, State, Work};
+use crate::process::{Answers, Rig, State, Work};
 
 /// Time (s) and margin of the pieces that end at a station: from the station in front of it, from the one before that, and so on as far as
 /// they pass.
 pub type Row = Vec<(f64, f64)>;
+
+/// What a row knows of its pieces.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Knows {
+    /// Which of them hold, and by how much.
+    Margins,
+    /// Which of them hold; what is left of their limits may be less than it tells.
+    WhatHolds,
+}
 
 /// States of one segment in a row.
 struct Part<'a> {
@@ -42,14 +51,36 @@ fn grown(largest: f64, share: f64) -> Option<f64> {
 
 impl Unguided<'_> {
     /// The pieces under a grip that end at a station and begin no farther in front than another.
-    pub fn row(&self, grip: usize, end: usize, down_to: usize) -> Row {
+    pub fn row(&self, grip: usize, end: usize, down_to: usize, knows: Knows) -> Row {
         let mut row = Row::new();
-        // None: something fails.
-        let _ = self.walk(grip, end, down_to, &mut row);
+        self.each_piece(grip, end, down_to, knows, |_, piece| {
+            row.push(piece);
+            true
+        });
         row
     }
 
-    fn walk(&self, grip: usize, end: usize, down_to: usize, row: &mut Row) -> Option<()> {
+    /// The same one by one, with the station where each begins, until one does not hold or no more are wanted.
+    pub fn each_piece(
+        &self,
+        grip: usize,
+        end: usize,
+        down_to: usize,
+        knows: Knows,
+        more: impl FnMut(usize, (f64, f64)) -> bool,
+    ) {
+        // None: something fails.
+        let _ = self.walk(grip, end, down_to, knows, more);
+    }
+
+    fn walk(
+        &self,
+        grip: usize,
+        end: usize,
+        down_to: usize,
+        knows: Knows,
+        mut more: impl FnMut(usize, (f64, f64)) -> bool,
+    ) -> Option<()> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
         let posed = |station: usize| -> Option<(State, Posed)> {
@@ -75,18 +106,20 @@ impl Unguided<'_> {
                     largest = grown(largest, done.along(self)?)?;
                 }
                 let mut new = Part::new(segment, i + 1, rig.segment_rpm(segment, gripped));
-                new.take(self, &behind, &mut largest)?;
+                new.take(self, &behind, knows, &mut largest)?;
                 part = Some(new);
             }
             largest = self.drilled(grip, end, i + 1, &behind.0, largest)?;
             let part = part.as_mut()?;
             let here = posed(i)?;
-            part.take(self, &here, &mut largest)?;
+            part.take(self, &here, knows, &mut largest)?;
             behind = here;
             let share = grown(largest, part.of_speed)?.max(part.along(self)?);
             // In their order from the front.
             let time_s = times_s.iter().rev().fold(self.time_s(part, i, gripped), |sum, s| sum + s);
-            row.push((time_s, 1.0 - share));
+            if !more(i, (time_s, 1.0 - share)) {
+                break;
+            }
         }
         Some(())
     }
@@ -136,7 +169,8 @@ impl<'a> Part<'a> {
     }
 
     /// Takes a state in; none where it fails.
-    fn take(&mut self, all: &Unguided<'_>, (state, posed): &(State, Posed), largest: &mut f64) -> Option<()> {
+    fn take(&mut self, all: &Unguided<'_>, seen: &(State, Posed), knows: Knows, largest: &mut f64) -> Option<()> {
+        let (state, posed) = seen;
         let (rig, segment) = (all.ground.rig, self.segment);
         let view = View { rig, state, answers: &posed.still, segment, rpm: 0.0 };
         let plain = |name: &str| !checks::depends_on_speed(name) && name != chatter::NAME;
@@ -145,12 +179,21 @@ impl<'a> Part<'a> {
         }
         let [most, least] = self.flexibilities;
         self.flexibilities = [most.max(posed.still.tool_mm_per_n), least.min(posed.still.tool_mm_per_n)];
-        let safe = chatter::bound(&view);
-        // Modes tell only of a share that is larger than those of the rest.
-        let found =
-            if safe.is_none_or(|f| f.passes()) { safe } else { chatter::exact_above(rig, state, segment, *largest) };
+        // What takes most work comes last: critical speeds, and modes behind chatter.
+        let known = if knows == Knows::Margins { largest.min(1.0) } else { 1.0 };
+        self.take_speed(rig, state, posed, known)?;
+        let found = match chatter::bound(&view) {
+            Some(safe) if !safe.passes() => chatter::exact_above(rig, state, segment, known),
+            safe => safe,
+        };
         *largest = grown(*largest, found.map_or(0.0, |f| f.utilisation))?;
-        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [largest.min(1.0); 3]);
+        Some(())
+    }
+
+    /// The speed that a state allows, and the checks that depend on it; none where one fails.
+    fn take_speed(&mut self, rig: &Rig<'_>, state: &State, posed: &Posed, known: f64) -> Option<()> {
+        let segment = self.segment;
+        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [known; 3]);
         if posed.swings_above(needed / (1.0 - SLOWING_GUARD) * (1.0 + COUNT_GUARD)) {
             return Some(());
         }
