@@ -4,10 +4,11 @@
 pub mod at;
 pub mod moved;
 
+use crate::defect::Defect;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::planner::lessons::Lessons;
-use crate::planner::{self, Advice, Defect};
+use crate::planner::places::lessons::Lessons;
+use crate::planner::{self, Advice};
 use crate::proof;
 use crate::report::cautions;
 
@@ -28,7 +29,7 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::costs::find(job, plan.pace_s())?;
+        plan.limit_costs = planner::advice::costs::find(job, plan.pace_s())?;
         if plan.limit_costs.is_empty() {
             plan.notes.push(NO_LIMIT_COSTS.to_owned());
         }

@@ -8,7 +8,7 @@
 //!
 //! | room | purpose |
 //! |---|---|
-//! | [`units`], [`diag`], [`shown`], [`fields`], [`spread`] | conversions; messages with a place; text that steers nothing; every input quantity once; work on all cores |
+//! | [`units`], [`diag`], [`defect`], [`shown`], [`fields`], [`spread`] | conversions; messages with a place; a fault of ours; text that steers nothing; every input quantity once; work on all cores |
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
@@ -28,6 +28,7 @@
 
 pub mod answer;
 pub mod cli;
+pub mod defect;
 pub mod diag;
 pub mod draft;
 pub mod fields;

@@ -3,12 +3,12 @@
 
 use spanhold::input::read_job_text;
 use spanhold::job::Job;
-use spanhold::planner::grips::{lands, noses};
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::network::Weights;
-use spanhold::planner::settle::Ground;
-use spanhold::planner::stations::{Grid, divisible, moments};
-use spanhold::planner::unguided::{Came, Knows, Unguided};
+use spanhold::planner::places::grips::{lands, noses};
+use spanhold::planner::places::ground::Ground;
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, divisible, moments};
+use spanhold::planner::sequence::network::Weights;
+use spanhold::planner::sequence::unguided::{Came, Knows, Unguided};
 use spanhold::process::checks::{self, PASSES_UP_TO, View};
 use spanhold::process::stops::SAME_MM;
 use spanhold::process::{Counter, Rig, State, Work};

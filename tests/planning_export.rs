@@ -7,13 +7,13 @@
 #[path = "oracle/jobs.rs"]
 mod jobs;
 
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::network::{Builder, Network, Weights};
-use spanhold::planner::outlook::Looker;
-use spanhold::planner::price::Price;
-use spanhold::planner::runs::Runs;
-use spanhold::planner::sequence::cheapest_way;
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::sequence::network::{Builder, Network, Weights};
+use spanhold::planner::sequence::price::Price;
+use spanhold::planner::sequence::runs::Runs;
+use spanhold::planner::sequence::way::cheapest_way;
+use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 use std::fmt::Write;
 use std::path::Path;

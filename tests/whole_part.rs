@@ -298,7 +298,7 @@ fn an_order_counts_whole_bars_set_up_and_stops() {
 /// The changes that would help a job that cannot be made, each as what changes, its new value and its words.
 fn help(text: &str) -> Vec<(String, String, String)> {
     let job = read(text);
-    let found = spanhold::planner::changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
+    let found = spanhold::planner::advice::changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
     found.changes.into_iter().map(|c| (c.change, c.to.to_string(), c.text)).collect()
 }
 

@@ -3,7 +3,7 @@
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Holding, Interrupt, Job};
-use crate::planner::stations::moments;
+use crate::planner::places::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};

@@ -3,9 +3,9 @@
 use crate::diag::Diag;
 use crate::job::Job;
 use crate::job::plan::{Optimality, Plan, Verdict};
-use crate::planner::assemble;
-use crate::planner::draft::{Draft, DraftStage};
-use crate::planner::settle::Ground;
+use crate::planner::places::ground::Ground;
+use crate::planner::plan::assemble;
+use crate::planner::plan::draft::{Draft, DraftStage};
 use crate::process::Rig;
 use crate::process::features::moments_told;
 use crate::proof::{self, Verified};

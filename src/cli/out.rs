@@ -1,10 +1,10 @@
 //! Printing: results to stdout, everything else to stderr. All of it is shown: nothing in it steers a terminal.
 
 use super::Ending;
+use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::draft;
 use crate::input;
-use crate::planner::Defect;
 use crate::shown;
 use std::backtrace::{Backtrace, BacktraceStatus};
 use std::io::{ErrorKind, Write};

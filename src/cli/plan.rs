@@ -3,10 +3,10 @@
 use super::progress::Progress;
 use super::{Ending, Format, files, out};
 use crate::answer::{answer, with_costs};
+use crate::defect::Defect;
 use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::planner::Defect;
 use crate::proof;
 use crate::report;
 use crate::shown;

@@ -7,12 +7,13 @@ use axum::http::StatusCode;
 use super::wire::{Planned, Problem, Texts, Told, Value};
 use super::work::Desk;
 use crate::answer;
+use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::input::tree::{Entry, tree};
 use crate::input::{Named, read_texts};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::planner::{self, Advice, Defect};
+use crate::planner::{self, Advice};
 use crate::report;
 
 /// Why there is no answer, with the status that says so.
@@ -111,6 +112,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
 pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
     let job = job_of(desk, texts)?;
     let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;
-    let changes = if blocked { planner::changes::find(&job).map_err(|d| defect(&d))?.changes } else { Vec::new() };
+    let changes =
+        if blocked { planner::advice::changes::find(&job).map_err(|d| defect(&d))?.changes } else { Vec::new() };
     Ok(super::wire::Changes { changes })
 }

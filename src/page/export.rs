@@ -10,8 +10,8 @@ use super::answers;
 use super::handlers::{Body, answered};
 use super::wire::{Problem, Texts};
 use super::work::Desk;
+use crate::defect::Defect;
 use crate::job::plan::Plan;
-use crate::planner::Defect;
 use crate::report;
 
 /// Type of a workbook.

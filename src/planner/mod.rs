@@ -1,40 +1,33 @@
-//! Finds the plan: stations, arcs, the sequence program, the placing program, what is missing.
+//! Finds the plan of a job: the way of a job through it, room by room.
+//!
+//! | room | what it tells |
+//! |---|---|
+//! | [`places`] | where the plan can have stops and grips |
+//! | [`states`] | what each state of the bar allows: whether it holds, at which speed, how safely |
+//! | [`sequence`] | runs of a grip, the network of them, and its best way by a linear program |
+//! | [`plan`] | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
+//! | [`why_not`] | where there is no way: how far the bar comes, and what stops it |
+//! | [`solve`] | these together, for every collet and reach of the cross tools |
+//! | [`advice`] | what would help, and what limits cost: the same with something changed |
+//!
+//! A room uses those above it in this table, never one below; no file is in a circle of imports. A test holds it.
 
-pub mod assemble;
-pub mod candidates;
-pub mod changes;
-pub mod costs;
-mod demand;
-pub mod draft;
-mod events;
-mod farthest;
-pub mod frontier;
-mod glance;
-pub mod grips;
-pub mod hold;
-pub mod lessons;
-pub mod network;
-pub mod outline;
-pub mod outlook;
-pub mod pairs;
-mod piece;
-pub mod placing;
-pub mod price;
-pub mod runs;
+pub mod advice;
+pub mod places;
+pub mod plan;
 pub mod sequence;
-pub mod settle;
-pub mod shortfall;
 pub mod solve;
-pub mod stations;
-pub mod unguided;
-pub mod wishes;
-pub mod works;
+pub mod states;
+pub mod why_not;
 
+use crate::defect::Defect;
 use crate::job::Job;
 use crate::job::plan::Plan;
-use lessons::Lessons;
-pub use sequence::Defect;
+use advice::tries::Help;
+use advice::{changes, dropped, pairs};
+use places::lessons::Lessons;
 use solve::{Answer, Effort};
+use why_not::shortfall;
 
 /// Whether an answer that there is no plan also says what would help. That takes many plans.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,8 +48,10 @@ pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect
             Ok(Plan { notes, ..*plan })
         }
         Answer::Blocked(blocked) => {
-            let blocked = wishes::blamed(job, pairs::alone(job, blocked)?)?;
-            shortfall::plan(job, &blocked, advice)
+            // Of reasons that stop the bar together, one that alone would be enough; and a wish where that is what stands in the way.
+            let blocked = dropped::blamed(job, pairs::alone(job, blocked)?)?;
+            let help = if advice == Advice::Wanted { changes::find(job)? } else { Help::default() };
+            Ok(shortfall::plan(job, &blocked, help.changes, help.tried))
         }
     }
 }

@@ -1,23 +1,25 @@
 //! From a job to a settled draft: for every collet the sequence program, then the placing program for the best.
 
-use super::assemble;
-use super::draft::Draft;
-use super::farthest;
-use super::frontier::{self, Blocked};
-use super::grips::{self, lands};
-use super::lessons::Lessons;
-use super::network::{Builder, FirstStage, Network, Weights};
-use super::outlook::Looker;
-use super::placing;
-use super::price::Price;
-use super::runs::Runs;
-use super::sequence::{AGREE_S, Defect, EQUALLY_FAST, Way, best_way};
-use super::settle::{Ground, Settled};
-use super::stations::{Grid, moments};
-use super::unguided::{Came, Knows, Unguided};
-use super::wishes;
+use crate::defect::Defect;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, FeatureKind, Holding, Job, Objective, SectionKind};
+use crate::planner::places::grips::{self, lands};
+use crate::planner::places::ground::Ground;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, moments};
+use crate::planner::plan::assemble;
+use crate::planner::plan::draft::Draft;
+use crate::planner::plan::placing;
+use crate::planner::plan::settle::Settled;
+use crate::planner::sequence::network::{Builder, FirstStage, Network, Weights};
+use crate::planner::sequence::price::Price;
+use crate::planner::sequence::runs::Runs;
+use crate::planner::sequence::unguided::{Came, Knows, Unguided};
+use crate::planner::sequence::way::{AGREE_S, EQUALLY_FAST, Way, best_way};
+use crate::planner::states::outlook::Looker;
+use crate::planner::why_not::blocked::{self, Blocked};
+use crate::planner::why_not::farthest;
+use crate::planner::why_not::{frontier, wished};
 use crate::process::Rig;
 use crate::process::features::Task;
 use crate::process::segments::{DEFAULT_FEED_MM, Segment};
@@ -144,11 +146,11 @@ fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defe
     match (found.is_empty(), blocked) {
         (false, _) => best_placed(job, found, effort).map(|plan| Answer::Found(Box::new(plan))),
         // Finding out what stands in the way takes longer than finding that something does.
-        (true, Some(blocked)) if effort == Effort::Best && blocked == frontier::unknown() => {
+        (true, Some(blocked)) if effort == Effort::Best && blocked == blocked::unknown() => {
             at_pitch(job, Effort::Explain, lessons)
         }
         (true, Some(blocked)) => Ok(Answer::Blocked(blocked.beside(job, &others))),
-        (true, None) => Ok(Answer::Blocked(frontier::no_collets())),
+        (true, None) => Ok(Answer::Blocked(blocked::no_collets())),
     }
 }
 
@@ -211,7 +213,7 @@ fn try_collet<'a>(
             }
         }
     }
-    Ok(if found.is_empty() { Err(blocked.unwrap_or_else(frontier::no_collets)) } else { Ok(found) })
+    Ok(if found.is_empty() { Err(blocked.unwrap_or_else(blocked::no_collets)) } else { Ok(found) })
 }
 
 #[allow(clippy::too_many_arguments)]
@@ -225,7 +227,7 @@ fn try_reach<'a>(
     beat: Option<Beat>,
 ) -> Result<Tried<Candidate<'a>>, Defect> {
     let moments = moments(rig, reach_mm);
-    if let Some(blocked) = wishes::impossible(rig, segments, &lands(rig)) {
+    if let Some(blocked) = wished::impossible(rig, segments, &lands(rig)) {
         return Ok(Err(blocked));
     }
     let objective = rig.job.objective;
@@ -287,8 +289,8 @@ fn guided(
     let by = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, objective, effort, beat);
     // The best effort leaves no way out; else the ways that are quickly walked decide, which are nearly all.
     let blocked = match effort {
-        Effort::Best => (!looker.may_come_through()).then(frontier::unknown),
-        Effort::Feasible => (!looker.may_come_through() || !farthest::comes_through(&looker)).then(frontier::unknown),
+        Effort::Best => (!looker.may_come_through()).then(blocked::unknown),
+        Effort::Feasible => (!looker.may_come_through() || !farthest::comes_through(&looker)).then(blocked::unknown),
         Effort::Explain => farthest::find(&looker),
     };
     if let Some(blocked) = blocked {
@@ -299,7 +301,7 @@ fn guided(
     if runs.mistaken() {
         found = by(&Runs::new(&looker))?;
     }
-    Ok(found.ok_or_else(frontier::unknown))
+    Ok(found.ok_or_else(blocked::unknown))
 }
 
 fn guided_by(
@@ -341,7 +343,7 @@ fn unguided(
     let allowance_s = allowance_s(ground.rig.job.objective, net.reached[goal].s, fixed_s);
     let wanted_s = if effort == Effort::Best { allowance_s } else { 0.0 };
     let way = best_way(&net, wanted_s)?.ok_or_else(no_way)?;
-    let draft = builder.draft(&way);
+    let draft = Draft::without_bush(&way, &builder);
     Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
 }
 

@@ -3,13 +3,13 @@
 use crate::search::{Inner, Search};
 use crate::{collets, jobs, read};
 use spanhold::job::Job;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::network::{Builder, Weights};
-use spanhold::planner::outlook::Looker;
-use spanhold::planner::price::Price;
-use spanhold::planner::runs::Runs;
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::sequence::network::{Builder, Weights};
+use spanhold::planner::sequence::price::Price;
+use spanhold::planner::sequence::runs::Runs;
 use spanhold::planner::solve::{Answer, Effort, solve};
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 
 /// `Effort::Feasible` asks `best_way` for an allowance of nothing. Costs of one way summed from the front and from the

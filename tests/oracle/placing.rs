@@ -6,17 +6,17 @@
 
 use crate::row::{Agreement, Standing, Table};
 use crate::{jobs, read};
-use spanhold::planner::draft::Draft;
-use spanhold::planner::grips;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::network::{Builder, Weights};
-use spanhold::planner::outlook::Looker;
-use spanhold::planner::placing::place;
-use spanhold::planner::price::Price;
-use spanhold::planner::runs::Runs;
-use spanhold::planner::sequence::{EQUALLY_FAST, best_way};
-use spanhold::planner::settle::Ground;
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::places::grips;
+use spanhold::planner::places::ground::Ground;
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::plan::draft::Draft;
+use spanhold::planner::plan::placing::place;
+use spanhold::planner::sequence::network::{Builder, Weights};
+use spanhold::planner::sequence::price::Price;
+use spanhold::planner::sequence::runs::Runs;
+use spanhold::planner::sequence::way::{EQUALLY_FAST, best_way};
+use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 use spanhold::process::stops::Stop;
 

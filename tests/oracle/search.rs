@@ -2,7 +2,7 @@
 //! recursion. It takes the list of stations and of noses, and what `process` says of a state; everything else is its own.
 
 use spanhold::job::plan::Times;
-use spanhold::planner::stations::Grid;
+use spanhold::planner::places::stations::Grid;
 use spanhold::process::checks::{self, View};
 use spanhold::process::features::Task;
 use spanhold::process::stops::Stop;

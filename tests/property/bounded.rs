@@ -4,8 +4,8 @@
 use crate::{jobs, read};
 use spanhold::job::Job;
 use spanhold::planner::Advice;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
 use spanhold::process::Rig;
 use spanhold::spread::Halt;
 

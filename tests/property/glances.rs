@@ -2,7 +2,7 @@
 
 use crate::lookers::{sums, with_each};
 use spanhold::job::Job;
-use spanhold::planner::outlook::Side;
+use spanhold::planner::states::outlook::Side;
 
 /// Compares all states of a job within every grip's travel; how many are sure, dead and in doubt.
 fn compare(job: &Job) -> [usize; 3] {

@@ -3,7 +3,7 @@
 use crate::{cases, jobs, read};
 use proptest::prelude::*;
 use spanhold::job::{Job, Tools};
-use spanhold::planner::grips;
+use spanhold::planner::places::grips;
 use spanhold::process::span::{Front, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::units::rad_per_s;

@@ -2,9 +2,9 @@
 
 use crate::{jobs, read};
 use spanhold::job::Job;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::outlook::Looker;
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 
 /// Does something with the looker of every collet that can be tried.

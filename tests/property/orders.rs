@@ -5,12 +5,12 @@ use spanhold::answer::advised;
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
 use spanhold::planner::Advice;
-use spanhold::planner::lessons::Lessons;
-use spanhold::planner::network::{Builder, Weights};
-use spanhold::planner::outlook::Looker;
-use spanhold::planner::price::Price;
-use spanhold::planner::runs::Runs;
-use spanhold::planner::stations::{Grid, moments};
+use spanhold::planner::places::lessons::Lessons;
+use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::sequence::network::{Builder, Weights};
+use spanhold::planner::sequence::price::Price;
+use spanhold::planner::sequence::runs::Runs;
+use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 
 /// Plans within this share are equally fast for the planner, which then takes the safer one.

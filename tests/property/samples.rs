@@ -2,8 +2,8 @@
 
 use crate::lookers::{sums, with_each};
 use spanhold::job::Job;
-use spanhold::planner::network::{Builder, Weights};
-use spanhold::planner::runs::{Grips, Runs};
+use spanhold::planner::sequence::network::{Builder, Weights};
+use spanhold::planner::sequence::runs::{Grips, Runs};
 
 /// Pairs of stations, those that samples take to be better than they are, and mistakes that were noticed.
 fn compare(job: &Job) -> [usize; 3] {

@@ -2,8 +2,8 @@
 
 use crate::{cases, jobs, read};
 use proptest::prelude::*;
+use spanhold::defect::Defect;
 use spanhold::job::plan::Plan;
-use spanhold::planner::Defect;
 
 /// Where numbers stand in a text.
 fn numbers(text: &str) -> Vec<(usize, usize)> {

@@ -3,10 +3,10 @@
 use super::super::Ending;
 use super::STDIN;
 use super::line::Head;
+use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::input::Family;
 use crate::job::{Range, Varied};
-use crate::planner::Defect;
 use crate::report::family::{Axis, Cell, Drawn, Outcome, family_svg};
 use std::path::PathBuf;
 

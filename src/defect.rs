@@ -1,0 +1,13 @@
+//! A fault of ours, which no input should cause.
+
+/// What went wrong inside: never the user's fault.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Defect(pub String);
+
+impl std::fmt::Display for Defect {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(&self.0)
+    }
+}
+
+impl std::error::Error for Defect {}

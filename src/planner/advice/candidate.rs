@@ -1,0 +1,125 @@
+//! A single change: a job with a value in it, and what it says.
+
+use crate::job::Job;
+use serde_json::{Value, json};
+
+/// How a change ranks before its time counts: what is easy to do comes first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Ease {
+    /// A wish of one's own given up.
+    Wish,
+    /// A word on the sheet: speed, tools.
+    Setting,
+    /// Leave from the drawing office or the customer.
+    Leave,
+    /// Another collet, another bar.
+    Tooling,
+    /// A limit of the plan given up in part.
+    Limit,
+    /// Another machine.
+    Machine,
+}
+
+/// The job with a value of the change put in.
+pub type With = Box<dyn Fn(&Job, f64) -> Job + Sync>;
+/// What the change says at a value.
+pub type Says = Box<dyn Fn(f64) -> String + Sync>;
+
+/// A change.
+pub struct Candidate {
+    /// Its name.
+    pub name: String,
+    /// How it ranks.
+    pub ease: Ease,
+    /// The value before.
+    pub before: Value,
+    /// Value where the job stands, and the farthest worth trying; equal for a change that is made or not.
+    pub range: (f64, f64),
+    /// Values are rounded to this step, away from where the job stands.
+    pub step: f64,
+    /// The value after; none: the number itself.
+    pub after: Option<Value>,
+    /// The job with it.
+    pub with: With,
+    /// In words.
+    pub says: Says,
+}
+
+impl Candidate {
+    /// Number of round values between where the job stands and a value, that one left out.
+    pub fn steps(&self, to: f64) -> u64 {
+        let (first, last) = self.multiples(to);
+        (last - first).abs().round() as u64
+    }
+
+    /// The `n`th round value, from 1, on the way to a value.
+    pub fn at(&self, n: u64, to: f64) -> f64 {
+        let first = self.multiples(to).0;
+        let whole = if to >= self.range.0 { first + n as f64 } else { first - n as f64 };
+        whole * self.step
+    }
+
+    /// The nearest multiple of the step.
+    pub fn rounded(&self, value: f64) -> f64 {
+        (value / self.step).round() * self.step
+    }
+
+    /// Multiples of the step: the last one not beyond where the job stands, and the last one before a value.
+    fn multiples(&self, to: f64) -> (f64, f64) {
+        let (from, to) = (self.range.0 / self.step, to / self.step);
+        if to >= from {
+            ((from + 1e-6).floor(), ((to - 1e-6).ceil() - 1.0).max((from + 1e-6).floor()))
+        } else {
+            ((from - 1e-6).ceil(), ((to + 1e-6).floor() + 1.0).min((from - 1e-6).ceil()))
+        }
+    }
+}
+
+/// A copy of a job with something changed.
+fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
+    let mut job = job.clone();
+    change(&mut job);
+    job
+}
+
+/// A change that is made or not.
+pub fn once(
+    name: &str,
+    ease: Ease,
+    before: Value,
+    after: Value,
+    says: String,
+    with: impl Fn(&mut Job) + Sync + 'static,
+) -> Candidate {
+    Candidate {
+        name: name.into(),
+        ease,
+        before,
+        range: (0.0, 0.0),
+        step: 1.0,
+        after: Some(after),
+        with: Box::new(move |job, _| changed(job, &with)),
+        says: Box::new(move |_| says.clone()),
+    }
+}
+
+/// A change of a number.
+pub fn number(
+    name: &str,
+    ease: Ease,
+    (from, to): (f64, f64),
+    step: f64,
+    says: impl Fn(f64) -> String + Sync + 'static,
+    with: impl Fn(&mut Job, f64) + Sync + 'static,
+) -> Candidate {
+    Candidate {
+        name: name.into(),
+        ease,
+        before: json!(from),
+        range: (from, to),
+        step,
+        after: None,
+        with: Box::new(move |job, v| changed(job, |j| with(j, v))),
+        says: Box::new(says),
+    }
+}

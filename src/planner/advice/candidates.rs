@@ -1,0 +1,330 @@
+//! Single changes worth trying when there is no plan: each as a job with a value in it.
+
+use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
+use crate::planner::advice::candidate::{Candidate, Ease, number, once};
+use crate::planner::advice::{dropped, works};
+use crate::process::profile::Profile;
+use serde_json::{Value, json};
+
+/// Collets whose clamping force a change tells.
+const MOST_COLLETS_TOLD: usize = 3;
+/// No headstock's collet clamps harder, N.
+const MOST_CLAMP_N: f64 = 200_000.0;
+/// Times a limit of safety that is as far as relaxing it is advised.
+const SAFE_TIMES: f64 = 5.0;
+/// Times a limit of what the part may look like that is as far as relaxing it is advised.
+const PART_TIMES: f64 = 25.0;
+
+/// All changes worth trying for a job.
+pub fn all(job: &Job) -> Vec<Candidate> {
+    let mut list = wishes(job);
+    list.extend(settings(job));
+    list.extend(leaves(job));
+    list.extend(tooling(job));
+    list.extend(limits(job));
+    list.extend(machines(job));
+    list.extend(works::all(job));
+    list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
+    list
+}
+
+fn wishes(job: &Job) -> Vec<Candidate> {
+    let dropped = dropped::one_dropped(job).into_iter().map(|(told, left)| {
+        let says = format!("drop the wish to {told}");
+        once("wish", Ease::Wish, json!(told), Value::Null, says, move |j| j.wishes = left.clone())
+    });
+    dropped.collect()
+}
+
+fn settings(job: &Job) -> Vec<Candidate> {
+    let vc = job.cutting.vc_m_per_min;
+    let d = job.stock.diameter_mm;
+    let most = job.machine.headstock.max_rpm;
+    let rpm = crate::units::spindle_rpm(vc, d).min(most);
+    let vc_of = move |n: f64| n * std::f64::consts::PI * d / 1000.0;
+    let mut list = vec![
+        number(
+            "rpm",
+            Ease::Setting,
+            (rpm.floor(), (0.2 * rpm).ceil()),
+            round_step(0.02 * rpm).max(1.0),
+            move |n| format!("slow down to {n:.0} rev/min on the bar ({:.0} m/min)", vc_of(n)),
+            move |j, n| j.cutting.vc_m_per_min = vc_of(n),
+        ),
+        number(
+            "speed_floor",
+            Ease::Setting,
+            (job.cutting.speed_floor, 0.2),
+            0.05,
+            |f| format!("leave the planner to slow down to {:.0} % of the speed where it has to", 100.0 * f),
+            |j, f| j.cutting.speed_floor = f,
+        ),
+        number(
+            "ap_max",
+            Ease::Setting,
+            (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
+            0.1,
+            |ap| format!("let a travel take {ap:.1} mm of depth (if the tool does)"),
+            |j, ap| j.cutting.ap_max_mm = ap,
+        ),
+    ];
+    let (holding, says) = match job.holding {
+        Holding::Bush => (Holding::NoBush, "work without the guide bush"),
+        Holding::NoBush => (Holding::Bush, "work with the guide bush"),
+    };
+    let has = match holding {
+        Holding::Bush => job.machine.bush.is_some(),
+        Holding::NoBush => job.machine.no_bush.is_some(),
+    };
+    if has {
+        list.push(once(
+            "holding",
+            Ease::Tooling,
+            json!(job.holding.key()),
+            json!(holding.key()),
+            says.into(),
+            move |j| {
+                j.holding = holding;
+            },
+        ));
+    }
+    if job.cutting.tools == Tools::Single {
+        let says = "turn with an opposed pair, whose radial forces balance".to_string();
+        list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
+            j.cutting.tools = Tools::Opposed;
+        }));
+    }
+    list
+}
+
+fn leaves(job: &Job) -> Vec<Candidate> {
+    let mut list = Vec::new();
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let name = section.label(i);
+        let thread = matches!(section.kind, crate::job::SectionKind::Thread(_));
+        if section.interrupt == Interrupt::Never && !thread {
+            let says = format!("leave to interrupt {name} (a witness line on it)");
+            list.push(once(
+                &format!("interrupt of {name}"),
+                Ease::Leave,
+                json!("never"),
+                json!("avoid"),
+                says,
+                move |j| {
+                    j.shaft.sections[i].interrupt = Interrupt::Avoid;
+                },
+            ));
+        }
+        if !section.grip && section.is_plain() {
+            let says = format!("leave to grip {name}");
+            list.push(once(&format!("grip of {name}"), Ease::Leave, json!(false), json!(true), says, move |j| {
+                j.shaft.sections[i].grip = true;
+            }));
+        }
+    }
+    list.push(number(
+        "straightness",
+        Ease::Leave,
+        (job.shaft.bow_mm_per_m, 0.05),
+        0.01,
+        |b| format!("straighter shafts, {b:.2} mm per m"),
+        |j, b| j.shaft.bow_mm_per_m = b,
+    ));
+    list
+}
+
+fn tooling(job: &Job) -> Vec<Candidate> {
+    let mut list = Vec::new();
+    if let Some(counter) = &job.machine.counter_spindle {
+        let profile = Profile::new(&job.shaft);
+        let mut known: Vec<(f64, f64)> = Vec::new();
+        // With leave to grip it, one that must not be gripped may do; the leave is a change of its own.
+        for section in job.shaft.sections.iter().filter(|s| s.is_plain()) {
+            let d = section.largest_mm();
+            let passes = profile.largest_in_front_mm(section.to_mm);
+            let serves = |c: &Collet| c.holds(d) && passes <= c.passes_mm;
+            let alike = |k: &(f64, f64)| (k.0 - d).abs() < 1e-9 && (k.1 - passes).abs() < 1e-9;
+            if counter.collets.iter().any(serves) || known.iter().any(alike) {
+                continue;
+            }
+            known.push((d, passes));
+            let like =
+                counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
+            let (hold_mm, clamp_force_n) = like.map_or((d.max(10.0), 8000.0), |c| (c.hold_mm, c.clamp_force_n));
+            let opens = passes + 0.4;
+            let collet = Collet {
+                name: format!("{d} (to get)"),
+                smallest_mm: d - 0.4,
+                largest_mm: d + 0.1,
+                hold_mm,
+                passes_mm: opens,
+                clamp_force_n,
+            };
+            let opening = if passes > d + 1e-9 {
+                format!(" that opens to {opens:.1} mm, so that what is in front passes")
+            } else {
+                String::new()
+            };
+            let says = format!("a collet for {d} mm{opening}, holding over {hold_mm} mm with {clamp_force_n} N");
+            let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
+            list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
+                if let Some(c) = &mut j.machine.counter_spindle {
+                    c.collets.push(collet.clone());
+                }
+            }));
+        }
+    }
+    let largest = job.shaft.sections.iter().map(crate::job::Section::largest_mm).fold(0.0, f64::max);
+    list.push(number(
+        "bar",
+        Ease::Tooling,
+        (job.stock.diameter_mm, largest.ceil()),
+        1.0,
+        |d| format!("bar of {d} mm"),
+        |j, d| {
+            // A least stiffness that goes with the bar goes with the new one, as it would in a job that says so.
+            let by_bar = Limits::stiffness_for_bar(j.stock.diameter_mm);
+            if (j.limits.stiffness_min_n_per_um - by_bar).abs() < 1e-9 * by_bar {
+                j.limits.stiffness_min_n_per_um = Limits::stiffness_for_bar(d);
+            }
+            j.stock.diameter_mm = d;
+        },
+    ));
+    list
+}
+
+fn limits(job: &Job) -> Vec<Candidate> {
+    let l = &job.limits;
+    let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
+        // As fine as a far end of safety asks for, however far it goes.
+        let step = round_step(0.02 * from.max(to.min(SAFE_TIMES * from)));
+        let says =
+            move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
+        number(name, Ease::Limit, (from, to), step, says, set)
+    };
+    let stiffness = l.stiffness_min_n_per_um;
+    vec![
+        eased("stiffness_min", stiffness, 0.1 * stiffness, " N/µm", |j, v| j.limits.stiffness_min_n_per_um = v),
+        eased("whirl_ratio", l.whirl_ratio, 0.9, "", |j, v| j.limits.whirl_ratio = v),
+        eased("whip", l.whip_mm, SAFE_TIMES * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
+        eased("sag", l.sag_mm, PART_TIMES * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
+        eased("release", l.release_mm, SAFE_TIMES * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
+        eased("drill", l.drill_mm, PART_TIMES * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
+        eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
+        eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
+        eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),
+    ]
+}
+
+/// The round number (1, 2 or 5 and a power of ten) at or below a step.
+fn round_step(step: f64) -> f64 {
+    if step <= 0.0 {
+        return 1.0;
+    }
+    let power = 10f64.powf(step.log10().floor());
+    [5.0, 2.0, 1.0].into_iter().map(|n| n * power).find(|s| *s <= step * (1.0 + 1e-9)).unwrap_or(power)
+}
+
+/// A value with as many decimals as its step has.
+fn on(step: f64, value: f64) -> String {
+    let decimals = (-step.log10()).ceil().clamp(0.0, 6.0) as usize;
+    format!("{value:.decimals$}")
+}
+
+fn machines(job: &Job) -> Vec<Candidate> {
+    let head = &job.machine.headstock;
+    let mut list = vec![number(
+        "stroke",
+        Ease::Machine,
+        (head.stroke_mm, head.stroke_mm + 500.0),
+        5.0,
+        |s| format!("a headstock stroke of {s:.0} mm"),
+        |j, s| j.machine.headstock.stroke_mm = s,
+    )];
+    if let Some(bush) = &job.machine.bush {
+        let d = job.stock.diameter_mm;
+        if d > bush.max_bar_mm {
+            let says = format!("a machine whose bush takes {d} mm");
+            list.push(once("bush.max_bar", Ease::Machine, json!(bush.max_bar_mm), json!(d), says, move |j| {
+                if let Some(b) = &mut j.machine.bush {
+                    b.max_bar_mm = d;
+                }
+            }));
+        }
+    }
+    if let Some(force_n) = head.clamp_force_n {
+        list.push(number(
+            "headstock.clamp_force",
+            Ease::Machine,
+            (force_n, (20.0 * force_n).min(MOST_CLAMP_N)),
+            100.0,
+            |n| format!("a headstock's collet that clamps with {n:.0} N (if the bar stands it)"),
+            |j, n| j.machine.headstock.clamp_force_n = Some(n),
+        ));
+    }
+    let Some(counter) = &job.machine.counter_spindle else { return list };
+    let of_counter = |name: &'static str,
+                      from: f64,
+                      to: f64,
+                      step: f64,
+                      says: fn(f64) -> String,
+                      set: fn(&mut crate::job::CounterSpindle, f64)| {
+        number(name, Ease::Machine, (from, to), step, says, move |j: &mut Job, v| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                set(c, v);
+            }
+        })
+    };
+    let length = job.shaft.length_mm();
+    list.push(of_counter(
+        "farthest",
+        counter.farthest_mm,
+        counter.farthest_mm + 600.0,
+        5.0,
+        |v| format!("a counter-spindle that travels to {v:.0} mm from the bush"),
+        |c, v| c.farthest_mm = v,
+    ));
+    list.push(of_counter(
+        "bore_depth",
+        counter.bore_depth_mm,
+        length.max(counter.bore_depth_mm).ceil(),
+        5.0,
+        |v| format!("a counter-spindle bore {v:.0} mm deep"),
+        |c, v| c.bore_depth_mm = v,
+    ));
+    list.push(of_counter(
+        "bore",
+        counter.bore_mm,
+        3.0 * counter.bore_mm,
+        1.0,
+        |v| format!("a counter-spindle bore of {v:.0} mm"),
+        |c, v| c.bore_mm = v,
+    ));
+    let forces: Vec<(String, f64)> =
+        counter.collets.iter().map(|c| (c.name.clone(), c.clamp_force_n)).take(MOST_COLLETS_TOLD).collect();
+    list.push(number(
+        "clamp_force",
+        Ease::Machine,
+        (1.0, 4.0),
+        0.1,
+        move |v| {
+            let told: Vec<String> = forces.iter().map(|(name, n)| format!("collet {name} {:.0} N", n * v)).collect();
+            format!("{v:.1} times the clamping force: {} (if the part stands it)", told.join(", "))
+        },
+        |j, v| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v);
+            }
+        },
+    ));
+    if counter.sleeve.is_none() {
+        let says = "support sleeves in the counter-spindle's bore, 150 mm apart, 5 N/µm each".to_string();
+        let after = json!({"pitch": 150, "stiffness": 5});
+        list.push(once("sleeve", Ease::Machine, Value::Null, after, says, |j| {
+            if let Some(c) = &mut j.machine.counter_spindle {
+                c.sleeve = Some(Sleeve { pitch_mm: 150.0, stiffness_n_per_um: 5.0 });
+            }
+        }));
+    }
+    list
+}

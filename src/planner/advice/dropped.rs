@@ -1,0 +1,54 @@
+//! Wishes given up: which of them stands in the way where there is no plan.
+
+use crate::defect::Defect;
+use crate::job::{Job, Wishes};
+use crate::planner::advice::tries;
+use crate::planner::solve::Effort;
+use crate::planner::why_not::blocked::Blocked;
+use crate::planner::why_not::wished::NAME;
+
+/// The job without one of its wishes, for each: words, and what is left.
+pub fn one_dropped(job: &Job) -> Vec<(String, Wishes)> {
+    let all = &job.wishes;
+    let mut left = Vec::new();
+    for i in 0..all.hand_overs.len() {
+        let mut fewer = all.clone();
+        fewer.hand_overs.remove(i);
+        left.push(fewer);
+    }
+    for i in 0..all.never_grip.len() {
+        let mut fewer = all.clone();
+        fewer.never_grip.remove(i);
+        left.push(fewer);
+    }
+    if all.at_most_hand_overs.is_some() {
+        left.push(Wishes { at_most_hand_overs: None, ..all.clone() });
+    }
+    all.told().into_iter().zip(left).collect()
+}
+
+/// What stands in the way, told as a wish where there is a plan without it.
+pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
+    if job.wishes.is_empty() {
+        return Ok(blocked);
+    }
+    let planned_s = |wishes: Wishes| tries::planned_s(&Job { wishes, ..job.clone() }, Effort::Feasible);
+    let Some(without_s) = planned_s(Wishes::default())? else { return Ok(blocked) };
+    let tell = |who: String, it: &str, time_s: f64| Blocked {
+        by: NAME.into(),
+        text: format!("{who} in the way: {}; without {it} a part takes {time_s:.1} s", blocked.told()),
+        together: Vec::new(),
+        others: String::new(),
+        ..blocked.clone()
+    };
+    let wishes = one_dropped(job);
+    if let [(told, _)] = &wishes[..] {
+        return Ok(tell(format!("the wish to {told} stands"), "it", without_s));
+    }
+    for (told, left) in wishes {
+        if let Some(time_s) = planned_s(left)? {
+            return Ok(tell(format!("the wish to {told} stands"), "it", time_s));
+        }
+    }
+    Ok(tell("the wishes together stand".into(), "them", without_s))
+}

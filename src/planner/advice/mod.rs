@@ -1,0 +1,10 @@
+//! What would help where there is no plan, and what each limit costs: by planning with a change.
+
+pub mod candidate;
+pub mod candidates;
+pub mod changes;
+pub mod costs;
+pub mod dropped;
+pub mod pairs;
+pub mod tries;
+pub mod works;

@@ -1,0 +1,186 @@
+//! Where no single change is enough: the best pair of changes, and what alone brings the bar farther.
+
+use crate::defect::Defect;
+use crate::job::Job;
+use crate::job::plan::{AND, Change, check_in_words};
+use crate::planner::advice::candidate::{Candidate, Ease};
+use crate::planner::advice::candidates;
+use crate::planner::advice::tries::{
+    EACH_MAY_TAKE, FARTHEST, Help, least_value, planned_within, spread_told, told, values,
+};
+use crate::planner::places::lessons::Lessons;
+use crate::planner::solve::{Answer, Effort, solve};
+use crate::planner::why_not::blocked::Blocked;
+use crate::spread::Allowance;
+use serde_json::json;
+
+/// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
+/// farther, easy ones first.
+const MOST_PAIRS: usize = 120;
+/// A change that brings the bar farther by less than this does not help, mm.
+const FARTHER_MM: f64 = 0.5;
+/// Changes that bring the bar farther, told where no pair is enough.
+const FARTHER_TOLD: usize = 3;
+/// Shares of the way to the farthest value that are tried until one brings the bar farther.
+const NEARER: [f64; 3] = [1.0, 0.5, 0.25];
+
+/// Times its farthest value a limit counts as lifted altogether.
+const LIFTED: f64 = 20.0;
+
+/// How far the bar comes, and what stops it there.
+struct Reach {
+    value: f64,
+    far_mm: f64,
+    by: Vec<String>,
+}
+
+/// How far the bar comes with a change: with the farthest value worth trying, or with a nearer one where too much of it is
+/// as bad as too little.
+fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect> {
+    let mut farthest: Option<Reach> = None;
+    let allowance = Allowance::of(EACH_MAY_TAKE);
+    for value in values(candidate, &NEARER) {
+        let Some(found) = allowance.until(|| stopped(&(candidate.with)(job, value))) else { break };
+        let (far_mm, by) = found?;
+        if farthest.as_ref().is_none_or(|r| far_mm > r.far_mm) {
+            farthest = Some(Reach { value, far_mm, by });
+        }
+        if far_mm > now_mm + FARTHER_MM {
+            break;
+        }
+    }
+    Ok(farthest.unwrap_or(Reach { value: candidate.range.1, far_mm: 0.0, by: Vec::new() }))
+}
+
+fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
+    Ok(match solve(job, Effort::Explain, &Lessons::default())? {
+        Answer::Found(_) => (f64::INFINITY, Vec::new()),
+        Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.names().into_iter().map(str::to_owned).collect()),
+    })
+}
+
+/// Whether a change is one of those that may lift a check or rule.
+fn lifts(by: &str, change: &str) -> bool {
+    let names: &[&str] = match by {
+        "stiffness" => &["stiffness_min", "tools", "bar", "collet"],
+        "whirl" => &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
+        "whip" => &["rpm", "speed_floor", "whip", "straightness"],
+        "bore" => &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
+        "release" => &["release", "sleeve"],
+        "cut" | "back" => &["tolerance_share", "tools"],
+        "chatter" => &["tools", "bar", "ap_max"],
+        "torque" => &["clamp_force", "torque_margin", "bar"],
+        "push" => &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],
+        "counter_spindle_travel" => &["farthest"],
+        "bore_depth" => &["bore_depth"],
+        "collet" => &["collet", "bore_depth"],
+        "stroke" => &["stroke"],
+        "tool_places" => &["tools"],
+        other => &[other],
+    };
+    names.contains(&change)
+        || (matches!(by, "stroke" | "interrupt" | "counter_spindle_travel") && change.starts_with("interrupt"))
+        || (by == "collet" && change.starts_with("grip"))
+        || (by == "tool_places" && change.starts_with("tools."))
+}
+
+/// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
+/// planning anew finds one: then it is told alone.
+pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
+    if blocked.together.is_empty() {
+        return Ok(blocked);
+    }
+    let list = candidates::all(job);
+    // As finely as the reasons were found.
+    let mut job = job.clone();
+    job.planning.station_pitch_mm = blocked.pitch_mm.unwrap_or(job.planning.station_pitch_mm);
+    for reason in &blocked.together {
+        let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
+        for candidate in list.iter().filter(of_it) {
+            let allowance = Allowance::of(EACH_MAY_TAKE);
+            // What is true is not bound by what is advised: a limit is lifted altogether too.
+            let (from, to) = candidate.range;
+            let lifted = if to > from { LIFTED * to } else { to / LIFTED };
+            let lifted = (candidate.ease == Ease::Limit).then_some(lifted);
+            for value in values(candidate, &FARTHEST).into_iter().chain(lifted) {
+                let Some(found) = allowance.until(|| stopped(&(candidate.with)(&job, value))) else { break };
+                if found?.0 <= blocked.farthest_mm + FARTHER_MM {
+                    continue;
+                }
+                let (by, text) = (reason.by.clone(), reason.text.clone());
+                return Ok(Blocked { by, text, together: Vec::new(), ..blocked });
+            }
+        }
+    }
+    Ok(blocked)
+}
+
+/// The best pair, with the least value of each; where no pair that was tried is enough, what was tried. Of the single changes so many were
+/// not found out.
+pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defect> {
+    // A change that alone brings the bar farther is likely to be one of the two.
+    let now_mm = stopped(job)?.0;
+    let reached = spread_told("changes that bring the bar farther", list, |c, _| reach(job, c, now_mm))?;
+    let helps = |i: usize| reached[i].far_mm > now_mm + FARTHER_MM;
+    let mut pairs: Vec<(usize, usize)> =
+        (0..list.len()).flat_map(|a| (a + 1..list.len()).map(move |b| (a, b))).collect();
+    let ease = |(a, b): &(usize, usize)| -> (Ease, Ease) {
+        (list[*a].ease.max(list[*b].ease), list[*a].ease.min(list[*b].ease))
+    };
+    let likely = |(a, b): &(usize, usize)| {
+        let lifted = |a: usize, b: usize| helps(a) && reached[a].by.iter().any(|by| lifts(by, &list[b].name));
+        let alone = usize::from(helps(*a)) + usize::from(helps(*b));
+        (usize::from(lifted(*a, *b) || lifted(*b, *a)), alone)
+    };
+    pairs.sort_by_key(|p| (std::cmp::Reverse(likely(p)), ease(p), *p));
+    let all = pairs.len();
+    pairs.truncate(MOST_PAIRS);
+    let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
+    let far = |i: usize| reached[i].value;
+    let planned = |may: &Allowance, pair, va, vb| planned_within(may, &with(pair, va, vb));
+    let times = spread_told("pairs of changes", &pairs, |(a, b), _| {
+        planned(&Allowance::of(EACH_MAY_TAKE / 3), (*a, *b), far(*a), far(*b))
+    })?;
+    let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
+    let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
+    let tried = match unknown {
+        0 => format!("none of {} single changes is enough", list.len()),
+        n => format!("of {} single changes none was found to be enough, but {n} took too long to work out", list.len()),
+    };
+    let Some(((a, b), known_s)) = best else {
+        let tried = format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len());
+        return Ok(Help {
+            changes: Vec::new(),
+            tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
+        });
+    };
+    let may = [(); 2].map(|()| Allowance::of(EACH_MAY_TAKE));
+    let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned(&may[0], (a, b), v, far(b)))?;
+    let (second, time_s) = least_value(&list[b], far(b), time_s, |v| planned(&may[1], (a, b), first, v))?;
+    let ((from_a, to_a, words_a), (from_b, to_b, words_b)) = (told(&list[a], first), told(&list[b], second));
+    let change = Change {
+        change: format!("{} + {}", list[a].name, list[b].name),
+        from: json!([from_a, from_b]),
+        to: json!([to_a, to_b]),
+        extra_time_s: Some(0.0),
+        text: format!("{words_a}; and {words_b}: {time_s:.1} s a part"),
+    };
+    let tried = format!("{tried}; {} pairs of them tried (of {all})", pairs.len());
+    Ok(Help { changes: vec![change], tried: Some(tried) })
+}
+
+/// The changes that alone bring the bar farthest, in words.
+fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -> String {
+    let mut order: Vec<usize> = (0..list.len()).filter(|i| reached[*i].far_mm > now_mm + FARTHER_MM).collect();
+    order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
+    let one = |i: &usize| {
+        let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
+        let by = r.by.iter().map(|by| check_in_words(by)).collect::<Vec<_>>().join(AND).replace('_', " ");
+        if r.far_mm >= length_mm {
+            return format!("{words}: turned to its full length, stopped at part-off by {by}");
+        }
+        format!("{words}: to {:.1} mm, stopped by {by}", r.far_mm)
+    };
+    let told: Vec<String> = order.iter().take(FARTHER_TOLD).map(one).collect();
+    if told.is_empty() { String::new() } else { format!(". Alone these bring it farthest: {}", told.join("; ")) }
+}

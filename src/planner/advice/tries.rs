@@ -1,0 +1,120 @@
+//! Tries of a change: plans with a value of it, as far as their work is worth it.
+
+use crate::defect::Defect;
+use crate::job::Job;
+use crate::job::plan::Change;
+use crate::planner::advice::candidate::Candidate;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::solve::{Answer, Effort, solve};
+use crate::spread::Allowance;
+use serde_json::{Value, json};
+use std::sync::atomic::{AtomicUsize, Ordering};
+
+/// Shares of the way to the farthest value worth trying that are tried until one has a plan: a little of what is too much
+/// at its far end may be enough.
+pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
+/// Halvings on the way to the least value.
+const HALVINGS: usize = 12;
+
+/// What the tries of one change may take together, in breaths: some seconds. What takes longer is not advised.
+pub const EACH_MAY_TAKE: u64 = 3_000_000;
+
+/// Time from part to part of the plan of a job, s; none when there is none.
+pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
+    Ok(match solve(job, effort, &Lessons::default())? {
+        Answer::Found(plan) => Some(plan.pace_s()),
+        Answer::Blocked(_) => None,
+    })
+}
+
+/// The same as far as it is found out within an allowance; none beyond it.
+pub fn planned_within(allowance: &Allowance, job: &Job) -> Result<Option<f64>, Defect> {
+    allowance.until(|| planned_s(job, Effort::Feasible)).unwrap_or(Ok(None))
+}
+
+/// What would help.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Help {
+    /// Changes, ranked.
+    pub changes: Vec<Change>,
+    /// Where no single change is enough: what was tried, in words.
+    pub tried: Option<String>,
+}
+
+/// The same as [`spread`], and tells how many are done.
+pub fn spread_told<L: Sync, T: Send>(
+    what: &str,
+    list: &[L],
+    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
+) -> Result<Vec<T>, Defect> {
+    let done = AtomicUsize::new(0);
+    spread(list, |item, index| {
+        let found = work(item, index);
+        let n = done.fetch_add(1, Ordering::Relaxed) + 1;
+        crate::spread::tell(|| format!("looking for {what}, {n} of {} tried", list.len()));
+        found
+    })
+}
+
+/// Works out something for everything in a list on all cores; results in the order of the list, or the first defect.
+pub fn spread<L: Sync, T: Send>(
+    list: &[L],
+    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
+) -> Result<Vec<T>, Defect> {
+    crate::spread::spread(list, work).into_iter().collect()
+}
+
+/// A number as it is printed: whole where it is whole.
+fn found_number(value: f64) -> Value {
+    let rounded = (value * 1e6).round() / 1e6;
+    if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
+}
+
+/// The least value of a number in whole steps from where the job stands that still has a plan, with its time; `to` is a
+/// value that has one, and `known_s` its time.
+pub fn least_value(
+    candidate: &Candidate,
+    to: f64,
+    known_s: f64,
+    planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
+) -> Result<(f64, f64), Defect> {
+    let (mut value, mut time_s) = (to, known_s);
+    if candidate.after.is_some() {
+        return Ok((value, time_s));
+    }
+    let at = |n: u64| candidate.at(n, to);
+    let steps = candidate.steps(to);
+    let (mut bad, mut good) = (0, steps + 1);
+    for _ in 0..HALVINGS {
+        if good - bad <= 1 {
+            break;
+        }
+        let middle = bad + (good - bad) / 2;
+        match planned(at(middle))? {
+            Some(t) => (good, value, time_s) = (middle, at(middle), t),
+            None => bad = middle,
+        }
+    }
+    Ok((value, time_s))
+}
+
+/// What a change says of itself at a value: its value before, its value after, and the words.
+pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
+    let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
+    let after = candidate.after.clone().unwrap_or_else(|| found_number(value));
+    (before, after, (candidate.says)((value * 1e6).round() / 1e6))
+}
+
+/// Values at shares of the way to the farthest worth trying, each once; the only one of a change that is made or not.
+pub fn values(candidate: &Candidate, shares: &[f64]) -> Vec<f64> {
+    let (from, to) = candidate.range;
+    let mut values = vec![to];
+    for share in shares.iter().filter(|s| **s < 1.0 && candidate.after.is_none()) {
+        let value = candidate.rounded(from + share * (to - from));
+        // Rounded back to where the job stands, or beyond, it is no change.
+        if (value - from) * (to - from) > 0.0 && !values.contains(&value) {
+            values.push(value);
+        }
+    }
+    values
+}

@@ -1,0 +1,67 @@
+//! Single changes of work that is not turning: a place for a tool, a socket shaved in place of one blow, a finer stroke.
+
+use crate::job::{FeatureKind, Forming, Job, Place};
+use crate::planner::advice::candidate::{Candidate, Ease, number, once};
+use crate::process::Rig;
+use serde_json::json;
+
+/// The finest step of a shaving tool that is worth trying, mm.
+const FINEST_STEP_MM: f64 = 0.01;
+
+/// Changes worth trying.
+pub fn all(job: &Job) -> Vec<Candidate> {
+    let mut list = places(job);
+    for (i, feature) in job.shaft.features.iter().enumerate() {
+        match feature.kind {
+            FeatureKind::HexSocket { forming: Forming::Punched, across_flats_mm, .. } => {
+                let says = format!("shave the hexagon socket {across_flats_mm} in fine strokes");
+                list.push(once("forming", Ease::Setting, json!("punch"), json!("shave"), says, move |j| {
+                    if let FeatureKind::HexSocket { forming, .. } = &mut j.shaft.features[i].kind {
+                        *forming = Forming::Shaved;
+                    }
+                }));
+            }
+            FeatureKind::HexSocket { step_mm, .. } | FeatureKind::Keyway { step_mm, .. } => list.push(number(
+                "step",
+                Ease::Setting,
+                (step_mm, FINEST_STEP_MM),
+                0.005,
+                |v| format!("shave in strokes of {v:.3} mm"),
+                move |j, v| {
+                    if let FeatureKind::HexSocket { step_mm, .. } | FeatureKind::Keyway { step_mm, .. } =
+                        &mut j.shaft.features[i].kind
+                    {
+                        *step_mm = v;
+                    }
+                },
+            )),
+            _ => {}
+        }
+    }
+    list
+}
+
+/// A place more of each kind that is short.
+fn places(job: &Job) -> Vec<Candidate> {
+    let rig = Rig::new(job, None);
+    let fit = rig.segments().ok().and_then(|segments| rig.tool_fit(&segments)).filter(|fit| !fit.fits());
+    let short = fit.into_iter().flat_map(|fit| fit.rooms).filter(|room| room.short > 0);
+    let candidate = |room: crate::process::tooling::Room| {
+        let kind = room.place.key().replace('_', " ");
+        let index = Place::ALL.iter().position(|p| *p == room.place).unwrap_or(0);
+        let range = (room.places as f64, (room.places + room.short) as f64);
+        number(
+            &format!("tools.{}", room.place.key()),
+            Ease::Machine,
+            range,
+            1.0,
+            move |n| format!("{n:.0} {} for {kind} tools", if n == 1.0 { "place" } else { "places" }),
+            move |j, n| {
+                if let Some(tools) = &mut j.machine.tools {
+                    tools.places[index] = n as usize;
+                }
+            },
+        )
+    };
+    short.map(candidate).collect()
+}

@@ -1,0 +1,6 @@
+//! Where a plan can have its stops and grips, and what proofs of earlier plans taught.
+
+pub mod grips;
+pub mod ground;
+pub mod lessons;
+pub mod stations;

@@ -1,0 +1,131 @@
+//! Stations: the turned lengths at which the planner looks, and may stop.
+//!
+//! All shoulders, segment borders, ends of grip lands, moments of features and asked-for places, and between them an
+//! even grid no coarser than the station pitch.
+
+use crate::planner::places::lessons::Lessons;
+use crate::process::segments::Segment;
+use crate::process::stops::{SAME_MM, Stop};
+use crate::process::{Counter, Rig, State, Work};
+
+/// One station.
+#[derive(Debug, Clone)]
+pub struct Station {
+    /// Turned length, mm.
+    pub turned_mm: f64,
+    /// What a stop there means.
+    pub stop: Stop,
+    /// What a stop there costs on top of its time, s.
+    pub penalty_s: f64,
+    /// Whether a hand-over is wished here, so that no stage goes on beyond.
+    pub wished: bool,
+    /// Tasks (indices) cut at this moment.
+    pub tasks: Vec<usize>,
+}
+
+/// All stations of a job, ascending, from 0 to the part-off.
+#[derive(Debug, Clone)]
+pub struct Grid {
+    /// The stations.
+    pub stations: Vec<Station>,
+    /// The segment in cut between station `k` and `k + 1`.
+    pub segment: Vec<usize>,
+    /// Tasks whose moment lies behind the part-off: bar is fed on for them, uncut, before the part comes off.
+    pub beyond: Vec<(usize, f64)>,
+    /// States no stage may run through.
+    pub shut: Vec<State>,
+}
+
+impl Grid {
+    /// Builds the grid. `moments` are turned lengths of tasks (index, length).
+    pub fn new(rig: &Rig<'_>, segments: &[Segment], moments: &[(usize, f64)], lessons: &Lessons) -> Grid {
+        let end = rig.job.parted_at_mm();
+        let mut marks: Vec<f64> = vec![0.0, end];
+        marks.extend(segments.iter().map(|s| s.to_mm));
+        marks.extend(rig.no_grip_stretches().into_iter().flat_map(|(a, b)| [a, b]));
+        marks.extend(moments.iter().map(|(_, t)| *t));
+        marks.extend_from_slice(&lessons.look_at_mm);
+        marks.extend(rig.job.wishes.hand_overs.iter().map(|w| w.at_mm));
+        marks.retain(|t| *t >= 0.0 && *t <= end);
+        marks.sort_by(f64::total_cmp);
+        marks.dedup_by(|b, a| *b - *a < SAME_MM);
+        let pitch = rig.job.planning.station_pitch_mm;
+        let mut lengths = vec![0.0];
+        for pair in marks.windows(2) {
+            let pieces = ((pair[1] - pair[0]) / pitch - 1e-9).ceil().max(1.0);
+            lengths.extend((1..pieces as usize).map(|i| pair[0] + (pair[1] - pair[0]) * i as f64 / pieces));
+            lengths.push(pair[1]);
+        }
+        let stations: Vec<Station> = lengths
+            .iter()
+            .map(|t| {
+                let stop = rig.stop_at(segments, *t);
+                let tasks = moments.iter().filter(|(_, m)| (m - t).abs() < SAME_MM).map(|(i, _)| *i).collect();
+                let wished = rig.job.wishes.hand_over_at(*t).is_some();
+                Station { turned_mm: *t, stop, penalty_s: rig.stop_penalty_s(stop), wished, tasks }
+            })
+            .collect();
+        let segment =
+            lengths.windows(2).map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1]))).collect();
+        let beyond = moments.iter().copied().filter(|(_, t)| *t > end + SAME_MM).collect();
+        Grid { stations, segment, beyond, shut: lessons.shut.clone() }
+    }
+
+    /// Whether a state is shut.
+    pub fn is_shut(&self, state: &State) -> bool {
+        self.shut.iter().any(|known| known.is(state))
+    }
+
+    /// Whether a state of a station under a grip is shut, wherever the headstock stands.
+    pub fn has_shut(&self, station: usize, nose_mm: Option<f64>) -> bool {
+        let counter = Counter::of(nose_mm);
+        self.shut.iter().any(|known| State { turned_mm: self.at(station), counter, guide: known.guide }.is(known))
+    }
+
+    /// Number of stations.
+    pub fn len(&self) -> usize {
+        self.stations.len()
+    }
+
+    /// Whether there are none.
+    pub fn is_empty(&self) -> bool {
+        self.stations.is_empty()
+    }
+
+    /// Index of the last station, the part-off.
+    pub fn last(&self) -> usize {
+        self.stations.len() - 1
+    }
+
+    /// Turned length of a station, mm.
+    pub fn at(&self, station: usize) -> f64 {
+        self.stations[station].turned_mm
+    }
+
+    /// How far the bar is fed when a stage ends at a station: on to the tasks behind the part-off, at the last one, mm.
+    pub fn fed_to(&self, station: usize) -> f64 {
+        let on = if station == self.last() { self.beyond.iter().map(|b| b.1).fold(0.0, f64::max) } else { 0.0 };
+        self.at(station).max(on)
+    }
+
+    /// Tasks that are done at a station, each with the turned length then: at the last one also those behind the part-off.
+    pub fn due(&self, station: usize) -> impl Iterator<Item = (usize, f64)> {
+        let here = self.stations[station].tasks.iter().map(move |i| (*i, self.at(station)));
+        here.chain(self.beyond.iter().copied().filter(move |_| station == self.last()))
+    }
+
+    /// Whether a stage may begin or end at a station: where the feed may stop, and at both ends.
+    pub fn borders(&self, station: usize) -> bool {
+        station == 0 || station == self.last() || self.stations[station].stop.allowed()
+    }
+}
+
+/// Moments of the tasks that are cut before the part-off, for a reach of the cross-driven tools: index and turned length.
+pub fn moments(rig: &Rig<'_>, reach_mm: f64) -> Vec<(usize, f64)> {
+    rig.tasks().iter().enumerate().map(|(i, task)| (i, task.moment_mm(reach_mm))).collect()
+}
+
+/// Whether a segment is turned along, so that it may be cut in pieces.
+pub fn divisible(segment: &Segment) -> bool {
+    matches!(segment.work, Work::Turn | Work::AsDrawn)
+}

@@ -1,0 +1,149 @@
+//! `chatter` of each stage at its worst, with its modes worked out.
+//!
+//! Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the modes
+//! are worked out where that bound is worst in each piece, at the ends of pieces, and at moments spread over the stage; then
+//! between the worst of these and its neighbours. The proof works out the worst of the whole plan at all of its states.
+
+use crate::planner::places::ground::Ground;
+use crate::planner::plan::settle::{Look, Settled};
+use crate::process::answers::{FEW_STEPS, MORE_STEPS};
+use crate::process::checks::{Finding, chatter};
+use crate::process::segments::Segment;
+use crate::spread::spread;
+use std::collections::BTreeMap;
+
+/// Moments spread over a stage.
+const CHATTER_MOMENTS: usize = 16;
+
+/// A moment at which `chatter` may be at its worst.
+#[derive(Clone, Copy)]
+struct Hopeful<'a> {
+    /// It uses no more of its limit than this.
+    most: f64,
+    /// Whether that is from more than a few modes.
+    closer: bool,
+    look: &'a Look,
+}
+
+/// The looks of a stage at which there is something to chatter: share of the limit by the bound, and the look.
+type Bounded<'a> = Vec<(f64, &'a Look)>;
+
+/// The worst of each stage, and where.
+pub fn worst_chatter<'a>(
+    ground: &Ground<'_>,
+    settled: &Settled,
+    stages: &[Vec<&'a Look>],
+) -> Vec<Option<(Finding, &'a Look)>> {
+    let segment = |look: &Look| Some(&ground.segments[settled.pieces[look.piece?].segment]);
+    let about = |look: &Look, steps: usize| {
+        crate::spread::breathe();
+        Some(chatter::about(ground.rig, &look.state, segment(look)?, steps)?.utilisation)
+    };
+    let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
+    let stages: Vec<Bounded<'a>> =
+        stages.iter().map(|looks| looks.iter().filter_map(|l| Some((bound(l)?, *l))).collect()).collect();
+    // A few modes tell where it may be worst, some more tell it better, and all of them are worked out only there.
+    let first: Vec<(usize, usize)> =
+        stages.iter().enumerate().flat_map(|(stage, all)| some(all).into_iter().map(move |i| (stage, i))).collect();
+    let few = spread(&first, |(stage, i), _| about(stages[*stage][*i].1, FEW_STEPS));
+    let mut known: Vec<BTreeMap<usize, f64>> = vec![BTreeMap::new(); stages.len()];
+    for ((stage, i), most) in first.into_iter().zip(few) {
+        known[stage].extend(most.map(|most| (i, most)));
+    }
+    let mut open: Vec<(&Bounded<'a>, BTreeMap<usize, f64>)> = stages.iter().zip(known).collect();
+    // The last stages first: the stiffer the bar, the more modes it takes.
+    open.reverse();
+    let mut found = spread(&open, |(all, known), _| {
+        let known = climbed(known, |i| about(all[i].1, FEW_STEPS));
+        let open = known.into_iter().map(|(i, most)| Hopeful { most, closer: false, look: all[i].1 }).collect();
+        worst(ground, open, segment, about)
+    });
+    found.reverse();
+    found
+}
+
+/// Where to look first: the ends of every piece, its worst by the bound, and moments spread over the stage.
+fn some(all: &Bounded<'_>) -> Vec<usize> {
+    let mut places: Vec<usize> = (0..all.len()).step_by(all.len().div_ceil(CHATTER_MOMENTS).max(1)).collect();
+    let mut from = 0;
+    for piece in all.chunk_by(|a, b| a.1.piece == b.1.piece) {
+        let to = from + piece.len() - 1;
+        // The first of equals.
+        let worst = (from..=to).reduce(|worst, i| if all[i].0 > all[worst].0 { i } else { worst });
+        places.extend([from, to].into_iter().chain(worst));
+        from = to + 1;
+    }
+    places.sort_unstable();
+    places.dedup();
+    places
+}
+
+/// Goes on from the worst place known, halfway to its neighbours each time, until there is nothing between; all places known then.
+fn climbed(known: &BTreeMap<usize, f64>, about: impl Fn(usize) -> Option<f64>) -> BTreeMap<usize, f64> {
+    let mut known = known.clone();
+    while let Some((top, _)) = known.iter().reduce(|a, b| if b.1 > a.1 { b } else { a }) {
+        let top = *top;
+        let before = known.range(..top).next_back().map_or(top, |(i, _)| *i);
+        let after = known.range(top + 1..).next().map_or(top, |(i, _)| *i);
+        let between = [top - (top - before) / 2, top + (after - top) / 2];
+        let new: Vec<usize> = between.into_iter().filter(|i| !known.contains_key(i)).collect();
+        if new.is_empty() {
+            break;
+        }
+        for i in new {
+            // What has nothing to chatter is no better place than any.
+            known.insert(i, about(i).unwrap_or(0.0));
+        }
+    }
+    known
+}
+
+/// The worst of some moments: the most hopeful first, each with as many modes as it takes.
+fn worst<'a, 's>(
+    ground: &Ground<'_>,
+    mut open: Vec<Hopeful<'a>>,
+    segment: impl Fn(&Look) -> Option<&'s Segment>,
+    about: impl Fn(&Look, usize) -> Option<f64>,
+) -> Option<(Finding, &'a Look)> {
+    let mut worst: Option<(Finding, &'a Look)> = None;
+    // The first of equals.
+    while let Some(next) = (0..open.len()).reduce(|a, b| if open[b].most > open[a].most { b } else { a }) {
+        let Hopeful { most, closer, look } = open[next];
+        let share = worst.map_or(0.0, |(found, _)| found.utilisation);
+        if most <= share {
+            break;
+        }
+        if !closer {
+            match about(look, MORE_STEPS) {
+                Some(most) => open[next] = Hopeful { most, closer: true, look },
+                None => drop(open.remove(next)),
+            }
+            continue;
+        }
+        open.remove(next);
+        let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
+        worst = found.map(|found| (found, look)).or(worst);
+    }
+    worst
+}
+
+#[cfg(test)]
+mod tests {
+    use super::climbed;
+    use std::cell::Cell;
+    use std::collections::BTreeMap;
+
+    #[test]
+    fn a_top_between_two_known_places_is_found_in_a_few_looks() {
+        let height = |i: usize| 100.0 - (i as f64 - 37.0).abs();
+        let known = BTreeMap::from([0, 20, 30, 60, 99].map(|i| (i, height(i))));
+        let looks = Cell::new(0);
+        let all = climbed(&known, |i| {
+            looks.set(looks.get() + 1);
+            Some(height(i))
+        });
+        assert_eq!(all.get(&37), Some(&100.0));
+        assert!(looks.get() <= 12, "{}", looks.get());
+        assert_eq!(climbed(&BTreeMap::new(), |_| None), BTreeMap::new());
+    }
+}

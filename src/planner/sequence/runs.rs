@@ -1,0 +1,339 @@
+//! Runs: travel from one station to another under one grip, without asking yet where the headstock re-grips.
+//!
+//! For every pair of stations the planner knows the time at full speed, whether a grip surely holds all the way, and else a time that no
+//! grip that may hold can beat. Which grips these are, and how safe, is worked out for the few pairs that can lie on a plan near the best.
+
+mod exact;
+mod under_way;
+
+use crate::planner::places::stations::divisible;
+use crate::planner::states::outlook::{Looker, Side};
+use crate::planner::states::piece::Piece;
+use crate::process::checks::PASSES_UP_TO;
+use crate::process::stops::SAME_MM;
+use crate::spread::{open, spread};
+use exact::Rows;
+use std::collections::HashMap;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::{Arc, Mutex};
+use under_way::{Clock, Hoped};
+
+/// Stations between samples. A grip that holds at both ends of so short a way holds between them as a rule.
+const SAMPLED_EVERY: usize = 16;
+
+/// What is known of the travel between two stations.
+#[derive(Debug, Clone, Copy)]
+pub struct Pair {
+    /// Whether a grip surely holds.
+    pub sure: bool,
+    /// Where none does: a time that no grip that may hold, at no place of the headstock, beats, s; infinite where none may.
+    pub doubtful_s: f64,
+}
+
+impl Pair {
+    const HOPELESS: Pair = Pair { sure: false, doubtful_s: f64::INFINITY };
+
+    /// Whether no grip can hold.
+    pub fn is_hopeless(&self) -> bool {
+        !self.sure && self.doubtful_s == f64::INFINITY
+    }
+}
+
+/// The grips of the travel between two stations.
+#[derive(Debug, Clone)]
+pub enum Grips {
+    /// The sure grip with the largest margin, and that margin.
+    Sure(usize, f64),
+    /// Those that may hold, each with a time that it does not beat wherever the headstock stands, s; the fastest first.
+    Doubtful(Vec<(f64, usize)>),
+}
+
+/// How a grip holds between two stations.
+enum Holds {
+    /// Wherever the headstock stands; its margin is no larger than this.
+    Surely(f64),
+    /// At some of its places; a time that it does not beat, s.
+    Perhaps(f64),
+}
+
+/// All runs of one collet.
+pub struct Runs<'a> {
+    /// What looks at the states.
+    pub looker: &'a Looker<'a>,
+    /// Stations between which walks need not look where they are sure; ascending.
+    samples: Vec<usize>,
+    /// `pairs[i][j - i - 1]` for stations `i < j`; rows end where nothing reaches any more. Row of the free front first.
+    free: Vec<Pair>,
+    gripped: Vec<Vec<Pair>>,
+    /// Time to cut up to each station at full speed, free and gripped, s.
+    cutting: [Vec<f64>; 2],
+    /// Overheads of whole segments up to each segment, s.
+    overhead: Vec<f64>,
+    /// Grips of the pairs that were asked for.
+    grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
+    /// By first station and grip.
+    hoped: Mutex<HashMap<(usize, usize), Hoped>>,
+    exact_rows: Mutex<Rows>,
+    mistaken: AtomicBool,
+}
+
+impl<'a> Runs<'a> {
+    /// Walks from every station with every grip.
+    pub fn new(looker: &'a Looker<'a>) -> Runs<'a> {
+        Runs::walked(looker, (0..looker.grid.len()).collect())
+    }
+
+    /// The same, but where a grip surely holds at samples of the stations on both sides, it is taken to hold between them: then nothing
+    /// is known to be slower, or to fail, that is not. Whoever asks for the grips of a pair has every state of it looked at, and
+    /// [`Runs::mistaken`] says whether a pair was not what it was taken for.
+    pub fn sampled(looker: &'a Looker<'a>) -> Runs<'a> {
+        let grid = looker.grid;
+        let mut samples = vec![0];
+        for k in 1..grid.len() {
+            // Where the segment changes so does what is asked, and a task is asked for at its station alone. Where shoulders crowd, one
+            // says enough about its neighbours.
+            let last = samples.last().copied().unwrap_or(0);
+            let apart = grid.at(k) - grid.at(last) >= looker.rig.job.planning.station_pitch_mm;
+            let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k] && apart;
+            let far = k - last >= SAMPLED_EVERY;
+            if changes || far || k == grid.last() || !grid.stations[k].tasks.is_empty() {
+                samples.push(k);
+            }
+        }
+        Runs::walked(looker, samples)
+    }
+
+    /// Whether a pair that was taken to be sure is not.
+    pub fn mistaken(&self) -> bool {
+        self.mistaken.load(Ordering::Relaxed)
+    }
+
+    fn walked(looker: &'a Looker<'a>, samples: Vec<usize>) -> Runs<'a> {
+        let (rig, segments, grid) = (looker.rig, looker.segments, looker.grid);
+        let cutting = [false, true].map(|gripped| {
+            let mut sum = vec![0.0];
+            for k in 0..grid.last() {
+                sum.push(sum[k] + cutting_s(looker, k, gripped));
+            }
+            sum
+        });
+        let mut overhead = vec![0.0];
+        for (i, s) in segments.iter().enumerate() {
+            overhead.push(overhead[i] + rig.piece_time(s, s.length_mm(), true, f64::INFINITY).overhead_s);
+        }
+        let gripped = vec![Vec::new(); grid.len()];
+        let mut runs = Runs {
+            looker,
+            samples,
+            free: Vec::new(),
+            gripped,
+            cutting,
+            overhead,
+            grips: Mutex::default(),
+            hoped: Mutex::default(),
+            exact_rows: Mutex::default(),
+            mistaken: AtomicBool::new(false),
+        };
+        // Only from where the bar may come: what lies behind something that stops it needs no look.
+        let mut reached = vec![false; grid.len()];
+        reached[grid.last()] = true;
+        let mut wave = vec![0];
+        while !wave.is_empty() {
+            let rows = spread(&wave, |i, _| runs.row(*i));
+            let mut next = Vec::new();
+            for (i, row) in wave.into_iter().zip(rows) {
+                for j in row.iter().enumerate().filter(|(_, pair)| !pair.is_hopeless()).map(|(n, _)| i + 1 + n) {
+                    if !std::mem::replace(&mut reached[j], true) {
+                        next.push(j);
+                    }
+                }
+                *(if i == 0 { &mut runs.free } else { &mut runs.gripped[i] }) = row;
+            }
+            next.sort_unstable();
+            wave = next;
+        }
+        runs
+    }
+
+    /// What is known of the pairs from a station.
+    fn row(&self, i: usize) -> Vec<Pair> {
+        let mut row = Vec::new();
+        if i == 0 {
+            self.walk(0, self.looker.free(), &mut row);
+        }
+        // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
+        for grip in self.looker.noses_at(i).rev().filter(|_| i > 0) {
+            self.walk(i, grip, &mut row);
+        }
+        row
+    }
+
+    /// The stations a run from `i` may end at, with what is known.
+    pub fn from(&self, i: usize) -> impl Iterator<Item = (usize, &Pair)> {
+        let row = if i == 0 { &self.free } else { &self.gripped[i] };
+        row.iter().enumerate().map(move |(n, p)| (i + 1 + n, p)).filter(|(_, p)| !p.is_hopeless())
+    }
+
+    /// What is known of a pair; none where nothing reaches.
+    pub fn pair(&self, i: usize, j: usize) -> Option<&Pair> {
+        if i == 0 { &self.free } else { &self.gripped[i] }.get(j.checked_sub(i + 1)?)
+    }
+
+    /// Time from one station to another at full speed without a stop between, s.
+    pub fn full_s(&self, i: usize, j: usize) -> f64 {
+        let cutting = &self.cutting[usize::from(i > 0)];
+        let segment = &self.looker.grid.segment;
+        cutting[j] - cutting[i] + self.overhead[segment[j - 1] + 1] - self.overhead[segment[i]]
+    }
+
+    /// The next sample beyond the piece behind a station, where it is not the very next station, and what surely holds at both: the
+    /// grip in the cut, and where it lets go.
+    fn surely_to(&self, grip: usize, k: usize) -> Option<(usize, [bool; 2])> {
+        let l = self.looker;
+        let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
+        if to <= k + 1 || l.grid.fed_to(to) > self.looker.limit_mm(grip) + SAME_MM {
+            return None;
+        }
+        let cut = l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
+        let cut = cut && l.glance(grip, k, Side::Start).sure;
+        let lets_go = |station| l.release(grip, station, None)[1] <= PASSES_UP_TO;
+        Some((to, [cut, lets_go(to) && lets_go(k)]))
+    }
+
+    /// Walks from station `i` with a grip as far as states may hold, entering each station a stage may end at. What is known already is
+    /// not asked for again: a sure grip between two stations is enough.
+    fn walk(&self, i: usize, grip: usize, row: &mut Vec<Pair>) {
+        let (l, grid) = (self.looker, self.looker.grid);
+        let limit = self.looker.limit_mm(grip) + SAME_MM;
+        // Where a hand-over is wished, no stage goes on.
+        let goes_on = |k: &usize| grid.fed_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
+        let within = (i..grid.last()).take_while(goes_on).count();
+        let open = |row: &Vec<Pair>, k: usize| row.get(k - i).is_none_or(|p| !p.sure) && grid.borders(k + 1);
+        let Some(last) = (i..i + within).rev().find(|k| open(row, *k)) else { return };
+        let Some(first) = (i..=last).find(|k| open(row, *k)) else { return };
+        // If it does not get past the first station that is still open there is nothing to tell.
+        if self.looker.piece(grip, first).dead {
+            return;
+        }
+        let gripped = l.grips(grip);
+        let mut clock: Option<Clock<'_>> = None;
+        let mut sure = true;
+        let (mut sampled_to, mut surely) = (i, [false; 2]);
+        for k in i..=last {
+            crate::spread::breathe();
+            if k >= sampled_to {
+                (sampled_to, surely) = self.surely_to(grip, k).unwrap_or((k + 1, [false; 2]));
+            }
+            let piece = if surely[0] { Piece::SURE } else { self.looker.piece(grip, k) };
+            if piece.dead {
+                return;
+            }
+            sure &= piece.sure;
+            if let Some(clock) = &mut clock {
+                clock.advance(k, piece.cap_rpm);
+            }
+            if !open(row, k) {
+                continue;
+            }
+            // A stage may end at every open station, if what must hold there does.
+            let ending = if surely[1] && k + 1 < sampled_to { Some([0.0; 2]) } else { self.looker.ending(grip, k + 1) };
+            let Some([low, high]) = ending else { continue };
+            if low > PASSES_UP_TO {
+                continue;
+            }
+            if row.len() < k + 1 - i {
+                row.resize(k + 1 - i, Pair::HOPELESS);
+            }
+            let pair = &mut row[k - i];
+            if sure && high <= PASSES_UP_TO {
+                pair.sure = true;
+            } else {
+                let clock = clock.get_or_insert_with(|| {
+                    let mut clock = Clock::new(l, i, gripped);
+                    (i..=k).for_each(|k| clock.advance(k, self.looker.piece(grip, k).cap_rpm));
+                    clock
+                });
+                pair.doubtful_s = pair.doubtful_s.min(clock.total_s());
+            }
+        }
+    }
+
+    /// The grips of a pair: the sure one with the largest margin, the first of equals, or else those that may hold.
+    pub fn grips(&self, i: usize, j: usize) -> Arc<Grips> {
+        if let Some(known) = open(&self.grips).get(&(i, j)) {
+            return known.clone();
+        }
+        let (l, grid) = (self.looker, self.looker.grid);
+        let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.looker.noses_at(i).collect() };
+        // What the far end alone says: most that fail fail there, and no margin is larger.
+        let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
+        for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {
+            let Some([low, high]) = self.looker.ending(grip, j) else { continue };
+            let piece = self.looker.piece(grip, j - 1);
+            match piece.sure && high <= PASSES_UP_TO {
+                _ if piece.dead || low > PASSES_UP_TO => {}
+                true => hopeful.push((grip, piece.most_margin.min(1.0 - high))),
+                false => rest.push(grip),
+            }
+        }
+        // The most hopeful first: few others are then worth a look.
+        hopeful.sort_by(|a, b| b.1.total_cmp(&a.1));
+        let mut best: Option<(usize, f64)> = None;
+        let mut doubtful = Vec::new();
+        for (grip, most) in hopeful {
+            let loses = |margin: f64| best.is_some_and(|(g, m)| margin < m || (margin == m && grip > g));
+            if loses(most) {
+                continue;
+            }
+            let mut margin = match self.holds(i, j, grip) {
+                Some(Holds::Surely(most)) => most,
+                Some(Holds::Perhaps(least_s)) => {
+                    doubtful.push((least_s, grip));
+                    continue;
+                }
+                None => continue,
+            };
+            for k in (i..j).rev() {
+                if loses(margin) {
+                    break;
+                }
+                let sides = [l.outlook(grip, k, Side::Start), l.outlook(grip, k + 1, Side::End)];
+                margin = sides.iter().map(|o| o.margin).fold(margin, f64::min);
+            }
+            if !loses(margin) {
+                best = Some((grip, margin));
+            }
+        }
+        if best.is_none() {
+            // Each grip has its own states, so that no core waits for another.
+            let holds = spread(&rest, |grip, _| self.holds(i, j, *grip));
+            doubtful.extend(rest.iter().zip(holds).filter_map(|(grip, holds)| match holds? {
+                Holds::Surely(_) => None,
+                Holds::Perhaps(least_s) => Some((least_s, *grip)),
+            }));
+            doubtful.sort_by(|a, b| a.partial_cmp(b).unwrap_or(std::cmp::Ordering::Equal));
+            if self.pair(i, j).is_some_and(|p| p.sure) {
+                self.mistaken.store(true, Ordering::Relaxed);
+            }
+        }
+        let found = Arc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
+        open(&self.grips).insert((i, j), found.clone());
+        found
+    }
+
+    /// Whether a grip holds from one station to another; none: it does not.
+    fn holds(&self, i: usize, j: usize, grip: usize) -> Option<Holds> {
+        let (hoped, time_s) = self.hoped(i, j, grip)?;
+        let [_, high] = self.looker.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
+        let sure = hoped.sure && high <= PASSES_UP_TO;
+        Some(if sure { Holds::Surely(hoped.most.min(1.0 - high)) } else { Holds::Perhaps(time_s) })
+    }
+}
+
+/// Time between two neighbouring stations at full speed, s. Works that have no pieces count at their last station.
+fn cutting_s(l: &Looker<'_>, k: usize, gripped: bool) -> f64 {
+    let segment = &l.segments[l.grid.segment[k]];
+    let ends = k + 1 >= l.grid.segment.len() || l.grid.segment[k + 1] != l.grid.segment[k];
+    let length = l.grid.at(k + 1) - l.grid.at(k);
+    if divisible(segment) || ends { l.rig.piece_time(segment, length, gripped, f64::INFINITY).cutting_s } else { 0.0 }
+}

@@ -1,0 +1,124 @@
+//! Runs for the very place of the headstock. What a state allows depends on the grip, its station and the last re-grip, so runs from several
+//! stations share the states that lie on all of them.
+
+use super::Runs;
+use super::under_way::Clock;
+use crate::planner::states::outlook::Side;
+use crate::process::checks::PASSES_UP_TO;
+use crate::spread::open;
+use std::collections::HashMap;
+use std::sync::{Arc, Mutex};
+
+/// States that are kept: some ten megabytes.
+const STATES_KEPT: usize = 2_000_000;
+
+/// What is known of one side of a state.
+#[derive(Clone, Copy)]
+enum Known {
+    Nothing,
+    /// Passes at full speed, with this margin.
+    Sure(f64),
+    /// No place of the headstock makes it slower than this, rev/min; and what leaves the margin besides.
+    Doubtful(f64, f64),
+    /// The highest speed at which it passes, rev/min, and its margin.
+    Exact(f64, f64),
+    Fails,
+}
+
+/// The states behind a re-grip under a grip, two for each piece: its start and its end.
+type Row = Arc<Mutex<Vec<Known>>>;
+
+/// Rows by grip and station of the last re-grip, and how many states they have together.
+#[derive(Default)]
+pub(super) struct Rows {
+    states: usize,
+    kept: HashMap<(usize, usize), Row>,
+}
+
+impl Runs<'_> {
+    /// Time and margin of a run for the very place of the headstock; none when a state fails.
+    ///
+    /// A segment is cut at the speed of its slowest state, so the others need not be worked out where no place of the headstock makes them
+    /// slower, and where they leave no smaller margin: a slowed state leaves none.
+    pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
+        let (l, segment) = (self.looker, &self.looker.grid.segment);
+        let row = self.row_of(grip, regrip, j);
+        let mut row = open(&row);
+        let mut margin = f64::INFINITY;
+        let mut caps = vec![f64::INFINITY; segment[j - 1] + 1 - segment[i]];
+        let mut doubtful: Vec<(f64, usize, f64)> = Vec::new();
+        for n in 2 * (i - regrip)..2 * (j - regrip) {
+            if let Known::Nothing = row[n] {
+                row[n] = self.looked_at(grip, regrip, n);
+            }
+            let cap = &mut caps[segment[regrip + n / 2] - segment[i]];
+            match row[n] {
+                Known::Nothing | Known::Fails => return None,
+                Known::Sure(own) => margin = margin.min(own),
+                Known::Exact(allowed, own) => (*cap, margin) = (cap.min(allowed), margin.min(own)),
+                Known::Doubtful(careful_rpm, own) => {
+                    doubtful.push((careful_rpm, n, own));
+                    margin = margin.min(own);
+                }
+            }
+        }
+        doubtful.sort_by(|a, b| a.0.total_cmp(&b.0));
+        for (careful_rpm, n, own) in doubtful {
+            let k = regrip + n / 2;
+            let cap = &mut caps[segment[k] - segment[i]];
+            if careful_rpm >= *cap && (margin <= 0.0 || !l.ranks) {
+                continue;
+            }
+            let (station, side) = side_of(k, n);
+            let Some((allowed, share)) = l.exact(grip, station, side, regrip) else {
+                row[n] = Known::Fails;
+                return None;
+            };
+            row[n] = Known::Exact(allowed, own.min(1.0 - share));
+            *cap = cap.min(allowed);
+            margin = margin.min(1.0 - share);
+        }
+        let mut clock = Clock::new(l, i, l.grips(grip));
+        (i..j).for_each(|k| clock.advance(k, caps[segment[k] - segment[i]]));
+        Some((clock.total_s(), margin))
+    }
+
+    /// One side of a state as far as a look at all places of the headstock tells.
+    fn looked_at(&self, grip: usize, regrip: usize, n: usize) -> Known {
+        crate::spread::breathe();
+        let l = self.looker;
+        let (station, side) = side_of(regrip + n / 2, n);
+        let mut margin = f64::INFINITY;
+        if side == Side::End {
+            let share = l.drill(grip, station, Some(regrip))[1];
+            if share > PASSES_UP_TO {
+                return Known::Fails;
+            }
+            margin = 1.0 - share;
+        }
+        let seen = l.outlook(grip, station, side);
+        if seen.sure { Known::Sure(margin.min(seen.margin)) } else { Known::Doubtful(seen.careful_rpm, margin) }
+    }
+
+    /// The row of a grip and a re-grip, at least up to a station.
+    fn row_of(&self, grip: usize, regrip: usize, to: usize) -> Row {
+        let rows = &mut *open(&self.exact_rows);
+        if rows.states > STATES_KEPT {
+            *rows = Rows::default();
+        }
+        let row = rows.kept.entry((grip, regrip)).or_default().clone();
+        let mut states = open(&row);
+        let length = 2 * (to - regrip);
+        if states.len() < length {
+            rows.states += length - states.len();
+            states.resize(length, Known::Nothing);
+        }
+        drop(states);
+        row
+    }
+}
+
+/// Station and side of the states of a piece: its start, then its end.
+fn side_of(piece: usize, n: usize) -> (usize, Side) {
+    if n.is_multiple_of(2) { (piece, Side::Start) } else { (piece + 1, Side::End) }
+}

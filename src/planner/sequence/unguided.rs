@@ -1,0 +1,197 @@
+//! The network without a guide bush.
+//!
+//! The headstock's collet holds the bar and is set for each piece, so a state depends on where its piece ends. A piece
+//! runs from one stop to the next; every piece but the first begins with the headstock feeding out bar, a re-grip, for
+//! which the counter-spindle must hold. The counter-spindle may keep its grip from piece to piece, or hand over.
+//!
+//! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. All pieces that
+//! end at a station under a grip come from one walk over whole beams, each looked at once (`rows`).
+
+mod came;
+mod rows;
+
+use crate::planner::places::ground::Ground;
+use crate::planner::places::stations::Grid;
+use crate::planner::sequence::layers::layered;
+use crate::planner::sequence::network::{Arc, Network, Node, Weights};
+use crate::planner::sequence::price::Price;
+use crate::process::checks::{self, Finding, PASSES_UP_TO};
+use crate::process::stops::SAME_MM;
+use crate::process::{Counter, State};
+use crate::spread::spread;
+pub use came::Came;
+pub use rows::{Knows, Row};
+use std::collections::HashMap;
+
+/// What a state takes with its answers, in breaths.
+pub const POSE: u64 = 100;
+
+/// The grip of an arc that only opens the collet.
+pub const OPENS: usize = usize::MAX;
+
+/// Builds the network without a bush.
+pub struct Unguided<'a> {
+    /// What the network is of.
+    pub ground: &'a Ground<'a>,
+    /// Its stations.
+    pub grid: &'a Grid,
+    /// Places of the collet's nose, mm.
+    pub noses: Vec<f64>,
+    weights: Weights,
+}
+
+impl<'a> Unguided<'a> {
+    /// A builder for a collet's noses.
+    pub fn new(ground: &'a Ground<'a>, grid: &'a Grid, noses: Vec<f64>, weights: Weights) -> Unguided<'a> {
+        Unguided { ground, grid, noses, weights }
+    }
+
+    /// The whole network, with what is to be known of its pieces.
+    pub fn network(&self, knows: Knows) -> Network {
+        let grid = self.grid;
+        let machine = &self.ground.rig.job.machine;
+        let each_s = machine.headstock.regrip_s;
+        let shared_s = machine.shared_regrip_s();
+        let takes_hold = self.weights.hand_over(machine.hand_over_s()).plus_s(shared_s);
+        let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
+        let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
+        let mut rows: HashMap<(usize, usize), Row> = HashMap::new();
+        for i in 0..grid.last() {
+            // Grips held come first, so that those who open the collet stand before those who close it.
+            let mut here: Vec<Node> = index.keys().copied().filter(|n| n.0 == i).collect();
+            here.sort_by_key(|n| std::cmp::Reverse(n.1));
+            if here.iter().any(|n| n.1 > 0) && !here.iter().any(|n| n.1 == 0) {
+                here.push((i, 0));
+            }
+            let tags: Vec<usize> = here.iter().map(|n| n.1).collect();
+            self.look(i, &tags, knows, &mut rows);
+            for node in here {
+                let runs = match node.1 {
+                    0 if i == 0 => vec![(self.noses.len(), Price::default())],
+                    0 => self.allowed(i).map(|g| (g, takes_hold)).collect(),
+                    held => {
+                        if self.release(held - 1, i).is_some_and(|f| f.passes()) {
+                            self.add(&mut net, &mut index, node, (i, 0), OPENS, Price::default(), 1.0);
+                        }
+                        // Where a hand-over is wished, what holds lets go.
+                        if grid.stations[i].wished { Vec::new() } else { vec![(held - 1, Price::seconds(each_s))] }
+                    }
+                };
+                if !index.contains_key(&node) {
+                    continue;
+                }
+                for (grip, cost) in runs {
+                    for j in self.ends(i, grip) {
+                        let known = rows.get(&(grip, j)).and_then(|row| row.get(j - 1 - i));
+                        let Some((run_s, margin)) = known.copied() else { continue };
+                        let (to, line_s, margin) = if j < grid.last() {
+                            let tag = if grip < self.noses.len() { grip + 1 } else { 0 };
+                            ((j, tag), grid.stations[j].penalty_s, margin)
+                        } else {
+                            match self.parted(grip) {
+                                Some(share) => ((j, 0), 0.0, margin.min(1.0 - share)),
+                                None => continue,
+                            }
+                        };
+                        let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
+                        self.add(&mut net, &mut index, node, to, grip, cost.plus_s(run_s + first_s + line_s), margin);
+                    }
+                }
+            }
+        }
+        net.goal = index.get(&(grid.last(), 0)).copied();
+        let most = self.ground.rig.job.wishes.at_most_hand_overs;
+        layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS)
+    }
+
+    /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
+    pub fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
+        let (grid, stroke_mm) = (self.grid, self.ground.rig.job.machine.headstock.stroke_mm);
+        let ends = (i + 1..=grid.last()).take_while(move |j| *j == i + 1 || !grid.stations[j - 1].wished);
+        let ends = ends.take_while(move |j| grid.at(*j) - grid.at(i) <= stroke_mm + SAME_MM);
+        ends.filter(move |j| grid.borders(*j) && grid.fed_to(*j) - grid.at(i) <= stroke_mm + SAME_MM)
+            .filter(move |j| self.travels(i, *j, grip))
+    }
+
+    /// Walks the rows that a station asks for and none before it did, for the grips held there and, where one may take hold, all others.
+    fn look(&self, i: usize, tags: &[usize], knows: Knows, rows: &mut HashMap<(usize, usize), Row>) {
+        let takes_hold = tags.contains(&0);
+        let grips = (0..=self.noses.len()).filter(|g| match *g == self.noses.len() {
+            true => i == 0,
+            false => i > 0 && (takes_hold || tags.contains(&(g + 1))),
+        });
+        let pairs: Vec<(usize, usize)> = grips.flat_map(|g| self.ends(i, g).map(move |j| (g, j))).collect();
+        let new: Vec<(usize, usize)> = pairs.into_iter().filter(|pair| !rows.contains_key(pair)).collect();
+        let walked = spread(&new, |(grip, j), _| self.row(*grip, *j, i, knows));
+        rows.extend(new.into_iter().zip(walked));
+    }
+
+    /// Whether the counter-spindle that holds at a grip travels from one station to another.
+    pub fn travels(&self, i: usize, j: usize, grip: usize) -> bool {
+        let rig = self.ground.rig;
+        let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) else { return true };
+        let (near, far) = (self.grid.at(i) + rig.gap_mm() - nose, self.grid.fed_to(j) + rig.gap_mm() - nose);
+        *nose <= self.grid.at(i) + SAME_MM
+            && near >= counter.nearest_mm - SAME_MM
+            && far <= counter.farthest_mm + SAME_MM
+    }
+
+    /// Grips that may take hold at a station.
+    pub fn allowed(&self, station: usize) -> impl Iterator<Item = usize> {
+        let wishes = &self.ground.rig.job.wishes;
+        let at_mm = self.grid.at(station);
+        (0..self.noses.len()).filter(move |g| wishes.allow_nose(at_mm, self.noses[*g]))
+    }
+
+    #[allow(clippy::too_many_arguments)]
+    fn add(
+        &self,
+        net: &mut Network,
+        index: &mut HashMap<Node, usize>,
+        from: Node,
+        to: Node,
+        grip: usize,
+        cost: Price,
+        margin: f64,
+    ) {
+        let from = index[&from];
+        let to = *index.entry(to).or_insert_with(|| {
+            net.nodes.push(to);
+            net.reached.push(Price::NO_WAY);
+            net.nodes.len() - 1
+        });
+        net.reached[to] = net.reached[to].min(net.reached[from] + cost);
+        net.arcs.push(Arc { from, to, cost, grip, regrips: Vec::new(), regrip_at_end: false, margin });
+    }
+
+    /// The state of a station under a grip, with the bar fed out for a piece.
+    pub fn state(&self, station: usize, grip: usize, end: usize) -> State {
+        let turned_mm = self.grid.at(station);
+        State {
+            turned_mm,
+            counter: Counter::of(self.noses.get(grip).copied()),
+            guide: self.ground.rig.guide(turned_mm, turned_mm, self.grid.fed_to(end)),
+        }
+    }
+
+    fn release(&self, grip: usize, station: usize) -> Option<Finding> {
+        checks::release::find(self.ground.rig, &self.state(station, grip, station)).ok()
+    }
+
+    /// With the piece at an end turned and bar fed on for what is done behind the part-off.
+    pub fn fed_on(&self, grip: usize, end: usize, turned_mm: f64) -> State {
+        let guide = self.ground.rig.guide(turned_mm, turned_mm, turned_mm);
+        State { turned_mm, guide, ..self.state(end, grip, end) }
+    }
+
+    /// Largest share of what must hold at the part-off; none where it does not.
+    pub fn parted(&self, grip: usize) -> Option<f64> {
+        let rig = self.ground.rig;
+        let Some(nose) = self.noses.get(grip) else {
+            return rig.job.machine.counter_spindle.is_none().then_some(0.0);
+        };
+        let worst = checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten());
+        let share = worst.map_or(0.0, |f| f.utilisation);
+        (share <= PASSES_UP_TO).then_some(share)
+    }
+}

@@ -1,0 +1,223 @@
+//! What a grip can do up to one end of a piece: all pieces that end there, from one walk towards the front.
+//!
+//! A piece from farther in front has every state of a shorter one, and more. So the walk looks at each state once, keeps the largest share so
+//! far, and ends where a state fails: no longer piece passes either. A critical speed is worked out only where its checks may use more
+//! than the others do already, else one count tells; modes of the receptance likewise.
+
+use super::{POSE, Unguided};
+use crate::planner::places::stations::divisible;
+use crate::process::answers::Posed;
+use crate::process::checks::{self, PASSES_UP_TO, View, chatter};
+use crate::process::segments::Segment;
+use crate::process::speed::{COUNT_GUARD, SLOWING_GUARD};
+use crate::process::stops::SAME_MM;
+use crate::process::{Answers, Rig, State, Work};
+
+/// Time (s) and margin of the pieces that end at a station: from the station in front of it, from the one before that, and so on as far as
+/// they pass.
+pub type Row = Vec<(f64, f64)>;
+
+/// What a row knows of its pieces.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Knows {
+    /// Which of them hold, and by how much.
+    Margins,
+    /// Which of them hold; what is left of their limits may be less than it tells.
+    WhatHolds,
+}
+
+/// States of one segment in a row.
+struct Part<'a> {
+    segment: &'a Segment,
+    /// Its last station.
+    to: usize,
+    wanted_rpm: f64,
+    /// The lowest speed that its states allow.
+    allowed_rpm: f64,
+    /// At which the shares of `of_speed` are known.
+    rpm: f64,
+    /// Largest share of the checks that depend on the speed, among those that may matter.
+    of_speed: f64,
+    /// States whose checks of the speed may matter.
+    open: Vec<(State, Answers)>,
+    /// Largest and smallest flexibility at the tool, mm/N.
+    flexibilities: [f64; 2],
+}
+
+/// A share that has grown; none where it does not pass.
+fn grown(largest: f64, share: f64) -> Option<f64> {
+    (share <= PASSES_UP_TO).then(|| largest.max(share))
+}
+
+impl Unguided<'_> {
+    /// The pieces under a grip that end at a station and begin no farther in front than another.
+    pub fn row(&self, grip: usize, end: usize, down_to: usize, knows: Knows) -> Row {
+        let mut row = Row::new();
+        self.each_piece(grip, end, down_to, knows, |_, piece| {
+            row.push(piece);
+            true
+        });
+        row
+    }
+
+    /// The same one by one, with the station where each begins, until one does not hold or no more are wanted.
+    pub fn each_piece(
+        &self,
+        grip: usize,
+        end: usize,
+        down_to: usize,
+        knows: Knows,
+        more: impl FnMut(usize, (f64, f64)) -> bool,
+    ) {
+        // None: something fails.
+        let _ = self.walk(grip, end, down_to, knows, more);
+    }
+
+    fn walk(
+        &self,
+        grip: usize,
+        end: usize,
+        down_to: usize,
+        knows: Knows,
+        mut more: impl FnMut(usize, (f64, f64)) -> bool,
+    ) -> Option<()> {
+        let (rig, grid) = (self.ground.rig, self.grid);
+        let gripped = grip < self.noses.len();
+        let posed = |station: usize| -> Option<(State, Posed)> {
+            crate::spread::breathe_deeply(POSE);
+            let state = self.state(station, grip, end);
+            if grid.is_shut(&state) {
+                return None;
+            }
+            Some((state, rig.posed(&state).ok()?))
+        };
+        // Of what does not depend on the speed, and of segments that are done.
+        let mut largest = 0.0;
+        let mut part: Option<Part<'_>> = None;
+        // Times of segments that are done, the last of them first.
+        let mut times_s: Vec<f64> = Vec::new();
+        let mut behind = posed(end)?;
+        for i in (down_to..end).rev() {
+            let segment = &self.ground.segments[grid.segment[i]];
+            if part.as_ref().is_none_or(|_| grid.segment[i] != grid.segment[i + 1]) {
+                if let Some(done) = part.take() {
+                    times_s.push(self.time_s(&done, i + 1, gripped));
+                    largest = grown(largest, done.of_speed)?;
+                    largest = grown(largest, done.along(self)?)?;
+                }
+                let mut new = Part::new(segment, i + 1, rig.segment_rpm(segment, gripped));
+                new.take(self, &behind, knows, &mut largest)?;
+                part = Some(new);
+            }
+            largest = self.drilled(grip, end, i + 1, &behind.0, largest)?;
+            let part = part.as_mut()?;
+            let here = posed(i)?;
+            part.take(self, &here, knows, &mut largest)?;
+            behind = here;
+            let share = grown(largest, part.of_speed)?.max(part.along(self)?);
+            // In their order from the front.
+            let time_s = times_s.iter().rev().fold(self.time_s(part, i, gripped), |sum, s| sum + s);
+            if !more(i, (time_s, 1.0 - share)) {
+                break;
+            }
+        }
+        Some(())
+    }
+
+    /// Time of a part that begins at a station, s. Work that has no pieces counts where it ends.
+    fn time_s(&self, part: &Part<'_>, from: usize, gripped: bool) -> f64 {
+        let (segment, to_mm) = (part.segment, self.grid.at(part.to));
+        let whole = divisible(segment) || to_mm >= segment.to_mm - SAME_MM;
+        if !whole || segment.work == Work::PartOff {
+            return 0.0;
+        }
+        let cap_rpm = if part.rpm < part.wanted_rpm { part.rpm } else { f64::INFINITY };
+        self.ground.rig.piece_time(segment, to_mm - self.grid.at(from), gripped, cap_rpm).total_s()
+    }
+
+    /// The largest share with that of the tasks at a station, and at the part-off of those behind it, for which bar is fed on.
+    fn drilled(&self, grip: usize, end: usize, station: usize, state: &State, mut largest: f64) -> Option<f64> {
+        let here = self.grid.stations[station].tasks.iter().map(|t| (*t, *state));
+        let behind = self.grid.beyond.iter().filter(|_| station == end && end == self.grid.last());
+        for (task, state) in here.chain(behind.map(|(t, turned_mm)| (*t, self.fed_on(grip, end, *turned_mm)))) {
+            let task = &self.ground.tasks[task];
+            if state.turned_mm > self.grid.at(end) + SAME_MM {
+                let found = checks::fed_on(self.ground.rig, self.ground.segments, &state).ok()?;
+                largest = grown(largest, found.map_or(0.0, |f| f.utilisation))?;
+            }
+            if let Some(thrust) = task.thrust_n {
+                let found = checks::drill::find(self.ground.rig, &state, task.at_mm, thrust).ok()?;
+                largest = grown(largest, found.utilisation)?;
+            }
+        }
+        Some(largest)
+    }
+}
+
+impl<'a> Part<'a> {
+    fn new(segment: &'a Segment, to: usize, wanted_rpm: f64) -> Part<'a> {
+        Part {
+            segment,
+            to,
+            wanted_rpm,
+            allowed_rpm: f64::INFINITY,
+            rpm: wanted_rpm,
+            of_speed: 0.0,
+            open: Vec::new(),
+            flexibilities: [0.0, f64::INFINITY],
+        }
+    }
+
+    /// Takes a state in; none where it fails.
+    fn take(&mut self, all: &Unguided<'_>, seen: &(State, Posed), knows: Knows, largest: &mut f64) -> Option<()> {
+        let (state, posed) = seen;
+        let (rig, segment) = (all.ground.rig, self.segment);
+        let view = View { rig, state, answers: &posed.still, segment, rpm: 0.0 };
+        let plain = |name: &str| !checks::depends_on_speed(name) && name != chatter::NAME;
+        for found in checks::CHECKS.iter().filter(|c| plain(c.name)).filter_map(|c| (c.find)(&view)) {
+            *largest = grown(*largest, found.utilisation)?;
+        }
+        let [most, least] = self.flexibilities;
+        self.flexibilities = [most.max(posed.still.tool_mm_per_n), least.min(posed.still.tool_mm_per_n)];
+        // What takes most work comes last: critical speeds, and modes behind chatter.
+        let known = if knows == Knows::Margins { largest.min(1.0) } else { 1.0 };
+        self.take_speed(rig, state, posed, known)?;
+        let found = match chatter::bound(&view) {
+            Some(safe) if !safe.passes() => chatter::exact_above(rig, state, segment, known),
+            safe => safe,
+        };
+        *largest = grown(*largest, found.map_or(0.0, |f| f.utilisation))?;
+        Some(())
+    }
+
+    /// The speed that a state allows, and the checks that depend on it; none where one fails.
+    fn take_speed(&mut self, rig: &Rig<'_>, state: &State, posed: &Posed, known: f64) -> Option<()> {
+        let segment = self.segment;
+        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [known; 3]);
+        if posed.swings_above(needed / (1.0 - SLOWING_GUARD) * (1.0 + COUNT_GUARD)) {
+            return Some(());
+        }
+        let answers = posed.with_critical();
+        self.allowed_rpm = self.allowed_rpm.min(rig.allowed_rpm(state, &answers).rpm);
+        let floor = rig.job.cutting.speed_floor * self.wanted_rpm;
+        let rpm = self.wanted_rpm.min(self.allowed_rpm.max(floor));
+        self.open.push((*state, answers));
+        // At another speed all of them use another share.
+        let news = if rpm == self.rpm { self.open.len() - 1 } else { 0 };
+        let known = if rpm == self.rpm { self.of_speed } else { 0.0 };
+        self.rpm = rpm;
+        let most = |(state, answers): &(State, Answers)| {
+            let view = View { rig, state, answers, segment, rpm };
+            checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+        };
+        self.of_speed = self.open[news..].iter().map(most).fold(known, f64::max);
+        (self.of_speed <= PASSES_UP_TO).then_some(())
+    }
+
+    /// Share of `cut` along it; none where it does not pass.
+    fn along(&self, all: &Unguided<'_>) -> Option<f64> {
+        let found = checks::cut::along(all.ground.rig, self.segment, &self.flexibilities);
+        let share = found.map_or(0.0, |f| f.utilisation);
+        (share <= PASSES_UP_TO).then_some(share)
+    }
+}

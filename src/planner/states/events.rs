@@ -1,0 +1,108 @@
+//! What happens at a station besides cutting along, for the planner: cross holes, letting go of the front, what the last grip must hold.
+
+use crate::planner::states::outlook::{Looker, Remembered, guard};
+use crate::process::span::Rear;
+use crate::process::stops::SAME_MM;
+use crate::process::{Counter, State, checks};
+use crate::spread::open;
+use std::sync::Arc;
+
+/// Smallest and largest of some shares, with what a value between them may lie outside.
+fn spread_of(shares: &[f64]) -> [f64; 2] {
+    let low = shares.iter().copied().fold(f64::INFINITY, f64::min);
+    let high = shares.iter().copied().fold(0.0, f64::max);
+    let guard = if shares.len() == 1 { 0.0 } else { guard(low, high) };
+    [low - guard, high + guard]
+}
+
+impl Looker<'_> {
+    /// Smallest and largest share of `drill` over the tasks of a station, and of every check where bar is fed on for them: over all places of the headstock, or for the
+    /// one a re-grip at a station gives.
+    pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let due: Vec<(usize, f64)> = self.grid.due(station).collect();
+        if due.is_empty() {
+            return [0.0; 2];
+        }
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = self.remembered(&self.drills, (grip, station, regrip), |h| {
+            let mut worst: f64 = 0.0;
+            for (task, turned_mm) in &due {
+                // Bar that is fed on brings the headstock nearer.
+                let headstock_mm = h - (turned_mm - self.grid.at(station));
+                let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
+                if *turned_mm > self.grid.at(station) + SAME_MM {
+                    let found = checks::fed_on(self.rig, self.segments, &state);
+                    worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.map_or(0.0, |f| f.utilisation)));
+                }
+                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
+                let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
+                worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+            }
+            worst
+        });
+        [low.max(shut[0]), high.max(shut[1])]
+    }
+
+    /// What a state that is shut adds to the smallest and the largest share.
+    fn shut(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let is = match regrip {
+            _ if !self.has_shut(grip, station) => return [0.0; 2],
+            Some(l) => self.grid.is_shut(&self.state(grip, station, self.headstock_mm(station, self.grid.at(l)))),
+            None => false,
+        };
+        match regrip {
+            Some(_) if is => [checks::MOST_SHARE; 2],
+            Some(_) => [0.0; 2],
+            None => [0.0, checks::MOST_SHARE],
+        }
+    }
+
+    /// Smallest and largest share of `release` when the collet opens at a station.
+    pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
+        let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
+        let row = &self.rows[grip];
+        let share = |places: &[f64]| -> Vec<f64> {
+            let front = self.front_of(grip, station, Counter::Open { nose_mm });
+            let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+            let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+            if held.len() < rears.len() {
+                return vec![checks::MOST_SHARE; places.len()];
+            }
+            let limit = self.rig.job.limits.release_mm;
+            front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
+        };
+        let shut = self.shut(grip, station, regrip);
+        let [low, high] = match (regrip, row.cell(&row.releases, station)) {
+            (None, Some(cell)) => **cell.get_or_init(|| Box::new(spread_of(&share(&self.places(grip, station))))),
+            _ => self.remembered(&self.releases, (grip, station, regrip), |h| share(&[h])[0]),
+        };
+        [low.max(shut[0]), high.max(shut[1])]
+    }
+
+    fn remembered(
+        &self,
+        memory: &Remembered,
+        key: (usize, usize, Option<usize>),
+        share: impl Fn(f64) -> f64,
+    ) -> [f64; 2] {
+        if let Some(known) = open(memory).get(&key) {
+            return *known;
+        }
+        let (grip, station, regrip) = key;
+        let places = match regrip {
+            Some(l) => vec![self.headstock_mm(station, self.grid.at(l))],
+            None => self.places(grip, station),
+        };
+        let shares: Vec<f64> = places.into_iter().map(share).collect();
+        let range = spread_of(&shares);
+        open(memory).insert(key, range);
+        range
+    }
+
+    /// Largest share of what a last grip must hold.
+    pub fn last_grip(&self, grip: usize) -> f64 {
+        let Some(nose) = self.noses.get(grip) else { return 0.0 };
+        let found = checks::of_last_grip(self.rig, *nose, self.rig.held_mm(*nose));
+        found.map(|f| f.map_or(checks::MOST_SHARE, |f| f.utilisation)).fold(0.0, f64::max)
+    }
+}

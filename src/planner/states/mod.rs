@@ -1,0 +1,7 @@
+//! What the states of a plan allow: asked once, and kept for every way that runs through them.
+
+mod demand;
+mod events;
+mod glance;
+pub mod outlook;
+pub mod piece;

@@ -1,0 +1,504 @@
+//! What the states of one turned length and grip look like for the planner, over all places of the headstock.
+//!
+//! A state depends on the headstock's place, and that on the last re-grip. Most states pass, or fail, wherever the
+//! headstock stands; samples over its range tell. Only states in between are worked out for the very place (`exact`),
+//! and only when a plan that could be the best runs through them.
+
+use crate::planner::places::grips;
+use crate::planner::places::stations::Grid;
+use crate::planner::states::demand::Demand;
+use crate::process::checks::{self, PASSES_UP_TO, View, bore, whip};
+use crate::process::features::Task;
+use crate::process::segments::Segment;
+use crate::process::span::{Front, Inside, Rear, Still};
+use crate::process::{Answers, Counter, Guide, Rig, State};
+use crate::spread::{breathe_deeply, open};
+use std::collections::HashMap;
+use std::sync::{Arc, Mutex, OnceLock};
+
+/// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
+pub const SAMPLE_GUARD: f64 = 0.002;
+/// Where the samples at both ends of the headstock's range stay below this share, the middle needs no look.
+pub const AT_EASE: f64 = 0.85;
+/// Steps of the bisection that finds how far above what is needed the critical speed lies: its result is a safe one, and
+/// five steps make it fine enough to rank plans that are equally fast.
+const RANKING_STEPS: usize = 5;
+/// Ranking looks no farther than this many times what is needed.
+pub const MOST_ABOVE: f64 = 50.0;
+/// Relative width at which a critical speed that sets a speed is known.
+const CRITICAL_WIDTH: f64 = 1e-9;
+/// What a look at a state takes, in breaths.
+const LOOK: u64 = 50;
+/// Nodes of the fronts that are kept: a megabyte or two.
+const NODES_KEPT: usize = 8_000;
+
+/// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Side {
+    /// The end of the piece in front.
+    End,
+    /// The start of the piece behind.
+    Start,
+}
+
+/// A state as far as planning needs it; both sides, the end of the piece in front and the start of the one behind.
+#[derive(Debug, Clone, Copy)]
+struct Sample {
+    /// Largest share of the checks that no slowing helps.
+    base: [f64; 2],
+    /// Largest share of all checks at full speed, or a little more.
+    share: [f64; 2],
+    /// Highest speed at which whirl, whip and bore hold; infinite where full speed is no trouble, rev/min.
+    cap_rpm: [f64; 2],
+}
+
+/// A state that fails whatever is done.
+const HOPELESS: Sample = Sample { base: [checks::MOST_SHARE; 2], share: [checks::MOST_SHARE; 2], cap_rpm: [0.0; 2] };
+
+/// How far outside the samples a value between them may lie.
+pub(in crate::planner) fn guard(low: f64, high: f64) -> f64 {
+    SAMPLE_GUARD * high + 0.5 * (high - low)
+}
+
+/// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
+/// it differs from the first) asks for at its speed, rev/min.
+pub(in crate::planner) struct Seen {
+    pub(in crate::planner) front: Arc<Front>,
+    pub(in crate::planner) rears: Vec<Arc<Option<Rear>>>,
+    pub(in crate::planner) sides: [Option<(f64, Vec<Demand>)>; 2],
+}
+
+/// How a state looks over all places of the headstock.
+#[derive(Debug, Clone, Copy)]
+pub struct Outlook {
+    /// Passes at full speed wherever the headstock stands.
+    pub sure: bool,
+    /// Fails wherever it stands, even slowed down as far as allowed.
+    pub dead: bool,
+    /// At least as fast as the fastest any place allows, rev/min.
+    pub hopeful_rpm: f64,
+    /// No faster than the slowest any place allows, rev/min; 0 where one may fail.
+    pub careful_rpm: f64,
+    /// Smallest margin seen at full speed.
+    pub margin: f64,
+}
+
+/// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
+pub(in crate::planner) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
+
+/// Fronts that are kept, by grip and station, and the nodes they have together.
+#[derive(Default)]
+struct Fronts {
+    nodes: usize,
+    kept: HashMap<(usize, usize), Arc<Front>>,
+}
+
+/// Looks at states of one rig, each once; from several threads, which then wait for each other only where they want the same state.
+pub struct Looker<'a> {
+    /// The rig.
+    pub rig: &'a Rig<'a>,
+    /// Its segments.
+    pub segments: &'a [Segment],
+    /// Its stations.
+    pub grid: &'a Grid,
+    /// Its tasks.
+    pub tasks: &'a [Task],
+    /// Noses tried; the index one past the last is the free front.
+    pub noses: Vec<f64>,
+    pub(in crate::planner) ranks: bool,
+    /// By grip, from the first station it can be held at.
+    pub(in crate::planner) rows: Vec<Row>,
+    exact: Mutex<HashMap<(usize, usize, usize), Sample>>,
+    fronts: Mutex<Fronts>,
+    rears: Mutex<HashMap<u64, Arc<Option<Rear>>>>,
+    pub(in crate::planner) drills: Remembered,
+    pub(in crate::planner) releases: Remembered,
+}
+
+/// What is known of the states of one grip, by station from `first` on.
+pub(in crate::planner) struct Row {
+    pub(in crate::planner) first: usize,
+    /// The bar inside the counter-spindle, its collet closed and open.
+    inside: [OnceLock<Option<Arc<Inside>>>; 2],
+    pub(in crate::planner) glances: Cells<Box<[Outlook; 2]>>,
+    outlooks: Cells<Box<[Outlook; 2]>>,
+    /// Those of stations that the grip hardly reaches.
+    beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
+    pub(in crate::planner) releases: Cells<Box<[f64; 2]>>,
+    len: usize,
+}
+
+/// Something of every station of a row, each once; made where it is first asked for.
+pub(in crate::planner) type Cells<T> = OnceLock<Vec<OnceLock<T>>>;
+
+impl Row {
+    /// The cell of a station; none where the row does not reach it.
+    pub(in crate::planner) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceLock<T>> {
+        let i = station.checked_sub(self.first).filter(|i| *i < self.len)?;
+        Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceLock::new()).collect())[i])
+    }
+}
+
+impl<'a> Looker<'a> {
+    /// A looker for the rig's collet.
+    pub fn new(rig: &'a Rig<'a>, segments: &'a [Segment], grid: &'a Grid, tasks: &'a [Task]) -> Looker<'a> {
+        Looker::ranking(rig, segments, grid, tasks, true)
+    }
+
+    /// The same; without ranking, states that pass are not told apart by how well.
+    pub fn ranking(
+        rig: &'a Rig<'a>,
+        segments: &'a [Segment],
+        grid: &'a Grid,
+        tasks: &'a [Task],
+        ranks: bool,
+    ) -> Looker<'a> {
+        let noses = grips::noses(rig, grid, &grips::lands(rig));
+        let travel = rig.job.machine.counter_spindle.as_ref().map_or(0.0, |c| c.farthest_mm) - rig.gap_mm();
+        let row = |nose: Option<&f64>| {
+            let (from, to) = nose.map_or((0.0, rig.job.machine.headstock.stroke_mm), |g| (*g, g + travel));
+            let first = grid.stations.partition_point(|s| s.turned_mm < from - 1.0);
+            let end = grid.stations.partition_point(|s| s.turned_mm <= to + 1.0);
+            let len = end.saturating_sub(first);
+            Row {
+                first,
+                len,
+                inside: [OnceLock::new(), OnceLock::new()],
+                glances: OnceLock::new(),
+                outlooks: OnceLock::new(),
+                beyond: Mutex::default(),
+                releases: OnceLock::new(),
+            }
+        };
+        let rows = noses.iter().map(Some).chain([None]).map(row).collect();
+        Looker {
+            ranks,
+            rig,
+            segments,
+            grid,
+            tasks,
+            noses,
+            rows,
+            exact: Mutex::default(),
+            fronts: Mutex::default(),
+            rears: Mutex::default(),
+            drills: Mutex::default(),
+            releases: Mutex::default(),
+        }
+    }
+
+    /// Index that stands for the free front.
+    pub fn free(&self) -> usize {
+        self.noses.len()
+    }
+
+    /// Headstock place at a station when the last re-grip was at a turned length, mm.
+    pub(in crate::planner) fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
+        self.rig.job.machine.headstock.farthest_mm() - (self.grid.at(station) - last_regrip_mm)
+    }
+
+    /// A state of a station, grip and headstock place.
+    pub(in crate::planner) fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
+        State {
+            turned_mm: self.grid.at(station),
+            counter: Counter::of(self.noses.get(grip).copied()),
+            guide: Guide::Bush { headstock_mm },
+        }
+    }
+
+    /// Places of the headstock that are looked at: the free front has one, a grip up to three over the range.
+    pub(in crate::planner) fn places(&self, grip: usize, station: usize) -> Vec<f64> {
+        let far = self.headstock_mm(station, self.grid.at(station));
+        let near =
+            self.headstock_mm(station, (self.grid.at(station) - self.rig.job.machine.headstock.stroke_mm).max(0.0));
+        if !self.grips(grip) {
+            vec![self.headstock_mm(station, 0.0)]
+        } else if far - near < 1e-6 {
+            vec![far]
+        } else {
+            vec![far, 0.5 * (far + near), near]
+        }
+    }
+
+    /// A state for several places of the headstock; none where nothing holds it at one of them.
+    pub(in crate::planner) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+        self.seen(self.front(grip, station), grip, station, places)
+    }
+
+    /// What lies in front of the bush face; kept, for it is looked at again for other places of the headstock.
+    fn front(&self, grip: usize, station: usize) -> Arc<Front> {
+        if let Some(known) = open(&self.fronts).kept.get(&(grip, station)) {
+            return known.clone();
+        }
+        let front = Arc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
+        let fronts = &mut *open(&self.fronts);
+        if fronts.nodes > NODES_KEPT {
+            *fronts = Fronts::default();
+        }
+        fronts.nodes += front.nodes();
+        fronts.kept.insert((grip, station), front.clone());
+        front
+    }
+
+    /// What lies in front of the bush face, with the collet closed or open, or free.
+    pub(in crate::planner) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
+        let open = matches!(counter, Counter::Open { .. });
+        let inside = self.rows[grip].inside[usize::from(open)].get_or_init(|| Inside::new(self.rig, counter));
+        Front::with(self.rig, self.grid.at(station), counter, inside.clone())
+    }
+
+    pub(in crate::planner) fn seen(
+        &self,
+        front: Arc<Front>,
+        grip: usize,
+        station: usize,
+        places: &[f64],
+    ) -> Option<Seen> {
+        breathe_deeply(LOOK);
+        let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
+        let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+        if held.len() < rears.len() {
+            return None;
+        }
+        let still: Vec<Still> = front.still(&held).into_iter().collect::<Option<_>>()?;
+        let last = self.grid.segment.len() - 1;
+        let pieces = [station.saturating_sub(1), station.min(last)];
+        let segments = pieces.map(|p| self.grid.segment[p]);
+        let side = |index: usize| {
+            let segment = &self.segments[index];
+            let rpm = self.rig.segment_rpm(segment, self.grips(grip));
+            (rpm, self.demands(&still, (grip, station, places), segment))
+        };
+        let first = side(segments[0]);
+        // Most stations have the same segment on both sides.
+        let second = (segments[1] != segments[0]).then(|| side(segments[1]));
+        Some(Seen { front, rears, sides: [Some(first), second] })
+    }
+
+    /// Samples of a state for several places of the headstock.
+    fn samples(&self, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
+        match self.view(grip, station, places) {
+            Some(seen) => self.sampled(&seen, places.len()),
+            None => vec![HOPELESS; places.len()],
+        }
+    }
+
+    fn sampled(&self, seen: &Seen, places: usize) -> Vec<Sample> {
+        let held: Vec<&Rear> = seen.rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+        let mut samples = vec![HOPELESS; places];
+        for (side, work) in seen.sides.iter().enumerate() {
+            match work {
+                Some((rpm, demands)) => self.side(&seen.front, &held, demands, *rpm, |i, base, share, cap| {
+                    (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
+                }),
+                None => {
+                    for s in &mut samples {
+                        (s.base[1], s.share[1], s.cap_rpm[1]) = (s.base[0], s.share[0], s.cap_rpm[0]);
+                    }
+                }
+            }
+        }
+        samples
+    }
+
+    /// What a state asks of its critical speed, for each place of the headstock.
+    fn demands(
+        &self,
+        still: &[Still],
+        (grip, station, places): (usize, usize, &[f64]),
+        segment: &Segment,
+    ) -> Vec<Demand> {
+        let limits = &self.rig.job.limits;
+        let demand = |(s, place): (&Still, &f64)| {
+            // `chatter` may look at the whole bar, so the headstock stands where it really does.
+            let state = self.state(grip, station, *place);
+            let answers = self.as_answers(&state, s);
+            let room = bore::room_mm(self.rig, &state);
+            Demand {
+                base: self.base_share(&state, &answers, segment),
+                whirl: limits.whirl_ratio,
+                whip: whip::bow_mm(self.rig, &state, &answers) / limits.whip_mm,
+                bore: room.map_or(0.0, |r| if r > 0.0 { s.bore_sag_mm / r } else { checks::MOST_SHARE }),
+            }
+        };
+        still.iter().zip(places).map(demand).collect()
+    }
+
+    pub(in crate::planner) fn rear(&self, headstock_mm: f64) -> Arc<Option<Rear>> {
+        if let Some(known) = open(&self.rears).get(&headstock_mm.to_bits()) {
+            return known.clone();
+        }
+        let rear: Arc<Option<Rear>> = Rear::new(self.rig, headstock_mm).into();
+        open(&self.rears).insert(headstock_mm.to_bits(), rear.clone());
+        rear
+    }
+
+    /// One side of a state: base share, share at full speed, and cap for each place of the headstock.
+    fn side(
+        &self,
+        front: &Front,
+        rears: &[&Rear],
+        demands: &[Demand],
+        rpm: f64,
+        mut put: impl FnMut(usize, f64, f64, f64),
+    ) {
+        let floor = self.rig.job.cutting.speed_floor;
+        let needed = |share: f64| demands.iter().map(|d| d.needed_rpm(rpm, share)).fold(0.0, f64::max);
+        let above = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), rears);
+        if !self.ranks {
+            let with_ease = needed(AT_EASE);
+            if with_ease.is_finite() && above(with_ease).iter().all(|p| *p) {
+                for (i, d) in demands.iter().enumerate() {
+                    put(i, d.base, d.base.max(AT_EASE), f64::INFINITY);
+                }
+                return;
+            }
+        }
+        let full = needed(1.0);
+        let passes = if full.is_finite() { above(full) } else { vec![false; rears.len()] };
+        if passes.iter().all(|p| *p) {
+            // How far above? Only as far as it can matter: below the base share nothing changes.
+            let base = demands.iter().map(|d| d.base).fold(0.0, f64::max);
+            let (mut known, mut open) = (full, needed(base).min(MOST_ABOVE * full));
+            if open > known && above(open).iter().all(|p| *p) {
+                known = open;
+            }
+            for _ in 0..RANKING_STEPS {
+                if open <= known {
+                    break;
+                }
+                let middle = (known * open).sqrt();
+                if above(middle).iter().all(|p| *p) {
+                    known = middle;
+                } else {
+                    open = middle;
+                }
+            }
+            for (i, d) in demands.iter().enumerate() {
+                put(i, d.base, d.share(rpm, known), f64::INFINITY);
+            }
+            return;
+        }
+        for (i, d) in demands.iter().enumerate() {
+            let own = d.needed_rpm(rpm, 1.0);
+            let above_one = |critical: f64| front.swings_above(crate::units::rad_per_s(critical), &rears[i..=i])[0];
+            if own.is_finite() && (passes[i] || above_one(own)) {
+                put(i, d.base, d.share(rpm, own), f64::INFINITY);
+                continue;
+            }
+            let at_floor = own * floor;
+            // A little below the floor too, so that places of the headstock between samples are not given up.
+            if floor >= 1.0 || !own.is_finite() || !above_one(0.95 * at_floor) {
+                put(i, d.base, checks::MOST_SHARE, 0.0);
+                continue;
+            }
+            let range = [0.95 * at_floor, own].map(crate::units::rad_per_s);
+            let low = crate::units::rpm(front.lowest_rad_per_s(rears[i], range, CRITICAL_WIDTH));
+            put(i, d.base, checks::MOST_SHARE, rpm * low / own);
+        }
+    }
+
+    /// What the checks that do not depend on speed may look at.
+    fn as_answers(&self, state: &State, still: &Still) -> Answers {
+        Answers {
+            unsupported_mm: self.rig.unsupported_mm(state),
+            stiffness_n_per_um: still.stiffness_n_per_um,
+            stiffness_at_mm: 0.0,
+            sag_mm: still.sag_mm,
+            sag_at_mm: 0.0,
+            bore_sag_mm: still.bore_sag_mm,
+            bore_sag_at_mm: 0.0,
+            critical_rpm: f64::INFINITY,
+            critical_at_mm: 0.0,
+            tool_mm_per_n: still.tool_mm_per_n,
+        }
+    }
+
+    /// Largest share of the checks that no slowing helps.
+    fn base_share(&self, state: &State, answers: &Answers, segment: &Segment) -> f64 {
+        let view = View { rig: self.rig, state, answers, segment, rpm: 0.0 };
+        checks::still(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+    }
+
+    /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.
+    fn cell(&self, grip: usize, station: usize) -> Vec<Sample> {
+        let places = self.places(grip, station);
+        let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
+        let ends = self.samples(grip, station, &[far, near]);
+        if ends.iter().all(|s| s.share.iter().all(|u| *u <= AT_EASE)) {
+            return ends;
+        }
+        [ends, self.samples(grip, station, &[middle])].concat()
+    }
+
+    /// How a state looks for the piece on one side of it, its margin with it.
+    pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
+        let row = &self.rows[grip];
+        let found = || {
+            let (samples, shut) = (self.cell(grip, station), self.has_shut(grip, station));
+            // Where one place of the headstock is shut, it must be known for every place.
+            let told = |o: Outlook| if shut { Outlook { sure: false, careful_rpm: 0.0, ..o } } else { o };
+            [0, 1].map(|side| told(self.of_samples(grip, station, side, &samples)))
+        };
+        if let Some(cell) = row.cell(&row.outlooks, station) {
+            return cell.get_or_init(|| Box::new(found()))[side as usize];
+        }
+        let known = open(&row.beyond).get(&station).copied();
+        known.unwrap_or_else(|| {
+            let found = found();
+            open(&row.beyond).insert(station, found);
+            found
+        })[side as usize]
+    }
+
+    fn of_samples(&self, grip: usize, station: usize, side: usize, samples: &[Sample]) -> Outlook {
+        let rpm = self.rpm(grip, station, side);
+        let range = |value: &dyn Fn(&Sample) -> f64| {
+            samples.iter().map(value).fold((f64::INFINITY, 0.0f64), |(lo, hi), v| (lo.min(v), hi.max(v)))
+        };
+        let (share_low, share_high) = range(&|s| s.share[side]);
+        let (base_low, base_high) = range(&|s| s.base[side]);
+        let (cap_low, cap_high) = range(&|s| s.cap_rpm[side].min(rpm));
+        let guard = |low: f64, high: f64| if samples.len() == 1 { 0.0 } else { guard(low, high) };
+        let (hopeful_rpm, careful_rpm) = (cap_high + guard(cap_low, cap_high), cap_low - guard(cap_low, cap_high));
+        let floor_rpm = self.rig.job.cutting.speed_floor * rpm;
+        Outlook {
+            sure: share_high + guard(share_low, share_high) <= PASSES_UP_TO,
+            dead: base_low - guard(base_low, base_high) > PASSES_UP_TO || hopeful_rpm < floor_rpm,
+            hopeful_rpm,
+            careful_rpm: if base_high + guard(base_low, base_high) > PASSES_UP_TO || careful_rpm < floor_rpm {
+                0.0
+            } else {
+                careful_rpm
+            },
+            margin: 1.0 - share_high,
+        }
+    }
+
+    /// Speed the piece on one side of a station asks for, rev/min.
+    fn rpm(&self, grip: usize, station: usize, side: usize) -> f64 {
+        let piece = [station.saturating_sub(1), station.min(self.grid.segment.len() - 1)][side];
+        self.rig.segment_rpm(&self.segments[self.grid.segment[piece]], self.grips(grip))
+    }
+
+    /// A state for the very place of the headstock: at what speed at most it passes (infinite: at full speed), and its
+    /// largest share at that speed; none when it fails.
+    pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
+        let key = (grip, station, regrip);
+        let place = self.headstock_mm(station, self.grid.at(regrip));
+        if !self.grid.shut.is_empty() && self.grid.is_shut(&self.state(grip, station, place)) {
+            return None;
+        }
+        let known = open(&self.exact).get(&key).copied();
+        let sample = known.unwrap_or_else(|| {
+            let s = self.samples(grip, station, &[place])[0];
+            open(&self.exact).insert(key, s);
+            s
+        });
+        let side = side as usize;
+        let floor = self.rig.job.cutting.speed_floor * self.rpm(grip, station, side);
+        let passes = sample.base[side] <= PASSES_UP_TO && sample.cap_rpm[side] >= floor;
+        // Slowed down just as far as needed, a state uses all of its limit.
+        passes.then(|| (sample.cap_rpm[side], sample.share[side].min(1.0)))
+    }
+}

@@ -1,0 +1,102 @@
+//! What is known of one piece under one grip, and whether the bar may come through at all.
+
+use crate::planner::states::outlook::{Looker, Side};
+use crate::process::checks::PASSES_UP_TO;
+use crate::process::stops::SAME_MM;
+
+/// What is known of a piece between two neighbouring stations under a grip.
+#[derive(Debug, Clone, Copy)]
+pub(in crate::planner) struct Piece {
+    pub(in crate::planner) dead: bool,
+    pub(in crate::planner) sure: bool,
+    pub(in crate::planner) cap_rpm: f64,
+    /// The margin is no larger than this.
+    pub(in crate::planner) most_margin: f64,
+}
+
+impl Piece {
+    pub(in crate::planner) const SURE: Piece =
+        Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
+}
+
+impl Looker<'_> {
+    /// How far the counter-spindle, or the free front's headstock, lets a grip go, mm.
+    pub(in crate::planner) fn limit_mm(&self, grip: usize) -> f64 {
+        let machine = &self.rig.job.machine;
+        match (&machine.counter_spindle, self.noses.get(grip)) {
+            (Some(counter), Some(nose)) => nose + counter.farthest_mm - self.rig.gap_mm(),
+            _ => machine.headstock.stroke_mm,
+        }
+    }
+
+    /// Grips that the counter-spindle can take at a station and the wishes allow.
+    pub(in crate::planner) fn noses_at(&self, station: usize) -> impl DoubleEndedIterator<Item = usize> {
+        let at_mm = self.grid.at(station);
+        let travel = self.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
+        let range = travel.map_or(0..0, |(nearest_mm, farthest_mm)| {
+            let (farthest, nearest) = (at_mm + self.rig.gap_mm() - farthest_mm, at_mm + self.rig.gap_mm() - nearest_mm);
+            let first = self.noses.partition_point(|g| *g < farthest - SAME_MM);
+            let end = self.noses.partition_point(|g| *g <= nearest + SAME_MM && *g <= at_mm + SAME_MM);
+            first..end.max(first)
+        });
+        range.filter(move |grip| self.rig.job.wishes.allow_nose(at_mm, self.noses[*grip]))
+    }
+
+    /// What is known of the piece behind station `k` under a grip.
+    pub(in crate::planner) fn piece(&self, grip: usize, k: usize) -> Piece {
+        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
+        // The far side first: what fails, fails there as a rule.
+        let end = self.glance(grip, k + 1, Side::End);
+        if end.dead {
+            return nothing;
+        }
+        let start = self.glance(grip, k, Side::Start);
+        let [drill_low, drill_high] = self.drill(grip, k + 1, None);
+        if start.dead || drill_low > PASSES_UP_TO {
+            return nothing;
+        }
+        let sure = start.sure && end.sure;
+        let cap_rpm = if sure { f64::INFINITY } else { start.hopeful_rpm.min(end.hopeful_rpm) };
+        let most_margin = start.margin.min(end.margin).min(1.0 - drill_high);
+        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
+    }
+
+    /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
+    pub(in crate::planner) fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
+        if !self.grid.borders(station) {
+            return None;
+        }
+        if station < self.grid.last() {
+            return Some(self.release(grip, station, None));
+        }
+        let held = self.grips(grip) || self.rig.job.machine.counter_spindle.is_none();
+        held.then(|| [self.last_grip(grip); 2])
+    }
+
+    /// Whether every piece has a grip that may hold it, and the part-off one that may hold there. Without that there is surely no plan, and
+    /// that is known from a few states of each station, where runs ask for all of them.
+    ///
+    /// From the part-off, for there the bar is longest.
+    pub fn may_come_through(&self) -> bool {
+        let last = self.grid.last();
+        // The grip that holds one piece holds the next one as a rule.
+        let mut held = self.free();
+        for k in (0..last).rev() {
+            crate::spread::breathe();
+            let may = |grip: &usize| {
+                let reaches = self.grid.fed_to(k + 1) <= self.limit_mm(*grip) + SAME_MM
+                    && self.noses.get(*grip).is_none_or(|nose| *nose <= self.grid.at(k) + SAME_MM);
+                let ends = || self.ending(*grip, last).is_some_and(|[low, _]| low <= PASSES_UP_TO);
+                reaches && (k + 1 < last || ends()) && !self.piece(*grip, k).dead
+            };
+            if may(&held) {
+                continue;
+            }
+            match (0..=self.free()).rev().find(may) {
+                Some(grip) => held = grip,
+                None => return false,
+            }
+        }
+        true
+    }
+}

@@ -1,0 +1,118 @@
+//! What stands in the way of a plan.
+
+use crate::job::Job;
+use crate::planner::why_not::no_hold::{self, NoHold, REASONS};
+use crate::process::segments::Refused;
+
+/// Something that stops the bar: the name of the check or rule, and words.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Reason {
+    /// Name of the check or rule.
+    pub by: String,
+    /// One sentence.
+    pub text: String,
+}
+
+/// What stands in the way of a plan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Blocked {
+    /// Farthest turned length reached, mm.
+    pub farthest_mm: f64,
+    /// Name of the check or rule; of several that must all be lifted, the first.
+    pub by: String,
+    /// One sentence.
+    pub text: String,
+    /// Each of them where it is several, else nothing.
+    pub together: Vec<Reason>,
+    /// What stopped other collets, told behind it.
+    pub others: String,
+    /// Index of the section at the farthest turned length.
+    pub section: usize,
+    /// The pitch of stations at which it stands, mm, where that is not the job's own.
+    pub pitch_mm: Option<f64>,
+    /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
+    pub stages: Vec<(f64, f64, Option<f64>)>,
+    /// The collet tried.
+    pub collet: Option<String>,
+    /// Where no grip brings the bar any farther than the free front: why not.
+    pub no_hold: Option<NoHold>,
+}
+
+impl Blocked {
+    /// A place and what stops the bar there.
+    pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
+        Blocked {
+            farthest_mm,
+            by: by.into(),
+            text,
+            together: Vec::new(),
+            others: String::new(),
+            section,
+            pitch_mm: None,
+            stages: Vec::new(),
+            collet: None,
+            no_hold: None,
+        }
+    }
+}
+
+impl Blocked {
+    /// Whether stations nearer to each other could tell something else: the bar was moved at all, or nothing held it.
+    pub fn depends_on_stations(&self) -> bool {
+        self.collet.is_some() || !self.stages.is_empty() || self.no_hold.is_some()
+    }
+
+    /// How a reason ranks beside that of another collet: the farthest first, then what stops the bar alone before what does
+    /// so together with something else, and one with a grip before one without.
+    pub fn rank(&self) -> (f64, bool, bool) {
+        (self.farthest_mm, self.together.is_empty(), self.no_hold.is_none())
+    }
+
+    /// Names of all that must be lifted.
+    pub fn names(&self) -> Vec<&str> {
+        if self.together.is_empty() { vec![&self.by] } else { self.together.iter().map(|r| r.by.as_str()).collect() }
+    }
+
+    /// The sentence, with what stopped the other collets.
+    pub fn told(&self) -> String {
+        format!("{}{}", self.text, self.others)
+    }
+
+    /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
+    /// Where none took hold it is told why.
+    pub fn beside(mut self, job: &Job, others: &[Blocked]) -> Blocked {
+        if self.no_hold.is_some() {
+            let reasons: Vec<NoHold> = others.iter().filter_map(|b| b.no_hold.clone()).collect();
+            self.text += &format!("; {}", no_hold::told(job, &reasons));
+            return self;
+        }
+        let mut told = vec![self.names()];
+        let mut text = String::new();
+        for other in others.iter().filter(|b| b.no_hold.is_none()) {
+            let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
+            if told.contains(&other.names()) || told.len() > REASONS {
+                continue;
+            }
+            told.push(other.names());
+            text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+        }
+        self.others = text;
+        self
+    }
+}
+
+impl From<Refused> for Blocked {
+    fn from(refused: Refused) -> Blocked {
+        Blocked::found(refused.at_mm, refused.rule, refused.text, refused.section)
+    }
+}
+
+/// The machine has a counter-spindle but no collet for it.
+pub fn no_collets() -> Blocked {
+    Blocked::found(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
+}
+
+/// No plan, and nobody asked why.
+pub fn unknown() -> Blocked {
+    Blocked::found(0.0, "", String::new(), 0)
+}

@@ -1,0 +1,182 @@
+//! How far the bar gets when there is no plan: stages one after the other, few and each as far as it goes.
+//!
+//! Which states hold is asked of the same looks as for a plan. But costs say nothing here, so a station is entered once, by the first way that
+//! comes to it, and what leads to no new station is left alone.
+
+use crate::planner::states::outlook::Looker;
+use crate::planner::why_not::blocked::{self, Blocked};
+use crate::planner::why_not::frontier::End;
+use crate::planner::why_not::walk::{Walk, walk};
+use crate::planner::why_not::{hold, no_hold};
+use crate::process::checks::PASSES_UP_TO;
+use crate::process::stops::SAME_MM;
+use std::collections::BTreeMap;
+
+/// Pieces looked at, at most, so that an answer comes in any case: those of some hundred stages as long as a bar. What was found by then is
+/// told.
+const MOST_PIECES: usize = 60_000;
+
+/// A station where a stage may begin, and how the bar came there.
+struct Reached {
+    station: usize,
+    /// Station of the last re-grip.
+    last: usize,
+    hand_overs: usize,
+    /// Where the stage that ends here began, and its grip.
+    from: Option<(usize, usize)>,
+}
+
+/// What stops the bar where it comes farthest, and the stage that comes there.
+struct Stopped {
+    end: End,
+    from: usize,
+    grip: usize,
+}
+
+struct Search<'l, 'a> {
+    looker: &'l Looker<'a>,
+    reached: Vec<Reached>,
+    /// By station: whether the bar came there.
+    known: Vec<bool>,
+    /// What is still to be gone on from: fewest hand-overs first, then the farthest.
+    open: BTreeMap<(usize, std::cmp::Reverse<usize>), usize>,
+    best: Option<Stopped>,
+    through: bool,
+    pieces_left: usize,
+}
+
+/// Finds the farthest turned length, and what stops the bar there; none where it comes through.
+///
+/// A stage begins with a re-grip, or goes on with the headstock where the first way found left it. A plan may leave it elsewhere, so that
+/// now and then there is one all the same.
+pub fn find(looker: &Looker<'_>) -> Option<Blocked> {
+    let search = Search::of(looker);
+    (!search.through).then(|| search.told())
+}
+
+/// Whether the bar comes through, where nobody asks what stops it else.
+pub fn comes_through(looker: &Looker<'_>) -> bool {
+    Search::of(looker).through
+}
+
+impl<'l, 'a> Search<'l, 'a> {
+    /// Goes as far as the bar comes.
+    fn of(looker: &'l Looker<'a>) -> Search<'l, 'a> {
+        let start = Reached { station: 0, last: 0, hand_overs: 0, from: None };
+        let mut search = Search {
+            looker,
+            reached: vec![start],
+            known: vec![false; looker.grid.len()],
+            open: BTreeMap::from([((0, std::cmp::Reverse(0)), 0)]),
+            best: None,
+            through: false,
+            pieces_left: MOST_PIECES,
+        };
+        search.known[0] = true;
+        let most = looker.rig.job.wishes.at_most_hand_overs.unwrap_or(usize::MAX);
+        while let Some((_, from)) = search.open.pop_first() {
+            let (station, hand_overs) = (search.reached[from].station, search.reached[from].hand_overs);
+            if station == 0 {
+                search.go_on(from, looker.free(), 0);
+            } else if hand_overs < most {
+                // The nearest to the bush reaches farthest as a rule.
+                for grip in looker.noses_at(station).rev() {
+                    search.try_grip(from, grip);
+                }
+            }
+            if search.through || search.pieces_left == 0 {
+                break;
+            }
+        }
+        search
+    }
+
+    /// Goes on with a grip where that may lead to a new station, or may tell more of the place where the bar stops.
+    fn try_grip(&mut self, from: usize, grip: usize) {
+        let Reached { station, last, .. } = self.reached[from];
+        let l = self.looker;
+        let next = (station + 1..l.grid.len()).find(|k| !self.known[*k] && l.grid.borders(*k));
+        let may_come_to = |k: usize| {
+            l.grid.fed_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
+        };
+        let new = next.is_some_and(may_come_to);
+        // Farther says more; then a single reason more than several, and a grip that comes as far as the free front more than that.
+        let says_more = || {
+            let best = self.best.as_ref().map(|b| (b.end.station, b.end.is_single() && l.grips(b.grip)));
+            best.is_none_or(|(far, clear)| may_come_to((far + usize::from(clear)).clamp(station + 1, l.grid.last())))
+        };
+        if !new && !says_more() {
+            return;
+        }
+        self.go_on(from, grip, station);
+        if last != station && new {
+            // As the stage before left the headstock, without a re-grip at the start.
+            self.go_on(from, grip, last);
+        }
+    }
+
+    fn go_on(&mut self, from: usize, grip: usize, last: usize) {
+        let (l, grid) = (self.looker, self.looker.grid);
+        let Reached { station, hand_overs, .. } = self.reached[from];
+        let takes = hand_overs + usize::from(station > 0);
+        let mut passed: Vec<(usize, usize)> = Vec::new();
+        let walked = walk(l, station, grip, last, |k, last| passed.push((k, last)));
+        self.pieces_left = self.pieces_left.saturating_sub(passed.len() + 1);
+        for (k, last) in passed {
+            if self.known[k] || !grid.borders(k) || k == grid.last() {
+                continue;
+            }
+            let lets_go = |last: usize| l.release(grip, k, Some(last))[1] <= PASSES_UP_TO;
+            let last = if lets_go(last) {
+                last
+            } else if station > 0 && lets_go(k) {
+                k
+            } else {
+                continue;
+            };
+            self.known[k] = true;
+            self.open.insert((takes, std::cmp::Reverse(k)), self.reached.len());
+            self.reached.push(Reached { station: k, last, hand_overs: takes, from: Some((from, grip)) });
+        }
+        let end = match walked {
+            Walk::NotBegun => return,
+            Walk::Through => {
+                self.through = true;
+                return;
+            }
+            Walk::Ends(end) => end,
+        };
+        let rank = |end: &End, grip: usize| (end.rank(), l.grips(grip));
+        if self.best.as_ref().is_none_or(|b| rank(&end, grip) > rank(&b.end, b.grip)) {
+            self.best = Some(Stopped { end, from, grip });
+        }
+    }
+
+    fn told(self) -> Blocked {
+        let (l, grid, job) = (self.looker, self.looker.grid, self.looker.rig.job);
+        let Some(Stopped { end, from, grip }) = self.best else { return blocked::no_collets() };
+        let farthest = grid.at(end.station);
+        let mut stages = vec![(grid.at(self.reached[from].station), farthest, l.noses.get(grip).copied())];
+        let mut at = &self.reached[from];
+        while let Some((before, grip)) = at.from {
+            let to = grid.at(at.station);
+            at = &self.reached[before];
+            stages.insert(0, (grid.at(at.station), to, l.noses.get(grip).copied()));
+        }
+        let no_hold = stages.iter().all(|s| s.2.is_none()) && job.machine.counter_spindle.is_some();
+        let no_hold = no_hold.then(|| {
+            if l.noses.is_empty() {
+                return no_hold::nowhere(l.rig);
+            }
+            let mut stops: Vec<usize> = self.reached.iter().map(|r| r.station).collect();
+            stops.sort_unstable();
+            hold::not_in_time(l, &stops, farthest)
+        });
+        Blocked {
+            stages,
+            no_hold,
+            collet: l.rig.collet.map(|c| c.name.clone()),
+            ..end.blocked(farthest, job.shaft.section_at(farthest))
+        }
+    }
+}

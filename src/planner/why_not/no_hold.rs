@@ -1,0 +1,101 @@
+//! Why a collet takes hold nowhere, in words: its range, the places, what must not be gripped.
+
+use crate::job::Job;
+use crate::process::Rig;
+use crate::process::stops::SAME_MM;
+
+/// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
+pub const REASONS: usize = 2;
+
+/// Why a collet holds nowhere, or not in time.
+#[derive(Debug, Clone, PartialEq)]
+pub enum NoHold {
+    /// No plain section has a diameter in its range.
+    Range,
+    /// Something else, in words.
+    Because(String),
+}
+
+/// Why a collet holds nowhere at all.
+pub fn nowhere(rig: &Rig<'_>) -> NoHold {
+    let Some(collet) = rig.collet else { return NoHold::Because("the machine has no counter-spindle".into()) };
+    let sections = rig.job.shaft.sections.iter().enumerate();
+    let fitting: Vec<_> = sections.filter(|(_, s)| s.is_plain() && collet.holds(s.largest_mm())).collect();
+    if fitting.is_empty() {
+        return NoHold::Range;
+    }
+    let deep_mm = rig.job.machine.counter_spindle.as_ref().map_or(0.0, |c| c.bore_depth_mm);
+    let reason = |(i, s): &(usize, &crate::job::Section)| {
+        let name = s.label(*i);
+        let in_front = rig.profile.largest_in_front_mm(s.to_mm);
+        if !s.grip {
+            format!("{name} must not be gripped")
+        } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
+            format!("never to grip {name} is wished")
+        } else if in_front > collet.passes_mm {
+            format!(
+                "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",
+                collet.name, collet.passes_mm
+            )
+        } else if s.from_mm + collet.hold_mm > deep_mm && s.length_mm() >= collet.hold_mm {
+            format!("{name} lies deeper than the counter-spindle's bore of {deep_mm} mm takes in")
+        } else {
+            format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
+        }
+    };
+    let told = fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>().join("; ");
+    NoHold::Because(match fitting.len().saturating_sub(REASONS) {
+        0 => told,
+        more => format!("{told}; and so for {more} more"),
+    })
+}
+
+/// Turned length from which on one of the noses may stand, mm.
+pub fn earliest_mm(rig: &Rig<'_>, noses: &[f64]) -> Option<f64> {
+    let nearest_mm = rig.job.machine.counter_spindle.as_ref()?.nearest_mm;
+    let first = noses.iter().copied().min_by(f64::total_cmp)?;
+    Some((first + nearest_mm - rig.gap_mm()).max(first))
+}
+
+/// Why a collet takes hold nowhere up to a turned length, where it holds nowhere at all or farther back alone.
+pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHold> {
+    let (Some(collet), Some(from_mm)) = (rig.collet, earliest_mm(rig, noses)) else { return Some(nowhere(rig)) };
+    let first = noses.iter().copied().min_by(f64::total_cmp)?;
+    let section = rig.held_section(first);
+    let told = || {
+        NoHold::Because(format!(
+            "collet {} can take hold on {} at the earliest, and for that {from_mm:.1} mm must be turned",
+            collet.name,
+            rig.job.shaft.sections[section].label(section)
+        ))
+    };
+    (from_mm > farthest_mm + SAME_MM).then(told)
+}
+
+/// Why nothing takes hold, over all collets: those whose range fits no section say nothing where another could hold.
+pub fn told(job: &Job, reasons: &[NoHold]) -> String {
+    let mut told: Vec<&str> = Vec::new();
+    for reason in reasons {
+        if let NoHold::Because(text) = reason
+            && !told.contains(&text.as_str())
+        {
+            told.push(text);
+        }
+    }
+    if !told.is_empty() {
+        told.truncate(REASONS);
+        return told.join("; ");
+    }
+    let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
+    let ranges: Vec<String> =
+        collets.map(|c| format!("collet {} holds {} to {} mm", c.name, c.smallest_mm, c.largest_mm)).collect();
+    let mut plain: Vec<f64> =
+        job.shaft.sections.iter().filter(|s| s.is_plain()).map(crate::job::Section::largest_mm).collect();
+    plain.sort_by(f64::total_cmp);
+    plain.dedup();
+    let plain: Vec<String> = plain.iter().take(4).map(|d| format!("{d} mm")).collect();
+    if plain.is_empty() {
+        return "the shaft has no plain section that a collet could hold".into();
+    }
+    format!("no plain section ({}) fits a collet: {}", plain.join(", "), ranges.join(", "))
+}

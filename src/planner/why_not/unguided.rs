@@ -1,0 +1,164 @@
+//! What stops the bar where no way leads on without a bush, in words: each piece looked at state by state.
+
+use crate::planner::sequence::unguided::{Came, POSE, Unguided};
+use crate::planner::why_not::blocked::Blocked;
+use crate::planner::why_not::{frontier, no_hold};
+use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
+use crate::process::stops::SAME_MM;
+use crate::process::{Answers, Guide, State};
+
+/// A state on the way to the end of a piece.
+struct Seen {
+    station: usize,
+    state: State,
+    answers: Answers,
+}
+
+/// Why a piece cannot be turned.
+struct Stopped {
+    rule: String,
+    text: String,
+}
+
+impl Unguided<'_> {
+    /// What stops the bar where a network ends.
+    pub fn blocked(&self, came: &Came) -> Blocked {
+        let (grid, far) = (self.grid, came.far);
+        let section = self.ground.rig.job.shaft.section_at(grid.at(far));
+        let next = (far + 1..=grid.last()).find(|j| grid.borders(*j)).unwrap_or(grid.last());
+        let held = came.held.iter().flat_map(|held| {
+            let grips: Vec<usize> = match (*held, far) {
+                (0, 0) => vec![self.noses.len()],
+                (0, _) => self.allowed(far).filter(|g| self.noses[*g] <= grid.at(far)).collect(),
+                (held, _) => vec![held - 1],
+            };
+            grips.into_iter().filter_map(|grip| self.stops(far, next, grip).and_then(|()| self.comes_off(grip)).err())
+        });
+        // Where no grip can take over, the piece that came so far would have to go on.
+        let by = came.by.iter().filter_map(|(from, grip)| self.stops(*from, next, *grip).err());
+        // A check says more than a travel that some other grip would have; of checks the first is told.
+        let mut stopped: Option<Stopped> = None;
+        for found in held.chain(by) {
+            let travel = found.rule == "counter_spindle_travel";
+            stopped = Some(found);
+            if !travel {
+                break;
+            }
+        }
+        let rig = self.ground.rig;
+        let free = !came.gripped && rig.job.machine.counter_spindle.is_some();
+        let no_hold = free.then(|| no_hold::too_early(rig, &self.noses, grid.at(far))).flatten();
+        let stopped = stopped.unwrap_or_else(|| Stopped {
+            rule: "collet".into(),
+            text: "nothing takes hold of the finished front".into(),
+        });
+        let collet = rig.collet.map(|c| c.name.clone());
+        Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
+    }
+
+    /// What a grip does not hold at the part-off.
+    fn comes_off(&self, grip: usize) -> Result<(), Stopped> {
+        let rig = self.ground.rig;
+        let Some(nose) = self.noses.get(grip) else {
+            return match rig.job.machine.counter_spindle {
+                None => Ok(()),
+                Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
+            };
+        };
+        match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
+            Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
+            _ => Ok(()),
+        }
+    }
+
+    /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<Seen> {
+        let seen = |station: usize| {
+            let state = self.state(station, grip, end);
+            crate::spread::breathe_deeply(POSE);
+            let answers = self.ground.rig.answers(&state).ok()?;
+            Some(Seen { station, state, answers })
+        };
+        (down_to..=end).rev().map_while(seen).collect()
+    }
+
+    /// What stops a piece from one station to another, told in the order in which it is turned; nothing where it passes.
+    fn stops(&self, i: usize, j: usize, grip: usize) -> Result<(), Stopped> {
+        let (rig, grid) = (self.ground.rig, self.grid);
+        let gripped = grip < self.noses.len();
+        if !self.travels(i, j, grip) {
+            let nose = self.noses.get(grip).copied().unwrap_or(0.0);
+            let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
+            return Err(Stopped { rule: "counter_spindle_travel".into(), text });
+        }
+        let shut = |k: usize| grid.is_shut(&self.state(k, grip, j));
+        if !grid.shut.is_empty() && (i..=j).any(shut) {
+            return Err(Stopped { rule: "support".into(), text: "a place between the looked-at ones breaks".into() });
+        }
+        // The end first: most pieces that fail, fail there.
+        self.passes(j - 1, &self.column(grip, j, j), gripped)?;
+        let column = self.column(grip, j, i);
+        let mut k = i;
+        while k < j {
+            let index = grid.segment[k];
+            let last = (k..j).take_while(|n| grid.segment[*n] == index).last().unwrap_or(k);
+            self.passes(k, &column[(j - last - 1)..=(j - k)], gripped)?;
+            k = last + 1;
+        }
+        let here = column.iter().filter(|s| s.station > i);
+        let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
+        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, j, *mm)));
+        for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
+            if state.turned_mm > grid.at(j) + SAME_MM {
+                match checks::fed_on(rig, self.ground.segments, &state) {
+                    Ok(Some(f)) if !f.passes() => return Err(told(&f, &format!("fed on for {}", task.text))),
+                    Ok(_) => {}
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                }
+            }
+            let Some(thrust) = task.thrust_n else { continue };
+            match checks::drill::find(rig, &state, task.at_mm, thrust) {
+                Ok(f) if f.passes() => {}
+                Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
+                Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+            }
+        }
+        Ok(())
+    }
+
+    /// States of one segment in a row; an error names the check that fails.
+    fn passes(&self, piece: usize, seen: &[Seen], gripped: bool) -> Result<(), Stopped> {
+        let rig = self.ground.rig;
+        let segment = &self.ground.segments[self.grid.segment[piece]];
+        let wanted = rig.segment_rpm(segment, gripped);
+        let floor = rig.job.cutting.speed_floor * wanted;
+        let allowed = seen.iter().map(|s| rig.allowed_rpm(&s.state, &s.answers).rpm).fold(f64::INFINITY, f64::min);
+        let rpm = wanted.min(allowed.max(floor));
+        for s in seen {
+            let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
+            for f in checks::all(&view) {
+                if f.utilisation > PASSES_UP_TO {
+                    let set = match s.state.guide {
+                        Guide::Collet { stage_end_mm } => {
+                            format!(", with the bar fed out for the piece that ends at {stage_end_mm:.1} mm,")
+                        }
+                        _ => String::new(),
+                    };
+                    return Err(told(&f, &format!("at a turned length of {:.1} mm{set}", s.state.turned_mm)));
+                }
+            }
+        }
+        let flexibilities: Vec<f64> = seen.iter().map(|s| s.answers.tool_mm_per_n).collect();
+        if let Some(f) = checks::cut::along(rig, segment, &flexibilities)
+            && !f.passes()
+        {
+            let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
+            return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
+        }
+        Ok(())
+    }
+}
+
+fn told(f: &Finding, place: &str) -> Stopped {
+    Stopped { rule: f.check.into(), text: f.told(place) }
+}

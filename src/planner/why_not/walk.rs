@@ -1,0 +1,104 @@
+//! One stage as far as it goes, and what stops it.
+
+use crate::planner::states::outlook::{Looker, Side};
+use crate::planner::why_not::blocked::Reason;
+use crate::planner::why_not::frontier::{self, End, bent, broken, failing};
+use crate::planner::why_not::wished;
+use crate::process::checks::{self, PASSES_UP_TO};
+use crate::process::stops::SAME_MM;
+
+/// What comes of a walk with one grip.
+pub(in crate::planner) enum Walk {
+    /// The stage cannot begin: another grip, or none, brought the bar here.
+    NotBegun,
+    /// Something stops it.
+    Ends(End),
+    /// Nothing does: the part comes off.
+    Through,
+}
+
+/// Walks on with one grip that may take hold at a station, the last re-grip at another, until something stops it; `passed` hears of each station come to, with
+/// the last re-grip then.
+pub(in crate::planner) fn walk(
+    looker: &Looker<'_>,
+    from: usize,
+    grip: usize,
+    mut last: usize,
+    mut passed: impl FnMut(usize, usize),
+) -> Walk {
+    let (rig, grid) = (looker.rig, looker.grid);
+    let machine = &rig.job.machine;
+    let nose = looker.noses.get(grip).copied();
+    let stroke = machine.headstock.stroke_mm;
+    let gripped = nose.is_some();
+    let begins =
+        || looker.outlook(grip, from, Side::Start).sure || looker.exact(grip, from, Side::Start, last).is_some();
+    if gripped && !begins() {
+        return Walk::NotBegun;
+    }
+    for k in from..grid.last() {
+        crate::spread::breathe();
+        if k > from && grid.stations[k].wished {
+            let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
+            return Walk::Ends(End::by(k, wished::NAME, text));
+        }
+        let t = grid.fed_to(k + 1);
+        let mut reasons = Vec::new();
+        if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
+            && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
+        {
+            let text = format!(
+                "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
+                counter.farthest_mm
+            );
+            reasons.push(Reason { by: "counter_spindle_travel".into(), text });
+        }
+        if t - grid.at(last) > stroke + SAME_MM {
+            let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());
+            match inside.filter(|_| gripped) {
+                Some(m) => last = m,
+                None => {
+                    let why = if gripped {
+                        "and no surface on the way may be interrupted"
+                    } else {
+                        "and it must not re-grip while the front is free"
+                    };
+                    let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
+                    reasons.push(Reason { by: "stroke".into(), text });
+                    // What else stops the bar is looked at with the headstock as near the bush as it comes.
+                    last = (last..k).find(|m| t - grid.at(*m) <= stroke + SAME_MM).unwrap_or(k);
+                }
+            }
+        }
+        for (station, side) in [(k, Side::Start), (k + 1, Side::End)] {
+            if looker.outlook(grip, station, side).sure || looker.exact(grip, station, side, last).is_some() {
+                continue;
+            }
+            reasons.extend(broken(looker, (grip, station), side, grid.at(last)));
+        }
+        let drill = looker.drill(grip, k + 1, Some(last))[1];
+        if drill > PASSES_UP_TO {
+            let (by, text) = bent(looker, grip, k + 1, grid.at(last));
+            reasons.push(Reason { by: by.into(), text });
+        }
+        if !reasons.is_empty() {
+            return Walk::Ends(End::new(k, reasons));
+        }
+        passed(k + 1, last);
+    }
+    match (gripped, machine.counter_spindle.is_some()) {
+        (false, true) => Walk::Ends(End::by(grid.last(), "collet", "nothing holds the part at part-off".into())),
+        (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
+            let nose_mm = nose.unwrap_or(0.0);
+            let found = checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten();
+            let told = |f: &checks::Finding| Reason { by: f.check.into(), text: frontier::last_grip(rig, f) };
+            let reasons: Vec<Reason> = failing(found).iter().map(told).collect();
+            if reasons.is_empty() {
+                let text = "the last grip does not hold the part after part-off".into();
+                return Walk::Ends(End::by(grid.last(), "support", text));
+            }
+            Walk::Ends(End::new(grid.last(), reasons))
+        }
+        _ => Walk::Through,
+    }
+}

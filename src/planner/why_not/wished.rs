@@ -1,0 +1,37 @@
+//! Wishes that no plan can meet, whatever else it does.
+//!
+//! A wished hand-over ends every stage that comes to it, and begins one with the wished nose; stretches never to grip are left out of the lands.
+//! So both only take ways away.
+
+use crate::planner::places::grips::Land;
+use crate::planner::why_not::blocked::Blocked;
+use crate::process::Rig;
+use crate::process::segments::Segment;
+use crate::process::stops::SAME_MM;
+
+/// What stops the bar where a wish cannot be kept or ends a stage that nothing goes on from.
+pub const NAME: &str = "wish";
+
+/// A wish that no plan with this collet can meet, whatever else it does.
+pub fn impossible(rig: &Rig<'_>, segments: &[Segment], lands: &[Land]) -> Option<Blocked> {
+    let shaft = &rig.job.shaft;
+    for wish in &rig.job.wishes.hand_overs {
+        let section = shaft.section_at(wish.at_mm);
+        let name = shaft.sections[section].label(section);
+        let why = match (&rig.collet, wish.nose_mm) {
+            (None, _) => "the machine has no counter-spindle that could take hold".to_owned(),
+            _ if !rig.stop_at(segments, wish.at_mm).allowed() => format!("the feed must not stop there, on {name}"),
+            (Some(collet), Some(nose)) if !on_a_land(lands, nose) => {
+                format!("collet {} cannot hold with its nose there", collet.name)
+            }
+            _ => continue,
+        };
+        let text = format!("to {} is wished, but {why}", wish.told());
+        return Some(Blocked::found(wish.at_mm, NAME, text, section));
+    }
+    None
+}
+
+fn on_a_land(lands: &[Land], nose_mm: f64) -> bool {
+    lands.iter().any(|l| nose_mm >= l.nose_from_mm - SAME_MM && nose_mm <= l.nose_to_mm + SAME_MM)
+}
