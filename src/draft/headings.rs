@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use super::scale::INCH_MM;
+use super::words::INCH_MM;
 use crate::diag::Diag;
 use crate::fields::nearest;
 

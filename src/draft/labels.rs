@@ -4,16 +4,12 @@
 use super::axis::Axis;
 use super::collect::{Collected, Dimension};
 use super::geometry::Point;
-use super::scale::INCH_MM;
+use super::scale::{SAME_MM, SCALE_SHARE};
 use super::sections::{Kind, Section};
 use super::title;
-use super::words::{Said, plain, read, read_in};
+use super::words::{INCH_MM, Said, plain, read, read_in};
 use crate::job::iso2768;
 
-/// Sizes that are the same to the eye of a drawing, mm.
-pub(super) const SAME_MM: f64 = 0.02;
-/// A dimension whose own number differs from what is drawn by more than this share tells that the drawing is not to scale.
-pub(super) const SCALE_SHARE: f64 = 0.005;
 /// A text with nothing but a roughness is about the surface at most this far below it, or above it on the lower half, mm on the
 /// sheet: two lines of text. Common practice, no source.
 const REACH_MM: f64 = 10.0;

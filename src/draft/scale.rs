@@ -6,11 +6,12 @@
 use super::axis::Found;
 use super::collect::{Collected, Dimension};
 use super::geometry::{Point, bounds};
-use super::labels::{SAME_MM, SCALE_SHARE};
-use super::words::{plain, read};
+use super::words::{INCH_MM, plain, read};
 
-/// Inches in a drawing in mm, or mm in one in inches, are at full size.
-pub const INCH_MM: f64 = 25.4;
+/// Sizes that are the same to the eye of a drawing, mm.
+pub(super) const SAME_MM: f64 = 0.02;
+/// A dimension whose own number differs from what is drawn by more than this share tells that the drawing is not to scale.
+pub(super) const SCALE_SHARE: f64 = 0.005;
 
 /// Dimensions of lengths that agree.
 struct Group {

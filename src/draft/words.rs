@@ -1,8 +1,10 @@
 //! What a text of a drawing or a cell of a table says of a surface: diameter, tolerance, thread, roughness.
 
-use super::scale::INCH_MM;
 use crate::job::iso286;
 use crate::job::thread::Thread;
+
+/// Inches in a drawing in mm, or mm in one in inches, are at full size.
+pub const INCH_MM: f64 = 25.4;
 
 /// What was read from a text.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -2,7 +2,7 @@
 
 use serde_saphyr::Location;
 
-use super::features::{on_the_shaft, thinnest_mm};
+use super::lengths::{on_the_shaft, thinnest_mm, tidy};
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
@@ -167,7 +167,7 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
     let path = r.settle(&here, engraving::path(&text, height_mm))?;
     let place = match (at, given_end) {
         (Some(from_mm), false) => {
-            let to_mm = super::shaft::tidy(from_mm + path.width_mm);
+            let to_mm = tidy(from_mm + path.width_mm);
             if let Some(sections) = sections {
                 on_the_shaft(r, map, "at", from_mm, to_mm, sections)?;
                 on_one_surface(r, &here, (from_mm, to_mm), height_mm, sections)?;

@@ -8,9 +8,10 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
+use super::file;
 use super::job::{MachineFrom, read_tree};
+use super::lengths::tidy;
 use super::node::{Node, parse};
-use super::{file, shaft::tidy};
 use crate::diag::{Diag, Source};
 use crate::job::{Job, Range, Varied};
 

@@ -3,6 +3,7 @@
 use serde_saphyr::Spanned;
 
 use super::end_work;
+use super::lengths::{on_the_shaft, thinnest_mm};
 use super::node::Node;
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
@@ -161,34 +162,4 @@ fn centre_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Optio
         mouth_mm: hole.mouth_mm,
         end,
     })
-}
-
-pub(super) fn on_the_shaft(
-    r: &mut Reader,
-    map: &Map,
-    key: &str,
-    from_mm: f64,
-    to_mm: f64,
-    sections: &[Section],
-) -> Option<()> {
-    let length_mm = sections.last().map_or(0.0, |section| section.to_mm);
-    if from_mm >= 0.0 && to_mm <= length_mm {
-        return Some(());
-    }
-    let diag = Diag::new(format!("this reaches from {from_mm} to {to_mm} mm, beyond the shaft"))
-        .help(format!("places are in mm from the front face; the shaft ends at {length_mm} mm"));
-    r.complain(&map.place(key), diag);
-    None
-}
-
-/// Thinnest core of the shaft between two places, mm.
-pub(super) fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
-    sections
-        .iter()
-        .filter(|section| section.to_mm > from_mm && section.from_mm < to_mm)
-        .map(|section| {
-            // Every kind is thinnest at one of its two ends.
-            section.bending_mm(section.from_mm.max(from_mm)).min(section.bending_mm(section.to_mm.min(to_mm)))
-        })
-        .fold(f64::INFINITY, f64::min)
 }

@@ -11,6 +11,7 @@ mod family;
 mod features;
 mod file;
 mod job;
+mod lengths;
 mod limits;
 mod machine;
 mod material;

@@ -86,7 +86,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         name: name?,
         kind,
         from_mm,
-        to_mm: super::shaft::tidy(from_mm + length?),
+        to_mm: super::lengths::tidy(from_mm + length?),
         tolerance,
         ra_um,
         finish_pass: finish_pass?.unwrap_or(false),

@@ -2,6 +2,7 @@
 
 use serde_saphyr::{Location, Spanned};
 
+use super::lengths::tidy;
 use super::node::Node;
 use super::reader::{Map, Reader};
 use super::{end_work, features, material, section};
@@ -11,11 +12,6 @@ use crate::job::{BackWork, Feature, Section, Shaft};
 
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
-
-/// Lengths of a file are decimal; this takes the rounding of their sum away, so that 0.1 + 0.2 ends at 0.3.
-pub(super) fn tidy(mm: f64) -> f64 {
-    (mm * 1e9).round() / 1e9
-}
 
 /// The shaft; what was assumed goes to the notes.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<Shaft> {

@@ -7,7 +7,7 @@ use axum::response::Response;
 use std::sync::Arc;
 
 use super::answers;
-use super::handlers::{Body, answered};
+use super::asked::{Body, answered};
 use super::wire::{Problem, Texts};
 use super::work::Desk;
 use crate::defect::Defect;

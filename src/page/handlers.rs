@@ -2,43 +2,19 @@
 
 use axum::Json;
 use axum::extract::State;
-use axum::extract::rejection::JsonRejection;
 use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use std::sync::Arc;
 
-use super::answers::{self, Refused};
+use super::answers;
+use super::asked::{Body, answered};
 use super::openapi;
-use super::wire::{AtAsked, Breach, EditAsked, Edited, Problem, ProveAsked, Proven, StageCheck, Text, Texts};
+use super::wire::{AtAsked, Breach, EditAsked, Edited, ProveAsked, Proven, StageCheck, Text, Texts};
 use super::work::Desk;
 use crate::answer::at::Asked;
 use crate::answer::{at as moment, moved};
 use crate::fields::{ALL, Field};
 use crate::input::edit::edited;
-
-/// The body, or why it is none.
-pub type Body<T> = Result<Json<T>, JsonRejection>;
-
-/// Takes the body of a request, works and answers.
-pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
-    desk: &Arc<Desk>,
-    asked: Body<Q>,
-    work: impl FnOnce(&Desk, Q) -> Result<A, Refused> + Send + 'static,
-) -> Response {
-    let asked = match asked {
-        Ok(Json(asked)) => asked,
-        Err(rejected) => {
-            let help = "see /openapi.json for what this path takes";
-            return Problem::new(rejected.body_text(), help).with(rejected.status());
-        }
-    };
-    let own = Arc::clone(desk);
-    match desk.work(move || work(&own, asked)).await {
-        Ok(Ok(answer)) => answer.into_response(),
-        Ok(Err((status, problem))) => problem.with(status),
-        Err(response) => response,
-    }
-}
 
 /// What the page starts with.
 pub async fn start(State(desk): State<Arc<Desk>>) -> Json<Texts> {

@@ -7,6 +7,7 @@
 #![allow(clippy::result_large_err)]
 
 mod answers;
+mod asked;
 mod assets;
 mod door;
 mod export;

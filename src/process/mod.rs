@@ -18,6 +18,7 @@ pub mod state;
 pub mod stops;
 pub mod supports;
 pub mod timing;
+pub mod tool;
 pub mod tooling;
 
 pub use answers::{Answers, Posed};

@@ -12,7 +12,7 @@ use super::features::Task;
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::stops::SAME_MM;
-use super::tooling::Tool;
+use super::tool::Tool;
 use crate::job::BackPlace;
 
 /// A piece of work of the headstock side, in order.

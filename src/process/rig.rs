@@ -1,9 +1,9 @@
 //! A job on its machine with one counter-spindle collet: everything a state needs, worked out once.
 
-use super::features::BackTask;
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
 use super::supports;
+use super::tool::BackTask;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};

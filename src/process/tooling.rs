@@ -2,31 +2,11 @@
 
 use super::rig::Rig;
 use super::segments::{Segment, Work};
+use super::tool::Tool;
 use crate::job::{Place, SectionKind, Tools};
-
-/// A tool; equal ones share a place.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-pub struct Tool {
-    /// Place it needs.
-    pub place: Place,
-    /// Name.
-    pub name: String,
-}
 
 /// Widest grooving tool, mm; a narrower groove needs its own. As one plunge cuts. Common practice, no source.
 const WIDEST_GROOVING_MM: f64 = 3.0;
-
-impl Tool {
-    /// A tool.
-    pub fn new(place: Place, name: impl Into<String>) -> Tool {
-        Tool { place, name: name.into() }
-    }
-
-    /// What turns along the bar, the first of a pair.
-    pub fn turning(tools: Tools) -> Tool {
-        Tool::new(Place::Turning, if tools == Tools::Opposed { "roughing tool of the pair" } else { "turning tool" })
-    }
-}
 
 /// A kind of place: what the job needs, what the machine has.
 #[derive(Debug, Clone, PartialEq)]

@@ -163,7 +163,7 @@ fn y_axis(layout: &Layout, charts: &Charts) -> Group {
     let says = ["used", "of the", "limit"];
     for (i, words) in says.iter().enumerate() {
         let y = y_of(charts, 0.6) + 13.0 * i as f64;
-        g = g.add(shapes::text(super::layout::MARGIN - 12.0, y, SMALL, "start", words).set("fill", SOFT));
+        g = g.add(shapes::text(super::page_size::MARGIN - 12.0, y, SMALL, "start", words).set("fill", SOFT));
     }
     g
 }
@@ -181,7 +181,7 @@ fn band(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
             None => runs.push((&p.check, p.turned_mm, p.turned_mm)),
         }
     }
-    let caption = shapes::text(super::layout::MARGIN - 12.0, charts.band_y + 11.0, SMALL, "start", "governs");
+    let caption = shapes::text(super::page_size::MARGIN - 12.0, charts.band_y + 11.0, SMALL, "start", "governs");
     let mut g = shapes::group("band").add(caption.set("fill", SOFT));
     for (i, (check, from, to)) in runs.iter().enumerate() {
         let (x1, x2) = (layout.axis.x_clamped(*from), layout.axis.x_clamped(*to));

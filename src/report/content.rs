@@ -3,7 +3,7 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, fed_on, numbers, text, timeline, verdict, words};
+use super::{attention, cautions, fed_on, help, numbers, timeline, verdict, words};
 use crate::job::plan::{LimitCost, Plan, Stage};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
@@ -183,12 +183,12 @@ pub fn costs(plan: &Plan) -> Vec<String> {
 fn what_would_help(plan: &Plan) -> Vec<Block> {
     let Some(shortfall) = &plan.shortfall else { return Vec::new() };
     let why = Block::Why(words::sentence(&shortfall.text));
-    let items: Vec<String> = shortfall.changes.iter().map(text::change_text).collect();
+    let items: Vec<String> = shortfall.changes.iter().map(help::change_text).collect();
     let help = if items.is_empty() {
-        Block::Why(text::no_help(shortfall))
+        Block::Why(help::no_help(shortfall))
     } else {
-        let title = match text::help_title(shortfall) {
-            text::TOGETHER => "What would help: the best two changes together",
+        let title = match help::help_title(shortfall) {
+            help::TOGETHER => "What would help: the best two changes together",
             _ => "What would help: each alone makes it feasible; the easiest to do first",
         };
         Block::List { title, numbered: true, boxed: false, items }

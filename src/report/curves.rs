@@ -5,7 +5,8 @@ use plotters::prelude::*;
 use svg::node::element::{Group, Path};
 
 use super::chart::{self, FINE, TOP, y_of};
-use super::layout::{Charts, Layout, PAGE_WIDTH};
+use super::layout::{Charts, Layout};
+use super::page_size::PAGE_WIDTH;
 use super::shapes::{self, INK, LIMIT, SMALL, SOFT, WHITE, xy};
 use super::thinned::thinned;
 use super::{ReportError, numbers, words};

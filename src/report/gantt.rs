@@ -6,7 +6,7 @@
 use svg::node::element::{Description, Group, SVG, Title};
 
 use super::axis::round_ticks;
-use super::layout::PAGE_WIDTH as WIDTH;
+use super::page_size::PAGE_WIDTH as WIDTH;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};

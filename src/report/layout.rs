@@ -4,14 +4,9 @@
 
 use super::axis::{Axis, axis};
 use super::labels::{self, Labels};
-use super::{ReportError, marks, stops};
+use super::page_size::PAGE_HEIGHT;
+use super::{ReportError, legend, stops};
 use crate::job::plan::Plan;
-
-/// A4 landscape, 297 by 210 mm.
-pub const PAGE_WIDTH: f64 = 1188.0;
-pub const PAGE_HEIGHT: f64 = 840.0;
-
-pub const MARGIN: f64 = 28.0;
 
 /// Half the height the bar may take in the drawing of a page with many stages, and what each stage less adds to it.
 const PROFILE_HALF: f64 = 54.0;
@@ -94,7 +89,7 @@ pub struct Layout {
     /// Top of the strips and the height of the pair of each stage; none where there are too many stages or none.
     pub strips: Option<(f64, f64)>,
     /// What the legend explains, with the place of each entry.
-    pub legend: Vec<marks::Entry>,
+    pub legend: Vec<legend::Entry>,
     /// The charts; none where nothing was computed along the way.
     pub charts: Option<Charts>,
     /// Upper end of the ticks of the common axis.
@@ -146,7 +141,7 @@ impl Layout {
         let grip_lanes = labels::lanes(&grip_places(plan, &axis), GRIP_LANES);
         let rows = |n: usize| n as f64 * ROW;
 
-        let (mut legend, legend_rows) = marks::entries(plan);
+        let (mut legend, legend_rows) = legend::entries(plan);
         let legend_y = if titled { 112.0 } else { 14.0 };
         let labels_bottom = legend_y + rows(legend_rows - 1) + 14.0 + rows(section_labels.rows());
         let numbers = if section_labels.numbers.is_empty() { 0.0 } else { NUMBERS };

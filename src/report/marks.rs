@@ -4,9 +4,12 @@ use svg::node::element::{Group, Line};
 
 use super::labels;
 use super::layout::{Layout, ROW};
+use super::legend::{Mark, SAMPLE};
+use super::numbers;
+use super::page_size::MARGIN;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, SMALL, SOFT, WHITE, xy};
 use super::stops::{self, Stop};
-use super::{numbers, tables, verdict, words};
+use super::strips;
 use crate::job::plan::Plan;
 
 /// Thickness of the jaws drawn on the shaft.
@@ -88,76 +91,6 @@ fn flag(stop: &Stop, x: f64, y: f64, width: f64) -> Group {
         .add(shapes::text(x, y + 10.0, SMALL, "middle", &stop.mark()).set("fill", ink).set("font-weight", "bold"))
 }
 
-/// A mark of the legend.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Mark {
-    Grip,
-    HandOver,
-    Regrip,
-    Both,
-    Bush,
-    Headstock,
-    Bore,
-    Sleeve,
-    Farther,
-    NotReached,
-}
-
-/// An entry of the legend.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Entry {
-    mark: Mark,
-    words: &'static str,
-    /// Left edge on the page, and row from 0.
-    x: f64,
-    row: usize,
-}
-
-impl Entry {
-    /// Whether the mark occurs in the strips of the stages only.
-    pub fn is_of_strips(&self) -> bool {
-        matches!(self.mark, Mark::Bush | Mark::Headstock | Mark::Bore | Mark::Sleeve | Mark::Farther)
-    }
-}
-
-/// The words of the legend are known: as much of the width as is allowed for any text is enough for them.
-const OF_WIDTH: f64 = 0.9;
-
-/// Width of a sample.
-const SAMPLE: f64 = 22.0;
-
-/// What the legend has to explain, placed, and the number of its rows; only marks that can occur.
-pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
-    let all = stops::stops(plan);
-    let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
-    let gripped = plan.stages.iter().any(|s| s.grip.is_some());
-    let stages = !plan.stages.is_empty();
-    let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
-    let list = [
-        (gripped, Mark::Grip, "grip, with its stage"),
-        (has(true, false), Mark::HandOver, "H hand-over"),
-        (has(false, true), Mark::Regrip, "R headstock re-grip"),
-        (has(true, true), Mark::Both, "H+R both in one stop"),
-        (stages && words::has_bush(plan), Mark::Bush, "guide bush"),
-        (headstock, Mark::Headstock, "headstock collet"),
-        (headstock, Mark::Farther, "headstock farther right"),
-        (gripped, Mark::Bore, "bore of the counter-spindle"),
-        (plan.stages.iter().any(|s| super::strips::sleeves(plan, s).next().is_some()), Mark::Sleeve, "sleeve in it"),
-        (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
-    ];
-    let (mut x, mut row) = (super::layout::MARGIN, 0);
-    let mut placed = Vec::new();
-    for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
-        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * OF_WIDTH;
-        if x + width > super::layout::PAGE_WIDTH - super::layout::MARGIN {
-            (x, row) = (super::layout::MARGIN, row + 1);
-        }
-        placed.push(Entry { mark, words, x, row });
-        x += width + 10.0;
-    }
-    (placed, row + 1)
-}
-
 /// What the marks mean.
 pub fn legend(layout: &Layout) -> Group {
     let mut g = shapes::group("legend");
@@ -195,14 +128,14 @@ fn sample(mark: Mark) -> Group {
             GRIP,
             2.2,
         )),
-        Mark::Farther => g.add(super::strips::farther(SAMPLE - 8.0, -4.0)),
+        Mark::Farther => g.add(strips::farther(SAMPLE - 8.0, -4.0)),
         Mark::NotReached => g.add(block(20.0).set("fill", shapes::pattern(shapes::HATCH)).set("stroke", shapes::LIMIT)),
     }
 }
 
 /// Captions at the left of the profile: what it is and how it is scaled.
 pub fn profile_caption(layout: &Layout) -> Group {
-    let x = super::layout::MARGIN;
+    let x = MARGIN;
     let y = layout.centre_y;
     let scale = if layout.exaggeration == 1.0 {
         ["true to", "scale", ""].map(str::to_string)

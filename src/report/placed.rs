@@ -1,6 +1,6 @@
 //! The diagram with the places of what is drawn, for a page that lays its own marks over it.
 
-use super::layout::PAGE_WIDTH;
+use super::page_size::PAGE_WIDTH;
 use super::{ReportError, svg};
 use crate::job::plan::Plan;
 use schemars::JsonSchema;

@@ -2,7 +2,9 @@
 
 use svg::node::element::Group;
 
-use super::layout::{Layout, MARGIN};
+use super::layout::Layout;
+use super::legend::sleeves;
+use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, RAW, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, tables, words};
 use crate::job::plan::{Plan, Stage};
@@ -10,9 +12,6 @@ use crate::job::plan::{Plan, Stage};
 /// Shares of a strip's height: the bar, and each jaw above and below it.
 const BAR_SHARE: f64 = 0.46;
 const JAW_SHARE: f64 = 0.17;
-
-/// Most bore sleeves drawn: more are a grey wall.
-const SLEEVES: usize = 60;
 
 /// The machine at one end of a stage.
 struct Moment<'a> {
@@ -122,15 +121,6 @@ fn jaws(x1: f64, x2: f64, y: f64, bar: f64, thickness: f64, kind: &str) -> Group
     g
 }
 
-/// Places of the sleeves that carry what has gone into the bore in a stage, mm from the front face.
-pub fn sleeves(plan: &Plan, stage: &Stage) -> impl Iterator<Item = f64> {
-    let pitch_mm = plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0);
-    let first = stage.grip.as_ref().zip(pitch_mm).map(|(grip, pitch_mm)| (grip.from_mm, pitch_mm));
-    first.into_iter().flat_map(|(from_mm, pitch_mm)| {
-        (1..=SLEEVES).map(move |j| from_mm - j as f64 * pitch_mm).take_while(|at| *at >= 0.0)
-    })
-}
-
 /// The counter-spindle's bore around the front that has gone into it, with the sleeves that carry it.
 fn bore(m: &Moment, nose: f64, half: f64) -> Group {
     let (a, y) = (&m.layout.axis, m.y);
@@ -154,7 +144,7 @@ fn captions(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
     let x = layout.axis.right() + 14.0;
     let unsupported = format!("unsupported {} mm", numbers::trimmed(stage.unsupported_max_mm, 1));
     let governing = stage.governing().map(words::check).unwrap_or_default();
-    let room = super::layout::PAGE_WIDTH - 4.0 - x;
+    let room = PAGE_WIDTH - 4.0 - x;
     shapes::group("figures")
         .add(shapes::text(MARGIN, base, size, "start", &stage.number.to_string()).set("font-weight", "bold"))
         .add(shapes::text(edge, base, size, "end", "start").set("fill", SOFT))

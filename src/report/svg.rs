@@ -2,9 +2,10 @@
 
 use svg::node::element::{Description, Group, SVG, Title};
 
-use super::layout::{Layout, MARGIN, PAGE_WIDTH};
+use super::layout::Layout;
+use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, cautions, chart, curves, drawing, marks, speed, strips, table, text, verdict, words};
+use super::{ReportError, cautions, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
 use crate::job::plan::Plan;
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
@@ -136,10 +137,10 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     let Some(shortfall) = &plan.shortfall else { return g };
     let columns = ((PAGE_WIDTH - 2.0 * MARGIN) / (SIZE * 0.6)) as usize;
     let mut told = table::wrap("", &words::sentence(&shortfall.text), columns);
-    let changes = shortfall.changes.iter().map(text::change_text);
+    let changes = shortfall.changes.iter().map(help::change_text);
     for (i, change) in changes.enumerate() {
         if i == 0 {
-            told.push_str(&table::wrap("", &format!("What would help ({}):", text::help_title(shortfall)), columns));
+            told.push_str(&table::wrap("", &format!("What would help ({}):", help::help_title(shortfall)), columns));
         }
         told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
     }

@@ -4,6 +4,7 @@
 //! Nothing is held but a window of lines that wait for an earlier one, so the number of jobs does not matter.
 
 mod documents;
+mod id;
 mod line;
 mod map;
 mod sink;

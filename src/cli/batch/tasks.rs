@@ -2,7 +2,7 @@
 
 use super::STDIN;
 use super::documents::{Documents, Piece};
-use super::line::{Id, Sizes};
+use super::id::{Id, Sizes};
 use crate::diag::Diag;
 use crate::input::Family;
 use std::io::BufRead;

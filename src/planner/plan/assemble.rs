@@ -13,10 +13,10 @@ use crate::planner::plan::outline;
 use crate::planner::plan::settle::{Look, Settled};
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter};
-use crate::process::features::BackTask;
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
+use crate::process::tool::BackTask;
 use told_chatter::worst_chatter;
 
 /// Shares that differ by less are one: rounding does not decide where a check is at its worst.

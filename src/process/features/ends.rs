@@ -6,7 +6,7 @@
 
 use super::super::rig::Rig;
 use super::super::segments::DEFAULT_FEED_MM;
-use super::super::tooling::Tool;
+use super::super::tool::Tool;
 use super::{CENTRE_S, DRILL_EXTRA_S, DRILL_VC_M_PER_MIN, tap_drill_mm};
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};

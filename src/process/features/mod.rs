@@ -10,7 +10,7 @@
 mod ends;
 
 use super::rig::Rig;
-use super::tooling::Tool;
+use super::tool::{BackTask, Tool};
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
 use crate::mechanics::{drilling, milling};
@@ -51,15 +51,6 @@ pub struct Task {
     pub tool: Tool,
     /// Time, s.
     pub time_s: f64,
-}
-
-/// A piece of work on the rear end, after part-off.
-#[derive(Debug, Clone, PartialEq)]
-pub struct BackTask {
-    /// The work.
-    pub work: BackWork,
-    /// The tool.
-    pub tool: Tool,
 }
 
 impl Task {

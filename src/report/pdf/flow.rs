@@ -4,19 +4,18 @@
 use svg::node::element::{Group, SVG};
 
 use super::fonts::Fonts;
-use super::table;
 use crate::job::plan::Plan;
-use crate::report::content::{self, Block};
-use crate::report::layout::{PAGE_HEIGHT, PAGE_WIDTH};
+use crate::report::content;
+use crate::report::page_size::PAGE_WIDTH;
 use crate::report::shapes::{self, INK, LIMIT, SOFT, TRACE, xy};
-use crate::report::{ReportError, gantt, svg as diagram, verdict, words};
+use crate::report::verdict;
 
 /// Margin of 10 mm; a unit is a quarter of a millimetre.
 pub const LEFT: f64 = 40.0;
-const TOP: f64 = 40.0;
+pub const TOP: f64 = 40.0;
 /// Where the footer begins.
 const BOTTOM: f64 = 790.0;
-const FOOTER: f64 = 812.0;
+pub const FOOTER: f64 = 812.0;
 
 /// Width between the margins.
 pub const WIDTH: f64 = PAGE_WIDTH - 2.0 * LEFT;
@@ -25,7 +24,7 @@ pub const WIDTH: f64 = PAGE_WIDTH - 2.0 * LEFT;
 pub const BODY: f64 = 12.0;
 const TITLE: f64 = 23.0;
 const HEADING: f64 = 14.5;
-const NOTE: f64 = 10.0;
+pub const NOTE: f64 = 10.0;
 
 /// Space over a heading and under it.
 const OVER_HEADING: f64 = 16.0;
@@ -34,72 +33,16 @@ const UNDER_HEADING: f64 = 8.0;
 /// Distance of lines, in sizes.
 pub const LINE: f64 = 1.35;
 
-/// Columns of facts in the head and in a block.
+/// Columns of facts in the head.
 const FACTS_IN_HEAD: usize = 5;
-const FACTS_IN_BLOCK: usize = 2;
 
 /// Pages as they fill.
 pub struct Flow<'a> {
     pub fonts: &'a Fonts,
-    done: Vec<Group>,
-    page: Group,
+    pub done: Vec<Group>,
+    pub page: Group,
     /// Top of what comes next.
     pub y: f64,
-}
-
-/// The pages of a plan's sheet.
-pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
-    let mut flow = Flow { fonts, done: Vec::new(), page: Group::new(), y: TOP };
-    flow.head(plan);
-    for block in content::blocks(plan) {
-        match &block {
-            Block::Why(text) => flow.paragraph(text, true),
-            Block::Diagram => {
-                let (drawing, layout) = diagram::inline(plan)?;
-                flow.y += 8.0;
-                flow.picture(drawing, layout.height);
-            }
-            Block::Cycle(title) => {
-                if let Some(strip) = gantt::inline(plan)? {
-                    flow.heading(title, "", gantt::HEIGHT);
-                    flow.picture(strip, gantt::HEIGHT);
-                }
-            }
-            Block::Table { title, units, rows, kind } => table::table(&mut flow, title, units, rows, *kind),
-            Block::Facts { title, pairs } => {
-                flow.heading(title, "", 40.0);
-                flow.facts(pairs, FACTS_IN_BLOCK);
-            }
-            Block::List { title, numbered, boxed, items } => flow.list(title, *numbered, *boxed, items),
-            Block::SignOff => table::sign_off(&mut flow),
-        }
-    }
-    flow.done.push(flow.page);
-    Ok(finished(plan, flow.done))
-}
-
-/// The pages with their footers.
-fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
-    let count = pages.len();
-    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 330.0);
-    let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 470.0);
-    let page = |(i, page): (usize, Group)| {
-        let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
-        let middle = shapes::text(PAGE_WIDTH / 2.0, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
-        let number = format!("page {} of {count}", i + 1);
-        let right = shapes::text(PAGE_WIDTH - LEFT, FOOTER, NOTE, "end", &number).set("fill", SOFT);
-        SVG::new()
-            .set("width", xy(PAGE_WIDTH))
-            .set("height", xy(PAGE_HEIGHT))
-            .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(PAGE_HEIGHT)))
-            .set("font-family", shapes::FONT)
-            .add(page)
-            .add(left)
-            .add(middle)
-            .add(right)
-            .to_string()
-    };
-    pages.into_iter().enumerate().map(page).collect()
 }
 
 impl Flow<'_> {
@@ -125,7 +68,7 @@ impl Flow<'_> {
         self.add(if style.bold { text.set("font-weight", "bold") } else { text });
     }
 
-    fn head(&mut self, plan: &Plan) {
+    pub fn head(&mut self, plan: &Plan) {
         let about = content::head(plan);
         let bold = Style { bold: true, colour: INK };
         for line in self.fonts.wrap(&about.job, TITLE, true, WIDTH) {
@@ -146,7 +89,7 @@ impl Flow<'_> {
     }
 
     /// Keys over values, in columns.
-    fn facts(&mut self, pairs: &[(&'static str, String)], columns: usize) {
+    pub fn facts(&mut self, pairs: &[(&'static str, String)], columns: usize) {
         let column = WIDTH / columns as f64;
         for row in pairs.chunks(columns) {
             let lines: Vec<Vec<String>> =
@@ -182,7 +125,7 @@ impl Flow<'_> {
         self.y += HEADING * LINE + UNDER_HEADING + NOTE * LINE * (notes.len() as f64 - 1.0);
     }
 
-    fn paragraph(&mut self, text: &str, bold: bool) {
+    pub fn paragraph(&mut self, text: &str, bold: bool) {
         self.y += 6.0;
         for line in self.fonts.wrap(text, BODY, bold, WIDTH) {
             self.need(BODY * LINE);
@@ -191,7 +134,7 @@ impl Flow<'_> {
         }
     }
 
-    fn list(&mut self, title: &str, numbered: bool, boxed: bool, items: &[String]) {
+    pub fn list(&mut self, title: &str, numbered: bool, boxed: bool, items: &[String]) {
         const INDENT: f64 = 26.0;
         let lines: Vec<Vec<String>> =
             items.iter().map(|item| self.fonts.wrap(item, BODY, false, WIDTH - INDENT)).collect();
@@ -215,7 +158,7 @@ impl Flow<'_> {
     }
 
     /// A picture as wide as a page, a little smaller where the rest of the page asks for it, or on the next page.
-    fn picture(&mut self, drawing: SVG, height: f64) {
+    pub fn picture(&mut self, drawing: SVG, height: f64) {
         let least = height * WIDTH / PAGE_WIDTH * 0.9;
         self.need(least.min(BOTTOM - TOP));
         let scale = (WIDTH / PAGE_WIDTH).min((BOTTOM - self.y) / height);

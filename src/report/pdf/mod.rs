@@ -5,6 +5,7 @@
 
 mod flow;
 mod fonts;
+mod pages;
 mod table;
 
 use krilla::geom::Size;
@@ -35,7 +36,7 @@ pub fn sheet_pdf(plan: &Plan) -> Result<Vec<u8>, ReportError> {
     let options = fonts.options();
     let size = Size::from_wh(WIDTH_PT, HEIGHT_PT).ok_or_else(|| pdf_error("no page size"))?;
     let mut document = Document::new_with(SerializeSettings::default());
-    for page in flow::pages(plan, &fonts)? {
+    for page in pages::pages(plan, &fonts)? {
         let tree = usvg::Tree::from_str(&page, &options).map_err(pdf_error)?;
         let mut on_page = document.start_page_with(PageSettings::new(size));
         let mut surface = on_page.surface();

@@ -1,0 +1,41 @@
+//! Lengths along the shaft: their rounding, and what lies at them.
+
+use super::reader::{Map, Reader};
+use crate::diag::Diag;
+use crate::job::Section;
+
+/// Lengths of a file are decimal; this takes the rounding of their sum away, so that 0.1 + 0.2 ends at 0.3.
+pub(super) fn tidy(mm: f64) -> f64 {
+    (mm * 1e9).round() / 1e9
+}
+
+/// Whether a stretch lies on the shaft, else the complaint.
+pub(super) fn on_the_shaft(
+    r: &mut Reader,
+    map: &Map,
+    key: &str,
+    from_mm: f64,
+    to_mm: f64,
+    sections: &[Section],
+) -> Option<()> {
+    let length_mm = sections.last().map_or(0.0, |section| section.to_mm);
+    if from_mm >= 0.0 && to_mm <= length_mm {
+        return Some(());
+    }
+    let diag = Diag::new(format!("this reaches from {from_mm} to {to_mm} mm, beyond the shaft"))
+        .help(format!("places are in mm from the front face; the shaft ends at {length_mm} mm"));
+    r.complain(&map.place(key), diag);
+    None
+}
+
+/// Thinnest core of the shaft between two places, mm.
+pub(super) fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
+    sections
+        .iter()
+        .filter(|section| section.to_mm > from_mm && section.from_mm < to_mm)
+        .map(|section| {
+            // Every kind is thinnest at one of its two ends.
+            section.bending_mm(section.from_mm.max(from_mm)).min(section.bending_mm(section.to_mm.min(to_mm)))
+        })
+        .fold(f64::INFINITY, f64::min)
+}

@@ -1,0 +1,33 @@
+//! What every path does with a request: takes its body, works off the connection, answers.
+
+use super::answers::Refused;
+use super::wire::Problem;
+use super::work::Desk;
+use axum::Json;
+use axum::extract::rejection::JsonRejection;
+use axum::response::{IntoResponse, Response};
+use std::sync::Arc;
+
+/// The body, or why it is none.
+pub type Body<T> = Result<Json<T>, JsonRejection>;
+
+/// Takes the body of a request, works and answers.
+pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
+    desk: &Arc<Desk>,
+    asked: Body<Q>,
+    work: impl FnOnce(&Desk, Q) -> Result<A, Refused> + Send + 'static,
+) -> Response {
+    let asked = match asked {
+        Ok(Json(asked)) => asked,
+        Err(rejected) => {
+            let help = "see /openapi.json for what this path takes";
+            return Problem::new(rejected.body_text(), help).with(rejected.status());
+        }
+    };
+    let own = Arc::clone(desk);
+    match desk.work(move || work(&own, asked)).await {
+        Ok(Ok(answer)) => answer.into_response(),
+        Ok(Err((status, problem))) => problem.with(status),
+        Err(response) => response,
+    }
+}

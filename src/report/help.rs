@@ -1,0 +1,53 @@
+//! What would help where there is no plan, in words.
+
+use super::{numbers, words};
+use crate::job::plan::{Change, Shortfall};
+use serde_json::Value;
+
+/// A difference in time that is worth a word, s.
+const WORTH_TELLING_S: f64 = 0.05;
+
+/// What the changes that would help are.
+pub(super) fn help_title(shortfall: &Shortfall) -> &'static str {
+    let pair = shortfall.changes.iter().all(|c| c.to.is_array() && c.change.contains(PAIRED));
+    if pair { TOGETHER } else { "each alone makes it feasible; the easiest to do first" }
+}
+
+/// Nothing helps: what was tried, and what to do next.
+pub(super) fn no_help(shortfall: &Shortfall) -> String {
+    let tried = shortfall.tried.as_deref().unwrap_or("no single change was found that makes it feasible");
+    let next = match shortfall.blocked_by.as_str() {
+        "back" | "push" => "Do that work in lighter cuts or elsewhere",
+        "torque" => "Ask for a seat of a larger diameter to grip",
+        _ => "Ask for a shorter or a thicker part",
+    };
+    format!(
+        "{}. {next}, change several things at once, or see what other machines do: \
+         spanhold compare JOB --machine FILE.",
+        words::sentence(tried)
+    )
+}
+
+/// The title of a pair of changes.
+pub(super) const TOGETHER: &str = "the best two changes together";
+
+/// Between the names of two changes that are one.
+const PAIRED: &str = " + ";
+
+/// One change: its sentence, then the numbers by the keys of the files.
+pub(super) fn change_text(change: &Change) -> String {
+    let extra = match change.extra_time_s {
+        Some(s) if s >= WORTH_TELLING_S => format!("; {} s more than the fastest of these", numbers::seconds(s)),
+        _ => String::new(),
+    };
+    let one = |name: &str, from: &Value, to: &Value| {
+        format!("{}: {} → {}", words::plain(name), words::change_value(from), words::change_value(to))
+    };
+    let numbers = match (change.change.split_once(PAIRED), &change.from, &change.to) {
+        (Some((a, b)), Value::Array(from), Value::Array(to)) if from.len() == 2 && to.len() == 2 => {
+            format!("{}; {}", one(a, &from[0], &to[0]), one(b, &from[1], &to[1]))
+        }
+        _ => one(&change.change, &change.from, &change.to),
+    };
+    format!("{} ({numbers}{extra})", words::sentence(&change.text))
+}

@@ -1,0 +1,91 @@
+//! What the legend of the diagram has to explain.
+
+use super::page_size::{MARGIN, PAGE_WIDTH};
+use super::shapes::{self, SMALL};
+use super::{stops, tables, verdict, words};
+use crate::job::plan::{Plan, Stage};
+
+/// Most bore sleeves drawn: more are a grey wall.
+const SLEEVES: usize = 60;
+
+/// A mark of the legend.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Mark {
+    Grip,
+    HandOver,
+    Regrip,
+    Both,
+    Bush,
+    Headstock,
+    Bore,
+    Sleeve,
+    Farther,
+    NotReached,
+}
+
+/// An entry of the legend.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Entry {
+    /// The mark.
+    pub mark: Mark,
+    /// What it means.
+    pub words: &'static str,
+    /// Left edge on the page.
+    pub x: f64,
+    /// Row from 0.
+    pub row: usize,
+}
+
+impl Entry {
+    /// Whether the mark occurs in the strips of the stages only.
+    pub fn is_of_strips(&self) -> bool {
+        matches!(self.mark, Mark::Bush | Mark::Headstock | Mark::Bore | Mark::Sleeve | Mark::Farther)
+    }
+}
+
+/// The words of the legend are known: as much of the width as is allowed for any text is enough for them.
+const OF_WIDTH: f64 = 0.9;
+
+/// Width of a sample.
+pub const SAMPLE: f64 = 22.0;
+
+/// What the legend has to explain, placed, and the number of its rows; only marks that can occur.
+pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
+    let all = stops::stops(plan);
+    let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
+    let gripped = plan.stages.iter().any(|s| s.grip.is_some());
+    let stages = !plan.stages.is_empty();
+    let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
+    let list = [
+        (gripped, Mark::Grip, "grip, with its stage"),
+        (has(true, false), Mark::HandOver, "H hand-over"),
+        (has(false, true), Mark::Regrip, "R headstock re-grip"),
+        (has(true, true), Mark::Both, "H+R both in one stop"),
+        (stages && words::has_bush(plan), Mark::Bush, "guide bush"),
+        (headstock, Mark::Headstock, "headstock collet"),
+        (headstock, Mark::Farther, "headstock farther right"),
+        (gripped, Mark::Bore, "bore of the counter-spindle"),
+        (plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()), Mark::Sleeve, "sleeve in it"),
+        (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
+    ];
+    let (mut x, mut row) = (MARGIN, 0);
+    let mut placed = Vec::new();
+    for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
+        let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * OF_WIDTH;
+        if x + width > PAGE_WIDTH - MARGIN {
+            (x, row) = (MARGIN, row + 1);
+        }
+        placed.push(Entry { mark, words, x, row });
+        x += width + 10.0;
+    }
+    (placed, row + 1)
+}
+
+/// Places of the sleeves that carry what has gone into the bore in a stage, mm from the front face.
+pub fn sleeves(plan: &Plan, stage: &Stage) -> impl Iterator<Item = f64> {
+    let pitch_mm = plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0);
+    let first = stage.grip.as_ref().zip(pitch_mm).map(|(grip, pitch_mm)| (grip.from_mm, pitch_mm));
+    first.into_iter().flat_map(|(from_mm, pitch_mm)| {
+        (1..=SLEEVES).map(move |j| from_mm - j as f64 * pitch_mm).take_while(|at| *at >= 0.0)
+    })
+}

@@ -1,0 +1,70 @@
+//! The blocks of the sheet on their pages, with what stands under each.
+
+use svg::node::element::{Group, SVG};
+
+use super::flow::{FOOTER, Flow, LEFT, NOTE, TOP};
+use super::fonts::Fonts;
+use super::table;
+use crate::job::plan::Plan;
+use crate::report::content::{self, Block};
+use crate::report::page_size::{PAGE_HEIGHT, PAGE_WIDTH};
+use crate::report::shapes::{self, SOFT, xy};
+use crate::report::{ReportError, gantt, svg as diagram, words};
+
+/// Columns of facts in a block.
+const FACTS_IN_BLOCK: usize = 2;
+
+/// The pages of a plan's sheet.
+pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
+    let mut flow = Flow { fonts, done: Vec::new(), page: Group::new(), y: TOP };
+    flow.head(plan);
+    for block in content::blocks(plan) {
+        match &block {
+            Block::Why(text) => flow.paragraph(text, true),
+            Block::Diagram => {
+                let (drawing, layout) = diagram::inline(plan)?;
+                flow.y += 8.0;
+                flow.picture(drawing, layout.height);
+            }
+            Block::Cycle(title) => {
+                if let Some(strip) = gantt::inline(plan)? {
+                    flow.heading(title, "", gantt::HEIGHT);
+                    flow.picture(strip, gantt::HEIGHT);
+                }
+            }
+            Block::Table { title, units, rows, kind } => table::table(&mut flow, title, units, rows, *kind),
+            Block::Facts { title, pairs } => {
+                flow.heading(title, "", 40.0);
+                flow.facts(pairs, FACTS_IN_BLOCK);
+            }
+            Block::List { title, numbered, boxed, items } => flow.list(title, *numbered, *boxed, items),
+            Block::SignOff => table::sign_off(&mut flow),
+        }
+    }
+    flow.done.push(flow.page);
+    Ok(finished(plan, flow.done))
+}
+
+/// The pages with their footers.
+fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
+    let count = pages.len();
+    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 330.0);
+    let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 470.0);
+    let page = |(i, page): (usize, Group)| {
+        let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
+        let middle = shapes::text(PAGE_WIDTH / 2.0, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
+        let number = format!("page {} of {count}", i + 1);
+        let right = shapes::text(PAGE_WIDTH - LEFT, FOOTER, NOTE, "end", &number).set("fill", SOFT);
+        SVG::new()
+            .set("width", xy(PAGE_WIDTH))
+            .set("height", xy(PAGE_HEIGHT))
+            .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(PAGE_HEIGHT)))
+            .set("font-family", shapes::FONT)
+            .add(page)
+            .add(left)
+            .add(middle)
+            .add(right)
+            .to_string()
+    };
+    pages.into_iter().enumerate().map(page).collect()
+}
