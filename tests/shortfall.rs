@@ -5,7 +5,8 @@ use spanhold::answer::advised;
 use spanhold::input::read_job_text;
 use spanhold::job::Job;
 use spanhold::job::plan::{Shortfall, Verdict};
-use spanhold::planner::{Advice, candidates, changes, costs};
+use spanhold::planner::Advice;
+use spanhold::planner::advice::{candidate, candidates, changes, costs};
 
 /// An invented guide rod of a textile machine on a short machine.
 fn text(sections: &str, rest: &str) -> String {
@@ -114,12 +115,12 @@ fn every_change_told_is_true_and_the_value_before_it_is_not_enough() {
         let help = changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
         for change in help.changes.iter().filter(|c| !c.change.contains(" + ")) {
             let list = candidates::all(&job);
-            let value = |c: &candidates::Candidate| match c.after {
+            let value = |c: &candidate::Candidate| match c.after {
                 None => change.to.as_f64().expect("a number"),
                 Some(_) => c.range.1,
             };
             let is_it =
-                |c: &&candidates::Candidate| c.name == change.change && change.text.starts_with(&(c.says)(value(c)));
+                |c: &&candidate::Candidate| c.name == change.change && change.text.starts_with(&(c.says)(value(c)));
             let candidate = list.iter().find(is_it).unwrap_or_else(|| panic!("{change:?}"));
             let made = planned(&(candidate.with)(&job, value(candidate)));
             assert_eq!(made.verdict, Verdict::Feasible, "{to}: {change:?}");

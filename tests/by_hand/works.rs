@@ -7,7 +7,7 @@ use spanhold::mechanics::{drilling, milling, shaving};
 use spanhold::process::features::{Task, moments_told};
 use spanhold::process::moment;
 use spanhold::process::pace::What;
-use spanhold::process::tooling::Tool;
+use spanhold::process::tool::Tool;
 
 fn tasks(features: &str) -> Vec<Task> {
     let job = job("single", &format!("features: [{features}]"));

@@ -26,13 +26,13 @@ use spanhold::planner::places::grips;
 use spanhold::planner::places::ground::Ground;
 use spanhold::planner::places::lessons::Lessons;
 use spanhold::planner::places::stations::{Grid, moments};
+use spanhold::planner::plan::{assemble, draft::Draft};
 use spanhold::planner::sequence::network::{Builder, Weights};
 use spanhold::planner::sequence::price::Price;
 use spanhold::planner::sequence::runs::Runs;
 use spanhold::planner::sequence::way::{EQUALLY_FAST, best_way};
 use spanhold::planner::solve::{Answer, Effort, solve};
 use spanhold::planner::states::outlook::Looker;
-use spanhold::planner::{assemble, draft::Draft};
 use spanhold::process::Rig;
 use std::collections::BTreeMap;
 

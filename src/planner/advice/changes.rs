@@ -79,7 +79,7 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Least, Defect
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::planner::advice::candidates::{Ease, number};
+    use crate::planner::advice::candidate::{Ease, number};
 
     /// A number from 100 on whose far end is 500 more.
     fn stroke() -> Candidate {

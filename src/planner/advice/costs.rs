@@ -65,7 +65,7 @@ fn least_cost(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::planner::advice::candidates::number;
+    use crate::planner::advice::candidate::number;
 
     fn stroke() -> Candidate {
         number("stroke", Ease::Machine, (100.0, 600.0), 5.0, |v| format!("a stroke of {v} mm"), |_, _| {})

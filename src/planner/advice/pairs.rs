@@ -134,7 +134,9 @@ pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defec
     };
     pairs.sort_by_key(|p| (std::cmp::Reverse(likely(p)), ease(p), *p));
     let all = pairs.len();
-    pairs.truncate(MOST_PAIRS);
+    // Where most single changes took too long, so would most pairs.
+    let too_long = 2 * unknown > list.len();
+    pairs.truncate(if too_long { 0 } else { MOST_PAIRS });
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
     let far = |i: usize| reached[i].value;
     let planned = |may: &Allowance, pair, va, vb| planned_within(may, &with(pair, va, vb));
@@ -148,7 +150,10 @@ pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defec
         n => format!("of {} single changes none was found to be enough, but {n} took too long to work out", list.len()),
     };
     let Some(((a, b), known_s)) = best else {
-        let tried = format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len());
+        let tried = match too_long {
+            true => format!("{tried}, so no pairs of them were tried"),
+            false => format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len()),
+        };
         return Ok(Help {
             changes: Vec::new(),
             tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),

@@ -29,7 +29,7 @@ impl Looker<'_> {
     }
 
     /// Whether a state of a station under a grip is shut.
-    pub(in crate::planner) fn has_shut(&self, grip: usize, station: usize) -> bool {
+    pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
         self.grid.has_shut(station, self.noses.get(grip).copied())
     }
 

@@ -56,16 +56,16 @@ struct Sample {
 const HOPELESS: Sample = Sample { base: [checks::MOST_SHARE; 2], share: [checks::MOST_SHARE; 2], cap_rpm: [0.0; 2] };
 
 /// How far outside the samples a value between them may lie.
-pub(in crate::planner) fn guard(low: f64, high: f64) -> f64 {
+pub(super) fn guard(low: f64, high: f64) -> f64 {
     SAMPLE_GUARD * high + 0.5 * (high - low)
 }
 
 /// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
 /// it differs from the first) asks for at its speed, rev/min.
-pub(in crate::planner) struct Seen {
-    pub(in crate::planner) front: Arc<Front>,
-    pub(in crate::planner) rears: Vec<Arc<Option<Rear>>>,
-    pub(in crate::planner) sides: [Option<(f64, Vec<Demand>)>; 2],
+pub(super) struct Seen {
+    pub(super) front: Arc<Front>,
+    pub(super) rears: Vec<Arc<Option<Rear>>>,
+    pub(super) sides: [Option<(f64, Vec<Demand>)>; 2],
 }
 
 /// How a state looks over all places of the headstock.
@@ -84,7 +84,7 @@ pub struct Outlook {
 }
 
 /// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
-pub(in crate::planner) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
+pub(super) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
 /// Fronts that are kept, by grip and station, and the nodes they have together.
 #[derive(Default)]
@@ -105,35 +105,36 @@ pub struct Looker<'a> {
     pub tasks: &'a [Task],
     /// Noses tried; the index one past the last is the free front.
     pub noses: Vec<f64>,
-    pub(in crate::planner) ranks: bool,
+    /// Whether the safer of two equally cheap grips is asked for.
+    pub ranks: bool,
     /// By grip, from the first station it can be held at.
-    pub(in crate::planner) rows: Vec<Row>,
+    pub(super) rows: Vec<Row>,
     exact: Mutex<HashMap<(usize, usize, usize), Sample>>,
     fronts: Mutex<Fronts>,
     rears: Mutex<HashMap<u64, Arc<Option<Rear>>>>,
-    pub(in crate::planner) drills: Remembered,
-    pub(in crate::planner) releases: Remembered,
+    pub(super) drills: Remembered,
+    pub(super) releases: Remembered,
 }
 
 /// What is known of the states of one grip, by station from `first` on.
-pub(in crate::planner) struct Row {
-    pub(in crate::planner) first: usize,
+pub(super) struct Row {
+    pub(super) first: usize,
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceLock<Option<Arc<Inside>>>; 2],
-    pub(in crate::planner) glances: Cells<Box<[Outlook; 2]>>,
+    pub(super) glances: Cells<Box<[Outlook; 2]>>,
     outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
     beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
-    pub(in crate::planner) releases: Cells<Box<[f64; 2]>>,
+    pub(super) releases: Cells<Box<[f64; 2]>>,
     len: usize,
 }
 
 /// Something of every station of a row, each once; made where it is first asked for.
-pub(in crate::planner) type Cells<T> = OnceLock<Vec<OnceLock<T>>>;
+pub(super) type Cells<T> = OnceLock<Vec<OnceLock<T>>>;
 
 impl Row {
     /// The cell of a station; none where the row does not reach it.
-    pub(in crate::planner) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceLock<T>> {
+    pub(super) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceLock<T>> {
         let i = station.checked_sub(self.first).filter(|i| *i < self.len)?;
         Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceLock::new()).collect())[i])
     }
@@ -193,12 +194,12 @@ impl<'a> Looker<'a> {
     }
 
     /// Headstock place at a station when the last re-grip was at a turned length, mm.
-    pub(in crate::planner) fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
+    pub(super) fn headstock_mm(&self, station: usize, last_regrip_mm: f64) -> f64 {
         self.rig.job.machine.headstock.farthest_mm() - (self.grid.at(station) - last_regrip_mm)
     }
 
     /// A state of a station, grip and headstock place.
-    pub(in crate::planner) fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
+    pub(super) fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
         State {
             turned_mm: self.grid.at(station),
             counter: Counter::of(self.noses.get(grip).copied()),
@@ -207,7 +208,7 @@ impl<'a> Looker<'a> {
     }
 
     /// Places of the headstock that are looked at: the free front has one, a grip up to three over the range.
-    pub(in crate::planner) fn places(&self, grip: usize, station: usize) -> Vec<f64> {
+    pub(super) fn places(&self, grip: usize, station: usize) -> Vec<f64> {
         let far = self.headstock_mm(station, self.grid.at(station));
         let near =
             self.headstock_mm(station, (self.grid.at(station) - self.rig.job.machine.headstock.stroke_mm).max(0.0));
@@ -221,7 +222,7 @@ impl<'a> Looker<'a> {
     }
 
     /// A state for several places of the headstock; none where nothing holds it at one of them.
-    pub(in crate::planner) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+    pub(super) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
         self.seen(self.front(grip, station), grip, station, places)
     }
 
@@ -241,19 +242,13 @@ impl<'a> Looker<'a> {
     }
 
     /// What lies in front of the bush face, with the collet closed or open, or free.
-    pub(in crate::planner) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
+    pub(super) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
         let open = matches!(counter, Counter::Open { .. });
         let inside = self.rows[grip].inside[usize::from(open)].get_or_init(|| Inside::new(self.rig, counter));
         Front::with(self.rig, self.grid.at(station), counter, inside.clone())
     }
 
-    pub(in crate::planner) fn seen(
-        &self,
-        front: Arc<Front>,
-        grip: usize,
-        station: usize,
-        places: &[f64],
-    ) -> Option<Seen> {
+    pub(super) fn seen(&self, front: Arc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
         breathe_deeply(LOOK);
         let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
@@ -324,7 +319,7 @@ impl<'a> Looker<'a> {
         still.iter().zip(places).map(demand).collect()
     }
 
-    pub(in crate::planner) fn rear(&self, headstock_mm: f64) -> Arc<Option<Rear>> {
+    pub(super) fn rear(&self, headstock_mm: f64) -> Arc<Option<Rear>> {
         if let Some(known) = open(&self.rears).get(&headstock_mm.to_bits()) {
             return known.clone();
         }

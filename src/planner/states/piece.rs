@@ -6,22 +6,25 @@ use crate::process::stops::SAME_MM;
 
 /// What is known of a piece between two neighbouring stations under a grip.
 #[derive(Debug, Clone, Copy)]
-pub(in crate::planner) struct Piece {
-    pub(in crate::planner) dead: bool,
-    pub(in crate::planner) sure: bool,
-    pub(in crate::planner) cap_rpm: f64,
+pub struct Piece {
+    /// No place of the headstock lets it hold.
+    pub dead: bool,
+    /// It holds at every one, at full speed.
+    pub sure: bool,
+    /// The speed is no higher than this, rev/min.
+    pub cap_rpm: f64,
     /// The margin is no larger than this.
-    pub(in crate::planner) most_margin: f64,
+    pub most_margin: f64,
 }
 
 impl Piece {
-    pub(in crate::planner) const SURE: Piece =
-        Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
+    /// One that holds, with nothing known against it.
+    pub const SURE: Piece = Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
 }
 
 impl Looker<'_> {
     /// How far the counter-spindle, or the free front's headstock, lets a grip go, mm.
-    pub(in crate::planner) fn limit_mm(&self, grip: usize) -> f64 {
+    pub fn limit_mm(&self, grip: usize) -> f64 {
         let machine = &self.rig.job.machine;
         match (&machine.counter_spindle, self.noses.get(grip)) {
             (Some(counter), Some(nose)) => nose + counter.farthest_mm - self.rig.gap_mm(),
@@ -30,7 +33,7 @@ impl Looker<'_> {
     }
 
     /// Grips that the counter-spindle can take at a station and the wishes allow.
-    pub(in crate::planner) fn noses_at(&self, station: usize) -> impl DoubleEndedIterator<Item = usize> {
+    pub fn noses_at(&self, station: usize) -> impl DoubleEndedIterator<Item = usize> {
         let at_mm = self.grid.at(station);
         let travel = self.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
         let range = travel.map_or(0..0, |(nearest_mm, farthest_mm)| {
@@ -43,7 +46,7 @@ impl Looker<'_> {
     }
 
     /// What is known of the piece behind station `k` under a grip.
-    pub(in crate::planner) fn piece(&self, grip: usize, k: usize) -> Piece {
+    pub fn piece(&self, grip: usize, k: usize) -> Piece {
         let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
         // The far side first: what fails, fails there as a rule.
         let end = self.glance(grip, k + 1, Side::End);
@@ -62,7 +65,7 @@ impl Looker<'_> {
     }
 
     /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
-    pub(in crate::planner) fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
+    pub fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
         if !self.grid.borders(station) {
             return None;
         }

@@ -65,14 +65,14 @@ fn with_margin(rig: &Rig<'_>) -> String {
 }
 
 /// Where one walk ended, and everything that stops it there: it goes on only where all of it is lifted.
-pub(in crate::planner) struct End {
-    pub(in crate::planner) station: usize,
+pub(super) struct End {
+    pub(super) station: usize,
     reasons: Vec<Reason>,
 }
 
 impl End {
     /// Of each check or rule the first reason is told.
-    pub(in crate::planner) fn new(station: usize, all: Vec<Reason>) -> End {
+    pub(super) fn new(station: usize, all: Vec<Reason>) -> End {
         let mut reasons: Vec<Reason> = Vec::new();
         for reason in all {
             if reasons.iter().all(|known| known.by != reason.by) {
@@ -82,29 +82,29 @@ impl End {
         End { station, reasons }
     }
 
-    pub(in crate::planner) fn by(station: usize, by: &str, text: String) -> End {
+    pub(super) fn by(station: usize, by: &str, text: String) -> End {
         End::new(station, vec![Reason { by: by.into(), text }])
     }
 
     /// Whether a single reason makes it.
-    pub(in crate::planner) fn is_single(&self) -> bool {
+    pub(super) fn is_single(&self) -> bool {
         self.reasons.len() == 1
     }
 
     /// How an end ranks beside another: the farthest, then one that a single reason makes, for lifting it is enough.
-    pub(in crate::planner) fn rank(&self) -> (usize, bool) {
+    pub(super) fn rank(&self) -> (usize, bool) {
         (self.station, self.is_single())
     }
 
     /// What stops the bar there, at a turned length (mm) on a section.
-    pub(in crate::planner) fn blocked(self, farthest_mm: f64, section: usize) -> Blocked {
+    pub(super) fn blocked(self, farthest_mm: f64, section: usize) -> Blocked {
         let by = self.reasons.first().map_or(String::new(), |r| r.by.clone());
         let found = Blocked::found(farthest_mm, &by, self.told(), section);
         Blocked { together: if self.reasons.len() > 1 { self.reasons } else { Vec::new() }, ..found }
     }
 
     /// All that must be lifted, in words.
-    pub(in crate::planner) fn told(&self) -> String {
+    pub(super) fn told(&self) -> String {
         let texts: Vec<&str> = self.reasons.iter().map(|r| r.text.as_str()).collect();
         match &texts[..] {
             [one] => (*one).to_owned(),
@@ -115,14 +115,14 @@ impl End {
 }
 
 /// The findings that fail, the worst first.
-pub(in crate::planner) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
+pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<checks::Finding> {
     let mut failing: Vec<checks::Finding> = found.filter(|f| !f.passes()).collect();
     failing.sort_by(|a, b| b.utilisation.total_cmp(&a.utilisation));
     failing
 }
 
 /// What the last grip cannot hold, in words.
-pub(in crate::planner) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
+pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
         checks::back::NAME => found.told("of the rear end under the work after part-off"),
         checks::push::NAME => found.told(&format!("of work on the rear end on the last grip, {}", with_margin(rig))),
@@ -131,12 +131,7 @@ pub(in crate::planner) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> S
 }
 
 /// What breaks when a driven tool works, by name and in words: it bends the bar too far, or bar fed on for it does not stand.
-pub(in crate::planner) fn bent(
-    looker: &Looker<'_>,
-    grip: usize,
-    station: usize,
-    last_mm: f64,
-) -> (&'static str, String) {
+pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
     let (rig, grid) = (looker.rig, looker.grid);
     let counter = Counter::of(looker.noses.get(grip).copied());
     let found = grid.due(station).filter_map(|(i, t)| {
@@ -154,12 +149,7 @@ pub(in crate::planner) fn bent(
 }
 
 /// The checks that break in a state even at the lowest speed allowed, the worst first.
-pub(in crate::planner) fn broken(
-    looker: &Looker<'_>,
-    (grip, station): (usize, usize),
-    side: Side,
-    last_mm: f64,
-) -> Vec<Reason> {
+pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side: Side, last_mm: f64) -> Vec<Reason> {
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();

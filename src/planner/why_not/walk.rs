@@ -8,7 +8,7 @@ use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
 
 /// What comes of a walk with one grip.
-pub(in crate::planner) enum Walk {
+pub(super) enum Walk {
     /// The stage cannot begin: another grip, or none, brought the bar here.
     NotBegun,
     /// Something stops it.
@@ -19,7 +19,7 @@ pub(in crate::planner) enum Walk {
 
 /// Walks on with one grip that may take hold at a station, the last re-grip at another, until something stops it; `passed` hears of each station come to, with
 /// the last re-grip then.
-pub(in crate::planner) fn walk(
+pub(super) fn walk(
     looker: &Looker<'_>,
     from: usize,
     grip: usize,

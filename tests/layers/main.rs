@@ -1,15 +1,23 @@
 //! The order of the house, read off the sources: a room uses the rooms below it, never one above or beside it.
 //!
+//! Inside the planner, rooms follow the way of a job, and a room uses those before it. No file of the library is in a circle of imports.
+//!
 //! Also: no file is too long to be read at a sitting, and nothing a user can cause ends in a panic. What the checks
 //! would find is shown on planted lines, so that an empty list means something.
 
+mod read;
+
+use read::{code_of, files, paths, source_root, without_tests};
+use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 /// Each room and what it may use; a room may always use itself. The order of the rows is the order of the house.
 const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("diag", &[]),
+    // A fault of ours: a text.
+    ("defect", &[]),
     // Characters alone.
     ("shown", &[]),
     ("fields", &["diag"]),
@@ -21,7 +29,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     // A plan in time, from the plan: the planner asks it for what the quote counts with.
     ("cycle", &["units", "job", "mechanics", "process"]),
     // The planner and the proof never see each other: a proof that shares the planner's shortcuts shares its mistakes.
-    ("planner", &["units", "spread", "job", "mechanics", "process", "cycle"]),
+    ("planner", &["units", "defect", "spread", "job", "mechanics", "process", "cycle"]),
     ("proof", &["units", "spread", "job", "mechanics", "process"]),
     ("fit", &["units", "diag", "job", "mechanics", "process"]),
     ("schema", &["fields", "job::plan"]),
@@ -30,16 +38,22 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("draft", &["diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["shown", "job::plan", "job::readings"]),
-    ("answer", &["diag", "job", "planner", "process", "proof", "report"]),
-    ("page", &["diag", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"]),
+    ("answer", &["diag", "defect", "job", "planner", "process", "proof", "report"]),
+    (
+        "page",
+        &["diag", "defect", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"],
+    ),
     (
         "cli",
         &[
-            "diag", "shown", "fields", "spread", "input", "draft", "job", "planner", "process", "proof", "fit",
-            "schema", "report", "answer", "page",
+            "diag", "defect", "shown", "fields", "spread", "input", "draft", "job", "planner", "process", "proof",
+            "fit", "schema", "report", "answer", "page",
         ],
     ),
 ];
+
+/// The rooms of the planner in the order of a job's way through it; each may use those before it.
+const PLANNER: [&str; 7] = ["places", "states", "sequence", "plan", "why_not", "solve", "advice"];
 
 /// The longest file that is still read at a sitting.
 const MOST_LINES: usize = 500;
@@ -47,162 +61,6 @@ const MOST_LINES: usize = 500;
 /// What must not be reached by anything a user can cause.
 const PANICS: [&str; 7] =
     ["todo!(", "unimplemented!(", ".unwrap()", ".expect(", ".unwrap_err()", "panic!(", "unreachable!("];
-
-fn source_root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("src")
-}
-
-/// All Rust files under a folder, sorted, so that messages come in the same order.
-fn files(dir: &Path) -> Vec<PathBuf> {
-    let mut found = Vec::new();
-    for entry in std::fs::read_dir(dir).expect("the sources are there") {
-        let path = entry.expect("readable").path();
-        if path.is_dir() {
-            found.extend(files(&path));
-        } else if path.extension().is_some_and(|e| e == "rs") {
-            found.push(path);
-        }
-    }
-    found.sort();
-    found
-}
-
-/// The code with comments, texts and characters blanked, line breaks kept.
-fn code_of(source: &str) -> String {
-    let chars: Vec<char> = source.chars().collect();
-    let mut out = String::with_capacity(source.len());
-    let at = |i: usize| chars.get(i).copied().unwrap_or('\0');
-    let blank = |out: &mut String, c: char| out.push(if c == '\n' { '\n' } else { ' ' });
-    let mut i = 0;
-    while i < chars.len() {
-        let c = chars[i];
-        let is_word = i > 0 && (at(i - 1).is_alphanumeric() || at(i - 1) == '_');
-        if c == '/' && at(i + 1) == '/' {
-            while i < chars.len() && chars[i] != '\n' {
-                i += 1;
-            }
-        } else if c == '/' && at(i + 1) == '*' {
-            let mut depth = 0;
-            loop {
-                if at(i) == '/' && at(i + 1) == '*' {
-                    depth += 1;
-                    i += 2;
-                } else if at(i) == '*' && at(i + 1) == '/' {
-                    depth -= 1;
-                    i += 2;
-                } else {
-                    blank(&mut out, at(i));
-                    i += 1;
-                }
-                if depth == 0 || i >= chars.len() {
-                    break;
-                }
-            }
-        } else if c == 'r' && !is_word && (at(i + 1) == '"' || (at(i + 1) == '#' && matches!(at(i + 2), '"' | '#'))) {
-            let hashes = (i + 1..).take_while(|k| at(*k) == '#').count();
-            i += hashes + 2;
-            while i < chars.len() && !(chars[i] == '"' && (1..=hashes).all(|k| at(i + k) == '#')) {
-                blank(&mut out, chars[i]);
-                i += 1;
-            }
-            i += hashes + 1;
-        } else if c == '"' {
-            i += 1;
-            while i < chars.len() && chars[i] != '"' {
-                let step = if chars[i] == '\\' { 2 } else { 1 };
-                (0..step).for_each(|k| blank(&mut out, at(i + k)));
-                i += step;
-            }
-            i += 1;
-        } else if c == '\'' && (at(i + 2) == '\'' || at(i + 1) == '\\') {
-            i += if at(i + 1) == '\\' { 3 } else { 2 };
-            while i < chars.len() && chars[i] != '\'' {
-                i += 1;
-            }
-            i += 1;
-        } else {
-            out.push(c);
-            i += 1;
-        }
-    }
-    out
-}
-
-/// The same code without its test modules; their lines stay, empty.
-fn without_tests(code: &str) -> String {
-    let mut out = String::with_capacity(code.len());
-    let mut rest = code;
-    while let Some(start) = rest.find("#[cfg(test)]") {
-        out.push_str(&rest[..start]);
-        let mut depth = 0;
-        let mut end = rest.len();
-        for (i, c) in rest[start..].char_indices() {
-            match c {
-                '{' => depth += 1,
-                '}' => depth -= 1,
-                ';' if depth == 0 => {}
-                _ => continue,
-            }
-            if depth == 0 {
-                end = start + i + 1;
-                break;
-            }
-        }
-        out.extend(rest[start..end].chars().filter(|c| *c == '\n'));
-        rest = &rest[end..];
-    }
-    out + rest
-}
-
-/// Paths from the crate's root that a piece of code uses, `job::plan` deep, with their line.
-fn paths(code: &str, file: &Path) -> Vec<(usize, String)> {
-    let module: Vec<String> = {
-        let plain = file.with_extension("");
-        plain.iter().map(|p| p.to_string_lossy().into_owned()).filter(|p| p != "mod").collect()
-    };
-    let mut found = Vec::new();
-    // Depths of braces at which a module written inside this file was opened: `super` counts from the innermost.
-    let (mut depth, mut inner): (usize, Vec<usize>) = (0, Vec::new());
-    for (number, line) in code.lines().enumerate() {
-        let words = line.trim().trim_start_matches("pub ");
-        if words.starts_with("mod ") && words.ends_with('{') {
-            inner.push(depth);
-        }
-        let mut rest = line;
-        while let Some((at, word)) = ["crate::", "super::", "spanhold::"]
-            .into_iter()
-            .filter_map(|w| rest.find(w).map(|at| (at, w)))
-            .min_by_key(|(at, _)| *at)
-        {
-            let joined = rest[..at].ends_with(|c: char| c.is_alphanumeric() || c == '_' || c == ':');
-            rest = &rest[at + word.len()..];
-            if joined {
-                continue;
-            }
-            let mut above = usize::from(word == "super::");
-            while let Some(further) = rest.strip_prefix("super::") {
-                above += 1;
-                rest = further;
-            }
-            if word == "super::" && above <= inner.len() {
-                continue;
-            }
-            let above = above.saturating_sub(inner.len());
-            let base = if word == "super::" { module.len().saturating_sub(above) } else { 0 };
-            let next: String =
-                rest.chars().take_while(|c| c.is_alphanumeric() || matches!(c, '_' | ':' | '{' | '*')).collect();
-            let mut path: Vec<&str> = module[..base].iter().map(String::as_str).collect();
-            path.extend(next.split("::").filter(|p| !p.is_empty()));
-            path.truncate(2);
-            found.push((number + 1, path.join("::")));
-        }
-        depth = (depth + line.matches('{').count()).saturating_sub(line.matches('}').count());
-        while inner.last().is_some_and(|opened| depth <= *opened) {
-            inner.pop();
-        }
-    }
-    found
-}
 
 /// What a file uses against the order; `file` counts from the sources' folder.
 fn against_the_order(source: &str, file: &Path) -> Vec<String> {
@@ -213,7 +71,10 @@ fn against_the_order(source: &str, file: &Path) -> Vec<String> {
         return Vec::new();
     }
     let Some((_, may)) = ROOMS.iter().find(|(name, _)| *name == room) else {
-        return vec![format!("{}: the house has no room `{room}`: give it a row in tests/layers.rs", file.display())];
+        return vec![format!(
+            "{}: the house has no room `{room}`: give it a row in tests/layers/main.rs",
+            file.display()
+        )];
     };
     let allowed = |path: &str| {
         let inside = |of: &str| path == of || path.strip_prefix(of).is_some_and(|p| p.starts_with("::"));
@@ -224,6 +85,96 @@ fn against_the_order(source: &str, file: &Path) -> Vec<String> {
         .filter(|(_, path)| !allowed(path))
         .map(|(line, path)| format!("{}:{line}: {room} must not use {path}", file.display()))
         .collect()
+}
+
+/// What a file of the planner uses of rooms behind its own.
+fn against_the_way(source: &str, file: &Path) -> Vec<String> {
+    let parts: Vec<String> = file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect();
+    let place = |name: &str| PLANNER.iter().position(|room| *room == name);
+    let [planner, room, ..] = &parts[..] else { return Vec::new() };
+    if planner != "planner" || room == "mod" {
+        return Vec::new();
+    }
+    let Some(own) = place(room) else {
+        return vec![format!(
+            "{}: the planner has no room `{room}`: give it a place in tests/layers/main.rs",
+            file.display()
+        )];
+    };
+    let used = paths(&without_tests(&code_of(source)), file).into_iter();
+    let rooms = used.filter_map(|(line, path)| Some((line, path.strip_prefix("planner")?.to_owned())));
+    let behind = |(_, path): &(usize, String)| place(path.trim_start_matches(':')).is_none_or(|used| used > own);
+    rooms
+        .filter(behind)
+        .map(|(line, path)| format!("{}:{line}: {room} must not use planner{path}", file.display()))
+        .collect()
+}
+
+/// Name of the module in a file, that counts from the sources' folder.
+fn module_of(file: &Path) -> String {
+    let parts: Vec<String> = file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect();
+    parts.join("::").trim_end_matches("::mod").to_owned()
+}
+
+/// The modules of other files that a piece of code of a module uses. A file may use what its own folder holds for it alone, and that may use
+/// the file: together they are one, so a path that begins with a module below is none.
+fn modules_used(code: &str, module: &str, known: &BTreeSet<String>) -> BTreeSet<String> {
+    let parts: Vec<&str> = module.split("::").collect();
+    let mut used = BTreeSet::new();
+    let is_path = |c: char| c.is_alphanumeric() || matches!(c, '_' | ':');
+    let starts = ["crate::", "super::", "self::"].into_iter().flat_map(|word| code.match_indices(word));
+    for (at, _) in starts.filter(|(at, _)| !code[..*at].ends_with(is_path)) {
+        let path: String = code[at..].chars().take_while(|c| is_path(*c)).collect();
+        let behind = &code[at + path.len()..];
+        let above = path.matches("super::").count();
+        let base = if path.starts_with("crate") { &[][..] } else { &parts[..parts.len().saturating_sub(above)] };
+        let names = path.split("::").filter(|p| !matches!(*p, "crate" | "super" | "self" | ""));
+        let path: Vec<&str> = base.iter().copied().chain(names).collect();
+        // The first names of a group in braces; deeper ones belong to modules named there.
+        let (mut depth, mut group) = (0, vec![String::new()]);
+        for c in behind.chars() {
+            match c {
+                '{' => depth += 1,
+                '}' => depth -= 1,
+                ',' if depth == 1 => group.push(String::new()),
+                c if depth == 1 && !c.is_whitespace() => group.last_mut().expect("begun").push(c),
+                _ => {}
+            }
+            if depth == 0 {
+                break;
+            }
+        }
+        for name in group {
+            let first = name.split("::").next().unwrap_or_default();
+            let whole: Vec<&str> = path.iter().copied().chain([first]).collect();
+            let found = (1..=whole.len()).rev().map(|n| whole[..n].join("::")).find(|m| known.contains(m));
+            used.extend(found.filter(|m| m != module));
+        }
+    }
+    used
+}
+
+/// Modules that use each other in a circle, one circle a line.
+fn circles(sources: &BTreeMap<String, String>) -> Vec<String> {
+    let known: BTreeSet<String> = sources.keys().cloned().collect();
+    let mut uses: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
+    for (module, code) in sources {
+        uses.insert(module, modules_used(code, module, &known));
+    }
+    // What uses nothing that is left is in no circle: taken out until nothing changes.
+    let mut left: BTreeSet<&str> = uses.keys().copied().collect();
+    loop {
+        let free: Vec<&str> = left.iter().copied().filter(|m| !uses[m].iter().any(|u| left.contains(&u[..]))).collect();
+        if free.is_empty() {
+            break;
+        }
+        left.retain(|m| !free.contains(m));
+    }
+    let told = |m: &&str| {
+        let to: Vec<&str> = uses[m].iter().map(String::as_str).filter(|u| left.contains(u)).collect();
+        format!("{m} uses {}", to.join(", "))
+    };
+    left.iter().map(told).collect()
 }
 
 /// Lines outside tests that may end in a panic.
@@ -256,6 +207,45 @@ fn all_files(check: impl Fn(&str, &Path) -> Vec<String>) {
 #[test]
 fn no_room_uses_one_above_or_beside_it() {
     all_files(against_the_order);
+}
+
+#[test]
+fn the_planner_s_rooms_follow_the_way_of_a_job() {
+    all_files(against_the_way);
+    let hold = Path::new("planner/why_not/hold.rs");
+    assert_eq!(against_the_way("use crate::planner::advice::pairs;", hold).len(), 1);
+    assert_eq!(against_the_way("use super::super::solve::solve;", hold).len(), 1);
+    assert!(against_the_way("use crate::planner::places::stations::Grid;\nuse super::walk;", hold).is_empty());
+    assert_eq!(against_the_way("", Path::new("planner/hut/mod.rs")).len(), 1);
+}
+
+#[test]
+fn no_file_is_in_a_circle_of_imports() {
+    let root = source_root();
+    let sources = files(&root).into_iter().map(|path| {
+        let text = std::fs::read_to_string(&path).expect("readable");
+        (module_of(path.strip_prefix(&root).expect("below the root")), without_tests(&code_of(&text)))
+    });
+    let sources: BTreeMap<String, String> = sources.filter(|(m, _)| !matches!(&m[..], "lib" | "main")).collect();
+    let found = circles(&sources);
+    assert!(found.is_empty(), "in a circle, or using one:\n{}", found.join("\n"));
+}
+
+#[test]
+fn a_planted_circle_is_found() {
+    let of = |list: &[(&str, &str)]| {
+        circles(&list.iter().map(|(m, code)| ((*m).to_owned(), (*code).to_owned())).collect::<BTreeMap<_, _>>())
+    };
+    let ring = [
+        ("a", "use crate::b::{c, d};"),
+        ("b::c", "use crate::e::X;"),
+        ("b", "mod c;"),
+        ("e", "let x = super::a::y();"),
+    ];
+    assert_eq!(of(&ring), ["a uses b::c", "b::c uses e", "e uses a"]);
+    assert!(of(&ring[..3]).is_empty());
+    // A file and what its folder holds for it are one.
+    assert!(of(&[("b", "mod c;\nuse c::X;"), ("b::c", "use super::Y;")]).is_empty());
 }
 
 #[test]
