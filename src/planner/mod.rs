@@ -5,7 +5,7 @@
 //! | [`places`] | where the plan can have stops and grips |
 //! | [`states`] | what each state of the bar allows: whether it holds, at which speed, how safely |
 //! | [`sequence`] | runs of a grip, the network of them, and its best way by a linear program |
-//! | [`plan`] | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
+//! | [`mod@plan`] | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
 //! | [`why_not`] | where there is no way: how far the bar comes, and what stops it |
 //! | [`solve`] | these together, for every collet and reach of the cross tools |
 //! | [`advice`] | what would help, and what limits cost: the same with something changed |
