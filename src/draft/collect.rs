@@ -9,6 +9,7 @@ use std::collections::BTreeMap;
 
 use super::census::{LENGTH_FACTOR, RawDimension};
 use super::geometry::{Affine, Point, Segment, bulge_middle};
+use super::words::INCH_MM;
 
 /// Deepest nesting of blocks; deeper ones are told.
 const DEPTH_MAX: usize = 8;
@@ -118,7 +119,6 @@ impl Collected {
     /// How many times what is drawn a dimension counts. One that shows the mm of a drawing in inches, or the inches of one
     /// in mm, is at full size; a negative factor counts on sheets of paper alone.
     fn length_factor(&self, own: Option<f64>, style: &str, unit_mm: f64) -> f64 {
-        const INCH_MM: f64 = 25.4;
         let factor = own.or_else(|| self.factors.get(&style.to_uppercase()).copied()).unwrap_or(1.0);
         let other_unit = [unit_mm, 1.0 / INCH_MM].iter().any(|u| (factor / u - 1.0).abs() < 1e-3);
         if factor > 0.0 && factor.is_finite() && !other_unit { factor } else { 1.0 }

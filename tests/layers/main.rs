@@ -7,7 +7,7 @@
 
 mod read;
 
-use read::{code_of, files, paths, source_root, without_tests};
+use read::{code_of, files, parts, paths, source_root, without_tests};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 use std::path::Path;
@@ -89,7 +89,7 @@ fn against_the_order(source: &str, file: &Path) -> Vec<String> {
 
 /// What a file of the planner uses of rooms behind its own.
 fn against_the_way(source: &str, file: &Path) -> Vec<String> {
-    let parts: Vec<String> = file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect();
+    let parts = parts(file);
     let place = |name: &str| PLANNER.iter().position(|room| *room == name);
     let [planner, room, ..] = &parts[..] else { return Vec::new() };
     if planner != "planner" || room == "mod" {
@@ -112,8 +112,7 @@ fn against_the_way(source: &str, file: &Path) -> Vec<String> {
 
 /// Name of the module in a file, that counts from the sources' folder.
 fn module_of(file: &Path) -> String {
-    let parts: Vec<String> = file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect();
-    parts.join("::").trim_end_matches("::mod").to_owned()
+    parts(file).join("::").trim_end_matches("::mod").to_owned()
 }
 
 /// The modules of other files that a piece of code of a module uses. A file may use what its own folder holds for it alone, and that may use

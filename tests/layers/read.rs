@@ -108,12 +108,14 @@ pub fn without_tests(code: &str) -> String {
     out + rest
 }
 
+/// Folders and name of a file, without its ending.
+pub fn parts(file: &Path) -> Vec<String> {
+    file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect()
+}
+
 /// Paths from the crate's root that a piece of code uses, `job::plan` deep, with their line.
 pub fn paths(code: &str, file: &Path) -> Vec<(usize, String)> {
-    let module: Vec<String> = {
-        let plain = file.with_extension("");
-        plain.iter().map(|p| p.to_string_lossy().into_owned()).filter(|p| p != "mod").collect()
-    };
+    let module: Vec<String> = parts(file).into_iter().filter(|p| p != "mod").collect();
     let mut found = Vec::new();
     // Depths of braces at which a module written inside this file was opened: `super` counts from the innermost.
     let (mut depth, mut inner): (usize, Vec<usize>) = (0, Vec::new());

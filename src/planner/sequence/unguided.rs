@@ -15,7 +15,7 @@ use crate::planner::places::stations::Grid;
 use crate::planner::sequence::layers::layered;
 use crate::planner::sequence::network::{Arc, Network, Node, Weights};
 use crate::planner::sequence::price::Price;
-use crate::process::checks::{self, Finding, PASSES_UP_TO};
+use crate::process::checks::{self, Finding};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, State};
 use crate::spread::spread;
@@ -70,7 +70,7 @@ impl<'a> Unguided<'a> {
                     0 if i == 0 => vec![(self.noses.len(), Price::default())],
                     0 => self.allowed(i).map(|g| (g, takes_hold)).collect(),
                     held => {
-                        if self.release(held - 1, i).is_some_and(|f| f.passes()) {
+                        if self.lets_go(held - 1, i) {
                             self.add(&mut net, &mut index, node, (i, 0), OPENS, Price::default(), 1.0);
                         }
                         // Where a hand-over is wished, what holds lets go.
@@ -89,8 +89,8 @@ impl<'a> Unguided<'a> {
                             ((j, tag), grid.stations[j].penalty_s, margin)
                         } else {
                             match self.parted(grip) {
-                                Some(share) => ((j, 0), 0.0, margin.min(1.0 - share)),
-                                None => continue,
+                                Ok(share) => ((j, 0), 0.0, margin.min(1.0 - share)),
+                                Err(_) => continue,
                             }
                         };
                         let first_s = if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 };
@@ -106,11 +106,15 @@ impl<'a> Unguided<'a> {
 
     /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
     pub fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
-        let (grid, stroke_mm) = (self.grid, self.ground.rig.job.machine.headstock.stroke_mm);
+        let grid = self.grid;
         let ends = (i + 1..=grid.last()).take_while(move |j| *j == i + 1 || !grid.stations[j - 1].wished);
-        let ends = ends.take_while(move |j| grid.at(*j) - grid.at(i) <= stroke_mm + SAME_MM);
-        ends.filter(move |j| grid.borders(*j) && grid.fed_to(*j) - grid.at(i) <= stroke_mm + SAME_MM)
-            .filter(move |j| self.travels(i, *j, grip))
+        // Bar is fed on beyond the last station alone.
+        ends.take_while(move |j| self.feeds(i, *j)).filter(move |j| grid.borders(*j) && self.travels(i, *j, grip))
+    }
+
+    /// Whether the headstock's stroke feeds the bar from one station to another.
+    fn feeds(&self, i: usize, j: usize) -> bool {
+        self.grid.fed_to(j) - self.grid.at(i) <= self.ground.rig.job.machine.headstock.stroke_mm + SAME_MM
     }
 
     /// Walks the rows that a station asks for and none before it did, for the grips held there and, where one may take hold, all others.
@@ -174,8 +178,9 @@ impl<'a> Unguided<'a> {
         }
     }
 
-    fn release(&self, grip: usize, station: usize) -> Option<Finding> {
-        checks::release::find(self.ground.rig, &self.state(station, grip, station)).ok()
+    /// Whether a grip may let go of the front at a station.
+    fn lets_go(&self, grip: usize, station: usize) -> bool {
+        checks::release::find(self.ground.rig, &self.state(station, grip, station)).is_ok_and(|f| f.passes())
     }
 
     /// With the piece at an end turned and bar fed on for what is done behind the part-off.
@@ -184,14 +189,17 @@ impl<'a> Unguided<'a> {
         State { turned_mm, guide, ..self.state(end, grip, end) }
     }
 
-    /// Largest share of what must hold at the part-off; none where it does not.
-    pub fn parted(&self, grip: usize) -> Option<f64> {
+    /// Largest share of what must hold at the part-off.
+    ///
+    /// - **Errors**: what does not hold; none where nothing does.
+    pub fn parted(&self, grip: usize) -> Result<f64, Option<Finding>> {
         let rig = self.ground.rig;
         let Some(nose) = self.noses.get(grip) else {
-            return rig.job.machine.counter_spindle.is_none().then_some(0.0);
+            return if rig.job.machine.counter_spindle.is_none() { Ok(0.0) } else { Err(None) };
         };
-        let worst = checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten());
-        let share = worst.map_or(0.0, |f| f.utilisation);
-        (share <= PASSES_UP_TO).then_some(share)
+        match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
+            Some(f) if !f.passes() => Err(Some(f)),
+            f => Ok(f.map_or(0.0, |f| f.utilisation)),
+        }
     }
 }

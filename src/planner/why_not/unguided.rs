@@ -58,17 +58,11 @@ impl Unguided<'_> {
 
     /// What a grip does not hold at the part-off.
     fn comes_off(&self, grip: usize) -> Result<(), Stopped> {
-        let rig = self.ground.rig;
-        let Some(nose) = self.noses.get(grip) else {
-            return match rig.job.machine.counter_spindle {
-                None => Ok(()),
-                Some(_) => Err(Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() }),
-            };
+        let stopped = |found: Option<Finding>| match found {
+            None => Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() },
+            Some(f) => Stopped { rule: f.check.into(), text: frontier::last_grip(self.ground.rig, &f) },
         };
-        match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
-            Some(f) if !f.passes() => Err(Stopped { rule: f.check.into(), text: frontier::last_grip(rig, &f) }),
-            _ => Ok(()),
-        }
+        self.parted(grip).map(|_| ()).map_err(stopped)
     }
 
     /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.

@@ -5,7 +5,6 @@
 //! of them and for what is left of their limits, is grown only where a way leads to the end.
 
 use super::{Knows, Unguided};
-use crate::process::stops::SAME_MM;
 use crate::spread::spread;
 use std::ops::Range;
 
@@ -26,6 +25,7 @@ pub struct Came {
 
 /// What holds at the stations that are reached, with the least number of hand-overs to it.
 struct Reached {
+    knows: Knows,
     /// For each station: with nothing held, or what holds let go.
     open: Vec<Option<usize>>,
     /// For each grip: the stations that are reached under it, ascending, but for those at which what holds is of no use.
@@ -45,7 +45,7 @@ impl Reached {
             stations.push((station, made));
         }
         let fewer = self.open[station].is_none_or(|least| made < least);
-        let opens = fewer && (grip >= all.noses.len() || all.release(grip, station).is_some_and(|f| f.passes()));
+        let opens = fewer && (grip >= all.noses.len() || all.lets_go(grip, station));
         if opens {
             self.open[station] = Some(made);
         }
@@ -54,10 +54,10 @@ impl Reached {
 }
 
 impl Came {
-    /// Where the bar ends; none where it comes to the part-off.
-    pub fn of(all: &Unguided<'_>) -> Option<Came> {
+    /// Where the bar ends by what is known of its pieces; none where it comes to the part-off.
+    pub fn of(all: &Unguided<'_>, knows: Knows) -> Option<Came> {
         let (last, free) = (all.grid.last(), all.noses.len());
-        let mut reached = Reached { open: vec![None; all.grid.len()], held: vec![Vec::new(); free] };
+        let mut reached = Reached { knows, open: vec![None; all.grid.len()], held: vec![Vec::new(); free] };
         reached.open[0] = Some(0);
         let (mut far, mut gripped) = (0, false);
         // What led on last is tried first.
@@ -67,9 +67,10 @@ impl Came {
             let mut opened_by = None;
             let (hopeful, others) = grips.split_at(1);
             for now in std::iter::once(hopeful).chain(others.chunks(AT_ONCE)) {
-                let made = spread(now, |grip, _| all.by(&reached, *grip, first..j, all.most().is_none()).1);
+                let by = spread(now, |grip, _| all.by(&reached, *grip, first..j, all.most().is_none()));
+                let made = by.iter().map(|by| by.iter().map(|(_, made)| *made).min());
                 for (grip, made) in now.iter().zip(made).filter_map(|(grip, made)| Some((*grip, made?))) {
-                    if j == last && all.parted(grip).is_some() {
+                    if j == last && all.parted(grip).is_ok() {
                         return None;
                     }
                     if j < last {
@@ -100,9 +101,7 @@ impl Unguided<'_> {
 
     /// The first station at which a piece that ends at a station may begin, as far as stops and stroke tell.
     fn first_start(&self, j: usize) -> usize {
-        let (grid, stroke_mm) = (self.grid, self.ground.rig.job.machine.headstock.stroke_mm);
-        let from_mm = grid.at(j).max(grid.fed_to(j)) - stroke_mm - SAME_MM;
-        let stops = |i: &usize| grid.at(*i) < from_mm || *i + 1 < j && grid.stations[i + 1].wished;
+        let stops = |i: &usize| !self.feeds(*i, j) || *i + 1 < j && self.grid.stations[i + 1].wished;
         (0..j).rev().find(stops).map_or(0, |i| i + 1)
     }
 
@@ -116,26 +115,23 @@ impl Unguided<'_> {
         held.into_iter().chain(taken).min()
     }
 
-    /// Stations from which a piece under a grip holds to the station behind them, the nearest first, and the least number of hand-overs made by
-    /// then; of the stations the nearest alone where one is enough.
-    fn by(&self, reached: &Reached, grip: usize, starts: Range<usize>, one: bool) -> (Vec<usize>, Option<usize>) {
+    /// Stations from which a piece under a grip holds to the station behind them, the nearest first, each with the least number of hand-overs made
+    /// by then; the nearest alone where one is enough.
+    fn by(&self, reached: &Reached, grip: usize, starts: Range<usize>, one: bool) -> Vec<(usize, usize)> {
         let j = starts.end;
         let begun = |i: usize| self.travels(i, j, grip).then(|| self.begun(reached, grip, i)).flatten();
-        let (mut by, mut least): (Vec<usize>, Option<usize>) = (Vec::new(), None);
-        let Some(down_to) = starts.clone().find(|i| begun(*i).is_some()) else { return (by, least) };
-        self.each_piece(grip, j, down_to, Knows::WhatHolds, |i, _| {
-            if let Some(made) = begun(i) {
-                by.push(i);
-                least = Some(least.map_or(made, |least| least.min(made)));
-            }
+        let mut by = Vec::new();
+        let Some(down_to) = starts.clone().find(|i| begun(*i).is_some()) else { return by };
+        let _ = self.walk(grip, j, down_to, reached.knows, |i, _| {
+            by.extend(begun(i).map(|made| (i, made)));
             !one || by.is_empty()
         });
-        (by, least)
+        by
     }
 
     /// Whether a piece under a grip leads to a station.
     fn leads(&self, reached: &Reached, grip: usize, j: usize) -> bool {
-        grip < self.noses.len() && j > 0 && self.by(reached, grip, self.first_start(j)..j, true).1.is_some()
+        grip < self.noses.len() && !self.by(reached, grip, self.first_start(j)..j, true).is_empty()
     }
 
     /// All that leads to the farthest station, in the order of the network.
@@ -146,7 +142,7 @@ impl Unguided<'_> {
         let (free, first) = (self.noses.len(), self.first_start(far));
         let mut by: Vec<(usize, usize)> = Vec::new();
         for grip in 0..=free {
-            by.extend(self.by(reached, grip, first..far, false).0.into_iter().map(|i| (i, grip)));
+            by.extend(self.by(reached, grip, first..far, false).into_iter().map(|(i, _)| (i, grip)));
         }
         // Of one station first the grips that were held there.
         by.sort_by_cached_key(|(i, grip)| match !self.grid.stations[*i].wished && self.leads(reached, *grip, *i) {

@@ -53,27 +53,15 @@ impl Unguided<'_> {
     /// The pieces under a grip that end at a station and begin no farther in front than another.
     pub fn row(&self, grip: usize, end: usize, down_to: usize, knows: Knows) -> Row {
         let mut row = Row::new();
-        self.each_piece(grip, end, down_to, knows, |_, piece| {
+        let _ = self.walk(grip, end, down_to, knows, |_, piece| {
             row.push(piece);
             true
         });
         row
     }
 
-    /// The same one by one, with the station where each begins, until one does not hold or no more are wanted.
-    pub fn each_piece(
-        &self,
-        grip: usize,
-        end: usize,
-        down_to: usize,
-        knows: Knows,
-        more: impl FnMut(usize, (f64, f64)) -> bool,
-    ) {
-        // None: something fails.
-        let _ = self.walk(grip, end, down_to, knows, more);
-    }
-
-    fn walk(
+    /// The same one by one, with the station where each begins, as long as `more` are wanted. None: one does not hold.
+    pub(super) fn walk(
         &self,
         grip: usize,
         end: usize,
