@@ -148,8 +148,8 @@ fn shares_of_limits() {
     near(bore.demand, 0.8);
     assert!(checks::all(&View { state: &free, ..view }).all(|f| f.check != "bore"), "nothing is in the bore");
 
-    assert!(checks::depends_on_speed("bore") && !checks::depends_on_speed("sag"));
-    let (still, of_speed) = (checks::still(&view).count(), checks::of_speed(&view).count());
+    assert!(checks::bore::CHECK.depends_on_speed() && !checks::sag::CHECK.depends_on_speed());
+    let (still, of_speed) = (checks::at_rest(&view).count(), checks::by_speed(&view).count());
     assert_eq!(of_speed, 3);
     assert_eq!(still + of_speed, checks::all(&view).count());
 }

@@ -1,7 +1,8 @@
-//! Speeds: what the cut asks for, what the machine allows, and how far whirl, whip and bore make it slow down.
+//! Speeds: what the cut asks for, what the machine allows, and how far the checks that depend on the speed make it slow down.
 
 use super::answers::{Answers, Posed};
-use super::checks::{MOST_SHARE, bore, whip};
+use super::checks::speed_law::SpeedLaw;
+use super::checks::{BY_SPEED, CHECKS, Find};
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::state::State;
@@ -53,26 +54,24 @@ impl Rig<'_> {
         self.wanted_rpm(segment, before, gripped)
     }
 
-    /// Critical speed (rev/min) above which whirl, whip and bore at a speed each use no more than a share of their limits; infinite where
-    /// none is enough. Asks for no critical speed.
-    pub fn critical_needed_rpm(&self, state: &State, still: &Answers, speed_rpm: f64, shares: [f64; 3]) -> f64 {
-        let limits = &self.job.limits;
-        let grown = |rest: f64, limit: f64, share: f64| {
-            if share >= MOST_SHARE || rest <= 0.0 && limit > 0.0 {
-                0.0
-            } else if limit > 0.0 && rest < limit * share {
-                speed_rpm / (1.0 - rest / (limit * share)).sqrt()
-            } else {
-                f64::INFINITY
-            }
-        };
-        let whirl = if shares[0] >= MOST_SHARE { 0.0 } else { speed_rpm / (limits.whirl_ratio * shares[0]) };
-        let whip = grown(whip::bow_mm(self, state, still), limits.whip_mm, shares[1]);
-        let bore = bore::room_mm(self, state).map_or(0.0, |room| grown(still.bore_sag_mm, room, shares[2]));
-        whirl.max(whip).max(bore)
+    /// What each check that depends on the speed asks for in a state; none where it does not apply.
+    pub fn speed_laws(&self, state: &State, answers: &Answers) -> Laws {
+        let mut laws = Laws([None; BY_SPEED]);
+        let asked = CHECKS.iter().filter_map(|check| match check.find {
+            Find::BySpeed(law) => Some(law(self, state, answers).map(|law| (check.name, law))),
+            Find::AtRest(_) | Find::AtEvent(_) => None,
+        });
+        laws.0.iter_mut().zip(asked).for_each(|(slot, law)| *slot = law);
+        laws
     }
 
-    /// The slowest of the speeds at which whirl, whip and bore hold in each of some states, where it is below `wanted_rpm`.
+    /// Critical speed (rev/min) above which each check that depends on the speed uses no more than a share of its limit at a speed; infinite
+    /// where none is enough. Asks for no critical speed.
+    pub fn critical_needed_rpm(&self, state: &State, at_rest: &Answers, speed_rpm: f64, shares: Shares) -> f64 {
+        self.speed_laws(state, at_rest).critical_needed_rpm(speed_rpm, shares)
+    }
+
+    /// The slowest of the speeds at which the checks that depend on it hold in each of some states, where it is below `wanted_rpm`.
     ///
     /// The critical speed is worked out only where it may lower the speed found so far.
     pub fn slowest(&self, states: &[(State, Posed)], wanted_rpm: f64) -> Option<SpeedLimit> {
@@ -80,7 +79,7 @@ impl Rig<'_> {
         // The last states of a piece are the slowest as a rule; of equals the first counts.
         for (state, posed) in states.iter().rev() {
             let so_far = slowest.map_or(wanted_rpm, |s| s.rpm);
-            let needed = self.critical_needed_rpm(state, &posed.still, so_far, [1.0; 3]) / (1.0 - SLOWING_GUARD);
+            let needed = self.critical_needed_rpm(state, &posed.still, so_far, [1.0; BY_SPEED]) / (1.0 - SLOWING_GUARD);
             // A hair above, so that rounding of the count decides nothing.
             if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
                 continue;
@@ -93,22 +92,39 @@ impl Rig<'_> {
         slowest
     }
 
-    /// Highest speed at which whirl, whip and bore hold in a state; 0 where they fail at any speed.
+    /// Highest speed at which every check that depends on it holds in a state; 0 where one fails at any speed.
     pub fn allowed_rpm(&self, state: &State, answers: &Answers) -> SpeedLimit {
-        let limits = &self.job.limits;
-        let critical = answers.critical_rpm * (1.0 - SLOWING_GUARD);
-        let grown = |rest: f64, limit: f64| if rest < limit { critical * (1.0 - rest / limit).sqrt() } else { 0.0 };
-        let candidates = [
-            SpeedLimit { rpm: limits.whirl_ratio * critical, check: "whirl" },
-            SpeedLimit { rpm: grown(whip::bow_mm(self, state, answers), limits.whip_mm), check: "whip" },
-            SpeedLimit {
-                rpm: match bore::room_mm(self, state) {
-                    Some(room) => grown(answers.bore_sag_mm, room),
-                    None => f64::INFINITY,
-                },
-                check: "bore",
-            },
-        ];
-        candidates.into_iter().fold(candidates[0], |a, b| if b.rpm < a.rpm { b } else { a })
+        self.speed_laws(state, answers).allowed_rpm(answers.critical_rpm * (1.0 - SLOWING_GUARD))
+    }
+}
+
+/// A share of its limit for each check that depends on the speed, in their order.
+pub type Shares = [f64; BY_SPEED];
+
+/// What each check that depends on the speed asks for in one state: its name, and the law.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Laws([Option<(&'static str, SpeedLaw)>; BY_SPEED]);
+
+impl Laws {
+    /// That of a check by its place among those that depend on the speed; none where it does not apply.
+    pub fn get(&self, slot: usize) -> Option<SpeedLaw> {
+        self.0.get(slot).copied().flatten().map(|(_, law)| law)
+    }
+
+    /// Critical speed (rev/min) above which each uses no more than a share of its limit at a speed; infinite where none is enough.
+    pub fn critical_needed_rpm(&self, speed_rpm: f64, shares: Shares) -> f64 {
+        let each = self.0.iter().zip(shares).filter_map(|(law, share)| Some((law.as_ref()?.1, share)));
+        each.map(|(law, share)| law.critical_needed_rpm(speed_rpm, share)).fold(0.0, f64::max)
+    }
+
+    /// Highest speed at which all hold, for a critical speed; of equals the first counts.
+    fn allowed_rpm(&self, critical_rpm: f64) -> SpeedLimit {
+        let each = self.0.iter().flatten().map(|(check, law)| SpeedLimit { rpm: law.allowed_rpm(critical_rpm), check });
+        each.reduce(|a, b| if b.rpm < a.rpm { b } else { a }).unwrap_or(SpeedLimit { rpm: f64::INFINITY, check: "" })
+    }
+
+    /// Largest share of their limits at a speed, for a critical speed.
+    pub fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
+        self.0.iter().flatten().map(|(_, law)| law.share(rpm, critical_rpm)).fold(0.0, f64::max)
     }
 }

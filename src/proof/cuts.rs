@@ -6,7 +6,7 @@ use super::{Breach, Case, SAME_MM, Verified};
 use crate::job::plan::{AtStop, Done, Operation};
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
-use crate::process::checks::{self, Finding, View, chatter};
+use crate::process::checks::{self, BY_SPEED, Event, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
@@ -130,7 +130,7 @@ impl<'a> Case<'a> {
         let state = moment(self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         let Ok(answers) = self.rig.answers(&state) else { return 0.0 };
         let view = View { rig: self.rig, state: &state, answers: &answers, segment, rpm };
-        checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+        checks::by_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
     /// One state. The critical speed itself is worked out only where a check that depends on it may use more of its limit than `used`,
@@ -150,11 +150,11 @@ impl<'a> Case<'a> {
             return None;
         };
         let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
-        let still: Vec<Finding> = checks::still(&view).collect();
+        let still: Vec<Finding> = checks::at_rest(&view).collect();
         // At the very end, `used` is its own share. A bound of `chatter` hides nothing, for it may be far from the truth.
         let sure = still.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
         let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
-        let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; 3]);
+        let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; BY_SPEED]);
         let found: Vec<Finding> = if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
             still
         } else {
@@ -231,9 +231,13 @@ impl<'a> Case<'a> {
             if index < last {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
-                match checks::release::find(self.rig, &state) {
-                    Ok(found) => self.finding(index, stage.to_mm, found, Some(state)),
-                    Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
+                let to_mm = stage.to_mm;
+                let found: Vec<_> = checks::at_event(self.rig, &state, Event::LetsGo).collect();
+                for found in found {
+                    match found {
+                        Ok(found) => self.finding(index, to_mm, found, Some(state)),
+                        Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
+                    }
                 }
                 continue;
             }
@@ -247,7 +251,9 @@ impl<'a> Case<'a> {
                 }
             }
         }
-        if let Some(found) = checks::push::front(self.rig) {
+        let start = moment(self.rig, self.plan, 0, 0.0, 0.0);
+        let found: Vec<_> = checks::at_event(self.rig, &start, Event::Begins).flatten().collect();
+        for found in found {
             self.finding(0, 0.0, found, None);
         }
         if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
@@ -335,11 +341,13 @@ impl<'a> Case<'a> {
                 // Fed on, the bar stands out farther than it is ever turned: everything is looked at, not the tool's work alone.
                 self.state(index, (segment, rpm), (t, 0.0), last_regrip(self.plan, index, t, false));
             }
-            let Some(thrust) = task.thrust_n else { continue };
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
-            match checks::drill::find(self.rig, &state, task.at_mm, thrust) {
-                Ok(found) => self.finding(index, t, found, Some(state)),
-                Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
+            let found: Vec<_> = checks::at_event(self.rig, &state, Event::Works(&task)).collect();
+            for found in found {
+                match found {
+                    Ok(found) => self.finding(index, t, found, Some(state)),
+                    Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
+                }
             }
         }
     }

@@ -9,7 +9,7 @@ use super::moments::{last_regrip, moment};
 use crate::job::plan::{Broken, Plan, ScatterReport, ScatterStage};
 use crate::job::{Collet, Job};
 use crate::process::Rig;
-use crate::process::checks::{self, Finding, View};
+use crate::process::checks::{self, BY_SPEED, Event, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::spread::spread;
@@ -173,11 +173,11 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
         let Ok(posed) = rig.posed(&s) else { continue };
         flexibilities.push(posed.still.tool_mm_per_n);
         // Only what breaks counts: the critical speed is asked for where a check that depends on it may.
-        let needed = rig.critical_needed_rpm(&s, &posed.still, piece.rpm, [1.0; 3]);
+        let needed = rig.critical_needed_rpm(&s, &posed.still, piece.rpm, [1.0; BY_SPEED]);
         let holds = posed.swings_above(needed * (1.0 + COUNT_GUARD));
         let answers = if holds { posed.still } else { posed.with_critical() };
         let view = View { rig, state: &s, answers: &answers, segment: piece.segment, rpm: piece.rpm };
-        let found: Vec<_> = if holds { checks::still(&view).collect() } else { checks::all(&view).collect() };
+        let found: Vec<_> = if holds { checks::at_rest(&view).collect() } else { checks::all(&view).collect() };
         for found in &found {
             note(breaks, stage, found, t);
         }
@@ -190,18 +190,17 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
 fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
     let s = &plan.stages[stage];
     for task in rig.tasks() {
-        let Some(thrust) = task.thrust_n else { continue };
         let done = plan.features.iter().find(|f| f.stage == Some(stage + 1) && f.text == task.text);
         let Some(t) = done.and_then(|f| f.turned_mm) else { continue };
         let done = moment(rig, plan, stage, t, last_regrip(plan, stage, t, false));
-        if let Ok(found) = checks::drill::find(rig, &done, task.at_mm, thrust) {
+        for found in checks::at_event(rig, &done, Event::Works(&task)).flatten() {
             note(breaks, stage, &found, t);
         }
     }
     let Some(grip) = &s.grip else { return };
     let end = moment(rig, plan, stage, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
     if stage + 1 < plan.stages.len() {
-        if let Ok(found) = checks::release::find(rig, &end) {
+        for found in checks::at_event(rig, &end, Event::LetsGo).flatten() {
             note(breaks, stage, &found, s.to_mm);
         }
         return;

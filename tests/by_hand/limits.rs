@@ -2,6 +2,7 @@
 
 use super::*;
 use spanhold::process::answers::Posed;
+use spanhold::process::checks::speed_law::{Growth, SpeedLaw};
 
 /// Three works on the rear end: 20 N for 0.1 mm, 60 N for 0.2 mm, 30 N for 0.1 mm. By force over tolerance the last two are equal and the
 /// worst; the first of them is told, whatever stands before it.
@@ -93,8 +94,8 @@ fn findings_in_their_order_and_the_worst_of_them() {
     let all: Vec<Finding> = checks::all(&view).collect();
     let names: Vec<&str> = all.iter().map(|f| f.check).collect();
     assert_eq!(names, ["stiffness", "whirl", "whip", "sag", "bore", "cut", "chatter"]);
-    assert_eq!(checks::completed(checks::still(&view).collect(), &view), all);
-    let of_speed: Vec<&str> = checks::of_speed(&view).map(|f| f.check).collect();
+    assert_eq!(checks::completed(checks::at_rest(&view).collect(), &view), all);
+    let of_speed: Vec<&str> = checks::by_speed(&view).map(|f| f.check).collect();
     assert_eq!(of_speed, ["whirl", "whip", "bore"]);
     // 0.5/0.7 of whirl, 0.5/0.75 of whip, a quarter of stiffness.
     assert_eq!(checks::worst(all[..3].iter().copied()).map(|f| f.check), Some("whirl"));
@@ -203,7 +204,8 @@ fn chatter_is_told_from_a_share_on() {
 /// At the critical speed even nothing grows without bounds: it is not said to be nothing.
 #[test]
 fn nothing_holds_at_the_critical_speed() {
-    assert!(checks::whip::grown(0.0, 100.0, 100.0).is_infinite() && checks::whip::grown(0.0, 99.0, 100.0) == 0.0);
+    let straight = SpeedLaw { growth: Growth::Bow { at_rest_mm: 0.0 }, limit: 1.0, at_mm: 0.0 };
+    assert!(straight.demand(100.0, 100.0).is_infinite() && straight.demand(99.0, 100.0) == 0.0);
 }
 
 /// The slowest of some states, and the speed it allows.

@@ -11,6 +11,7 @@ use crate::planner::advice::tries::{
 use crate::planner::places::lessons::Lessons;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::planner::why_not::blocked::Blocked;
+use crate::process::checks;
 use crate::spread::Allowance;
 use serde_json::json;
 
@@ -59,29 +60,17 @@ fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
     })
 }
 
-/// Whether a change is one of those that may lift a check or rule.
+/// Whether a change is one of those that may lift a check or a rule of the machine. A check tells that itself.
 fn lifts(by: &str, change: &str) -> bool {
-    let names: &[&str] = match by {
-        "stiffness" => &["stiffness_min", "tools", "bar", "collet"],
-        "whirl" => &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
-        "whip" => &["rpm", "speed_floor", "whip", "straightness"],
-        "bore" => &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
-        "release" => &["release", "sleeve"],
-        "cut" | "back" => &["tolerance_share", "tools"],
-        "chatter" => &["tools", "bar", "ap_max"],
-        "torque" => &["clamp_force", "torque_margin", "bar"],
-        "push" => &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],
-        "counter_spindle_travel" => &["farthest"],
-        "bore_depth" => &["bore_depth"],
-        "collet" => &["collet", "bore_depth"],
-        "stroke" => &["stroke"],
-        "tool_places" => &["tools"],
-        other => &[other],
-    };
-    names.contains(&change)
-        || (matches!(by, "stroke" | "interrupt" | "counter_spindle_travel") && change.starts_with("interrupt"))
-        || (by == "collet" && change.starts_with("grip"))
-        || (by == "tool_places" && change.starts_with("tools."))
+    let of_rule = |prefix: &str, names: &[&str]| names.contains(&change) || change.starts_with(prefix);
+    match by {
+        "stroke" => of_rule("interrupt", &["stroke"]),
+        "counter_spindle_travel" => of_rule("interrupt", &["farthest"]),
+        "interrupt" => of_rule("interrupt", &[]),
+        "collet" => of_rule("grip", &["collet", "bore_depth"]),
+        "tool_places" => of_rule("tools.", &["tools"]),
+        _ => checks::about(by).map_or(change == by, |check| check.lifted_by.contains(&change)),
+    }
 }
 
 /// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
@@ -188,4 +177,67 @@ fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -
     };
     let told: Vec<String> = order.iter().take(FARTHER_TOLD).map(one).collect();
     if told.is_empty() { String::new() } else { format!(". Alone these bring it farthest: {}", told.join("; ")) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::{Collet, Tools};
+    use std::collections::BTreeSet;
+    use std::path::Path;
+
+    /// All changes worth trying for two demo jobs on a plain machine, and with a punched socket.
+    fn known() -> BTreeSet<String> {
+        let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo");
+        let punched = "forming: punch";
+        let mut names = BTreeSet::new();
+        for (file, from, to) in [
+            ("metering-spindle", "step: 0.05", "step: 0.05"),
+            ("metering-spindle", "step: 0.05", punched),
+            ("feed-roller-shaft", "", ""),
+        ] {
+            let text = std::fs::read_to_string(demo.join(file).with_extension("yaml")).expect("a demo");
+            assert!(text.contains(from));
+            let job = crate::input::read_job_text(file, &text.replace(from, to), &demo);
+            let mut job = job.unwrap_or_else(|diags| panic!("{}", crate::input::render(&diags)));
+            job.cutting.tools = Tools::Single;
+            job.machine.headstock.clamp_force_n = Some(10_000.0);
+            let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
+            (counter.sleeve, counter.bore_depth_mm) = (None, 100.0);
+            counter.collets = vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, ..counter.collets[0].clone() }];
+            names.extend(candidates::all(&job).into_iter().map(|c| c.name));
+        }
+        names
+    }
+
+    #[test]
+    fn what_a_check_says_may_lift_it_is_a_change_that_is_tried() {
+        let known = known();
+        let mut looked_at = 0;
+        for check in checks::CHECKS.iter().chain(&checks::EVENTS) {
+            for change in check.lifted_by {
+                assert!(known.contains(*change), "{}: {change} is none of {known:?}", check.name);
+                assert!(lifts(check.name, change));
+                looked_at += 1;
+            }
+        }
+        assert!(looked_at > 30, "{looked_at}");
+        assert!(!lifts("whirl", "bar") && !lifts("whirl", "whirl"));
+    }
+
+    #[test]
+    fn a_rule_of_the_machine_is_lifted_by_its_own_number_or_by_leave() {
+        for (rule, change) in [
+            ("stroke", "stroke"),
+            ("stroke", "interrupt of seat"),
+            ("counter_spindle_travel", "farthest"),
+            ("collet", "grip of seat"),
+            ("collet", "bore_depth"),
+            ("bore_depth", "bore_depth"),
+            ("tool_places", "tools.front"),
+        ] {
+            assert!(lifts(rule, change), "{rule} {change}");
+        }
+        assert!(!lifts("stroke", "farthest") && !lifts("bore_depth", "collet"));
+    }
 }

@@ -220,8 +220,7 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
     if let (Some(slot), Some(chatter)) = (worst.iter_mut().find(|(w, _)| w.check == chatter::NAME), chatter) {
         *slot = chatter;
     }
-    let order = |name: &str| checks::CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX);
-    worst.sort_by_key(|(f, _)| order(f.check));
+    worst.sort_by_key(|(f, _)| checks::order(f.check));
     worst.iter().map(|(f, l)| f.result(l.state.turned_mm)).collect()
 }
 

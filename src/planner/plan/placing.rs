@@ -9,7 +9,7 @@ use crate::defect::Defect;
 use crate::planner::places::grips::Land;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
-use crate::process::checks::{self, View};
+use crate::process::checks::{self, Event, View};
 use crate::process::segments::segment_at;
 use crate::process::stops::{SAME_MM, Stop};
 use crate::process::{Counter, State};
@@ -259,8 +259,9 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     }
     if stage.nose_mm.is_some() && index + 1 < draft.stages.len() {
         let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
-        let found = checks::release::find(rig, &state(stage.to_mm, last));
-        shares.push(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+        for found in checks::at_event(rig, &state(stage.to_mm, last), Event::LetsGo) {
+            shares.push(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+        }
     }
     shares
 }

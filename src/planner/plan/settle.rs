@@ -1,11 +1,12 @@
 //! Settles a draft: cuts it into pieces, gives each the highest speed its states allow, and finds the worst of every
 //! check on a fine row of states.
 
+use crate::mechanics::beam::Unheld;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
-use crate::process::checks::{self, Finding, View};
+use crate::process::checks::{self, BY_SPEED, Event, Finding, View};
 use crate::process::segments::{Segment, Work};
-use crate::process::speed::COUNT_GUARD;
+use crate::process::speed::{COUNT_GUARD, Shares};
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
 use crate::process::{Answers, Counter, Posed, State};
@@ -188,33 +189,35 @@ impl Ground<'_> {
     fn events_of(&self, draft: &Draft, index: usize) -> Vec<Look> {
         let stage = &draft.stages[index];
         let mut looks = Vec::new();
-        let mut note = |state: State, found: Option<Finding>| {
-            let findings = found.into_iter().collect();
-            looks.push(Look { stage: index, state, piece: None, findings, traced: false });
+        let mut note = |state: State, found: &mut dyn Iterator<Item = Result<Finding, Unheld>>| {
+            let findings: Vec<Finding> = found.flatten().collect();
+            if !findings.is_empty() {
+                looks.push(Look { stage: index, state, piece: None, findings, traced: false });
+            }
         };
         for (task, t) in self.moments {
             let beyond = index + 1 == draft.stages.len() && *t > stage.to_mm;
             let inside = *t <= stage.to_mm + SAME_MM && (*t > stage.from_mm + SAME_MM || index == 0);
-            let (true, Some(thrust)) = (beyond || inside, self.tasks[*task].thrust_n) else { continue };
+            if !beyond && !inside {
+                continue;
+            }
             // Works come before a re-grip at the same length (`AtStop`).
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
             let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
-            note(s, checks::drill::find(self.rig, &s, self.tasks[*task].at_mm, thrust).ok());
+            note(s, &mut checks::at_event(self.rig, &s, Event::Works(&self.tasks[*task])));
         }
         if index == 0 {
             let start = self.state(stage.nose_mm, 0.0, 0.0, draft.piece_end(0, 0.0));
-            note(start, checks::push::front(self.rig));
+            note(start, &mut checks::at_event(self.rig, &start, Event::Begins));
         }
         let Some(nose) = stage.nose_mm else { return looks };
         let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
         let end = self.state(stage.nose_mm, stage.to_mm, last, stage.to_mm);
         if index + 1 < draft.stages.len() {
-            note(end, checks::release::find(self.rig, &end).ok());
+            note(end, &mut checks::at_event(self.rig, &end, Event::LetsGo));
         } else {
-            checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose))
-                .flatten()
-                .for_each(|found| note(end, Some(found)));
+            note(end, &mut checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose)));
         }
         looks
     }
@@ -246,7 +249,7 @@ impl Ground<'_> {
         if let Detail::Safer(below) = detail {
             for (state, p) in rear.iter().chain(&front) {
                 let view = View { rig: self.rig, state, answers: &p.still, segment, rpm: 0.0 };
-                checks::still(&view).for_each(|f| largest.note(f.utilisation));
+                checks::at_rest(&view).for_each(|f| largest.note(f.utilisation));
             }
             if largest.so_far() >= below {
                 return None;
@@ -336,18 +339,18 @@ impl Ground<'_> {
         let mut found: Vec<Option<Vec<Finding>>> = vec![None; states.len()];
         let still: Vec<Vec<Finding>> = states
             .iter()
-            .map(|(s, p)| checks::still(&View { rig, state: s, answers: &p.still, segment, rpm }).collect())
+            .map(|(s, p)| checks::at_rest(&View { rig, state: s, answers: &p.still, segment, rpm }).collect())
             .collect();
         let largest = still.iter().flatten().map(|f| f.utilisation).fold(largest, f64::max);
         // Of the checks that depend on the speed: what each has found at most.
-        let mut most = if traced.is_empty() { [largest; 3] } else { [0.0; 3] };
-        let mut full = |i: usize, most: &mut [f64; 3]| {
+        let mut most = if traced.is_empty() { [largest; BY_SPEED] } else { [0.0; BY_SPEED] };
+        let mut full = |i: usize, most: &mut Shares| {
             let (s, p) = &states[i];
             let answers: Answers = p.with_critical();
             let view = View { rig, state: s, answers: &answers, segment, rpm };
             let findings = checks::completed(still[i].clone(), &view);
             for finding in &findings {
-                let slot = checks::OF_SPEED.iter().position(|name| *name == finding.check);
+                let slot = checks::by_speed_slot(finding.check);
                 if let Some(most) = slot.and_then(|i| most.get_mut(i)) {
                     *most = most.max(finding.utilisation);
                 }
@@ -355,7 +358,7 @@ impl Ground<'_> {
             found[i] = Some(findings);
             if traced.is_empty() {
                 let all = most.iter().copied().fold(0.0, f64::max);
-                *most = [all; 3];
+                *most = [all; BY_SPEED];
             }
         };
         for i in (0..states.len()).filter(|i| traced.get(*i) == Some(&true)) {

@@ -15,7 +15,7 @@ use crate::planner::places::stations::Grid;
 use crate::planner::sequence::layers::layered;
 use crate::planner::sequence::network::{Arc, Network, Node, Weights};
 use crate::planner::sequence::price::Price;
-use crate::process::checks::{self, Finding};
+use crate::process::checks::{self, Event, Finding};
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, State};
 use crate::spread::spread;
@@ -180,7 +180,8 @@ impl<'a> Unguided<'a> {
 
     /// Whether a grip may let go of the front at a station.
     fn lets_go(&self, grip: usize, station: usize) -> bool {
-        checks::release::find(self.ground.rig, &self.state(station, grip, station)).is_ok_and(|f| f.passes())
+        let state = self.state(station, grip, station);
+        checks::at_event(self.ground.rig, &state, Event::LetsGo).all(|f| f.is_ok_and(|f| f.passes()))
     }
 
     /// With the piece at an end turned and bar fed on for what is done behind the part-off.

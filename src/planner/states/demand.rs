@@ -1,37 +1,34 @@
 //! What a state asks of its critical speed, and what it uses of its limits for one.
 
-use crate::process::checks::whip;
+use crate::process::checks::BY_SPEED;
+use crate::process::speed::Laws;
 
 /// What a state asks of its critical speed.
 pub struct Demand {
     /// Largest share of the checks that no slowing helps.
     pub base: f64,
-    /// Largest ratio of speed to critical speed.
-    pub whirl: f64,
-    /// Share of whip at rest.
-    pub whip: f64,
-    /// Share of bore at rest.
-    pub bore: f64,
+    /// The other checks.
+    pub laws: Laws,
 }
 
 impl Demand {
-    /// Critical speed needed so that no speed-dependent check uses more than a share of its limit; infinite where none
-    /// is enough.
+    /// Critical speed needed so that no check that depends on the speed uses more than a share of its limit; infinite where none is enough.
     pub fn needed_rpm(&self, rpm: f64, share: f64) -> f64 {
-        let grown = |rest: f64| if rest < share { rpm / (1.0 - rest / share).sqrt() } else { f64::INFINITY };
-        (rpm / (self.whirl * share)).max(grown(self.whip)).max(grown(self.bore))
-    }
-
-    /// Share of `bore` at a speed, for a critical speed.
-    pub fn bore_share(&self, rpm: f64, critical_rpm: f64) -> f64 {
-        whip::grown(self.bore, rpm, critical_rpm)
+        self.laws.critical_needed_rpm(rpm, [share; BY_SPEED])
     }
 
     /// Largest share of all checks at a speed, for a critical speed.
     pub fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
-        let ratio = rpm / critical_rpm;
-        let whip = whip::grown(self.whip, rpm, critical_rpm);
-        let bore = whip::grown(self.bore, rpm, critical_rpm);
-        self.base.max(ratio / self.whirl).max(whip).max(bore)
+        self.base.max(self.laws.share(rpm, critical_rpm))
     }
+}
+
+/// How far apart the largest shares of some states may lie at a speed, for a critical speed that all of them have. What is the same law in all
+/// of them adds nothing to that.
+pub fn apart(demands: &[Demand], rpm: f64, critical_rpm: f64) -> f64 {
+    let low = demands.iter().map(|d| d.base).fold(f64::INFINITY, f64::min);
+    let differing = |slot: &usize| demands.windows(2).any(|two| two[0].laws.get(*slot) != two[1].laws.get(*slot));
+    let laws = (0..BY_SPEED).filter(differing).flat_map(|slot| demands.iter().filter_map(move |d| d.laws.get(slot)));
+    let shares = laws.map(|law| law.share(rpm, critical_rpm));
+    (shares.chain(demands.iter().map(|d| d.base)).fold(0.0, f64::max) - low).max(0.0)
 }

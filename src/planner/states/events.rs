@@ -1,9 +1,10 @@
 //! What happens at a station besides cutting along, for the planner: cross holes, letting go of the front, what the last grip must hold.
 
 use crate::planner::states::outlook::{Looker, Remembered, guard};
+use crate::process::checks::{self, Event};
 use crate::process::span::Rear;
 use crate::process::stops::SAME_MM;
-use crate::process::{Counter, State, checks};
+use crate::process::{Counter, State};
 use crate::spread::open;
 use std::sync::Arc;
 
@@ -34,9 +35,9 @@ impl Looker<'_> {
                     let found = checks::fed_on(self.rig, self.segments, &state);
                     worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.map_or(0.0, |f| f.utilisation)));
                 }
-                let Some(thrust) = self.tasks[*task].thrust_n else { continue };
-                let found = checks::drill::find(self.rig, &state, self.tasks[*task].at_mm, thrust);
-                worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+                for found in checks::at_event(self.rig, &state, Event::Works(&self.tasks[*task])) {
+                    worst = worst.max(found.map_or(checks::MOST_SHARE, |f| f.utilisation));
+                }
             }
             worst
         });

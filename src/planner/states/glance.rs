@@ -2,6 +2,7 @@
 //!
 //! What a glance says is what the full look would say; where it cannot tell, the full look decides.
 
+use crate::planner::states::demand::apart;
 use crate::planner::states::outlook::{AT_EASE, Looker, MOST_ABOVE, Outlook, Row, SAMPLE_GUARD, Seen, Side, guard};
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::span::Rear;
@@ -79,12 +80,11 @@ impl Looker<'_> {
             let needed = |share: f64| demands.iter().map(|d| d.needed_rpm(*rpm, share)).fold(0.0, f64::max);
             let (ease, full) = (needed(AT_EASE), needed(1.0));
             // What ranking finds is then at least what ease needs, so no share is larger than at ease ...
-            let (low, high) = bases(&seen, side);
+            let high = bases(&seen, side).1;
             let at_ease = high <= AT_EASE && ease.is_finite() && GLANCE * ease <= MOST_ABOVE * full;
             // ... and shares spread no more than what does not come from one and the same critical speed.
             let most = demands.iter().map(|d| d.share(*rpm, ease)).fold(0.0, f64::max);
-            let spread =
-                (high.max(demands.iter().map(|d| d.bore_share(*rpm, ease)).fold(0.0, f64::max)) - low).max(0.0);
+            let spread = apart(demands, *rpm, ease);
             let sure = most * (1.0 + SAMPLE_GUARD) + 0.5 * spread <= 1.0;
             let swings = |rpm: f64| seen.front.swings_above(crate::units::rad_per_s(rpm), &held).iter().all(|p| *p);
             if !(at_ease && sure && swings(GLANCE * ease)) {

@@ -7,7 +7,7 @@
 use crate::planner::places::grips;
 use crate::planner::places::stations::Grid;
 use crate::planner::states::demand::Demand;
-use crate::process::checks::{self, PASSES_UP_TO, View, bore, whip};
+use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::span::{Front, Inside, Rear, Still};
@@ -303,18 +303,11 @@ impl<'a> Looker<'a> {
         (grip, station, places): (usize, usize, &[f64]),
         segment: &Segment,
     ) -> Vec<Demand> {
-        let limits = &self.rig.job.limits;
         let demand = |(s, place): (&Still, &f64)| {
             // `chatter` may look at the whole bar, so the headstock stands where it really does.
             let state = self.state(grip, station, *place);
             let answers = self.as_answers(&state, s);
-            let room = bore::room_mm(self.rig, &state);
-            Demand {
-                base: self.base_share(&state, &answers, segment),
-                whirl: limits.whirl_ratio,
-                whip: whip::bow_mm(self.rig, &state, &answers) / limits.whip_mm,
-                bore: room.map_or(0.0, |r| if r > 0.0 { s.bore_sag_mm / r } else { checks::MOST_SHARE }),
-            }
+            Demand { base: self.base_share(&state, &answers, segment), laws: self.rig.speed_laws(&state, &answers) }
         };
         still.iter().zip(places).map(demand).collect()
     }
@@ -412,7 +405,7 @@ impl<'a> Looker<'a> {
     /// Largest share of the checks that no slowing helps.
     fn base_share(&self, state: &State, answers: &Answers, segment: &Segment) -> f64 {
         let view = View { rig: self.rig, state, answers, segment, rpm: 0.0 };
-        checks::still(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+        checks::at_rest(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
     /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.

@@ -3,7 +3,7 @@
 use crate::job::{Holding, Job};
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{Blocked, Reason};
-use crate::process::checks::{self, View};
+use crate::process::checks::{self, Event, View};
 use crate::process::segments::Segment;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
@@ -138,8 +138,8 @@ pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f6
         let task = &looker.tasks[i];
         let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
         let on = if t > grid.at(station) + SAME_MM { checks::fed_on(rig, looker.segments, &state).ok()? } else { None };
-        let drill = task.thrust_n.and_then(|thrust| checks::drill::find(rig, &state, task.at_mm, thrust).ok());
-        Some((checks::worst(drill.into_iter().chain(on))?, &task.text, t))
+        let works = checks::at_event(rig, &state, Event::Works(task)).flatten();
+        Some((checks::worst(works.chain(on))?, &task.text, t))
     });
     let worst = found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation));
     worst.map_or_else(

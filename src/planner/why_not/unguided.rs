@@ -3,7 +3,7 @@
 use crate::planner::sequence::unguided::{Came, POSE, Unguided};
 use crate::planner::why_not::blocked::Blocked;
 use crate::planner::why_not::{frontier, no_hold};
-use crate::process::checks::{self, Finding, PASSES_UP_TO, View};
+use crate::process::checks::{self, Event, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Guide, State};
 
@@ -110,11 +110,12 @@ impl Unguided<'_> {
                     Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
                 }
             }
-            let Some(thrust) = task.thrust_n else { continue };
-            match checks::drill::find(rig, &state, task.at_mm, thrust) {
-                Ok(f) if f.passes() => {}
-                Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
-                Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+            for found in checks::at_event(rig, &state, Event::Works(task)) {
+                match found {
+                    Ok(f) if f.passes() => {}
+                    Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                }
             }
         }
         Ok(())

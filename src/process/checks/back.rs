@@ -2,11 +2,24 @@
 
 use super::super::rig::Rig;
 use super::super::state::{Counter, Guide, State};
-use super::Finding;
+use super::{Check, Event, Find, Finding, Told};
 use crate::mechanics::beam::Unheld;
 
 /// Name of the check.
 pub const NAME: &str = "back";
+const UNIT: &str = "mm";
+
+/// The check.
+pub const CHECK: Check = Check {
+    name: NAME,
+    unit: UNIT,
+    told: Told::of("the bending"),
+    lifted_by: &["tolerance_share", "tools"],
+    find: Find::AtEvent(|rig, _, event| match event {
+        Event::HoldsLast { nose_mm, .. } => find(rig, nose_mm).transpose(),
+        _ => None,
+    }),
+};
 
 /// The worst finding over the work on the rear end; none where there is none.
 ///
@@ -18,7 +31,7 @@ pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Result<Option<Finding>, Unheld> {
     for work in rig.back.iter().map(|b| &b.work) {
         let demand = 2.0 * rig.deflection_at_mm(&state, length, work.radial_force_n)?;
         let limit = rig.job.limits.tolerance_share * work.tolerance_mm;
-        let found = Finding::at_most(NAME, "mm", demand, limit, length);
+        let found = Finding::at_most(NAME, UNIT, demand, limit, length);
         if worst.is_none_or(|w| found.utilisation > w.utilisation) {
             worst = Some(found);
         }

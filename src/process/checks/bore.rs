@@ -2,11 +2,8 @@
 
 use super::super::rig::Rig;
 use super::super::state::State;
-use super::whip::grown;
-use super::{Check, Finding};
-
-/// Name of the check.
-pub const NAME: &str = "bore";
+use super::speed_law::{Growth, SpeedLaw};
+use super::{Bound, Check, Find, Told};
 
 /// Radial room in mm around the largest diameter in front of the nose, less the clearance kept; none while free.
 pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
@@ -18,10 +15,16 @@ pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
 
 /// The check.
 pub const CHECK: Check = Check {
-    name: NAME,
-    find: |v| {
-        let room = room_mm(v.rig, v.state)?;
-        let demand = grown(v.answers.bore_sag_mm, v.rpm, v.answers.critical_rpm);
-        Some(Finding::at_most(NAME, "mm", demand, room, v.answers.bore_sag_at_mm))
+    name: "bore",
+    unit: "mm",
+    told: Told {
+        subject: Some("the bow in the counter-spindle's bore"),
+        bound: Bound::AtMost,
+        without_limit: Some("the shaft has no room in the counter-spindle's bore {place}, its clearance left free"),
     },
+    lifted_by: &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
+    find: Find::BySpeed(|rig, state, answers| {
+        let growth = Growth::Bow { at_rest_mm: answers.bore_sag_mm };
+        Some(SpeedLaw { growth, limit: room_mm(rig, state)?, at_mm: answers.bore_sag_at_mm })
+    }),
 };

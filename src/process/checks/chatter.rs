@@ -6,12 +6,13 @@
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
 use super::super::state::State;
-use super::{Check, Finding, View};
+use super::{Bound, Check, Find, Finding, Told, View};
 use crate::mechanics::chatter::{depth_limit_mm, least_real_bound, radial_cutting_stiffness};
 use crate::mechanics::cutting::cut;
 
 /// Name of the check.
 pub const NAME: &str = "chatter";
+const UNIT: &str = "mm";
 
 /// The tool and travel that come closest to the limit: depth (mm) and cutting stiffness (N/mm²).
 fn hardest(rig: &Rig<'_>, segment: &Segment) -> Option<(f64, f64)> {
@@ -31,7 +32,7 @@ fn applies(segment: &Segment) -> bool {
 fn finding(rig: &Rig<'_>, state: &State, segment: &Segment, least_real: f64) -> Option<Finding> {
     let (depth, stiffness) = hardest(rig, segment)?;
     let limit = depth_limit_mm(stiffness, least_real);
-    if limit.is_finite() { Some(Finding::at_most(NAME, "mm", depth, limit, state.turned_mm)) } else { None }
+    if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, depth, limit, state.turned_mm)) } else { None }
 }
 
 /// The finding with the modes worked out.
@@ -67,8 +68,11 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
 /// The check: the bound where it passes, else the exact one.
 pub const CHECK: Check = Check {
     name: NAME,
-    find: |v| {
+    unit: UNIT,
+    told: Told { subject: Some("the depth of cut"), bound: Bound::BeginsAt, without_limit: None },
+    lifted_by: &["tools", "bar", "ap_max"],
+    find: Find::AtRest(|v| {
         let safe = bound(v)?;
         if safe.passes() { Some(safe) } else { exact(v.rig, v.state, v.segment) }
-    },
+    }),
 };

@@ -5,11 +5,12 @@
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
-use super::{Check, Finding};
+use super::{Check, Find, Finding, Told};
 use crate::job::Holding;
 
 /// Name of the check.
 pub const NAME: &str = "cut";
+const UNIT: &str = "mm";
 
 fn limit_mm(rig: &Rig<'_>, segment: &Segment) -> Option<f64> {
     let section = rig.job.shaft.sections.get(segment.section)?;
@@ -24,16 +25,19 @@ pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<
     let force = segment.finishing()?.net_radial_n;
     let most = flexibilities.iter().copied().fold(0.0, f64::max);
     let least = flexibilities.iter().copied().fold(most, f64::min);
-    Some(Finding::at_most(NAME, "mm", 2.0 * force * (most - least), limit_mm(rig, segment)?, segment.from_mm))
+    Some(Finding::at_most(NAME, UNIT, 2.0 * force * (most - least), limit_mm(rig, segment)?, segment.from_mm))
 }
 
 /// The check, next to a bush.
 pub const CHECK: Check = Check {
     name: NAME,
-    find: |v| {
+    unit: UNIT,
+    told: Told::of("the change of the diameter"),
+    lifted_by: &["tolerance_share", "tools"],
+    find: Find::AtRest(|v| {
         if v.segment.work != Work::Turn || v.rig.job.holding == Holding::NoBush {
             return None;
         }
-        Some(Finding::at_most(NAME, "mm", v.segment.change_mm, limit_mm(v.rig, v.segment)?, v.segment.from_mm))
-    },
+        Some(Finding::at_most(NAME, UNIT, v.segment.change_mm, limit_mm(v.rig, v.segment)?, v.segment.from_mm))
+    }),
 };

@@ -2,14 +2,27 @@
 
 use super::super::rig::Rig;
 use super::super::state::State;
-use super::Finding;
+use super::{Check, Event, Find, Finding, Told};
 use crate::mechanics::beam::Unheld;
 
 /// Name of the check.
 pub const NAME: &str = "drill";
+const UNIT: &str = "mm";
+
+/// The check.
+pub const CHECK: Check = Check {
+    name: NAME,
+    unit: UNIT,
+    told: Told::of("bending"),
+    lifted_by: &["drill"],
+    find: Find::AtEvent(|rig, state, event| match event {
+        Event::Works(task) => Some(find(rig, state, task.at_mm, task.thrust_n?)),
+        _ => None,
+    }),
+};
 
 /// The finding for a hole at `at_mm` under `thrust_n`.
 pub fn find(rig: &Rig<'_>, state: &State, at_mm: f64, thrust_n: f64) -> Result<Finding, Unheld> {
     let demand = rig.deflection_at_mm(state, at_mm, thrust_n)?;
-    Ok(Finding::at_most(NAME, "mm", demand, rig.job.limits.drill_mm, at_mm))
+    Ok(Finding::at_most(NAME, UNIT, demand, rig.job.limits.drill_mm, at_mm))
 }

@@ -1,6 +1,7 @@
-//! The checks of a moment, one file each. To add one: write its file, put it into [`CHECKS`].
+//! The checks, one file each. To add one: write its file, put its line into [`CHECKS`] or [`EVENTS`].
 //!
-//! A check gives the demand found, its limit and the share of the limit used (passes when at most 1).
+//! A check gives the demand found, its limit and the share of the limit used (passes when at most 1). Its file holds all that is said of it:
+//! how it is found, how it is told, and which changes of a job may lift it.
 
 pub mod back;
 pub mod bore;
@@ -10,17 +11,20 @@ pub mod drill;
 pub mod push;
 pub mod release;
 pub mod sag;
+pub mod speed_law;
 pub mod stiffness;
 pub mod torque;
 pub mod whip;
 pub mod whirl;
 
 use super::answers::Answers;
+use super::features::Task;
 use super::rig::Rig;
 use super::segments::Segment;
-use super::state::State;
+use super::state::{Counter, Guide, State};
 use crate::job::plan::CheckResult;
 use crate::mechanics::beam::Unheld;
+use speed_law::SpeedLaw;
 
 /// The largest share reported: anything beyond is as good as infinite, and every number printed must be finite.
 pub const MOST_SHARE: f64 = 1000.0;
@@ -65,10 +69,11 @@ impl Finding {
 
     /// What was found at a place, against its limit, in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
     pub fn told(&self, place: &str) -> String {
-        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
-        if self.check == bore::NAME && self.limit <= 0.0 {
-            return format!("the shaft has no room in the counter-spindle's bore {place}, its clearance left free");
+        let about = about(self.check).map_or(Told::AS_NAMED, |c| c.told);
+        if let Some(text) = about.without_limit.filter(|_| self.limit <= 0.0) {
+            return text.replace("{place}", place);
         }
+        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
         let size = if self.limit == 0.0 { self.demand.abs() } else { self.limit.abs() };
         let least = if size >= 100.0 {
             0
@@ -82,19 +87,11 @@ impl Finding {
         // As many decimals as tell the value from the limit.
         let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
         let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
-        let subject = match self.check {
-            whirl::NAME => "the speed over the critical speed",
-            chatter::NAME => "the depth of cut",
-            drill::NAME => "bending",
-            back::NAME => "the bending",
-            bore::NAME => "the bow in the counter-spindle's bore",
-            cut::NAME => "the change of the diameter",
-            other => other,
-        };
-        let holds = match self.check {
-            name if name == stiffness::CHECK.name => format!("at least {limit}{unit} is needed"),
-            chatter::NAME => format!("chatter begins at {limit}{unit}"),
-            _ => format!("at most {limit}{unit} is allowed"),
+        let subject = about.subject.unwrap_or(self.check);
+        let holds = match about.bound {
+            Bound::AtLeast => format!("at least {limit}{unit} is needed"),
+            Bound::BeginsAt => format!("{} begins at {limit}{unit}", self.check),
+            Bound::AtMost => format!("at most {limit}{unit} is allowed"),
         };
         format!("{subject} {place} is {demand}{unit} where {holds}")
     }
@@ -130,42 +127,165 @@ pub struct View<'a> {
     pub rpm: f64,
 }
 
-/// A check of a moment.
+/// What happens between cuts.
+#[derive(Debug, Clone, Copy)]
+pub enum Event<'a> {
+    /// The first cut: the headstock's collet holds the bar under work on the front end.
+    Begins,
+    /// Work of a tool at a stop.
+    Works(&'a Task),
+    /// The collet of the counter-spindle opens.
+    LetsGo,
+    /// The last grip, with its nose at `nose_mm` on `held_mm` of diameter, holds the part at part-off and after it.
+    HoldsLast {
+        /// Its nose, mm.
+        nose_mm: f64,
+        /// Diameter held, mm. It is asked for, so that the proof counts with one of its own.
+        held_mm: f64,
+    },
+}
+
+/// How a check is found.
+#[derive(Debug, Clone, Copy)]
+pub enum Find {
+    /// At every moment, whatever the speed; none where it does not apply.
+    AtRest(fn(&View<'_>) -> Option<Finding>),
+    /// At every moment, by how it grows with the speed; none where it does not apply.
+    BySpeed(fn(&Rig<'_>, &State, &Answers) -> Option<SpeedLaw>),
+    /// At an event, for the state then; none where it does not apply.
+    AtEvent(fn(&Rig<'_>, &State, Event<'_>) -> Option<Result<Finding, Unheld>>),
+}
+
+/// Which side of its limit a check must stay on, as it is told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Bound {
+    /// `at most … is allowed`.
+    AtMost,
+    /// `at least … is needed`.
+    AtLeast,
+    /// `… begins at …`.
+    BeginsAt,
+}
+
+/// How a finding is told.
+#[derive(Debug, Clone, Copy)]
+pub struct Told {
+    /// What is compared with the limit; none: the name of the check.
+    pub subject: Option<&'static str>,
+    /// The side it must stay on.
+    pub bound: Bound,
+    /// Told in its place where there is no room up to the limit at all; `{place}` stands for the place.
+    pub without_limit: Option<&'static str>,
+}
+
+impl Told {
+    /// By its name, with a limit from above.
+    pub const AS_NAMED: Told = Told { subject: None, bound: Bound::AtMost, without_limit: None };
+
+    /// The same with something else to compare.
+    pub const fn of(subject: &'static str) -> Told {
+        Told { subject: Some(subject), ..Told::AS_NAMED }
+    }
+}
+
+/// A check.
 #[derive(Debug, Clone, Copy)]
 pub struct Check {
     /// Name, as printed.
     pub name: &'static str,
-    /// Finds it; none where it does not apply.
-    pub find: fn(&View<'_>) -> Option<Finding>,
+    /// Unit of demand and limit; empty for a ratio.
+    pub unit: &'static str,
+    /// How it is told.
+    pub told: Told,
+    /// Names of the single changes of a job that may lift it, as `planner::advice` knows them.
+    pub lifted_by: &'static [&'static str],
+    /// How it is found.
+    pub find: Find,
 }
 
 /// The checks that hold at every moment of a stage, in the order they are printed.
 pub const CHECKS: [Check; 7] =
     [stiffness::CHECK, whirl::CHECK, whip::CHECK, sag::CHECK, bore::CHECK, cut::CHECK, chatter::CHECK];
 
-/// The checks that depend on the speed, through the critical speed.
-pub const OF_SPEED: [&str; 3] = [whirl::NAME, whip::NAME, bore::NAME];
+/// The checks of what happens between cuts.
+pub const EVENTS: [Check; 5] = [drill::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
+
+/// How many checks depend on the speed.
+pub const BY_SPEED: usize = {
+    let (mut found, mut i) = (0, 0);
+    while i < CHECKS.len() {
+        if matches!(CHECKS[i].find, Find::BySpeed(_)) {
+            found += 1;
+        }
+        i += 1;
+    }
+    found
+};
+
+impl Check {
+    /// What it finds at a moment; none where it does not apply.
+    pub fn at(&self, view: &View<'_>) -> Option<Finding> {
+        match self.find {
+            Find::AtRest(find) => find(view),
+            Find::BySpeed(law) => {
+                let law = law(view.rig, view.state, view.answers)?;
+                let demand = law.demand(view.rpm, view.answers.critical_rpm);
+                Some(Finding::at_most(self.name, self.unit, demand, law.limit, law.at_mm))
+            }
+            Find::AtEvent(_) => None,
+        }
+    }
+
+    /// Whether it depends on the speed, so that slowing down can satisfy it.
+    pub fn depends_on_speed(&self) -> bool {
+        matches!(self.find, Find::BySpeed(_))
+    }
+}
+
+/// The check of a name.
+pub fn about(name: &str) -> Option<&'static Check> {
+    const ALL: [&[Check]; 2] = [&CHECKS, &EVENTS];
+    ALL.into_iter().flatten().find(|c| c.name == name)
+}
+
+/// Place of a check of a moment in the order they are printed; behind them all for any other.
+pub fn order(name: &str) -> usize {
+    CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX)
+}
+
+/// Place of a check among those that depend on the speed.
+pub fn by_speed_slot(name: &str) -> Option<usize> {
+    CHECKS.iter().filter(|c| c.depends_on_speed()).position(|c| c.name == name)
+}
 
 /// All findings of a moment.
 pub fn all(view: &View<'_>) -> impl Iterator<Item = Finding> {
-    CHECKS.iter().filter_map(move |c| (c.find)(view))
+    CHECKS.iter().filter_map(move |c| c.at(view))
 }
 
 /// The findings of a moment that do not ask for the critical speed.
-pub fn still(view: &View<'_>) -> impl Iterator<Item = Finding> {
-    CHECKS.iter().filter(|c| !depends_on_speed(c.name)).filter_map(move |c| (c.find)(view))
+pub fn at_rest(view: &View<'_>) -> impl Iterator<Item = Finding> {
+    CHECKS.iter().filter(|c| !c.depends_on_speed()).filter_map(move |c| c.at(view))
 }
 
 /// The findings of a moment that ask for the critical speed.
-pub fn of_speed(view: &View<'_>) -> impl Iterator<Item = Finding> {
-    CHECKS.iter().filter(|c| depends_on_speed(c.name)).filter_map(move |c| (c.find)(view))
+pub fn by_speed(view: &View<'_>) -> impl Iterator<Item = Finding> {
+    CHECKS.iter().filter(|c| c.depends_on_speed()).filter_map(move |c| c.at(view))
 }
 
 /// The findings that do not ask for the critical speed, and those of a view that has it, in the order of [`CHECKS`].
-pub fn completed(mut still: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
-    still.extend(of_speed(view));
-    still.sort_by_key(|f| CHECKS.iter().position(|c| c.name == f.check));
-    still
+pub fn completed(mut at_rest: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
+    at_rest.extend(by_speed(view));
+    at_rest.sort_by_key(|f| order(f.check));
+    at_rest
+}
+
+/// The findings at an event, for the state then. An error where nothing holds the bar, or the part.
+pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> impl Iterator<Item = Result<Finding, Unheld>> {
+    EVENTS.iter().filter_map(move |c| match c.find {
+        Find::AtEvent(find) => find(rig, state, event),
+        Find::AtRest(_) | Find::BySpeed(_) => None,
+    })
 }
 
 /// The finding that uses most of its limit.
@@ -182,14 +302,9 @@ pub fn fed_on(rig: &Rig<'_>, segments: &[Segment], state: &State) -> Result<Opti
     Ok(worst(all(&View { rig, state, answers: &answers, segment, rpm })))
 }
 
-/// What the last grip, with its nose at `nose_mm` on `held_mm` of diameter, must hold at part-off and after it. An error where it does not
-/// hold the part at all. The diameter is asked for, so that the proof counts with one of its own.
+/// What the last grip must hold at part-off and after it, see [`Event::HoldsLast`].
 pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
-    let (torque, push) = (torque::find(rig, nose_mm, held_mm), push::back(rig, nose_mm, held_mm));
-    [torque.map(Ok), push.map(Ok), back::find(rig, nose_mm).transpose()].into_iter().flatten()
-}
-
-/// Whether a check depends on the speed, so that slowing down can satisfy it.
-pub fn depends_on_speed(name: &str) -> bool {
-    OF_SPEED.contains(&name)
+    let turned_mm = rig.job.shaft.length_mm();
+    let state = State { turned_mm, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };
+    at_event(rig, &state, Event::HoldsLast { nose_mm, held_mm }).collect::<Vec<_>>().into_iter()
 }

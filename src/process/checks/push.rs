@@ -6,10 +6,24 @@
 
 use super::super::features::Task;
 use super::super::rig::Rig;
-use super::Finding;
+use super::{Check, Event, Find, Finding, Told};
 
 /// Name of the check.
 pub const NAME: &str = "push";
+const UNIT: &str = "N";
+
+/// The check.
+pub const CHECK: Check = Check {
+    name: NAME,
+    unit: UNIT,
+    told: Told::AS_NAMED,
+    lifted_by: &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],
+    find: Find::AtEvent(|rig, _, event| match event {
+        Event::Begins => front(rig).map(Ok),
+        Event::HoldsLast { nose_mm, held_mm } => back(rig, nose_mm, held_mm).map(Ok),
+        _ => None,
+    }),
+};
 
 /// What the surface of a grip carries, N.
 fn carried_n(axial_n: f64, torque_nm: f64, diameter_mm: f64) -> f64 {
@@ -23,7 +37,7 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let loads = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, held_mm));
     let most = loads.max_by(f64::total_cmp)?;
     let holds = counter.friction * collet.clamp_force_n;
-    Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, nose_mm))
+    Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, nose_mm))
 }
 
 /// The finding for the front end; none where nothing pushes, or the clamping force is not given.
@@ -31,7 +45,7 @@ pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     let head = &rig.job.machine.headstock;
     let (_, most) = heaviest_in_front(rig)?;
     let holds = head.friction * head.clamp_force_n?;
-    Some(Finding::at_most(NAME, "N", most * rig.job.limits.torque_margin, holds, 0.0))
+    Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, 0.0))
 }
 
 /// The work on the front end that loads the headstock's collet most, and what the collet's surface carries then, N.

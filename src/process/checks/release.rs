@@ -2,14 +2,24 @@
 
 use super::super::rig::Rig;
 use super::super::state::State;
-use super::Finding;
+use super::{Check, Event, Find, Finding, Told};
 use crate::mechanics::beam::Unheld;
 
 /// Name of the check.
 pub const NAME: &str = "release";
+const UNIT: &str = "mm";
+
+/// The check.
+pub const CHECK: Check = Check {
+    name: NAME,
+    unit: UNIT,
+    told: Told::AS_NAMED,
+    lifted_by: &["release", "sleeve"],
+    find: Find::AtEvent(|rig, state, event| matches!(event, Event::LetsGo).then(|| find(rig, state))),
+};
 
 /// The finding at a hand-over, for the state just before the collet opens.
 pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
     let at = state.counter.grip_mm().unwrap_or(0.0);
-    Ok(Finding::at_most(NAME, "mm", rig.release_mm(state)?, rig.job.limits.release_mm, at))
+    Ok(Finding::at_most(NAME, UNIT, rig.release_mm(state)?, rig.job.limits.release_mm, at))
 }

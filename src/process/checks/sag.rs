@@ -1,9 +1,18 @@
 //! `sag`: self-weight deflection over the unsupported span.
 
-use super::{Check, Finding};
+use super::{Check, Find, Finding, Told};
+
+/// Name of the check.
+pub const NAME: &str = "sag";
+const UNIT: &str = "mm";
 
 /// The check.
 pub const CHECK: Check = Check {
-    name: "sag",
-    find: |v| Some(Finding::at_most("sag", "mm", v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm)),
+    name: NAME,
+    unit: UNIT,
+    told: Told::AS_NAMED,
+    lifted_by: &["sag"],
+    find: Find::AtRest(|v| {
+        Some(Finding::at_most(NAME, UNIT, v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm))
+    }),
 };

@@ -1,13 +1,20 @@
 //! `stiffness`: the least lateral stiffness of the unsupported span (of the tool's place with an opposed pair).
 
-use super::{Check, Finding};
+use super::{Bound, Check, Find, Finding, Told};
+
+/// Name of the check.
+pub const NAME: &str = "stiffness";
+const UNIT: &str = "N/µm";
 
 /// The check.
 pub const CHECK: Check = Check {
-    name: "stiffness",
-    find: |v| {
+    name: NAME,
+    unit: UNIT,
+    told: Told { bound: Bound::AtLeast, ..Told::AS_NAMED },
+    lifted_by: &["stiffness_min", "tools", "bar", "collet"],
+    find: Find::AtRest(|v| {
         let limit = v.rig.job.limits.stiffness_min_n_per_um;
         let a = v.answers;
-        Some(Finding::at_least("stiffness", "N/µm", a.stiffness_n_per_um, limit, a.stiffness_at_mm))
-    },
+        Some(Finding::at_least(NAME, UNIT, a.stiffness_n_per_um, limit, a.stiffness_at_mm))
+    }),
 };

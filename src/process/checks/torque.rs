@@ -3,10 +3,11 @@
 
 use super::super::rig::Rig;
 use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
-use super::Finding;
+use super::{Check, Event, Find, Finding, Told};
 
 /// Name of the check.
 pub const NAME: &str = "torque";
+const UNIT: &str = "N·m";
 
 /// Largest torque the last grip has to carry, N·m: part-off at the bar's radius, or the heaviest work on the rear end.
 pub fn demand_nm(rig: &Rig<'_>) -> f64 {
@@ -17,10 +18,22 @@ pub fn demand_nm(rig: &Rig<'_>) -> f64 {
     rig.back.iter().map(|b| b.work.torque_nm).fold(part_off, f64::max)
 }
 
+/// The check.
+pub const CHECK: Check = Check {
+    name: NAME,
+    unit: UNIT,
+    told: Told::AS_NAMED,
+    lifted_by: &["clamp_force", "torque_margin", "bar"],
+    find: Find::AtEvent(|rig, _, event| match event {
+        Event::HoldsLast { nose_mm, held_mm } => find(rig, nose_mm, held_mm).map(Ok),
+        _ => None,
+    }),
+};
+
 /// The finding for a grip with its nose at `nose_mm` on `held_mm` of diameter; none without a counter-spindle.
 pub fn find(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let holds_nm = counter.friction * collet.clamp_force_n * held_mm / 2.0 / 1000.0;
     let demand = demand_nm(rig) * rig.job.limits.torque_margin;
-    Some(Finding::at_most(NAME, "N·m", demand, holds_nm, nose_mm))
+    Some(Finding::at_most(NAME, UNIT, demand, holds_nm, nose_mm))
 }

@@ -1,9 +1,10 @@
-//! `whip`: the bow left in the turned shaft, grown by rotation, `e/(1 - (n/n_crit)²)`.
+//! `whip`: the bow left in the turned shaft, grown by rotation.
 
 use super::super::answers::Answers;
 use super::super::rig::Rig;
 use super::super::state::State;
-use super::{Check, Finding};
+use super::speed_law::{Growth, SpeedLaw};
+use super::{Check, Find, Told};
 
 /// Name of the check.
 pub const NAME: &str = "whip";
@@ -15,19 +16,16 @@ pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
     ends * rig.job.shaft.bow_mm_per_m * span_m * span_m
 }
 
-/// What rotation makes of a deflection at rest; infinite at and above the critical speed.
-pub fn grown(rest_mm: f64, rpm: f64, critical_rpm: f64) -> f64 {
-    let ratio = rpm / critical_rpm;
-    if ratio < 1.0 { rest_mm / (1.0 - ratio * ratio) } else { f64::INFINITY }
-}
-
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
-    find: |v| {
-        let demand = grown(bow_mm(v.rig, v.state, v.answers), v.rpm, v.answers.critical_rpm);
+    unit: "mm",
+    told: Told::AS_NAMED,
+    lifted_by: &["rpm", "speed_floor", "whip", "straightness"],
+    find: Find::BySpeed(|rig, state, answers| {
         // A gripped bar bows most in the middle of its span, a free one at its front end.
-        let at = v.state.counter.grip_mm().map_or(0.0, |g| g + 0.5 * v.answers.unsupported_mm);
-        Some(Finding::at_most(NAME, "mm", demand, v.rig.job.limits.whip_mm, at))
-    },
+        let at_mm = state.counter.grip_mm().map_or(0.0, |g| g + 0.5 * answers.unsupported_mm);
+        let growth = Growth::Bow { at_rest_mm: bow_mm(rig, state, answers) };
+        Some(SpeedLaw { growth, limit: rig.job.limits.whip_mm, at_mm })
+    }),
 };

@@ -1,15 +1,15 @@
 //! `whirl`: speed over critical speed.
 
-use super::{Check, Finding};
-
-/// Name of the check.
-pub const NAME: &str = "whirl";
+use super::speed_law::{Growth, SpeedLaw};
+use super::{Check, Find, Told};
 
 /// The check.
 pub const CHECK: Check = Check {
-    name: NAME,
-    find: |v| {
-        let ratio = v.rpm / v.answers.critical_rpm;
-        Some(Finding::at_most(NAME, "", ratio, v.rig.job.limits.whirl_ratio, v.answers.critical_at_mm))
-    },
+    name: "whirl",
+    unit: "",
+    told: Told::of("the speed over the critical speed"),
+    lifted_by: &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
+    find: Find::BySpeed(|rig, _, answers| {
+        Some(SpeedLaw { growth: Growth::Ratio, limit: rig.job.limits.whirl_ratio, at_mm: answers.critical_at_mm })
+    }),
 };

@@ -7,7 +7,7 @@
 use super::{POSE, Unguided};
 use crate::planner::places::stations::divisible;
 use crate::process::answers::Posed;
-use crate::process::checks::{self, PASSES_UP_TO, View, chatter};
+use crate::process::checks::{self, BY_SPEED, Check, Event, PASSES_UP_TO, View, chatter};
 use crate::process::segments::Segment;
 use crate::process::speed::{COUNT_GUARD, SLOWING_GUARD};
 use crate::process::stops::SAME_MM;
@@ -133,9 +133,8 @@ impl Unguided<'_> {
                 let found = checks::fed_on(self.ground.rig, self.ground.segments, &state).ok()?;
                 largest = grown(largest, found.map_or(0.0, |f| f.utilisation))?;
             }
-            if let Some(thrust) = task.thrust_n {
-                let found = checks::drill::find(self.ground.rig, &state, task.at_mm, thrust).ok()?;
-                largest = grown(largest, found.utilisation)?;
+            for found in checks::at_event(self.ground.rig, &state, Event::Works(task)) {
+                largest = grown(largest, found.ok()?.utilisation)?;
             }
         }
         Some(largest)
@@ -161,8 +160,8 @@ impl<'a> Part<'a> {
         let (state, posed) = seen;
         let (rig, segment) = (all.ground.rig, self.segment);
         let view = View { rig, state, answers: &posed.still, segment, rpm: 0.0 };
-        let plain = |name: &str| !checks::depends_on_speed(name) && name != chatter::NAME;
-        for found in checks::CHECKS.iter().filter(|c| plain(c.name)).filter_map(|c| (c.find)(&view)) {
+        let plain = |check: &&Check| !check.depends_on_speed() && check.name != chatter::NAME;
+        for found in checks::CHECKS.iter().filter(plain).filter_map(|c| c.at(&view)) {
             *largest = grown(*largest, found.utilisation)?;
         }
         let [most, least] = self.flexibilities;
@@ -181,7 +180,7 @@ impl<'a> Part<'a> {
     /// The speed that a state allows, and the checks that depend on it; none where one fails.
     fn take_speed(&mut self, rig: &Rig<'_>, state: &State, posed: &Posed, known: f64) -> Option<()> {
         let segment = self.segment;
-        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [known; 3]);
+        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [known; BY_SPEED]);
         if posed.swings_above(needed / (1.0 - SLOWING_GUARD) * (1.0 + COUNT_GUARD)) {
             return Some(());
         }
@@ -196,7 +195,7 @@ impl<'a> Part<'a> {
         self.rpm = rpm;
         let most = |(state, answers): &(State, Answers)| {
             let view = View { rig, state, answers, segment, rpm };
-            checks::of_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
+            checks::by_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
         };
         self.of_speed = self.open[news..].iter().map(most).fold(known, f64::max);
         (self.of_speed <= PASSES_UP_TO).then_some(())
