@@ -106,11 +106,6 @@ pub type Shares = [f64; BY_SPEED];
 pub struct Laws([Option<(&'static str, SpeedLaw)>; BY_SPEED]);
 
 impl Laws {
-    /// That of a check by its place among those that depend on the speed; none where it does not apply.
-    pub fn get(&self, slot: usize) -> Option<SpeedLaw> {
-        self.0.get(slot).copied().flatten().map(|(_, law)| law)
-    }
-
     /// Critical speed (rev/min) above which each uses no more than a share of its limit at a speed; infinite where none is enough.
     pub fn critical_needed_rpm(&self, speed_rpm: f64, shares: Shares) -> f64 {
         let each = self.0.iter().zip(shares).filter_map(|(law, share)| Some((law.as_ref()?.1, share)));

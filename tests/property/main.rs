@@ -4,7 +4,6 @@ mod alike;
 mod beams;
 mod bounded;
 mod edges;
-mod glances;
 mod halves;
 mod held;
 #[path = "../oracle/jobs.rs"]

@@ -194,8 +194,8 @@ impl<'a> Runs<'a> {
         if to <= k + 1 || l.grid.fed_to(to) > self.looker.limit_mm(grip) + SAME_MM {
             return None;
         }
-        let cut = l.glance(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
-        let cut = cut && l.glance(grip, k, Side::Start).sure;
+        let cut = l.outlook(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
+        let cut = cut && l.outlook(grip, k, Side::Start).sure;
         let lets_go = |station| l.release(grip, station, None)[1] <= PASSES_UP_TO;
         Some((to, [cut, lets_go(to) && lets_go(k)]))
     }

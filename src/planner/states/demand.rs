@@ -22,13 +22,3 @@ impl Demand {
         self.base.max(self.laws.share(rpm, critical_rpm))
     }
 }
-
-/// How far apart the largest shares of some states may lie at a speed, for a critical speed that all of them have. What is the same law in all
-/// of them adds nothing to that.
-pub fn apart(demands: &[Demand], rpm: f64, critical_rpm: f64) -> f64 {
-    let low = demands.iter().map(|d| d.base).fold(f64::INFINITY, f64::min);
-    let differing = |slot: &usize| demands.windows(2).any(|two| two[0].laws.get(*slot) != two[1].laws.get(*slot));
-    let laws = (0..BY_SPEED).filter(differing).flat_map(|slot| demands.iter().filter_map(move |d| d.laws.get(slot)));
-    let shares = laws.map(|law| law.share(rpm, critical_rpm));
-    (shares.chain(demands.iter().map(|d| d.base)).fold(0.0, f64::max) - low).max(0.0)
-}

@@ -2,6 +2,5 @@
 
 mod demand;
 mod events;
-mod glance;
 pub mod outlook;
 pub mod piece;

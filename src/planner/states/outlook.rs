@@ -29,8 +29,6 @@ pub const MOST_ABOVE: f64 = 50.0;
 const CRITICAL_WIDTH: f64 = 1e-9;
 /// What a look at a state takes, in breaths.
 const LOOK: u64 = 50;
-/// Nodes of the fronts that are kept: a megabyte or two.
-const NODES_KEPT: usize = 8_000;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -60,12 +58,11 @@ pub(super) fn guard(low: f64, high: f64) -> f64 {
     SAMPLE_GUARD * high + 0.5 * (high - low)
 }
 
-/// A state for some places of the headstock: what lies in front of the bush face, what behind it, and what each side (the second only where
-/// it differs from the first) asks for at its speed, rev/min.
-pub(super) struct Seen {
-    pub(super) front: Arc<Front>,
-    pub(super) rears: Vec<Arc<Option<Rear>>>,
-    pub(super) sides: [Option<(f64, Vec<Demand>)>; 2],
+/// A state for some places of the headstock: what lies behind the bush face, and what each side (the second only where it differs from the
+/// first) asks for at its speed, rev/min.
+struct Asked {
+    rears: Vec<Arc<Option<Rear>>>,
+    sides: [Option<(f64, Vec<Demand>)>; 2],
 }
 
 /// How a state looks over all places of the headstock.
@@ -86,13 +83,6 @@ pub struct Outlook {
 /// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
 pub(super) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
-/// Fronts that are kept, by grip and station, and the nodes they have together.
-#[derive(Default)]
-struct Fronts {
-    nodes: usize,
-    kept: HashMap<(usize, usize), Arc<Front>>,
-}
-
 /// Looks at states of one rig, each once; from several threads, which then wait for each other only where they want the same state.
 pub struct Looker<'a> {
     /// The rig.
@@ -110,7 +100,6 @@ pub struct Looker<'a> {
     /// By grip, from the first station it can be held at.
     pub(super) rows: Vec<Row>,
     exact: Mutex<HashMap<(usize, usize, usize), Sample>>,
-    fronts: Mutex<Fronts>,
     rears: Mutex<HashMap<u64, Arc<Option<Rear>>>>,
     pub(super) drills: Remembered,
     pub(super) releases: Remembered,
@@ -121,7 +110,6 @@ pub(super) struct Row {
     pub(super) first: usize,
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceLock<Option<Arc<Inside>>>; 2],
-    pub(super) glances: Cells<Box<[Outlook; 2]>>,
     outlooks: Cells<Box<[Outlook; 2]>>,
     /// Those of stations that the grip hardly reaches.
     beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
@@ -165,7 +153,6 @@ impl<'a> Looker<'a> {
                 first,
                 len,
                 inside: [OnceLock::new(), OnceLock::new()],
-                glances: OnceLock::new(),
                 outlooks: OnceLock::new(),
                 beyond: Mutex::default(),
                 releases: OnceLock::new(),
@@ -181,7 +168,6 @@ impl<'a> Looker<'a> {
             noses,
             rows,
             exact: Mutex::default(),
-            fronts: Mutex::default(),
             rears: Mutex::default(),
             drills: Mutex::default(),
             releases: Mutex::default(),
@@ -191,6 +177,26 @@ impl<'a> Looker<'a> {
     /// Index that stands for the free front.
     pub fn free(&self) -> usize {
         self.noses.len()
+    }
+
+    /// Whether a grip index is a grip.
+    pub fn grips(&self, grip: usize) -> bool {
+        grip < self.noses.len()
+    }
+
+    /// Whether a state of a station under a grip is shut.
+    pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
+        self.grid.has_shut(station, self.noses.get(grip).copied())
+    }
+
+    /// Every state that was looked at, by grip and station.
+    pub fn looked_at(&self) -> Vec<(usize, usize)> {
+        let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {
+            let cells = row.outlooks.get().map_or(&[][..], |cells| cells.as_slice());
+            let known = cells.iter().enumerate().filter(|(_, cell)| cell.get().is_some());
+            known.map(|(i, _)| (grip, row.first + i)).collect()
+        };
+        self.rows.iter().enumerate().flat_map(row).collect()
     }
 
     /// Headstock place at a station when the last re-grip was at a turned length, mm.
@@ -221,26 +227,6 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// A state for several places of the headstock; none where nothing holds it at one of them.
-    pub(super) fn view(&self, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
-        self.seen(self.front(grip, station), grip, station, places)
-    }
-
-    /// What lies in front of the bush face; kept, for it is looked at again for other places of the headstock.
-    fn front(&self, grip: usize, station: usize) -> Arc<Front> {
-        if let Some(known) = open(&self.fronts).kept.get(&(grip, station)) {
-            return known.clone();
-        }
-        let front = Arc::new(self.front_of(grip, station, Counter::of(self.noses.get(grip).copied())));
-        let fronts = &mut *open(&self.fronts);
-        if fronts.nodes > NODES_KEPT {
-            *fronts = Fronts::default();
-        }
-        fronts.nodes += front.nodes();
-        fronts.kept.insert((grip, station), front.clone());
-        front
-    }
-
     /// What lies in front of the bush face, with the collet closed or open, or free.
     pub(super) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
         let open = matches!(counter, Counter::Open { .. });
@@ -248,7 +234,13 @@ impl<'a> Looker<'a> {
         Front::with(self.rig, self.grid.at(station), counter, inside.clone())
     }
 
-    pub(super) fn seen(&self, front: Arc<Front>, grip: usize, station: usize, places: &[f64]) -> Option<Seen> {
+    /// The same under a grip that holds, or free.
+    fn front_held(&self, grip: usize, station: usize) -> Front {
+        self.front_of(grip, station, Counter::of(self.noses.get(grip).copied()))
+    }
+
+    /// A state for several places of the headstock; none where nothing holds it at one of them.
+    fn asked(&self, front: &Front, grip: usize, station: usize, places: &[f64]) -> Option<Asked> {
         breathe_deeply(LOOK);
         let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
@@ -267,23 +259,17 @@ impl<'a> Looker<'a> {
         let first = side(segments[0]);
         // Most stations have the same segment on both sides.
         let second = (segments[1] != segments[0]).then(|| side(segments[1]));
-        Some(Seen { front, rears, sides: [Some(first), second] })
+        Some(Asked { rears, sides: [Some(first), second] })
     }
 
     /// Samples of a state for several places of the headstock.
-    fn samples(&self, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
-        match self.view(grip, station, places) {
-            Some(seen) => self.sampled(&seen, places.len()),
-            None => vec![HOPELESS; places.len()],
-        }
-    }
-
-    fn sampled(&self, seen: &Seen, places: usize) -> Vec<Sample> {
-        let held: Vec<&Rear> = seen.rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
-        let mut samples = vec![HOPELESS; places];
-        for (side, work) in seen.sides.iter().enumerate() {
+    fn samples(&self, front: &Front, grip: usize, station: usize, places: &[f64]) -> Vec<Sample> {
+        let mut samples = vec![HOPELESS; places.len()];
+        let Some(asked) = self.asked(front, grip, station, places) else { return samples };
+        let held: Vec<&Rear> = asked.rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
+        for (side, work) in asked.sides.iter().enumerate() {
             match work {
-                Some((rpm, demands)) => self.side(&seen.front, &held, demands, *rpm, |i, base, share, cap| {
+                Some((rpm, demands)) => self.side(front, &held, demands, *rpm, |i, base, share, cap| {
                     (samples[i].base[side], samples[i].share[side], samples[i].cap_rpm[side]) = (base, share, cap);
                 }),
                 None => {
@@ -410,13 +396,13 @@ impl<'a> Looker<'a> {
 
     /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.
     fn cell(&self, grip: usize, station: usize) -> Vec<Sample> {
-        let places = self.places(grip, station);
-        let [far, middle, near] = places[..] else { return self.samples(grip, station, &places) };
-        let ends = self.samples(grip, station, &[far, near]);
+        let (places, front) = (self.places(grip, station), self.front_held(grip, station));
+        let [far, middle, near] = places[..] else { return self.samples(&front, grip, station, &places) };
+        let ends = self.samples(&front, grip, station, &[far, near]);
         if ends.iter().all(|s| s.share.iter().all(|u| *u <= AT_EASE)) {
             return ends;
         }
-        [ends, self.samples(grip, station, &[middle])].concat()
+        [ends, self.samples(&front, grip, station, &[middle])].concat()
     }
 
     /// How a state looks for the piece on one side of it, its margin with it.
@@ -479,7 +465,7 @@ impl<'a> Looker<'a> {
         }
         let known = open(&self.exact).get(&key).copied();
         let sample = known.unwrap_or_else(|| {
-            let s = self.samples(grip, station, &[place])[0];
+            let s = self.samples(&self.front_held(grip, station), grip, station, &[place])[0];
             open(&self.exact).insert(key, s);
             s
         });

@@ -49,11 +49,11 @@ impl Looker<'_> {
     pub fn piece(&self, grip: usize, k: usize) -> Piece {
         let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
         // The far side first: what fails, fails there as a rule.
-        let end = self.glance(grip, k + 1, Side::End);
+        let end = self.outlook(grip, k + 1, Side::End);
         if end.dead {
             return nothing;
         }
-        let start = self.glance(grip, k, Side::Start);
+        let start = self.outlook(grip, k, Side::Start);
         let [drill_low, drill_high] = self.drill(grip, k + 1, None);
         if start.dead || drill_low > PASSES_UP_TO {
             return nothing;
