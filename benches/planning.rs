@@ -113,7 +113,7 @@ fn state_in_parts_for_three_headstocks(bencher: Bencher) {
     let rears: Vec<&Rear> = rears.iter().collect();
     bencher.bench(|| {
         let front = Front::new(&rig, black_box(STATE.turned_mm), black_box(STATE.counter));
-        (front.still(&rears), front.swings_above(200.0, &rears))
+        (front.at_rest(&rears), front.swings_above(200.0, &rears))
     });
 }
 
@@ -139,7 +139,7 @@ fn sequence_within(bencher: Bencher, share: f64) {
 
 /// Everything that is known of the arcs of the feed roller with one collet: the looks at its states, and the least cost from everywhere.
 #[divan::bench(sample_count = 5)]
-fn arcs(bencher: Bencher) {
+fn edges(bencher: Bencher) {
     let job = roller();
     let rig = rig(&job);
     let segments = rig.segments().expect("it can be cut");
@@ -219,7 +219,7 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
             }
             let within = inside.as_ref().and_then(|(_, _, i)| i.clone());
             let front = Front::with(rig, *turned_mm, *counter, within);
-            passed += front.still(&rears).len() + front.swings_above(200.0, &rears).len();
+            passed += front.at_rest(&rears).len() + front.swings_above(200.0, &rears).len();
         }
         for state in &settled {
             passed += usize::from(rigs[0].posed(state).is_ok_and(|p| p.swings_above(2000.0)));

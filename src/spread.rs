@@ -44,13 +44,13 @@ pub struct Halt(Arc<Pulse>);
 #[derive(Debug, Default)]
 struct Pulse {
     asked: AtomicBool,
-    breaths: AtomicU64,
+    steps: AtomicU64,
 }
 
 /// What unwinds the work.
 struct Halted;
 
-/// Work that may take so many breaths and no more, in as many parts as it comes: a bound that no clock and no other work on the machine
+/// Work that may take so many steps and no more, in as many parts as it comes: a bound that no clock and no other work on the machine
 /// changes.
 #[derive(Debug, Clone)]
 pub struct Allowance(Arc<AtomicU64>);
@@ -59,9 +59,9 @@ pub struct Allowance(Arc<AtomicU64>);
 struct Spent;
 
 impl Allowance {
-    /// So many breaths.
-    pub fn of(breaths: u64) -> Allowance {
-        Allowance(Arc::new(AtomicU64::new(breaths)))
+    /// So many steps.
+    pub fn of(steps: u64) -> Allowance {
+        Allowance(Arc::new(AtomicU64::new(steps)))
     }
 
     /// Does something; none: it takes more than is left.
@@ -74,10 +74,10 @@ impl Allowance {
         self.0.load(Ordering::Relaxed) == 0
     }
 
-    /// Takes breaths, and tells whether there were so many.
-    fn take(&self, breaths: u64) -> bool {
-        let taken = |left: u64| Some(left.saturating_sub(breaths));
-        self.0.fetch_update(Ordering::Relaxed, Ordering::Relaxed, taken).is_ok_and(|left| left >= breaths)
+    /// Takes steps, and tells whether there were so many.
+    fn take(&self, steps: u64) -> bool {
+        let taken = |left: u64| Some(left.saturating_sub(steps));
+        self.0.fetch_update(Ordering::Relaxed, Ordering::Relaxed, taken).is_ok_and(|left| left >= steps)
     }
 }
 
@@ -87,12 +87,12 @@ impl Halt {
         self.0.asked.store(true, Ordering::Relaxed);
     }
 
-    /// How often the work has breathed: a measure of what was done that no clock and no other work on the machine changes.
-    pub fn breaths(&self) -> u64 {
-        self.0.breaths.load(Ordering::Relaxed)
+    /// How many steps the work has taken: a measure of what was done that no clock and no other work on the machine changes.
+    pub fn steps(&self) -> u64 {
+        self.0.steps.load(Ordering::Relaxed)
     }
 
-    /// Does something that stops when it is asked to, wherever it calls [`breathe`]; none: it was stopped.
+    /// Does something that stops when it is asked to, wherever it calls [`checkpoint`]; none: it was stopped.
     ///
     /// The work unwinds, so that no function on the way has to pass the request on; what it holds is dropped.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
@@ -117,15 +117,15 @@ fn unless<Reason: 'static, L, T>(
 }
 
 /// Called now and then by work that takes long: goes no further when it was asked to stop, or may take no more.
-pub fn breathe() {
-    breathe_deeply(1);
+pub fn checkpoint() {
+    checkpoint_worth(1);
 }
 
 /// The same by work that takes as long as so much other work, each a microsecond or so.
-pub fn breathe_deeply(breaths: u64) {
+pub fn checkpoint_worth(steps: u64) {
     let asked = LISTENS_TO.with_borrow(|halt| {
         halt.as_ref().is_some_and(|h| {
-            h.0.breaths.fetch_add(breaths, Ordering::Relaxed);
+            h.0.steps.fetch_add(steps, Ordering::Relaxed);
             h.0.asked.load(Ordering::Relaxed)
         })
     });
@@ -133,7 +133,7 @@ pub fn breathe_deeply(breaths: u64) {
     if asked {
         resume_unwind(Box::new(Halted));
     }
-    if MAY_TAKE.with_borrow(|may| may.as_ref().is_some_and(|may| !may.take(breaths))) {
+    if MAY_TAKE.with_borrow(|may| may.as_ref().is_some_and(|may| !may.take(steps))) {
         resume_unwind(Box::new(Spent));
     }
 }
@@ -172,14 +172,14 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     let left = Mutex::new((0..workers).map(|w| share(w)..share(w + 1)).collect::<Vec<Range<usize>>>());
     // Its own next one; when there is none, the last of whoever has most left.
     let next = |worker: usize| {
-        let mut left = open(&left);
+        let mut left = lock(&left);
         left[worker].next().or_else(|| left.iter_mut().max_by_key(|range| range.len())?.next_back())
     };
     let halt = LISTENS_TO.with_borrow(Clone::clone);
     let (told, may_take) = (TELLS.with_borrow(Clone::clone), MAY_TAKE.with_borrow(Clone::clone));
     let work_through = |worker: usize| {
         while let Some(index) = next(worker) {
-            *open(&slots[index]) = Some(work(&list[index], index));
+            *lock(&slots[index]) = Some(work(&list[index], index));
         }
     };
     let ended: Vec<_> = std::thread::scope(|scope| {
@@ -232,9 +232,9 @@ pub fn stream<L: Send, T: Send>(
                 loop {
                     // One at a time asks for the next: the list may have to wait for its own source.
                     let (index, item) = {
-                        let mut list = open(list);
+                        let mut list = lock(list);
                         let Some((index, item)) = list.next() else { break };
-                        let mut so_far = open(handed_on);
+                        let mut so_far = lock(handed_on);
                         while *so_far != usize::MAX && index >= so_far.saturating_add(window) {
                             so_far = changed.wait(so_far).unwrap_or_else(PoisonError::into_inner);
                         }
@@ -256,7 +256,7 @@ pub fn stream<L: Send, T: Send>(
             while let Some(result) = early.remove(&next) {
                 next += 1;
                 let goes_on = done(result).is_continue();
-                *open(&handed_on) = if goes_on { next } else { usize::MAX };
+                *lock(&handed_on) = if goes_on { next } else { usize::MAX };
                 changed.notify_all();
                 if !goes_on {
                     return;
@@ -285,38 +285,38 @@ impl Largest {
 }
 
 /// A lock that a panicking worker left is as good as before: nothing is half-done under it.
-pub fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+pub fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{Allowance, Halt, breathe, breathe_deeply, spread, spread_on};
+    use super::{Allowance, Halt, checkpoint, checkpoint_worth, spread, spread_on};
     use std::ops::ControlFlow;
     use std::sync::atomic::{AtomicUsize, Ordering};
 
     #[test]
     fn work_takes_what_it_may_and_no_more_on_any_core() {
         let allowance = Allowance::of(100);
-        assert_eq!(allowance.until(|| (0..40).for_each(|_| breathe())), Some(()));
+        assert_eq!(allowance.until(|| (0..40).for_each(|_| checkpoint())), Some(()));
         // A share of it on another core counts as well, and what listens to nobody goes on.
         let list: Vec<u64> = (0..40).collect();
         assert_eq!(
             allowance.until(|| spread_on(4, &list, |n, _| {
-                breathe();
+                checkpoint();
                 *n
             })
             .len()),
             Some(40)
         );
         assert!(!allowance.is_spent());
-        assert_eq!(allowance.until(|| breathe_deeply(21)), None);
+        assert_eq!(allowance.until(|| checkpoint_worth(21)), None);
         assert!(allowance.is_spent());
-        breathe_deeply(1_000);
+        checkpoint_worth(1_000);
         // Whoever asks for an end from outside is not taken for that.
         let halt = Halt::default();
         halt.ask();
-        assert!(halt.until(|| Allowance::of(100).until(breathe)).is_none());
+        assert!(halt.until(|| Allowance::of(100).until(checkpoint)).is_none());
     }
 
     #[test]
@@ -336,8 +336,8 @@ mod tests {
         // Afterwards it spreads again, also when work was stopped.
         let halt = Halt::default();
         halt.ask();
-        assert!(halt.until(|| super::spread_on(1, &list, |_, _| breathe())).is_none());
-        assert!(halt.until(|| super::spread_on(2, &list, |_, _| breathe())).is_none());
+        assert!(halt.until(|| super::spread_on(1, &list, |_, _| checkpoint())).is_none());
+        assert!(halt.until(|| super::spread_on(2, &list, |_, _| checkpoint())).is_none());
         let both = std::sync::Barrier::new(2);
         super::spread_on(2, &[1, 2], |_, _| both.wait());
     }
@@ -386,12 +386,12 @@ mod tests {
                 if *n == 7 {
                     halt.ask();
                 }
-                breathe();
+                checkpoint();
                 *n
             })
         });
         assert_eq!(stopped, None);
-        breathe();
+        checkpoint();
         assert_eq!(Halt::default().until(|| spread(&list, |n, _| *n)), Some(list));
     }
 

@@ -149,9 +149,9 @@ fn shares_of_limits() {
     assert!(checks::all(&View { state: &free, ..view }).all(|f| f.check != "bore"), "nothing is in the bore");
 
     assert!(checks::bore::CHECK.depends_on_speed() && !checks::sag::CHECK.depends_on_speed());
-    let (still, of_speed) = (checks::at_rest(&view).count(), checks::by_speed(&view).count());
+    let (at_rest, of_speed) = (checks::at_rest(&view).count(), checks::by_speed(&view).count());
     assert_eq!(of_speed, 3);
-    assert_eq!(still + of_speed, checks::all(&view).count());
+    assert_eq!(at_rest + of_speed, checks::all(&view).count());
 }
 
 /// `cut` compares what a pull-back changes with a quarter of 0.1 mm; `chatter` the tool nearest its limit with the

@@ -225,10 +225,10 @@ fn the_bar_comes_as_far_as_the_network_leads() {
             };
             let held = sorted(&mut net.nodes.iter().filter(|n| n.0 == far).copied());
             assert_eq!(sorted(&mut came.held.iter().map(|h| (came.far, *h))), held, "{told}");
-            let ends = net.arcs.iter().filter(|a| net.nodes[a.to].0 == far && a.grip <= noses.len());
+            let ends = net.edges.iter().filter(|a| net.nodes[a.to].0 == far && a.grip <= noses.len());
             let ends = sorted(&mut ends.map(|a| (net.nodes[a.from].0, a.grip)));
             assert_eq!(sorted(&mut came.by.iter().copied()), ends, "{told}");
-            let gripped = net.arcs.iter().any(|a| a.grip < noses.len());
+            let gripped = net.edges.iter().any(|a| a.grip < noses.len());
             assert_eq!(came.gripped, gripped, "{told}");
             ended += 1;
             far_and_gripped += usize::from(gripped);

@@ -19,7 +19,7 @@ use std::fmt::Write;
 use std::path::Path;
 
 const PROGRAMS: usize = 36;
-/// Programs with fewer arcs say little.
+/// Programs with fewer edges say little.
 const FEWEST_ARCS: usize = 60;
 
 /// The flow program of a network: one column an arc, one row a node; the goal's row follows from the others.
@@ -30,7 +30,7 @@ fn free_mps(net: &Network, goal: usize, name: &str, least_s: f64) -> String {
         let _ = writeln!(text, " E n{node}");
     }
     text.push_str("COLUMNS\n");
-    for (a, arc) in net.arcs.iter().enumerate() {
+    for (a, arc) in net.edges.iter().enumerate() {
         // Seventeen digits: the very number we reckon with.
         let _ = writeln!(text, " x{a} seconds {:?}", arc.cost.s);
         for (node, sign) in [(arc.from, 1), (arc.to, -1)] {
@@ -52,10 +52,10 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
     let looker = Looker::new(&rig, &segments, &grid, &tasks);
     let runs = Runs::new(&looker);
     let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
-    let goal = net.goal.filter(|_| net.arcs.len() >= FEWEST_ARCS)?;
+    let goal = net.goal.filter(|_| net.edges.len() >= FEWEST_ARCS)?;
     let way = cheapest_way(&net, |_| true).unwrap_or_else(|d| panic!("{d}\n{text}"))?;
-    let least_s: f64 = way.iter().map(|a| net.arcs[*a].cost.s).sum();
-    Some((free_mps(&net, goal, name, least_s), least_s, net.arcs.len()))
+    let least_s: f64 = way.iter().map(|a| net.edges[*a].cost.s).sum();
+    Some((free_mps(&net, goal, name, least_s), least_s, net.edges.len()))
 }
 
 #[test]
@@ -72,9 +72,9 @@ fn write_sequence_programs() {
         }
         assert!(seed < 80_600, "only {} programs", list.len());
         let name = format!("sequence_{seed}");
-        let Some((mps, least_s, arcs)) = program(&jobs::small_job(seed), &name) else { continue };
+        let Some((mps, least_s, edges)) = program(&jobs::small_job(seed), &name) else { continue };
         std::fs::write(folder.join(format!("{name}.mps")), mps).expect("written");
-        list.push(serde_json::json!({ "file": format!("{name}.mps"), "least_s": least_s, "arcs": arcs }));
+        list.push(serde_json::json!({ "file": format!("{name}.mps"), "least_s": least_s, "edges": edges }));
     }
     let index = serde_json::to_string_pretty(&list).expect("plain data");
     std::fs::write(folder.join("index.json"), index).expect("written");

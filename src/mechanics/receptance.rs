@@ -31,7 +31,7 @@ pub struct Share {
 }
 
 /// The receptance at a node, mode by mode, worked out as far as asked.
-pub struct Seen<'a> {
+pub struct Receptance<'a> {
     beam: &'a Beam,
     factor: super::factor::Factor,
     /// Static flexibility at the node, mm/N.
@@ -47,11 +47,11 @@ pub struct Seen<'a> {
     used_up: bool,
 }
 
-impl<'a> Seen<'a> {
+impl<'a> Receptance<'a> {
     /// Begins at a node.
     ///
     /// - **Errors**: [`Unheld`] when the springs leave a free motion.
-    pub fn new(beam: &'a Beam, node: usize) -> Result<Seen<'a>, Unheld> {
+    pub fn new(beam: &'a Beam, node: usize) -> Result<Receptance<'a>, Unheld> {
         let factor = beam.factor()?;
         let mut first = beam.under_force(&factor, node, 1.0);
         let static_mm_per_n = first[node][0];
@@ -60,7 +60,7 @@ impl<'a> Seen<'a> {
         let start = dot(&first, &mass).sqrt();
         scale(&mut first, 1.0 / start);
         scale(&mut mass, 1.0 / start);
-        Ok(Seen {
+        Ok(Receptance {
             beam,
             factor,
             static_mm_per_n,
@@ -267,7 +267,7 @@ mod tests {
             let beam = beam(thick);
             let node = beam.node(at_mm);
             let modes = lowest_modes(&beam, 30).expect("held");
-            let mut seen = Seen::new(&beam, node).expect("held");
+            let mut seen = Receptance::new(&beam, node).expect("held");
             for count in [12, 30] {
                 let shares = seen.lowest(count);
                 let sum = |v: &mut dyn Iterator<Item = f64>| v.sum::<f64>();
@@ -289,7 +289,7 @@ mod tests {
         let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
         let springs: Vec<Spring> = [0.0, 40.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
         let beam = Beam::new(&steel, &mut vec![0.0, 40.0, 70.0, 100.0], |_| 12.0, &springs);
-        let mut seen = Seen::new(&beam, 3).expect("held");
+        let mut seen = Receptance::new(&beam, 3).expect("held");
         let sum: f64 = seen.lowest(60).iter().map(|s| s.per_t / (s.omega * s.omega)).sum();
         assert!((sum / seen.static_mm_per_n - 1.0).abs() < 1e-9, "{sum} {}", seen.static_mm_per_n);
     }

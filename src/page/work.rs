@@ -109,7 +109,7 @@ impl Desk {
 mod tests {
     use super::*;
     use crate::input::Named;
-    use crate::spread::breathe;
+    use crate::spread::checkpoint;
 
     fn run<T>(story: impl Future<Output = T>) -> T {
         let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build();
@@ -141,7 +141,7 @@ mod tests {
                 let endless = desk.work::<()>(move || {
                     let _mine = mine;
                     loop {
-                        breathe();
+                        checkpoint();
                     }
                 });
                 assert!(tokio::time::timeout(Duration::from_millis(20), endless).await.is_err());

@@ -245,7 +245,7 @@ fn try_reach<'a>(
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort, beat)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,
         };
-        let (arcs, way, draft, allowance_s) = match found {
+        let (edges, way, draft, allowance_s) = match found {
             Ok(found) => found,
             Err(blocked) => return Ok(Err(blocked)),
         };
@@ -257,7 +257,7 @@ fn try_reach<'a>(
                 cost: way.cost,
                 least_s: way.least.s + fixed_s,
                 allowance_s,
-                optimality: Optimality { gap: 0.0, stations: grid.len(), arcs },
+                optimality: Optimality { gap: 0.0, stations: grid.len(), arcs: edges },
                 draft,
                 moments,
                 settled,
@@ -272,7 +272,7 @@ fn try_reach<'a>(
     }
 }
 
-/// Number of arcs, the way, its draft, and what counts as equally fast, s.
+/// Number of edges, the way, its draft, and what counts as equally fast, s.
 type Sequenced = (usize, Way, Draft, f64);
 
 /// The sequence program next to a guide bush.
@@ -318,9 +318,9 @@ fn guided_by(
         return Ok(None);
     }
     let found = search(&builder, objective, fixed_s, effort)?;
-    Ok(found.map(|(arcs, way, allowance_s)| {
+    Ok(found.map(|(edges, way, allowance_s)| {
         let draft = Draft::of(&way, runs.looker);
-        (arcs, way, draft, allowance_s)
+        (edges, way, draft, allowance_s)
     }))
 }
 
@@ -349,7 +349,7 @@ fn unguided(
     let wanted_s = if effort == Effort::Best { allowance_s } else { 0.0 };
     let way = best_way(&net, wanted_s)?.ok_or_else(no_way)?;
     let draft = Draft::without_bush(&way, &builder);
-    Ok(Ok((net.arcs.len(), way, draft, allowance_s)))
+    Ok(Ok((net.edges.len(), way, draft, allowance_s)))
 }
 
 /// What counts as equally fast, s; infinite where the safest plan is sought.
@@ -360,7 +360,7 @@ fn allowance_s(objective: Objective, way_s: f64, fixed_s: f64) -> f64 {
     }
 }
 
-/// The best way, the number of arcs it was chosen from, and what counts as equally fast, s. What is nearly as cheap is grown around the
+/// The best way, the number of edges it was chosen from, and what counts as equally fast, s. What is nearly as cheap is grown around the
 /// cheapest only where the safest of it is asked for, so that states in doubt are worked out only near the best.
 fn search(
     builder: &Builder<'_>,
@@ -376,13 +376,13 @@ fn search(
     if effort != Effort::Best {
         return Ok(builder.cheapest().map(|way| {
             let allowance_s = allowance_s(way.cost.s);
-            (way.arcs.len(), way, allowance_s)
+            (way.edges.len(), way, allowance_s)
         }));
     }
     let up_to = |price: Price, more_s: f64| if more_s.is_finite() { price.plus_s(more_s) } else { Price::NO_WAY };
     let chosen = |net: &Network, found: Price| -> Result<Option<(usize, Way, f64)>, Defect> {
         let allowance_s = allowance_s(found.s);
-        Ok(best_way(net, allowance_s)?.map(|way| (net.arcs.len(), way, allowance_s)))
+        Ok(best_way(net, allowance_s)?.map(|way| (net.edges.len(), way, allowance_s)))
     };
     // Most plans are about as cheap as hoped for, and found by growing what such a plan may use.
     let first_s = allowance_s(least.s);

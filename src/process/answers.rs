@@ -6,7 +6,7 @@ use crate::job::Tools;
 use crate::mechanics::beam::{Beam, Unheld};
 use crate::mechanics::chatter::{least_real_bound, least_real_of};
 use crate::mechanics::modes::{lowest_eigenvalues, lowest_mode};
-use crate::mechanics::receptance::Seen;
+use crate::mechanics::receptance::Receptance;
 use crate::units::{n_per_um, rad_per_s, rpm};
 use std::cell::OnceCell;
 
@@ -51,7 +51,7 @@ pub struct Answers {
 pub struct Posed {
     beam: Beam,
     /// The answers; nothing (NaN) for the critical speed, so that nothing passes that was not worked out.
-    pub still: Answers,
+    pub at_rest: Answers,
     /// All answers, once they were asked for.
     full: OnceCell<Answers>,
 }
@@ -70,12 +70,12 @@ impl Posed {
 
     fn worked_out(&self) -> Answers {
         // It is held, or there would be no answers.
-        let Ok(factor) = self.beam.factor() else { return self.still };
+        let Ok(factor) = self.beam.factor() else { return self.at_rest };
         let (mode, x) = (lowest_mode(&self.beam, &factor), &self.beam.x_mm);
         Answers {
             critical_rpm: rpm(mode.omega),
             critical_at_mm: x[worst(0..=x.len() - 1, |i| mode.shape[i][0].abs())],
-            ..self.still
+            ..self.at_rest
         }
     }
 }
@@ -110,7 +110,7 @@ impl Rig<'_> {
         let sag = beam.sag(&factor);
         let lowest = worst(first..=last, |i| sag[i][0].abs());
         let inside = grip.map(|_| worst(0..=first, |i| sag[i][0].abs()));
-        let still = Answers {
+        let at_rest = Answers {
             unsupported_mm: self.unsupported_mm(state),
             stiffness_n_per_um: n_per_um(1.0 / flexibility[softest].a),
             stiffness_at_mm: x[softest],
@@ -122,7 +122,7 @@ impl Rig<'_> {
             critical_at_mm: f64::NAN,
             tool_mm_per_n: flexibility[tool].a,
         };
-        Ok(Posed { beam, still, full: OnceCell::new() })
+        Ok(Posed { beam, at_rest, full: OnceCell::new() })
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
@@ -136,7 +136,7 @@ impl Rig<'_> {
     /// - **Errors**: as [`Rig::answers`].
     pub fn least_real_above(&self, state: &State, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
         let beam = self.fine_beam(state);
-        let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;
+        let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
         let damping = self.job.limits.damping_ratio;
         if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
             return Ok(None);
@@ -161,7 +161,7 @@ impl Rig<'_> {
     /// - **Errors**: as [`Rig::answers`].
     pub fn least_real_about(&self, state: &State, steps: usize) -> Result<f64, Unheld> {
         let beam = self.fine_beam(state);
-        let mut seen = Seen::new(&beam, beam.node(state.turned_mm))?;
+        let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
         let shares = seen.after(steps);
         Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n)
     }

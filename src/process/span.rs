@@ -35,11 +35,11 @@ pub struct Front {
     tool: usize,
     gripped: bool,
     opposed: bool,
-    rest: OnceLock<Option<AtRest>>,
+    rest: OnceLock<Option<FrontAtRest>>,
 }
 
 /// What lies in front of the bush face as far as it does not depend on speed, nor on what lies behind.
-struct AtRest {
+struct FrontAtRest {
     condensed: Sym2,
     load: [f64; 2],
     nodes: Vec<Node>,
@@ -66,7 +66,7 @@ pub struct Rear {
 
 /// Answers that do not depend on speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Still {
+pub struct AtRest {
     /// Least lateral stiffness that counts, N/µm.
     pub stiffness_n_per_um: f64,
     /// Largest self-weight deflection over the unsupported span, mm.
@@ -143,11 +143,11 @@ impl Front {
         self.beam.x_mm.len()
     }
 
-    fn rest(&self) -> Option<&AtRest> {
-        self.rest.get_or_init(|| self.at_rest()).as_ref()
+    fn rest(&self) -> Option<&FrontAtRest> {
+        self.rest.get_or_init(|| self.worked_out()).as_ref()
     }
 
-    fn at_rest(&self) -> Option<AtRest> {
+    fn worked_out(&self) -> Option<FrontAtRest> {
         let mut weight = self.beam.weight.clone();
         let mut left = Sym2::default();
         if let Some(inside) = &self.inside {
@@ -168,7 +168,7 @@ impl Front {
             held_mm: weight[i][0],
             follows: [follow[i][0], follow[i][1]],
         };
-        Some(AtRest {
+        Some(FrontAtRest {
             condensed: condensed.last(),
             load,
             nodes: (0..=last).map(node).collect(),
@@ -177,7 +177,7 @@ impl Front {
     }
 
     /// Answers for several rears; none for one that is not held.
-    pub fn still(&self, rears: &[&Rear]) -> Vec<Option<Still>> {
+    pub fn at_rest(&self, rears: &[&Rear]) -> Vec<Option<AtRest>> {
         let Some(rest) = self.rest() else { return vec![None; rears.len()] };
         let answer = |rear: &&Rear| {
             let (face, moved) = rest.face(rear)?;
@@ -200,7 +200,7 @@ impl Front {
                 }
                 _ => 0.0,
             };
-            Some(Still {
+            Some(AtRest {
                 stiffness_n_per_um: n_per_um(1.0 / softest),
                 sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max),
                 bore_sag_mm,
@@ -325,7 +325,7 @@ impl Bracket {
     }
 }
 
-impl AtRest {
+impl FrontAtRest {
     /// Flexibility of the bush face joined with what lies behind it, and how it moves under the weight of all; none when the whole is not
     /// held.
     fn face(&self, rear: &Rear) -> Option<(Sym2, [f64; 2])> {

@@ -79,7 +79,8 @@ impl Rig<'_> {
         // The last states of a piece are the slowest as a rule; of equals the first counts.
         for (state, posed) in states.iter().rev() {
             let so_far = slowest.map_or(wanted_rpm, |s| s.rpm);
-            let needed = self.critical_needed_rpm(state, &posed.still, so_far, [1.0; BY_SPEED]) / (1.0 - SLOWING_GUARD);
+            let needed =
+                self.critical_needed_rpm(state, &posed.at_rest, so_far, [1.0; BY_SPEED]) / (1.0 - SLOWING_GUARD);
             // A hair above, so that rounding of the count decides nothing.
             if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
                 continue;

@@ -144,22 +144,22 @@ impl<'a> Case<'a> {
     ) -> Option<f64> {
         let state = moment(self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         self.verified.states += 1;
-        crate::spread::breathe();
+        crate::spread::checkpoint();
         let Ok(posed) = self.rig.posed(&state) else {
             self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
             return None;
         };
-        let view = View { rig: self.rig, state: &state, answers: &posed.still, segment, rpm };
-        let still: Vec<Finding> = checks::at_rest(&view).collect();
+        let view = View { rig: self.rig, state: &state, answers: &posed.at_rest, segment, rpm };
+        let at_rest: Vec<Finding> = checks::at_rest(&view).collect();
         // At the very end, `used` is its own share. A bound of `chatter` hides nothing, for it may be far from the truth.
-        let sure = still.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
+        let sure = at_rest.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
         let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
-        let needed = self.rig.critical_needed_rpm(&state, &posed.still, rpm, [known; BY_SPEED]);
+        let needed = self.rig.critical_needed_rpm(&state, &posed.at_rest, rpm, [known; BY_SPEED]);
         let found: Vec<Finding> = if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
-            still
+            at_rest
         } else {
             let answers = posed.with_critical();
-            checks::completed(still, &View { answers: &answers, ..view })
+            checks::completed(at_rest, &View { answers: &answers, ..view })
         };
         for finding in found {
             if finding.check == chatter::NAME && finding.passes() {
@@ -168,7 +168,7 @@ impl<'a> Case<'a> {
                 self.finding(stage, turned_mm, finding, Some(state));
             }
         }
-        Some(posed.still.tool_mm_per_n)
+        Some(posed.at_rest.tool_mm_per_n)
     }
 
     /// `chatter` where its bound says more than any check was found to use: there its modes are worked out, the most hopeful first.

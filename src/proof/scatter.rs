@@ -135,23 +135,23 @@ fn stronger(segment: &Segment, kc: f64) -> Segment {
     segment
 }
 
-struct Piece<'a> {
+struct Cut<'a> {
     segment: &'a Segment,
     from_mm: f64,
     to_mm: f64,
     rpm: f64,
 }
 
-fn pieces<'a>(plan: &Plan, segments: &'a [Segment], stage: usize) -> Vec<Piece<'a>> {
+fn pieces<'a>(plan: &Plan, segments: &'a [Segment], stage: usize) -> Vec<Cut<'a>> {
     let listed = plan.segments.iter().filter(|s| s.stage == stage + 1).filter_map(|s| {
         let middle = 0.5 * (s.from_mm + s.to_mm);
         let segment = segments.iter().find(|g| g.from_mm <= middle && g.to_mm >= middle)?;
-        Some(Piece { segment, from_mm: s.from_mm, to_mm: s.to_mm, rpm: s.rpm })
+        Some(Cut { segment, from_mm: s.from_mm, to_mm: s.to_mm, rpm: s.rpm })
     });
-    let mut all: Vec<Piece<'a>> = listed.collect();
+    let mut all: Vec<Cut<'a>> = listed.collect();
     let last = segments.last().filter(|s| s.work == Work::PartOff && stage + 1 == plan.stages.len());
     if let (Some(segment), Some(rpm)) = (last, plan.part_off_rpm) {
-        all.push(Piece { segment, from_mm: segment.from_mm, to_mm: segment.to_mm, rpm });
+        all.push(Cut { segment, from_mm: segment.from_mm, to_mm: segment.to_mm, rpm });
     }
     all
 }
@@ -163,7 +163,7 @@ fn note(breaks: &mut Breaks, stage: usize, found: &Finding, turned_mm: f64) {
     }
 }
 
-fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks: &mut Breaks) {
+fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Cut<'_>, breaks: &mut Breaks) {
     let steps = ((piece.to_mm - piece.from_mm) / STEP_MM).ceil().max(1.0);
     let mut flexibilities = Vec::with_capacity(steps as usize + 1);
     let last = last_regrip(plan, stage, piece.from_mm, true);
@@ -171,11 +171,11 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Piece<'_>, breaks
         let t = piece.from_mm + (piece.to_mm - piece.from_mm) * i as f64 / steps;
         let s = moment(rig, plan, stage, t, last);
         let Ok(posed) = rig.posed(&s) else { continue };
-        flexibilities.push(posed.still.tool_mm_per_n);
+        flexibilities.push(posed.at_rest.tool_mm_per_n);
         // Only what breaks counts: the critical speed is asked for where a check that depends on it may.
-        let needed = rig.critical_needed_rpm(&s, &posed.still, piece.rpm, [1.0; BY_SPEED]);
+        let needed = rig.critical_needed_rpm(&s, &posed.at_rest, piece.rpm, [1.0; BY_SPEED]);
         let holds = posed.swings_above(needed * (1.0 + COUNT_GUARD));
-        let answers = if holds { posed.still } else { posed.with_critical() };
+        let answers = if holds { posed.at_rest } else { posed.with_critical() };
         let view = View { rig, state: &s, answers: &answers, segment: piece.segment, rpm: piece.rpm };
         let found: Vec<_> = if holds { checks::at_rest(&view).collect() } else { checks::all(&view).collect() };
         for found in &found {

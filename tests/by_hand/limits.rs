@@ -238,7 +238,7 @@ fn the_slowest_state_sets_the_speed() {
     let critical = posed.with_critical().critical_rpm;
     assert!(posed.swings_above(critical * 0.999) && !posed.swings_above(critical * 1.001));
     assert!(!posed.swings_above(f64::INFINITY));
-    assert!(posed.still.critical_rpm.is_nan() && posed.still.critical_at_mm.is_nan());
+    assert!(posed.at_rest.critical_rpm.is_nan() && posed.at_rest.critical_at_mm.is_nan());
     // A free end swings most at its very front.
     assert_eq!(posed.with_critical().critical_at_mm, 0.0);
     let lowest = rig.omegas(&of(300.0).0, 2).expect("held");

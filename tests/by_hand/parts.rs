@@ -2,7 +2,7 @@
 
 use super::*;
 use spanhold::mechanics::chatter::least_real_of;
-use spanhold::mechanics::receptance::Seen;
+use spanhold::mechanics::receptance::Receptance;
 use spanhold::process::span::{Front, Inside, Rear};
 use spanhold::units::rad_per_s;
 
@@ -28,13 +28,13 @@ fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
     let (rear, other) = (Rear::new(rig, headstock_mm).expect("held"), Rear::new(rig, 300.0).expect("held"));
     let front = Front::with(rig, turned_mm, counter, Inside::new(rig, counter));
     // Several rears at once, each with its own answer.
-    let [still, _] = front.still(&[&rear, &other])[..] else { panic!("two") };
-    let still = still.expect("held");
-    same(still.stiffness_n_per_um, whole.stiffness_n_per_um, 0.0);
-    same(still.tool_mm_per_n, whole.tool_mm_per_n, 0.0);
-    same(still.sag_mm, whole.sag_mm, 0.0);
-    same(still.bore_sag_mm, whole.bore_sag_mm, 1e-3 * whole.sag_mm);
-    assert_eq!(Front::new(rig, turned_mm, counter).still(&[&rear])[0], Some(still));
+    let [at_rest, _] = front.at_rest(&[&rear, &other])[..] else { panic!("two") };
+    let at_rest = at_rest.expect("held");
+    same(at_rest.stiffness_n_per_um, whole.stiffness_n_per_um, 0.0);
+    same(at_rest.tool_mm_per_n, whole.tool_mm_per_n, 0.0);
+    same(at_rest.sag_mm, whole.sag_mm, 0.0);
+    same(at_rest.bore_sag_mm, whole.bore_sag_mm, 1e-3 * whole.sag_mm);
+    assert_eq!(Front::new(rig, turned_mm, counter).at_rest(&[&rear])[0], Some(at_rest));
 
     let critical = rad_per_s(whole.critical_rpm);
     assert_eq!(front.swings_above(0.999 * critical, &[&rear, &rear]), [true, true]);
@@ -54,7 +54,7 @@ fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
         assert_eq!(both[1], open.sag_at_mm(&rear, nose_mm));
         assert_ne!(both[0], both[1]);
         // An open collet holds nothing, so nothing hangs from it.
-        assert_eq!(open.still(&[&rear])[0].expect("held").bore_sag_mm, 0.0);
+        assert_eq!(open.at_rest(&[&rear])[0].expect("held").bore_sag_mm, 0.0);
         // 41 points of the span, shoulders and tool that fall between them.
         assert!(front.nodes() >= 42 && front.nodes() <= 45 && open.nodes() <= 5, "{} {}", front.nodes(), open.nodes());
     }
@@ -129,7 +129,7 @@ fn modes_enough_for_the_flexibility_at_the_tool() {
         let fine: Vec<f64> = (0..=160).map(|i| rear * f64::from(i) / 160.0).collect();
         let beam = rig.beam(&held, &fine);
         let of = |count: usize| {
-            let mut seen = Seen::new(&beam, beam.node(turned)).expect("held");
+            let mut seen = Receptance::new(&beam, beam.node(turned)).expect("held");
             let shares = seen.lowest(count);
             least_real_of(&shares, seen.static_mm_per_n, job.limits.damping_ratio)
         };

@@ -13,7 +13,7 @@ use spanhold::planner::states::outlook::Looker;
 use spanhold::process::Rig;
 
 /// `Effort::Feasible` asks `best_way` for an allowance of nothing. Costs of one way summed from the front and from the
-/// back differ in their last digit, so arcs of the cheapest way itself fall out, and a feasible job is called blocked.
+/// back differ in their last digit, so edges of the cheapest way itself fall out, and a feasible job is called blocked.
 #[test]
 fn regress_the_quick_look_finds_a_plan_wherever_there_is_one() {
     let mut lost = Vec::new();

@@ -1,5 +1,5 @@
 //! Planning ends within a bound that does not depend on what the numbers of a job are. Work is counted, not timed: looks at states,
-//! nodes of the network and moves breathe once each.
+//! nodes of the network and moves checkpoint once each.
 
 use crate::{jobs, read};
 use spanhold::job::Job;
@@ -36,7 +36,7 @@ fn work(job: &Job) -> (f64, f64) {
     };
     let reaches = job.machine.cross_tool_reach_mm.len() as f64;
     let bound = collets * reaches * (FOR_EACH_PAIR * stations * stations + FOR_EACH_MM * job.parted_at_mm() + 100.0);
-    (halt.breaths() as f64, bound)
+    (halt.steps() as f64, bound)
 }
 
 #[test]
@@ -45,9 +45,9 @@ fn planning_ends_within_a_bound() {
     for seed in 80_000..80_200 {
         let text = if seed % 3 == 0 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
         let Some(job) = read(&text) else { continue };
-        let (breaths, bound) = work(&job);
-        assert!(breaths <= bound, "{breaths} breaths, bound {bound}\n{text}");
-        nearest = nearest.max(breaths / bound);
+        let (steps, bound) = work(&job);
+        assert!(steps <= bound, "{steps} steps, bound {bound}\n{text}");
+        nearest = nearest.max(steps / bound);
     }
     println!("nearest to the bound: {nearest}");
     assert!(nearest > 0.01, "the bound says nothing: {nearest}");

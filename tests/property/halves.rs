@@ -48,14 +48,14 @@ fn compare(rig: &Rig<'_>, state: &State) -> Result<(), TestCaseError> {
     let Guide::Bush { headstock_mm } = state.guide else { unreachable!("states here are next to a bush") };
     let rear = Rear::new(rig, headstock_mm).expect("held");
     let front = Front::new(rig, state.turned_mm, state.counter);
-    let still = front.still(&[&rear])[0].expect("held");
+    let at_rest = front.at_rest(&[&rear])[0].expect("held");
     let same = if state.counter == Counter::Away { SAME_FREE } else { SAME };
     for (what, a, b, scale) in [
-        ("stiffness", whole.stiffness_n_per_um, still.stiffness_n_per_um, 0.0),
-        ("sag", whole.sag_mm, still.sag_mm, 0.0),
+        ("stiffness", whole.stiffness_n_per_um, at_rest.stiffness_n_per_um, 0.0),
+        ("sag", whole.sag_mm, at_rest.sag_mm, 0.0),
         // A sag that all but vanishes is the difference of larger ones.
-        ("bore sag", whole.bore_sag_mm, still.bore_sag_mm, 1e-3 * whole.sag_mm),
-        ("flexibility at the tool", whole.tool_mm_per_n, still.tool_mm_per_n, 0.0),
+        ("bore sag", whole.bore_sag_mm, at_rest.bore_sag_mm, 1e-3 * whole.sag_mm),
+        ("flexibility at the tool", whole.tool_mm_per_n, at_rest.tool_mm_per_n, 0.0),
     ] {
         prop_assert!((a - b).abs() <= same * a.abs().max(scale), "{what}: {a} whole, {b} in halves, {state:?}");
     }

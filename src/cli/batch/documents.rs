@@ -9,7 +9,7 @@ use std::path::PathBuf;
 
 /// A job as it comes.
 #[derive(Debug, Clone, PartialEq)]
-pub enum Piece {
+pub enum Item {
     /// A path.
     Path(PathBuf),
     /// A document and its number from 1, or what is wrong with it.
@@ -63,7 +63,7 @@ impl<R: BufRead> Documents<R> {
         }
     }
 
-    fn document(&mut self, bytes: Result<Vec<u8>, Diag>) -> Piece {
+    fn document(&mut self, bytes: Result<Vec<u8>, Diag>) -> Item {
         self.number += 1;
         let text = bytes.and_then(|bytes| {
             if bytes.len() as u64 > FILE_MAX_BYTES {
@@ -73,11 +73,11 @@ impl<R: BufRead> Documents<R> {
             String::from_utf8(bytes)
                 .map_err(|_| Diag::new("the document is not UTF-8 text").help("write job documents in UTF-8"))
         });
-        Piece::Document(self.number, text)
+        Item::Document(self.number, text)
     }
 
     /// The next YAML document, from `first` on.
-    fn yaml(&mut self, first: Vec<u8>) -> Option<Piece> {
+    fn yaml(&mut self, first: Vec<u8>) -> Option<Item> {
         let mut held = std::mem::take(&mut self.rest);
         let mut line = Some(Ok(first)).filter(|l: &Result<Vec<u8>, Diag>| !matches!(l, Ok(b) if b.is_empty()));
         loop {
@@ -141,9 +141,9 @@ fn form_of(line: &[u8]) -> Form {
 }
 
 impl<R: BufRead> Iterator for Documents<R> {
-    type Item = Piece;
+    type Item = Item;
 
-    fn next(&mut self) -> Option<Piece> {
+    fn next(&mut self) -> Option<Item> {
         if self.form == Some(Form::Yaml) && !self.ended {
             return self.yaml(Vec::new());
         }
@@ -166,7 +166,7 @@ impl<R: BufRead> Iterator for Documents<R> {
                 Form::Paths if line.trim_ascii().is_empty() => {}
                 Form::Paths => {
                     return Some(match String::from_utf8(line) {
-                        Ok(path) => Piece::Path(path.trim_end_matches(['\n', '\r']).into()),
+                        Ok(path) => Item::Path(path.trim_end_matches(['\n', '\r']).into()),
                         Err(_) => self.document(Err(Diag::new("a path on stdin is not UTF-8 text"))),
                     });
                 }
@@ -180,17 +180,17 @@ impl<R: BufRead> Iterator for Documents<R> {
 mod tests {
     use super::*;
 
-    fn pieces(text: &str) -> Vec<Piece> {
+    fn pieces(text: &str) -> Vec<Item> {
         Documents::new(text.as_bytes()).collect()
     }
 
-    fn document(number: usize, text: &str) -> Piece {
-        Piece::Document(number, Ok(text.to_owned()))
+    fn document(number: usize, text: &str) -> Item {
+        Item::Document(number, Ok(text.to_owned()))
     }
 
     #[test]
     fn paths_come_one_a_line() {
-        let path = |p: &str| Piece::Path(p.into());
+        let path = |p: &str| Item::Path(p.into());
         assert_eq!(pieces("a.yaml\r\n\nb c.yaml\n#1.yaml\n"), [path("a.yaml"), path("b c.yaml"), path("#1.yaml")]);
         assert_eq!(pieces("a: b.yaml"), [path("a: b.yaml")]);
         assert_eq!(pieces("\n# nothing\n"), []);
@@ -218,10 +218,10 @@ mod tests {
         let mut bytes = b"--- \nshaft: \xff\n---\n".to_vec();
         bytes.extend(std::iter::repeat_n(b'x', FILE_MAX_BYTES as usize * 2));
         bytes.extend(b"\n---\nshaft: 2\n");
-        let all: Vec<Piece> = Documents::new(&bytes[..]).collect();
+        let all: Vec<Item> = Documents::new(&bytes[..]).collect();
         assert_eq!(all.len(), 3);
-        assert!(matches!(&all[0], Piece::Document(1, Err(d)) if d.what.contains("UTF-8")));
-        assert!(matches!(&all[1], Piece::Document(2, Err(d)) if d.what.contains("larger than 4 MiB")));
+        assert!(matches!(&all[0], Item::Document(1, Err(d)) if d.what.contains("UTF-8")));
+        assert!(matches!(&all[1], Item::Document(2, Err(d)) if d.what.contains("larger than 4 MiB")));
         assert_eq!(all[2], document(3, "shaft: 2\n"));
     }
 }

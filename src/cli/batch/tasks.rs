@@ -1,7 +1,7 @@
 //! What is to be planned, one by one: jobs × machines × the parts of a family.
 
 use super::STDIN;
-use super::documents::{Documents, Piece};
+use super::documents::{Documents, Item};
 use super::id::{Id, Sizes};
 use crate::diag::Diag;
 use crate::input::Family;
@@ -35,7 +35,7 @@ pub struct Tasks<R, M> {
     stdin: Option<R>,
     documents: Option<Documents<R>>,
     /// The job in work and the machine that is next for it.
-    job: Option<(Piece, usize)>,
+    job: Option<(Item, usize)>,
     open: Option<Open>,
     more: M,
 }
@@ -51,7 +51,7 @@ pub fn tasks<R: BufRead, M: Fn(usize)>(jobs: Vec<PathBuf>, machines: Vec<PathBuf
 
 impl<R: BufRead, M: Fn(usize)> Tasks<R, M> {
     /// The next job of the call or of stdin.
-    fn next_job(&mut self) -> Option<Piece> {
+    fn next_job(&mut self) -> Option<Item> {
         loop {
             if let Some(documents) = &mut self.documents {
                 if let Some(piece) = documents.next() {
@@ -63,7 +63,7 @@ impl<R: BufRead, M: Fn(usize)> Tasks<R, M> {
             let path = self.jobs.next()?;
             match self.stdin.take_if(|_| path.as_os_str() == STDIN) {
                 Some(stdin) => self.documents = Some(Documents::new(stdin)),
-                None => return Some(Piece::Path(path)),
+                None => return Some(Item::Path(path)),
             }
         }
     }
@@ -101,10 +101,10 @@ impl<R: BufRead, M: Fn(usize)> Iterator for Tasks<R, M> {
     }
 }
 
-fn opened(piece: &Piece, machine: Option<&Path>) -> (Id, Result<Family, Vec<Diag>>) {
+fn opened(piece: &Item, machine: Option<&Path>) -> (Id, Result<Family, Vec<Diag>>) {
     let (file, document, family) = match piece {
-        Piece::Path(path) => (path.display().to_string(), None, Family::read(path, machine)),
-        Piece::Document(number, text) => {
+        Item::Path(path) => (path.display().to_string(), None, Family::read(path, machine)),
+        Item::Document(number, text) => {
             let name = format!("{FROM_STDIN}#{number}");
             let family = match text {
                 Ok(text) => Family::from_text(&name, text.clone(), Path::new(""), machine),

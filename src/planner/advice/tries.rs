@@ -16,7 +16,7 @@ pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
 /// Halvings on the way to the least value.
 const HALVINGS: usize = 12;
 
-/// What the tries of one change may take together, in breaths: some seconds. What takes longer is not advised.
+/// What the tries of one change may take together, in steps: some seconds. What takes longer is not advised.
 pub const EACH_MAY_TAKE: u64 = 3_000_000;
 
 /// Time from part to part of the plan of a job, s; none when there is none.

@@ -1,6 +1,6 @@
 //! A plan in the making: stops, grips and re-grips as plain numbers, before speeds and checks are settled.
 
-use crate::planner::sequence::network::Arc;
+use crate::planner::sequence::network::Edge;
 use crate::planner::sequence::unguided::{OPENS, Unguided};
 use crate::planner::sequence::way::Way;
 use crate::planner::states::outlook::Looker;
@@ -34,14 +34,14 @@ impl Draft {
     /// The draft of a way through the network.
     pub fn of(way: &Way, looker: &Looker<'_>) -> Draft {
         let grid = looker.grid;
-        let stage = |(arc, ends): (&Arc, &[usize])| DraftStage {
+        let stage = |(edge, ends): (&Edge, &[usize])| DraftStage {
             from_mm: grid.at(ends[0]),
             to_mm: grid.at(ends[1]),
-            nose_mm: looker.noses.get(arc.grip).copied(),
-            regrips_mm: arc.regrips.iter().map(|m| grid.at(*m)).collect(),
-            regrip_at_end: arc.regrip_at_end,
+            nose_mm: looker.noses.get(edge.grip).copied(),
+            regrips_mm: edge.regrips.iter().map(|m| grid.at(*m)).collect(),
+            regrip_at_end: edge.regrip_at_end,
         };
-        let stages = way.arcs.iter().zip(way.stations.windows(2)).map(stage).collect();
+        let stages = way.edges.iter().zip(way.stations.windows(2)).map(stage).collect();
         Draft { stages, fed_to_mm: grid.fed_to(grid.last()) }
     }
 
@@ -49,13 +49,13 @@ impl Draft {
     pub fn without_bush(way: &Way, all: &Unguided<'_>) -> Draft {
         let mut stages: Vec<DraftStage> = Vec::new();
         let mut opened = true;
-        for (arc, ends) in way.arcs.iter().zip(way.stations.windows(2)) {
-            if arc.grip == OPENS {
+        for (edge, ends) in way.edges.iter().zip(way.stations.windows(2)) {
+            if edge.grip == OPENS {
                 opened = true;
                 continue;
             }
             let (from_mm, to_mm) = (all.grid.at(ends[0]), all.grid.at(ends[1]));
-            let nose_mm = all.noses.get(arc.grip).copied();
+            let nose_mm = all.noses.get(edge.grip).copied();
             match stages.last_mut() {
                 Some(stage) if !opened => {
                     stage.regrips_mm.push(from_mm);

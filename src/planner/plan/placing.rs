@@ -242,7 +242,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     };
     let mut shares = Vec::new();
     for i in 0..STATES {
-        crate::spread::breathe();
+        crate::spread::checkpoint();
         let t = stage.from_mm + (stage.to_mm - stage.from_mm) * i as f64 / (STATES - 1) as f64;
         let s = state(t, draft.last_regrip_at(index, t));
         // The start of a stage looks at the segment behind it.

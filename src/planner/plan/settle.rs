@@ -240,7 +240,7 @@ impl Ground<'_> {
         let piece_end_mm = draft.piece_end(stage, to_mm);
         let places_mm = self.places_mm(stretch, step_mm);
         let posed = |i: usize| {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             let s = self.state(nose_mm, places_mm[i], last, piece_end_mm);
             self.rig.posed(&s).ok().map(|p| (s, p))
         };
@@ -248,7 +248,7 @@ impl Ground<'_> {
         let [rear, front] = [places_mm.len() - 1, 0].map(posed);
         if let Detail::Safer(below) = detail {
             for (state, p) in rear.iter().chain(&front) {
-                let view = View { rig: self.rig, state, answers: &p.still, segment, rpm: 0.0 };
+                let view = View { rig: self.rig, state, answers: &p.at_rest, segment, rpm: 0.0 };
                 checks::at_rest(&view).for_each(|f| largest.note(f.utilisation));
             }
             if largest.so_far() >= below {
@@ -272,7 +272,7 @@ impl Ground<'_> {
             Detail::All => self.traced(&states),
         };
         let found = self.found(&states, segment, rpm, &traced, largest.so_far());
-        let flexibilities: Vec<f64> = states.iter().map(|(_, p)| p.still.tool_mm_per_n).collect();
+        let flexibilities: Vec<f64> = states.iter().map(|(_, p)| p.at_rest.tool_mm_per_n).collect();
         // It belongs to the piece as a whole, so every state of it carries it.
         let along = checks::cut::along(self.rig, segment, &flexibilities);
         let mut looks = Vec::with_capacity(states.len());
@@ -337,18 +337,18 @@ impl Ground<'_> {
     ) -> Vec<Vec<Finding>> {
         let rig = self.rig;
         let mut found: Vec<Option<Vec<Finding>>> = vec![None; states.len()];
-        let still: Vec<Vec<Finding>> = states
+        let at_rest: Vec<Vec<Finding>> = states
             .iter()
-            .map(|(s, p)| checks::at_rest(&View { rig, state: s, answers: &p.still, segment, rpm }).collect())
+            .map(|(s, p)| checks::at_rest(&View { rig, state: s, answers: &p.at_rest, segment, rpm }).collect())
             .collect();
-        let largest = still.iter().flatten().map(|f| f.utilisation).fold(largest, f64::max);
+        let largest = at_rest.iter().flatten().map(|f| f.utilisation).fold(largest, f64::max);
         // Of the checks that depend on the speed: what each has found at most.
         let mut most = if traced.is_empty() { [largest; BY_SPEED] } else { [0.0; BY_SPEED] };
         let mut full = |i: usize, most: &mut Shares| {
             let (s, p) = &states[i];
             let answers: Answers = p.with_critical();
             let view = View { rig, state: s, answers: &answers, segment, rpm };
-            let findings = checks::completed(still[i].clone(), &view);
+            let findings = checks::completed(at_rest[i].clone(), &view);
             for finding in &findings {
                 let slot = checks::by_speed_slot(finding.check);
                 if let Some(most) = slot.and_then(|i| most.get_mut(i)) {
@@ -368,12 +368,12 @@ impl Ground<'_> {
             let (s, p) = &states[i];
             // Whatever breaks is told.
             let shares = most.map(|m| m.min(1.0));
-            let needed = rig.critical_needed_rpm(s, &p.still, rpm, shares);
+            let needed = rig.critical_needed_rpm(s, &p.at_rest, rpm, shares);
             if !p.swings_above(needed * (1.0 + COUNT_GUARD)) {
                 full(i, &mut most);
             }
         }
-        found.into_iter().zip(still).map(|(found, still)| found.unwrap_or(still)).collect()
+        found.into_iter().zip(at_rest).map(|(found, at_rest)| found.unwrap_or(at_rest)).collect()
     }
 }
 

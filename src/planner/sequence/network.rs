@@ -1,11 +1,11 @@
-//! The network of the sequence program: nodes, arcs, and what never needs to enter.
+//! The network of the sequence program: nodes, edges, and what never needs to enter.
 //!
-//! A node is a station where a stage may begin, together with the station of the last headstock re-grip. An arc is a
+//! A node is a station where a stage may begin, together with the station of the last headstock re-grip. An edge is a
 //! stage with its best grip and the re-grips made during it: none; at its start, sharing the stop with the hand-over; at
 //! its end before the hand-over, where the front could not be let go otherwise; or inside, where stroke and
-//! interrupts let it cost least, and there as late as they allow. Everything an arc costs is known, so the program is a pure flow.
+//! interrupts let it cost least, and there as late as they allow. Everything an edge costs is known, so the program is a pure flow.
 //!
-//! Only arcs that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
+//! Only edges that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
 //! any node still costs at least, and states in doubt are worked out only where that leaves hope.
 
 mod ahead;
@@ -25,9 +25,9 @@ pub use weights::{FirstStage, Weights};
 /// Costs that differ by less are the same.
 const SAME_COST: f64 = 1e-9;
 
-/// One stage as an arc.
+/// One stage as an edge.
 #[derive(Debug, Clone, Default)]
-pub struct Arc {
+pub struct Edge {
     /// Index of the node it leaves.
     pub from: usize,
     /// Index of the node it enters.
@@ -47,16 +47,16 @@ pub struct Arc {
 /// A node: station, and station of the last re-grip.
 pub type Node = (usize, usize);
 
-/// Whether an arc to a node at a cost cannot lie on a plan within the bound.
+/// Whether an edge to a node at a cost cannot lie on a plan within the bound.
 type Out<'o> = dyn Fn(Node, Price) -> bool + 'o;
 
-/// Nodes and arcs that can lie on a plan within a bound.
+/// Nodes and edges that can lie on a plan within a bound.
 #[derive(Debug, Clone, Default)]
 pub struct Network {
     /// The nodes; the first is the start.
     pub nodes: Vec<Node>,
-    /// The arcs.
-    pub arcs: Vec<Arc>,
+    /// The edges.
+    pub edges: Vec<Edge>,
     /// Cheapest way to each node, where there is one.
     pub reached: Vec<Price>,
     /// The node of the part-off, where it is reached.
@@ -277,11 +277,11 @@ impl<'a> Builder<'a> {
     }
 
     /// Grows the network from the start, with a layer of nodes for each number of hand-overs made where that is bounded: a
-    /// bound is no matter of an arc. `stages` gives the arcs of one pattern from a node, but for those that are out to their end at a cost.
+    /// bound is no matter of an edge. `stages` gives the edges of one pattern from a node, but for those that are out to their end at a cost.
     fn grown(
         &self,
         bound: Price,
-        stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Arc)>,
+        stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Edge)>,
     ) -> Network {
         // With no bound at all, places that surely lead nowhere still stay out.
         let hopeless = |cost: Price| cost > bound || !cost.is_finite();
@@ -293,7 +293,7 @@ impl<'a> Builder<'a> {
         at_station[0].push(0);
         for i in 0..last {
             for from in std::mem::take(&mut at_station[i]) {
-                crate::spread::breathe();
+                crate::spread::checkpoint();
                 let (node, reached) = (net.nodes[from], net.reached[from]);
                 let Some(takes) = self.takes(i, made[from]) else { continue };
                 if hopeless(reached + self.back(made[from]).from(node)) {
@@ -306,8 +306,8 @@ impl<'a> Builder<'a> {
                     onward,
                     |least| hopeless(reached + least),
                     |j, pattern, _, _| {
-                        for (end, arc) in stages(from, node, j, &pattern, &out) {
-                            if out(end, arc.cost) {
+                        for (end, edge) in stages(from, node, j, &pattern, &out) {
+                            if out(end, edge.cost) {
                                 continue;
                             }
                             let layer = self.layer(j, takes);
@@ -318,8 +318,8 @@ impl<'a> Builder<'a> {
                                 at_station[end.0].push(net.nodes.len() - 1);
                                 net.nodes.len() - 1
                             });
-                            net.reached[to] = net.reached[to].min(reached + arc.cost);
-                            net.arcs.push(Arc { to, ..arc });
+                            net.reached[to] = net.reached[to].min(reached + edge.cost);
+                            net.edges.push(Edge { to, ..edge });
                         }
                     },
                 );
@@ -329,12 +329,12 @@ impl<'a> Builder<'a> {
         net
     }
 
-    /// The arcs of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
-    /// out for a grip that cannot be the best, nor for an arc that is `out` to its node at a cost.
-    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern, out: &Out<'_>) -> Vec<(Node, Arc)> {
+    /// The edges of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
+    /// out for a grip that cannot be the best, nor for an edge that is `out` to its node at a cost.
+    fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern, out: &Out<'_>) -> Vec<(Node, Edge)> {
         let base = self.stage(i, j).plus_s(pattern.cost_s);
         let regrip = *pattern.regrips.last().unwrap_or(&l);
-        let arc = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Arc {
+        let edge = |run_s: f64, extra_s: f64, grip: usize, margin: f64, at_end: bool| Edge {
             from,
             to: usize::MAX,
             cost: base.plus_s(run_s + self.first_s(i, j, run_s) + extra_s),
@@ -347,13 +347,13 @@ impl<'a> Builder<'a> {
         let grips = self.runs.grips(i, j);
         let doubtful = match &*grips {
             Grips::Sure(grip, margin) => {
-                let whole = arc(self.full_s(i, j, pattern), 0.0, *grip, *margin, false);
+                let whole = edge(self.full_s(i, j, pattern), 0.0, *grip, *margin, false);
                 return vec![(plain_end, whole)];
             }
             Grips::Doubtful(grips) => grips,
         };
         // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
-        let mut best: [Option<(Node, Arc)>; 2] = [None, None];
+        let mut best: [Option<(Node, Edge)>; 2] = [None, None];
         let stops_inside = self.inner(i, pattern).next().is_some();
         for (least_s, grip) in doubtful.iter().copied() {
             let share =
@@ -368,15 +368,15 @@ impl<'a> Builder<'a> {
             };
             // Parts of a run that is stopped inside may run faster than the whole.
             let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
-            let least = arc(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
+            let least = edge(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
             // Where nobody asks for the safer of equals, the first is as good as any.
             let by = if self.runs.looker.ranks { SAME_COST } else { -SAME_COST };
-            let beaten = |a: &(Node, Arc)| !self.weights.safest && a.1.cost.plus_s(by) < least;
+            let beaten = |a: &(Node, Edge)| !self.weights.safest && a.1.cost.plus_s(by) < least;
             if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
                 continue;
             }
             let Some((run_s, margin)) = self.exact_stage((i, l), j, grip, pattern) else { continue };
-            let new = arc(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
+            let new = edge(run_s, extra_s, grip, margin.min(1.0 - release), slot == 1);
             let better = best[slot].as_ref().is_none_or(|(_, old)| {
                 let (faster, slower) = (new.cost.plus_s(SAME_COST) < old.cost, old.cost.plus_s(SAME_COST) < new.cost);
                 let (safer, less_safe) = (new.margin > old.margin, new.margin < old.margin);

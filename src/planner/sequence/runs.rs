@@ -8,10 +8,10 @@ mod under_way;
 
 use crate::planner::places::stations::divisible;
 use crate::planner::states::outlook::{Looker, Side};
-use crate::planner::states::piece::Piece;
+use crate::planner::states::piece::PieceOutlook;
 use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
-use crate::spread::{open, spread};
+use crate::spread::{lock, spread};
 use exact::Rows;
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -220,11 +220,11 @@ impl<'a> Runs<'a> {
         let mut sure = true;
         let (mut sampled_to, mut surely) = (i, [false; 2]);
         for k in i..=last {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             if k >= sampled_to {
                 (sampled_to, surely) = self.surely_to(grip, k).unwrap_or((k + 1, [false; 2]));
             }
-            let piece = if surely[0] { Piece::SURE } else { self.looker.piece(grip, k) };
+            let piece = if surely[0] { PieceOutlook::SURE } else { self.looker.piece(grip, k) };
             if piece.dead {
                 return;
             }
@@ -260,7 +260,7 @@ impl<'a> Runs<'a> {
 
     /// The grips of a pair: the sure one with the largest margin, the first of equals, or else those that may hold.
     pub fn grips(&self, i: usize, j: usize) -> Arc<Grips> {
-        if let Some(known) = open(&self.grips).get(&(i, j)) {
+        if let Some(known) = lock(&self.grips).get(&(i, j)) {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
@@ -317,7 +317,7 @@ impl<'a> Runs<'a> {
             }
         }
         let found = Arc::new(best.map_or(Grips::Doubtful(doubtful), |(grip, margin)| Grips::Sure(grip, margin)));
-        open(&self.grips).insert((i, j), found.clone());
+        lock(&self.grips).insert((i, j), found.clone());
         found
     }
 

@@ -13,7 +13,7 @@ mod rows;
 use crate::planner::places::ground::Ground;
 use crate::planner::places::stations::Grid;
 use crate::planner::sequence::layers::layered;
-use crate::planner::sequence::network::{Arc, Network, Node, Weights};
+use crate::planner::sequence::network::{Edge, Network, Node, Weights};
 use crate::planner::sequence::price::Price;
 use crate::process::checks::{self, Event, Finding};
 use crate::process::stops::SAME_MM;
@@ -23,10 +23,10 @@ pub use came::Came;
 pub use rows::{Knows, Row};
 use std::collections::HashMap;
 
-/// What a state takes with its answers, in breaths.
+/// What a state takes with its answers, in steps.
 pub const POSE: u64 = 100;
 
-/// The grip of an arc that only opens the collet.
+/// The grip of an edge that only opens the collet.
 pub const OPENS: usize = usize::MAX;
 
 /// Builds the network without a bush.
@@ -101,7 +101,7 @@ impl<'a> Unguided<'a> {
         }
         net.goal = index.get(&(grid.last(), 0)).copied();
         let most = self.ground.rig.job.wishes.at_most_hand_overs;
-        layered(net, most, |(station, held), arc| station > 0 && held == 0 && arc.grip != OPENS)
+        layered(net, most, |(station, held), edge| station > 0 && held == 0 && edge.grip != OPENS)
     }
 
     /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
@@ -165,7 +165,7 @@ impl<'a> Unguided<'a> {
             net.nodes.len() - 1
         });
         net.reached[to] = net.reached[to].min(net.reached[from] + cost);
-        net.arcs.push(Arc { from, to, cost, grip, regrips: Vec::new(), regrip_at_end: false, margin });
+        net.edges.push(Edge { from, to, cost, grip, regrips: Vec::new(), regrip_at_end: false, margin });
     }
 
     /// The state of a station under a grip, with the bar fed out for a piece.

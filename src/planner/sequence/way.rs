@@ -1,5 +1,5 @@
 //! The sequence program: unit flow from the free start to the part-off, cheapest. Then, among plans within a thousandth
-//! of it, the one whose smallest margin is largest. Where hand-overs come first, only arcs on ways with the fewest of them
+//! of it, the one whose smallest margin is largest. Where hand-overs come first, only edges on ways with the fewest of them
 //! enter, and the program makes the seconds least; so no weight ties the two together.
 //!
 //! The program is a pure flow, so its vertices are whole and no integer variables are needed (Hoffman & Kruskal 1956;
@@ -7,49 +7,49 @@
 //! labels of the network, which are found without it.
 
 use crate::defect::Defect;
-use crate::planner::sequence::network::{Arc, Network};
+use crate::planner::sequence::network::{Edge, Network};
 use crate::planner::sequence::price::Price;
 use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
 use std::collections::BTreeSet;
 
 /// Plans within this share of the least time count as equally fast.
 pub const EQUALLY_FAST: f64 = 1e-3;
-/// Flow on an arc above this is the way; a vertex of the program has only 0 and 1.
+/// Flow on an edge above this is the way; a vertex of the program has only 0 and 1.
 const ON_THE_WAY: f64 = 0.5;
 /// Program and labels must agree within this, s.
 pub const AGREE_S: f64 = 1e-6;
-/// The most arcs handed to the program as they are. Beyond it, arcs that cannot lie on a cheapest way stay out.
-const MOST_ARCS: usize = 30_000;
+/// The most edges handed to the program as they are. Beyond it, edges that cannot lie on a cheapest way stay out.
+const MOST_EDGES: usize = 30_000;
 
-/// Solves the flow program over the arcs that `enters` lets in; arcs on the way, in order. None: no way.
+/// Solves the flow program over the edges that `enters` lets in; edges on the way, in order. None: no way.
 ///
 /// - **Errors**: [`Defect`] when the solver fails, or its answer is not a way from start to goal.
-pub fn cheapest_way(net: &Network, enters: impl Fn(&Arc) -> bool) -> Result<Option<Vec<usize>>, Defect> {
+pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Option<Vec<usize>>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
-    let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| enters(&net.arcs[*a])).collect();
-    if arcs.iter().any(|a| !net.arcs[*a].cost.is_finite()) {
-        return Err(Defect("an arc of the sequence program has no finite cost".into()));
+    let edges: Vec<usize> = (0..net.edges.len()).filter(|a| enters(&net.edges[*a])).collect();
+    if edges.iter().any(|a| !net.edges[*a].cost.is_finite()) {
+        return Err(Defect("an edge of the sequence program has no finite cost".into()));
     }
-    let labels = labels(net, &arcs);
+    let labels = labels(net, &edges);
     if !labels[goal].is_finite() {
         return Ok(None);
     }
-    // Arcs into or out of places no way leads through would only make rows that cannot hold. Of the others, every way takes
+    // Edges into or out of places no way leads through would only make rows that cannot hold. Of the others, every way takes
     // the fewest hand-overs.
-    let back = labels_back(net, goal, &arcs);
-    let few = |a: &Arc| (labels[a.from] + a.cost + back[a.to]).hand_overs <= labels[goal].hand_overs;
-    let arcs: Vec<usize> = arcs.into_iter().filter(|a| few(&net.arcs[*a])).collect();
+    let back = labels_back(net, goal, &edges);
+    let few = |a: &Edge| (labels[a.from] + a.cost + back[a.to]).hand_overs <= labels[goal].hand_overs;
+    let edges: Vec<usize> = edges.into_iter().filter(|a| few(&net.edges[*a])).collect();
     let mut problem = ProblemVariables::new();
-    let flow: Vec<_> = arcs.iter().map(|_| problem.add(variable().min(0.0))).collect();
-    let cost: Expression = arcs.iter().zip(&flow).map(|(a, x)| net.arcs[*a].cost.s * *x).sum();
+    let flow: Vec<_> = edges.iter().map(|_| problem.add(variable().min(0.0))).collect();
+    let cost: Expression = edges.iter().zip(&flow).map(|(a, x)| net.edges[*a].cost.s * *x).sum();
     let mut balance: Vec<Expression> = vec![Expression::default(); net.nodes.len()];
     let mut touched = vec![false; net.nodes.len()];
-    for (a, x) in arcs.iter().zip(&flow) {
-        let arc = &net.arcs[*a];
-        balance[arc.from] += *x;
-        balance[arc.to] -= *x;
-        touched[arc.from] = true;
-        touched[arc.to] = true;
+    for (a, x) in edges.iter().zip(&flow) {
+        let edge = &net.edges[*a];
+        balance[edge.from] += *x;
+        balance[edge.to] -= *x;
+        touched[edge.from] = true;
+        touched[edge.to] = true;
     }
     let mut model = problem.minimise(cost).using(microlp);
     for (node, sum) in balance.into_iter().enumerate() {
@@ -60,32 +60,32 @@ pub fn cheapest_way(net: &Network, enters: impl Fn(&Arc) -> bool) -> Result<Opti
     }
     let solution = model.solve().map_err(|e| Defect(format!("the sequence program failed: {e}")))?;
     let on: Vec<usize> =
-        arcs.iter().zip(&flow).filter(|(_, x)| solution.value(**x) > ON_THE_WAY).map(|(a, _)| *a).collect();
+        edges.iter().zip(&flow).filter(|(_, x)| solution.value(**x) > ON_THE_WAY).map(|(a, _)| *a).collect();
     let way = ordered(net, on, goal)?;
-    let (found, least) = (sum(way.iter().map(|a| net.arcs[*a].cost)), labels[goal]);
+    let (found, least) = (sum(way.iter().map(|a| net.edges[*a].cost)), labels[goal]);
     if found.hand_overs != least.hand_overs || (found.s - least.s).abs() > AGREE_S * (1.0 + least.s.abs()) {
         return Err(Defect(format!("the sequence program found {found:?}, the labels of its network {least:?}")));
     }
     Ok(Some(way))
 }
 
-/// Cheapest cost to every node over some arcs. Arcs leave stations in ascending order, so one pass is enough.
-fn labels(net: &Network, arcs: &[usize]) -> Vec<Price> {
+/// Cheapest cost to every node over some edges. Edges leave stations in ascending order, so one pass is enough.
+fn labels(net: &Network, edges: &[usize]) -> Vec<Price> {
     let mut labels = vec![Price::NO_WAY; net.nodes.len()];
     labels[0] = Price::default();
-    for a in arcs {
-        let arc = &net.arcs[*a];
-        labels[arc.to] = labels[arc.to].min(labels[arc.from] + arc.cost);
+    for a in edges {
+        let edge = &net.edges[*a];
+        labels[edge.to] = labels[edge.to].min(labels[edge.from] + edge.cost);
     }
     labels
 }
 
 /// Cheapest cost from every node to the goal.
-fn labels_back(net: &Network, goal: usize, arcs: &[usize]) -> Vec<Price> {
+fn labels_back(net: &Network, goal: usize, edges: &[usize]) -> Vec<Price> {
     let mut labels = vec![Price::NO_WAY; net.nodes.len()];
     labels[goal] = Price::default();
-    for arc in arcs.iter().rev().map(|a| &net.arcs[*a]) {
-        labels[arc.from] = labels[arc.from].min(labels[arc.to] + arc.cost);
+    for edge in edges.iter().rev().map(|a| &net.edges[*a]) {
+        labels[edge.from] = labels[edge.from].min(labels[edge.to] + edge.cost);
     }
     labels
 }
@@ -94,10 +94,10 @@ fn ordered(net: &Network, on: Vec<usize>, goal: usize) -> Result<Vec<usize>, Def
     let mut way = Vec::with_capacity(on.len());
     let mut node = 0;
     while node != goal {
-        let next = on.iter().find(|a| net.arcs[**a].from == node && !way.contains(*a));
+        let next = on.iter().find(|a| net.edges[**a].from == node && !way.contains(*a));
         let Some(a) = next else { return Err(Defect("the sequence program's flow is not one way".into())) };
         way.push(*a);
-        node = net.arcs[*a].to;
+        node = net.edges[*a].to;
     }
     Ok(way)
 }
@@ -109,15 +109,15 @@ fn sum(prices: impl Iterator<Item = Price>) -> Price {
 /// A way and what it is worth.
 #[derive(Debug, Clone)]
 pub struct Way {
-    /// Arcs, in order.
-    pub arcs: Vec<Arc>,
+    /// Edges, in order.
+    pub edges: Vec<Edge>,
     /// Stations of their starts and ends.
     pub stations: Vec<usize>,
     /// Its cost.
     pub cost: Price,
     /// Least cost of any way.
     pub least: Price,
-    /// Smallest margin over its arcs.
+    /// Smallest margin over its edges.
     pub margin: f64,
 }
 
@@ -128,7 +128,7 @@ pub struct Way {
 /// - **Errors**: [`Defect`] as of [`cheapest_way`].
 pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
-    let all: Vec<usize> = (0..net.arcs.len()).collect();
+    let all: Vec<usize> = (0..net.edges.len()).collect();
     let (ahead, back) = (net.reached.as_slice(), labels_back(net, goal, &all));
     let least = back[0];
     if !least.is_finite() {
@@ -137,15 +137,15 @@ pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> 
     // Sums of the same costs in another order may differ by rounding. What leads nowhere is within no allowance.
     let most = if allowance_s.is_finite() { least.plus_s(allowance_s + AGREE_S) } else { Price::NO_WAY };
     let within = |price: Price| price.is_finite() && price <= most;
-    let through = |arc: &Arc| ahead[arc.from] + arc.cost + back[arc.to];
+    let through = |edge: &Edge| ahead[edge.from] + edge.cost + back[edge.to];
     // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
     let margins: Vec<u64> = {
-        let in_band = net.arcs.iter().filter(|a| within(through(a)));
+        let in_band = net.edges.iter().filter(|a| within(through(a)));
         in_band.map(|a| order_key(a.margin)).collect::<BTreeSet<_>>().into_iter().collect()
     };
     let feasible = |key: u64| {
-        let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| order_key(net.arcs[*a].margin) >= key).collect();
-        within(labels(net, &arcs)[goal])
+        let edges: Vec<usize> = (0..net.edges.len()).filter(|a| order_key(net.edges[*a].margin) >= key).collect();
+        within(labels(net, &edges)[goal])
     };
     let (mut low, mut high) = (0, margins.len());
     while high - low > 1 {
@@ -157,25 +157,25 @@ pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> 
         }
     }
     let floor = margins.get(low).copied().unwrap_or(0);
-    let enters = |a: &Arc| order_key(a.margin) >= floor && within(through(a));
-    let safest = match net.arcs.iter().filter(|a| enters(a)).count() {
-        0..=MOST_ARCS => cheapest_way(net, enters)?,
+    let enters = |a: &Edge| order_key(a.margin) >= floor && within(through(a));
+    let safest = match net.edges.iter().filter(|a| enters(a)).count() {
+        0..=MOST_EDGES => cheapest_way(net, enters)?,
         _ => {
-            let arcs: Vec<usize> = (0..net.arcs.len()).filter(|a| enters(&net.arcs[*a])).collect();
-            let (ahead, back) = (labels(net, &arcs), labels_back(net, goal, &arcs));
+            let edges: Vec<usize> = (0..net.edges.len()).filter(|a| enters(&net.edges[*a])).collect();
+            let (ahead, back) = (labels(net, &edges), labels_back(net, goal, &edges));
             cheapest_way(net, |a| enters(a) && ahead[a.from] + a.cost + back[a.to] <= back[0].plus_s(AGREE_S))?
         }
     };
     let Some(way) = safest else { return Err(Defect("the margins leave no way, though there is one".into())) };
-    let arcs: Vec<Arc> = way.iter().map(|a| net.arcs[*a].clone()).collect();
+    let edges: Vec<Edge> = way.iter().map(|a| net.edges[*a].clone()).collect();
     let mut stations = vec![0];
-    stations.extend(arcs.iter().map(|a| net.nodes[a.to].0));
+    stations.extend(edges.iter().map(|a| net.nodes[a.to].0));
     Ok(Some(Way {
-        cost: sum(arcs.iter().map(|a| a.cost)),
+        cost: sum(edges.iter().map(|a| a.cost)),
         least,
-        margin: arcs.iter().map(|a| a.margin).fold(f64::INFINITY, f64::min),
+        margin: edges.iter().map(|a| a.margin).fold(f64::INFINITY, f64::min),
         stations,
-        arcs,
+        edges,
     }))
 }
 
@@ -187,20 +187,20 @@ fn order_key(x: f64) -> u64 {
 
 #[cfg(test)]
 mod tests {
-    use super::{Arc, Network, Price, best_way};
+    use super::{Edge, Network, Price, best_way};
 
-    /// Three nodes before the goal; arcs as from, to, seconds, hand-overs, margin. The last arc leads nowhere.
-    fn net(arcs: &[(usize, usize, f64, f64, f64)]) -> Network {
-        let arc = |&(from, to, s, hand_overs, margin): &(usize, usize, f64, f64, f64)| Arc {
+    /// Three nodes before the goal; edges as from, to, seconds, hand-overs, margin. The last edge leads nowhere.
+    fn net(edges: &[(usize, usize, f64, f64, f64)]) -> Network {
+        let edge = |&(from, to, s, hand_overs, margin): &(usize, usize, f64, f64, f64)| Edge {
             from,
             to,
             cost: Price { hand_overs, s },
             margin,
-            ..Arc::default()
+            ..Edge::default()
         };
         let mut net = Network { nodes: (0..5).map(|i| (i, 0)).collect(), goal: Some(3), ..Network::default() };
-        net.arcs = arcs.iter().map(arc).collect();
-        net.reached = super::labels(&net, &(0..arcs.len()).collect::<Vec<_>>());
+        net.edges = edges.iter().map(edge).collect();
+        net.reached = super::labels(&net, &(0..edges.len()).collect::<Vec<_>>());
         net
     }
 

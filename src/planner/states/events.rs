@@ -5,7 +5,7 @@ use crate::process::checks::{self, Event};
 use crate::process::span::Rear;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, State};
-use crate::spread::open;
+use crate::spread::lock;
 use std::sync::Arc;
 
 /// Smallest and largest of some shares, with what a value between them may lie outside.
@@ -86,7 +86,7 @@ impl Looker<'_> {
         key: (usize, usize, Option<usize>),
         share: impl Fn(f64) -> f64,
     ) -> [f64; 2] {
-        if let Some(known) = open(memory).get(&key) {
+        if let Some(known) = lock(memory).get(&key) {
             return *known;
         }
         let (grip, station, regrip) = key;
@@ -96,7 +96,7 @@ impl Looker<'_> {
         };
         let shares: Vec<f64> = places.into_iter().map(share).collect();
         let range = spread_of(&shares);
-        open(memory).insert(key, range);
+        lock(memory).insert(key, range);
         range
     }
 

@@ -10,9 +10,9 @@ use crate::planner::states::demand::Demand;
 use crate::process::checks::{self, PASSES_UP_TO, View};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
-use crate::process::span::{Front, Inside, Rear, Still};
+use crate::process::span::{AtRest, Front, Inside, Rear};
 use crate::process::{Answers, Counter, Guide, Rig, State};
-use crate::spread::{breathe_deeply, open};
+use crate::spread::{checkpoint_worth, lock};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, OnceLock};
 
@@ -27,7 +27,7 @@ const RANKING_STEPS: usize = 5;
 pub const MOST_ABOVE: f64 = 50.0;
 /// Relative width at which a critical speed that sets a speed is known.
 const CRITICAL_WIDTH: f64 = 1e-9;
-/// What a look at a state takes, in breaths.
+/// What a look at a state takes, in steps.
 const LOOK: u64 = 50;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
@@ -241,20 +241,20 @@ impl<'a> Looker<'a> {
 
     /// A state for several places of the headstock; none where nothing holds it at one of them.
     fn asked(&self, front: &Front, grip: usize, station: usize, places: &[f64]) -> Option<Asked> {
-        breathe_deeply(LOOK);
+        checkpoint_worth(LOOK);
         let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
         let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
         if held.len() < rears.len() {
             return None;
         }
-        let still: Vec<Still> = front.still(&held).into_iter().collect::<Option<_>>()?;
+        let at_rest: Vec<AtRest> = front.at_rest(&held).into_iter().collect::<Option<_>>()?;
         let last = self.grid.segment.len() - 1;
         let pieces = [station.saturating_sub(1), station.min(last)];
         let segments = pieces.map(|p| self.grid.segment[p]);
         let side = |index: usize| {
             let segment = &self.segments[index];
             let rpm = self.rig.segment_rpm(segment, self.grips(grip));
-            (rpm, self.demands(&still, (grip, station, places), segment))
+            (rpm, self.demands(&at_rest, (grip, station, places), segment))
         };
         let first = side(segments[0]);
         // Most stations have the same segment on both sides.
@@ -285,25 +285,25 @@ impl<'a> Looker<'a> {
     /// What a state asks of its critical speed, for each place of the headstock.
     fn demands(
         &self,
-        still: &[Still],
+        at_rest: &[AtRest],
         (grip, station, places): (usize, usize, &[f64]),
         segment: &Segment,
     ) -> Vec<Demand> {
-        let demand = |(s, place): (&Still, &f64)| {
+        let demand = |(s, place): (&AtRest, &f64)| {
             // `chatter` may look at the whole bar, so the headstock stands where it really does.
             let state = self.state(grip, station, *place);
             let answers = self.as_answers(&state, s);
             Demand { base: self.base_share(&state, &answers, segment), laws: self.rig.speed_laws(&state, &answers) }
         };
-        still.iter().zip(places).map(demand).collect()
+        at_rest.iter().zip(places).map(demand).collect()
     }
 
     pub(super) fn rear(&self, headstock_mm: f64) -> Arc<Option<Rear>> {
-        if let Some(known) = open(&self.rears).get(&headstock_mm.to_bits()) {
+        if let Some(known) = lock(&self.rears).get(&headstock_mm.to_bits()) {
             return known.clone();
         }
         let rear: Arc<Option<Rear>> = Rear::new(self.rig, headstock_mm).into();
-        open(&self.rears).insert(headstock_mm.to_bits(), rear.clone());
+        lock(&self.rears).insert(headstock_mm.to_bits(), rear.clone());
         rear
     }
 
@@ -373,18 +373,18 @@ impl<'a> Looker<'a> {
     }
 
     /// What the checks that do not depend on speed may look at.
-    fn as_answers(&self, state: &State, still: &Still) -> Answers {
+    fn as_answers(&self, state: &State, at_rest: &AtRest) -> Answers {
         Answers {
             unsupported_mm: self.rig.unsupported_mm(state),
-            stiffness_n_per_um: still.stiffness_n_per_um,
+            stiffness_n_per_um: at_rest.stiffness_n_per_um,
             stiffness_at_mm: 0.0,
-            sag_mm: still.sag_mm,
+            sag_mm: at_rest.sag_mm,
             sag_at_mm: 0.0,
-            bore_sag_mm: still.bore_sag_mm,
+            bore_sag_mm: at_rest.bore_sag_mm,
             bore_sag_at_mm: 0.0,
             critical_rpm: f64::INFINITY,
             critical_at_mm: 0.0,
-            tool_mm_per_n: still.tool_mm_per_n,
+            tool_mm_per_n: at_rest.tool_mm_per_n,
         }
     }
 
@@ -417,10 +417,10 @@ impl<'a> Looker<'a> {
         if let Some(cell) = row.cell(&row.outlooks, station) {
             return cell.get_or_init(|| Box::new(found()))[side as usize];
         }
-        let known = open(&row.beyond).get(&station).copied();
+        let known = lock(&row.beyond).get(&station).copied();
         known.unwrap_or_else(|| {
             let found = found();
-            open(&row.beyond).insert(station, found);
+            lock(&row.beyond).insert(station, found);
             found
         })[side as usize]
     }
@@ -463,10 +463,10 @@ impl<'a> Looker<'a> {
         if !self.grid.shut.is_empty() && self.grid.is_shut(&self.state(grip, station, place)) {
             return None;
         }
-        let known = open(&self.exact).get(&key).copied();
+        let known = lock(&self.exact).get(&key).copied();
         let sample = known.unwrap_or_else(|| {
             let s = self.samples(&self.front_held(grip, station), grip, station, &[place])[0];
-            open(&self.exact).insert(key, s);
+            lock(&self.exact).insert(key, s);
             s
         });
         let side = side as usize;

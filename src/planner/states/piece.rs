@@ -6,7 +6,7 @@ use crate::process::stops::SAME_MM;
 
 /// What is known of a piece between two neighbouring stations under a grip.
 #[derive(Debug, Clone, Copy)]
-pub struct Piece {
+pub struct PieceOutlook {
     /// No place of the headstock lets it hold.
     pub dead: bool,
     /// It holds at every one, at full speed.
@@ -17,9 +17,10 @@ pub struct Piece {
     pub most_margin: f64,
 }
 
-impl Piece {
+impl PieceOutlook {
     /// One that holds, with nothing known against it.
-    pub const SURE: Piece = Piece { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
+    pub const SURE: PieceOutlook =
+        PieceOutlook { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
 }
 
 impl Looker<'_> {
@@ -46,8 +47,8 @@ impl Looker<'_> {
     }
 
     /// What is known of the piece behind station `k` under a grip.
-    pub fn piece(&self, grip: usize, k: usize) -> Piece {
-        let nothing = Piece { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
+    pub fn piece(&self, grip: usize, k: usize) -> PieceOutlook {
+        let nothing = PieceOutlook { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
         // The far side first: what fails, fails there as a rule.
         let end = self.outlook(grip, k + 1, Side::End);
         if end.dead {
@@ -61,7 +62,7 @@ impl Looker<'_> {
         let sure = start.sure && end.sure;
         let cap_rpm = if sure { f64::INFINITY } else { start.hopeful_rpm.min(end.hopeful_rpm) };
         let most_margin = start.margin.min(end.margin).min(1.0 - drill_high);
-        Piece { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
+        PieceOutlook { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
     }
 
     /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
@@ -85,7 +86,7 @@ impl Looker<'_> {
         // The grip that holds one piece holds the next one as a rule.
         let mut held = self.free();
         for k in (0..last).rev() {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             let may = |grip: &usize| {
                 let reaches = self.grid.fed_to(k + 1) <= self.limit_mm(*grip) + SAME_MM
                     && self.noses.get(*grip).is_none_or(|nose| *nose <= self.grid.at(k) + SAME_MM);

@@ -8,7 +8,7 @@ use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Guide, State};
 
 /// A state on the way to the end of a piece.
-struct Seen {
+struct StateAt {
     station: usize,
     state: State,
     answers: Answers,
@@ -66,12 +66,12 @@ impl Unguided<'_> {
     }
 
     /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
-    fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<Seen> {
+    fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<StateAt> {
         let seen = |station: usize| {
             let state = self.state(station, grip, end);
-            crate::spread::breathe_deeply(POSE);
+            crate::spread::checkpoint_worth(POSE);
             let answers = self.ground.rig.answers(&state).ok()?;
-            Some(Seen { station, state, answers })
+            Some(StateAt { station, state, answers })
         };
         (down_to..=end).rev().map_while(seen).collect()
     }
@@ -122,7 +122,7 @@ impl Unguided<'_> {
     }
 
     /// States of one segment in a row; an error names the check that fails.
-    fn passes(&self, piece: usize, seen: &[Seen], gripped: bool) -> Result<(), Stopped> {
+    fn passes(&self, piece: usize, seen: &[StateAt], gripped: bool) -> Result<(), Stopped> {
         let rig = self.ground.rig;
         let segment = &self.ground.segments[self.grid.segment[piece]];
         let wanted = rig.segment_rpm(segment, gripped);

@@ -37,7 +37,7 @@ pub(super) fn walk(
         return Walk::NotBegun;
     }
     for k in from..grid.last() {
-        crate::spread::breathe();
+        crate::spread::checkpoint();
         if k > from && grid.stations[k].wished {
             let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
             return Walk::Ends(End::by(k, wished::NAME, text));

@@ -36,7 +36,7 @@ pub fn worst_chatter<'a>(
 ) -> Vec<Option<(Finding, &'a Look)>> {
     let segment = |look: &Look| Some(&ground.segments[settled.pieces[look.piece?].segment]);
     let about = |look: &Look, steps: usize| {
-        crate::spread::breathe();
+        crate::spread::checkpoint();
         Some(chatter::about(ground.rig, &look.state, segment(look)?, steps)?.utilisation)
     };
     let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);

@@ -1,6 +1,6 @@
 //! Grips on all cores, before the network asks for them one by one.
 
-use super::{Arc, Builder, Node, Out, Pattern, Price};
+use super::{Builder, Edge, Node, Out, Pattern, Price};
 use crate::spread::spread;
 use std::cell::RefCell;
 use std::collections::BTreeSet;
@@ -22,7 +22,7 @@ impl Builder<'_> {
             }
             // A sure grip lets go wherever the headstock stands; one in doubt may have to re-grip at the end.
             let ends = self.ends(j, regrip, i).into_iter().flatten().take(if pair.sure { 1 } else { 2 });
-            ends.map(|(end, extra_s)| (end, Arc { from, cost: cost.plus_s(extra_s), ..Arc::default() })).collect()
+            ends.map(|(end, extra_s)| (end, Edge { from, cost: cost.plus_s(extra_s), ..Edge::default() })).collect()
         };
         self.grown(bound, stages);
         let pairs: Vec<(usize, usize)> = pairs.into_inner().into_iter().collect();

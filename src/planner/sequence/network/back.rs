@@ -74,7 +74,7 @@ impl Builder<'_> {
         let mut own = Back { least: vec![Vec::new(); self.grid.len()], least_at: vec![Price::NO_WAY; self.grid.len()] };
         own.least_at[last] = Price::default();
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             // Every stage but the first takes a hand-over.
             let onward = match (i, any, fewer) {
                 (0, _, _) | (_, true, _) => &own,

@@ -1,7 +1,7 @@
 //! The cheapest way alone, without the network of all that are nearly as cheap: where the safest of them is not asked for, and to know how much
 //! of the network the best needs.
 
-use super::{Arc, Builder, Node, Pattern};
+use super::{Builder, Edge, Node, Pattern};
 use crate::planner::sequence::price::Price;
 use crate::planner::sequence::way::Way;
 use std::cmp::Ordering;
@@ -30,7 +30,7 @@ enum What {
 /// The cheapest way to a node so far: its cost, and the last stage with the node it leaves.
 struct Came {
     cost: Price,
-    by: Option<(Place, Arc)>,
+    by: Option<(Place, Edge)>,
 }
 
 /// A search under way.
@@ -52,7 +52,7 @@ impl Builder<'_> {
         search.came.insert(start, Came { cost: Price::default(), by: None });
         search.push(self.least(), 0, What::Node(start, Price::default()));
         while let Some(Open { least, what, station, .. }) = search.open.pop() {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             match what {
                 What::Node(place, _) if station == self.grid.last() => return search.way(place),
                 What::Node(place, reached) => search.leave(place, reached),
@@ -111,11 +111,11 @@ impl Search<'_, '_> {
             let cost = reached + cost;
             !(cost + onward.from(end)).is_finite() || !self.is_cheaper((end, layer), cost)
         };
-        for (end, arc) in builder.stages(0, from.0, j, pattern, &out) {
-            let (place, cost) = ((end, layer), reached + arc.cost);
+        for (end, edge) in builder.stages(0, from.0, j, pattern, &out) {
+            let (place, cost) = ((end, layer), reached + edge.cost);
             let on = cost + onward.from(end);
             if on.is_finite() && self.is_cheaper(place, cost) {
-                self.came.insert(place, Came { cost, by: Some((from, arc)) });
+                self.came.insert(place, Came { cost, by: Some((from, edge)) });
                 // What is known never makes a way look cheaper than it did.
                 self.push(if on < least { least } else { on }, j, What::Node(place, cost));
             }
@@ -125,12 +125,12 @@ impl Search<'_, '_> {
     /// The way to a node.
     fn way(&self, goal: Place) -> Option<Way> {
         let cost = self.came.get(&goal)?.cost;
-        let mut way = Way { arcs: Vec::new(), stations: vec![goal.0.0], cost, least: cost, margin: f64::INFINITY };
+        let mut way = Way { edges: Vec::new(), stations: vec![goal.0.0], cost, least: cost, margin: f64::INFINITY };
         let mut at = goal;
-        while let Some((from, arc)) = &self.came.get(&at)?.by {
-            way.arcs.insert(0, arc.clone());
+        while let Some((from, edge)) = &self.came.get(&at)?.by {
+            way.edges.insert(0, edge.clone());
             way.stations.insert(0, from.0.0);
-            way.margin = way.margin.min(arc.margin);
+            way.margin = way.margin.min(edge.margin);
             at = *from;
         }
         Some(way)

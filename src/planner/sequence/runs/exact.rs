@@ -5,7 +5,7 @@ use super::Runs;
 use super::under_way::Clock;
 use crate::planner::states::outlook::Side;
 use crate::process::checks::PASSES_UP_TO;
-use crate::spread::open;
+use crate::spread::lock;
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex};
 
@@ -43,7 +43,7 @@ impl Runs<'_> {
     pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
         let (l, segment) = (self.looker, &self.looker.grid.segment);
         let row = self.row_of(grip, regrip, j);
-        let mut row = open(&row);
+        let mut row = lock(&row);
         let mut margin = f64::INFINITY;
         let mut caps = vec![f64::INFINITY; segment[j - 1] + 1 - segment[i]];
         let mut doubtful: Vec<(f64, usize, f64)> = Vec::new();
@@ -85,7 +85,7 @@ impl Runs<'_> {
 
     /// One side of a state as far as a look at all places of the headstock tells.
     fn looked_at(&self, grip: usize, regrip: usize, n: usize) -> Known {
-        crate::spread::breathe();
+        crate::spread::checkpoint();
         let l = self.looker;
         let (station, side) = side_of(regrip + n / 2, n);
         let mut margin = f64::INFINITY;
@@ -102,12 +102,12 @@ impl Runs<'_> {
 
     /// The row of a grip and a re-grip, at least up to a station.
     fn row_of(&self, grip: usize, regrip: usize, to: usize) -> Row {
-        let rows = &mut *open(&self.exact_rows);
+        let rows = &mut *lock(&self.exact_rows);
         if rows.states > STATES_KEPT {
             *rows = Rows::default();
         }
         let row = rows.kept.entry((grip, regrip)).or_default().clone();
-        let mut states = open(&row);
+        let mut states = lock(&row);
         let length = 2 * (to - regrip);
         if states.len() < length {
             rows.states += length - states.len();

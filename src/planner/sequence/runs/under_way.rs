@@ -3,7 +3,7 @@
 use super::Runs;
 use crate::planner::states::outlook::Looker;
 use crate::process::segments::{Segment, Work};
-use crate::spread::open;
+use crate::spread::lock;
 
 /// Runs under way that are kept: some megabytes.
 const RUNS_KEPT: usize = 100_000;
@@ -23,7 +23,7 @@ pub(super) struct Hoped {
 impl Runs<'_> {
     /// What a run promises, and a time that it does not beat, s; none where a piece of it surely fails.
     pub(super) fn hoped(&self, i: usize, j: usize, grip: usize) -> Option<(Hoped, f64)> {
-        let known = open(&self.hoped).get(&(i, grip)).copied();
+        let known = lock(&self.hoped).get(&(i, grip)).copied();
         if known.is_some_and(|way| j >= way.fails_to) {
             return None;
         }
@@ -32,7 +32,7 @@ impl Runs<'_> {
         let mut way = known.filter(|way| way.tally.at <= j).unwrap_or_else(start);
         let mut clock = Clock { looker: self.looker, gripped: self.looker.grips(grip), tally: way.tally };
         for k in way.tally.at..j {
-            crate::spread::breathe();
+            crate::spread::checkpoint();
             let piece = self.looker.piece(grip, k);
             if piece.dead {
                 way.fails_to = k + 1;
@@ -44,7 +44,7 @@ impl Runs<'_> {
         }
         way.tally = clock.tally;
         if known.is_none_or(|known| known.tally.at <= way.tally.at) {
-            let mut all = open(&self.hoped);
+            let mut all = lock(&self.hoped);
             // All are forgotten where they would be too many.
             if all.len() >= RUNS_KEPT {
                 all.clear();

@@ -72,7 +72,7 @@ impl Unguided<'_> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
         let posed = |station: usize| -> Option<(State, Posed)> {
-            crate::spread::breathe_deeply(POSE);
+            crate::spread::checkpoint_worth(POSE);
             let state = self.state(station, grip, end);
             if grid.is_shut(&state) {
                 return None;
@@ -159,13 +159,13 @@ impl<'a> Part<'a> {
     fn take(&mut self, all: &Unguided<'_>, seen: &(State, Posed), knows: Knows, largest: &mut f64) -> Option<()> {
         let (state, posed) = seen;
         let (rig, segment) = (all.ground.rig, self.segment);
-        let view = View { rig, state, answers: &posed.still, segment, rpm: 0.0 };
+        let view = View { rig, state, answers: &posed.at_rest, segment, rpm: 0.0 };
         let plain = |check: &&Check| !check.depends_on_speed() && check.name != chatter::NAME;
         for found in checks::CHECKS.iter().filter(plain).filter_map(|c| c.at(&view)) {
             *largest = grown(*largest, found.utilisation)?;
         }
         let [most, least] = self.flexibilities;
-        self.flexibilities = [most.max(posed.still.tool_mm_per_n), least.min(posed.still.tool_mm_per_n)];
+        self.flexibilities = [most.max(posed.at_rest.tool_mm_per_n), least.min(posed.at_rest.tool_mm_per_n)];
         // What takes most work comes last: critical speeds, and modes behind chatter.
         let known = if knows == Knows::Margins { largest.min(1.0) } else { 1.0 };
         self.take_speed(rig, state, posed, known)?;
@@ -180,7 +180,7 @@ impl<'a> Part<'a> {
     /// The speed that a state allows, and the checks that depend on it; none where one fails.
     fn take_speed(&mut self, rig: &Rig<'_>, state: &State, posed: &Posed, known: f64) -> Option<()> {
         let segment = self.segment;
-        let needed = rig.critical_needed_rpm(state, &posed.still, self.wanted_rpm, [known; BY_SPEED]);
+        let needed = rig.critical_needed_rpm(state, &posed.at_rest, self.wanted_rpm, [known; BY_SPEED]);
         if posed.swings_above(needed / (1.0 - SLOWING_GUARD) * (1.0 + COUNT_GUARD)) {
             return Some(());
         }
