@@ -174,9 +174,10 @@ const FAMILY: &str = "platen-shaft";
 fn the_map_of_the_family_is_that_of_its_job() {
     let dir = tempfile::tempdir().expect("a folder");
     let drawn = dir.path().join("map.svg");
-    let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_spanhold"));
+    let mut command = assert_cmd::Command::new(env!("CARGO_BIN_EXE_spanhold"));
     command.current_dir(root().join("demo")).arg("batch").arg(format!("{FAMILY}.yaml")).arg("--map").arg(&drawn);
-    let called = command.output().expect("it starts");
+    // Far more than it takes on the slowest machine.
+    let called = command.timeout(std::time::Duration::from_secs(1800)).output().expect("it starts");
     assert!(called.status.success(), "{}", String::from_utf8_lossy(&called.stderr));
     let now = read(&drawn).unwrap_or_else(|e| panic!("{e}"));
     let stored = root().join("plans").join(FAMILY).join("map.svg");

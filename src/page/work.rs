@@ -146,9 +146,12 @@ mod tests {
                 });
                 assert!(tokio::time::timeout(Duration::from_millis(20), endless).await.is_err());
             }
-            while Arc::strong_count(&held) > 1 {
-                tokio::time::sleep(Duration::from_millis(5)).await;
-            }
+            let ended = async {
+                while Arc::strong_count(&held) > 1 {
+                    tokio::time::sleep(Duration::from_millis(5)).await;
+                }
+            };
+            tokio::time::timeout(Duration::from_secs(300), ended).await.expect("the work ends");
             assert!(desk.work(|| 7).await.is_ok(), "their places are free again");
         });
     }

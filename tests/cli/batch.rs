@@ -1,8 +1,11 @@
 //! Many jobs: a line each, in the order of the call, and one bad job never stops the rest.
 
+use super::ends::{HANGS_AFTER, Running, until};
 use super::shape::assert_shape;
 use super::{BAD, GOOD, call, jobs, names};
 use serde_json::Value;
+use std::io::Write;
+use std::process::{Command, Stdio};
 
 fn lines(text: &str) -> Vec<Value> {
     text.lines().map(|l| serde_json::from_str(l).unwrap_or_else(|e| panic!("{e}: {l}"))).collect()
@@ -119,6 +122,7 @@ fn fed(input: &str, args: &[&str]) -> (i32, String) {
         .arg("batch")
         .args(args)
         .write_stdin(input)
+        .timeout(HANGS_AFTER)
         .output()
         .expect("it starts");
     (output.status.code().expect("it ends by itself"), String::from_utf8(output.stdout).expect("UTF-8"))
@@ -153,47 +157,53 @@ fn paths_and_documents_from_stdin_give_the_lines_of_their_files() {
 #[test]
 fn an_interrupted_run_goes_on_without_repeating_or_losing_a_line() {
     let (dir, names) = many(24);
-    let run = |out: &str| {
-        let mut command = std::process::Command::new(env!("CARGO_BIN_EXE_spanhold"));
-        command.current_dir(dir.path()).arg("batch").args(&names).args(["--out", out]);
-        command.stdout(std::process::Stdio::null()).stderr(std::process::Stdio::null());
+    // The jobs stand in the call, or come on stdin.
+    let run = |out: &str, in_the_call: bool| {
+        let mut command = Command::new(env!("CARGO_BIN_EXE_spanhold"));
+        let jobs = if in_the_call { &names[..] } else { &["-".to_owned()][..] };
+        command.current_dir(dir.path()).arg("batch").args(jobs).args(["--out", out]);
+        command.stdout(Stdio::null()).stderr(Stdio::null());
         command
     };
-    let begun = std::time::Instant::now();
-    run("whole.jsonl").status().expect("it runs");
-    let whole_run = begun.elapsed();
+    let done = |command: &mut Command| Running::start(command.stdin(Stdio::null())).output().status.code();
+    assert_eq!(done(&mut run("whole.jsonl", true)), Some(2));
     let whole = std::fs::read_to_string(dir.path().join("whole.jsonl")).expect("written");
     assert_eq!(whole.lines().count(), names.len());
     let mut random = fastrand::Rng::with_seed(7);
-    let mut share = || random.f64();
     let file = dir.path().join("cut.jsonl");
-    let mut interrupted = 0;
+    let written = || std::fs::read(&file).map_or(0, |b| b.iter().filter(|b| **b == b'\n').count());
+    let (mut interrupted, mut at_work) = (0, 0);
     for _ in 0..6 {
         let _ = std::fs::remove_file(&file);
-        for go in 0..20 {
-            let mut command = run("cut.jsonl");
-            if go > 0 {
+        let mut lines = 0;
+        while lines < names.len() {
+            let mut command = run("cut.jsonl", false);
+            if lines > 0 {
                 command.arg("--resume");
             }
-            let mut child = command.spawn().expect("it starts");
-            std::thread::sleep(whole_run.mul_f64(0.9 * share()));
-            let ended = child.try_wait().expect("asked").is_some();
-            child.kill().expect("killed or ended");
-            child.wait().expect("waited for");
-            if ended {
-                break;
-            }
-            interrupted += 1;
+            // The end of the list never comes, so it is still at work when it is killed, however slow this test is.
+            let mut running = Running::start(command.stdin(Stdio::piped()));
+            // At least twice each time.
+            let most = if lines == 0 { names.len() / 2 } else { names.len() };
+            let wanted = lines + random.usize(1..=most - lines);
+            let fed = random.usize(wanted..=most);
+            let mut feed = running.feed();
+            feed.write_all((names[..fed].join("\n") + "\n").as_bytes()).expect("fed");
+            until("so many lines are written", || written() >= wanted);
+            running.kill();
+            assert!(written() >= wanted && whole.starts_with(&std::fs::read_to_string(&file).expect("written")));
+            (interrupted, at_work) = (interrupted + 1, at_work + usize::from(written() < fed));
+            lines = written();
         }
-        let ended = run("cut.jsonl").arg("--resume").status().expect("it runs");
-        assert_eq!(ended.code(), Some(2));
+        assert_eq!(done(run("cut.jsonl", true).arg("--resume")), Some(2));
         assert_eq!(std::fs::read_to_string(&file).expect("written"), whole);
     }
-    assert!(interrupted > 2, "it was interrupted only {interrupted} times");
+    println!("killed {interrupted} times, {at_work} times with jobs at hand");
+    assert!(interrupted >= 12, "it was killed only {interrupted} times");
     // A line cut at every kind of place, which a kill seldom leaves.
     for cut in [1, 5, whole.len() / 3, whole.len() / 2, whole.len() - 1, whole.len()] {
         std::fs::write(&file, &whole[..cut]).expect("written");
-        run("cut.jsonl").arg("--resume").status().expect("it runs");
+        assert_eq!(done(run("cut.jsonl", true).arg("--resume")), Some(2));
         assert_eq!(std::fs::read_to_string(&file).expect("written"), whole, "cut at {cut}");
     }
 }

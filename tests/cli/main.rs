@@ -2,6 +2,7 @@
 
 mod batch;
 mod draft;
+mod ends;
 mod folder;
 mod lost;
 mod readme;
@@ -32,13 +33,14 @@ impl Called {
     }
 }
 
-/// Calls the program. Whatever it was given, it never panics, and what is wrong goes to stderr alone.
+/// Calls the program. Whatever it was given, it ends, never panics, and what is wrong goes to stderr alone.
 fn call<S: AsRef<std::ffi::OsStr>>(args: impl IntoIterator<Item = S>) -> Called {
     call_in(&jobs(), args)
 }
 
 fn call_in<S: AsRef<std::ffi::OsStr>>(dir: &Path, args: impl IntoIterator<Item = S>) -> Called {
-    let output = Command::new(env!("CARGO_BIN_EXE_spanhold")).current_dir(dir).args(args).output().expect("it starts");
+    let mut command = Command::new(env!("CARGO_BIN_EXE_spanhold"));
+    let output = command.current_dir(dir).args(args).timeout(ends::HANGS_AFTER).output().expect("it starts");
     let called = Called {
         status: output.status.code().expect("it ends by itself"),
         out: String::from_utf8(output.stdout).expect("UTF-8"),

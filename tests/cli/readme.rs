@@ -76,6 +76,7 @@ fn every_key_of_the_plan_file_is_told() {
 /// No link leads nowhere.
 #[test]
 fn every_link_leads_to_a_file() {
+    let mut links = 0;
     for name in ["README.md", "DEVELOPERS.md", "demo/README.md", "benches/README.md"] {
         let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
         let text = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{name}: {e}"));
@@ -83,6 +84,8 @@ fn every_link_leads_to_a_file() {
         for target in targets.filter(|t| !t.starts_with("http") && !t.starts_with('#')) {
             let file = path.with_file_name(target.split('#').next().unwrap_or(target));
             assert!(file.exists(), "{name}: {target}");
+            links += 1;
         }
     }
+    assert!(links >= 10, "only {links} links were followed");
 }

@@ -195,7 +195,7 @@ fn an_infeasible_answer_is_never_proven() {
 fn a_plan_without_end_is_refused() {
     let script = r#"ulimit -v 600000; exec "$1" recheck /dev/zero "$2""#;
     let args = ["-c", script, "sh", env!("CARGO_BIN_EXE_spanhold"), GOOD];
-    let output = std::process::Command::new("sh").current_dir(jobs()).args(args).output().expect("a shell");
+    let output = super::ends::run(std::process::Command::new("sh").current_dir(jobs()).args(args));
     let err = String::from_utf8_lossy(&output.stderr);
     assert_eq!(output.status.code(), Some(2), "{err}");
     assert!(err.contains("larger than 64 MiB"), "{err}");

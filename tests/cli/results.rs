@@ -587,20 +587,15 @@ fn help_and_version_are_results() {
 /// A reader such as `head` closes its end early: that is no error, and no panic.
 #[test]
 fn a_closed_pipe_is_no_error() {
-    use std::io::Read;
+    use super::ends::Running;
     use std::process::{Command, Stdio};
     for args in [vec!["plan", GOOD, "--format", "json"], vec!["new"], vec!["--help"]] {
-        let mut child = Command::new(env!("CARGO_BIN_EXE_spanhold"))
-            .current_dir(super::jobs())
-            .args(&args)
-            .stdout(Stdio::piped())
-            .stderr(Stdio::piped())
-            .spawn()
-            .expect("it starts");
-        drop(child.stdout.take());
-        let status = child.wait().expect("it ends").code();
-        let mut err = String::new();
-        child.stderr.take().expect("piped").read_to_string(&mut err).expect("UTF-8");
-        assert_eq!((status, err.as_str()), (Some(0), ""), "{args:?}");
+        let (reader, closed) = std::io::pipe().expect("a pipe");
+        drop(reader);
+        let mut command = Command::new(env!("CARGO_BIN_EXE_spanhold"));
+        command.current_dir(super::jobs()).args(&args).stdin(Stdio::null()).stdout(closed).stderr(Stdio::piped());
+        let output = Running::start(&mut command).output();
+        let err = String::from_utf8_lossy(&output.stderr);
+        assert_eq!((output.status.code(), &*err), (Some(0), ""), "{args:?}");
     }
 }

@@ -1,8 +1,8 @@
 //! Whatever is fed in: nothing that steers a terminal, and nothing that turns or hides text, comes out of any entrance.
 
-use super::{GOOD, call_in, changed};
+use super::{GOOD, call_in, changed, ends};
+use assert_cmd::Command;
 use std::path::Path;
-use std::process::Command;
 
 /// ESC, BEL, DEL, NEL, the C1 form of ESC [, a direction override and its end, line separators, a byte order mark.
 const STEERS: [char; 12] = [
@@ -12,7 +12,8 @@ const STEERS: [char; 12] = [
 
 /// The program is called; its output has none of them. Gives both outputs together.
 fn shown(dir: &Path, args: &[String]) -> String {
-    let output = Command::new(env!("CARGO_BIN_EXE_spanhold")).current_dir(dir).args(args).output().expect("it starts");
+    let mut command = Command::new(env!("CARGO_BIN_EXE_spanhold"));
+    let output = command.current_dir(dir).args(args).timeout(ends::HANGS_AFTER).output().expect("it starts");
     let both = [output.stdout, output.stderr].concat();
     let text = String::from_utf8(both).unwrap_or_else(|e| panic!("{args:?}: {e}"));
     let astray = text.chars().find(|c| STEERS.contains(c) || (c.is_control() && !matches!(c, '\n' | '\t')));
@@ -27,6 +28,7 @@ fn call(dir: &Path, args: &[&str]) -> String {
 
 #[test]
 fn no_entrance_lets_through_what_steers_a_terminal() {
+    let mut named = 0;
     for c in STEERS {
         let dir = changed("shaft:", "shaft:");
         let write = |name: &str, text: &str| std::fs::write(dir.path().join(name), text).expect("written");
@@ -65,6 +67,7 @@ fn no_entrance_lets_through_what_steers_a_terminal() {
         write("stdin.yaml", &format!("no{c}.yaml\n"));
         // A file may have any of these in its name, where the system takes it.
         if std::fs::write(dir.path().join(&table), "length,diameter,name\n90,12,a\n").is_ok() {
+            named += 1;
             let text = call(dir.path(), &["draft", &table]);
             assert!(text.contains(&written_out), "{text}");
             std::fs::copy(dir.path().join("job.yaml"), dir.path().join(format!("j{c}b.yaml"))).expect("copied");
@@ -74,6 +77,7 @@ fn no_entrance_lets_through_what_steers_a_terminal() {
             call(dir.path(), &["plan", "job.yaml", "--out", &format!("j{c}b.yaml")]);
         }
     }
+    assert!(named == STEERS.len() || !cfg!(target_os = "linux"), "{named} names of files were tried");
 }
 
 #[test]
@@ -84,15 +88,19 @@ fn the_texts_of_a_drawing_are_shown() {
     let lines: Vec<&str> = drawing.split('\n').collect();
     // Every text of the drawing, and every name of a layer.
     for c in STEERS {
+        let mut changed = 0;
         let steered: Vec<String> = lines
             .iter()
             .enumerate()
             .map(|(i, line)| {
                 let code = if i % 2 == 1 { lines[i - 1].trim() } else { "" };
                 let text = line.trim_end_matches('\r');
-                if matches!(code, "1" | "8") { format!("{text}{c}") } else { text.to_owned() }
+                let is_text = matches!(code, "1" | "8");
+                changed += usize::from(is_text);
+                if is_text { format!("{text}{c}") } else { text.to_owned() }
             })
             .collect();
+        assert!(changed >= 20, "{changed} texts");
         std::fs::write(dir.path().join("d.dxf"), steered.join("\n")).expect("written");
         call(dir.path(), &["draft", "d.dxf"]);
     }
