@@ -2,7 +2,7 @@
 
     python .ci/highs.py target/sequence_programs
 
-The folder is written by `cargo test --test planning_export`: free MPS files and `index.json` with our least times.
+The folder is written by `cargo test --lib planner::tests::export`: free MPS files and `index.json` with our least times.
 highspy's version: `.ci/requirements.txt` beside this file. Exit 0 when every optimum agrees; 1 when one does not, when
 fewer than 20 programs ran, or when the programs together are too small to say anything.
 

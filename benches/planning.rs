@@ -3,18 +3,7 @@
 
 use divan::{Bencher, black_box};
 use spanhold::job::Job;
-use spanhold::planner::Advice;
-use spanhold::planner::places::grips::lands;
-use spanhold::planner::places::ground::Ground;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::plan::draft::Draft;
-use spanhold::planner::plan::placing;
-use spanhold::planner::sequence::network::{Builder, Weights};
-use spanhold::planner::sequence::price::Price;
-use spanhold::planner::sequence::runs::Runs;
-use spanhold::planner::sequence::way::best_way;
-use spanhold::planner::states::outlook::Looker;
+use spanhold::planner::{Advice, Lessons, steps};
 use spanhold::process::span::{Front, Inside, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::{answer, input, planner, proof, spread};
@@ -122,19 +111,8 @@ fn state_in_parts_for_three_headstocks(bencher: Bencher) {
 #[divan::bench(args = [0.001, 0.005], sample_count = 10)]
 fn sequence_within(bencher: Bencher, share: f64) {
     let job = roller();
-    let rig = rig(&job);
-    let segments = rig.segments().expect("it can be cut");
-    let tasks = rig.tasks();
-    let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
-    let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
-    let looker = Looker::new(&rig, &segments, &grid, &tasks);
-    let runs = Runs::sampled(&looker);
-    let builder = Builder::new(&runs, Weights::default());
-    let bound = builder.least().s * (1.0 + share);
-    bencher.bench_local(|| {
-        let net = builder.within(Price::seconds(black_box(bound)));
-        best_way(&net, bound - builder.least().s).expect("no defect")
-    });
+    let timed = steps::of(&rig(&job), |steps| bencher.bench_local(|| steps.best_within(black_box(share))));
+    timed.expect("it can be cut");
 }
 
 /// Everything that is known of the arcs of the feed roller with one collet: the looks at its states, and the least cost from everywhere.
@@ -142,34 +120,18 @@ fn sequence_within(bencher: Bencher, share: f64) {
 fn edges(bencher: Bencher) {
     let job = roller();
     let rig = rig(&job);
-    let segments = rig.segments().expect("it can be cut");
-    let tasks = rig.tasks();
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
-    bencher.bench_local(|| {
-        let looker = Looker::new(&rig, &segments, &grid, &tasks);
-        let runs = Runs::sampled(&looker);
-        Builder::new(&runs, Weights::default()).least().s
-    });
+    bencher.bench_local(|| steps::of(black_box(&rig), |steps| steps.least_s()).expect("it can be cut"));
 }
 
 /// The placing program of the feed roller, from its best way on the grid.
 #[divan::bench(sample_count = 5)]
 fn place(bencher: Bencher) {
     let job = roller();
-    let rig = rig(&job);
-    let segments = rig.segments().expect("it can be cut");
-    let tasks = rig.tasks();
-    let moments = moments(&rig, job.machine.cross_tool_reach_mm[0]);
-    let grid = Grid::new(&rig, &segments, &moments, &Lessons::default());
-    let looker = Looker::new(&rig, &segments, &grid, &tasks);
-    let runs = Runs::sampled(&looker);
-    let builder = Builder::new(&runs, Weights::default());
-    let net = builder.within(Price::seconds(builder.least().s * 1.001));
-    let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
-    let draft = Draft::of(&way, &looker);
-    let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
-    bencher
-        .bench_local(|| placing::place(&ground, &lands(&rig), draft.clone(), 4.0, f64::INFINITY).expect("no defect"));
+    let timed = steps::of(&rig(&job), |steps| {
+        let stops = steps.best_within(0.001).expect("no defect").expect("there is a way");
+        bencher.bench_local(|| steps.placed(black_box(&stops), 4.0).expect("no defect"));
+    });
+    timed.expect("it can be cut");
 }
 
 /// What a plan cannot do without: every state that the sequences of its collets look at, once, and every state that settling looks at,
@@ -183,26 +145,17 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     let mut cells: Vec<(usize, Counter, f64)> = Vec::new();
     let mut settled: Vec<State> = Vec::new();
     for (index, rig) in rigs.iter().enumerate() {
-        let (segments, tasks) = (rig.segments().expect("it can be cut"), rig.tasks());
-        let moments = moments(rig, job.machine.cross_tool_reach_mm[0]);
-        let grid = Grid::new(rig, &segments, &moments, &Lessons::default());
-        let looker = Looker::new(rig, &segments, &grid, &tasks);
-        let runs = Runs::sampled(&looker);
-        let builder = Builder::new(&runs, Weights::default());
         let chosen = plan.collet.as_ref() == rig.collet.map(|c| &c.name) || plan.collet.is_none();
-        let bounds = [1.001, 1.02, 1.1, 1.5, f64::INFINITY];
-        let nets = bounds
-            .iter()
-            .filter(|_| chosen && settled.is_empty())
-            .map(|b| builder.within(Price::seconds(builder.least().s * b)));
-        if let Some(net) = nets.into_iter().find(|net| net.goal.is_some()) {
-            let way = best_way(&net, 0.001 * builder.least().s).expect("no defect").expect("there is a way");
-            let ground = Ground { rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
-            settled = ground.settle(&Draft::of(&way, &looker), 1.0).looks.iter().map(|l| l.state).collect();
-        }
-        let cell =
-            |(grip, station): (usize, usize)| (index, Counter::of(looker.noses.get(grip).copied()), grid.at(station));
-        cells.extend(looker.looked_at().into_iter().map(cell));
+        let looked = steps::of(rig, |steps| {
+            if chosen && settled.is_empty() {
+                let within = [0.001, 0.02, 0.1, 0.5, f64::INFINITY];
+                let stops = within.iter().find_map(|share| steps.best_within(*share).expect("no defect"));
+                settled = stops.map_or(Vec::new(), |stops| steps.settled(&stops, 1.0));
+            }
+            steps.looked_at()
+        });
+        let looked = looked.expect("it can be cut");
+        cells.extend(looked.into_iter().map(|(counter, turned_mm)| (index, counter, turned_mm)));
     }
     let headstock = &job.machine.headstock;
     let ends = [headstock.nearest_mm, headstock.farthest_mm()];

@@ -4,6 +4,25 @@
 //! before the unsupported length gets too soft, whirls or sags, where the counter-spindle takes hold, and where the
 //! headstock re-grips; it proves the plan state by state and writes a stage table, a diagram and a sheet.
 //!
+//! What a user of the library calls, in this order:
+//!
+//! - read: [`input::read_job`], or [`input::read_job_text`] for a text; a job is plain data ([`job::Job`])
+//! - plan: [`answer::answer`], which proves the plan before it gives it away; a plan is plain data too ([`job::plan::Plan`])
+//! - prove: [`proof::prove`], for a plan that was stored
+//! - print: [`report::plan_text`], [`report::plan_svg`], [`report::sheet_html`] and the like, from a plan alone
+//!
+//! ```
+//! use spanhold::{answer, input, proof, report};
+//!
+//! let job = input::read_job("demo/probe-needle.yaml".as_ref()).expect("a job that can be read");
+//! let plan = answer::answer(&job).expect("no fault of ours");
+//! assert!(proof::prove(&plan, &job).holds());
+//! println!("{}", report::plan_text(&plan));
+//! ```
+//!
+//! `mechanics` and `process` are open as well: a beam on springs, its modes and chatter, and a machine at one moment are of use by
+//! themselves. How a plan is sought is not: of [`planner`] only its entrance is public.
+//!
 //! The rooms of the house, from the ground up. A room uses the rooms below it, never one above:
 //!
 //! | room | purpose |
@@ -12,7 +31,7 @@
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
-//! | [`cycle`] | a finished plan in time: both spindles, critical path, tools, an order |
+//! | `cycle` | a finished plan in time: both spindles, critical path, tools, an order |
 //! | [`planner`] | stations, arcs, the two linear programs, what is missing, the quote |
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
@@ -36,7 +55,7 @@ pub mod shown;
 pub mod spread;
 pub mod units;
 
-pub mod cycle;
+mod cycle;
 pub mod fit;
 pub mod input;
 pub mod job;

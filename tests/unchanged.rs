@@ -12,8 +12,7 @@ use spanhold::{answer, input};
 use std::fmt::Write;
 use std::path::Path;
 
-#[path = "oracle/jobs.rs"]
-#[allow(dead_code)]
+#[path = "jobs/mod.rs"]
 mod jobs;
 
 /// Numbers agree within this share, or this much of a tenth where they are smaller: the rounding of ten digits and of sums in another

@@ -2,30 +2,36 @@
 //!
 //! | room | what it tells |
 //! |---|---|
-//! | [`places`] | where the plan can have stops and grips |
-//! | [`states`] | what each state of the bar allows: whether it holds, at which speed, how safely |
-//! | [`sequence`] | runs of a grip, the network of them, and its best way by a linear program |
-//! | [`mod@plan`] | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
-//! | [`why_not`] | where there is no way: how far the bar comes, and what stops it |
-//! | [`solve`] | these together, for every collet and reach of the cross tools |
-//! | [`advice`] | what would help, and what limits cost: the same with something changed |
+//! | `places` | where the plan can have stops and grips |
+//! | `states` | what each state of the bar allows: whether it holds, at which speed, how safely |
+//! | `sequence` | runs of a grip, the network of them, and its best way by a linear program |
+//! | `plan` | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
+//! | [`steps`] | these one by one, for whoever times them |
+//! | `why_not` | where there is no way: how far the bar comes, and what stops it |
+//! | `solve` | these together, for every collet and reach of the cross tools |
+//! | `advice` | what would help, and what limits cost: the same with something changed |
 //!
 //! A room uses those above it in this table, never one below; no file is in a circle of imports. A test holds it.
+//!
+//! [`plan()`] is the entrance; the rooms are private to the library, for their order and their names change with every mending.
 
-pub mod advice;
-pub mod places;
-pub mod plan;
-pub mod sequence;
-pub mod solve;
-pub mod states;
-pub mod why_not;
+pub(crate) mod advice;
+pub(crate) mod places;
+pub(crate) mod plan;
+mod sequence;
+mod solve;
+mod states;
+pub mod steps;
+#[cfg(test)]
+mod tests;
+mod why_not;
 
 use crate::defect::Defect;
 use crate::job::Job;
 use crate::job::plan::Plan;
 use advice::tries::Help;
 use advice::{changes, dropped, pairs};
-use places::lessons::Lessons;
+pub use places::lessons::Lessons;
 use solve::{Answer, Effort};
 use why_not::shortfall;
 

@@ -7,10 +7,10 @@
 
 mod read;
 
-use read::{code_of, files, parts, paths, source_root, without_tests};
+use read::{code_of, files, is_test, parts, paths, source_root, without_tests};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Each room and what it may use; a room may always use itself. The order of the rows is the order of the house.
 const ROOMS: &[(&str, &[&str])] = &[
@@ -53,7 +53,7 @@ const ROOMS: &[(&str, &[&str])] = &[
 ];
 
 /// The rooms of the planner in the order of a job's way through it; each may use those before it.
-const PLANNER: [&str; 7] = ["places", "states", "sequence", "plan", "why_not", "solve", "advice"];
+const PLANNER: [&str; 8] = ["places", "states", "sequence", "plan", "steps", "why_not", "solve", "advice"];
 
 /// The longest file that is still read at a sitting.
 const MOST_LINES: usize = 500;
@@ -188,15 +188,24 @@ fn panics(source: &str, file: &Path) -> Vec<String> {
     found
 }
 
-/// Applies a check to every file and shows everything it found.
-fn all_files(check: impl Fn(&str, &Path) -> Vec<String>) {
+/// Every file of the library, with its place below the sources' folder. A file of tests is none: it uses what it needs to look into its
+/// room, as the files of `tests/` do.
+fn library() -> Vec<(PathBuf, String)> {
     let root = source_root();
-    let files = files(&root);
+    let all = files(&root).into_iter().map(|path| {
+        let text = std::fs::read_to_string(&path).expect("readable");
+        (path.strip_prefix(&root).expect("below the root").to_owned(), text)
+    });
+    all.filter(|(file, _)| !is_test(file)).collect()
+}
+
+/// Applies a check to every file of the library and shows everything it found.
+fn all_files(check: impl Fn(&str, &Path) -> Vec<String>) {
+    let files = library();
     assert!(files.len() > 60, "only {} files were read", files.len());
     let mut found = String::new();
-    for path in &files {
-        let text = std::fs::read_to_string(path).expect("readable");
-        for line in check(&text, path.strip_prefix(&root).expect("below the root")) {
+    for (file, text) in &files {
+        for line in check(text, file) {
             writeln!(found, "  {line}").expect("a text takes lines");
         }
     }
@@ -220,11 +229,7 @@ fn the_planner_s_rooms_follow_the_way_of_a_job() {
 
 #[test]
 fn no_file_is_in_a_circle_of_imports() {
-    let root = source_root();
-    let sources = files(&root).into_iter().map(|path| {
-        let text = std::fs::read_to_string(&path).expect("readable");
-        (module_of(path.strip_prefix(&root).expect("below the root")), without_tests(&code_of(&text)))
-    });
+    let sources = library().into_iter().map(|(file, text)| (module_of(&file), without_tests(&code_of(&text))));
     let sources: BTreeMap<String, String> = sources.filter(|(m, _)| !matches!(&m[..], "lib" | "main")).collect();
     let found = circles(&sources);
     assert!(found.is_empty(), "in a circle, or using one:\n{}", found.join("\n"));
@@ -250,9 +255,9 @@ fn a_planted_circle_is_found() {
 #[test]
 fn every_room_of_the_library_has_its_place_in_the_order() {
     let lib = code_of(&std::fs::read_to_string(source_root().join("lib.rs")).expect("readable"));
-    let rooms: Vec<&str> =
-        lib.lines().filter_map(|l| l.trim().strip_prefix("pub mod ")).map(|l| l.trim_end_matches(';')).collect();
-    assert!(rooms.len() >= 12, "{rooms:?}");
+    let named = lib.lines().filter_map(|l| l.trim().trim_start_matches("pub ").strip_prefix("mod "));
+    let rooms: Vec<&str> = named.map(|l| l.trim_end_matches(';')).collect();
+    assert!(rooms.len() >= 20, "{rooms:?}");
     for room in &rooms {
         assert!(ROOMS.iter().any(|(name, _)| name == room), "{room} has no row");
     }
@@ -266,14 +271,39 @@ fn every_room_of_the_library_has_its_place_in_the_order() {
 
 #[test]
 fn no_file_is_too_long_to_be_read_at_a_sitting() {
-    all_files(|text, file| {
-        let lines = text.lines().count();
-        if lines > MOST_LINES {
-            vec![format!("{}: {lines} lines, split it by subject", file.display())]
-        } else {
-            vec![]
-        }
-    });
+    let files = files(&source_root());
+    let lines = |file: &PathBuf| std::fs::read_to_string(file).expect("readable").lines().count();
+    let long = files.iter().map(|file| (file, lines(file))).filter(|(_, lines)| *lines > MOST_LINES);
+    let long: Vec<String> = long.map(|(file, lines)| format!("{}: {lines} lines", file.display())).collect();
+    assert!(files.len() > 60 && long.is_empty(), "split by subject:\n{}", long.join("\n"));
+}
+
+/// What a file of tests says goes unseen only where the compiler leaves the file out of the library.
+#[test]
+fn a_file_of_tests_is_in_no_build_of_the_library() {
+    for name in ["planner/tests/oracle.rs", "planner/tests.rs", "planner/tests/mod.rs", "planner/advice/tests.rs"] {
+        assert!(is_test(Path::new(name)), "{name}");
+    }
+    for name in ["planner/attests.rs", "planner/advice/tested.rs", "tests_of/mod.rs"] {
+        assert!(!is_test(Path::new(name)), "{name}");
+    }
+    let heads = files(&source_root());
+    let heads = heads.iter().filter(|f| f.ends_with("tests.rs") || f.ends_with("tests/mod.rs")).count();
+    let library = library();
+    let named: usize = library.iter().map(|(_, text)| text.matches("#[cfg(test)]\nmod tests;").count()).sum();
+    assert!(heads == named && heads >= 3, "{heads} files of tests, {named} of them named");
+    let loose: Vec<_> = library.iter().filter(|(_, text)| loose_tests(text)).map(|(file, _)| file).collect();
+    assert!(loose.is_empty(), "`mod tests;` without `#[cfg(test)]` above it: {loose:?}");
+    assert!(loose_tests("mod a;\nmod tests;\n") && loose_tests("#[cfg(test)]\nmod a;\npub mod tests;\n"));
+    assert!(!loose_tests("#[cfg(test)]\nmod tests;\n// mod tests;\n"));
+}
+
+/// Whether a file names its tests without leaving them out of the library.
+fn loose_tests(text: &str) -> bool {
+    let code = code_of(text);
+    let lines: Vec<&str> = code.lines().map(str::trim).collect();
+    let names = |line: &str| line.ends_with("mod tests;");
+    (0..lines.len()).any(|i| names(lines[i]) && (i == 0 || lines[i - 1] != "#[cfg(test)]"))
 }
 
 #[test]
@@ -312,8 +342,8 @@ fn every_guard_stands_in_the_table_of_guards() {
             .collect();
         rows.into_iter().filter(|row| !page.contains(row)).map(|row| format!("DEVELOPERS.md lacks {row}")).collect()
     });
-    for path in files(&source_root()) {
-        seen += guards(&std::fs::read_to_string(path).expect("readable")).len();
+    for (_, text) in library() {
+        seen += guards(&text).len();
     }
     assert!(seen > 60, "only {seen} constants were read");
     for row in page.lines().filter(|l| l.starts_with("| `") && l.matches('|').count() == 5) {

@@ -108,6 +108,11 @@ pub fn without_tests(code: &str) -> String {
     out + rest
 }
 
+/// Whether a file of the sources holds tests: one named `tests`, or one in a folder of that name.
+pub fn is_test(file: &Path) -> bool {
+    file.with_extension("").iter().any(|part| part == "tests")
+}
+
 /// Folders and name of a file, without its ending.
 pub fn parts(file: &Path) -> Vec<String> {
     file.with_extension("").iter().map(|p| p.to_string_lossy().into_owned()).collect()

@@ -2,11 +2,12 @@
 
 use crate::{cases, jobs, read};
 use proptest::prelude::*;
-use spanhold::job::{Job, Tools};
-use spanhold::planner::places::grips;
+use proptest::test_runner::TestRunner;
+use spanhold::job::{Collet, Job, Tools};
 use spanhold::process::span::{Front, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::units::rad_per_s;
+use std::cell::Cell;
 
 /// Static answers agree to rounding. An element of some nanometres, where a tool stands next to a shoulder, is 10¹⁷ times stiffer than the
 /// bar, and takes that many digits: of the closed form of an overhang, whole beam and parts are then off by as much, either way.
@@ -32,9 +33,13 @@ fn state(rig: &Rig<'_>, [t, g, h]: [f64; 3], near: Option<f64>) -> State {
     }
     let head = &job.machine.headstock;
     let guide = Guide::Bush { headstock_mm: head.nearest_mm + h * head.stroke_mm };
-    let room = |a: f64, b: f64| (a, b.min(turned_mm));
-    let lands: Vec<(f64, f64)> = grips::lands(rig).iter().map(|l| room(l.nose_from_mm, l.nose_to_mm)).collect();
-    let lands: Vec<(f64, f64)> = lands.into_iter().filter(|(a, b)| b >= a).collect();
+    // Where the nose may stand: the collet on one cylinder of its range, turned already.
+    let lands = |collet: &Collet| -> Vec<(f64, f64)> {
+        let fits = job.shaft.sections.iter().filter(|s| s.is_plain() && collet.holds(s.largest_mm()));
+        let room = fits.map(|s| (s.from_mm + collet.hold_mm, s.to_mm.min(turned_mm)));
+        room.filter(|(a, b)| b >= a).collect()
+    };
+    let lands = rig.collet.map_or(Vec::new(), lands);
     let place = g * lands.len() as f64;
     let counter = match lands.get(place as usize) {
         Some((a, b)) if g > 0.1 => Counter::Holds { nose_mm: a + (b - a) * place.fract() },
@@ -84,17 +89,24 @@ proptest! {
         let rig = Rig::new(&job, counter.collets.get(collet));
         compare(&rig, &state(&rig, at, None))?;
     }
+}
 
-    #[test]
-    fn halves_of_other_jobs_answer_as_the_whole(
-        seed in 20_000..40_000u64,
-        at in prop::array::uniform3(0.0..1.0),
-        near in prop::option::of(prop::sample::select(vec![-1e-2, -1e-5, -2e-6, -1e-7, 0.0, 1e-7, 2e-6, 1e-5, 1e-2])),
-    ) {
+#[test]
+fn halves_of_other_jobs_answer_as_the_whole() {
+    let near = prop::sample::select(vec![-1e-2, -1e-5, -2e-6, -1e-7, 0.0, 1e-7, 2e-6, 1e-5, 1e-2]);
+    let asked = (20_000..40_000u64, prop::array::uniform3(0.0..1.0), prop::option::of(near));
+    let (compared, held) = (Cell::new(0), Cell::new(0));
+    let looked = TestRunner::new(cases(400)).run(&asked, |(seed, at, near)| {
         let Some(job) = read(&jobs::small_job(seed)) else { return Ok(()) };
         let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
-        compare(&rig, &state(&rig, at, near))?;
-    }
+        let state = state(&rig, at, near);
+        compared.set(compared.get() + 1);
+        held.set(held.get() + usize::from(state.counter != Counter::Away));
+        compare(&rig, &state)
+    });
+    looked.unwrap_or_else(|e| panic!("{e}"));
+    println!("{compared:?} states compared, {held:?} of them held in front");
+    assert!(compared.get() >= 250 && held.get() >= 60, "{compared:?} {held:?}");
 }
 
 /// Both kinds of tools ask for different nodes; the random jobs must have both.

@@ -2,18 +2,15 @@
 
 mod alike;
 mod beams;
-mod bounded;
 mod edges;
 mod halves;
 mod held;
-#[path = "../oracle/jobs.rs"]
+#[path = "../jobs/mod.rs"]
 mod jobs;
 mod limits;
-mod lookers;
 mod orders;
 mod plans;
 mod reasons;
-mod samples;
 mod second_look;
 mod tampering;
 mod told;

@@ -1,73 +1,17 @@
 //! What is known of two jobs that differ in one thing.
 
-use crate::{jobs, read};
+use crate::jobs::{self, with};
+use crate::read;
 use spanhold::answer::advised;
 use spanhold::job::Job;
 use spanhold::job::plan::{Plan, Verdict};
 use spanhold::planner::Advice;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::sequence::network::{Builder, Weights};
-use spanhold::planner::sequence::price::Price;
-use spanhold::planner::sequence::runs::Runs;
-use spanhold::planner::states::outlook::Looker;
-use spanhold::process::Rig;
 
 /// Plans within this share are equally fast for the planner, which then takes the safer one.
 const EQUALLY_FAST: f64 = 1e-3;
 const SEEDS: std::ops::Range<u64> = 50_000..50_400;
-/// Seeds of the sequence program alone.
-const SEQUENCE_SEEDS: std::ops::Range<u64> = 50_000..50_250;
 
-/// The text with the number behind a key replaced by another made from it; none where the key is not there.
-fn with(text: &str, key: &str, change: impl Fn(f64) -> f64) -> Option<String> {
-    let from = text.find(&format!("{key}: "))? + key.len() + 2;
-    let rest = &text[from..];
-    let to = from + rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len());
-    let value: f64 = text[from..to].parse().ok()?;
-    Some(format!("{}{:.6}{}", &text[..from], change(value), &text[to..]))
-}
-
-/// Least seconds of the sequence program with the first collet and reach; infinite where there is no plan.
-fn least_s(job: &Job) -> f64 {
-    let rig = Rig::new(job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
-    let Ok(segments) = rig.segments() else { return f64::INFINITY };
-    let tasks = rig.tasks();
-    let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());
-    let looker = Looker::new(&rig, &segments, &grid, &tasks);
-    let runs = Runs::new(&looker);
-    let net = Builder::new(&runs, Weights::default()).within(Price::NO_WAY);
-    net.goal.map_or(f64::INFINITY, |goal| net.reached[goal].s)
-}
-
-#[test]
-fn a_tighter_limit_never_gives_a_faster_plan() {
-    let mut felt = [0; 7];
-    for seed in SEQUENCE_SEEDS {
-        let text = jobs::small_job(seed);
-        let Some(job) = read(&text) else { continue };
-        let least = least_s(&job);
-        let changes = [
-            with(&text, "farthest", |mm| 0.8 * mm),
-            with(&text, "stiffness_min", |k| 1.5 * k),
-            with(&text, "whirl_ratio", |n| 0.7 * n),
-            with(&text, "sag", |mm| (0.4 * mm).max(0.0001)),
-            with(&text, "whip", |mm| (0.4 * mm).max(0.001)),
-            with(&text, "bore_depth", |mm| 0.5 * mm),
-            Some(text.replacen("limits:\n", "limits:\n  bore_clearance: 3.5\n", 1)),
-        ];
-        for (i, changed) in changes.into_iter().enumerate() {
-            let Some(other) = changed.and_then(|t| read(&t)) else { continue };
-            let harder = least_s(&other);
-            assert!(harder >= least * (1.0 - 1e-9), "seed {seed}, change {i}: {harder} s after {least} s\n{text}");
-            felt[i] += usize::from(harder > least * (1.0 + 1e-6));
-        }
-    }
-    assert!(felt.iter().all(|n| *n >= 3), "{felt:?}");
-    println!("{felt:?}");
-}
-
-/// The same of whole answers, where plans within a thousandth count as equally fast.
+/// Plans within a thousandth count as equally fast.
 #[test]
 fn a_shorter_travel_never_gives_a_faster_answer() {
     let mut felt = 0;
@@ -94,7 +38,7 @@ fn a_shorter_travel_never_gives_a_faster_answer() {
 
 #[test]
 fn the_order_of_the_collets_changes_nothing() {
-    let mut compared = 0;
+    let (mut compared, mut refused) = (0, 0);
     for seed in SEEDS {
         let text = jobs::small_job(seed);
         let collets: Vec<&str> = text.lines().filter(|l| l.trim_start().starts_with("- {name: ")).collect();
@@ -110,18 +54,20 @@ fn the_order_of_the_collets_changes_nothing() {
             assert_eq!(q.verdict, Verdict::Infeasible, "seed {seed}\n{text}");
             let far = |p: &Plan| p.shortfall.as_ref().map(|s| s.farthest_mm);
             assert_eq!(far(&p), far(&q), "seed {seed}\n{text}");
+            refused += 1;
             continue;
         }
         assert_eq!(p, q, "seed {seed}\n{text}");
-        compared += usize::from(p.verdict == Verdict::Feasible);
+        compared += 1;
     }
-    assert!(compared >= 5, "{compared}");
+    println!("{compared} plans and {refused} reasons compared");
+    assert!(compared >= 5 && refused >= 10, "{compared} {refused}");
 }
 
 /// Four collets for the same diameter, of different hold and force: all that are equally fast are placed before one is chosen, whatever their order.
 #[test]
 fn regress_the_order_of_like_collets_does_not_cost_margin() {
-    let mut worse = Vec::new();
+    let (mut worse, mut compared) = (Vec::new(), 0);
     for seed in 400_300..400_400 {
         let text = jobs::small_job(seed);
         let Some(line) = text.lines().find(|l| l.contains("- {name: A")) else { continue };
@@ -144,11 +90,13 @@ fn regress_the_order_of_like_collets_does_not_cost_margin() {
         let answer = |job: &Job| advised(job, Advice::None).unwrap_or_else(|d| panic!("seed {seed}: {d}\n{text}"));
         let (p, q) = (answer(&one), answer(&other));
         assert_eq!(p.verdict, q.verdict, "seed {seed}\n{text}");
-        if let (Some(a), Some(b)) = (p.margin, q.margin)
-            && (a - b).abs() > 0.005
-        {
+        let (Some(a), Some(b)) = (p.margin, q.margin) else { continue };
+        compared += 1;
+        if (a - b).abs() > 0.005 {
             worse.push((seed, p.collet, p.time_s.total, a, q.collet, q.time_s.total, b));
         }
     }
     assert!(worse.is_empty(), "{worse:#?}");
+    println!("{compared} plans compared");
+    assert!(compared >= 15, "{compared}");
 }

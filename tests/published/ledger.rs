@@ -26,7 +26,7 @@ Standing of a reference value:
 *Allowed* is half a unit of the last printed digit, the unit itself where the source cuts digits off, a share, or a
 difference (±). *Worst of n* stands for a table of n entries, all of which are compared.
 
-Rows of other runs are kept in `tests/ledger`: `cargo test --test oracle` compares `sequence.md` and `placing.md`; `bash .ci/outside.sh` compares
+Rows of other runs are kept in `tests/ledger`: `cargo test --lib planner` compares `sequence.md` and `placing.md`; `bash .ci/outside.sh` compares
 `reference.md` (general libraries and a simulated cut), `highs.md` (another solver) and `outside.md` (a second reading of
 the model). Each fails when what it checks is no longer what its file says; `SPANHOLD_BLESS=1` renews it.
 

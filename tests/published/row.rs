@@ -4,14 +4,19 @@
 #![allow(dead_code)]
 
 use std::fmt;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 /// Set to renew the ledger, or the rows kept for it, instead of comparing them.
 pub const BLESS: &str = "SPANHOLD_BLESS";
 /// Where rows of other runs are kept.
 pub const KEPT_FOLDER: &str = "tests/ledger";
-/// What the rows found, for reading: figures hang on the last digits of a processor, so none is kept.
-pub const FOUND_FOLDER: &str = concat!(env!("CARGO_TARGET_TMPDIR"), "/ledger");
+/// Where what the rows found goes, for reading: figures hang on the last digits of a processor, so none is kept.
+fn found_folder() -> PathBuf {
+    // Tests beside the code are not told the folder: it lies two above that of the tests' programs.
+    let beside = || std::env::current_exe().ok()?.ancestors().nth(3).map(|target| target.join("tmp"));
+    let told = option_env!("CARGO_TARGET_TMPDIR").map(PathBuf::from);
+    told.or_else(beside).expect("a folder of the target").join("ledger")
+}
 
 /// How well the reference value itself is known.
 #[derive(Debug, Clone, Copy)]
@@ -256,8 +261,8 @@ pub fn assert_agree(rows: &[Row]) {
 /// Writes down what rows found, for reading.
 pub fn tell(name: &str, rows: &[Row]) {
     let text: String = rows.iter().map(|r| r.found() + "\n").collect();
-    std::fs::create_dir_all(FOUND_FOLDER).expect("target is writable");
-    std::fs::write(Path::new(FOUND_FOLDER).join(name), text).expect("target is writable");
+    std::fs::create_dir_all(found_folder()).expect("target is writable");
+    std::fs::write(found_folder().join(name), text).expect("target is writable");
 }
 
 /// Compares rows with the kept ones of a run, or renews them.

@@ -8,3 +8,6 @@ pub mod dropped;
 pub mod pairs;
 pub mod tries;
 pub mod works;
+
+#[cfg(test)]
+mod tests;

@@ -87,11 +87,6 @@ impl Grid {
         self.stations.len()
     }
 
-    /// Whether there are none.
-    pub fn is_empty(&self) -> bool {
-        self.stations.is_empty()
-    }
-
     /// Index of the last station, the part-off.
     pub fn last(&self) -> usize {
         self.stations.len() - 1

@@ -9,6 +9,8 @@
 
 mod came;
 mod rows;
+#[cfg(test)]
+mod tests;
 
 use crate::planner::places::ground::Ground;
 use crate::planner::places::stations::Grid;

@@ -4,21 +4,21 @@
 //! judges each draft by the same settling of speeds and checks: what is compared is how well the program places, not
 //! what a check says. It goes over a coarse grid first and then closer and closer around the best places found.
 
-use crate::row::{Agreement, Standing, Table};
-use crate::{jobs, read};
-use spanhold::planner::places::grips;
-use spanhold::planner::places::ground::Ground;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::plan::draft::Draft;
-use spanhold::planner::plan::placing::place;
-use spanhold::planner::sequence::network::{Builder, Weights};
-use spanhold::planner::sequence::price::Price;
-use spanhold::planner::sequence::runs::Runs;
-use spanhold::planner::sequence::way::{EQUALLY_FAST, best_way};
-use spanhold::planner::states::outlook::Looker;
-use spanhold::process::Rig;
-use spanhold::process::stops::Stop;
+use super::row::{Agreement, Standing, Table};
+use super::{jobs, read};
+use crate::planner::places::grips;
+use crate::planner::places::ground::Ground;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, moments};
+use crate::planner::plan::draft::Draft;
+use crate::planner::plan::placing::place;
+use crate::planner::sequence::network::{Builder, Weights};
+use crate::planner::sequence::price::Price;
+use crate::planner::sequence::runs::Runs;
+use crate::planner::sequence::way::{EQUALLY_FAST, best_way};
+use crate::planner::states::outlook::Looker;
+use crate::process::Rig;
+use crate::process::stops::Stop;
 
 /// Placing must come this close to the best margin the search finds.
 const WITHIN: f64 = 0.005;
@@ -191,5 +191,5 @@ fn placing_comes_close_to_the_best_places() {
     let source = "fine grid search over the same places, closing in five times";
     let mut t = Table::new(source, standing, Agreement::Within(WITHIN));
     t.worst_of_at_least(19, "placing: smallest margin", entries.collect());
-    crate::row::keep("placing.md", &t.done());
+    super::row::keep("placing.md", &t.done());
 }

@@ -11,29 +11,23 @@
 //! search takes its speed from `process`, which stays 1e-4 below the highest speed allowed so that states between those
 //! looked at pass too, while the planner ranks with that highest speed itself: the least times may differ by that 1e-4.
 
-mod defects;
-mod jobs;
-mod placing;
-#[path = "../published/row.rs"]
-mod row;
-mod search;
-
-use row::{Agreement, Row, Standing, Table};
-use search::{Best, Inner, Least, Search};
-use spanhold::job::plan::Verdict;
-use spanhold::job::{Collet, Job};
-use spanhold::planner::places::grips;
-use spanhold::planner::places::ground::Ground;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::plan::{assemble, draft::Draft};
-use spanhold::planner::sequence::network::{Builder, Weights};
-use spanhold::planner::sequence::price::Price;
-use spanhold::planner::sequence::runs::Runs;
-use spanhold::planner::sequence::way::{EQUALLY_FAST, best_way};
-use spanhold::planner::solve::{Answer, Effort, solve};
-use spanhold::planner::states::outlook::Looker;
-use spanhold::process::Rig;
+use super::row::{self, Agreement, Row, Standing, Table};
+use super::search::{self, Best, Inner, Least, Search};
+use super::{collets, jobs, read};
+use crate::job::plan::Verdict;
+use crate::job::{Collet, Job};
+use crate::planner::places::grips;
+use crate::planner::places::ground::Ground;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, moments};
+use crate::planner::plan::{assemble, draft::Draft};
+use crate::planner::sequence::network::{Builder, Weights};
+use crate::planner::sequence::price::Price;
+use crate::planner::sequence::runs::Runs;
+use crate::planner::sequence::way::{EQUALLY_FAST, best_way};
+use crate::planner::solve::{Answer, Effort, solve};
+use crate::planner::states::outlook::Looker;
+use crate::process::Rig;
 use std::collections::BTreeMap;
 
 const SAME_SHARE: f64 = 1e-6;
@@ -64,27 +58,16 @@ fn count_many(counts: &mut Counts, what: impl Into<String>, n: usize) {
     *counts.of.entry(what.into()).or_default() += n;
 }
 
-fn read(text: &str) -> Option<Job> {
-    spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()
-}
-
-fn collets(job: &Job) -> Vec<Option<&Collet>> {
-    match &job.machine.counter_spindle {
-        Some(c) => c.collets.iter().map(Some).collect(),
-        None => vec![None],
-    }
-}
-
 /// Whether a nose may stand at a place by rules 1 and 2 of the plan, from the job alone.
 fn may_hold(job: &Job, collet: &Collet, nose: f64) -> bool {
     let front = nose - collet.hold_mm;
     let sections = &job.shaft.sections;
     let on = sections.iter().find(|s| front >= s.from_mm - 1e-6 && nose <= s.to_mm + 1e-6);
     let clear = job.shaft.features.iter().all(|f| match f.kind {
-        spanhold::job::FeatureKind::CrossHole { diameter_mm, at_mm, .. } => {
+        crate::job::FeatureKind::CrossHole { diameter_mm, at_mm, .. } => {
             at_mm + diameter_mm / 2.0 <= front + 1e-6 || at_mm - diameter_mm / 2.0 >= nose - 1e-6
         }
-        spanhold::job::FeatureKind::Keyseat { from_mm, to_mm, .. } => to_mm <= front + 1e-6 || from_mm >= nose - 1e-6,
+        crate::job::FeatureKind::Keyseat { from_mm, to_mm, .. } => to_mm <= front + 1e-6 || from_mm >= nose - 1e-6,
         // The jobs here have nothing else that marks the outside.
         _ => true,
     });

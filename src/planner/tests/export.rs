@@ -1,20 +1,18 @@
 //! Writes sequence programs of random jobs with our optimum, for another solver to solve.
 //!
-//! `cargo test --test planning_export`, then `python .ci/highs.py target/sequence_programs`: it solves the same programs
+//! `cargo test --lib planner::tests::export`, then `python .ci/highs.py target/sequence_programs`: it solves the same programs
 //! and compares the optima. Each program is a free MPS file; our least time stands in its first comment, and in the
 //! list `index.json` beside the files.
 
-#[path = "oracle/jobs.rs"]
-mod jobs;
-
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::sequence::network::{Builder, Network, Weights};
-use spanhold::planner::sequence::price::Price;
-use spanhold::planner::sequence::runs::Runs;
-use spanhold::planner::sequence::way::cheapest_way;
-use spanhold::planner::states::outlook::Looker;
-use spanhold::process::Rig;
+use super::{jobs, read};
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, moments};
+use crate::planner::sequence::network::{Builder, Network, Weights};
+use crate::planner::sequence::price::Price;
+use crate::planner::sequence::runs::Runs;
+use crate::planner::sequence::way::cheapest_way;
+use crate::planner::states::outlook::Looker;
+use crate::process::Rig;
 use std::fmt::Write;
 use std::path::Path;
 
@@ -45,7 +43,7 @@ fn free_mps(net: &Network, goal: usize, name: &str, least_s: f64) -> String {
 
 /// The program of a job's first collet, and our optimum; none where there is no plan or too small a network.
 fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
-    let job = spanhold::input::read_job_text("random.yaml", text, ".".as_ref()).ok()?;
+    let job = read(text)?;
     let rig = Rig::new(&job, job.machine.counter_spindle.as_ref().and_then(|c| c.collets.first()));
     let (segments, tasks) = (rig.segments().ok()?, rig.tasks());
     let grid = Grid::new(&rig, &segments, &moments(&rig, job.machine.cross_tool_reach_mm[0]), &Lessons::default());

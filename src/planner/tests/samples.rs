@@ -1,9 +1,9 @@
 //! Runs known from samples of their stations hide nothing that the runs known from every state have.
 
-use crate::lookers::{sums, with_each};
-use spanhold::job::Job;
-use spanhold::planner::sequence::network::{Builder, Weights};
-use spanhold::planner::sequence::runs::{Grips, Runs};
+use super::lookers::{sums, with_each};
+use crate::job::Job;
+use crate::planner::sequence::network::{Builder, Weights};
+use crate::planner::sequence::runs::{Grips, Runs};
 
 /// Pairs of stations, those that samples take to be better than they are, and mistakes that were noticed.
 fn compare(job: &Job) -> [usize; 3] {

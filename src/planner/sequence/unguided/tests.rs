@@ -1,17 +1,17 @@
 //! Without a bush all pieces that end at a station under a grip are told by one walk. Here each is worked out alone, from all its states
 //! and all their checks.
 
-use spanhold::input::read_job_text;
-use spanhold::job::Job;
-use spanhold::planner::places::grips::{lands, noses};
-use spanhold::planner::places::ground::Ground;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, divisible, moments};
-use spanhold::planner::sequence::network::Weights;
-use spanhold::planner::sequence::unguided::{Came, Knows, Unguided};
-use spanhold::process::checks::{self, PASSES_UP_TO, View};
-use spanhold::process::stops::SAME_MM;
-use spanhold::process::{Counter, Rig, State, Work};
+use crate::input::read_job_text;
+use crate::job::Job;
+use crate::planner::places::grips::{lands, noses};
+use crate::planner::places::ground::Ground;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, divisible, moments};
+use crate::planner::sequence::network::Weights;
+use crate::planner::sequence::unguided::{Came, Knows, Unguided};
+use crate::process::checks::{self, PASSES_UP_TO, View};
+use crate::process::stops::SAME_MM;
+use crate::process::{Counter, Rig, State, Work};
 
 const JOB: &str = "shaft:
   material: C45

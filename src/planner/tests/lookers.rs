@@ -1,11 +1,11 @@
 //! What the tests of looks and runs share: every collet of a job with its looker, and what comes of the metre-long demo and of random jobs.
 
-use crate::{jobs, read};
-use spanhold::job::Job;
-use spanhold::planner::places::lessons::Lessons;
-use spanhold::planner::places::stations::{Grid, moments};
-use spanhold::planner::states::outlook::Looker;
-use spanhold::process::Rig;
+use super::{jobs, read};
+use crate::job::Job;
+use crate::planner::places::lessons::Lessons;
+use crate::planner::places::stations::{Grid, moments};
+use crate::planner::states::outlook::Looker;
+use crate::process::Rig;
 
 /// Does something with the looker of every collet that can be tried.
 pub fn with_each(job: &Job, mut work: impl FnMut(&Looker<'_>)) {
@@ -27,7 +27,7 @@ pub fn sums(
     change: impl Fn(usize, &mut Job),
 ) -> [usize; 3] {
     let path = concat!(env!("CARGO_MANIFEST_DIR"), "/demo/feed-roller-shaft.yaml");
-    let mut demo = spanhold::input::read_job(path.as_ref()).expect("the demo job");
+    let mut demo = crate::input::read_job(path.as_ref()).expect("the demo job");
     demo.planning.station_pitch_mm = pitch_mm;
     let random = seeds.filter_map(|seed| read(&jobs::small_job(seed))).enumerate().map(|(i, mut job)| {
         change(i, &mut job);

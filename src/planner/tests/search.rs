@@ -1,12 +1,12 @@
 //! The exhaustive search: every sequence of stops, every grip, every pattern of re-grips the model allows, by plain
 //! recursion. It takes the list of stations and of noses, and what `process` says of a state; everything else is its own.
 
-use spanhold::job::plan::Times;
-use spanhold::planner::places::stations::Grid;
-use spanhold::process::checks::{self, View};
-use spanhold::process::features::Task;
-use spanhold::process::stops::Stop;
-use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work};
+use crate::job::plan::Times;
+use crate::planner::places::stations::Grid;
+use crate::process::checks::{self, View};
+use crate::process::features::Task;
+use crate::process::stops::Stop;
+use crate::process::{Answers, Counter, Guide, Rig, Segment, State, Work};
 use std::collections::HashMap;
 
 /// Places closer than this are one, mm.

@@ -1,5 +1,8 @@
 //! Small random jobs as text: thin bar, short strokes, tight limits, so that stages, re-grips, shared stops, penalties
-//! and dead ends all occur within a few stations. The same seed gives the same text.
+//! and dead ends all occur within a few stations. The same seed gives the same text. Tests of the planner beside its code and those of
+//! `tests/` share them.
+
+#![allow(dead_code, reason = "not everyone who includes this file uses all of it")]
 
 use std::fmt::Write;
 
@@ -184,7 +187,6 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
 }
 
 /// A small job with other kinds of sections, features and work on the rear end put in.
-#[allow(dead_code, reason = "the export of programs uses the small jobs alone")]
 pub fn rich_job(seed: u64) -> String {
     let r = &mut Random::new(seed ^ 0x5eed);
     let text = small_job(seed);
@@ -215,4 +217,13 @@ pub fn rich_job(seed: u64) -> String {
         extra += "  back_work:\n    - {name: bore the end, radial_force: 2, torque: 0.05, time_s: 5}\n";
     }
     lines.join("\n").replace("  straightness", &format!("{extra}  straightness")) + "\n"
+}
+
+/// The text with the number behind a key replaced by another made from it; none where the key is not there.
+pub fn with(text: &str, key: &str, change: impl Fn(f64) -> f64) -> Option<String> {
+    let from = text.find(&format!("{key}: "))? + key.len() + 2;
+    let rest = &text[from..];
+    let to = from + rest.find(|c: char| !c.is_ascii_digit() && c != '.').unwrap_or(rest.len());
+    let value: f64 = text[from..to].parse().ok()?;
+    Some(format!("{}{:.6}{}", &text[..from], change(value), &text[to..]))
 }

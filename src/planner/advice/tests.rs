@@ -1,0 +1,120 @@
+//! Every change told is true when it is made by hand, while the round value before it is not enough; and a limit costs what is told.
+
+use super::{candidate, candidates, changes, costs};
+use crate::answer::advised;
+use crate::input::read_job_text;
+use crate::job::Job;
+use crate::job::plan::Verdict;
+use crate::planner::Advice;
+
+/// An invented guide rod of a textile machine on a short machine.
+fn text(sections: &str, rest: &str) -> String {
+    format!(
+        "shaft:
+  name: guide rod
+  material: C45
+  straightness: 0.1
+  sections:
+{sections}
+stock: {{diameter: 12}}
+machine:
+  name: short 16
+  bush: {{max_bar: 16, land: 14, gap: 1, stiffness: 80}}
+  headstock: {{nearest: 24, stroke: 160, hold: 20, stiffness: 80, max_rpm: 9000, regrip_s: 5, clamp_force: 9000}}
+  counter_spindle:
+    nearest: 6
+    farthest: 110
+    bore: 18
+    bore_depth: 400
+    stiffness: 60
+    max_rpm: 9000
+    hand_over_s: 4
+    collets:
+      - {{name: '11', range: [10.8, 11.1], hold: 12, passes: 11.4, clamp_force: 5000}}
+cutting: {{vc: 100, feed: 0.1, ap_max: 1.5, speed_floor: 1}}
+{rest}"
+    )
+}
+
+const ROD: &str = "    - {length: 6, diameter: 10, tolerance: h11, name: front}
+    - {length: 194, diameter: 11, tolerance: h11, name: rod}";
+const LIMITS: &str = "limits: {stiffness_min: 0.1, sag: 0.5, whip: 0.5}\nplanning: {station_pitch: 10}";
+
+fn read(text: &str) -> Job {
+    read_job_text("rod.yaml", text, ".".as_ref()).unwrap_or_else(|told| panic!("{told:?}\n{text}"))
+}
+
+/// Jobs that one change mends; each change told is made by hand.
+#[test]
+fn every_change_told_is_true_and_the_value_before_it_is_not_enough() {
+    let (mut jobs, mut numbers, mut others) = (0, 0, 0);
+    for (from, to) in [
+        ("clamp_force: 5000}", "clamp_force: 2000}"),
+        ("bore: 18", "bore: 11.5"),
+        ("bore: 18", "bore: 13"),
+        ("range: [10.8, 11.1]", "range: [8.8, 9.1]"),
+    ] {
+        let base = text(ROD, LIMITS);
+        assert!(base.contains(from), "{from}");
+        let job = read(&base.replace(from, to));
+        let planned = |job: &Job| advised(job, Advice::None).unwrap_or_else(|d| panic!("{d}"));
+        assert_eq!(planned(&job).verdict, Verdict::Infeasible, "{to}");
+        jobs += 1;
+        let help = changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
+        for change in help.changes.iter().filter(|c| !c.change.contains(" + ")) {
+            let list = candidates::all(&job);
+            let value = |c: &candidate::Candidate| match c.after {
+                None => change.to.as_f64().expect("a number"),
+                Some(_) => c.range.1,
+            };
+            let is_it =
+                |c: &&candidate::Candidate| c.name == change.change && change.text.starts_with(&(c.says)(value(c)));
+            let candidate = list.iter().find(is_it).unwrap_or_else(|| panic!("{change:?}"));
+            let made = planned(&(candidate.with)(&job, value(candidate)));
+            assert_eq!(made.verdict, Verdict::Feasible, "{to}: {change:?}");
+            let steps = candidate.steps(value(candidate));
+            if candidate.after.is_none() && steps > 0 {
+                let less = candidate.at(steps, value(candidate));
+                let made = planned(&(candidate.with)(&job, less));
+                assert_eq!(made.verdict, Verdict::Infeasible, "{to}: {less} would do for {change:?}");
+                numbers += 1;
+            } else {
+                others += 1;
+            }
+        }
+    }
+    println!("{jobs} jobs, {numbers} numbers and {others} other changes");
+    assert!(jobs == 4 && numbers >= 3 && others >= 1, "{jobs} {numbers} {others}");
+}
+
+/// What a limit costs is what planning by hand with the value told saves, and no other round value tried saves more.
+#[test]
+fn a_limit_costs_what_planning_with_the_best_value_saves() {
+    let mut seen = 0;
+    for (from, to) in [("stroke: 160", "stroke: 70"), ("farthest: 110", "farthest: 80")] {
+        let base = text(ROD, LIMITS);
+        assert!(base.contains(from), "{from}");
+        let job = read(&base.replace(from, to));
+        let pace_s = |job: &Job| {
+            let plan = advised(job, Advice::None).unwrap_or_else(|d| panic!("{d}"));
+            (plan.verdict == Verdict::Feasible).then(|| plan.pace_s())
+        };
+        let now_s = pace_s(&job).expect("a plan");
+        let list = candidates::all(&job);
+        for cost in costs::find(&job, now_s).unwrap_or_else(|d| panic!("{d}")) {
+            // A limit that is no number has no value beside the one told.
+            let Some(candidate) = list.iter().find(|c| c.name == cost.limit && c.after.is_none()) else { continue };
+            let saved_s = |v: f64| pace_s(&(candidate.with)(&job, v)).map_or(f64::NEG_INFINITY, |t| now_s - t);
+            let (best, next) = (cost.best.as_f64().expect("a number"), cost.next.as_f64().expect("a number"));
+            assert!((saved_s(best) - cost.seconds).abs() < 1e-3, "{cost:?}");
+            assert!((saved_s(next) - cost.next_seconds).abs() < 1e-3, "{cost:?}");
+            for share in [1.0, 0.5, 0.25, 0.1] {
+                let (from, to) = candidate.range;
+                let value = if share < 1.0 { candidate.rounded(from + share * (to - from)) } else { to };
+                assert!(saved_s(value) <= cost.seconds + 1e-3, "{value} saves {}: {cost:?}", saved_s(value));
+            }
+            seen += 1;
+        }
+    }
+    assert!(seen >= 2, "{seen}");
+}
