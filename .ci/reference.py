@@ -2,7 +2,7 @@
 
     python .ci/reference.py target/reference_cases.json
 
-The file is written by `cargo test --test reference_cases`. Libraries and versions: `.ci/requirements.txt` beside this
+The file is written by `cargo test --test published reference_cases`. Libraries and versions: `.ci/requirements.txt` beside this
 file. Exit 0 when every quantity agrees; 1 when one does not, when fewer than 30 shafts ran in either library, or when
 the simulated cut is not stable just below and unstable just above our limit.
 

@@ -4,6 +4,7 @@
 mod cases;
 mod files;
 mod hostile;
+mod schema;
 mod values;
 
 use std::path::Path;

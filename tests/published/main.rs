@@ -8,6 +8,7 @@ mod cutting;
 mod frequencies;
 mod ledger;
 mod receptance;
+mod reference_cases;
 mod roughness;
 mod row;
 mod shaft;

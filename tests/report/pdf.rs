@@ -2,11 +2,9 @@
 //!
 //! Poppler's `pdftotext`, `pdffonts` and `pdftoppm`; where they are missing the test says so and passes, unless
 //! `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The files stay in `target/tmp/pdf` to be looked at.
-#![cfg(feature = "pdf")]
 
-#[path = "report/plans.rs"]
-mod plans;
-
+use crate::ends::run;
+use crate::plans;
 use spanhold::job::plan::Plan;
 use spanhold::report::{numbers, sheet_pdf, words};
 use std::path::{Path, PathBuf};
@@ -34,14 +32,14 @@ fn written(name: &str, plan: &Plan) -> PathBuf {
 
 /// What a program prints; none where it is not installed and not asked for.
 fn printed(program: &str, arguments: &[&str]) -> Option<Vec<u8>> {
-    let run = Command::new(program).args(arguments).output();
-    if run.is_err() && std::env::var_os("SPANHOLD_NEEDS_TOOLS").is_none() {
+    let there = Command::new(program).arg("-v").output().is_ok();
+    if !there && std::env::var_os("SPANHOLD_NEEDS_TOOLS").is_none() {
         println!("{program} is not installed: nothing was read back");
         return None;
     }
-    let run = run.unwrap_or_else(|e| panic!("{program}: {e}"));
-    assert!(run.status.success(), "{program}: {}", String::from_utf8_lossy(&run.stderr));
-    Some(run.stdout)
+    let ended = run(Command::new(program).args(arguments));
+    assert!(ended.status.success(), "{program}: {}", String::from_utf8_lossy(&ended.stderr));
+    Some(ended.stdout)
 }
 
 /// Text of the pages, laid out as it stands.

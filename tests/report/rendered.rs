@@ -5,9 +5,8 @@
 //! Where there is none the test says so and passes, unless `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The pages stay in
 //! `target/tmp/rendered` to be looked at.
 
-#[path = "report/plans.rs"]
-mod plans;
-
+use crate::ends::{HANGS_AFTER, run};
+use crate::plans;
 use serde_json::Value;
 use spanhold::job::plan::Plan;
 use spanhold::report::{plan_svg, sheet_html, tables};
@@ -16,7 +15,7 @@ use std::process::{Command, Stdio};
 use std::sync::Mutex;
 use std::time::{Duration, Instant};
 
-const MEASURE: &str = include_str!("rendered/measure.html");
+const MEASURE: &str = include_str!("measure.html");
 
 fn stored() -> Vec<(String, Plan)> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("plans");
@@ -63,22 +62,14 @@ const QUIET: [&str; 10] = [
     "--no-pdf-header-footer",
 ];
 
-/// A browser that has not printed by then hangs; far more than it ever takes.
-const HANGS_AFTER: Duration = Duration::from_secs(300);
-
 /// The page as the browser leaves it.
 fn dumped(mut browser: Command, page: &Path) -> String {
     let _alone = ALONE.lock().unwrap_or_else(|e| e.into_inner());
     let profile = tempfile::tempdir().expect("a profile");
-    let run = browser
-        .args(QUIET)
-        .arg("--dump-dom")
-        .arg(format!("--user-data-dir={}", profile.path().display()))
-        .arg(format!("file://{}", page.display()))
-        .output()
-        .expect("chromium runs");
-    assert!(run.status.success(), "{}", String::from_utf8_lossy(&run.stderr));
-    String::from_utf8(run.stdout).expect("UTF-8")
+    browser.args(QUIET).arg("--dump-dom").arg(format!("--user-data-dir={}", profile.path().display()));
+    let ended = run(browser.arg(format!("file://{}", page.display())));
+    assert!(ended.status.success(), "{}", String::from_utf8_lossy(&ended.stderr));
+    String::from_utf8(ended.stdout).expect("UTF-8")
 }
 
 /// Prints a page. The browser is ended as soon as the file is whole: some linger long after it.
@@ -113,8 +104,8 @@ fn folder() -> PathBuf {
 
 /// The text of every page of a PDF, its blanks squeezed line by line.
 fn printed_pages(pdf: &Path) -> Vec<String> {
-    let read = Command::new("pdftotext").args(["-layout", "-enc", "UTF-8"]).arg(pdf).arg("-").output();
-    let text = String::from_utf8(read.expect("pdftotext runs").stdout).expect("UTF-8");
+    let read = run(Command::new("pdftotext").args(["-layout", "-enc", "UTF-8"]).arg(pdf).arg("-"));
+    let text = String::from_utf8(read.stdout).expect("UTF-8");
     let squeezed = |page: &str| {
         page.lines().map(|l| l.split_whitespace().collect::<Vec<_>>().join(" ")).collect::<Vec<_>>().join("\n")
     };
@@ -129,7 +120,10 @@ fn the_sheet_prints_on_a4_and_cuts_no_row() {
         println!("chromium is not installed: nothing was printed");
         return;
     }
-    for (name, plan) in all().into_iter().filter(|(name, _)| ["feed-roller-shaft", "nasty"].contains(&name.as_str())) {
+    let asked = ["feed-roller-shaft", "nasty"];
+    let plans: Vec<_> = all().into_iter().filter(|(name, _)| asked.contains(&name.as_str())).collect();
+    assert_eq!(plans.len(), asked.len());
+    for (name, plan) in plans {
         let (page, pdf) = (folder().join(format!("print-{name}.html")), folder().join(format!("print-{name}.pdf")));
         std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
         print(browser().expect("asked above"), &page, &pdf);
@@ -140,6 +134,7 @@ fn the_sheet_prints_on_a4_and_cuts_no_row() {
             "{name}: {first}"
         );
         let rows: Vec<Vec<String>> = tables::segments(&plan).rows;
+        assert!(rows.len() > 3, "{name}: {} rows", rows.len());
         for row in &rows {
             // Behind the name, which may take several lines.
             let cells = row[1..].join(" ");

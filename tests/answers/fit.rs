@@ -270,7 +270,7 @@ fn what_is_wrong_is_told_with_line_and_column() {
     assert_eq!(bare.expect_err("bare")[0].what, "bush, front free has no reading");
 }
 
-/// Prints the demo's readings anew: `cargo test --test fit -- --ignored --nocapture`.
+/// Prints the demo's readings anew: `cargo test --test answers fit -- --ignored --nocapture`.
 #[test]
 #[ignore = "writes nothing; for whoever changes the demo"]
 fn print_the_demo_readings() {
