@@ -173,7 +173,9 @@ fn shares_of_the_cut() {
     let chatter = checks::chatter::bound(&view).expect("it turns");
     near(chatter.demand, 0.25);
     near(chatter.limit, 1.0 / (2.0 * resists * 1e-4 / (4.0 * 0.02 * 1.02)));
-    for other in segments.iter().filter(|s| !matches!(s.work, Work::Turn | Work::Thread)) {
+    let others: Vec<&Segment> = segments.iter().filter(|s| !matches!(s.work, Work::Turn | Work::Thread)).collect();
+    assert!(!others.is_empty(), "all is turned");
+    for other in others {
         let names: Vec<&str> = checks::all(&View { segment: other, ..view }).map(|f| f.check).collect();
         assert!(!names.contains(&"cut") && !names.contains(&"chatter"), "{names:?}");
         assert!(checks::chatter::exact(&rig, &held, other).is_none());

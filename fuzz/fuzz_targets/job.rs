@@ -4,4 +4,6 @@
 #[allow(dead_code)]
 mod feed;
 
-libfuzzer_sys::fuzz_target!(|bytes: &[u8]| feed::job(bytes));
+libfuzzer_sys::fuzz_target!(|bytes: &[u8]| {
+    feed::job(bytes);
+});

@@ -4,6 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
 use spanhold::input::{TEMPLATE, read_job, read_job_text, render};
 
 use crate::{errors, job, job_of, only};
@@ -193,8 +194,23 @@ fn survives(text: &str) {
     }
 }
 
+/// As many cases each, always the same ones.
+fn config() -> ProptestConfig {
+    ProptestConfig { cases: 400, failure_persistence: None, rng_seed: RngSeed::Fixed(20), ..ProptestConfig::default() }
+}
+
+/// The edits below must not all break the job: some leave one that can be read.
+#[test]
+fn some_edits_leave_a_job() {
+    let mut random = fastrand::Rng::with_seed(20);
+    let mut edit = || (random.usize(..), random.usize(0..40), random.usize(..), random.bool());
+    let texts: Vec<String> = (0..400).map(|_| edited(&[edit()])).collect();
+    let read = texts.iter().filter(|text| read_job_text("job.yaml", text, Path::new("tests/cases")).is_ok()).count();
+    assert!((20..=380).contains(&read), "{read} of 400 are read");
+}
+
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(config())]
 
     #[test]
     fn no_bytes_make_the_reader_panic(bytes in proptest::collection::vec(any::<u8>(), 0..300)) {

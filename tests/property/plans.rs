@@ -97,11 +97,11 @@ fn regress_a_hole_near_the_rear_end_is_no_fault_of_ours() {
 #[test]
 fn regress_a_hole_near_the_rear_end_is_within_the_stroke() {
     let (job, plan) = answer(&rear_hole(5)).expect("a valid job");
-    if plan.verdict == Verdict::Feasible {
-        let hole = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
-        let last = plan.headstock_regrips_mm.last().copied().unwrap_or(0.0);
-        assert!(hole - last <= job.machine.headstock.stroke_mm, "hole at {hole}, last re-grip at {last}");
-    }
+    assert_eq!(plan.verdict, Verdict::Feasible, "{:?}", plan.shortfall);
+    let hole = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
+    assert!(hole > job.parted_at_mm(), "hole at {hole}, parted at {}", job.parted_at_mm());
+    let last = plan.headstock_regrips_mm.last().copied().unwrap_or(0.0);
+    assert!(hole - last <= job.machine.headstock.stroke_mm, "hole at {hole}, last re-grip at {last}");
 }
 
 /// The placing program keeps neither a re-grip inside a stage between the stage's ends nor a stage longer than nothing:

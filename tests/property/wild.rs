@@ -1,9 +1,11 @@
 //! Jobs with some numbers replaced by anything: read or refused, planned or not, they end and never panic.
 
-use crate::{cases, jobs, read};
+use crate::{cases, jobs};
 use proptest::prelude::*;
+use proptest::test_runner::TestRunner;
 use spanhold::defect::Defect;
-use spanhold::job::plan::Plan;
+use spanhold::job::plan::{Plan, Verdict};
+use std::cell::Cell;
 
 /// Where numbers stand in a text.
 fn numbers(text: &str) -> Vec<(usize, usize)> {
@@ -59,23 +61,20 @@ fn wild() -> impl Strategy<Value = String> {
     (60_000..70_000u64, changes).prop_map(|(seed, changes)| changed(&jobs::small_job(seed), &changes))
 }
 
-proptest! {
-    #![proptest_config(cases(500))]
-
-    #[test]
-    fn any_job_ends_in_an_answer_or_in_messages_and_no_valid_one_is_called_a_fault_of_ours(text in wild()) {
-        if let Some(Err(defect)) = ends(&text) {
-            prop_assert!(false, "{defect}\n{text}");
-        }
-    }
-}
-
-/// The jobs above must not all be refused by the reader.
 #[test]
-fn many_wild_jobs_are_read() {
-    let one = |seed: u64, value: &str| {
-        read(&changed(&jobs::small_job(seed), &[(0.37 * (seed % 7) as f64 % 1.0, value.into())]))
-    };
-    let there = (60_000..60_100).filter(|seed| one(*seed, "7.5").is_some()).count();
-    assert!(there >= 40, "{there}");
+fn any_job_ends_in_an_answer_or_in_messages_and_no_valid_one_is_called_a_fault_of_ours() {
+    let (planned, stopped) = (Cell::new(0), Cell::new(0));
+    let looked = TestRunner::new(cases(500)).run(&wild(), |text| {
+        match ends(&text) {
+            None => {}
+            Some(Ok(plan)) if plan.verdict == Verdict::Feasible => planned.set(planned.get() + 1),
+            Some(Ok(_)) => stopped.set(stopped.get() + 1),
+            Some(Err(defect)) => prop_assert!(false, "{defect}\n{text}"),
+        }
+        Ok(())
+    });
+    looked.unwrap_or_else(|e| panic!("{e}"));
+    // They must not all be refused by the reader.
+    println!("{planned:?} of 500 are planned, {stopped:?} cannot be made");
+    assert!(planned.get() >= 15 && stopped.get() >= 35, "{planned:?} {stopped:?}");
 }

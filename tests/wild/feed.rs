@@ -1,5 +1,6 @@
 //! What untrusted bytes are fed to, a function an entrance: the fuzz targets call these, and so does the replay of what
-//! they once found. Each may refuse with words; none may panic, hang or print a plan that is not proven.
+//! they once found. Each may refuse with words; none may panic, hang or print a plan that is not proven. Each tells
+//! whether the bytes came through: to a plan, a fit, a draft, an answer.
 
 use spanhold::draft::Options;
 #[cfg(feature = "page")]
@@ -65,49 +66,50 @@ fn printed(plan: &Plan) {
 }
 
 /// A job file with its machine in it.
-pub fn job(bytes: &[u8]) {
-    let Ok(text) = std::str::from_utf8(bytes) else { return };
+pub fn job(bytes: &[u8]) -> bool {
+    let Ok(text) = std::str::from_utf8(bytes) else { return false };
     let job = read(read_job_text("wild.yaml", text, NOWHERE.as_ref()));
-    if let Some(job) = job.filter(|job| stations(job) <= MOST_STATIONS) {
-        planned(&job);
-    }
+    job.filter(|job| stations(job) <= MOST_STATIONS).inspect(planned).is_some()
 }
 
 /// A machine, put into a plain job.
-pub fn machine(bytes: &[u8]) {
-    let Ok(text) = std::str::from_utf8(bytes) else { return };
+pub fn machine(bytes: &[u8]) -> bool {
+    let Ok(text) = std::str::from_utf8(bytes) else { return false };
     let indented: String = text.lines().map(|line| format!("  {line}\n")).collect();
     let job = read(read_job_text("wild.yaml", &format!("{SHAFT}{indented}"), NOWHERE.as_ref()));
-    if let Some(job) = job.filter(|job| stations(job) <= MOST_STATIONS) {
-        planned(&job);
-    }
+    job.filter(|job| stations(job) <= MOST_STATIONS).inspect(planned).is_some()
 }
 
 /// A readings file with its machine in it, fitted.
-pub fn readings(bytes: &[u8]) {
-    let Ok(text) = std::str::from_utf8(bytes) else { return };
-    let Some(readings) = read(read_readings_text("wild.yaml", text, NOWHERE.as_ref())) else { return };
+pub fn readings(bytes: &[u8]) -> bool {
+    let Ok(text) = std::str::from_utf8(bytes) else { return false };
+    let Some(readings) = read(read_readings_text("wild.yaml", text, NOWHERE.as_ref())) else { return false };
     match spanhold::fit::fit(&readings) {
         Ok(fitted) => {
             let _ = spanhold::report::fitted_text(&fitted);
             let fragment = spanhold::report::fitted_yaml(&fitted);
             assert!(!fragment.contains("NaN") && !fragment.contains("inf"), "{fragment}");
+            true
         }
-        Err(told) => assert!(!told.what.is_empty()),
+        Err(told) => {
+            assert!(!told.what.is_empty());
+            false
+        }
     }
 }
 
 /// A stored plan, rechecked against a job it may have nothing to do with.
-pub fn plan(bytes: &[u8]) {
-    let Ok(plan) = serde_json::from_slice::<Plan>(bytes) else { return };
-    if let Ok(job) = read_job_text("template.yaml", spanhold::input::TEMPLATE, NOWHERE.as_ref()) {
-        let verified = spanhold::proof::prove(&plan, &job);
-        let _ = spanhold::proof::described(&plan, &job, &verified);
-    }
+pub fn plan(bytes: &[u8]) -> bool {
+    let Ok(plan) = serde_json::from_slice::<Plan>(bytes) else { return false };
+    let job =
+        read_job_text("template.yaml", spanhold::input::TEMPLATE, NOWHERE.as_ref()).expect("the template is a job");
+    let verified = spanhold::proof::prove(&plan, &job);
+    let _ = spanhold::proof::described(&plan, &job, &verified);
     printed(&plan);
+    true
 }
 
-fn drafted(name: &str, bytes: &[u8]) {
+fn drafted(name: &str, bytes: &[u8]) -> bool {
     let options = Options {
         units: None,
         scale: None,
@@ -118,38 +120,37 @@ fn drafted(name: &str, bytes: &[u8]) {
         machine: None,
         material: None,
     };
-    if let Some(draft) = read(spanhold::draft::draft(name.as_ref(), bytes, NOWHERE.as_ref(), &options)) {
-        assert!(read_job_text("draft.yaml", &draft.text, NOWHERE.as_ref()).is_ok());
-    }
+    let draft = read(spanhold::draft::draft(name.as_ref(), bytes, NOWHERE.as_ref(), &options));
+    draft.inspect(|d| assert!(read_job_text("draft.yaml", &d.text, NOWHERE.as_ref()).is_ok())).is_some()
 }
 
 /// A drawing.
-pub fn drawing(bytes: &[u8]) {
-    drafted("wild.dxf", bytes);
+pub fn drawing(bytes: &[u8]) -> bool {
+    drafted("wild.dxf", bytes)
 }
 
 /// A table: a workbook where it begins as one, else CSV.
-pub fn table(bytes: &[u8]) {
-    drafted(if bytes.starts_with(b"PK") { "wild.xlsx" } else { "wild.csv" }, bytes);
+pub fn table(bytes: &[u8]) -> bool {
+    drafted(if bytes.starts_with(b"PK") { "wild.xlsx" } else { "wild.csv" }, bytes)
 }
 
 /// A path in the first line and a body behind it, as the page's interface gets them: any answer but that of a defect.
 #[cfg(feature = "page")]
-pub fn page(bytes: &[u8]) {
+pub fn page(bytes: &[u8]) -> bool {
     use axum::body::{Body, to_bytes};
     use axum::http::{Request, header};
     use tower_service::Service;
 
-    let Some(end) = bytes.iter().position(|b| *b == b'\n') else { return };
+    let Some(end) = bytes.iter().position(|b| *b == b'\n') else { return false };
     let (path, body) = (&bytes[..end], &bytes[end + 1..]);
     // Work that would take long is not asked for.
     let most = if path == b"/changes" { FEW_STATIONS } else { MOST_STATIONS };
     if texts_of(body).is_some_and(|job| stations(&job) > most) {
-        return;
+        return false;
     }
     let request = Request::post(path).header(header::HOST, "127.0.0.1:8417");
     let request = request.header(header::CONTENT_TYPE, "application/json").body(Body::from(body.to_vec()));
-    let Ok(request) = request else { return };
+    let Ok(request) = request else { return false };
     let start = spanhold::page::Start { job: Named { name: "job.yaml".into(), text: String::new() }, machine: None };
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap();
     runtime.block_on(async {
@@ -162,7 +163,8 @@ pub fn page(bytes: &[u8]) {
             let problem: serde_json::Value = serde_json::from_slice(&body).unwrap();
             assert!(problem["what"].as_str().is_some_and(|what| !what.is_empty()), "refused without a word");
         }
-    });
+        status < 400
+    })
 }
 
 /// The job of a body, where it has one that can be read.
