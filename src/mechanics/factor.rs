@@ -82,6 +82,20 @@ impl BlockTri {
         let left = self.shifted_from_both_ends(m, shift, counted);
         count + left.map_or(0, |left| left.nudged().negatives())
     }
+
+    /// Solves `(K - σ M) x = v` in place, without pivoting: fit for inverse iteration, whose result is checked by other means.
+    pub fn solve_shifted(&self, m: &BlockTri, shift: f64, v: &mut [[f64; 2]]) {
+        let mut gone = vec![Gone::default(); self.len()];
+        let pivot = |i: usize, p: Sym2, e: &Mat2| {
+            let (block, taken) = Gone::new(p.nudged(), e);
+            gone[i] = block;
+            Some(taken)
+        };
+        let left = self.shifted_from_both_ends(m, shift, pivot);
+        if let Some(left) = left {
+            Factor { gone, middle: left.nudged().inverse() }.solve(v);
+        }
+    }
 }
 
 /// A factored matrix.
@@ -256,6 +270,12 @@ pub(super) mod tests {
                 let below = eigen.iter().filter(|e| **e < shift).count();
                 assert_eq!(k.eigenvalues_below(&m, shift, 99), below, "at {shift} of {n}");
                 assert_eq!(k.swings_above(&m, shift), below == 0, "at {shift} of {n}");
+                let inverse = (dense(&k) - dense(&m) * shift).try_inverse().expect("regular");
+                for column in 0..2 * n {
+                    let mut v = unit(n, column);
+                    k.solve_shifted(&m, shift, &mut v);
+                    same(&v, &inverse, column, 1e-10);
+                }
             }
         }
     }

@@ -141,6 +141,12 @@ impl Rig<'_> {
         if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
             return Ok(None);
         }
+        // Some of the modes bound it too, and are found in a few steps that all of them need besides.
+        for steps in [FEW_STEPS, MORE_STEPS] {
+            if least_real_of(&seen.after(steps), seen.static_mm_per_n, damping).mm_per_n <= enough_mm_per_n {
+                return Ok(None);
+            }
+        }
         let mut least = f64::INFINITY;
         for count in RECEPTANCE_MODES {
             let shares = seen.lowest(count);

@@ -10,7 +10,7 @@ use crate::process::checks::{self, BY_SPEED, Event, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
-use crate::spread::{Largest, spread};
+use crate::spread::spread;
 
 /// States are no further apart than this, mm.
 const STEP_MM: f64 = 0.9;
@@ -29,11 +29,10 @@ impl<'a> Case<'a> {
     pub(super) fn cuts(&mut self) {
         let (plan, rig, segments) = (self.plan, self.rig, self.segments);
         let stretches: Vec<Stretch<'a>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
-        // Pieces share nothing but the largest share so far, which only spares work.
-        let largest = Largest::default();
+        // Pieces share nothing, so that what is told of one does not hang on which core came to which first.
         let pieces = spread(&stretches, |stretch, _| {
             let mut case = Case { plan, rig, segments, verified: Verified::default(), bounded: Vec::new() };
-            case.piece(stretch, &largest);
+            case.piece(stretch);
             (case.verified, case.bounded)
         });
         for (piece, bounded) in pieces {
@@ -63,7 +62,7 @@ impl<'a> Case<'a> {
     }
 
     /// One piece: listed in the plan, at a speed the job allows, and every state of it.
-    fn piece(&mut self, stretch: &Stretch<'a>, largest: &Largest) {
+    fn piece(&mut self, stretch: &Stretch<'a>) {
         let Stretch { stage, segment, from_mm, to_mm } = *stretch;
         let number = Some(stage + 1);
         let gripped = self.plan.stages[stage].grip.is_some();
@@ -115,8 +114,7 @@ impl<'a> Case<'a> {
         // The last state of a piece is the worst as a rule. What it uses spares most others the critical speed.
         let used = self.used(stage, (segment, rpm), to_mm, last_regrip);
         for t in places {
-            flexibilities.extend(self.state(stage, (segment, rpm), (t, used.max(largest.so_far())), last_regrip));
-            largest.note(self.verified.utilisation);
+            flexibilities.extend(self.state(stage, (segment, rpm), (t, used), last_regrip));
         }
         if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
             // It belongs to the piece as a whole; planning anew looks at its middle.
@@ -134,7 +132,7 @@ impl<'a> Case<'a> {
     }
 
     /// One state. The critical speed itself is worked out only where a check that depends on it may use more of its limit than `used`,
-    /// or than any check before, or break.
+    /// or than any check of the piece before, or break.
     fn state(
         &mut self,
         stage: usize,
