@@ -44,6 +44,19 @@
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 #![forbid(unsafe_code)]
+// Nothing a user can cause ends in a panic.
+#![cfg_attr(
+    not(test),
+    warn(
+        clippy::expect_used,
+        clippy::missing_panics_doc,
+        clippy::panic,
+        clippy::todo,
+        clippy::unimplemented,
+        clippy::unreachable,
+        clippy::unwrap_used,
+    )
+)]
 
 pub mod answer;
 pub mod cli;

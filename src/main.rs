@@ -1,6 +1,7 @@
 //! The door: parse the call, run it, exit with its status.
 
 #![forbid(unsafe_code)]
+#![warn(clippy::expect_used, clippy::indexing_slicing, clippy::panic, clippy::unreachable, clippy::unwrap_used)]
 
 use std::process::ExitCode;
 

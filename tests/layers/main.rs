@@ -2,8 +2,8 @@
 //!
 //! Inside the planner, rooms follow the way of a job, and a room uses those before it. No file of the library is in a circle of imports.
 //!
-//! Also: no file is too long to be read at a sitting, and nothing a user can cause ends in a panic. What the checks
-//! would find is shown on planted lines, so that an empty list means something.
+//! Also: no file is too long to be read at a sitting. What the checks would find is shown on planted lines, so that an
+//! empty list means something. That nothing a user can cause ends in a panic is held by lints, see `src/lib.rs`.
 
 mod read;
 
@@ -57,10 +57,6 @@ const PLANNER: [&str; 8] = ["places", "states", "sequence", "plan", "steps", "wh
 
 /// The longest file that is still read at a sitting.
 const MOST_LINES: usize = 500;
-
-/// What must not be reached by anything a user can cause.
-const PANICS: [&str; 7] =
-    ["todo!(", "unimplemented!(", ".unwrap()", ".expect(", ".unwrap_err()", "panic!(", "unreachable!("];
 
 /// What a file uses against the order; `file` counts from the sources' folder.
 fn against_the_order(source: &str, file: &Path) -> Vec<String> {
@@ -174,18 +170,6 @@ fn circles(sources: &BTreeMap<String, String>) -> Vec<String> {
         format!("{m} uses {}", to.join(", "))
     };
     left.iter().map(told).collect()
-}
-
-/// Lines outside tests that may end in a panic.
-fn panics(source: &str, file: &Path) -> Vec<String> {
-    let code = without_tests(&code_of(source));
-    let mut found = Vec::new();
-    for (number, line) in code.lines().enumerate() {
-        for word in PANICS.into_iter().filter(|w| line.contains(*w)) {
-            found.push(format!("{}:{}: `{word}` outside tests", file.display(), number + 1));
-        }
-    }
-    found
 }
 
 /// Every file of the library, with its place below the sources' folder. A file of tests is none: it uses what it needs to look into its
@@ -306,11 +290,6 @@ fn loose_tests(text: &str) -> bool {
     (0..lines.len()).any(|i| names(lines[i]) && (i == 0 || lines[i - 1] != "#[cfg(test)]"))
 }
 
-#[test]
-fn nothing_a_user_can_cause_ends_in_a_panic() {
-    all_files(panics);
-}
-
 /// Constants outside tests that guard rounding, rounds or meshes: file, name and value as written.
 fn guards(source: &str) -> Vec<(String, String)> {
     let code = without_tests(&code_of(source));
@@ -386,16 +365,4 @@ fn a_planted_use_against_the_order_is_found() {
     let inside = "mod tests {\n    use super::*;\n}\nuse super::planner::solve;";
     assert_eq!(against_the_order(inside, Path::new("units.rs")), ["units.rs:4: units must not use planner::solve"]);
     assert!(against_the_order("use super::super::rig::Rig;", Path::new("process/checks/cut.rs")).is_empty());
-}
-
-#[test]
-fn a_planted_panic_is_found_and_one_in_a_test_or_a_comment_is_not() {
-    let file = Path::new("job/mod.rs");
-    for line in ["let x = y.unwrap();", "todo!()", "y.expect(\"z\");", "if a { panic!(\"b\") }"] {
-        assert_eq!(panics(line, file).len(), 1, "{line}");
-    }
-    let quiet = "/// y.unwrap()\nlet c = '\"'; // panic!(\nlet t = \"todo!(\";\n#[cfg(test)]\nmod tests {\n fn f() { x.unwrap(); }\n}\n";
-    assert_eq!(panics(quiet, file), Vec::<String>::new());
-    let after = format!("{quiet}fn g() {{ x.unwrap(); }}");
-    assert_eq!(panics(&after, file), ["job/mod.rs:8: `.unwrap()` outside tests"]);
 }
