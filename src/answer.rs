@@ -20,12 +20,16 @@ const NO_LIMIT_COSTS: &str = "No limit costs time: without any one of them the p
 
 /// The proven plan of a job, or the answer why there is none.
 ///
-/// - **Errors**: [`Defect`]: a fault of ours; send us the job.
+/// # Errors
+/// [`Defect`], a fault of ours, as [`advised`]; send us the job.
 pub fn answer(job: &Job) -> Result<Plan, Defect> {
     advised(job, Advice::Wanted)
 }
 
 /// The proven plan with what each limit costs: many plans more.
+///
+/// # Errors
+/// As [`answer`], and where planning with a limit relaxed meets a [`Defect`].
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
@@ -41,6 +45,9 @@ pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
 ///
 /// A state that the proof finds broken is looked at when planning anew, and shut where that was not enough; see
 /// [`Lessons`] for why this ends.
+///
+/// # Errors
+/// [`Defect`] where planning meets one, or a plan does not pass its proof and planning anew would look at no other states.
 pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     let mut lessons = Lessons::default();
     let mut rounds = 0;

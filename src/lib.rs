@@ -49,6 +49,7 @@
     not(test),
     warn(
         clippy::expect_used,
+        clippy::missing_errors_doc,
         clippy::missing_panics_doc,
         clippy::panic,
         clippy::todo,

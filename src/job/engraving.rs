@@ -86,7 +86,6 @@ fn strokes(letter: char) -> Option<Vec<Vec<(f64, f64)>>> {
 /// Path of a text with letters of a height.
 ///
 /// - **Units**: mm.
-/// - **Errors**: a letter that the alphabet does not have.
 ///
 /// ```
 /// // An L of 6 mm: 6 down, 4 across, in one stroke.
@@ -94,6 +93,9 @@ fn strokes(letter: char) -> Option<Vec<Vec<(f64, f64)>>> {
 /// assert_eq!((path.length_mm, path.strokes, path.width_mm), (10.0, 1, 4.0));
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// A letter that the alphabet does not have.
 pub fn path(text: &str, height_mm: f64) -> Result<Path, Diag> {
     let scale = height_mm / HIGH;
     let mut path = Path { length_mm: 0.0, strokes: 0, width_mm: 0.0 };

@@ -15,7 +15,6 @@ const FROM_MM: f64 = 0.5;
 /// General tolerance, class m, of a diameter or length.
 ///
 /// - **Units**: mm.
-/// - **Errors**: below 0.5 mm, where the standard asks for deviations beside the size, and over 1000 mm.
 /// - **Source**: from memory of ISO 2768-1, table 1, class m; not re-read.
 ///
 /// ```
@@ -25,6 +24,9 @@ const FROM_MM: f64 = 0.5;
 /// assert!(limits(0.4).is_err());
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// Below 0.5 mm, where the standard asks for deviations beside the size, and over 1000 mm.
 pub fn limits(size_mm: f64) -> Result<Tolerance, Diag> {
     if size_mm < FROM_MM {
         return Err(Diag::new(format!(

@@ -59,7 +59,6 @@ fn step(diameter_mm: f64) -> Result<usize, Diag> {
 /// Width of the standard tolerance `IT{grade}` at a diameter.
 ///
 /// - **Units**: mm in, mm out.
-/// - **Errors**: a grade outside 4 to 12, a diameter outside 0 to 120 mm.
 /// - **Source**: ISO 286-1, table 1; standing of the values at the head of this file.
 ///
 /// ```
@@ -68,6 +67,9 @@ fn step(diameter_mm: f64) -> Result<usize, Diag> {
 /// assert_eq!(it_width_mm(7, 18.001)?, 0.021);
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// A grade outside 4 to 12, a diameter outside 0 to 120 mm.
 pub fn it_width_mm(grade: u32, diameter_mm: f64) -> Result<f64, Diag> {
     Ok(it_um(grade, step(diameter_mm)?)? / 1000.0)
 }
@@ -86,7 +88,6 @@ fn it_um(grade: u32, step: usize) -> Result<f64, Diag> {
 /// Limits of a shaft class such as `h6` at a diameter; the label is the class.
 ///
 /// - **Units**: mm.
-/// - **Errors**: a class that is not one of the table's, a diameter outside 0 to 120 mm.
 /// - **Source**: ISO 286-1 and -2; standing of the values at the head of this file.
 ///
 /// ```
@@ -95,6 +96,9 @@ fn it_um(grade: u32, step: usize) -> Result<f64, Diag> {
 /// assert_eq!((t.lower_mm, t.upper_mm, t.label.as_str()), (0.002, 0.015, "k6"));
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// A class that is not one of the table's, a diameter outside 0 to 120 mm.
 pub fn shaft_limits(class: &str, diameter_mm: f64) -> Result<Tolerance, Diag> {
     let (letter, grade) = parse(class)?;
     let step = step(diameter_mm)?;

@@ -38,7 +38,6 @@ const R_FROM_MM: f64 = 1.0;
 /// Reads a designation: `A2.5`, `B 4`, `R3.15/6.7`, `ISO 6411 - A2.5/5.3`.
 ///
 /// - **Units**: mm.
-/// - **Errors**: another type, a size that is not in the table, a mouth that does not belong to the pilot.
 /// - **Source**: from memory of ISO 6411:1982 and ISO 866, 2540, 2541; not re-read.
 ///
 /// ```
@@ -46,6 +45,9 @@ const R_FROM_MM: f64 = 1.0;
 /// assert_eq!((hole.pilot_mm, hole.mouth_mm, hole.designation.as_str()), (2.5, 8.0, "B2.5"));
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// Another type, a size that is not in the table, a mouth that does not belong to the pilot.
 pub fn parse(text: &str) -> Result<CentreHole, Diag> {
     let plain: String = text.to_ascii_uppercase().chars().filter(|c| !c.is_whitespace()).collect();
     let plain = plain.strip_prefix("ISO6411").unwrap_or(&plain).trim_start_matches('-');

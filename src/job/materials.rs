@@ -163,14 +163,15 @@ fn plain(name: &str) -> String {
 
 /// The row of a name or number, ignoring capitals, spaces and hyphens.
 ///
-/// - **Errors**: no such row; the help names the nearest.
-///
 /// ```
 /// use spanhold::job::materials::find;
 /// assert_eq!(find("x5crni18 10")?.number, "1.4301");
 /// assert_eq!(find("304")?.name, "X5CrNi18-10");
 /// # Ok::<(), spanhold::diag::Diag>(())
 /// ```
+///
+/// # Errors
+/// No such row; the help names the nearest.
 pub fn find(name: &str) -> Result<&'static Row, Diag> {
     let wanted = plain(name);
     let names = |row: &'static Row| [row.name, row.number].into_iter().chain(row.aliases.iter().copied());

@@ -119,7 +119,6 @@ impl Thread {
     /// Reads `M16x1.5`, or `M16` with the coarse pitch.
     ///
     /// - **Units**: mm.
-    /// - **Errors**: not of that form, a diameter without a coarse pitch, a pitch too coarse for the diameter.
     ///
     /// ```
     /// use spanhold::job::thread::Thread;
@@ -127,6 +126,9 @@ impl Thread {
     /// assert!((Thread::parse("M16x1.5")?.minor_mm() - 14.1597).abs() < 1e-4);
     /// # Ok::<(), spanhold::diag::Diag>(())
     /// ```
+    ///
+    /// # Errors
+    /// Not of that form, a diameter without a coarse pitch, a pitch too fine, or too coarse for the diameter.
     pub fn parse(text: &str) -> Result<Thread, Diag> {
         let plain: String = text.to_lowercase().replace('×', "x").chars().filter(|c| !c.is_whitespace()).collect();
         let rest = plain.strip_prefix('m').ok_or_else(|| unknown(text))?;

@@ -139,6 +139,9 @@ impl Beam {
     }
 
     /// Factors the stiffness. Error when the beam is not held.
+    ///
+    /// # Errors
+    /// [`Unheld`] when the springs leave a free motion.
     pub fn factor(&self) -> Result<Factor, Unheld> {
         self.stiffness.factor().ok_or(Unheld)
     }

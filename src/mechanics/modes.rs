@@ -181,7 +181,8 @@ fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> 
 
 /// The lowest `count` modes, ascending; fewer when the mesh has fewer.
 ///
-/// - **Errors**: [`Unheld`] when the springs leave a free motion.
+/// # Errors
+/// [`Unheld`] when the springs leave a free motion.
 pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
     let mut modes: Vec<Mode> = Vec::with_capacity(count);
     for lambda in lowest_eigenvalues(beam, count)? {
@@ -192,7 +193,8 @@ pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
 
 /// Their eigenvalues alone, (rad/s)².
 ///
-/// - **Errors**: [`Unheld`] when the springs leave a free motion.
+/// # Errors
+/// [`Unheld`] when the springs leave a free motion.
 pub fn lowest_eigenvalues(beam: &Beam, count: usize) -> Result<Vec<f64>, Unheld> {
     let factor = beam.factor()?;
     let first = lowest_mode(beam, &factor).omega.powi(2);

@@ -50,7 +50,8 @@ pub struct Receptance<'a> {
 impl<'a> Receptance<'a> {
     /// Begins at a node.
     ///
-    /// - **Errors**: [`Unheld`] when the springs leave a free motion.
+    /// # Errors
+    /// [`Unheld`] when the springs leave a free motion.
     pub fn new(beam: &'a Beam, node: usize) -> Result<Receptance<'a>, Unheld> {
         let factor = beam.factor()?;
         let mut first = beam.under_force(&factor, node, 1.0);

@@ -46,7 +46,8 @@ pub enum Advice {
 
 /// The plan of a job, feasible or not; not yet proven. `lessons` are what proofs of earlier plans of it found.
 ///
-/// - **Errors**: [`Defect`], a fault of ours.
+/// # Errors
+/// [`Defect`], a fault of ours, as of [`solve::solve`], of this job or of one with a change that was tried.
 pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {

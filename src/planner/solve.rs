@@ -91,7 +91,8 @@ impl Beat {
 /// Finds the best plan of a job. The pitch of the stations is resolution and no limit: before the best effort says no, the
 /// pitch is halved until verdict, reason and farthest place stand.
 ///
-/// - **Errors**: [`Defect`] when a program fails: never the user's fault.
+/// # Errors
+/// [`Defect`] when a linear program fails, or what is found does not agree with the states it was found from: never the user's fault.
 pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     let answer = at_pitch(job, effort, lessons)?;
     let Answer::Blocked(mut blocked) = answer else { return Ok(answer) };

@@ -83,14 +83,16 @@ impl Posed {
 impl Rig<'_> {
     /// Answers of a state.
     ///
-    /// - **Errors**: [`Unheld`] when the supports leave a free motion, which a validated machine does not.
+    /// # Errors
+    /// [`Unheld`] when the supports leave a free motion, which a validated machine does not.
     pub fn answers(&self, state: &State) -> Result<Answers, Unheld> {
         Ok(self.posed(state)?.with_critical())
     }
 
     /// Answers of a state, the critical speed only when asked.
     ///
-    /// - **Errors**: as [`Rig::answers`].
+    /// # Errors
+    /// As [`Rig::answers`].
     pub fn posed(&self, state: &State) -> Result<Posed, Unheld> {
         let beam = self.beam(state, &[]);
         let factor = beam.factor()?;
@@ -126,6 +128,9 @@ impl Rig<'_> {
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
+    ///
+    /// # Errors
+    /// As [`Rig::answers`].
     pub fn omegas(&self, state: &State, count: usize) -> Result<Vec<f64>, Unheld> {
         Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(f64::sqrt).collect())
     }
@@ -133,7 +138,8 @@ impl Rig<'_> {
     /// `|min Re G|` at the tool, mm/N, with the job's damping ratio, never below the true one; none as soon as it is known to be no
     /// larger than a value, mm/N.
     ///
-    /// - **Errors**: as [`Rig::answers`].
+    /// # Errors
+    /// As [`Rig::answers`].
     pub fn least_real_above(&self, state: &State, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
         let beam = self.fine_beam(state);
         let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
@@ -164,7 +170,8 @@ impl Rig<'_> {
 
     /// A bound of the same from the modes that so many steps find, mm/N: never below the true one, and most often near it.
     ///
-    /// - **Errors**: as [`Rig::answers`].
+    /// # Errors
+    /// As [`Rig::answers`].
     pub fn least_real_about(&self, state: &State, steps: usize) -> Result<f64, Unheld> {
         let beam = self.fine_beam(state);
         let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
@@ -181,12 +188,18 @@ impl Rig<'_> {
     }
 
     /// Deflection in mm at a place under a radial force there, N.
+    ///
+    /// # Errors
+    /// As [`Rig::answers`].
     pub fn deflection_at_mm(&self, state: &State, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
         let beam = self.beam(state, &[at_mm]);
         Ok(deflection(&beam, at_mm, force_n)?.abs())
     }
 
     /// Self-weight deflection in mm at the old nose when the collet opens there; sleeves in the bore stay.
+    ///
+    /// # Errors
+    /// As [`Rig::answers`], with the collet open.
     pub fn release_mm(&self, state: &State) -> Result<f64, Unheld> {
         let Some(nose_mm) = state.counter.grip_mm() else { return Ok(0.0) };
         let open = State { counter: Counter::Open { nose_mm }, ..*state };

@@ -61,6 +61,9 @@ pub struct Bent {
 }
 
 /// The shape of the bar at a moment, from the front face to the end of the headstock's hold.
+///
+/// # Errors
+/// [`Unheld`] when the supports leave a free motion.
 pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Vec<Bent>, Unheld> {
     let beam = rig.beam(state, &[]);
     let factor = beam.factor()?;
@@ -70,6 +73,9 @@ pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Ve
 }
 
 /// A moment with the headstock where it is given, or at the worst of nine evenly spaced places.
+///
+/// # Errors
+/// [`Unheld`] when the supports of one of the states leave a free motion.
 pub fn moment(rig: &Rig<'_>, segment: &Segment, states: &[State], rpm: f64) -> Result<Option<Moment>, Unheld> {
     let mut worst: Option<(f64, Moment)> = None;
     for state in states {

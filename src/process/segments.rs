@@ -125,8 +125,9 @@ impl Rig<'_> {
 
     /// All segments from the front face to the part-off, in order.
     ///
-    /// - **Errors**: the first section that cannot be cut this way: it must not be interrupted but would need inner
-    ///   borders, or it would need absurdly many.
+    /// # Errors
+    /// The first section that cannot be cut this way: it must not be interrupted but would need inner borders, or it would need
+    /// absurdly many.
     pub fn segments(&self) -> Result<Vec<Segment>, Refused> {
         let mut all = Vec::with_capacity(self.job.shaft.sections.len() + 1);
         let mut front_mm = f64::INFINITY;

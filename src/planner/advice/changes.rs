@@ -30,6 +30,9 @@ enum Least {
 /// Ranked changes: what is easy to do first, then by time.
 ///
 /// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
+///
+/// # Errors
+/// [`Defect`] where planning one of the changes meets one.
 pub fn find(job: &Job) -> Result<Help, Defect> {
     let list = candidates::all(job);
     let tried = spread_told("single changes that would help", &list, |c, index| least(job, c, index))?;

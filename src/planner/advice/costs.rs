@@ -16,6 +16,9 @@ const SAME_S: f64 = 0.05;
 const TRIED: [f64; 4] = [1.0, 0.5, 0.25, 0.1];
 
 /// Every limit whose relaxing gives a faster plan, dearest first. `now_s` is the time of a part with all limits in force.
+///
+/// # Errors
+/// [`Defect`] where planning with a limit relaxed meets one.
 pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
     let list: Vec<Candidate> = candidates::all(job)
         .into_iter()

@@ -28,6 +28,9 @@ pub fn one_dropped(job: &Job) -> Vec<(String, Wishes)> {
 }
 
 /// What stands in the way, told as a wish where there is a plan without it.
+///
+/// # Errors
+/// [`Defect`] where planning without a wish meets one.
 pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     if job.wishes.is_empty() {
         return Ok(blocked);

@@ -75,6 +75,9 @@ fn lifts(by: &str, change: &str) -> bool {
 
 /// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
 /// planning anew finds one: then it is told alone.
+///
+/// # Errors
+/// [`Defect`] where planning anew with a reason lifted meets one.
 pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     if blocked.together.is_empty() {
         return Ok(blocked);
@@ -106,6 +109,9 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
 
 /// The best pair, with the least value of each; where no pair that was tried is enough, what was tried. Of the single changes so many were
 /// not found out.
+///
+/// # Errors
+/// [`Defect`] where planning one of the changes, or a pair, meets one.
 pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defect> {
     // A change that alone brings the bar farther is likely to be one of the two.
     let now_mm = stopped(job)?.0;

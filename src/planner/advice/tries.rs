@@ -20,6 +20,9 @@ const HALVINGS: usize = 12;
 pub const EACH_MAY_TAKE: u64 = 3_000_000;
 
 /// Time from part to part of the plan of a job, s; none when there is none.
+///
+/// # Errors
+/// [`Defect`] as of [`solve`].
 pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
     Ok(match solve(job, effort, &Lessons::default())? {
         Answer::Found(plan) => Some(plan.pace_s()),
@@ -28,6 +31,9 @@ pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
 }
 
 /// The same as far as it is found out within an allowance; none beyond it.
+///
+/// # Errors
+/// [`Defect`] as of [`solve`], met within the allowance.
 pub fn planned_within(allowance: &Allowance, job: &Job) -> Result<Option<f64>, Defect> {
     allowance.until(|| planned_s(job, Effort::Feasible)).unwrap_or(Ok(None))
 }
@@ -42,6 +48,9 @@ pub struct Help {
 }
 
 /// The same as [`spread`], and tells how many are done.
+///
+/// # Errors
+/// The first defect of `work`.
 pub fn spread_told<L: Sync, T: Send>(
     what: &str,
     list: &[L],
@@ -57,6 +66,9 @@ pub fn spread_told<L: Sync, T: Send>(
 }
 
 /// Works out something for everything in a list on all cores; results in the order of the list, or the first defect.
+///
+/// # Errors
+/// The first defect of `work`, in the order of the list.
 pub fn spread<L: Sync, T: Send>(
     list: &[L],
     work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
@@ -72,6 +84,9 @@ fn found_number(value: f64) -> Value {
 
 /// The least value of a number in whole steps from where the job stands that still has a plan, with its time; `to` is a
 /// value that has one, and `known_s` its time.
+///
+/// # Errors
+/// The first defect of `planned`.
 pub fn least_value(
     candidate: &Candidate,
     to: f64,

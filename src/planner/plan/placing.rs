@@ -76,6 +76,9 @@ struct Rule {
 
 /// Moves the places of a draft. `settle_mm` is the spacing of the states that decide whether a move is better, and
 /// `most_s` the most the runs may take.
+///
+/// # Errors
+/// [`Defect`] where the solver fails; a program that has no solution is none.
 pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, most_s: f64) -> Result<Draft, Defect> {
     let places = movable(ground, &draft, lands);
     if places.is_empty() {

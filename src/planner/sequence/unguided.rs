@@ -194,7 +194,8 @@ impl<'a> Unguided<'a> {
 
     /// Largest share of what must hold at the part-off.
     ///
-    /// - **Errors**: what does not hold; none where nothing does.
+    /// # Errors
+    /// What does not hold; none where nothing does.
     pub fn parted(&self, grip: usize) -> Result<f64, Option<Finding>> {
         let rig = self.ground.rig;
         let Some(nose) = self.noses.get(grip) else {

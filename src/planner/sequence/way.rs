@@ -23,7 +23,9 @@ const MOST_EDGES: usize = 30_000;
 
 /// Solves the flow program over the edges that `enters` lets in; edges on the way, in order. None: no way.
 ///
-/// - **Errors**: [`Defect`] when the solver fails, or its answer is not a way from start to goal.
+/// # Errors
+/// [`Defect`] when an edge has no finite cost, the solver fails, its answer is not a way from start to goal, or costs other than
+/// the labels of the network say.
 pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Option<Vec<usize>>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
     let edges: Vec<usize> = (0..net.edges.len()).filter(|a| enters(&net.edges[*a])).collect();
@@ -125,7 +127,8 @@ pub struct Way {
 ///
 /// Infinite asks for the safest way of all, then the cheapest of those.
 ///
-/// - **Errors**: [`Defect`] as of [`cheapest_way`].
+/// # Errors
+/// [`Defect`] as of [`cheapest_way`], and where the margins leave no way though there is one.
 pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
     let all: Vec<usize> = (0..net.edges.len()).collect();

@@ -24,6 +24,9 @@ pub const CHECK: Check = Check {
 /// The worst finding over the work on the rear end; none where there is none.
 ///
 /// The overhang springs back when the tool leaves, so the demand is twice the deflection, as for `cut`.
+///
+/// # Errors
+/// [`Unheld`] when the last grip does not hold the part.
 pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Result<Option<Finding>, Unheld> {
     let length = rig.job.shaft.length_mm();
     let state = State { turned_mm: length, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };

@@ -22,6 +22,9 @@ pub const CHECK: Check = Check {
 };
 
 /// The finding for a hole at `at_mm` under `thrust_n`.
+///
+/// # Errors
+/// [`Unheld`] when the supports leave a free motion.
 pub fn find(rig: &Rig<'_>, state: &State, at_mm: f64, thrust_n: f64) -> Result<Finding, Unheld> {
     let demand = rig.deflection_at_mm(state, at_mm, thrust_n)?;
     Ok(Finding::at_most(NAME, UNIT, demand, rig.job.limits.drill_mm, at_mm))

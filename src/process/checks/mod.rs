@@ -295,6 +295,9 @@ pub fn worst(findings: impl Iterator<Item = Finding>) -> Option<Finding> {
 
 /// The worst finding while bar is fed on, uncut, for work behind the part-off, at the lowest speed the part-off may have. It stands out
 /// farther then than at any cut, so every check of a moment is looked at.
+///
+/// # Errors
+/// [`Unheld`] when the supports leave a free motion.
 pub fn fed_on(rig: &Rig<'_>, segments: &[Segment], state: &State) -> Result<Option<Finding>, Unheld> {
     let Some(segment) = segments.last() else { return Ok(None) };
     let rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, state.counter.grip_mm().is_some());

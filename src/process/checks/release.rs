@@ -19,6 +19,9 @@ pub const CHECK: Check = Check {
 };
 
 /// The finding at a hand-over, for the state just before the collet opens.
+///
+/// # Errors
+/// [`Unheld`] when with the collet open nothing holds the bar.
 pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
     let at = state.counter.grip_mm().unwrap_or(0.0);
     Ok(Finding::at_most(NAME, UNIT, rig.release_mm(state)?, rig.job.limits.release_mm, at))
