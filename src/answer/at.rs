@@ -2,7 +2,7 @@
 
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
-use crate::job::{Collet, Holding, Interrupt, Job};
+use crate::job::{Collet, Holding, Interrupt, Job, Section};
 use crate::planner::places::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
@@ -101,6 +101,7 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     let rig = Rig::new(job, collet);
     let mut notes = Vec::new();
     let segments = segments_anyway(job, collet, &mut notes)?;
+    #[expect(clippy::indexing_slicing, reason = "a job has a section, which gives a segment")]
     let segment = &segments[segment_at(&segments, asked.turned_mm)];
     let counter = Counter::of(asked.grip_mm);
     let states: Vec<State> =
@@ -139,7 +140,7 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
         None => ask(
             format!(
                 "no collet of the machine holds {} mm, the diameter at {grip} mm",
-                job.shaft.sections[job.shaft.section_at(grip)].largest_mm()
+                job.shaft.sections.get(job.shaft.section_at(grip)).map_or(0.0, Section::largest_mm)
             ),
             format!("move `--grip`, or name one to reckon with by `--collet`: {names}"),
         ),
@@ -177,10 +178,10 @@ fn segments_anyway(job: &Job, collet: Option<&Collet>, notes: &mut Vec<String>) 
             Ok(segments) => return Ok(segments),
             Err(refused) => refused,
         };
-        let section = &mut eased.shaft.sections[refused.section];
-        if section.interrupt != Interrupt::Never {
+        let section = eased.shaft.sections.get_mut(refused.section);
+        let Some(section) = section.filter(|s| s.interrupt == Interrupt::Never) else {
             return Err(ask(refused.text, "ask `check` what would help"));
-        }
+        };
         section.interrupt = Interrupt::Avoid;
         notes.push(format!("{}; reckoned with all the same", refused.text));
     }

@@ -91,14 +91,13 @@ fn put(draft: &mut Draft, plan: &Plan, what: Move, to_mm: f64) -> Option<()> {
     }
     match what {
         Move::HandOver { stage } => {
-            let index = stage.checked_sub(1).filter(|i| *i > 0 && *i < draft.stages.len())?;
-            let (before, after) = (draft.stages[index - 1].from_mm, draft.stages[index].to_mm);
-            if to_mm < before + SHORTEST_MM || to_mm > after - SHORTEST_MM {
+            let (front, behind) = draft.stages.split_at_mut_checked(stage.checked_sub(1)?)?;
+            let (last, next) = (front.last_mut()?, behind.first_mut()?);
+            if to_mm < last.from_mm + SHORTEST_MM || to_mm > next.to_mm - SHORTEST_MM {
                 return None;
             }
-            let was = draft.stages[index].from_mm;
-            draft.stages[index - 1].to_mm = to_mm;
-            let next = &mut draft.stages[index];
+            let was = next.from_mm;
+            last.to_mm = to_mm;
             next.from_mm = to_mm;
             // A re-grip that shares the stop moves with it.
             if let Some(first) = next.regrips_mm.first_mut().filter(|t| (**t - was).abs() <= SAME_MM) {

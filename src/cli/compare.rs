@@ -218,30 +218,29 @@ fn text(name: &str, ways: &[Way]) -> String {
                 w.time_s.map_or("-".into(), numbers::seconds),
                 w.pieces_per_bar.to_string(),
             ];
-            row[from..].to_vec()
+            row.into_iter().skip(from).collect()
         };
         let rows: Vec<Vec<String>> = ways.iter().filter(made).map(row).collect();
         text += "\nCan be made (fastest first)\n";
-        text += &table::render(&heads[from..], &rows, COLUMNS);
+        text += &table::render(heads.get(from..).unwrap_or_default(), &rows, COLUMNS);
     }
     // One tool and a pair are often out for the same reason.
-    let mut told: Vec<(String, Vec<&Way>)> = Vec::new();
+    let mut told: Vec<(String, &Way, Vec<&str>)> = Vec::new();
     for w in ways.iter().filter(|w| !made(w)) {
         let place = if several { format!("{}, {}", w.machine, held_by(w)) } else { held_by(w).to_string() };
-        match told.iter_mut().find(|(p, known)| *p == place && known[0].reason == w.reason) {
-            Some((_, known)) => known.push(w),
-            None => told.push((place, vec![w])),
+        match told.iter_mut().find(|(p, first, _)| *p == place && first.reason == w.reason) {
+            Some((.., names)) => names.push(tools(w)),
+            None => told.push((place, w, vec![tools(w)])),
         }
     }
     if !told.is_empty() {
         text += "\nCannot be made (the farthest first)\n";
     }
-    for (place, known) in told {
-        let names: Vec<&str> = known.iter().map(|w| tools(w)).collect();
-        let reach = match known[0].farthest_mm {
-            Some(mm) if mm >= known[0].length_mm => ", turned to its full length".to_string(),
+    for (place, first, names) in told {
+        let reach = match first.farthest_mm {
+            Some(mm) if mm >= first.length_mm => ", turned to its full length".to_string(),
             Some(mm) if mm > 0.0 => {
-                format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(known[0].length_mm))
+                format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(first.length_mm))
             }
             _ => String::new(),
         };
@@ -259,7 +258,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             ),
             COLUMNS,
         );
-        let reason = known[0].reason.as_deref().unwrap_or_default();
+        let reason = first.reason.as_deref().unwrap_or_default();
         text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
     }
     text += &format!("\n{}\n", cautions::ESTIMATE);

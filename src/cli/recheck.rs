@@ -55,8 +55,8 @@ fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
 
 /// A line of at most 100 columns, what follows indented.
 fn wrapped(line: &str) -> String {
-    let indent = line.len() - line.trim_start().len();
-    table::wrap(&line[..indent], line.trim_start(), 100)
+    let text = line.trim_start();
+    table::wrap(line.strip_suffix(text).unwrap_or_default(), text, 100)
 }
 
 /// The margin that states leave; none where no state could be looked at.

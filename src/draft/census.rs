@@ -113,10 +113,12 @@ pub fn census(bytes: &[u8]) -> Census {
                 (50, Value::Number(angle)) => d.angle = *angle,
                 (70, Value::Number(flags)) => d.flags = *flags as i32,
                 (_, Value::Number(v)) => {
-                    if let Some(i) = DIMENSION_POINTS.iter().position(|c| *c == code) {
-                        d.points[i].0 = *v;
-                    } else if let Some(i) = DIMENSION_POINTS.iter().position(|c| *c + 10 == code) {
-                        d.points[i].1 = *v;
+                    for (x, point) in DIMENSION_POINTS.into_iter().zip(&mut d.points) {
+                        if code == x {
+                            point.0 = *v;
+                        } else if code == x + 10 {
+                            point.1 = *v;
+                        }
                     }
                 }
                 _ => {}
@@ -244,7 +246,7 @@ fn binary(bytes: &[u8], start: usize, see: &mut See) {
 
 /// The pair that begins at a byte, and where the next begins.
 fn binary_pair(bytes: &[u8], from: usize, wide: bool) -> Option<(i32, Value, usize)> {
-    let short = |at: usize| bytes.get(at..at + 2).map(|b| i32::from(i16::from_le_bytes([b[0], b[1]])));
+    let short = |at: usize| bytes.get(at..)?.first_chunk().map(|b| i32::from(i16::from_le_bytes(*b)));
     let (code, at) = match (wide, *bytes.get(from)?) {
         (true, _) => (short(from)?, from + 2),
         (false, 255) => (short(from + 1)?, from + 3),
@@ -254,7 +256,7 @@ fn binary_pair(bytes: &[u8], from: usize, wide: bool) -> Option<(i32, Value, usi
         Stored::Text => {
             let rest = bytes.get(at..)?;
             let length = rest.iter().position(|b| *b == 0)?;
-            Some((code, Value::Text(text_of(&rest[..length])), at + length + 1))
+            Some((code, Value::Text(text_of(rest.get(..length)?)), at + length + 1))
         }
         Stored::Bytes(n) => {
             let number = match *bytes.get(at..at + n)? {

@@ -344,7 +344,7 @@ impl Reading<'_> {
             return;
         };
         let last = closed.then(|| vertices.last().zip(vertices.first())).flatten();
-        let pairs = vertices.windows(2).map(|w| (&w[0], &w[1])).chain(last);
+        let pairs = vertices.iter().zip(vertices.iter().skip(1)).chain(last);
         let mut segments = Vec::new();
         for ((a, bulge), (b, _)) in pairs {
             if *bulge != 0.0 && map.factor().is_none() {

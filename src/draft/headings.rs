@@ -151,9 +151,11 @@ pub fn letter(column: usize) -> String {
 /// Factor to mm of the unit in a heading: `length (mm)`, `diameter [in]`; none where there is no unit.
 fn unit_of(heading: &str) -> (String, Option<Result<f64, ()>>) {
     let open = heading.find(['(', '[']).or_else(|| heading.rfind(',').or_else(|| heading.rfind(" in ").map(|i| i + 3)));
-    let Some(open) = open else { return (heading.trim().to_lowercase(), None) };
-    let name = heading[..open].trim().trim_end_matches(" in").to_lowercase();
-    let unit = heading[open..].trim_matches(['(', ')', '[', ']', ',', ' ']).to_lowercase();
+    let Some((name, unit)) = open.and_then(|open| heading.split_at_checked(open)) else {
+        return (heading.trim().to_lowercase(), None);
+    };
+    let name = name.trim().trim_end_matches(" in").to_lowercase();
+    let unit = unit.trim_matches(['(', ')', '[', ']', ',', ' ']).to_lowercase();
     (name, Some(unit_mm(&unit).ok_or(())))
 }
 
@@ -206,20 +208,19 @@ pub fn units_left_out(
     let unit = |column: Column| heads.iter().flatten().find(|h| h.column == column).map(|h| h.factor);
     let of_sizes = unit(Column::Diameter).or(unit(Column::Length)).flatten();
     let inches = [Column::Diameter, Column::Length].iter().any(|c| unit(*c).flatten() == Some(INCH_MM));
-    for (c, head) in heads.iter_mut().enumerate() {
+    for (c, (head, heading)) in heads.iter_mut().zip(row).enumerate() {
         let Some(head) = head.as_mut().filter(|h| h.factor.is_none()) else { continue };
         match head.column {
             Column::Tolerance if of_sizes == Some(INCH_MM) => {
                 head.factor = Some(INCH_MM);
                 notes.push(format!(
-                    "CHECK: deviations in column {} (`{}`) are taken in inches, as the sizes beside them; `tolerance (mm)` in its heading says otherwise.",
-                    letter(c),
-                    row[c]
+                    "CHECK: deviations in column {} (`{heading}`) are taken in inches, as the sizes beside them; `tolerance (mm)` in its heading says otherwise.",
+                    letter(c)
                 ));
             }
             Column::Tolerance if of_sizes.is_some_and(|mm| mm != 1.0) => {}
             Column::Roughness if inches => {
-                let place = format!("{shown}: row {}, column {} (`{}`)", at + 1, letter(c), row[c]);
+                let place = format!("{shown}: row {}, column {} (`{heading}`)", at + 1, letter(c));
                 diags.push(
                     Diag::new(format!("{place} names no unit in a table in inches"))
                         .help("write `Ra (µin)` or `Ra (µm)` as its heading: Ra 16 µin are 0.4 µm"),

@@ -187,14 +187,8 @@ fn give(
     if said.thread.is_none() && said.tolerance.is_none() && said.ra_um.is_none() {
         return;
     }
-    let mut spans = Vec::with_capacity(sections.len());
-    let mut s = 0.0;
-    for section in sections.iter() {
-        spans.push((s, s + section.length_mm));
-        s += section.length_mm;
-    }
-    let fits = |i: &usize| {
-        let plain = match sections[*i].kind {
+    let fits = |section: &Section| {
+        let plain = match section.kind {
             Kind::Cylinder(d) | Kind::Groove(d) => Some(d),
             // A second word on a thread: its roughness, not another thread.
             Kind::Thread(_, d) if said.thread.is_none() => Some(d),
@@ -202,21 +196,28 @@ fn give(
         };
         plain.is_some_and(|d| (d - diameter).abs() <= SAME_MM)
     };
-    let mut meant: Vec<usize> = (0..sections.len()).filter(fits).collect();
+    // With its number, and where it begins and ends.
+    let mut meant: Vec<(usize, &mut Section, f64, f64)> = Vec::new();
+    let mut s = 0.0;
+    for (number, section) in (1..).zip(sections) {
+        let from = s;
+        s += section.length_mm;
+        if fits(section) {
+            meant.push((number, section, from, s));
+        }
+    }
     if meant.is_empty() {
         let size = (diameter * 1e3).round() / 1e3;
         out.left.push(place(&format!("no plain section has a diameter of {size} mm")));
         return;
     }
     if meant.len() > 1 {
-        let inside = |i: &usize| at.iter().any(|s| spans[*i].0 - SAME_MM <= *s && *s <= spans[*i].1 + SAME_MM);
-        meant.retain(inside);
+        meant.retain(|(_, _, from, to)| at.iter().any(|s| from - SAME_MM <= *s && *s <= to + SAME_MM));
     }
-    let [index] = meant[..] else {
+    let [(number, section, ..)] = &mut meant[..] else {
         out.left.push(place("several sections could be meant; none is given it"));
         return;
     };
-    let section = &mut sections[index];
     let mut given = Vec::new();
     let mut clash = false;
     if let Some(thread) = &said.thread {
@@ -241,12 +242,7 @@ fn give(
         out.left.push(place("the section has another already"));
     }
     if !given.is_empty() {
-        out.taken.push(format!(
-            "Section {}, {} mm long, is given {}.",
-            index + 1,
-            section.length_mm,
-            given.join(" and ")
-        ));
+        out.taken.push(format!("Section {number}, {} mm long, is given {}.", section.length_mm, given.join(" and ")));
     }
 }
 

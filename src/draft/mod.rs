@@ -6,6 +6,7 @@
 //! A table goes from its rows to sections at once (`table`). Nothing of the input goes unsaid: what was not understood is
 //! told, with what it is and where.
 
+#[expect(clippy::indexing_slicing, reason = "parts are lists of indices of the edges they were grouped from")]
 mod axis;
 mod census;
 mod collect;

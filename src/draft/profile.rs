@@ -142,8 +142,8 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
     let places = places(&edges, &walls, gap);
     let mut pieces: Vec<Piece> = Vec::new();
     let mut last: Option<Edge> = None;
-    for pair in places.windows(2) {
-        let (z0, z1) = (pair[0].0, pair[1].0);
+    for ((z0, wall), (z1, _)) in places.iter().zip(places.iter().skip(1)) {
+        let (z0, z1) = (*z0, *z1);
         let mid = (z0 + z1) / 2.0;
         let over = edges.iter().filter(|e| e.z0 - gap <= mid && mid <= e.z1 + gap);
         let Some(e) = over.max_by(|a, b| a.r(mid).total_cmp(&b.r(mid))).copied() else {
@@ -160,7 +160,7 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
         let goes_on = last.is_some_and(|l| {
             l.circle == e.circle && (l.r(z0) - e.r(z0)).abs() <= SAME_MM && (l.r(z1) - e.r(z1)).abs() <= SAME_MM
         });
-        let walled = pair[0].1.is_some_and(|top| top >= e.r(z0) - gap);
+        let walled = wall.is_some_and(|top| top >= e.r(z0) - gap);
         let arc = e.circle.map(|(_, cr, radius)| Rounding { radius, convex: (e.r0 + e.r1) / 2.0 >= cr });
         match pieces.last_mut() {
             Some(piece) if goes_on && !walled => (piece.z1, piece.r1) = (z1, e.r(z1)),
@@ -180,7 +180,10 @@ fn places(edges: &[Edge], walls: &[(f64, f64)], gap: f64) -> Vec<(f64, Option<f6
     let mut groups: Vec<Vec<(f64, Option<f64>)>> = Vec::new();
     for place in all {
         match groups.last_mut() {
-            Some(group) if place.0 - group[0].0 <= 2.0 * gap && group.last().is_some_and(|l| place.0 - l.0 <= gap) => {
+            Some(group)
+                if group.first().is_some_and(|f| place.0 - f.0 <= 2.0 * gap)
+                    && group.last().is_some_and(|l| place.0 - l.0 <= gap) =>
+            {
                 group.push(place);
             }
             _ => groups.push(vec![place]),
@@ -204,18 +207,19 @@ fn places(edges: &[Edge], walls: &[(f64, f64)], gap: f64) -> Vec<(f64, Option<f6
 
 /// Two slopes that meet without a wall do so where their lines cross, whatever gap is left between them.
 fn meet(pieces: &mut [Piece], places: &[(f64, Option<f64>)], gap: f64) {
-    for i in 1..pieces.len() {
-        let (a, b) = (pieces[i - 1], pieces[i]);
-        let walled = places.iter().any(|p| p.0 == b.z0 && p.1.is_some());
-        if walled || a.arc.is_some() || b.arc.is_some() {
-            continue;
+    let mut left = pieces;
+    while let [a, behind @ ..] = left {
+        if let Some(b) = behind.first_mut()
+            && !(places.iter().any(|p| p.0 == b.z0 && p.1.is_some()) || a.arc.is_some() || b.arc.is_some())
+        {
+            let (slope_a, slope_b) = ((a.r1 - a.r0) / a.length(), (b.r1 - b.r0) / b.length());
+            let z = a.z1 + (b.r0 - a.r1) / (slope_a - slope_b);
+            if z.is_finite() && (z - a.z1).abs() <= 2.0 * gap && z > a.z0 && z < b.z1 {
+                let r = a.r1 + slope_a * (z - a.z1);
+                (a.z1, a.r1) = (z, r);
+                (b.z0, b.r0) = (z, r);
+            }
         }
-        let (slope_a, slope_b) = ((a.r1 - a.r0) / a.length(), (b.r1 - b.r0) / b.length());
-        let z = a.z1 + (b.r0 - a.r1) / (slope_a - slope_b);
-        if z.is_finite() && (z - a.z1).abs() <= 2.0 * gap && z > a.z0 && z < b.z1 {
-            let r = a.r1 + slope_a * (z - a.z1);
-            (pieces[i - 1].z1, pieces[i - 1].r1) = (z, r);
-            (pieces[i].z0, pieces[i].r0) = (z, r);
-        }
+        left = behind;
     }
 }

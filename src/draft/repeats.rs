@@ -31,7 +31,7 @@ fn starts(tag: &str, name: &str) -> bool {
 fn repeats(tag: &str, name: &str) -> Option<u64> {
     let mut most = None;
     for (at, _) in tag.match_indices(name) {
-        let value = tag[at + name.len()..].trim_start().strip_prefix('=')?.trim_start();
+        let value = tag.get(at + name.len()..)?.trim_start().strip_prefix('=')?.trim_start();
         let digits: String =
             value.strip_prefix(['"', '\''])?.chars().take_while(|c| !matches!(c, '"' | '\'')).collect();
         most = most.max(Some(digits.parse::<u64>().ok()?));

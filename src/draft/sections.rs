@@ -86,7 +86,7 @@ enum Fold {
 }
 
 fn fold(pieces: &[Piece], i: usize) -> Option<Fold> {
-    let p = &pieces[i];
+    let p = pieces.get(i)?;
     let front = i.checked_sub(1).and_then(|k| pieces.get(k));
     let behind = pieces.get(i + 1);
     let rises = p.r1 > p.r0;
@@ -178,19 +178,21 @@ pub fn sections(pieces: &[Piece], axis: &Axis, flip: bool, notes: &mut Vec<Strin
             sections.push(section);
         }
     }
-    for i in 1..sections.len().saturating_sub(1) {
-        let Kind::Cylinder(d) = sections[i].kind else { continue };
-        let deeper = |n: &Section, rear: bool| match n.kind {
-            Kind::Taper(a, b) => (if rear { b } else { a }) > d + 2.0 * SAME_MM,
-            _ => n.largest_mm() > d + 2.0 * SAME_MM,
-        };
-        if sections[i].length_mm <= GROOVE_MAX_MM
-            && sections[i].length_mm <= d
-            && deeper(&sections[i - 1], true)
-            && deeper(&sections[i + 1], false)
+    let mut left = &mut sections[..];
+    while let [front, rest @ ..] = left {
+        if let [section, behind, ..] = rest
+            && let Kind::Cylinder(d) = section.kind
         {
-            sections[i].kind = Kind::Groove(d);
+            let deeper = |n: &Section, rear: bool| match n.kind {
+                Kind::Taper(a, b) => (if rear { b } else { a }) > d + 2.0 * SAME_MM,
+                _ => n.largest_mm() > d + 2.0 * SAME_MM,
+            };
+            let short = section.length_mm <= GROOVE_MAX_MM && section.length_mm <= d;
+            if short && deeper(front, true) && deeper(behind, false) {
+                section.kind = Kind::Groove(d);
+            }
         }
+        left = rest;
     }
     sections
 }

@@ -1,5 +1,6 @@
 //! A list of sections: a row each, headings in plain words.
 
+use std::ops::Range;
 use std::path::Path;
 
 use super::headings::{Column, FORM, Head, heads, letter, unit_mm, units_left_out};
@@ -60,9 +61,10 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
         // Empty lines are passed over by the reader, which tells where it was before them; rows keep the number of their
         // line.
         let start = record.position().map_or(0, |p| p.byte() as usize);
-        let empty = text[start..].bytes().take_while(|b| matches!(b, b'\n' | b'\r')).count();
+        let bytes_in = |range: Range<usize>| text.as_bytes().get(range).unwrap_or_default().iter();
+        let empty = bytes_in(start..text.len()).take_while(|b| matches!(b, b'\n' | b'\r')).count();
         let begins = start + empty;
-        line += text[counted..begins].bytes().filter(|b| *b == b'\n').count();
+        line += bytes_in(counted..begins).filter(|b| **b == b'\n').count();
         counted = begins;
         if line.max(rows.len()) > ROWS_MAX {
             let most = format!("a shaft has at most {SECTIONS_MAX} sections");
@@ -76,14 +78,14 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
 
 pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Listed, Vec<Diag>> {
     let shown = path.display();
-    let filled = |row: &&Vec<String>| row.iter().any(|c| !c.is_empty());
-    let Some(head_row) = rows.iter().position(|r| filled(&r)) else {
+    let filled = |row: &Vec<String>| row.iter().any(|c| !c.is_empty());
+    let Some((head_row, head)) = rows.iter().enumerate().find(|(_, r)| filled(r)) else {
         return Err(vec![Diag::new(format!("{shown} is empty")).help(FORM)]);
     };
     let mut diags = Vec::new();
-    let mut heads = heads(path, &rows[head_row], head_row, &mut diags);
+    let mut heads = heads(path, head, head_row, &mut diags);
     let mut notes = Vec::new();
-    units_left_out(&shown.to_string(), &rows[head_row], head_row, &mut heads, (&mut diags, &mut notes));
+    units_left_out(&shown.to_string(), head, head_row, &mut heads, (&mut diags, &mut notes));
     for needed in [Column::Length, Column::Diameter] {
         let there = heads.iter().flatten().any(|h| h.column == needed);
         let other = needed == Column::Diameter
@@ -118,9 +120,9 @@ struct Row<'a> {
 
 impl Row<'_> {
     fn cell(&self, column: Column) -> Option<(usize, &str, Option<f64>)> {
-        let c = self.heads.iter().position(|h| h.as_ref().is_some_and(|h| h.column == column))?;
-        let factor = self.heads[c].as_ref().and_then(|h| h.factor);
-        self.cells.get(c).map(String::as_str).filter(|t| !t.is_empty()).map(|t| (c, t, factor))
+        let mut heads = self.heads.iter().enumerate().filter_map(|(c, head)| Some((c, head.as_ref()?)));
+        let (c, head) = heads.find(|(_, head)| head.column == column)?;
+        self.cells.get(c).map(String::as_str).filter(|t| !t.is_empty()).map(|t| (c, t, head.factor))
     }
 
     fn complain(&mut self, c: Option<usize>, what: &str, help: &str) {
@@ -133,9 +135,9 @@ impl Row<'_> {
         let Some((c, text, factor)) = self.cell(column) else { return Some(None) };
         let text = text.trim_start_matches('Ø').trim();
         // A unit behind the number says more than the heading: `1in`.
-        let end = text.find(|c: char| !c.is_ascii_digit() && !"+-.,".contains(c)).unwrap_or(text.len());
-        let (digits, unit) = (&text[..end], text[end..].trim().to_lowercase());
-        let factor = match unit.as_str() {
+        let end = text.find(|c: char| !c.is_ascii_digit() && !"+-.,".contains(c));
+        let (digits, unit) = end.and_then(|end| text.split_at_checked(end)).unwrap_or((text, ""));
+        let factor = match unit.trim().to_lowercase().as_str() {
             "" => Some(factor.unwrap_or(1.0)),
             unit => unit_mm(unit).and_then(|mm| Head::factor(column, mm)),
         };

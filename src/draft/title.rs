@@ -6,6 +6,7 @@
 use std::collections::BTreeSet;
 
 use super::collect::Text;
+use super::geometry::Point;
 use super::words::plain;
 use crate::job::materials;
 
@@ -104,7 +105,9 @@ fn field(words: &str) -> Option<Field> {
 fn pair(words: &str) -> Option<(Field, &str)> {
     // The longest words that name a field come first: `Drawing no. 7` is not a drawing called `no. 7`.
     let ends = words.char_indices().filter(|(_, c)| matches!(c, ' ' | ':')).map(|(i, _)| i);
-    let parts = ends.map(|i| (&words[..i], words[i..].trim_start_matches([' ', ':'])));
+    let parts = ends
+        .filter_map(|i| words.split_at_checked(i))
+        .map(|(word, value)| (word, value.trim_start_matches([' ', ':'])));
     let named = parts.filter(|(_, value)| !value.is_empty() && field(value).is_none());
     let mut named = named.filter_map(|(word, value)| field(word).map(|f| (f, value)));
     let plausible = |f: Field, value: &str| match f {
@@ -128,7 +131,7 @@ fn numbered(value: &str, field: Field) -> bool {
 fn together(words: &str) -> Option<(&str, &str)> {
     let mut parts = words.split(' ');
     let number = parts.next().filter(|n| numbered(n, Field::Drawing) && n.chars().count() >= 3)?;
-    let behind = words[number.len()..].trim();
+    let behind = words.strip_prefix(number)?.trim();
     pair(behind).filter(|(f, _)| *f == Field::Revision).map(|(_, revision)| (number, revision))
 }
 
@@ -143,23 +146,23 @@ pub fn read(texts: &[Text], sheet: f64) -> Title {
     let words: Vec<String> = texts.iter().map(|t| plain(&t.text)).collect();
     let mut out = Title::default();
     let mut found: Vec<(Field, String, usize)> = Vec::new();
-    for (i, text) in texts.iter().enumerate() {
+    for (i, (text, said)) in texts.iter().zip(&words).enumerate() {
         if let Some(f) = field(&text.tag) {
-            if !words[i].is_empty() {
-                found.push((f, words[i].clone(), i));
+            if !said.is_empty() {
+                found.push((f, said.clone(), i));
             }
-        } else if let Some(f) = field(&words[i]) {
-            if let Some(k) = beside(texts, &words, i, f, sheet) {
+        } else if let Some(f) = field(said) {
+            if let Some((k, value)) = beside(texts, &words, (i, text.at), f, sheet) {
                 out.read.insert(i);
-                found.push((f, words[k].clone(), k));
+                found.push((f, value.to_owned(), k));
             }
-        } else if let Some((f, value)) = pair(&words[i]) {
+        } else if let Some((f, value)) = pair(said) {
             found.push((f, value.to_owned(), i));
-        } else if let Some((number, revision)) = together(&words[i]) {
+        } else if let Some((number, revision)) = together(said) {
             found.push((Field::Drawing, number.to_owned(), i));
             found.push((Field::Revision, revision.to_owned(), i));
-        } else if !lone_number(&words[i])
-            && let Ok(row) = materials::find(&words[i])
+        } else if !lone_number(said)
+            && let Ok(row) = materials::find(said)
         {
             found.push((Field::Material, row.name.to_owned(), i));
         }
@@ -183,19 +186,22 @@ fn lone_number(words: &str) -> bool {
     words.chars().all(|c| c.is_ascii_digit())
 }
 
-/// The text that is the value of a word: the nearest one right of it, else the nearest below.
-fn beside(texts: &[Text], words: &[String], i: usize, f: Field, sheet: f64) -> Option<usize> {
-    let at = texts[i].at;
-    let off = |k: &usize| (texts[*k].at.x - at.x, at.y - texts[*k].at.y);
-    let value = |k: &usize| {
-        *k != i
-            && field(&words[*k]).is_none()
-            && (f == Field::Material || numbered(&words[*k], f))
-            && !words[*k].is_empty()
+/// The text that is the value of a word, with its index: the nearest one right of the word, else the nearest below.
+fn beside<'a>(
+    texts: &[Text],
+    words: &'a [String],
+    (i, at): (usize, Point),
+    f: Field,
+    sheet: f64,
+) -> Option<(usize, &'a str)> {
+    let off = |text: &Text| (text.at.x - at.x, at.y - text.at.y);
+    let value = |k: usize, said: &str| {
+        k != i && field(said).is_none() && (f == Field::Material || numbered(said, f)) && !said.is_empty()
     };
     let nearest = |way: &dyn Fn((f64, f64)) -> Option<f64>| {
-        let all = (0..texts.len()).filter(value).filter_map(|k| way(off(&k)).map(|d| (d, k)));
-        all.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, k)| k)
+        let values = texts.iter().zip(words).enumerate().filter(|(k, (_, said))| value(*k, said));
+        let all = values.filter_map(|(k, (text, said))| way(off(text)).map(|d| (d, (k, said.as_str()))));
+        all.min_by(|a, b| a.0.total_cmp(&b.0)).map(|(_, value)| value)
     };
     let within = |d: f64, most: f64| d > 0.0 && d <= most * sheet;
     let right = |(x, y): (f64, f64)| (within(x, RIGHT_MM) && y.abs() <= LINE_MM * sheet).then_some(x);

@@ -38,23 +38,24 @@ pub fn plain(text: &str) -> String {
     let mut out = String::new();
     let mut rest = text;
     while let Some(c) = rest.chars().next() {
-        let lower = rest.get(..3).unwrap_or_default().to_lowercase();
+        let (code, behind) = rest.split_at_checked(3).unwrap_or_default();
+        let lower = code.to_lowercase();
         if let Some(sign) = [("%%c", 'Ø'), ("%%p", '±'), ("%%d", '°')].iter().find(|(code, _)| *code == lower) {
             out.push(sign.1);
-            rest = &rest[3..];
+            rest = behind;
             continue;
         }
         if lower.starts_with("%%") && lower.ends_with(['u', 'o', 'k']) {
-            rest = &rest[3..];
+            rest = behind;
             continue;
         }
-        rest = &rest[c.len_utf8()..];
+        rest = rest.strip_prefix(c).unwrap_or_default();
         match c {
             '{' | '}' => {}
             '\u{2205}' | '\u{2300}' | 'ø' => out.push('Ø'),
             '\\' => {
                 let Some(code) = rest.chars().next() else { break };
-                rest = &rest[code.len_utf8()..];
+                rest = rest.strip_prefix(code).unwrap_or_default();
                 match code {
                     'P' | 'X' | '~' => out.push(' '),
                     '\\' | '{' | '}' => out.push(code),
@@ -65,10 +66,11 @@ pub fn plain(text: &str) -> String {
                         rest = behind;
                     }
                     'U' if rest.starts_with('+') => {
-                        let hex = rest.get(1..5).and_then(|h| u32::from_str_radix(h, 16).ok()).and_then(char::from_u32);
-                        if let Some(sign) = hex {
+                        let (code, behind) = rest.split_at_checked(5).unwrap_or_default();
+                        let hex = code.strip_prefix('+').and_then(|h| u32::from_str_radix(h, 16).ok());
+                        if let Some(sign) = hex.and_then(char::from_u32) {
                             out.push(if matches!(sign, '\u{2205}' | '\u{2300}') { 'Ø' } else { sign });
-                            rest = &rest[5..];
+                            rest = behind;
                         }
                     }
                     'L' | 'l' | 'O' | 'o' | 'K' | 'k' => {}
@@ -148,7 +150,7 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     if let Some(ra) = lower.strip_prefix("ra").and_then(number).filter(|ra| *ra > 0.0) {
         return said.ra_um.replace(ra).is_none();
     }
-    if word.starts_with('M') && word[1..].starts_with(|c: char| c.is_ascii_digit()) {
+    if word.strip_prefix('M').is_some_and(|size| size.starts_with(|c: char| c.is_ascii_digit())) {
         // A tolerance class of the thread follows a dash: it is not planned with.
         let designation = word.split('-').next().unwrap_or(word).replace(',', ".");
         return match Thread::parse(&designation) {

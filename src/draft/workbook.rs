@@ -106,7 +106,7 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
         while let Ok(read @ 1..) = part.read(&mut buffer) {
             size += read as u64;
             if sheets {
-                content.extend_from_slice(&buffer[..read]);
+                content.extend(buffer.iter().take(read));
             }
             all += read as u64;
             if size > PART_MAX_MIB << 20 || all > PARTS_MAX_MIB << 20 {
@@ -152,9 +152,11 @@ fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Dia
             return;
         }
         rows.resize(rows.len().max(row + 1), Vec::new());
-        let cells = &mut rows[row];
+        let Some(cells) = rows.get_mut(row) else { return };
         cells.resize(cells.len().max(column + 1), String::new());
-        cells[column] = text;
+        if let Some(cell) = cells.get_mut(column) {
+            *cell = text;
+        }
     };
     if let Sheets::Xlsx(book) = &mut book {
         // Cell by cell: of the whole range the library makes a rectangle, and one stray cell in the last row fills the memory.

@@ -22,6 +22,7 @@ pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
 }
 
 /// Levenshtein distance, with a swap of neighbours as one edit.
+#[expect(clippy::indexing_slicing, reason = "the table has a row and a column more than the words have letters")]
 fn edit_distance(a: &[char], b: &[char]) -> usize {
     let mut rows = vec![vec![0; b.len() + 1]; a.len() + 1];
     for (i, row) in rows.iter_mut().enumerate() {

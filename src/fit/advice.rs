@@ -13,8 +13,8 @@ const PLACES: usize = 12;
 const ROOM_MM: f64 = 5.0;
 
 /// The single reading that makes the loose supports best known, in words; nothing where none can be tried.
-pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[usize]) -> Option<String> {
-    let support = model.readings.fit[*loose.first()?];
+pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[(usize, Support)]) -> Option<String> {
+    let (_, support) = *loose.first()?;
     let given = derivatives(at, &|p: &[f64]| model.residuals(p))?;
     let mut best: Option<(f64, String)> = None;
     for (set_up, is_new) in set_ups(model, support) {
@@ -22,20 +22,21 @@ pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[usize]) -> Opti
             let load_n = set_up.dial.iter().map(|d| d.load_n).fold(0.0, f64::max);
             let load_n = if load_n > 0.0 { load_n } else { USUAL_LOAD_N };
             let dial = [Dial { load_n, at_mm: place, read_at_mm: place, deflection_um: 0.0 }];
-            let expected = model.answers(at, &set_up, &dial, false)?.0[0];
+            let expected = *model.answers(at, &set_up, &dial, false)?.0.first()?;
             let error = model.dial_error_um(expected);
-            let row = derivatives(at, &|p: &[f64]| Some(vec![model.answers(p, &set_up, &dial, false)?.0[0] / error]))?;
+            let row =
+                derivatives(at, &|p: &[f64]| Some(vec![model.answers(p, &set_up, &dial, false)?.0.first()? / error]))?;
             let mut rows = given.clone();
             rows.extend(row);
             let known = spread(&rows, at.len());
-            let error = loose.iter().map(|i| known.error(*i)).fold(0.0, f64::max);
+            let error = loose.iter().map(|(i, _)| known.error(*i)).fold(0.0, f64::max);
             if best.as_ref().is_none_or(|(least, _)| error < 0.98 * least) {
                 best = Some((error, in_words(&set_up, is_new, load_n, place, expected)));
             }
         }
     }
     let (error, words) = best?;
-    let names: Vec<&str> = loose.iter().map(|i| model.readings.fit[*i].name()).collect();
+    let names: Vec<&str> = loose.iter().map(|(_, s)| s.name()).collect();
     let names = names.join(" and ");
     if error > MOST_ERROR {
         return Some(format!("add several readings; {words} tells most, but alone it leaves {names} unsure"));

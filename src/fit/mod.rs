@@ -5,6 +5,7 @@
 //! do not determine is refused, with the reading that would determine it.
 
 mod advice;
+#[expect(clippy::indexing_slicing, reason = "square matrices, a row and a column for each unknown")]
 mod least_squares;
 mod model;
 
@@ -64,18 +65,17 @@ pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
 /// The supports that are not determined, and what would determine them, looked for on the machine as its file has it: what
 /// was fitted to too few readings is no place to look from.
 fn undetermined(readings: &Readings, model: &Model, start: &[f64], known: &Spread) -> Option<Diag> {
-    let loose: Vec<usize> = (0..readings.fit.len()).filter(|i| known.error(*i) > MOST_ERROR).collect();
-    let names: Vec<&str> = loose.iter().map(|i| readings.fit[*i].name()).collect();
-    let first = *loose.first()?;
-    let support = readings.fit[first];
+    let supports = readings.fit.iter().copied().enumerate();
+    let (loose, sure): (Vec<_>, Vec<_>) = supports.partition(|(i, _)| known.error(*i) > MOST_ERROR);
+    let names: Vec<&str> = loose.iter().map(|(_, s)| s.name()).collect();
+    let (_, support) = *loose.first()?;
     let never = support == Support::CounterSpindle && readings.set_ups.iter().all(|s| s.grip.is_none());
     let what = match (never, names.as_slice()) {
         (true, _) => "no set-up holds the bar in the counter-spindle, whose stiffness is to be fitted".to_string(),
         (false, [one]) => format!("the readings do not determine the stiffness of the {one}"),
         (false, several) => format!("the readings do not determine the stiffnesses of {}", several.join(" and ")),
     };
-    let rest: Vec<&str> =
-        (0..readings.fit.len()).filter(|i| !loose.contains(i)).map(|i| readings.fit[i].key()).collect();
+    let rest: Vec<&str> = sure.iter().map(|(_, s)| s.key()).collect();
     let leave = if rest.is_empty() { String::new() } else { format!(", or write `fit: [{}]`", rest.join(", ")) };
     let add = advice::reading_to_add(model, start, &loose)
         .unwrap_or_else(|| "measure with a thicker, shorter bar, so that the support gives way and not the bar".into());
@@ -106,9 +106,10 @@ fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fit
     let supports: Vec<FittedSupport> = readings
         .fit
         .iter()
+        .zip(&best.at)
         .enumerate()
-        .map(|(i, support)| {
-            let (k, error) = (best.at[i].exp(), known.error(i) * widened);
+        .map(|(i, (support, at))| {
+            let (k, error) = (at.exp(), known.error(i) * widened);
             FittedSupport {
                 support: *support,
                 stiffness_n_per_um: k,

@@ -81,6 +81,7 @@ impl<'a> Model<'a> {
         }
         let beam = Beam::new(&self.elastic, &mut points, |_| self.readings.diameter_mm, &springs);
         let factor = beam.factor().ok()?;
+        #[expect(clippy::indexing_slicing, reason = "the beam tells a place's node among its own")]
         let deflections = dial.iter().map(|d| {
             let all = beam.under_force(&factor, beam.node(s(d.at_mm)), d.load_n);
             um(all[beam.node(s(d.read_at_mm))][0])

@@ -109,17 +109,17 @@ fn replaced(text: &str, from: usize, to: usize, with: &str) -> Option<String> {
 
 fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
     if let Some(entry) = root.at(way) {
-        let gap = if entry.start == entry.end && !text[..entry.start].ends_with(' ') { " " } else { "" };
+        let gap = if entry.start == entry.end && !text.get(..entry.start)?.ends_with(' ') { " " } else { "" };
         return replaced(text, entry.start, entry.end, &format!("{gap}{}", written(value)));
     }
     // The deepest map there is gets the rest of the way as maps in brackets.
-    let (depth, map) = (0..way.len()).rev().find_map(|n| Some((n, root.at(&way[..n])?)))?;
+    let (depth, map) = (0..way.len()).rev().find_map(|n| Some((n, root.at(way.get(..n)?)?)))?;
+    let [Step::Key(key), rest @ ..] = way.get(depth..)? else { return None };
     let mut new = written(value);
-    for step in way[depth + 1..].iter().rev() {
+    for step in rest.iter().rev() {
         let Step::Key(key) = step else { return None };
         new = format!("{{{key}: {new}}}");
     }
-    let Step::Key(key) = &way[depth] else { return None };
     let new = format!("{key}: {new}");
     if map.kind == Kind::Scalar && map.text.is_empty() {
         return replaced(text, map.start, map.end, &format!(" {{{new}}}"));
@@ -133,7 +133,7 @@ fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
         return replaced(text, last, last, &format!("{comma}{new}"));
     }
     let first = map.entries.first()?;
-    let indent = indent_of(text, first.from);
+    let indent = indent_of(text, first.from)?;
     if depth == 0 {
         let line_end = if text.ends_with('\n') { "" } else { "\n" };
         return Some(format!("{text}{line_end}{indent}{new}\n"));
@@ -142,17 +142,17 @@ fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
 }
 
 /// Blanks as wide as what stands in front of a byte on its line.
-fn indent_of(text: &str, byte: usize) -> String {
-    " ".repeat(text[line_start(text, byte)..byte].chars().count())
+fn indent_of(text: &str, byte: usize) -> Option<String> {
+    Some(" ".repeat(text.get(line_start(text, byte)?..byte)?.chars().count()))
 }
 
-fn line_start(text: &str, byte: usize) -> usize {
-    text[..byte].rfind('\n').map_or(0, |i| i + 1)
+fn line_start(text: &str, byte: usize) -> Option<usize> {
+    Some(text.get(..byte)?.rfind('\n').map_or(0, |i| i + 1))
 }
 
 /// First byte of the line behind the one a byte is on.
-fn next_line(text: &str, byte: usize) -> usize {
-    text[byte..].find('\n').map_or(text.len(), |i| byte + i + 1)
+fn next_line(text: &str, byte: usize) -> Option<usize> {
+    Some(text.get(byte..)?.find('\n').map_or(text.len(), |i| byte + i + 1))
 }
 
 fn drop_key(text: &str, root: &Entry, way: &[Step]) -> Option<String> {
@@ -171,12 +171,12 @@ fn drop_key(text: &str, root: &Entry, way: &[Step]) -> Option<String> {
 
 /// The text without the entry of a map or list of several.
 fn cut(text: &str, above: &Entry, index: usize) -> Option<String> {
-    let entry = &above.entries[index];
-    let whole_lines = !above.flow && text[line_start(text, entry.from)..entry.from].trim().is_empty();
-    if whole_lines {
-        return replaced(text, line_start(text, entry.from), next_line(text, entry.end), "");
+    let entry = above.entries.get(index)?;
+    let start = line_start(text, entry.from)?;
+    if !above.flow && text.get(start..entry.from)?.trim().is_empty() {
+        return replaced(text, start, next_line(text, entry.end)?, "");
     }
-    match (above.entries.get(index + 1), index.checked_sub(1).map(|i| &above.entries[i])) {
+    match (above.entries.get(index + 1), index.checked_sub(1).and_then(|i| above.entries.get(i))) {
         (Some(next), _) => replaced(text, entry.from, next.from, ""),
         (None, Some(previous)) => replaced(text, previous.end, entry.end, ""),
         (None, None) => replaced(text, entry.from, entry.end, ""),
@@ -185,9 +185,9 @@ fn cut(text: &str, above: &Entry, index: usize) -> Option<String> {
 
 /// The dash of an item of a list without brackets.
 fn dash(text: &str, item: &Entry) -> Option<usize> {
-    let start = line_start(text, item.from);
-    let dash = start + text[start..item.from].rfind('-')?;
-    text[start..dash].trim().is_empty().then_some(dash)
+    let start = line_start(text, item.from)?;
+    let (blanks, _) = text.get(start..item.from)?.rsplit_once('-')?;
+    blanks.trim().is_empty().then_some(start + blanks.len())
 }
 
 fn insert(text: &str, root: &Entry, way: &[Step], index: usize, item: &str) -> Option<String> {
@@ -206,15 +206,15 @@ fn insert(text: &str, root: &Entry, way: &[Step], index: usize, item: &str) -> O
         return replaced(text, at.from, at.from, &format!("{item}, "));
     }
     let first = dash(text, list.entries.first()?)?;
-    let indent = indent_of(text, first);
+    let indent = indent_of(text, first)?;
     match list.entries.get(index) {
         Some(next) => {
-            let at = line_start(text, dash(text, next)?);
+            let at = line_start(text, dash(text, next)?)?;
             replaced(text, at, at, &format!("{indent}- {item}\n"))
         }
         None => {
-            let at = next_line(text, list.end);
-            let line_end = if text[..at].ends_with('\n') { "" } else { "\n" };
+            let at = next_line(text, list.end)?;
+            let line_end = if text.get(..at)?.ends_with('\n') { "" } else { "\n" };
             replaced(text, at, at, &format!("{line_end}{indent}- {item}\n"))
         }
     }
@@ -231,7 +231,7 @@ fn remove(text: &str, root: &Entry, way: &[Step], index: usize) -> Option<String
     if list.flow {
         return cut(text, list, index);
     }
-    replaced(text, line_start(text, dash(text, item)?), next_line(text, item.end), "")
+    replaced(text, line_start(text, dash(text, item)?)?, next_line(text, item.end)?, "")
 }
 
 fn swap(text: &str, root: &Entry, way: &[Step], a: usize, b: usize) -> Option<String> {

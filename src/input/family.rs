@@ -54,7 +54,8 @@ impl Family {
         let (mut ranges, mut ends_mm) = (Vec::new(), Vec::new());
         if varies {
             let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), &[])?;
-            ends_mm = nominal.vary.iter().map(|range| nominal.shaft.sections[range.section].to_mm).collect();
+            let sections = &nominal.shaft.sections;
+            ends_mm = nominal.vary.iter().filter_map(|range| Some(sections.get(range.section)?.to_mm)).collect();
             ranges = nominal.vary;
         }
         let values_mm = ranges.iter().map(Range::values_mm).collect();

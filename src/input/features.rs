@@ -48,9 +48,11 @@ const KEYS: [&str; 20] = [
 /// A feature; where the sections are known, also whether it is on the shaft and fits it.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Section]>) -> Option<Feature> {
     let map = r.map(node, "the feature", &KEYS)?;
-    let kinds: Vec<&[&str]> = KINDS.into_iter().filter(|keys| map.get(keys[0]).is_some()).collect();
-    let [keys] = kinds[..] else {
-        if kinds.is_empty() && KINDS.into_iter().any(|keys| map.tried(keys[0])) {
+    // Each by its first key.
+    let kinds = || KINDS.into_iter().filter_map(|keys| Some((*keys.first()?, keys)));
+    let given: Vec<(&str, &[&str])> = kinds().filter(|(kind, _)| map.get(kind).is_some()).collect();
+    let [(kind, keys)] = given[..] else {
+        if given.is_empty() && kinds().any(|(kind, _)| map.tried(kind)) {
             return None;
         }
         let diag = Diag::new(
@@ -65,13 +67,13 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Sect
     let mut fits = true;
     for key in KEYS {
         if map.get(key).is_some() && !keys.contains(&key) {
-            let diag = Diag::new(format!("`{key}` does not belong to a `{}`", keys[0]))
+            let diag = Diag::new(format!("`{key}` does not belong to a `{kind}`"))
                 .help(format!("its keys are {}", keys.join(", ")));
             r.complain(&map.place(key), diag);
             fits = false;
         }
     }
-    let kind = match keys[0] {
+    let kind = match kind {
         "cross_hole" => cross_hole(r, &map, sections),
         "keyseat" => keyseat(r, &map, sections),
         "centre_hole" => centre_hole(r, &map, sections),

@@ -36,8 +36,8 @@ pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
         return Err(too_large(path));
     }
     String::from_utf8(bytes).map_err(|error| {
-        let good = &error.as_bytes()[..error.utf8_error().valid_up_to()];
-        let line = good.iter().filter(|byte| **byte == b'\n').count() + 1;
+        let good = error.as_bytes().iter().take(error.utf8_error().valid_up_to());
+        let line = good.filter(|byte| **byte == b'\n').count() + 1;
         Diag::new(format!("`{name}` is not UTF-8 text (first fault in line {line})")).help("save the file as UTF-8")
     })
 }

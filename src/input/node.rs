@@ -220,8 +220,8 @@ pub(super) fn place(source: &Arc<Source>, start: usize, end: usize) -> Place {
     while !text.is_char_boundary(start) {
         start -= 1;
     }
-    let line_start = text[..start].rfind('\n').map_or(0, |i| i + 1);
-    let line_end = text[start..].find('\n').map_or(text.len(), |i| start + i);
+    let (before, behind) = text.split_at_checked(start).unwrap_or_default();
+    let line_end = start + behind.find('\n').unwrap_or(behind.len());
     let mut end = end.clamp(start, line_end.max(start));
     while !text.is_char_boundary(end) {
         end -= 1;
@@ -230,8 +230,8 @@ pub(super) fn place(source: &Arc<Source>, start: usize, end: usize) -> Place {
         source: Arc::clone(source),
         start,
         end,
-        line: text[..start].matches('\n').count() + 1,
-        column: text[line_start..start].chars().count() + 1,
+        line: before.matches('\n').count() + 1,
+        column: before.chars().rev().take_while(|c| *c != '\n').count() + 1,
     }
 }
 

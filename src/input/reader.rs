@@ -266,25 +266,25 @@ impl Reader {
 
     /// Two numbers in brackets.
     pub(super) fn pair(&mut self, node: &Spanned<Node>, field: &Field, form: &str) -> Option<(f64, f64)> {
-        match &node.value {
-            Node::List(items) if items.len() == 2 => {
-                let first = self.number_in(&items[0], field);
-                let second = self.number_in(&items[1], field);
+        let items = if let Node::List(items) = &node.value { &items[..] } else { &[] };
+        match items {
+            [first, second] => {
+                let first = self.number_in(first, field);
+                let second = self.number_in(second, field);
                 Some((first?, second?))
             }
-            other => {
-                let found = match other {
+            _ => {
+                let found = match &node.value {
                     Node::List(items) => format!("a list of {}", items.len()),
                     other => other.kind().to_owned(),
                 };
                 // `[-0,05, 0]` is a list of three, two of them with nothing but a comma between.
-                let items = if let Node::List(items) = &node.value { &items[..] } else { &[] };
                 let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
-                let comma = items.windows(2).any(|pair| {
+                let comma = items.iter().zip(items.iter().skip(1)).any(|(first, second)| {
                     // `05` is no number in YAML, but written as one.
                     let digits = |text: &str| !text.is_empty() && text.chars().all(|c| "+-.0123456789".contains(c));
-                    let both = pair.iter().all(|i| digits(self.written(i)));
-                    both && begins(&pair[0]) + self.written(&pair[0]).len() + 1 == begins(&pair[1])
+                    let both = [first, second].into_iter().all(|i| digits(self.written(i)));
+                    both && begins(first) + self.written(first).len() + 1 == begins(second)
                 });
                 let point = if comma { "; decimals have a point, not a comma: `0.05`" } else { "" };
                 let diag = Diag::new(format!("`{}` takes two numbers, not {found}", field.key()))
@@ -424,8 +424,9 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     if with_point != text && with_point.parse::<f64>().is_ok() {
         return Diag::new(format!("`{key}` has a decimal comma")).help(format!("write a point: `{key}: {with_point}`"));
     }
-    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c)).unwrap_or(with_point.len());
-    let (number, unit) = (with_point[..digits].trim(), with_point[digits..].trim());
+    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c));
+    let parts = digits.and_then(|end| with_point.split_at_checked(end)).unwrap_or((&with_point, ""));
+    let (number, unit) = (parts.0.trim(), parts.1.trim());
     if let Ok(inches) = number.parse::<f64>()
         && field.unit == "mm"
         && ["in", "in.", "inch", "inches", "\"", "″"].contains(&unit)

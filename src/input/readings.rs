@@ -241,13 +241,12 @@ fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm
             None if fitting.is_empty() => format!("no collet of the machine holds the bar of {diameter_mm} mm"),
             None => format!("more than one collet holds the bar of {diameter_mm} mm: which one was it?"),
         };
-        let help = if fitting.is_empty() {
-            format!(
+        let help = match fitting.first() {
+            None => format!(
                 "the machine's collets are {}; add the one that was used to the machine, or measure with such a bar",
                 machine_names(&spindle.collets)
-            )
-        } else {
-            format!("write `collet: \"{}\"`, or another of {}", fitting[0].name, fitting_names(&fitting))
+            ),
+            Some(first) => format!("write `collet: \"{}\"`, or another of {}", first.name, fitting_names(&fitting)),
         };
         r.complain(&map.place(if named.is_some() { "collet" } else { "grip" }), Diag::new(what).help(help));
         return None;

@@ -48,15 +48,14 @@ fn located<'a>(group: Group<'a>, place: &'a Place) -> Group<'a> {
     let line = text.get(line_start..).unwrap_or_default().lines().next().unwrap_or_default();
     let from = place.start.saturating_sub(line_start).min(line.len());
     let to = place.end.saturating_sub(line_start).clamp(from, line.len());
-    if line.trim().is_empty()
-        || line.len() > LINE_MAX_BYTES
-        || !line.is_char_boundary(from)
-        || !line.is_char_boundary(to)
-    {
+    let parts = (line.get(..from), line.get(from..to), line.get(to..));
+    let ((Some(before), Some(marked), Some(behind)), true) =
+        (parts, !line.trim().is_empty() && line.len() <= LINE_MAX_BYTES)
+    else {
         return group.element(Origin::path(path).line(place.line).char_column(place.column));
-    }
+    };
     // The marker stands under what is shown of the line.
-    let [before, marked, behind] = [&line[..from], &line[from..to], &line[to..]].map(shown::lines);
+    let [before, marked, behind] = [before, marked, behind].map(shown::lines);
     let span = before.len()..before.len() + marked.len();
     let line = format!("{before}{marked}{behind}");
     group

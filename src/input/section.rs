@@ -142,7 +142,7 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
         _ => {
             let diag = Diag::new(format!("the section has {} at once", given.join(" and ")))
                 .help("a section is one thing: split it, or keep one of them");
-            r.complain(&map.place(given[1]), diag);
+            r.complain(&given.get(1).map_or(map.at, |second| map.place(second)), diag);
             None
         }
     }

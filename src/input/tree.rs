@@ -80,8 +80,8 @@ impl Entry {
     pub fn way_to(&self, byte: usize) -> Vec<Step> {
         let mut way = Vec::new();
         let mut here = self;
-        while let Some(index) = here.entries.iter().position(|e| byte >= e.from && byte < e.end.max(e.from + 1)) {
-            let next = &here.entries[index];
+        let holds = |e: &Entry| byte >= e.from && byte < e.end.max(e.from + 1);
+        while let Some((index, next)) = here.entries.iter().enumerate().find(|(_, e)| holds(e)) {
             way.push(next.key.clone().map_or(Step::Item(index), Step::Key));
             here = next;
         }

@@ -6,7 +6,7 @@ use super::node::Node;
 use super::reader::{Map, Reader, shown};
 use crate::diag::Diag;
 use crate::fields::{self, FAMILY_MAX, Field, nearest};
-use crate::job::{Range, SectionKind, Shaft, Varied};
+use crate::job::{Range, Section, SectionKind, Shaft, Varied};
 
 const FORM: &str = "`length: {section: body, from: 200, to: 1200, step: 50}`";
 
@@ -66,8 +66,8 @@ fn range(
 /// Index and label of the section meant, by its name or else its number.
 fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaft) -> Option<(usize, String)> {
     let text = r.text_in(node, "section")?;
-    let named: Vec<usize> =
-        (0..shaft.sections.len()).filter(|i| shaft.sections[*i].name.as_deref() == Some(text.as_str())).collect();
+    let called = |(i, s): (usize, &Section)| (s.name.as_deref() == Some(text.as_str())).then_some(i);
+    let named: Vec<usize> = shaft.sections.iter().enumerate().filter_map(called).collect();
     let number = text.parse::<usize>().ok().and_then(|n| n.checked_sub(1)).filter(|i| *i < shaft.sections.len());
     let index = match (&named[..], number) {
         ([index], _) => *index,
@@ -81,14 +81,14 @@ fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaf
             r.complain(&node.referenced, Diag::new(format!("no section is called `{}`", shown(&text))).help(help));
             return None;
         }
-        _ => {
+        ([first, ..], _) => {
             let diag = Diag::new(format!("{} sections are called `{}`", named.len(), shown(&text)))
-                .help(format!("name them apart, or write the number from the front: `section: {}`", named[0] + 1));
+                .help(format!("name them apart, or write the number from the front: `section: {}`", first + 1));
             r.complain(&node.referenced, diag);
             return None;
         }
     };
-    let section = &shaft.sections[index];
+    let section = shaft.sections.get(index)?;
     let plain =
         matches!(section.kind, SectionKind::Cylinder { .. } | SectionKind::Groove { .. } | SectionKind::Knurl { .. });
     if varied == Varied::Diameter && !plain {

@@ -78,7 +78,7 @@ fn strokes(letter: char) -> Option<Vec<Vec<(f64, f64)>>> {
     let (_, drawn) = LETTERS.iter().find(|(known, _)| *known == letter)?;
     let stroke = |text: &str| {
         let figures: Vec<f64> = text.chars().filter_map(|c| c.to_digit(10)).map(f64::from).collect();
-        figures.chunks_exact(2).map(|p| (p[0], p[1])).collect()
+        figures.as_chunks().0.iter().map(|[x, y]| (*x, *y)).collect()
     };
     Some(drawn.split_whitespace().map(stroke).collect())
 }
@@ -106,7 +106,7 @@ pub fn path(text: &str, height_mm: f64) -> Result<Path, Diag> {
         };
         path.strokes += drawn.len();
         for stroke in drawn {
-            let lengths = stroke.windows(2).map(|p| (p[1].0 - p[0].0).hypot(p[1].1 - p[0].1));
+            let lengths = stroke.iter().zip(stroke.iter().skip(1)).map(|(a, b)| (b.0 - a.0).hypot(b.1 - a.1));
             path.length_mm += scale * lengths.sum::<f64>();
         }
     }

@@ -7,6 +7,7 @@
 mod cutting;
 pub mod engraving;
 pub mod iso2768;
+#[expect(clippy::indexing_slicing, reason = "the rows are as long as the table of steps")]
 pub mod iso286;
 pub mod iso6411;
 mod limits;

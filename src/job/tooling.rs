@@ -86,7 +86,7 @@ pub struct ToolPlaces {
 impl ToolPlaces {
     /// Places of a kind.
     pub fn of(&self, place: Place) -> usize {
-        Place::ALL.iter().position(|p| *p == place).map_or(0, |i| self.places[i])
+        Place::ALL.iter().zip(self.places).find(|(p, _)| **p == place).map_or(0, |(_, places)| places)
     }
 }
 

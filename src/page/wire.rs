@@ -291,7 +291,8 @@ impl Told {
             _ if is(&texts.job) => Some(Which::Job),
             _ => None,
         };
-        let tree = file.and_then(|file| trees[usize::from(file == Which::Machine)]);
+        let [of_job, of_machine] = trees;
+        let tree = file.and_then(|file| if file == Which::Machine { of_machine } else { of_job });
         Told {
             file,
             what: diag.what.clone(),

@@ -103,10 +103,9 @@ pub(super) fn nested(
 
 /// What plotters has drawn, without its outer `svg` element.
 fn inner_svg(whole: &str) -> Result<String, ReportError> {
-    let inner =
-        whole.find("<svg").and_then(|from| whole[from..].find('>').map(|n| from + n + 1)).zip(whole.rfind("</svg>"));
-    let Some((from, to)) = inner.filter(|(from, to)| from <= to) else { return Err(chart_error("no svg element")) };
-    Ok(whole[from..to].trim().to_string())
+    let begun = whole.split_once("<svg").and_then(|(_, tag)| tag.split_once('>'));
+    let inner = begun.and_then(|(_, behind)| behind.rsplit_once("</svg>"));
+    inner.map(|(inner, _)| inner.trim().to_string()).ok_or_else(|| chart_error("no svg element"))
 }
 
 /// Rules, the area under the governing check, stage borders, the limit.

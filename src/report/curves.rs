@@ -37,8 +37,7 @@ const KEY_LINE: f64 = 13.0;
 pub fn curves(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let mut g = shapes::group("curves");
     let (lines, moments) = checks(plan);
-    for (i, check) in lines.iter().enumerate() {
-        let (colour, dashes) = PENS[i % PENS.len()];
+    for (check, (colour, dashes)) in lines.iter().zip(PENS.into_iter().cycle()) {
         let curve = chart::plotted(layout, charts.y, charts.height, TOP, |plot| {
             for run in runs(plan, check) {
                 let points = run.into_iter().map(|(x, y)| (x.clamp(0.0, layout.axis.max_mm), y.clamp(0.0, TOP)));
@@ -49,10 +48,10 @@ pub fn curves(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Re
         })?;
         g = g.add(curve.set("class", "curve").set("stroke-dasharray", finer(dashes)));
     }
-    for (i, check) in moments.iter().enumerate() {
+    for (check, shape) in moments.iter().zip(MARKS.into_iter().cycle()) {
         for result in plan.stages.iter().flat_map(|s| &s.checks).filter(|c| c.check == *check) {
             let (x, y) = (layout.axis.x_clamped(result.turned_mm), y_of(charts, result.utilisation));
-            g = g.add(mark(i).set("transform", format!("translate({} {})", xy(x), xy(y))));
+            g = g.add(mark(shape).set("transform", format!("translate({} {})", xy(x), xy(y))));
         }
     }
     Ok(g.add(peaks(plan, layout, charts)).add(key(&lines, &moments, layout, charts)))
@@ -103,9 +102,8 @@ fn runs(plan: &Plan, check: &str) -> Vec<Vec<(f64, f64)>> {
     runs
 }
 
-fn mark(index: usize) -> Path {
-    let path = shapes::path(MARKS[index % MARKS.len()].to_string());
-    path.set("fill", WHITE).set("stroke", INK).set("stroke-width", "1.2")
+fn mark(shape: &str) -> Path {
+    shapes::path(shape.to_string()).set("fill", WHITE).set("stroke", INK).set("stroke-width", "1.2")
 }
 
 /// Right of the chart: the limit, and the name of every curve and mark.
@@ -119,17 +117,16 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
     let mut g = shapes::group("key")
         .add(shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, LIMIT, 2.0))
         .add(name(y, "limit").set("fill", LIMIT).set("font-weight", "bold"));
-    for (i, check) in lines.iter().enumerate() {
+    for (check, (colour, dashes)) in lines.iter().zip(PENS.into_iter().cycle()) {
         y += KEY_LINE;
-        let (colour, dashes) = PENS[i % PENS.len()];
         let sample = shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, colour, WIDTH + 0.2).set("stroke-dasharray", dashes);
         // Its curve is a bound where the modes were not worked out.
         let at_most = if *check == "chatter" { ", at most" } else { "" };
         g = g.add(sample).add(name(y, &format!("{}{at_most}", words::key(check))));
     }
-    for (i, check) in moments.iter().enumerate() {
+    for (check, shape) in moments.iter().zip(MARKS.into_iter().cycle()) {
         y += KEY_LINE;
-        let sample = mark(i).set("transform", format!("translate({} {})", xy(x + SAMPLE / 2.0), xy(y - 3.5)));
+        let sample = mark(shape).set("transform", format!("translate({} {})", xy(x + SAMPLE / 2.0), xy(y - 3.5)));
         g = g.add(sample).add(name(y, &words::key(check)));
     }
     g

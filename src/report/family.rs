@@ -197,8 +197,9 @@ fn said_of(part: &str, hand_overs: usize, time_s: f64) -> String {
 /// Shade of a number of hand-overs between the least and the most, and the ink that reads on it.
 fn shade(hand_overs: usize, least: usize, most: usize) -> (String, &'static str) {
     let share = if most > least { (hand_overs - least) as f64 / (most - least) as f64 } else { 0.0 };
-    let part = |i: usize| (LIGHT[i] + (DARK[i] - LIGHT[i]) * share).round() as u8;
-    (format!("#{:02x}{:02x}{:02x}", part(0), part(1), part(2)), if share > 0.5 { WHITE } else { INK })
+    let part = |(light, dark): (f64, f64)| format!("{:02x}", (light + (dark - light) * share).round() as u8);
+    let colour: String = LIGHT.into_iter().zip(DARK).map(part).collect();
+    (format!("#{colour}"), if share > 0.5 { WHITE } else { INK })
 }
 
 /// A cell at least this wide and high holds its figure, and the time below it.

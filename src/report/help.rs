@@ -34,6 +34,10 @@ pub(super) const TOGETHER: &str = "the best two changes together";
 /// Between the names of two changes that are one.
 const PAIRED: &str = " + ";
 
+fn pair(value: &Value) -> Option<&[Value; 2]> {
+    value.as_array()?.as_slice().try_into().ok()
+}
+
 /// One change: its sentence, then the numbers by the keys of the files.
 pub(super) fn change_text(change: &Change) -> String {
     let extra = match change.extra_time_s {
@@ -43,9 +47,9 @@ pub(super) fn change_text(change: &Change) -> String {
     let one = |name: &str, from: &Value, to: &Value| {
         format!("{}: {} → {}", words::plain(name), words::change_value(from), words::change_value(to))
     };
-    let numbers = match (change.change.split_once(PAIRED), &change.from, &change.to) {
-        (Some((a, b)), Value::Array(from), Value::Array(to)) if from.len() == 2 && to.len() == 2 => {
-            format!("{}; {}", one(a, &from[0], &to[0]), one(b, &from[1], &to[1]))
+    let numbers = match (change.change.split_once(PAIRED), pair(&change.from), pair(&change.to)) {
+        (Some((a, b)), Some([from_a, from_b]), Some([to_a, to_b])) => {
+            format!("{}; {}", one(a, from_a, to_a), one(b, from_b, to_b))
         }
         _ => one(&change.change, &change.from, &change.to),
     };

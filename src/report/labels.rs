@@ -155,8 +155,8 @@ pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>
     let mut ends = vec![f64::NEG_INFINITY; most];
     let lane = |interval: &Option<(f64, f64)>| {
         let (from, to) = (*interval)?;
-        let lane = ends.iter().position(|end| *end <= from)?;
-        ends[lane] = to;
+        let (lane, end) = ends.iter_mut().enumerate().find(|(_, end)| **end <= from)?;
+        *end = to;
         Some(lane)
     };
     intervals.iter().map(lane).collect()

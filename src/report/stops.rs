@@ -87,7 +87,7 @@ pub fn stops(plan: &Plan) -> Vec<Stop> {
         }
         let stop = stop_at(&mut all, plan, done.turned_mm);
         match done.what {
-            AtStop::Work => stop.features.push(words::plain(&plan.features[done.index].text)),
+            AtStop::Work => stop.features.extend(plan.features.get(done.index).map(|f| words::plain(&f.text))),
             AtStop::HandOver => stop.hand_over = Some(done.index + 1),
             AtStop::RegripBefore | AtStop::RegripAfter => stop.regrip = Some(done.index + 1),
         }
@@ -100,6 +100,7 @@ pub fn stops(plan: &Plan) -> Vec<Stop> {
 }
 
 /// The stop at a place, made where there is none yet.
+#[expect(clippy::indexing_slicing, reason = "the index is of a stop that was found, or of the last")]
 fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop {
     let index = match all.iter().position(|s| (s.turned_mm - at_mm).abs() < SAME_PLACE_MM) {
         Some(i) => i,

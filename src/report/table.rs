@@ -93,13 +93,9 @@ pub fn render(heads: &[Head], rows: &[Vec<String>], width: usize) -> String {
 /// Takes from the widest column that may shrink, then from any, until the columns fit.
 fn shrink(heads: &[Head], widths: &mut [usize], room: usize) {
     while widths.iter().sum::<usize>() > room {
-        let widest = |only_shrinkable: bool| {
-            (0..widths.len())
-                .filter(|&i| widths[i] > NARROWEST && (heads[i].may_shrink || !only_shrinkable))
-                .max_by_key(|&i| widths[i])
-        };
-        match widest(true).or_else(|| widest(false)) {
-            Some(i) => widths[i] -= 1,
+        let wide = widths.iter_mut().zip(heads).filter(|(width, _)| **width > NARROWEST);
+        match wide.max_by_key(|(width, head)| (head.may_shrink, **width)) {
+            Some((width, _)) => *width -= 1,
             None => return,
         }
     }

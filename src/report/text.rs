@@ -130,8 +130,8 @@ fn section(title: &str, table: &Rows) -> String {
 fn shortened(mut table: Rows) -> Rows {
     let n = table.rows.len();
     if n > ROWS_MAX {
-        let mut gap = vec![String::new(); table.heads.len()];
-        gap[0] = format!("… {} more", n - ROWS_HEAD - ROWS_TAIL);
+        let mut gap = vec![format!("… {} more", n - ROWS_HEAD - ROWS_TAIL)];
+        gap.resize(table.heads.len(), String::new());
         table.rows.splice(ROWS_HEAD..n - ROWS_TAIL, [gap]);
     }
     table

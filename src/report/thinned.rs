@@ -5,6 +5,7 @@ const UNSEEN: f64 = 0.03;
 
 /// The points of a curve that make its shape; ends stay. `per` is how long one of either axis is on the page.
 /// Source: Ramer 1972, Douglas & Peucker 1973 (from memory).
+#[expect(clippy::indexing_slicing, reason = "a stretch goes from a point of the curve to one behind it")]
 pub fn thinned(points: &[(f64, f64)], per: (f64, f64)) -> Vec<(f64, f64)> {
     let mut kept = vec![false; points.len()];
     let mut parts = Vec::new();

@@ -52,23 +52,24 @@ pub fn rows(cycle: &Cycle) -> Rows {
             _ => groups.push(vec![o]),
         }
     }
-    groups.sort_by(|a, b| a[0].from_s.total_cmp(&b[0].from_s));
+    let from_s = |group: &Vec<&Operation>| group.first().map_or(0.0, |o| o.from_s);
+    groups.sort_by(|a, b| from_s(a).total_cmp(&from_s(b)));
     let row = |group: &Vec<&Operation>| {
-        let (first, last) = (group[0], group[group.len() - 1]);
+        let (first, last) = group.first().zip(group.last())?;
         let what = match (group.len(), first.stage) {
             (1, _) => words::plain(&first.text),
             (_, Some(stage)) => format!("stage {stage}: {}", parts(group)),
             (_, None) => format!("part before: {}", parts(group)),
         };
-        vec![
+        Some(vec![
             numbers::seconds(first.from_s),
             numbers::seconds(last.to_s),
             words::key(&first.side),
             what,
             numbers::seconds(group.iter().map(|o| o.to_s - o.from_s).sum()),
-        ]
+        ])
     };
-    Rows { heads, rows: groups.iter().map(row).collect() }
+    Rows { heads, rows: groups.iter().filter_map(row).collect() }
 }
 
 /// What a group of works is made of: `turning 49.5, features 33.5, tool changes 9.6`.

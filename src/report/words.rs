@@ -71,10 +71,10 @@ const LISTED: usize = 8;
 
 /// `a, b, c`; a long list ends in `and 12 more`.
 pub fn enumeration(items: &[String]) -> String {
-    if items.len() <= LISTED {
-        return items.join(", ");
+    match items.split_at_checked(LISTED) {
+        Some((listed, rest)) if !rest.is_empty() => format!("{} and {} more", listed.join(", "), rest.len()),
+        _ => items.join(", "),
     }
-    format!("{} and {} more", items[..LISTED].join(", "), items.len() - LISTED)
 }
 
 /// Columns a name of a section takes at most.

@@ -87,7 +87,8 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
                 Cell::Share(value) => (*value, "0 %".to_string()),
             };
             if !value.is_finite() {
-                let what = format!("{} in row {}", heads[usize::from(column)], row + 1);
+                let head = heads.get(usize::from(column)).copied().unwrap_or_default();
+                let what = format!("{head} in row {}", row + 1);
                 return Err(ReportError::NotDrawable { what });
             }
             sheet

@@ -112,7 +112,7 @@ impl<R: BufRead> Documents<R> {
 /// What stands behind `---`, where a line begins a document.
 fn behind_separator(line: &[u8]) -> Option<Vec<u8>> {
     let rest = line.strip_prefix(b"---")?;
-    (rest.is_empty() || rest[0].is_ascii_whitespace()).then(|| rest.trim_ascii_start().to_vec())
+    rest.first().is_none_or(u8::is_ascii_whitespace).then(|| rest.trim_ascii_start().to_vec())
 }
 
 /// Whether there is more than empty lines and remarks.
@@ -121,8 +121,7 @@ fn says_something(text: &[u8]) -> bool {
 }
 
 fn is_idle(line: &[u8]) -> bool {
-    let line = line.trim_ascii();
-    line.is_empty() || line[0] == b'#'
+    matches!(line.trim_ascii(), [] | [b'#', ..])
 }
 
 fn form_of(line: &[u8]) -> Form {

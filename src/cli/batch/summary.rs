@@ -47,7 +47,7 @@ impl Summary {
             self.rows.push(Row { machine: machine.to_owned(), ..Row::default() });
             self.rows.len() - 1
         });
-        let row = &mut self.rows[at];
+        let Some(row) = self.rows.get_mut(at) else { return };
         if let Some(count) = row.counts.get_mut(usize::from(head.ending.status())) {
             *count += 1;
         }
@@ -56,7 +56,9 @@ impl Summary {
 
     /// How the command ends: a defect, a wrong input, or done.
     pub fn ending(&self) -> Ending {
-        let some = |ending: Ending| self.rows.iter().any(|r| r.counts[usize::from(ending.status())] > 0);
+        let some = |ending: Ending| {
+            self.rows.iter().any(|r| r.counts.get(usize::from(ending.status())).is_some_and(|n| *n > 0))
+        };
         [Ending::Defect, Ending::WrongInput].into_iter().find(|e| some(*e)).unwrap_or(Ending::Done)
     }
 
@@ -77,7 +79,10 @@ impl Summary {
             cells
         };
         let mut rows: Vec<Vec<String>> = self.rows.iter().map(|r| row(&r.machine, r.counts, r.took)).collect();
-        let all = self.rows.iter().fold([0; 4], |all, r| std::array::from_fn(|i| all[i] + r.counts[i]));
+        let mut all = [0; 4];
+        for row in &self.rows {
+            all.iter_mut().zip(row.counts).for_each(|(sum, count)| *sum += count);
+        }
         if self.rows.len() != 1 {
             rows.push(row("all", all, self.rows.iter().map(|r| r.took).sum()));
         }
