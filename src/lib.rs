@@ -44,15 +44,21 @@
 //! | [`cli`] | one file a command: words and files, no engineering |
 
 #![forbid(unsafe_code)]
-// Nothing a user can cause ends in a panic.
+// Nothing a user can cause ends in a panic, no result hangs on the order of a hash, and what is printed goes through `cli`.
 #![cfg_attr(
     not(test),
     warn(
+        clippy::dbg_macro,
+        clippy::exit,
         clippy::expect_used,
         clippy::indexing_slicing,
+        clippy::iter_over_hash_type,
+        clippy::mem_forget,
         clippy::missing_errors_doc,
         clippy::missing_panics_doc,
         clippy::panic,
+        clippy::print_stderr,
+        clippy::print_stdout,
         clippy::string_slice,
         clippy::todo,
         clippy::unimplemented,

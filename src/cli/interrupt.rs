@@ -41,6 +41,7 @@ pub fn no_end_by_size() {
 }
 
 /// Listens from now on.
+#[expect(clippy::exit, reason = "the signal is answered beside the work, which nothing else would end")]
 pub fn listen() {
     // Where it is ignored, as of a job in the background of a script, it stays so.
     let _ = ctrlc::try_set_handler(|| {
