@@ -48,7 +48,8 @@ impl Steps<'_> {
     /// The network of all plans within a share of the least time, and the best way through it by the linear program; none where it has
     /// no way.
     ///
-    /// - **Errors**: [`Defect`], a fault of ours.
+    /// # Errors
+    /// [`Defect`] when the linear program fails, or its optimum is not that of the labels: a fault of ours.
     pub fn best_within(&self, share: f64) -> Result<Option<Stops>, Defect> {
         let least_s = self.least_s();
         let net = self.builder.within(Price::seconds(least_s * (1.0 + share)));
@@ -58,7 +59,8 @@ impl Steps<'_> {
 
     /// The same stops and grips moved for the largest margin by the linear program; states are looked at no farther apart than told.
     ///
-    /// - **Errors**: [`Defect`], a fault of ours.
+    /// # Errors
+    /// [`Defect`] when the linear program fails: a fault of ours.
     pub fn placed(&self, stops: &Stops, apart_mm: f64) -> Result<Stops, Defect> {
         place(self.ground, &lands(self.ground.rig), stops.0.clone(), apart_mm, f64::INFINITY).map(Stops)
     }

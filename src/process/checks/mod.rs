@@ -211,16 +211,14 @@ pub const CHECKS: [Check; 7] =
 pub const EVENTS: [Check; 5] = [drill::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
 
 /// How many checks depend on the speed.
-pub const BY_SPEED: usize = {
-    let (mut found, mut i) = (0, 0);
-    while i < CHECKS.len() {
-        if matches!(CHECKS[i].find, Find::BySpeed(_)) {
-            found += 1;
-        }
-        i += 1;
+pub const BY_SPEED: usize = count_by_speed(&CHECKS);
+
+const fn count_by_speed(checks: &[Check]) -> usize {
+    match checks {
+        [] => 0,
+        [first, rest @ ..] => first.depends_on_speed() as usize + count_by_speed(rest),
     }
-    found
-};
+}
 
 impl Check {
     /// What it finds at a moment; none where it does not apply.
@@ -237,7 +235,7 @@ impl Check {
     }
 
     /// Whether it depends on the speed, so that slowing down can satisfy it.
-    pub fn depends_on_speed(&self) -> bool {
+    pub const fn depends_on_speed(&self) -> bool {
         matches!(self.find, Find::BySpeed(_))
     }
 }
