@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Installs what .ci/run needs where it is missing. Called by .ci/run.
 set -euo pipefail
+cd "$(dirname "$0")/.."
 
 missing=()
 need() { # command, Debian package
@@ -30,8 +31,14 @@ if ((${#missing[@]})); then
     apt-get install -qy --no-install-recommends "${missing[@]}" libc6-dev
 fi
 
+pinned=$(sed -n 's/^channel = "\(.*\)"$/\1/p' rust-toolchain.toml)
 if ! command -v cargo >/dev/null 2>&1; then
-    echo "no cargo: install a Rust toolchain, 1.89 or newer, from https://rustup.rs" >&2
+    echo "no cargo: install Rust $pinned from https://rustup.rs" >&2
+    exit 1
+fi
+# rustup takes the toolchain that is pinned, and fetches it where it may; a cargo from elsewhere knows nothing of that.
+if ! rustc --version | grep -qF "rustc $pinned "; then
+    echo "the compiler is not Rust $pinned, which rust-toolchain.toml pins: rustup toolchain install $pinned" >&2
     exit 1
 fi
 for tool in fmt clippy; do
