@@ -58,7 +58,8 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
 
 #[test]
 fn write_sequence_programs() {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("target/sequence_programs");
+    // Beside `tmp`, wherever the target directory is.
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).with_file_name("sequence_programs");
     if folder.exists() {
         std::fs::remove_dir_all(&folder).expect("a folder of our own");
     }
