@@ -67,6 +67,11 @@
     )
 )]
 
+// Work that is stopped unwinds (`spread`), and so does a broken drawing in a library (`draft`) or one bad job of many (`cli::batch`):
+// each is caught, and nothing else ends. Where a panic aborts, each would end the whole program.
+#[cfg(panic = "abort")]
+compile_error!("spanhold stops work by unwinding: build it with `panic = \"unwind\"`, the default");
+
 pub mod answer;
 pub mod cli;
 pub mod defect;
