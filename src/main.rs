@@ -6,5 +6,10 @@
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    spanhold::cli::run(std::env::args_os())
+    // On Windows no shell finds the files of `jobs/*.yaml`.
+    #[cfg(windows)]
+    let call = wild::args_os();
+    #[cfg(not(windows))]
+    let call = std::env::args_os();
+    spanhold::cli::run(call)
 }

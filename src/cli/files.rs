@@ -134,17 +134,31 @@ fn folder_of(path: &Path) -> &Path {
     path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."))
 }
 
-/// What stands at the place of a file may be a file only: a device would be replaced.
+/// What stands at the place of a file may be a file only: a device would be replaced. On Windows some names are devices in
+/// every folder, whatever their ending.
 ///
 /// # Errors
 /// It is something else.
 pub fn takes_a_name(path: &Path) -> Result<(), Diag> {
+    if cfg!(windows) && names_a_device(path) {
+        let what = format!("{} is the name of a device here, not a file", path.display());
+        return Err(Diag::new(what).help("name another file"));
+    }
     let is = match std::fs::metadata(path) {
         Ok(there) if there.is_dir() => "a folder",
         Ok(there) if !there.is_file() => "a device or a pipe",
         _ => return Ok(()),
     };
     Err(Diag::new(format!("{} is {is}, not a file", path.display())).help("name another place"))
+}
+
+/// Whether Windows takes the name for a device: CON, `nul.txt`, `Com1.yaml`.
+fn names_a_device(path: &Path) -> bool {
+    let name = path.file_name().unwrap_or_default().to_string_lossy().to_uppercase();
+    let stem = name.split(['.', ':']).next().unwrap_or_default().trim_end_matches(' ');
+    let numbered =
+        |of: &str| stem.strip_prefix(of).is_some_and(|n| n.chars().count() == 1 && "123456789¹²³".contains(n));
+    matches!(stem, "CON" | "PRN" | "AUX" | "NUL" | "CONIN$" | "CONOUT$") || numbered("COM") || numbered("LPT")
 }
 
 /// Nothing that is read is written over.
@@ -228,4 +242,22 @@ fn hard_linked(_: &Path, _: &Path) -> bool {
 
 fn problem(what: &str, path: &Path, e: &std::io::Error) -> Diag {
     Diag::new(format!("{what}: {}: {e}", path.display()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_of_devices_are_known_by_their_stem() {
+        for name in ["NUL", "con.yaml", "jobs/aux.tar.gz", "prn ", "Com1.yaml", "lpt9", "COM².txt", "conout$", "nul:x"]
+        {
+            assert!(names_a_device(Path::new(name)), "{name}");
+        }
+        for name in
+            ["null", "console.yaml", "com", "com0", "com10.yaml", "aux-2.yaml", "lpt1/job.yaml", "a.con", "..", ""]
+        {
+            assert!(!names_a_device(Path::new(name)), "{name}");
+        }
+    }
 }

@@ -134,11 +134,17 @@ fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
     }
     let first = map.entries.first()?;
     let indent = indent_of(text, first.from)?;
+    let line_end = line_end(text);
     if depth == 0 {
-        let line_end = if text.ends_with('\n') { "" } else { "\n" };
-        return Some(format!("{text}{line_end}{indent}{new}\n"));
+        let missing = if text.ends_with('\n') { "" } else { line_end };
+        return Some(format!("{text}{missing}{indent}{new}{line_end}"));
     }
-    replaced(text, first.from, first.from, &format!("{new}\n{indent}"))
+    replaced(text, first.from, first.from, &format!("{new}{line_end}{indent}"))
+}
+
+/// How the lines of a text end: on Windows they may end in two characters.
+fn line_end(text: &str) -> &'static str {
+    if text.contains("\r\n") { "\r\n" } else { "\n" }
 }
 
 /// Blanks as wide as what stands in front of a byte on its line.
@@ -206,16 +212,16 @@ fn insert(text: &str, root: &Entry, way: &[Step], index: usize, item: &str) -> O
         return replaced(text, at.from, at.from, &format!("{item}, "));
     }
     let first = dash(text, list.entries.first()?)?;
-    let indent = indent_of(text, first)?;
+    let (indent, line_end) = (indent_of(text, first)?, line_end(text));
     match list.entries.get(index) {
         Some(next) => {
             let at = line_start(text, dash(text, next)?)?;
-            replaced(text, at, at, &format!("{indent}- {item}\n"))
+            replaced(text, at, at, &format!("{indent}- {item}{line_end}"))
         }
         None => {
             let at = next_line(text, list.end)?;
-            let line_end = if text.get(..at)?.ends_with('\n') { "" } else { "\n" };
-            replaced(text, at, at, &format!("{line_end}{indent}- {item}\n"))
+            let missing = if text.get(..at)?.ends_with('\n') { "" } else { line_end };
+            replaced(text, at, at, &format!("{missing}{indent}- {item}{line_end}"))
         }
     }
 }
@@ -322,6 +328,31 @@ limits:
         let none = edited("job", &holes, &Edit::Remove { way: way("shaft.features"), index: 0 })
             .unwrap_or_else(|d| panic!("{d}"));
         assert!(none.contains("features: []"), "{none}");
+    }
+
+    /// An edit of a text from Windows is that of any other, and its lines end as the others do.
+    #[test]
+    fn lines_that_end_in_two_characters_stay_so() {
+        let list = || way("shaft.sections");
+        let set = |path: &str, value: &str| Edit::Set { way: way(path), value: value.into() };
+        let put = |index: usize| Edit::Insert { way: list(), index, item: "{length: 1, diameter: 9}".into() };
+        let last = TEXT.trim_end();
+        for (text, edit) in [
+            (TEXT, set("shaft.sections.1.length", "31.5")),
+            (TEXT, set("shaft.sections.1.ra", "0.8")),
+            (TEXT, set("shaft.sections.1.length", "")),
+            (TEXT, set("limits.whip", "0.2")),
+            (TEXT, set("wishes.at_most_hand_overs", "2")),
+            (last, set("wishes.at_most_hand_overs", "2")),
+            (TEXT, put(0)),
+            (TEXT, put(3)),
+            (TEXT, Edit::Remove { way: list(), index: 1 }),
+            (TEXT, Edit::Swap { way: list(), index: 0, with: 2 }),
+        ] {
+            let two = |text: &str| text.replace('\n', "\r\n");
+            let of = |text: &str| edited("job", text, &edit).unwrap_or_else(|d| panic!("{edit:?}: {d}"));
+            assert_eq!(of(&two(text)), two(&of(text)), "{edit:?}");
+        }
     }
 
     #[test]

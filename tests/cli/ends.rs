@@ -52,6 +52,7 @@ impl Running {
     }
 
     /// Its number.
+    #[cfg(unix)]
     pub fn id(&self) -> u32 {
         self.child.id()
     }
@@ -86,6 +87,7 @@ impl Drop for Running {
 }
 
 /// Calls a program without anything on stdin.
+#[cfg(unix)]
 pub fn run(command: &mut Command) -> Output {
     Running::start(command.stdin(Stdio::null()).stdout(Stdio::piped()).stderr(Stdio::piped())).output()
 }

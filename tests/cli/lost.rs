@@ -1,11 +1,15 @@
 //! No file of a user's own is lost: nothing is written over what is read or over what is something else, two calls do not write
 //! into one file, and files of a folder are replaced together or not at all.
 
-use super::ends::{HANGS_AFTER, Running, run, until};
+#[cfg(unix)]
+use super::ends::run;
+use super::ends::{HANGS_AFTER, Running, until};
 use super::{GOOD, call_in, changed, jobs, names};
 use std::io::Write;
 use std::path::Path;
-use std::process::{Command, Output, Stdio};
+#[cfg(unix)]
+use std::process::Output;
+use std::process::{Command, Stdio};
 
 const PROGRAM: &str = env!("CARGO_BIN_EXE_spanhold");
 

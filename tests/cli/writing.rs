@@ -1,15 +1,23 @@
 //! Where writing goes wrong: a full disk, a folder that takes nothing, a pipe or a device in the way, Ctrl-C. One message, the
 //! right status, nothing half-written.
 
+#[cfg(unix)]
 use super::ends::{Running, run, until};
-use super::{GOOD, call, jobs, names};
+#[cfg(unix)]
+use super::jobs;
+use super::{GOOD, call, names};
+use std::ffi::OsString;
+#[cfg(unix)]
 use std::io::Write;
 use std::path::Path;
+#[cfg(unix)]
 use std::process::{Command, Output, Stdio};
 
+#[cfg(unix)]
 const PROGRAM: &str = env!("CARGO_BIN_EXE_spanhold");
 
 /// Runs a script with the program as `$1` and a folder on a file system of its own as `$2`; none where nobody may mount one.
+#[cfg(unix)]
 fn on_a_mount(options: &str, script: &str) -> Option<Output> {
     let dir = tempfile::tempdir().expect("a folder");
     let whole = format!(
@@ -31,11 +39,13 @@ fn on_a_mount(options: &str, script: &str) -> Option<Output> {
     output
 }
 
+#[cfg(unix)]
 fn text(bytes: &[u8]) -> String {
     String::from_utf8_lossy(bytes).into_owned()
 }
 
 #[test]
+#[cfg(unix)]
 fn on_a_full_disk_nothing_is_left_and_the_old_stays() {
     let script = r#"cd "$2"
         mkdir old; echo old > old/plan.json
@@ -54,6 +64,7 @@ fn on_a_full_disk_nothing_is_left_and_the_old_stays() {
 }
 
 #[test]
+#[cfg(unix)]
 fn lines_on_a_full_disk_stay_whole_and_the_run_can_go_on() {
     let script = r#"cd "$2"
         head -c 3900k /dev/zero > fills
@@ -68,6 +79,7 @@ fn lines_on_a_full_disk_stay_whole_and_the_run_can_go_on() {
 }
 
 #[test]
+#[cfg(unix)]
 fn a_folder_that_takes_nothing_is_told() {
     let script = r#"cd "$2"
         for call in "plan stirrer-rod.yaml --out ." "plan stirrer-rod.yaml --out below" "new job.yaml" \
@@ -116,7 +128,8 @@ fn nothing_is_written_over_what_is_read_or_in_the_place_of_a_device() {
     }
     assert_eq!(std::fs::read(&job).expect("readable"), before);
     // A device or a folder in the place of the map is told before the work, not behind it.
-    for place in [Path::new("/dev/null"), dir.path()] {
+    let device = Path::new(if cfg!(windows) { "nul" } else { "/dev/null" });
+    for place in [device, dir.path()] {
         let called = call(["batch".as_ref(), GOOD.as_ref(), "--map".as_ref(), place.as_os_str()]);
         assert_eq!((called.status, called.out.as_str()), (2, ""), "{}", called.err);
         assert!(called.err.contains("not a file"), "{}", called.err);
@@ -125,13 +138,17 @@ fn nothing_is_written_over_what_is_read_or_in_the_place_of_a_device() {
 }
 
 #[test]
-#[cfg(unix)]
 fn a_file_may_have_any_name_the_system_takes() {
-    use std::os::unix::ffi::OsStrExt;
     let dir = tempfile::tempdir().expect("a folder");
     let long = format!("{}.yaml", "w".repeat(250));
-    for name in ["Welle Ø18 軸.yaml".as_bytes(), b"a\xff\xfe.yaml", b"-- 'x'.yaml", long.as_bytes()] {
-        let path = dir.path().join(std::ffi::OsStr::from_bytes(name));
+    let mut taken: Vec<OsString> = Vec::from(["Welle Ø18 軸.yaml", "-- x.yaml", &long].map(OsString::from));
+    if cfg!(unix) {
+        taken.extend(["-- 'x'.yaml", "nul.yaml"].map(OsString::from));
+    }
+    #[cfg(unix)]
+    taken.push(std::os::unix::ffi::OsStringExt::from_vec(b"a\xff\xfe.yaml".to_vec()));
+    for name in taken {
+        let path = dir.path().join(name);
         assert_eq!(call(["new".as_ref(), path.as_os_str()]).status, 0);
         assert!(path.is_file(), "{}", path.display());
         assert_eq!(call(["check".as_ref(), path.as_os_str()]).status, 0, "{}", path.display());
@@ -141,6 +158,7 @@ fn a_file_may_have_any_name_the_system_takes() {
 }
 
 #[test]
+#[cfg(unix)]
 fn a_reader_of_lines_that_has_seen_enough_ends_the_run() {
     let script = r#""$1" batch $(yes stirrer-rod.yaml | head -300) | head -1 | cut -c 1-8"#;
     let output = run(Command::new("sh").current_dir(jobs()).args(["-c", script, "sh", PROGRAM]));

@@ -79,6 +79,36 @@ fn a_machine_without_a_name_has_that_of_its_file() {
     assert_eq!(read_job(&path).map(|job| job.machine.name), Ok("long bed".to_owned()));
 }
 
+/// As an editor of Windows leaves it: lines end in two characters, and a mark of the encoding stands at the head.
+#[test]
+fn a_job_from_an_editor_of_windows_is_the_same_job() {
+    let marked = |text: &str| format!("\u{feff}{}", text.replace('\n', "\r\n"));
+    let dir = tempfile::tempdir().expect("a directory");
+    fs::create_dir(dir.path().join("machines")).expect("made");
+    for machine in fs::read_dir("demo/machines").expect("there").map(|entry| entry.expect("readable")) {
+        let text = fs::read_to_string(machine.path()).expect("text");
+        fs::write(dir.path().join("machines").join(machine.file_name()), marked(&text)).expect("written");
+    }
+    let mut read = 0;
+    for job in fs::read_dir("demo").expect("there").map(|entry| entry.expect("readable")) {
+        if job.path().extension().is_none_or(|ending| ending != "yaml") {
+            continue;
+        }
+        let text = fs::read_to_string(job.path()).expect("text");
+        assert!(!text.contains('\r'), "{}", job.path().display());
+        let path = dir.path().join(job.file_name());
+        fs::write(&path, marked(&text)).expect("written");
+        let plain = read_job(&job.path()).unwrap_or_else(|diags| panic!("{}", render(&diags)));
+        let mut other = read_job(&path).unwrap_or_else(|diags| panic!("{}", render(&diags)));
+        // The texts are not the same, and the digest is theirs.
+        assert_ne!(other.input_digest, plain.input_digest);
+        other.input_digest.clone_from(&plain.input_digest);
+        assert_eq!(other, plain, "{}", job.path().display());
+        read += 1;
+    }
+    assert!(read >= 5, "only {read} jobs");
+}
+
 /// The digests were worked out with another program, `sha256sum`, over the job text alone, and over the job text, the
 /// machine text's length as eight bytes (low byte first) and the machine text.
 #[test]

@@ -165,7 +165,10 @@ impl<R: BufRead> Iterator for Documents<R> {
                 Form::Paths if line.trim_ascii().is_empty() => {}
                 Form::Paths => {
                     return Some(match String::from_utf8(line) {
-                        Ok(path) => Item::Path(path.trim_end_matches(['\n', '\r']).into()),
+                        // An editor of Windows begins a list with a mark of its encoding.
+                        Ok(path) => {
+                            Item::Path(path.trim_start_matches('\u{feff}').trim_end_matches(['\n', '\r']).into())
+                        }
                         Err(_) => self.document(Err(Diag::new("a path on stdin is not UTF-8 text"))),
                     });
                 }
@@ -191,6 +194,7 @@ mod tests {
     fn paths_come_one_a_line() {
         let path = |p: &str| Item::Path(p.into());
         assert_eq!(pieces("a.yaml\r\n\nb c.yaml\n#1.yaml\n"), [path("a.yaml"), path("b c.yaml"), path("#1.yaml")]);
+        assert_eq!(pieces("\u{feff}a.yaml\r\nb.yaml\r\n"), [path("a.yaml"), path("b.yaml")]);
         assert_eq!(pieces("a: b.yaml"), [path("a: b.yaml")]);
         assert_eq!(pieces("\n# nothing\n"), []);
     }

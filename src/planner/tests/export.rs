@@ -59,7 +59,8 @@ fn program(text: &str, name: &str) -> Option<(String, f64, usize)> {
 #[test]
 fn write_sequence_programs() {
     // Beside `tmp`, wherever the target directory is.
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).with_file_name("sequence_programs");
+    let target = std::env::var_os("CARGO_TARGET_DIR").unwrap_or_else(|| "target".into());
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(target).join("sequence_programs");
     if folder.exists() {
         std::fs::remove_dir_all(&folder).expect("a folder of our own");
     }
