@@ -37,7 +37,7 @@
 //! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
 //! | [`schema`] | JSON Schemas of the files, from the fields and the plan's types |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
-//! | [`draft`] | drawings and tables to the text of a job |
+//! | [`drawings`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
 //! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
@@ -67,7 +67,7 @@
     )
 )]
 
-// Work that is stopped unwinds (`spread`), and so does a broken drawing in a library (`draft`) or one bad job of many (`cli::batch`):
+// Work that is stopped unwinds (`spread`), and so does a broken drawing in a library (`drawings`) or one bad job of many (`cli::batch`):
 // each is caught, and nothing else ends. Where a panic aborts, each would end the whole program.
 #[cfg(panic = "abort")]
 compile_error!("spanhold stops work by unwinding: build it with `panic = \"unwind\"`, the default");
@@ -76,7 +76,7 @@ pub mod answer;
 pub mod cli;
 pub mod defect;
 pub mod diag;
-pub mod draft;
+pub mod drawings;
 pub mod fields;
 pub mod shown;
 #[expect(clippy::indexing_slicing, reason = "one place for each thing of the list, one share for each worker")]

@@ -2,7 +2,7 @@
 
 use super::{Ending, files, out};
 use crate::diag::Diag;
-use crate::draft::{DRAWING_MAX_MIB, Options, Units, draft};
+use crate::drawings::{DRAWING_MAX_MIB, Options, Units, draft};
 use std::path::{Path, PathBuf};
 
 /// The unit of a drawing.

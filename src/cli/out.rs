@@ -3,7 +3,7 @@
 use super::Ending;
 use crate::defect::Defect;
 use crate::diag::Diag;
-use crate::draft;
+use crate::drawings;
 use crate::input;
 use crate::shown;
 use std::backtrace::{Backtrace, BacktraceStatus};
@@ -53,7 +53,7 @@ pub fn say(text: &str) {
 /// Panics are told as everything else is; but not one that a broken file makes in a library, for which an error stands.
 pub fn tell_panics() {
     std::panic::set_hook(Box::new(|panic| {
-        if draft::is_caught() {
+        if drawings::is_caught() {
             return;
         }
         let trace = Backtrace::capture();

@@ -35,7 +35,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("schema", &["fields", "job::plan"]),
     ("input", &["units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
-    ("draft", &["diag", "shown", "fields", "job", "input"]),
+    ("drawings", &["diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["shown", "job::plan", "job::readings"]),
     ("answer", &["diag", "defect", "job", "planner", "process", "proof", "report"]),
@@ -46,7 +46,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "cli",
         &[
-            "diag", "defect", "shown", "fields", "spread", "input", "draft", "job", "planner", "process", "proof",
+            "diag", "defect", "shown", "fields", "spread", "input", "drawings", "job", "planner", "process", "proof",
             "fit", "schema", "report", "answer", "page",
         ],
     ),

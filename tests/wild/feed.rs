@@ -2,7 +2,7 @@
 //! they once found. Each may refuse with words; none may panic, hang or print a plan that is not proven. Each tells
 //! whether the bytes came through: to a plan, a fit, a draft, an answer.
 
-use spanhold::draft::Options;
+use spanhold::drawings::Options;
 #[cfg(feature = "page")]
 use spanhold::input::{Named, read_texts};
 use spanhold::input::{read_job_text, read_readings_text};
@@ -120,7 +120,7 @@ fn drafted(name: &str, bytes: &[u8]) -> bool {
         machine: None,
         material: None,
     };
-    let draft = read(spanhold::draft::draft(name.as_ref(), bytes, NOWHERE.as_ref(), &options));
+    let draft = read(spanhold::drawings::draft(name.as_ref(), bytes, NOWHERE.as_ref(), &options));
     draft.inspect(|d| assert!(read_job_text("draft.yaml", &d.text, NOWHERE.as_ref()).is_ok())).is_some()
 }
 

@@ -114,7 +114,7 @@ pub struct Options {
 
 /// A draft.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Draft {
+pub struct JobText {
     /// The job's text.
     pub text: String,
     /// What was decided, taken and not understood; also stands in the text.
@@ -125,7 +125,7 @@ pub struct Draft {
 ///
 /// # Errors
 /// What keeps a job from being drafted, with the place where there is one.
-pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<Draft, Vec<Diag>> {
+pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<JobText, Vec<Diag>> {
     let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
     let name = path.file_stem().map_or_else(|| "shaft".to_owned(), |n| n.to_string_lossy().into_owned());
     let (sections, title, notes) = match ending.as_str() {
@@ -164,7 +164,7 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
         yaml::Content { from: &from, name: &name, sections: &sections, title: &title, notes: &notes, options };
     let text = yaml::job(&content);
     match input::read_job_text("draft.yaml", &text, base_dir) {
-        Ok(_) => Ok(Draft { text, notes }),
+        Ok(_) => Ok(JobText { text, notes }),
         Err(mut diags) => {
             let first = Diag::new(format!("{} does not make a job that can be planned", path.display()))
                 .help("what follows points into the drafted text");
@@ -230,7 +230,7 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
 }
 
 /// Edges that are not part of the contour: by layer, those inside it apart, and how near the others come to it.
-fn beside(found: &axis::Found, pieces: &[profile::Piece]) -> Vec<String> {
+fn beside(found: &axis::Found, pieces: &[profile::ProfilePart]) -> Vec<String> {
     /// Nearer than this to an end of the contour, a line looks as if it belonged to it.
     const NEAR_MM: f64 = 1.0;
     let inside = |p: Point| {

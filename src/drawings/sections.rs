@@ -1,7 +1,7 @@
 //! The profile as sections: cylinders, tapers, grooves; chamfers and small radii go into the section they end.
 
 use super::axis::Axis;
-use super::profile::{Piece, SAME_MM};
+use super::profile::{ProfilePart, SAME_MM};
 
 /// Longest chamfer that is folded, mm, and its least and greatest angle to the axis, degrees. Common practice, no source.
 const CHAMFER_MAX_MM: f64 = 3.0;
@@ -71,11 +71,11 @@ fn rounded(mm: f64) -> f64 {
 }
 
 /// Whether the piece is a plain cylinder.
-fn level(p: &Piece) -> bool {
+fn level(p: &ProfilePart) -> bool {
     p.arc.is_none() && (p.r1 - p.r0).abs() <= SAME_MM
 }
 
-fn degrees(p: &Piece) -> f64 {
+fn degrees(p: &ProfilePart) -> f64 {
     (p.r1 - p.r0).abs().atan2(p.length()).to_degrees()
 }
 
@@ -85,12 +85,12 @@ enum Fold {
     Behind(String),
 }
 
-fn fold(pieces: &[Piece], i: usize) -> Option<Fold> {
+fn fold(pieces: &[ProfilePart], i: usize) -> Option<Fold> {
     let p = pieces.get(i)?;
     let front = i.checked_sub(1).and_then(|k| pieces.get(k));
     let behind = pieces.get(i + 1);
     let rises = p.r1 > p.r0;
-    let joins = |n: &&Piece, r: f64, at_rear: bool| {
+    let joins = |n: &&ProfilePart, r: f64, at_rear: bool| {
         level(n) && ((if at_rear { n.r1 } else { n.r0 }) - r).abs() <= 2.0 * SAME_MM
     };
     let in_front = front.filter(|n| joins(n, p.r0, true)).is_some();
@@ -126,8 +126,8 @@ fn fold(pieces: &[Piece], i: usize) -> Option<Fold> {
 }
 
 /// The sections from the front face to the rear; `flip` makes the other end the front.
-pub fn sections(pieces: &[Piece], axis: &Axis, flip: bool, notes: &mut Vec<String>) -> Vec<Section> {
-    let mut folded: Vec<(Piece, Vec<String>)> = Vec::new();
+pub fn sections(pieces: &[ProfilePart], axis: &Axis, flip: bool, notes: &mut Vec<String>) -> Vec<Section> {
+    let mut folded: Vec<(ProfilePart, Vec<String>)> = Vec::new();
     let mut for_next: Vec<String> = Vec::new();
     let mut next_from: Option<f64> = None;
     for (i, piece) in pieces.iter().enumerate() {
@@ -154,7 +154,7 @@ pub fn sections(pieces: &[Piece], axis: &Axis, flip: bool, notes: &mut Vec<Strin
     if flip {
         folded.reverse();
         for (p, _) in &mut folded {
-            *p = Piece { z0: -p.z1, z1: -p.z0, r0: p.r1, r1: p.r0, arc: p.arc };
+            *p = ProfilePart { z0: -p.z1, z1: -p.z0, r0: p.r1, r1: p.r0, arc: p.arc };
         }
     }
     let start = folded.first().map_or(0.0, |(p, _)| p.z0);
@@ -203,11 +203,11 @@ mod tests {
     use super::super::profile::Rounding;
     use super::*;
 
-    fn piece(z0: f64, z1: f64, r0: f64, r1: f64) -> Piece {
-        Piece { z0, z1, r0, r1, arc: None }
+    fn piece(z0: f64, z1: f64, r0: f64, r1: f64) -> ProfilePart {
+        ProfilePart { z0, z1, r0, r1, arc: None }
     }
 
-    fn of(pieces: &[Piece], flip: bool) -> Vec<Section> {
+    fn of(pieces: &[ProfilePart], flip: bool) -> Vec<Section> {
         let axis = Axis { origin: Point::default(), along: Point { x: 1.0, y: 0.0 } };
         sections(pieces, &axis, flip, &mut Vec::new())
     }
@@ -218,7 +218,7 @@ mod tests {
         let pieces = [
             piece(0.0, 1.0, 5.0, 6.0),
             piece(1.0, 29.0, 6.0, 6.0),
-            Piece { arc, ..piece(29.0, 30.0, 6.0, 7.0) },
+            ProfilePart { arc, ..piece(29.0, 30.0, 6.0, 7.0) },
             piece(30.0, 79.5, 9.0, 9.0),
             piece(79.5, 80.0, 9.0, 8.5),
         ];

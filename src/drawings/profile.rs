@@ -6,7 +6,7 @@ use crate::diag::Diag;
 
 /// A piece of the profile.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Piece {
+pub struct ProfilePart {
     /// Front end, mm along the axis.
     pub z0: f64,
     /// Rear end.
@@ -28,7 +28,7 @@ pub struct Rounding {
     pub convex: bool,
 }
 
-impl Piece {
+impl ProfilePart {
     /// Length in mm.
     pub fn length(&self) -> f64 {
         self.z1 - self.z0
@@ -69,10 +69,10 @@ impl Edge {
 ///
 /// # Errors
 /// Nothing lies along the axis, or the contour has a gap that is not closed.
-pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<Piece>, Diag> {
+pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<ProfilePart>, Diag> {
     let upper = half(found, 1.0, gap);
     let lower = half(found, -1.0, gap);
-    let span = |pieces: &Result<Vec<Piece>, Diag>| match pieces {
+    let span = |pieces: &Result<Vec<ProfilePart>, Diag>| match pieces {
         Ok(p) => p.last().zip(p.first()).map_or(0.0, |(l, f)| l.z1 - f.z0),
         Err(_) => 0.0,
     };
@@ -100,8 +100,8 @@ pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<P
     Ok(pieces)
 }
 
-fn first_difference(a: &[Piece], b: &[Piece], gap: f64) -> Option<(f64, f64, f64)> {
-    let at = |pieces: &[Piece], z: f64| {
+fn first_difference(a: &[ProfilePart], b: &[ProfilePart], gap: f64) -> Option<(f64, f64, f64)> {
+    let at = |pieces: &[ProfilePart], z: f64| {
         pieces.iter().find(|p| p.z0 <= z && z <= p.z1).map(|p| p.r0 + (p.r1 - p.r0) * (z - p.z0) / p.length())
     };
     a.iter().filter(|p| p.length() > 4.0 * gap).find_map(|p| {
@@ -128,7 +128,7 @@ fn edge(axis: &Axis, segment: &Segment, side: f64) -> Edge {
 }
 
 /// One half: the outermost edge over each place.
-fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
+fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<ProfilePart>, Diag> {
     let (mut edges, mut walls): (Vec<Edge>, Vec<(f64, f64)>) = (Vec::new(), Vec::new());
     for segment in &found.contour {
         let e = edge(&found.axis, segment, side);
@@ -140,7 +140,7 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
         }
     }
     let places = places(&edges, &walls, gap);
-    let mut pieces: Vec<Piece> = Vec::new();
+    let mut pieces: Vec<ProfilePart> = Vec::new();
     let mut last: Option<Edge> = None;
     for ((z0, wall), (z1, _)) in places.iter().zip(places.iter().skip(1)) {
         let (z0, z1) = (*z0, *z1);
@@ -164,7 +164,7 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<Piece>, Diag> {
         let arc = e.circle.map(|(_, cr, radius)| Rounding { radius, convex: (e.r0 + e.r1) / 2.0 >= cr });
         match pieces.last_mut() {
             Some(piece) if goes_on && !walled => (piece.z1, piece.r1) = (z1, e.r(z1)),
-            _ => pieces.push(Piece { z0, z1, r0: e.r(z0), r1: e.r(z1), arc }),
+            _ => pieces.push(ProfilePart { z0, z1, r0: e.r(z0), r1: e.r(z1), arc }),
         }
         last = Some(e);
     }
@@ -206,7 +206,7 @@ fn places(edges: &[Edge], walls: &[(f64, f64)], gap: f64) -> Vec<(f64, Option<f6
 }
 
 /// Two slopes that meet without a wall do so where their lines cross, whatever gap is left between them.
-fn meet(pieces: &mut [Piece], places: &[(f64, Option<f64>)], gap: f64) {
+fn meet(pieces: &mut [ProfilePart], places: &[(f64, Option<f64>)], gap: f64) {
     let mut left = pieces;
     while let [a, behind @ ..] = left {
         if let Some(b) = behind.first_mut()
