@@ -3,7 +3,12 @@
 use super::{BAD, GOOD, call, jobs, names};
 use std::path::Path;
 
-const FILES: [&str; 5] = ["plan.json", "plan.svg", "plan.xlsx", "sheet.html", "stages.csv"];
+/// What a plan leaves in its folder.
+pub const FILES: &[&str] = if cfg!(feature = "pdf") {
+    &["plan.json", "plan.svg", "plan.xlsx", "sheet.html", "sheet.pdf", "stages.csv"]
+} else {
+    &["plan.json", "plan.svg", "plan.xlsx", "sheet.html", "stages.csv"]
+};
 
 fn plan_into(dir: &Path, job: &str) -> super::Called {
     call(["plan".as_ref(), job.as_ref(), "--out".as_ref(), dir.as_os_str()])
@@ -47,7 +52,7 @@ fn a_folder_that_is_there_keeps_what_else_is_in_it_and_gets_the_new_plan() {
     std::fs::write(dir.path().join("notes.txt"), "keep me").expect("written");
     std::fs::write(dir.path().join("plan.json"), "old").expect("written");
     assert_eq!(plan_into(dir.path(), GOOD).status, 0);
-    assert_eq!(names(dir.path()), ["notes.txt", "plan.json", "plan.svg", "plan.xlsx", "sheet.html", "stages.csv"]);
+    assert_eq!(names(dir.path()), [&["notes.txt"][..], FILES].concat());
     assert_eq!(std::fs::read_to_string(dir.path().join("notes.txt")).expect("readable"), "keep me");
     assert_ne!(std::fs::read_to_string(dir.path().join("plan.json")).expect("readable"), "old");
 }
@@ -74,7 +79,7 @@ fn where_one_file_cannot_be_written_none_is() {
         let called = plan_into(dir.path(), GOOD);
         assert_eq!((called.status, called.out.as_str()), (2, ""), "{taken}");
         assert!(called.err.contains(taken), "{}", called.err);
-        assert_eq!(names(dir.path()), [taken], "something was left behind");
+        assert_eq!(names(dir.path()), [*taken], "something was left behind");
     }
 }
 
