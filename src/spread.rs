@@ -1,4 +1,4 @@
-//! Work spread over all cores, results in the order of the list: the same answers on any number of cores.
+//! Spreads work over all cores. Results are in the order of the list, so they do not depend on the number of cores.
 
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
@@ -9,20 +9,20 @@ use std::sync::{Arc, Condvar, Mutex, MutexGuard, OnceLock, PoisonError, mpsc};
 use std::thread::LocalKey;
 
 thread_local! {
-    /// What the work of this thread listens to.
+    /// The [`Halt`] that can stop the work of this thread.
     static LISTENS_TO: RefCell<Option<Halt>> = const { RefCell::new(None) };
-    /// How much the work of this thread may still take.
+    /// The [`Allowance`] of steps for the work of this thread.
     static MAY_TAKE: RefCell<Option<Allowance>> = const { RefCell::new(None) };
-    /// Whether the work of this thread is a share of something spread already.
+    /// Whether the work of this thread is already part of spread work.
     static SPREAD: Cell<bool> = const { Cell::new(false) };
-    /// Who is told what the work of this thread is at.
+    /// Receiver of progress messages from the work of this thread.
     static TELLS: RefCell<Option<Told>> = const { RefCell::new(None) };
 }
 
-/// Who is told what long work is at.
+/// Receiver of progress messages.
 type Told = Arc<dyn Fn(String) + Send + Sync>;
 
-/// Does something that tells by [`tell`] what it is at.
+/// Does work that reports its progress by [`tell`]; `told` receives the messages.
 pub fn telling<T>(told: impl Fn(String) + Send + Sync + 'static, work: impl FnOnce() -> T) -> T {
     let before = TELLS.replace(Some(Arc::new(told)));
     let done = work();
@@ -30,14 +30,14 @@ pub fn telling<T>(told: impl Fn(String) + Send + Sync + 'static, work: impl FnOn
     done
 }
 
-/// Says what long work is at, to whoever wants to know.
+/// Reports the progress of long work to the receiver, if there is one.
 pub fn tell(what: impl FnOnce() -> String) {
     if let Some(told) = TELLS.with_borrow(Clone::clone) {
         told(what());
     }
 }
 
-/// Asks work that takes long to stop, and knows how far it has come. Clones ask the same work.
+/// Can ask long work to stop, and counts its steps. All clones belong to the same work.
 #[derive(Debug, Clone, Default)]
 pub struct Halt(Arc<Pulse>);
 
@@ -47,34 +47,34 @@ struct Pulse {
     steps: AtomicU64,
 }
 
-/// What unwinds the work.
+/// Payload with which work unwinds when it was asked to stop.
 struct Halted;
 
-/// Work that may take so many steps and no more, in as many parts as it comes: a bound that no clock and no other work on the machine
-/// changes.
+/// A number of steps that work may use, in one part or in several. Unlike a time limit, this bound does not depend on a clock or on
+/// other work on the machine.
 #[derive(Debug, Clone)]
 pub struct Allowance(Arc<AtomicU64>);
 
-/// What unwinds work that takes more.
+/// Payload with which work unwinds when its allowance is used up.
 struct Spent;
 
 impl Allowance {
-    /// So many steps.
+    /// An allowance of `steps` steps.
     pub fn of(steps: u64) -> Allowance {
         Allowance(Arc::new(AtomicU64::new(steps)))
     }
 
-    /// Does something; none: it takes more than is left.
+    /// Does work. None if it needs more steps than are left.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
         unless::<Spent, _, _>(&MAY_TAKE, self.clone(), work)
     }
 
-    /// Whether nothing is left of it.
+    /// Whether no steps are left.
     pub fn is_spent(&self) -> bool {
         self.0.load(Ordering::Relaxed) == 0
     }
 
-    /// Takes steps, and tells whether there were so many.
+    /// Uses steps, and tells whether enough were left.
     fn take(&self, steps: u64) -> bool {
         let taken = |left: u64| Some(left.saturating_sub(steps));
         self.0.fetch_update(Ordering::Relaxed, Ordering::Relaxed, taken).is_ok_and(|left| left >= steps)
@@ -82,25 +82,26 @@ impl Allowance {
 }
 
 impl Halt {
-    /// Asks.
+    /// Asks the work to stop.
     pub fn ask(&self) {
         self.0.asked.store(true, Ordering::Relaxed);
     }
 
-    /// How many steps the work has taken: a measure of what was done that no clock and no other work on the machine changes.
+    /// Number of steps the work has taken. Unlike time, this measure does not depend on a clock or on other work on the machine.
     pub fn steps(&self) -> u64 {
         self.0.steps.load(Ordering::Relaxed)
     }
 
-    /// Does something that stops when it is asked to, wherever it calls [`checkpoint`]; none: it was stopped.
+    /// Does work that stops at its next call of [`checkpoint`] when it is asked to. None if it was stopped.
     ///
-    /// The work unwinds, so that no function on the way has to pass the request on; what it holds is dropped.
+    /// The work unwinds, so that no function between has to pass the request on. Everything the work owns is dropped.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
         unless::<Halted, _, _>(&LISTENS_TO, self.clone(), work)
     }
 }
 
-/// Does something with what this thread's work heeds put in its slot; none: it unwound for that reason. Any other goes on unwinding.
+/// Does work with `heeds` (a halt or an allowance) in its slot of this thread. None if the work unwound for the given reason; with any
+/// other reason the unwinding continues.
 fn unless<Reason: 'static, L, T>(
     slot: &'static LocalKey<RefCell<Option<L>>>,
     heeds: L,
@@ -116,12 +117,12 @@ fn unless<Reason: 'static, L, T>(
     }
 }
 
-/// Called now and then by work that takes long: goes no further when it was asked to stop, or may take no more.
+/// Long work calls this from time to time. It unwinds the work if the work was asked to stop or its allowance is used up.
 pub fn checkpoint() {
     checkpoint_worth(1);
 }
 
-/// The same by work that takes as long as so much other work, each a microsecond or so.
+/// As [`checkpoint`], for work that counts as `steps` steps. A step is about a microsecond of work.
 pub fn checkpoint_worth(steps: u64) {
     let asked = LISTENS_TO.with_borrow(|halt| {
         halt.as_ref().is_some_and(|h| {
@@ -129,7 +130,7 @@ pub fn checkpoint_worth(steps: u64) {
             h.0.asked.load(Ordering::Relaxed)
         })
     });
-    // Not panics: no hook is called, nothing is printed.
+    // `resume_unwind` instead of a panic: no panic hook is called and nothing is printed.
     if asked {
         resume_unwind(Box::new(Halted));
     }
@@ -138,7 +139,7 @@ pub fn checkpoint_worth(steps: u64) {
     }
 }
 
-/// Puts back what was, also when the work unwinds.
+/// Restores the former value of `SPREAD` when dropped, also when the work unwinds.
 struct Spread(bool);
 
 impl Drop for Spread {
@@ -147,22 +148,22 @@ impl Drop for Spread {
     }
 }
 
-/// Works out something for everything in a list, in any order. `work` gets the thing and its index. Neighbours in the list
-/// stay on one core as far as they can. Work that is itself spread goes on on its own core.
+/// Computes a result for each item of a list, in any order. `work` gets the item and its index. Neighbours in the list stay on one
+/// core where possible. Spread work that is called from spread work stays on the core of its caller.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     spread_on(cores(), list, work)
 }
 
-/// Cores there are. Asked for once: the answer is read from several files.
+/// Number of cores. The system is asked only once, because it reads the answer from several files.
 fn cores() -> usize {
     static CORES: OnceLock<usize> = OnceLock::new();
     *CORES.get_or_init(|| std::thread::available_parallelism().map_or(1, usize::from))
 }
 
-/// The same on so many cores at most.
+/// As [`spread`], on at most `cores` cores.
 pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     let workers = if SPREAD.get() { 1 } else { cores.clamp(1, list.len().max(1)) };
-    // A single thing may itself be spread, but over no more cores than asked for.
+    // With one core asked for, spread work inside `work` must not use more cores either.
     let _alone = (cores == 1).then(|| Spread(SPREAD.replace(true)));
     if workers == 1 {
         return list.iter().enumerate().map(|(index, item)| work(item, index)).collect();
@@ -170,7 +171,7 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     let slots: Vec<Mutex<Option<T>>> = list.iter().map(|_| Mutex::new(None)).collect();
     let share = |worker: usize| worker * list.len() / workers;
     let left = Mutex::new((0..workers).map(|w| share(w)..share(w + 1)).collect::<Vec<Range<usize>>>());
-    // Its own next one; when there is none, the last of whoever has most left.
+    // The next item of the worker's own range. If it is empty: the last item of the longest range left.
     let next = |worker: usize| {
         let mut left = lock(&left);
         left[worker].next().or_else(|| left.iter_mut().max_by_key(|range| range.len())?.next_back())
@@ -206,12 +207,12 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     slots.into_iter().filter_map(|slot| slot.into_inner().unwrap_or_else(PoisonError::into_inner)).collect()
 }
 
-/// Results of [`stream`] that may wait for an earlier one, for each core: enough that a long job among short ones does
-/// not idle the others.
+/// Results of [`stream`], per core, that may wait for an earlier result. There are enough that one long item among short ones does not
+/// leave the other cores idle.
 const WAITING_EACH: usize = 32;
 
-/// Works through a list that need not fit into memory: things are taken from it one by one, results are handed on in its
-/// order, and no more than a few dozen a core wait for an earlier one. `done` may end it early.
+/// Works through a list that may be larger than memory. Items are taken from it one by one and results are handed to `done` in the
+/// order of the list. No more than a few dozen results per core wait for an earlier one. `done` may end the work early.
 pub fn stream<L: Send, T: Send>(
     list: impl Iterator<Item = L> + Send,
     work: impl Fn(L) -> T + Sync,
@@ -220,7 +221,7 @@ pub fn stream<L: Send, T: Send>(
     let workers = cores();
     let window = workers * WAITING_EACH;
     let list = Mutex::new(list.enumerate().fuse());
-    // How many results were handed on; `usize::MAX` ends the work.
+    // Number of results handed to `done`; `usize::MAX` ends the work.
     let (handed_on, changed) = (Mutex::new(0_usize), Condvar::new());
     let (send, receive) = mpsc::channel();
     std::thread::scope(|scope| {
@@ -230,7 +231,7 @@ pub fn stream<L: Send, T: Send>(
             scope.spawn(move || {
                 SPREAD.set(true);
                 loop {
-                    // One at a time asks for the next: the list may have to wait for its own source.
+                    // Only one thread at a time asks for the next item, because the list may have to wait for its source.
                     let (index, item) = {
                         let mut list = lock(list);
                         let Some((index, item)) = list.next() else { break };
@@ -266,8 +267,8 @@ pub fn stream<L: Send, T: Send>(
     });
 }
 
-/// The largest number found so far, by whichever core; nothing below zero. How far the others have come may only spare work: it must change
-/// nothing that is asked of what was found.
+/// The largest number found so far by any core; zero at first. It depends on the progress of the other cores, so use it only to
+/// skip work, never in a way that changes a result.
 #[derive(Debug, Default)]
 pub struct Largest(AtomicU64);
 
@@ -277,14 +278,14 @@ impl Largest {
         f64::from_bits(self.0.load(Ordering::Relaxed))
     }
 
-    /// Takes one more.
+    /// Notes one more number; a negative one counts as zero.
     pub fn note(&self, number: f64) {
-        // Bits of numbers that are not negative are in their order.
+        // The bit patterns of non-negative floats have the same order as their values.
         self.0.fetch_max(number.max(0.0).to_bits(), Ordering::Relaxed);
     }
 }
 
-/// A lock that a panicking worker left is as good as before: nothing is half-done under it.
+/// Locks a mutex, even if a worker panicked while holding it: no worker leaves the data in a half-changed state.
 pub fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
@@ -299,7 +300,7 @@ mod tests {
     fn work_takes_what_it_may_and_no_more_on_any_core() {
         let allowance = Allowance::of(100);
         assert_eq!(allowance.until(|| (0..40).for_each(|_| checkpoint())), Some(()));
-        // A share of it on another core counts as well, and what listens to nobody goes on.
+        // Steps on other cores count too, and work without an allowance goes on.
         let list: Vec<u64> = (0..40).collect();
         assert_eq!(
             allowance.until(|| spread_on(4, &list, |n, _| {
@@ -313,7 +314,7 @@ mod tests {
         assert_eq!(allowance.until(|| checkpoint_worth(21)), None);
         assert!(allowance.is_spent());
         checkpoint_worth(1_000);
-        // Whoever asks for an end from outside is not taken for that.
+        // A stop asked for from outside is not mistaken for a used-up allowance.
         let halt = Halt::default();
         halt.ask();
         assert!(halt.until(|| Allowance::of(100).until(checkpoint)).is_none());
@@ -333,7 +334,7 @@ mod tests {
         assert_eq!(super::spread_on(3, &list, |n, _| inner(n)), expected);
         let alone = super::spread_on(1, &list, |n, _| (inner(n), std::thread::current().id()));
         assert!(alone.iter().all(|(_, id)| *id == here));
-        // Afterwards it spreads again, also when work was stopped.
+        // Afterwards work is spread again, also after work was stopped.
         let halt = Halt::default();
         halt.ask();
         assert!(halt.until(|| super::spread_on(1, &list, |_, _| checkpoint())).is_none());

@@ -1,12 +1,12 @@
-//! Symmetric block-tridiagonal systems with 2 × 2 blocks: the band a beam of two unknowns a node gives.
+//! Symmetric block-tridiagonal matrices with 2 × 2 blocks: the matrices of a beam with two unknowns per node.
 //!
-//! Blocks are eliminated one after the other without pivoting: the block form of `L D Lᵀ`. It is stable for the positive definite stiffness
-//! of a held beam; for a shifted matrix `K - σM` only the signs of the pivots are used (Sylvester's law of inertia: as many
-//! eigenvalues below `σ` as negative pivots), and a pivot that vanishes exactly is nudged, which moves `σ` by less
-//! than the rounding of the matrix.
+//! Blocks are eliminated one after the other without pivoting (block form of `L D Lᵀ`). This is stable for the positive definite
+//! stiffness of a held beam. For a shifted matrix `K - σM` only the signs of the pivots are used: by Sylvester's law of inertia
+//! the number of eigenvalues below `σ` is the number of negative pivots. A pivot that is exactly singular is changed slightly
+//! (nudged); the effect on `σ` is smaller than the rounding of the matrix.
 //!
-//! Here a structure is condensed onto its last block, to be joined with another; whole beams are eliminated from both ends, see
-//! [`factor`](super::factor).
+//! This file condenses a structure onto its last block, so that it can be joined with another structure. Whole beams are eliminated
+//! from both ends, see [`factor`](super::factor).
 
 /// A symmetric 2 × 2 block `[[a, b], [b, c]]`.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -25,7 +25,7 @@ impl Sym2 {
         self.a * self.c - self.b * self.b
     }
 
-    /// Inverse; the caller has made sure that the determinant is not zero.
+    /// Inverse. The caller makes sure that the determinant is not zero.
     #[inline]
     pub fn inverse(self) -> Sym2 {
         let d = 1.0 / self.det();
@@ -44,19 +44,19 @@ impl Sym2 {
         Sym2 { a: self.a + o.a, b: self.b + o.b, c: self.c + o.c }
     }
 
-    /// The same block seen from the other side: the sign of slopes turns.
+    /// The block for the reversed direction of the axis: slopes change their sign.
     #[inline]
     pub fn mirrored(self) -> Sym2 {
         Sym2 { b: -self.b, ..self }
     }
 
-    /// Whether both eigenvalues are positive. False for NaN, so that nothing that is not a number ever passes.
+    /// Whether both eigenvalues are positive. False for NaN, so that NaN never passes as positive.
     #[inline]
     pub fn is_positive(self) -> bool {
         self.det() > 0.0 && self.a > 0.0
     }
 
-    /// A pivot that vanishes exactly is moved by the rounding of its entries, so that it can be inverted.
+    /// The pivot itself, or, if it is exactly singular, a pivot changed by the rounding of its entries so that it can be inverted.
     #[inline]
     pub(super) fn nudged(self) -> Sym2 {
         if self.det() != 0.0 {
@@ -77,7 +77,7 @@ impl Sym2 {
         Sym2 { a: self.a * by, b: self.b * by, c: self.c * by }
     }
 
-    /// Number of negative eigenvalues. The sign of the determinant decides unless it drowns in rounding.
+    /// Number of negative eigenvalues, from the signs of determinant and trace.
     #[inline]
     pub(super) fn negatives(self) -> usize {
         let det = self.det();
@@ -94,7 +94,7 @@ impl Sym2 {
 /// A full 2 × 2 block, row by row.
 pub type Mat2 = [f64; 4];
 
-/// The block across the diagonal from a coupling.
+/// Transpose of a coupling block: the block below the diagonal.
 #[inline]
 pub(super) fn transposed(e: &Mat2) -> Mat2 {
     [e[0], e[2], e[1], e[3]]
@@ -117,7 +117,8 @@ fn congruence(e: &Mat2, p: Sym2) -> Sym2 {
     }
 }
 
-/// `adj(P) E` and `Eᵀ adj(P) E`: what is left to do is to divide by the determinant of `P`, and the division need not wait for them.
+/// `adj(P) E` and `Eᵀ adj(P) E`. Divided by the determinant of `P` they are `P⁻¹ E` and `Eᵀ P⁻¹ E`. The processor can compute the
+/// reciprocal of the determinant at the same time as these products.
 #[inline]
 fn adjugate(p: Sym2, e: &Mat2) -> (Mat2, Sym2) {
     let adj = [p.c * e[0] - p.b * e[2], p.c * e[1] - p.b * e[3], p.a * e[2] - p.b * e[0], p.a * e[3] - p.b * e[1]];
@@ -126,23 +127,23 @@ fn adjugate(p: Sym2, e: &Mat2) -> (Mat2, Sym2) {
     (adj, square)
 }
 
-/// What eliminating a pivot that is coupled to its neighbour by `e` takes off the neighbour's block: `Eᵀ P⁻¹ E`.
+/// The term `Eᵀ P⁻¹ E` that is subtracted from the neighbour's block when pivot `P` with coupling `E` to that neighbour is eliminated.
 #[inline]
 pub(super) fn taken(p: Sym2, e: &Mat2) -> Sym2 {
     adjugate(p, e).1.scaled(1.0 / p.det())
 }
 
-/// A block that was eliminated.
+/// An eliminated block: what back-substitution needs of it.
 #[derive(Debug, Clone, Copy, Default)]
 pub(super) struct Gone {
-    /// Inverse of its pivot.
+    /// Inverse of the pivot.
     inverse: Sym2,
-    /// `P⁻¹ E`: where nothing acts on it, it follows its neighbour's answer by this, with the sign turned.
+    /// `P⁻¹ E`: without a load on this block, its solution is minus this matrix times the neighbour's solution.
     gain: Mat2,
 }
 
 impl Gone {
-    /// Eliminates a pivot that is coupled to its neighbour by `e`; also what that takes off the neighbour's block.
+    /// Eliminates pivot `p` with coupling `e` to its neighbour. The second result is the term to subtract from the neighbour's block.
     #[inline]
     pub(super) fn new(p: Sym2, e: &Mat2) -> (Gone, Sym2) {
         let d = 1.0 / p.det();
@@ -150,28 +151,28 @@ impl Gone {
         (Gone { inverse: p.inverse(), gain: adj.map(|x| x * d) }, square.scaled(d))
     }
 
-    /// What acts on the neighbour when this acts here.
+    /// Forward substitution: the neighbour's right side after this block, with right side `acts`, is eliminated.
     #[inline]
     pub(super) fn hand_on(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
         let part = times(&transposed(&self.gain), acts);
         [neighbour[0] - part[0], neighbour[1] - part[1]]
     }
 
-    /// Its answer, from its neighbour's.
+    /// Back-substitution: the solution of this block from its right side `acts` and the neighbour's solution.
     #[inline]
     pub(super) fn answer(&self, acts: [f64; 2], neighbour: [f64; 2]) -> [f64; 2] {
         let (own, part) = (self.inverse.times(acts), times(&self.gain, neighbour));
         [own[0] - part[0], own[1] - part[1]]
     }
 
-    /// Its block of the inverse, from its neighbour's.
+    /// Diagonal block of the inverse matrix, from the neighbour's diagonal block of the inverse.
     /// Source: Takahashi, Fagan & Chen, PICA Conf. Proc. (1973) (from memory).
     #[inline]
     pub(super) fn flexibility(&self, neighbour: Sym2) -> Sym2 {
         self.inverse.plus(congruence(&self.gain, neighbour))
     }
 
-    /// How it follows a block that its neighbour follows by `t`, in columns.
+    /// Chain rule: if the neighbour's solution is `t` times the solution of some block, this gives the same matrix for this block.
     #[inline]
     fn follows(&self, t: &Mat2) -> Mat2 {
         let [first, second] = [[t[0], t[2]], [t[1], t[3]]].map(|column| times(&self.gain, column));
@@ -184,7 +185,7 @@ impl Gone {
 pub struct BlockTri {
     /// Diagonal blocks.
     pub diag: Vec<Sym2>,
-    /// `upper[i]` couples node `i` (rows) with node `i + 1` (columns).
+    /// Blocks above the diagonal: `upper[i]` couples node `i` (rows) with node `i + 1` (columns).
     pub upper: Vec<Mat2>,
 }
 
@@ -208,7 +209,7 @@ impl BlockTri {
     pub fn multiply(&self, v: &[[f64; 2]], out: &mut Vec<[f64; 2]>) {
         out.clear();
         let Some((last, first)) = self.diag.split_last() else { return };
-        // What the node in front hands over.
+        // Product of the block below the diagonal with the values of the node before.
         let mut carried = [0.0; 2];
         for ((d, e), x) in first.iter().zip(&self.upper).zip(v.windows(2)) {
             let (own, rear) = (d.times(x[0]), times(e, x[1]));
@@ -219,14 +220,14 @@ impl BlockTri {
         out.push([carried[0] + own[0], carried[1] + own[1]]);
     }
 
-    /// Eliminates all blocks but the last; what is left there can be joined with another structure.
+    /// Eliminates all blocks except the last. The condensed stiffness at the last block can be joined with another structure.
     ///
-    /// `None` when a block that is eliminated is not positive definite.
+    /// `None` when a pivot is not positive definite.
     pub fn condense(&self) -> Option<Condensed> {
         self.condense_onto(Sym2::default())
     }
 
-    /// The same with what another structure, eliminated before, has left at the first block.
+    /// As [`BlockTri::condense`], with `left` (the condensed stiffness of another structure) added to the first block.
     pub fn condense_onto(&self, left: Sym2) -> Option<Condensed> {
         let mut gone = Vec::with_capacity(self.len());
         let mut last = self.diag.first()?.plus(left);
@@ -241,7 +242,7 @@ impl BlockTri {
         Some(Condensed { gone, last })
     }
 
-    /// Diagonal block of `K - σ M`. `self` is `K`, `shift` is `σ`; both matrices have the same shape.
+    /// Diagonal block `i` of `K - σ M`. `self` is `K`, `shift` is `σ`; both matrices have the same shape.
     #[inline]
     pub(super) fn shifted(&self, m: &BlockTri, shift: f64, i: usize) -> Sym2 {
         self.diag[i].minus(m.diag[i].scaled(shift))
@@ -254,13 +255,14 @@ impl BlockTri {
         std::array::from_fn(|j| k[j] - shift * m[j])
     }
 
-    /// Eliminates all blocks but the last of `K - σ M` as long as it is positive definite; none where it is not, and then an eigenvalue
-    /// of `K x = λ M x` lies below `σ`. What is left at the last block is to be judged with what it is joined to.
+    /// Eliminates all blocks of `K - σ M` except the last, and returns the condensed last block. `None` when a pivot is not positive
+    /// definite: then an eigenvalue of `K x = λ M x` lies at or below `σ`. The last block is not tested here: the caller tests it after
+    /// joining it with another structure.
     pub fn condense_above(&self, m: &BlockTri, shift: f64) -> Option<Sym2> {
         self.condense_above_onto(Sym2::default(), m, shift)
     }
 
-    /// The same with what another structure, eliminated before at the same shift, has left at the first block.
+    /// As [`BlockTri::condense_above`], with `left` (another structure, condensed at the same shift) added to the first block.
     pub fn condense_above_onto(&self, left: Sym2, m: &BlockTri, shift: f64) -> Option<Sym2> {
         let mut p = self.shifted(m, shift, 0).plus(left);
         for i in 1..self.len() {
@@ -273,16 +275,16 @@ impl BlockTri {
     }
 }
 
-/// A matrix with all blocks but the last eliminated.
+/// A matrix in which all blocks except the last are eliminated.
 #[derive(Debug, Clone)]
 pub struct Condensed {
     gone: Vec<Gone>,
-    /// What is left at the last block.
+    /// Condensed last block.
     last: Sym2,
 }
 
 impl Condensed {
-    /// Reduces a right side in place: its last entry is then what acts on the last block.
+    /// Forward substitution in place: afterwards the last entry is the condensed load at the last block.
     pub fn reduce(&self, v: &mut [[f64; 2]]) {
         let mut acts = v[0];
         for (block, next) in self.gone.iter().zip(&mut v[1..]) {
@@ -291,7 +293,7 @@ impl Condensed {
         }
     }
 
-    /// Solves for a reduced right side with the last block held still, in place.
+    /// Back-substitution in place for a reduced right side, with the last block held still (its solution is zero).
     pub fn solve_held(&self, v: &mut [[f64; 2]]) {
         let mut moved = [0.0; 2];
         v[self.gone.len()] = moved;
@@ -301,7 +303,8 @@ impl Condensed {
         }
     }
 
-    /// How each block follows the last one where nothing else acts: its answer for a unit step of either unknown there, in columns.
+    /// How each block moves with the last block when no load acts: the columns are the solutions for a unit value of the last block's
+    /// first and second unknown.
     pub fn follow(&self) -> Vec<Mat2> {
         let mut all = vec![[1.0, 0.0, 0.0, 1.0]; self.gone.len() + 1];
         for (i, block) in self.gone.iter().enumerate().rev() {
@@ -310,7 +313,7 @@ impl Condensed {
         all
     }
 
-    /// The diagonal blocks of the inverse from a block on, with the last one held still; zeros in front of it.
+    /// Diagonal blocks of the inverse matrix from block `from` on, with the last block held still. Blocks before `from` are zero.
     pub fn inverse_diagonal_held(&self, from: usize) -> Vec<Sym2> {
         let mut out = vec![Sym2::default(); self.gone.len() + 1];
         let mut behind = Sym2::default();
@@ -321,7 +324,7 @@ impl Condensed {
         out
     }
 
-    /// What is left at the last block.
+    /// The condensed last block.
     pub fn last(&self) -> Sym2 {
         self.last
     }
@@ -332,8 +335,8 @@ mod tests {
     use super::super::factor::tests::{chain, dense};
     use super::*;
 
-    /// What is left at the last block is the inverse of the last block of the inverse, whatever the length, and with another structure in
-    /// front as with that in one matrix.
+    /// The condensed last block is the inverse of the last block of the inverse matrix, for any length. With another structure in front the
+    /// result is that of one matrix for both.
     #[test]
     fn condensed_it_answers_as_dense_algebra_does() {
         for n in 1..=6 {
@@ -358,7 +361,7 @@ mod tests {
         }
     }
 
-    /// With the last block held still the others are a shorter matrix of their own.
+    /// With the last block held still, the other blocks behave as a matrix without it.
     #[test]
     fn held_it_answers_as_the_matrix_without_its_last_block() {
         for n in 2..=6 {
@@ -382,7 +385,7 @@ mod tests {
                 assert!((x - held[row]).abs() < 1e-13, "row {row} of {n}");
             }
             assert_eq!(v[n - 1], [0.0; 2]);
-            // Joined again: the last block moves under what acts on it, and the others follow.
+            // Joined again: the last block moves under its load, and the others follow it.
             let moved = condensed.last().inverse().times(at_last);
             let whole_inverse = dense(&whole).try_inverse().expect("regular");
             let pushed = nalgebra::DVector::from_iterator(2 * n, acts.as_flattened().iter().copied());
@@ -396,7 +399,7 @@ mod tests {
         }
     }
 
-    /// 4 · 1 - 2² is nothing: moved by no more than rounding, and only then.
+    /// The determinant 4 · 1 - 2² is zero. Only such a pivot is changed, and by no more than rounding.
     #[test]
     fn a_pivot_that_vanishes_is_moved_a_little() {
         let moved = Sym2 { a: 4.0, b: 2.0, c: 1.0 }.nudged();
@@ -411,7 +414,7 @@ mod tests {
         let mut m = chain(4);
         m.diag[1].a = -6.0;
         assert!(m.condense().is_none() && m.condense_above(&BlockTri::zeros(4), 0.0).is_none());
-        // The last block is judged with what it is joined to.
+        // The last block is tested only after it is joined with another structure.
         let mut m = chain(4);
         m.diag[3].a = -6.0;
         assert!(m.condense().is_some_and(|c| !c.last().is_positive()));

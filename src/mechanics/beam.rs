@@ -12,7 +12,7 @@ use super::factor::Factor;
 use crate::units::GRAVITY_MM_PER_S2;
 use std::f64::consts::PI;
 
-/// Nodes closer than this are one node, mm. Below it an element would only add rounding.
+/// Nodes closer than this are merged, mm. A shorter element would only add rounding errors.
 pub const MERGE_MM: f64 = 1e-6;
 
 /// Elastic properties.
@@ -27,7 +27,7 @@ pub struct Elastic {
 }
 
 impl Elastic {
-    /// Shear modulus, N/mm².
+    /// Shear modulus `E/(2(1+ν))`, N/mm²; any text on elasticity (from memory).
     pub fn shear_modulus(&self) -> f64 {
         self.e_n_per_mm2 / (2.0 * (1.0 + self.poisson))
     }
@@ -38,7 +38,7 @@ impl Elastic {
     }
 }
 
-/// Second moment of area of a solid circle, mm⁴.
+/// Second moment of area of a solid circle, `π d⁴/64`, mm⁴; any handbook of mechanics (from memory).
 pub fn inertia_mm4(diameter_mm: f64) -> f64 {
     PI * diameter_mm.powi(4) / 64.0
 }
@@ -57,7 +57,7 @@ pub struct Spring {
     pub n_per_mm: f64,
 }
 
-/// The beam is not held: it has a free rigid motion.
+/// The beam is not held: its springs allow a rigid motion.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Unheld;
 
@@ -86,8 +86,8 @@ impl Beam {
     /// Builds a beam.
     ///
     /// - `points_mm`: places that must be nodes, any order; sorted and merged in place. At least two different ones.
-    /// - `diameter_mm`: the diameter between two neighbouring nodes, asked for at their middle with ascending places.
-    /// - `springs`: each is put on the nearest node, so include its place in the points.
+    /// - `diameter_mm`: the diameter between two neighbouring nodes. It is called with the midpoints of the elements, in ascending order.
+    /// - `springs`: each spring is put on the nearest node, so include its place in the points.
     pub fn new(
         material: &Elastic,
         points_mm: &mut Vec<f64>,
@@ -99,7 +99,7 @@ impl Beam {
         let n = points_mm.len();
         let (mut stiffness, mut mass, mut weight) = (BlockTri::zeros(n), BlockTri::zeros(n), vec![[0.0; 2]; n]);
         let mut bar = Bar::new(material, 0.0);
-        // The element in front of the node.
+        // The element on the front side of the current node.
         let mut front = Element::default();
         let own = stiffness.diag.iter_mut().zip(&mut mass.diag).zip(&mut weight);
         let across = stiffness.upper.iter_mut().zip(&mut mass.upper);
@@ -108,7 +108,7 @@ impl Beam {
             if diameter_mm != bar.diameter_mm {
                 bar = Bar::new(material, diameter_mm);
             }
-            // Worked out anew even where lengths repeat to rounding: one rounding error many times over adds up.
+            // Each element is computed on its own, even if lengths differ by rounding only: one repeated rounding error would add up.
             let rear = bar.element(ends[1] - ends[0]);
             (*k, *m, *w) = met(&front, &rear);
             (*k_across, *m_across) = rear.across();
@@ -138,7 +138,7 @@ impl Beam {
         if i == self.x_mm.len() || x_mm - self.x_mm[i - 1] <= self.x_mm[i] - x_mm { i - 1 } else { i }
     }
 
-    /// Factors the stiffness. Error when the beam is not held.
+    /// Factors the stiffness matrix.
     ///
     /// # Errors
     /// [`Unheld`] when the springs leave a free motion.
@@ -162,14 +162,14 @@ impl Beam {
     }
 }
 
-/// A bar of one diameter: what its elements have in common.
+/// A bar of one diameter: the values that all its elements share.
 struct Bar {
     diameter_mm: f64,
     /// `EI`, N·mm².
     ei: f64,
-    /// `12 EI / (κ G A)`, mm²: over the square of a length it is the shear parameter `Φ`.
+    /// `12 EI / (κ G A)`, mm². Divided by the square of the element's length it is the shear parameter `Φ`.
     shear: f64,
-    /// `ρ A` and `ρ I`, t/mm and t·mm.
+    /// `ρ A` (t/mm), and below it `ρ I` (t·mm), the rotary inertia per length.
     mass_per_mm: f64,
     turning_mass: f64,
 }
@@ -219,19 +219,19 @@ impl Bar {
     }
 }
 
-/// One two-node Timoshenko element: entries of its stiffness and its mass.
+/// One two-node Timoshenko element: the independent entries of its stiffness and mass matrices, and its weight.
 #[derive(Clone, Copy, Default)]
 struct Element {
-    /// Entries 11, 12, 22, 24.
+    /// Entries 11, 12, 22, 24; the other entries follow from symmetry.
     stiff: [f64; 4],
     /// Entries 11, 12, 22, 13, 14, 24.
     mass: [f64; 6],
-    /// Its weight at the front node, N and N·mm.
+    /// Work-equivalent load of the weight at the front node, N and N·mm.
     weight: [f64; 2],
 }
 
 impl Element {
-    /// What couples its front node with its rear one: stiffness and mass.
+    /// The blocks of stiffness and mass that couple the front node (rows) with the rear node (columns).
     #[inline]
     fn across(&self) -> (Mat2, Mat2) {
         let ([k11, k12, _, k24], [_, _, _, m13, m14, m24]) = (self.stiff, self.mass);
@@ -239,7 +239,8 @@ impl Element {
     }
 }
 
-/// Stiffness, mass and weight of a node between two elements; the front one has its rear end there, with the signs of slopes turned.
+/// Stiffness, mass and weight at a node between two elements. The node is the rear end of the front element, where the terms of the
+/// slope have the opposite sign.
 #[inline]
 fn met(front: &Element, rear: &Element) -> (Sym2, Sym2, [f64; 2]) {
     let ([k11, k12, k22, _], [m11, m12, m22, ..]) = (front.stiff, front.mass);
@@ -257,7 +258,7 @@ mod tests {
 
     const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
 
-    /// By hand: F L³/(48 E I) + F L/(4 κ G A) + F/(2 k): 10 N, 100 mm, d 8, two springs of 50 N/µm.
+    /// By hand: F L³/(48 E I) + F L/(4 κ G A) + F/(2 k) for 10 N, 100 mm, diameter 8 mm, two springs of 50 N/µm.
     #[test]
     fn a_rod_on_two_springs_bends_shears_and_settles() {
         let springs = [Spring { at_mm: 0.0, n_per_mm: 50_000.0 }, Spring { at_mm: 100.0, n_per_mm: 50_000.0 }];

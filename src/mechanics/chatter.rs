@@ -1,54 +1,55 @@
 //! Regenerative chatter: the depth of cut below which a cut is stable at any speed.
 //!
-//! `b_lim = 1/(2 K_f |min Re G|)`, `G` the receptance at the tool and `K_f = kc q cos²(chord angle)`: a radial motion
-//! `y` changes the chip thickness by `y cos`, the in-plane force by `kc q b` times that, and its radial part by `cos`
-//! again. Source of the limit: Tobias & Fishwick, Trans. ASME 80 (1958); Tlusty & Polacek (1963); projection derived here.
+//! The limit is `b_lim = 1/(2 K_f |min Re G|)` with `G` the receptance at the tool and `K_f = kc q cos²(c)`, where `c` is the angle of
+//! the chord and `q` the in-plane force as a share of the main force. A radial motion `y` changes the chip thickness by `y cos c`.
+//! This changes the in-plane force by `kc q b y cos c`, and its radial part by `kc q b y cos² c`.
+//! Source of the limit: Tobias & Fishwick, Trans. ASME 80 (1958); Tlusty & Polacek (1963). The projection is derived here.
 
 use super::cutting::Cut;
 use super::modes::Mode;
 use super::receptance::Share;
 
-/// The golden section, and how often it narrows the search for a minimum: to a hundred-thousandth of where it may lie, which moves the
-/// value by the square of that.
+/// The golden section, and the number of steps of the search for a minimum. They narrow the interval to a hundred-thousandth of its
+/// width; near a minimum the error of the value goes with the square of this.
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
 const NARROWINGS: usize = 24;
 
-/// Cutting stiffness a mm of depth that a radial motion meets, `kc q cos²`, N/mm².
+/// Cutting stiffness per mm of depth for a radial motion, `K_f = kc q cos²(c)`, N/mm².
 pub fn radial_cutting_stiffness(cut: &Cut, in_plane_share: f64) -> f64 {
     cut.specific_n_per_mm2 * in_plane_share * cut.chord_rad.cos().powi(2)
 }
 
-/// Limit of the depth of cut in mm for a cutting stiffness (N/mm²) and `|min Re G|` (mm/N). Infinite when nothing moves.
+/// Limit of the depth of cut, mm, for a cutting stiffness (N/mm²) and `|min Re G|` (mm/N). Infinite if the flexibility is zero.
 pub fn depth_limit_mm(cutting_stiffness: f64, least_real_mm_per_n: f64) -> f64 {
     1.0 / (2.0 * cutting_stiffness * least_real_mm_per_n)
 }
 
-/// A bound on `|min Re G|` from the static flexibility alone: `G(0)/(4ζ(1+ζ))`, as if all modes were worst at once.
-/// Every mode's real part is at least `-φ²/(4ζ(1+ζ)ω²)`, and these shares add up to the static flexibility.
+/// Upper bound of `|min Re G|` from the static flexibility alone: `G(0)/(4ζ(1+ζ))`. Derived here: the real part of a mode is at least
+/// `-φ²/(4ζ(1+ζ)ω²)`, and the values `φ²/ω²` of all modes add up to `G(0)`. The bound assumes that all modes are worst at one frequency.
 pub fn least_real_bound(static_mm_per_n: f64, damping: f64) -> f64 {
     static_mm_per_n / (4.0 * damping * (1.0 + damping))
 }
 
-/// `|min Re G|` at a node, and how much of it stands for modes left out.
+/// `|min Re G|` at a node, and the part of it that stands for modes left out.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LeastReal {
-    /// The value, mm/N; never below the true one.
+    /// The value, mm/N; never below the exact one.
     pub mm_per_n: f64,
-    /// The share of it that the modes left out are given, by the bound from their static flexibility.
+    /// Share of the value that is the bound for the modes left out, from their static flexibility.
     pub left_out: f64,
 }
 
 /// `|min Re G|` at a node, from modes (unit modal mass) with one damping ratio, and the static flexibility there.
 ///
-/// Modes that are not given take part with their static flexibility as if all were worst at once: counting them as
-/// stiff, as is usual, would lift the curve and can hide its minimum where the tool stands next to a support and the
-/// low modes hardly move there. So the value is never too small; add modes until `left_out` is.
+/// Modes that are not given count with the bound from their static flexibility ([`least_real_bound`]). It is usual to count them as
+/// static, but their positive real part would raise the curve. This can hide the minimum where the tool is next to a support,
+/// because the low modes hardly move there. So the value is never too small; add modes until `left_out` is small.
 pub fn least_real(modes: &[Mode], node: usize, static_mm_per_n: f64, damping: f64) -> LeastReal {
     let shares: Vec<Share> = modes.iter().map(|m| Share { omega: m.omega, per_t: m.shape[node][0].powi(2) }).collect();
     least_real_of(&shares, static_mm_per_n, damping)
 }
 
-/// The same from what the node sees of each mode.
+/// As [`least_real`], from the share of each mode in the receptance at the node.
 pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> LeastReal {
     let in_modes: f64 = shares.iter().map(|s| s.per_t / (s.omega * s.omega)).sum();
     let left_out = least_real_bound((static_mm_per_n - in_modes).max(0.0), damping);
@@ -61,7 +62,8 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
     };
     let mut least: f64 = 0.0;
     for wi in shares.iter().map(|s| s.omega) {
-        // A single mode is worst at ω√(1+2ζ); neighbours shift the place a little, so search around it, by golden section.
+        // The real part of a single mode is least at ω√(1+2ζ). Other modes shift this frequency a little, so a golden-section
+        // search looks around it.
         let (mut low, mut high) = (wi, wi * (1.0 + 4.0 * damping));
         let inside = |low: f64, high: f64| [high - GOLDEN * (high - low), low + GOLDEN * (high - low)];
         let [mut a, mut b] = inside(low, high);
@@ -87,7 +89,7 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
 mod tests {
     use super::*;
 
-    /// 2000 N/mm², half of it in the plane, a chord at 60°: a quarter of that again.
+    /// 2000 N/mm², of which half is in the plane; a chord at 60° leaves a quarter of this half.
     #[test]
     fn a_radial_motion_meets_what_the_chord_leaves_of_the_cut() {
         let cut = Cut { specific_n_per_mm2: 2000.0, chord_rad: 60f64.to_radians(), ..Cut::default() };
@@ -99,12 +101,12 @@ mod tests {
         let still = least_real_of(&[], 0.0, 0.02);
         assert_eq!((still.mm_per_n, still.left_out), (0.0, 0.0));
         assert!(depth_limit_mm(250.0, still.mm_per_n).is_infinite());
-        // Without modes all of it is the bound: 1e-3/(4 · 0.25 · 1.25).
+        // Without modes the whole value is the bound: 1e-3/(4 · 0.25 · 1.25).
         let bound = least_real_of(&[], 1e-3, 0.25);
         assert!((bound.mm_per_n - 8e-4).abs() < 1e-15 && bound.left_out == 1.0);
     }
 
-    /// One mode of 20 N/µm and damping 0.03 with a cutting stiffness of 1500 N/mm²: 0.824 mm, by hand 2kζ(1+ζ)/K.
+    /// One mode of 20 N/µm and damping ratio 0.03 with a cutting stiffness of 1500 N/mm²: 0.824 mm, by hand 2kζ(1+ζ)/K.
     #[test]
     fn a_single_mode_has_the_textbook_limit() {
         let omega: f64 = 1000.0;

@@ -1,9 +1,9 @@
 //! Cutting force of a turning tool with a nose radius.
 //!
-//! Main force after Kienzle (VDI-Z 94, 1952; from memory), on the mean chip thickness of the active edge; the force in
-//! the plane of the chip is normal to the chord of the active edge (Colwell, Trans. ASME 76, 1954; from memory).
-//! Not considered: rake, wear, tool material, speed (each a factor of 0.9 to 1.5); below 0.05 mm chip thickness real
-//! forces are higher. Claim no better than ± 25 %.
+//! The main force follows Kienzle (VDI-Z 94, 1952; from memory), with the mean chip thickness along the active edge. The force
+//! in the plane of the chip is normal to the chord of the active edge (Colwell, Trans. ASME 76, 1954; from memory).
+//! Not considered: rake, wear, tool material, speed (each a factor of 0.9 to 1.5). Below 0.05 mm chip thickness real
+//! forces are higher. Expect no better than ± 25 %.
 
 /// Shape of the cutting edge.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -14,12 +14,12 @@ pub struct Edge {
     pub approach_rad: f64,
 }
 
-/// How a material resists.
+/// Resistance of a material to cutting.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Resistance {
     /// Specific cutting force at 1 mm chip thickness, N/mm².
     pub kc11_n_per_mm2: f64,
-    /// Exponent.
+    /// Exponent `mc` of the chip thickness.
     pub mc: f64,
     /// In-plane force as a share of the main force.
     pub in_plane_share: f64,
@@ -51,7 +51,7 @@ pub struct Cut {
     pub feed_n: f64,
 }
 
-/// Forces of one tool at depth `ap_mm` and feed `feed_mm`. No cut (depth or feed not positive) has no force.
+/// Forces of one tool at depth `ap_mm` and feed `feed_mm`. All are zero if depth or feed is not positive.
 ///
 /// ```
 /// use spanhold::mechanics::cutting::{cut, Edge, Resistance};
@@ -89,8 +89,8 @@ pub fn cut(resistance: &Resistance, edge: &Edge, ap_mm: f64, feed_mm: f64) -> Cu
     }
 }
 
-/// Largest feed in mm/rev that leaves a roughness Ra (µm) with a nose radius: `sqrt(8 r Rt)`, `Rt = 4 Ra`.
-/// Source: theoretical roughness `Rt = f²/(8r)`, any machining text; "Rt = 4 Ra" is the usual rounding of 3.9.
+/// Largest feed, mm/rev, for a roughness Ra (µm) with a nose radius `r`: `sqrt(8 r Rt)` with `Rt = 4 Ra`.
+/// Source: theoretical roughness `Rt = f²/(8r)`, any machining text (from memory); `Rt = 4 Ra` is the usual rounding of 3.9.
 pub fn feed_for_roughness_mm(nose_radius_mm: f64, ra_um: f64) -> f64 {
     (8.0 * nose_radius_mm * 4.0 * ra_um / 1000.0).sqrt()
 }

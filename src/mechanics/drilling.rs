@@ -1,12 +1,12 @@
-//! Thrust and torque of a twist drill by the specific cutting force on its two lips, and torque of a tap.
+//! Thrust and torque of a twist drill from the specific cutting force on its two lips, and torque of a tap.
 //!
-//! Feed `0.02 d` a turn, chip thickness `0.43 f` a lip (point angle near 118°), thrust share 0.55: common practice, no
+//! Feed `0.02 d` per turn, chip thickness `0.43 f` per lip (point angle near 118°), thrust share 0.55: common practice, no
 //! source.
 
 use super::cutting::Resistance;
 
-/// Chip of one tooth of a tap as a share of the pitch: the depth of the thread spread over the chamfer's four turns and
-/// three flutes. Common practice, no source.
+/// Chip thickness of one tooth of a tap as a share of the pitch: the depth of the thread divided among four turns of chamfer
+/// and three flutes. Common practice, no source.
 const TAP_CHIP_SHARE: f64 = 0.045;
 
 /// Feed of a drill, mm/rev.
@@ -29,19 +29,19 @@ pub fn torque_nmm(resistance: &Resistance, diameter_mm: f64) -> f64 {
     torque_at_nmm(specific_n_per_mm2(resistance, diameter_mm), diameter_mm, feed_mm(diameter_mm))
 }
 
-/// Torque of a drill for a specific cutting force (N/mm²) and feed (mm/rev), `kc f d² / 8`, N·mm: two lips of half the
-/// feed and half the diameter each, their force at a quarter of the diameter.
+/// Torque of a drill for a specific cutting force (N/mm²) and feed (mm/rev), `kc f d² / 8`, N·mm. Derived here: each of the two
+/// lips cuts half the feed over half the diameter, and its force acts at a quarter of the diameter from the axis.
 ///
 /// ```
-/// // 10 mm in magnesium (0.5 W·s/mm³) at 0.2 mm a turn.
+/// // 10 mm in magnesium (0.5 W·s/mm³) at 0.2 mm/rev.
 /// assert_eq!(spanhold::mechanics::drilling::torque_at_nmm(500.0, 10.0, 0.2), 1250.0);
 /// ```
 pub fn torque_at_nmm(specific_n_per_mm2: f64, diameter_mm: f64, feed_mm: f64) -> f64 {
     specific_n_per_mm2 * feed_mm * diameter_mm * diameter_mm / 8.0
 }
 
-/// Torque of a tap of major diameter `d` and pitch `P`, `kc P² d / 8`, N·mm, with the specific force at a chip of
-/// `0.045 P`. From memory of machining handbooks, not re-read; the chip is common practice, no source.
+/// Torque of a tap of major diameter `d` and pitch `P`, `kc P² d / 8`, N·mm, with the specific cutting force at a chip thickness of
+/// `0.045 P`. Machining handbooks (from memory, not re-read); the chip thickness is common practice, no source.
 pub fn tapping_torque_nmm(resistance: &Resistance, major_mm: f64, pitch_mm: f64) -> f64 {
     resistance.specific_n_per_mm2(TAP_CHIP_SHARE * pitch_mm) * pitch_mm * pitch_mm * major_mm / 8.0
 }

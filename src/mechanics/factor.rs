@@ -1,16 +1,16 @@
 //! Whole block-tridiagonal matrices, eliminated from both ends towards the middle.
 //!
-//! Each block waits for the one before it, so a row of them takes as long as its arithmetic is slow to answer, not as there is of it. Two rows
-//! side by side, from the front and from the rear, take half as long, with as many operations.
+//! The elimination of a block needs the result of the block before, so the time depends on the latency of the operations, not on
+//! their number. Two independent eliminations, from the front and from the rear, take about half the time with as many operations.
 //! Source: twisted factorisation, Meurant, SIAM J. Matrix Anal. Appl. 13 (1992) (from memory).
 
 use super::banded::{BlockTri, Gone, Mat2, Sym2, taken, transposed};
 
-/// Eliminates `n` blocks from both ends and returns what is left at the middle one.
+/// Eliminates `n` blocks from both ends and returns the condensed middle block.
 ///
 /// - `diag` and `coupling`: diagonal block `i`, and the block that couples `i` (rows) with `i + 1` (columns).
-/// - `pivot`: told of each block that is eliminated, with its number, its pivot and its coupling to the neighbour towards the middle; returns
-///   what that takes off the neighbour, or nothing to end it all.
+/// - `pivot`: called for each eliminated block with its number, its pivot and its coupling to the neighbour towards the middle. It
+///   returns the term to subtract from the neighbour's block, or `None` to stop the elimination.
 #[inline]
 fn from_both_ends(
     n: usize,
@@ -31,7 +31,7 @@ fn from_both_ends(
     Some(diag(middle).minus(ahead).minus(behind))
 }
 
-/// The middle block, and how many are behind it: as many as in front of it, or one less.
+/// Index of the middle block, and the number of blocks behind it. This number equals the number in front of it or is one less.
 #[inline]
 fn middle(n: usize) -> Option<(usize, usize)> {
     (n > 0).then(|| (n / 2, (n - 1) / 2))
@@ -50,7 +50,7 @@ impl BlockTri {
         left.is_positive().then(|| Factor { gone, middle: left.inverse() })
     }
 
-    /// The same elimination of `K - σ M`. `self` is `K`, `shift` is `σ`.
+    /// [`from_both_ends`] for `K - σ M`. `self` is `K`, `shift` is `σ`.
     fn shifted_from_both_ends(
         &self,
         m: &BlockTri,
@@ -61,16 +61,16 @@ impl BlockTri {
         from_both_ends(self.len(), diag, coupling, pivot)
     }
 
-    /// Whether no eigenvalue of `K x = λ M x` lies below `shift`. `self` is `K`.
+    /// Whether all eigenvalues of `K x = λ M x` lie above `shift`. `self` is `K`.
     pub fn swings_above(&self, m: &BlockTri, shift: f64) -> bool {
         let positive = |_, p: Sym2, e: &Mat2| p.is_positive().then(|| taken(p, e));
         let left = self.shifted_from_both_ends(m, shift, positive);
         left.is_some_and(Sym2::is_positive)
     }
 
-    /// Number of eigenvalues of `K x = σ M x` below `shift = σ`; stops counting at `enough`. `self` is `K`.
+    /// Number of eigenvalues of `K x = λ M x` below `shift`. `self` is `K`. Counting stops as soon as `enough` are found.
     ///
-    /// By Sylvester's law of inertia they are as many as the negative pivots.
+    /// By Sylvester's law of inertia this is the number of negative eigenvalues of the pivots (the inertia count).
     /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), section 3.3 (from memory).
     pub fn eigenvalues_below(&self, m: &BlockTri, shift: f64, enough: usize) -> usize {
         let mut count = 0;
@@ -83,7 +83,8 @@ impl BlockTri {
         count + left.map_or(0, |left| left.nudged().negatives())
     }
 
-    /// Solves `(K - σ M) x = v` in place, without pivoting: fit for inverse iteration, whose result is checked by other means.
+    /// Solves `(K - σ M) x = v` in place, without pivoting. This is accurate enough for inverse iteration, because its result is checked
+    /// by other means.
     pub fn solve_shifted(&self, m: &BlockTri, shift: f64, v: &mut [[f64; 2]]) {
         let mut gone = vec![Gone::default(); self.len()];
         let pivot = |i: usize, p: Sym2, e: &Mat2| {
@@ -101,14 +102,14 @@ impl BlockTri {
 /// A factored matrix.
 #[derive(Debug, Clone)]
 pub struct Factor {
-    /// One for each block; that of the middle one stands for nothing.
+    /// One entry for each block; the entry of the middle block is not used.
     gone: Vec<Gone>,
-    /// The middle block of the inverse.
+    /// Middle diagonal block of the inverse matrix.
     middle: Sym2,
 }
 
 impl Factor {
-    /// Solves in place.
+    /// Solves for a right side in place.
     pub fn solve(&self, v: &mut [[f64; 2]]) {
         let (gone, n) = (&self.gone, self.gone.len());
         let Some((middle, behind_it)) = middle(n) else { return };
@@ -139,7 +140,8 @@ impl Factor {
         }
     }
 
-    /// The diagonal blocks of the inverse from a block on; zeros in front of it. Costs about as much as one more factoring, not `n` solves.
+    /// Diagonal blocks of the inverse matrix from block `from` on; blocks before it are zero. The cost is about one more factorisation,
+    /// not `n` solutions.
     pub fn inverse_diagonal_from(&self, from: usize) -> Vec<Sym2> {
         let (gone, n) = (&self.gone, self.gone.len());
         let mut out = vec![Sym2::default(); n];
@@ -166,7 +168,7 @@ pub(super) mod tests {
     use super::*;
     use nalgebra::DMatrix;
 
-    /// Positive definite, of any length: diagonal blocks and couplings take turns.
+    /// A positive definite matrix of any length, with a few diagonal blocks and couplings repeated in turn.
     pub(in super::super) fn chain(n: usize) -> BlockTri {
         let diag = [Sym2 { a: 4.0, b: 1.0, c: 3.0 }, Sym2 { a: 6.0, b: -1.0, c: 5.0 }, Sym2 { a: 7.0, b: 0.5, c: 9.0 }];
         let upper = [[1.0, 0.5, -0.25, 1.0], [0.75, -1.0, 0.5, 0.25]];
@@ -217,7 +219,7 @@ pub(super) mod tests {
         }
     }
 
-    /// With and without a middle, down to a single block.
+    /// For odd and even numbers of blocks, down to a single block.
     #[test]
     fn solving_and_the_inverse_diagonal_agree_with_dense_algebra() {
         for n in 1..=8 {
@@ -251,7 +253,7 @@ pub(super) mod tests {
                 let below = eigen.iter().filter(|e| **e < shift).count();
                 assert_eq!(k.eigenvalues_below(&one, shift, 99), below, "at {shift} of {n}");
                 for enough in 1..=below {
-                    // It may count both of a block before it stops.
+                    // It may count both negative eigenvalues of a block before it stops.
                     let counted = k.eigenvalues_below(&one, shift, enough);
                     assert!(counted >= enough && counted <= (enough + 1).min(below), "{counted} for {enough}");
                 }
@@ -259,7 +261,7 @@ pub(super) mod tests {
         }
     }
 
-    /// Below all eigenvalues, between them and above them all.
+    /// The shifts lie below, between and above the eigenvalues.
     #[test]
     fn shifted_by_a_mass_it_agrees_with_dense_algebra() {
         for n in 1..=7 {
@@ -291,7 +293,7 @@ pub(super) mod tests {
         }
     }
 
-    /// Wherever the block stands: in front of the middle, behind it, or there.
+    /// The wrong block may be in front of the middle, behind it, or the middle itself.
     #[test]
     fn a_matrix_that_is_not_positive_definite_is_refused() {
         for wrong in [-6.0, f64::NAN] {

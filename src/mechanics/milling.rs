@@ -1,24 +1,24 @@
-//! Mean force of a cutter that mills a slot or a flat, by the specific cutting force at its mean chip.
+//! Mean force of a cutter that mills a slot or a flat, from the specific cutting force at the mean chip thickness.
 //!
-//! The cutter is as wide as what it mills, so a tooth cuts through half a turn. What the teeth take off in a minute costs
-//! `kc` each mm³ (Kienzle), and the mean tangential force is that power over the cutting speed. The largest force of a tooth
-//! is above the mean; the part of it that pushes across the feed is below: `π/4` of it on the mean over the half turn.
+//! The cutter is as wide as the slot or flat, so a tooth cuts during half a turn. The cutting power is `kc` (Kienzle) times the
+//! volume removed per time; the mean tangential force is this power divided by the cutting speed. The largest force of a tooth is
+//! above this mean. The part of the force that pushes across the feed is below it: `π/4` of it as a mean over the half turn.
 
 use super::cutting::Resistance;
 
-/// Mean chip over a half turn of engagement, `2 fz / π`, mm: the chip goes from nothing to `fz` and back as a sine.
+/// Mean chip thickness over a half turn of engagement, `2 fz / π`, mm: the thickness follows a sine from zero to `fz` and back.
 ///
 /// - **Source**: any milling text, `hm = 360° ae fz / (π D φ)` with `ae = D`, `φ = 180°`; from memory, not re-read.
 pub fn mean_chip_mm(feed_per_tooth_mm: f64) -> f64 {
     feed_per_tooth_mm * std::f64::consts::FRAC_2_PI
 }
 
-/// Mean tangential force of all teeth, `kc A vf / vc`, N, of a cutter with some teeth that mills a cross-section
-/// `area_mm2` off over a width equal to its own diameter, fed at `feed_mm_per_min`, its edge at `vc_m_per_min`.
+/// Mean tangential force of all teeth, `kc A vf / vc`, N (derived here, see above). The cutter removes a cross-section `area_mm2` over
+/// a width equal to its own diameter; `vf` is `feed_mm_per_min` and `vc` is `vc_m_per_min`.
 ///
 /// ```
 /// use spanhold::mechanics::{cutting::Resistance, milling};
-/// // 2000 N/mm² whatever the chip; a slot of 5 × 3 at 150 mm/min takes 2250 mm³ or 4500 N·m a minute, at 25 m/min 180 N.
+/// // 2000 N/mm² for any chip. A slot of 5 × 3 at 150 mm/min is 2250 mm³ or 4500 N·m per minute; at 25 m/min this is 180 N.
 /// let plain = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.0, in_plane_share: 0.55 };
 /// assert!((milling::mean_n(&plain, 15.0, 5.0, 2.0, 150.0, 25.0) - 180.0).abs() < 1e-9);
 /// ```
@@ -35,12 +35,12 @@ pub fn mean_n(
     resistance.specific_n_per_mm2(chip_mm) * area_mm2 * feed_mm_per_min / (1000.0 * vc_m_per_min)
 }
 
-/// Width of a flat at a distance from the axis of a round bar, and cross-section that lies outside it, mm and mm²; none
-/// where the flat lies outside the bar.
+/// Width (mm) of a flat at a distance from the axis of a round bar, and the area (mm²) of the circular segment outside it.
+/// None if the flat lies outside the bar.
 pub fn flat(diameter_mm: f64, from_axis_mm: f64) -> Option<(f64, f64)> {
     let radius = diameter_mm / 2.0;
     let half = (radius * radius - from_axis_mm * from_axis_mm).sqrt();
-    // A root of less than nothing is no number, and larger than nothing it is not.
+    // The root of a negative number is NaN, and NaN is not larger than zero.
     (half > 0.0).then(|| (2.0 * half, radius * radius * (from_axis_mm / radius).acos() - from_axis_mm * half))
 }
 
@@ -58,7 +58,7 @@ mod tests {
         assert!((found - 445.5).abs() < 0.5, "{found}");
     }
 
-    /// The same by going round: force of every tooth, `kc a h`, with `kc` at the mean chip, over a turn.
+    /// The mean force from an integral over one turn: the force of each tooth is `kc a h`, with `kc` at the mean chip thickness.
     #[test]
     fn the_mean_is_that_of_the_teeth_over_a_turn() {
         let (depth, cutter, teeth, feed, vc) = (3.0, 8.0, 3_u32, 200.0, 30.0);

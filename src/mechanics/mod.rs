@@ -1,7 +1,7 @@
-//! Pure numbers: a stepped beam on springs, its static answers and its modes, cutting forces, chatter, drilling,
+//! Pure calculation: a stepped beam on springs with its static answers and modes, cutting forces, chatter, drilling,
 //! threading, shaving.
 //!
-//! This room knows no lathe and no file. Units are mm, N, s, tonne (so N/mm² and t/mm³), angles in rad.
+//! This module knows no lathe and no file. Units are mm, N, s and tonne (so N/mm² and t/mm³); angles are in rad.
 
 pub mod banded;
 pub mod beam;

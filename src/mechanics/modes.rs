@@ -1,20 +1,20 @@
-//! Natural frequencies and shapes of the beam, and its receptance.
+//! Natural frequencies and mode shapes of the beam.
 //!
-//! Frequencies come from the inertia of `K - ω²M` (exact counting, no missed mode) and inverse iteration.
+//! Frequencies come from inverse iteration and from inertia counts of `K - ω²M`, which prove that no mode is missed.
 
 use super::banded::BlockTri;
 use super::beam::{Beam, Unheld};
 use super::factor::Factor;
 
-/// The lowest frequency is settled when the Rayleigh quotient moves by less than this share.
+/// The iteration has converged when the Rayleigh quotient changes by less than this share.
 const RAYLEIGH_SETTLED: f64 = 1e-7;
-/// The inertia check is made this share below the Rayleigh quotient; it bounds the error of the eigenvalue from above.
+/// The inertia count is made this share below the Rayleigh quotient. So this share is an upper bound for the error of the eigenvalue.
 const INERTIA_GUARD: f64 = 2e-5;
-/// Bisection stops at this relative width of the eigenvalue.
+/// Bisection stops at this relative width of the bracket.
 const BISECTION_WIDTH: f64 = 1e-10;
-/// Shifts tried before two vectors take over.
+/// Shifted inverse iterations before the iteration with two vectors is used.
 const SHIFTS: usize = 3;
-/// Iterations before bisection takes over.
+/// Iterations with two vectors before bisection is used.
 const ITERATIONS: usize = 16;
 
 /// A vibration mode.
@@ -26,8 +26,9 @@ pub struct Mode {
     pub shape: Vec<[f64; 2]>,
 }
 
+/// Scalar product of two vectors of equal length.
 ///
-/// Eight sums side by side: one after the other every addition would wait for the one before.
+/// It keeps eight independent sums: in a single sum every addition would have to wait for the one before.
 pub(super) fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
     let (a, b) = (a.as_flattened().chunks_exact(8), b.as_flattened().chunks_exact(8));
     let rest: f64 = a.remainder().iter().zip(b.remainder()).map(|(x, y)| x * y).sum();
@@ -40,19 +41,20 @@ pub(super) fn dot(a: &[[f64; 2]], b: &[[f64; 2]]) -> f64 {
     sums.iter().sum::<f64>() + rest
 }
 
-/// Lowest mode of the beam, its frequency within 0.001 % (of the mesh).
+/// Lowest mode of the beam; its frequency is within 0.001 % of the exact value for this mesh.
 ///
-/// Inverse iteration with one shift first; where it does not settle, or another mode lies lower, by `of_two`. Either way one inertia
-/// count proves that no lower mode was missed. The shape is a good estimate, fit to say where the bar moves most.
+/// Inverse iteration with a shift comes first. If it does not converge, or if a lower mode exists, `of_two` computes the mode.
+/// Either way one inertia count proves that no lower mode was missed. The shape is an estimate, good enough to tell where the bar
+/// moves most.
 /// Source: Parlett, The Symmetric Eigenvalue Problem (1980), chapter 4 (from memory).
 pub fn lowest_mode(beam: &Beam, factor: &Factor) -> Mode {
     let (k, m) = (&beam.stiffness, &beam.mass);
-    // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both.
+    // In many layouts the overhang and the span sag to opposite sides. The absolute value gives a start vector with a share of both.
     let start: Vec<[f64; 2]> = beam.sag(factor).iter().map(|v| [v[0].abs() + 1e-12, 0.0]).collect();
     let mut mx = Vec::with_capacity(start.len());
     m.multiply(&start, &mut mx);
     let mut moved = Vec::with_capacity(start.len());
-    // One step of inverse iteration: the Rayleigh quotient, never below the lowest eigenvalue.
+    // One step of inverse iteration without a shift. Its Rayleigh quotient is never below the lowest eigenvalue.
     let step = |mx: &mut Vec<[f64; 2]>, moved: &mut Vec<[f64; 2]>| {
         let mut x = mx.clone();
         factor.solve(&mut x);
@@ -73,7 +75,7 @@ pub fn lowest_mode(beam: &Beam, factor: &Factor) -> Mode {
         mx.extend(moved.iter().map(|v| [v[0] * scale, v[1] * scale]));
         let (x, next) = step(&mut mx, &mut moved);
         lambda = next;
-        // Each step squares the error at least.
+        // Each step at least squares the error, so a small difference means convergence.
         if (expected - lambda).abs() <= RAYLEIGH_SETTLED * lambda {
             let lower = !k.swings_above(m, lambda * (1.0 - INERTIA_GUARD));
             return if lower { of_two(beam, factor) } else { Mode { omega: lambda.sqrt(), shape: x } };
@@ -82,17 +84,18 @@ pub fn lowest_mode(beam: &Beam, factor: &Factor) -> Mode {
     of_two(beam, factor)
 }
 
-/// The same where two modes of nearly one frequency slow the iteration down, or the start sees another mode first.
+/// Lowest mode of the beam where the iteration with one vector fails: two modes of nearly equal frequency slow it down, or it
+/// converges to a higher mode.
 ///
-/// Subspace iteration with two vectors, so that two modes of nearly one frequency (a span and an overhang that swing by
-/// themselves) do not slow it down; one inertia count proves that no lower mode was missed, otherwise bisection on the
-/// count finds it. The shape is a good estimate, fit to say where the bar moves most.
+/// This is subspace iteration with two vectors, so two modes of nearly equal frequency (a span and an overhang that vibrate
+/// independently) do not slow it down. One inertia count proves that no lower mode was missed; if one was missed, bisection with
+/// inertia counts finds it. The shape is an estimate, good enough to tell where the bar moves most.
 /// Source: Bathe, Finite Element Procedures (1996), section 11.6 (from memory).
 fn of_two(beam: &Beam, factor: &Factor) -> Mode {
     let n = beam.x_mm.len();
     let middle = 0.5 * (beam.x_mm[0] + beam.x_mm[n - 1]);
-    // Overhang and span sag to opposite sides in many layouts; without signs the start has a share of both modes, and
-    // weighted along the beam it can tell them apart.
+    // In many layouts the overhang and the span sag to opposite sides. The absolute value gives a first start vector with a share of
+    // both modes; the second is weighted along the beam, so that the two vectors can separate the modes.
     let mut w: [Vec<[f64; 2]>; 2] = [Vec::with_capacity(n), Vec::with_capacity(n)];
     for (v, x) in beam.sag(factor).iter().zip(&beam.x_mm) {
         let sag = v[0].abs() + 1e-12;
@@ -136,10 +139,10 @@ fn of_two(beam: &Beam, factor: &Factor) -> Mode {
     Mode { omega: lambda.sqrt(), shape: shape_of(beam, lambda, &[]) }
 }
 
-/// Lower eigenvalue of the symmetric pair `A x = λ B x` of order two (given as `[11, 12, 22]`), and two mixes of the
-/// vectors: the lower one's and the other's, scaled to `xᵀBx = 1`.
+/// Lower eigenvalue of the symmetric problem `A x = λ B x` of order two (matrices given as `[11, 12, 22]`), and both eigenvectors,
+/// the one of the lower eigenvalue first, scaled to `xᵀBx = 1`.
 fn lowest_of_two(a: [f64; 3], b: [f64; 3]) -> (f64, [[f64; 2]; 2]) {
-    // B = LLᵀ turns it into a symmetric problem of order two.
+    // The Cholesky factor `B = LLᵀ` gives a standard symmetric problem of order two.
     let l11 = b[0].sqrt();
     let l21 = b[1] / l11;
     let l22 = (b[2] - l21 * l21).max(b[2] * 1e-14).sqrt();
@@ -157,7 +160,8 @@ fn lowest_of_two(a: [f64; 3], b: [f64; 3]) -> (f64, [[f64; 2]; 2]) {
     (lower, [back([cos, sin]), back([-sin, cos])])
 }
 
-/// Eigenvalue number `n` (from 0) of `K x = λ M x` by bisection between `low` (at most `n` below it) and `high`.
+/// Eigenvalue number `n` (from 0) of `K x = λ M x` by bisection. At most `n` eigenvalues lie below `low`; `high` is a first guess of
+/// an upper bound and is raised if needed.
 fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> f64 {
     let (mut low, mut high) = (low, high);
     while k.eigenvalues_below(m, high, n + 1) < n + 1 {
@@ -165,7 +169,7 @@ fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> 
         high *= 4.0;
     }
     while high - low > BISECTION_WIDTH * high {
-        // Geometric steps while the bracket spans decades, so that a small eigenvalue costs no more than a large one.
+        // Geometric mean while the bracket is wide, so that a small eigenvalue needs no more steps than a large one.
         let middle = if low > 0.0 && high > 4.0 * low { (low * high).sqrt() } else { 0.5 * (low + high) };
         if middle <= low || middle >= high {
             break;
@@ -179,7 +183,7 @@ fn nth_eigenvalue(k: &BlockTri, m: &BlockTri, n: usize, low: f64, high: f64) -> 
     0.5 * (low + high)
 }
 
-/// The lowest `count` modes, ascending; fewer when the mesh has fewer.
+/// The lowest `count` modes, ascending; fewer if the mesh has fewer.
 ///
 /// # Errors
 /// [`Unheld`] when the springs leave a free motion.
@@ -191,7 +195,7 @@ pub fn lowest_modes(beam: &Beam, count: usize) -> Result<Vec<Mode>, Unheld> {
     Ok(modes)
 }
 
-/// Their eigenvalues alone, (rad/s)².
+/// Eigenvalues `ω²` of the lowest `count` modes, ascending, (rad/s)².
 ///
 /// # Errors
 /// [`Unheld`] when the springs leave a free motion.
@@ -209,11 +213,11 @@ pub fn lowest_eigenvalues(beam: &Beam, count: usize) -> Result<Vec<f64>, Unheld>
     Ok(all)
 }
 
-/// Shape of an eigenvalue by inverse iteration with a shift just beside it, kept `M`-orthogonal to the modes before.
+/// Mode shape of an eigenvalue by inverse iteration with a shift close to it, kept `M`-orthogonal to the modes in `before`.
 fn shape_of(beam: &Beam, lambda: f64, before: &[Mode]) -> Vec<[f64; 2]> {
     let n = beam.x_mm.len();
     let shifted = Shifted::new(beam, lambda * (1.0 + 1e-7));
-    // Any start that is not orthogonal to the mode; irrational steps keep it from being symmetric by chance.
+    // Any start vector that is not orthogonal to the mode. Irrational steps make sure that it is not symmetric by chance.
     let mut v: Vec<[f64; 2]> = (0..n).map(|i| [((i as f64 + 1.0) * 0.754_877_666).fract() - 0.3, 0.0]).collect();
     let mut mv = Vec::with_capacity(n);
     for _ in 0..4 {
@@ -234,10 +238,10 @@ fn shape_of(beam: &Beam, lambda: f64, before: &[Mode]) -> Vec<[f64; 2]> {
     v.iter().map(|x| [x[0] * scale, x[1] * scale]).collect()
 }
 
-/// `K - σM` by plain banded elimination with row exchanges (half-bandwidth 3), for shapes only.
+/// `K - σM`, solved by banded elimination with row exchanges (half-bandwidth 3); used for mode shapes only.
 struct Shifted {
     n: usize,
-    /// Row-major band: row `r` holds columns `r - 3 ..= r + 6` (room for fill by row exchanges).
+    /// Band by rows: row `r` holds columns `r - 3 ..= r + 6`, which leaves room for the fill-in of row exchanges.
     band: Vec<[f64; 10]>,
 }
 
@@ -321,7 +325,7 @@ mod tests {
         assert!((b[0] * p * r + b[1] * (p * s + q * r) + b[2] * q * s).abs() < 1e-12);
     }
 
-    /// Two equal cantilevers at both ends of a held middle have one frequency twice, the hardest case for an iteration.
+    /// Two equal cantilevers at both ends of a held middle have a double frequency, the hardest case for an iteration.
     #[test]
     fn two_modes_of_one_frequency_are_found() {
         let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
@@ -334,7 +338,7 @@ mod tests {
         assert!((lowest / bisected - 1.0).abs() < 1e-5, "{lowest} {bisected}");
         let modes = lowest_modes(&beam, 2).expect("held");
         assert!(modes[1].omega / modes[0].omega < 1.2, "{} {}", modes[0].omega, modes[1].omega);
-        // Two shapes all the same: each of one tonne, neither with a share of the other, each with its own `ω²`.
+        // There are still two shapes: each has a modal mass of one tonne, they are `M`-orthogonal, and each has its own `ω²`.
         for (i, mode) in modes.iter().enumerate() {
             let (mut moved, mut pulled) = (Vec::new(), Vec::new());
             beam.mass.multiply(&mode.shape, &mut moved);

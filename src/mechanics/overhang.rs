@@ -1,12 +1,12 @@
-//! A round bar that leaves two springs and stands out: the bar next to a guide bush, in closed form.
+//! Deflection of a round bar on two springs with an overhang, in closed form: the bar next to a guide bush.
 
 use super::beam::{Elastic, area_mm2, inertia_mm4};
 
-/// Deflection in mm at the end of an overhang `c` under 1 N, bar of one diameter on two equal springs spaced `a`:
+/// Deflection in mm at the end of an overhang `c` under 1 N. The bar has one diameter and two equal springs at a distance `a`:
 /// `((a+c)/a)²/k + (c/a)²/k + c²(a+c)/(3EI) + (c + c²/a)/(κGA)`.
 ///
-/// Units mm, N/mm. Source: beam tables (simple beam with overhang, Roark) with spring settlement and shear added; the
-/// spring terms are rigid-body statics.
+/// Source: beam tables (simple beam with overhang, Roark). The shear terms and the spring terms (statics of a rigid body on two
+/// springs) are derived here.
 pub fn tip_mm_per_n(material: &Elastic, diameter_mm: f64, overhang_mm: f64, span_mm: f64, spring_n_per_mm: f64) -> f64 {
     let (a, c) = (span_mm, overhang_mm);
     let ei = material.e_n_per_mm2 * inertia_mm4(diameter_mm);

@@ -1,54 +1,56 @@
-//! The modes that show at one node: how much each takes part in the receptance there.
+//! The modes that move one node, and the share of each in the receptance at this node.
 //!
-//! Lanczos on `K⁻¹M` from the deflection under a unit force at the node. Its Ritz values are the modes that the node sees, the lowest
-//! first, and the first entries of its small eigenvectors tell how far each moves the node: no shape is worked out. A mode that does not
-//! move the node never appears, and adds nothing. One count of negative pivots says how many modes lie below a frequency.
+//! This is the Lanczos method on `K⁻¹M`; the start vector is the deflection under a unit force at the node. The Ritz values converge to
+//! the modes that move the node, the lowest frequency first. The first entries of the eigenvectors of the tridiagonal matrix tell how
+//! far each mode moves the node, so no mode shape is computed. A mode that does not move the node never appears; its share is zero.
+//! One inertia count tells how many modes lie below a frequency.
 //! Source: Golub & Meurant, Matrices, Moments and Quadrature (2010), chapters 4 and 6 (from memory).
 
 use super::beam::{Beam, Unheld};
 use super::modes::dot;
 use std::ops::RangeInclusive;
 
-/// Steps first taken, and added where they are too few.
+/// Lanczos steps at first, and steps added each time if these are too few.
 const STEPS: usize = 32;
 const MORE_STEPS: usize = 24;
-/// A Ritz value counts as found when its residual is below this share of it; its own error is of the order of the square.
+/// A Ritz value has converged when its residual is below this share of the value. The error of the value is of the order of the
+/// squared residual.
 const FOUND: f64 = 1e-7;
-/// The count of modes is made this share above a Ritz value.
+/// The inertia count is made this share above the eigenvalue that a Ritz value stands for.
 const ABOVE: f64 = 1e-6;
-/// Directions taken out of a vector together.
+/// Number of basis vectors that are removed from a vector in one pass.
 const TOGETHER: usize = 4;
-/// Krylov space is used up when a new direction is shorter than this share.
+/// The Krylov space is exhausted when orthogonalisation leaves less than this share of a new vector's length.
 const USED_UP: f64 = 1e-12;
 
-/// One mode as a node sees it.
+/// Share of one mode in the receptance at a node.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Share {
     /// Angular frequency, rad/s.
     pub omega: f64,
-    /// Square of the node's deflection in the shape of one tonne modal mass, 1/t.
+    /// Square of the node's deflection in the mode shape scaled to a modal mass of one tonne, 1/t.
     pub per_t: f64,
 }
 
-/// The receptance at a node, mode by mode, worked out as far as asked.
+/// The receptance at a node, mode by mode. Lanczos steps are added when they are asked for.
 pub struct Receptance<'a> {
     beam: &'a Beam,
     factor: super::factor::Factor,
     /// Static flexibility at the node, mm/N.
     pub static_mm_per_n: f64,
-    /// Basis, `M`-orthonormal, and its product with `M`.
+    /// `M`-orthonormal Lanczos basis, and below it the product of each basis vector with `M`.
     basis: Vec<Vec<[f64; 2]>>,
     mass_basis: Vec<Vec<[f64; 2]>>,
-    /// Diagonal and off-diagonal of the small matrix.
+    /// Diagonal, and below it off-diagonal, of the tridiagonal Lanczos matrix.
     alpha: Vec<f64>,
     beta: Vec<f64>,
-    /// `M`-length of the start.
+    /// `M`-norm of the start vector.
     start: f64,
     used_up: bool,
 }
 
 impl<'a> Receptance<'a> {
-    /// Begins at a node.
+    /// Prepares the Lanczos method for a node.
     ///
     /// # Errors
     /// [`Unheld`] when the springs leave a free motion.
@@ -74,7 +76,7 @@ impl<'a> Receptance<'a> {
         })
     }
 
-    /// What the node sees of the lowest `count` modes of the beam, ascending.
+    /// Shares of those among the lowest `count` modes of the beam that move the node, ascending in frequency.
     pub fn lowest(&mut self, count: usize) -> Vec<Share> {
         self.extend(STEPS.max(count));
         loop {
@@ -85,7 +87,7 @@ impl<'a> Receptance<'a> {
                 let lambda = share.omega * share.omega * (1.0 + ABOVE);
                 self.beam.stiffness.eigenvalues_below(&self.beam.mass, lambda, count + 1)
             };
-            // Modes of the beam up to each Ritz value only grow: bisection for the last one among the lowest `count`.
+            // The count of modes up to a Ritz value grows with the value, so bisection finds the last one among the lowest `count`.
             if all_found || known.last().is_some_and(|s| below(s) >= count) {
                 let within = known.partition_point(|s| below(s) <= count);
                 return known[..within].to_vec();
@@ -94,7 +96,7 @@ impl<'a> Receptance<'a> {
         }
     }
 
-    /// What the node sees of the modes that so many steps find: some of the lowest, each of them a true one.
+    /// Shares of the modes that have converged after at least `steps` steps. They are some of the lowest modes of the beam.
     pub fn after(&mut self, steps: usize) -> Vec<Share> {
         self.extend(steps);
         let (found, all) = self.ritz();
@@ -109,8 +111,8 @@ impl<'a> Receptance<'a> {
             self.factor.solve(&mut next);
             let length = |v: &[[f64; 2]]| dot(v, v).sqrt();
             let before = length(&next);
-            // The two directions that count take their share first, and then all of them what rounding left: twice is enough
-            // (Parlett 1980, section 6.9, from memory).
+            // First the last two basis vectors are removed, which is enough in exact arithmetic. Then all are removed, to take away what
+            // rounding left: "twice is enough" (Parlett 1980, section 6.9, from memory).
             let mut here = self.take_out(&mut next, j.saturating_sub(1)..=j);
             here += self.take_out(&mut next, 0..=j);
             self.alpha.push(here);
@@ -129,11 +131,11 @@ impl<'a> Receptance<'a> {
         }
     }
 
-    /// Takes the shares of some directions of the basis out of a vector, and returns that of the last.
+    /// Makes a vector `M`-orthogonal to some basis vectors, and returns the coefficient of the last one.
     fn take_out(&self, vector: &mut [[f64; 2]], directions: RangeInclusive<usize>) -> f64 {
         let (basis, mass) = (&self.basis[directions.clone()], &self.mass_basis[directions]);
         let mut last = 0.0;
-        // Four at a time: the vector is read and written a quarter as often.
+        // Four at a time, so that the vector is read and written only a quarter as often.
         for (basis, mass) in basis.chunks(TOGETHER).zip(mass.chunks(TOGETHER)) {
             if let ([a, b, c, d], [ma, mb, mc, md]) = (basis, mass) {
                 let shares = dots(vector, [ma, mb, mc, md]);
@@ -154,7 +156,7 @@ impl<'a> Receptance<'a> {
         last
     }
 
-    /// Ritz values as modes, ascending in frequency, and how many of the first of them have been found.
+    /// How many of the lowest Ritz values have converged, and all Ritz values as modes, ascending in frequency.
     fn ritz(&self) -> (usize, Vec<Share>) {
         let m = self.alpha.len();
         let mut first = vec![0.0; m];
@@ -176,7 +178,7 @@ impl<'a> Receptance<'a> {
     }
 }
 
-/// Products of a vector with four others.
+/// Scalar products of a vector with four others.
 fn dots(vector: &[[f64; 2]], others: [&Vec<[f64; 2]>; TOGETHER]) -> [f64; TOGETHER] {
     let [a, b, c, d] = others.map(|o| o.as_slice());
     let mut sums = [[0.0; 2]; TOGETHER];
@@ -195,14 +197,14 @@ fn scale(v: &mut [[f64; 2]], by: f64) {
     }
 }
 
-/// Eigenvalues of a symmetric tridiagonal matrix in place of its diagonal, and the first and last entries of its eigenvectors, given the
-/// first and last row of the unit matrix. Implicit QL; `off` is used up.
+/// Eigenvalues of a symmetric tridiagonal matrix (in place, in `diag`), and the first and last entries of its eigenvectors. On entry
+/// `first` and `last` are the first and last row of the unit matrix. Implicit QL method; `off` is overwritten.
 /// Source: Golub & Welsch, Math. Comp. 23 (1969) (from memory).
 fn tridiagonal_eigen(diag: &mut [f64], off: &mut Vec<f64>, first: &mut [f64], last: &mut [f64]) {
     let n = diag.len();
     off.push(0.0);
     for l in 0..n {
-        // Thirty sweeps an eigenvalue are far more than it ever takes; what is left off the diagonal is then rounding.
+        // Thirty sweeps for each eigenvalue are far more than ever needed; then only rounding is left off the diagonal.
         for _ in 0..30 {
             let m = (l..n - 1).find(|m| off[*m].abs() <= f64::EPSILON * (diag[*m].abs() + diag[*m + 1].abs()));
             let m = m.unwrap_or(n - 1);
@@ -216,7 +218,7 @@ fn tridiagonal_eigen(diag: &mut [f64], off: &mut Vec<f64>, first: &mut [f64], la
             let mut split = false;
             for i in (l..m).rev() {
                 let (f, b) = (s * off[i], c * off[i]);
-                // Far from overflow, where `hypot` would take care at ten times the price.
+                // The values are far from overflow, so the ten times slower `hypot` is not needed.
                 r = (f * f + g * g).sqrt();
                 off[i + 1] = r;
                 if r == 0.0 {
@@ -261,7 +263,7 @@ mod tests {
         Beam::new(&steel, &mut points, |x| if thick || x > 395.0 { 20.0 } else { 12.0 }, &springs)
     }
 
-    /// Against the modes worked out one by one, with their shapes.
+    /// Compared with the modes computed one by one, with their shapes.
     #[test]
     fn shares_are_those_of_the_modes() {
         for (thick, at_mm) in [(true, 395.0), (false, 395.0), (false, 200.0)] {
@@ -284,7 +286,7 @@ mod tests {
         }
     }
 
-    /// All modes of a small mesh: together they are the static flexibility.
+    /// The shares of all modes of a small mesh add up to the static flexibility.
     #[test]
     fn all_modes_together_are_the_static_flexibility() {
         let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };

@@ -1,13 +1,13 @@
-//! Infeed of single-point threading passes: every pass takes about the same chip area, so each goes less deep.
+//! Infeed of single-point threading passes. Every pass cuts about the same chip area, so each infeed is smaller than the one before.
 
-/// Share of the second pass's area that the first takes: the edge enters sharp corners of nothing.
+/// Chip area of the first pass as a share of the area of a later pass. It is small because only the sharp tip of the edge cuts.
 const FIRST_SHARE: f64 = 0.3;
 /// Depth of an external thread over its pitch, `17√3/48` (ISO 68-1 root, DIN 13 `h3`).
 pub const DEPTH_PER_PITCH: f64 = 0.613_435;
 
-/// Infeed of each of `passes` passes to a depth, mm, the first first; their sum is the depth.
+/// Infeed of each of `passes` passes, mm, in the order they are cut; the sum is the depth.
 ///
-/// Depth after pass `n` of `N`: `a √((n-1)/(N-1))`, and `a √(0.3/(N-1))` after the first.
+/// Depth after pass `n` of `N` for a total depth `a`: `a √((n-1)/(N-1))`; after the first pass `a √(0.3/(N-1))`.
 ///
 /// - **Source**: usual rule of threading-tool handbooks, from memory, not re-read.
 ///
@@ -42,7 +42,7 @@ mod tests {
                 depth * depth - before * before
             })
             .collect();
-        // The first two together take what every other takes alone.
+        // The first two passes together cut the area that every other pass cuts alone.
         for area in &areas[2..] {
             assert!((area - (areas[0] + areas[1])).abs() < 1e-9, "{areas:?}");
         }

@@ -1,4 +1,4 @@
-//! What the beam of a state answers, whatever the speed: the numbers the checks compare with their limits.
+//! Answers of the beam of a state: the values that the checks compare with their limits. They do not depend on the speed.
 
 use super::rig::Rig;
 use super::state::{Counter, State};
@@ -10,13 +10,14 @@ use crate::mechanics::receptance::Receptance;
 use crate::units::{n_per_um, rad_per_s, rpm};
 use std::cell::OnceCell;
 
-/// Modes that carry the receptance at the tool: more are taken until those left out matter by less than the share.
+/// Numbers of modes for the receptance at the tool. The next number is tried if the modes left out still count for more than
+/// `LEFT_OUT_SHARE` of the value.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
-/// Steps towards modes that tell about where the receptance is worst.
+/// Lanczos steps for a first estimate of the least real part of the receptance.
 pub const FEW_STEPS: usize = 20;
-/// Steps that tell it better.
+/// Lanczos steps for a better estimate.
 pub const MORE_STEPS: usize = 32;
-/// Nodes added for them.
+/// Nodes that are added to the beam for the receptance.
 const RECEPTANCE_NODES: usize = 160;
 const LEFT_OUT_SHARE: f64 = 0.02;
 
@@ -25,34 +26,34 @@ const LEFT_OUT_SHARE: f64 = 0.02;
 pub struct Answers {
     /// Unsupported length, mm.
     pub unsupported_mm: f64,
-    /// Least lateral stiffness that counts, N/µm: over the span with one tool, at the tool with an opposed pair.
+    /// Least lateral stiffness, N/µm: the least of the whole span with one tool, the stiffness at the tool with an opposed pair.
     pub stiffness_n_per_um: f64,
-    /// Where it is least, mm.
+    /// Place of the least stiffness, mm.
     pub stiffness_at_mm: f64,
     /// Largest self-weight deflection over the unsupported span, mm.
     pub sag_mm: f64,
-    /// Where, mm.
+    /// Place of the largest self-weight deflection of the span, mm.
     pub sag_at_mm: f64,
     /// Largest self-weight deflection of the front inside the counter-spindle, mm; 0 while free.
     pub bore_sag_mm: f64,
-    /// Where, mm.
+    /// Place of the largest self-weight deflection of the front, mm.
     pub bore_sag_at_mm: f64,
     /// Critical speed, rev/min: 60 times the lowest lateral natural frequency of the bar at rest.
     pub critical_rpm: f64,
-    /// Where that mode is largest, mm.
+    /// Place where the mode shape of this frequency is largest, mm.
     pub critical_at_mm: f64,
     /// Flexibility at the tool, mm/N.
     pub tool_mm_per_n: f64,
 }
 
-/// The beam of a state, and its answers without the critical speed: whether that lies above a speed costs one elimination, and seldom
-/// more is needed.
+/// The beam of a state, and its answers without the critical speed. Mostly it is enough to know whether the critical speed lies above
+/// a speed, and this costs only one elimination.
 #[derive(Debug, Clone)]
 pub struct Posed {
     beam: Beam,
-    /// The answers; nothing (NaN) for the critical speed, so that nothing passes that was not worked out.
+    /// The answers, with NaN for the critical speed, so that no check passes without a computed value.
     pub at_rest: Answers,
-    /// All answers, once they were asked for.
+    /// All answers, after they were asked for.
     full: OnceCell<Answers>,
 }
 
@@ -63,13 +64,13 @@ impl Posed {
         omega.is_finite() && self.beam.stiffness.swings_above(&self.beam.mass, omega * omega)
     }
 
-    /// All answers.
+    /// All answers, with the critical speed.
     pub fn with_critical(&self) -> Answers {
         *self.full.get_or_init(|| self.worked_out())
     }
 
     fn worked_out(&self) -> Answers {
-        // It is held, or there would be no answers.
+        // The beam is held, otherwise `posed` would have failed.
         let Ok(factor) = self.beam.factor() else { return self.at_rest };
         let (mode, x) = (lowest_mode(&self.beam, &factor), &self.beam.x_mm);
         Answers {
@@ -89,7 +90,7 @@ impl Rig<'_> {
         Ok(self.posed(state)?.with_critical())
     }
 
-    /// Answers of a state, the critical speed only when asked.
+    /// Answers of a state; the critical speed is computed only when asked for.
     ///
     /// # Errors
     /// As [`Rig::answers`].
@@ -135,8 +136,8 @@ impl Rig<'_> {
         Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(f64::sqrt).collect())
     }
 
-    /// `|min Re G|` at the tool, mm/N, with the job's damping ratio, never below the true one; none as soon as it is known to be no
-    /// larger than a value, mm/N.
+    /// `|min Re G|` at the tool, mm/N, with the damping ratio of the job; never below the exact value. None if the value is at most
+    /// `enough_mm_per_n`: the computation stops as soon as this is known.
     ///
     /// # Errors
     /// As [`Rig::answers`].
@@ -147,7 +148,7 @@ impl Rig<'_> {
         if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
             return Ok(None);
         }
-        // Some of the modes bound it too, and are found in a few steps that all of them need besides.
+        // A few modes already give a bound. Their Lanczos steps are needed later for all modes too, so no work is lost.
         for steps in [FEW_STEPS, MORE_STEPS] {
             if least_real_of(&seen.after(steps), seen.static_mm_per_n, damping).mm_per_n <= enough_mm_per_n {
                 return Ok(None);
@@ -168,7 +169,7 @@ impl Rig<'_> {
         Ok(Some(least))
     }
 
-    /// A bound of the same from the modes that so many steps find, mm/N: never below the true one, and most often near it.
+    /// An upper bound of `|min Re G|` at the tool from the modes that `steps` Lanczos steps find, mm/N. Mostly it is near the exact value.
     ///
     /// # Errors
     /// As [`Rig::answers`].
@@ -179,15 +180,15 @@ impl Rig<'_> {
         Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n)
     }
 
-    /// The beam of a state for its receptance: next to a support the high modes count, which the mesh of the other answers is too
-    /// coarse for.
+    /// The beam of a state for its receptance. Next to a support high modes matter, and the mesh of the other answers is too coarse for
+    /// them.
     fn fine_beam(&self, state: &State) -> Beam {
         let rear = self.rear_end_mm(state);
         let fine: Vec<f64> = (0..=RECEPTANCE_NODES).map(|i| rear * i as f64 / RECEPTANCE_NODES as f64).collect();
         self.beam(state, &fine)
     }
 
-    /// Deflection in mm at a place under a radial force there, N.
+    /// Deflection at a place under a radial force (N) at this place, mm.
     ///
     /// # Errors
     /// As [`Rig::answers`].
@@ -196,10 +197,10 @@ impl Rig<'_> {
         Ok(deflection(&beam, at_mm, force_n)?.abs())
     }
 
-    /// Self-weight deflection in mm at the old nose when the collet opens there; sleeves in the bore stay.
+    /// Self-weight deflection at the nose of the grip when its collet opens, mm. Sleeves in the bore still support the bar.
     ///
     /// # Errors
-    /// As [`Rig::answers`], with the collet open.
+    /// [`Unheld`] when the supports leave a free motion with the collet open.
     pub fn release_mm(&self, state: &State) -> Result<f64, Unheld> {
         let Some(nose_mm) = state.counter.grip_mm() else { return Ok(0.0) };
         let open = State { counter: Counter::Open { nose_mm }, ..*state };
@@ -215,7 +216,7 @@ fn deflection(beam: &Beam, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
     Ok(beam.under_force(&factor, node, force_n)[node][0])
 }
 
-/// The index with the largest value; the first of equals, so that answers do not depend on the direction of the loop.
+/// The index with the largest value. Of equal values the first counts, so that answers are well defined.
 fn worst(range: std::ops::RangeInclusive<usize>, value: impl Fn(usize) -> f64) -> usize {
     let mut best = *range.start();
     for i in range {

@@ -1,4 +1,4 @@
-//! Forces of one travel: one tool, or an opposed pair whose radial forces balance but for a rest.
+//! Forces of one travel: one tool, or an opposed pair whose radial forces balance except for a small rest.
 
 use super::rig::Rig;
 use crate::mechanics::cutting::{Cut, cut};
@@ -8,17 +8,17 @@ use crate::mechanics::cutting::{Cut, cut};
 pub struct TravelForces {
     /// One cut, or two.
     pub cuts: Vec<Cut>,
-    /// Net radial force the bar feels, N.
+    /// Net radial force on the bar, N.
     pub net_radial_n: f64,
-    /// Torque about the axis as a force at the surface: the sum of the main forces, N.
+    /// Sum of the main forces, N. It stands for the torque about the axis as a force at the surface.
     pub main_n: f64,
 }
 
 impl Rig<'_> {
-    /// Forces of a travel with these depths (mm, leading tool first) at a feed (mm/rev).
+    /// Forces of a travel with the given depths of cut (mm, leading tool first) and feed (mm/rev).
     ///
-    /// Two tools leave `|Fp lead - Fp trail|`, and never less than the job's `unbalance` of the larger; one tool leaves
-    /// its own passive force.
+    /// The net radial force of two tools is `|Fp lead - Fp trail|`, but at least the job's `unbalance` times the larger of both. With one
+    /// tool it is the passive force of the tool. Derived here; that a pair never balances fully is common practice, no source.
     pub fn travel_forces(&self, depths_mm: &[f64], feed_mm: f64) -> TravelForces {
         let cuts: Vec<Cut> = depths_mm.iter().map(|ap| cut(&self.resistance, &self.edge, *ap, feed_mm)).collect();
         let net_radial_n = match cuts.as_slice() {

@@ -1,6 +1,6 @@
 //! The machine at one moment: supports, checks, segments, speeds and times.
 //!
-//! Nothing here chooses; the planner chooses and the proof re-checks, both through this room.
+//! This module makes no choices. The planner chooses and the proof checks again, and both use this module.
 
 #[expect(clippy::indexing_slicing, reason = "nodes of a beam made here, and hot")]
 pub mod answers;

@@ -1,4 +1,4 @@
-//! One moment in full: what `at` prints.
+//! All values of one moment, as the command `at` prints them.
 
 use super::checks::{self, Finding, View, chatter, whip};
 use super::rig::Rig;
@@ -7,9 +7,9 @@ use super::state::{Guide, State};
 use crate::mechanics::beam::Unheld;
 use crate::units::{hz, um};
 
-/// Places of the headstock that are tried when none is given.
+/// Number of headstock places that are tried when none is given.
 const PLACES: usize = 9;
-/// Frequencies given.
+/// Number of natural frequencies reported.
 const FREQUENCIES: usize = 3;
 
 /// Everything about one moment.
@@ -25,42 +25,42 @@ pub struct Moment {
     pub critical_rpm: f64,
     /// Lowest lateral natural frequencies, Hz.
     pub frequencies_hz: Vec<f64>,
-    /// Least lateral stiffness that counts, N/µm, and where, mm.
+    /// Least lateral stiffness, N/µm: of the whole span with one tool, at the tool with an opposed pair.
     pub stiffness_n_per_um: f64,
-    /// Where it is least, mm.
+    /// Place of the least stiffness, mm.
     pub stiffness_at_mm: f64,
     /// Self-weight deflection over the unsupported span, µm.
     pub sag_um: f64,
-    /// Bow under rotation, mm.
+    /// Bow of the turned shaft, increased by rotation, mm.
     pub whip_mm: f64,
     /// Deflection at the tool under the net radial force of the finishing travel, µm.
     pub cut_deflection_um: f64,
-    /// Change of the diameter along that travel, µm.
+    /// Change of the diameter along the finishing travel, µm.
     pub cut_diameter_change_um: f64,
     /// Passive force of the leading tool, N.
     pub passive_force_n: f64,
-    /// What the bar feels of both tools, N.
+    /// Net radial force of all tools of the travel on the bar, N.
     pub net_radial_force_n: f64,
     /// Main cutting force of all tools of the travel, N.
     pub main_force_n: f64,
-    /// Limit of the depth of cut by chatter, mm; none where it does not apply.
+    /// Limit of the depth of cut from chatter, mm; none if the check does not apply.
     pub chatter_depth_limit_mm: Option<f64>,
-    /// All checks, `chatter` with its modes worked out.
+    /// All checks; `chatter` is computed with its modes, not with a bound.
     pub checks: Vec<Finding>,
 }
 
 /// A point of the bent bar.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bent {
-    /// Place from the front face, mm; behind the shaft's end raw bar.
+    /// Place from the front face, mm. Behind the end of the shaft is raw bar.
     pub at_mm: f64,
-    /// Sag under the bar's own weight, µm, down.
+    /// Self-weight deflection, µm; positive is down.
     pub weight_um: f64,
-    /// Deflection under the net radial force of the finishing travel at the tool, µm, away from the tool.
+    /// Deflection under the net radial force of the finishing travel at the tool, µm; positive is away from the tool.
     pub cut_um: f64,
 }
 
-/// The shape of the bar at a moment, from the front face to the end of the headstock's hold.
+/// The bent shape of the bar at a moment, from the front face to the rear end of the headstock's hold.
 ///
 /// # Errors
 /// [`Unheld`] when the supports leave a free motion.
@@ -72,7 +72,7 @@ pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Ve
     Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0]), cut_um: um(c[0]) }).collect())
 }
 
-/// A moment with the headstock where it is given, or at the worst of nine evenly spaced places.
+/// The moment of that state, out of several, in which a check has the largest utilisation; none if there are no states.
 ///
 /// # Errors
 /// [`Unheld`] when the supports of one of the states leave a free motion.
@@ -86,12 +86,12 @@ pub fn moment(rig: &Rig<'_>, segment: &Segment, states: &[State], rpm: f64) -> R
         }
     }
     let Some((_, mut found)) = worst else { return Ok(None) };
-    // Of the places that do not count nobody asks for them.
+    // Only the worst state needs its natural frequencies.
     found.frequencies_hz = rig.omegas(&found.state, FREQUENCIES)?.into_iter().map(hz).collect();
     Ok(Some(found))
 }
 
-/// The places of the headstock's nose that are tried, mm from the bush face.
+/// Places of the headstock's nose that are tried, evenly spaced over its stroke, mm from the bush face.
 pub fn headstock_places_mm(rig: &Rig<'_>) -> Vec<f64> {
     let head = &rig.job.machine.headstock;
     let step = head.stroke_mm / (PLACES - 1) as f64;
@@ -112,7 +112,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
     let travel = segment.finishing().filter(|_| turns);
     let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, t.feed_mm));
     let net_radial_force_n = forces.as_ref().map_or(0.0, |f| f.net_radial_n);
-    // Next to a bush a segment's own; without one, from here to the end of the stage.
+    // With a bush this is the change of the segment; without one it is the change from here to the end of the stage.
     let change_mm = match state.guide {
         Guide::Collet { stage_end_mm } => {
             let end = rig.answers(&State { turned_mm: stage_end_mm, ..state })?;
@@ -141,7 +141,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
     })
 }
 
-/// The headstock's place of a state, mm; none without a bush.
+/// Distance of the headstock's nose from the bush face, mm; none without a bush.
 pub fn headstock_mm(state: &State) -> Option<f64> {
     match state.guide {
         Guide::Bush { headstock_mm } => Some(headstock_mm),

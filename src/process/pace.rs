@@ -1,12 +1,12 @@
-//! What stands around the cuts: the order of works and their tools, and how the rear end's work of one part and the free
-//! first stage of the next share the time.
+//! The order of works and their tools, and how the work on the rear end of one part overlaps in time with the free first stage of the
+//! next part.
 //!
-//! From the first hand-over to part-off both spindles hold one part. Before, the headstock works alone; after part-off the
-//! counter-spindle does, on the rear end. Where that is done aside, the next part's free stage is turned meanwhile, and the
-//! one that is done first waits. Let the headstock be busy with a part for `H`, `S` of it in the free stage, and the
-//! counter-spindle for `B` after part-off. Part follows part every `H + max(0, B - S)`, else every `H + B`. Of a plan only
-//! the end of its free stage enters `S`, so the time from part to part is a sum over stages as long as the first one carries
-//! that term.
+//! From the first hand-over to part-off both spindles hold the same part. Before the first hand-over the headstock works alone. After
+//! part-off the counter-spindle works alone, on the rear end. If this work is done aside, the free stage of the next part is turned at
+//! the same time, and the spindle that is ready first waits. `H` is the time the headstock needs for a part, `S` the part of `H`
+//! in the free stage, and `B` the time the counter-spindle needs after part-off. The time from part to part is
+//! `H + max(0, B - S)` if the works overlap, else `H + B` (derived here). `S` depends only on the end of the free stage, so the
+//! time from part to part is a sum over stages, with the waiting time counted in the first stage.
 
 use super::features::Task;
 use super::rig::Rig;
@@ -15,25 +15,25 @@ use super::stops::SAME_MM;
 use super::tool::Tool;
 use crate::job::BackPlace;
 
-/// A piece of work of the headstock side, in order.
+/// One step of the works on the headstock side.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Step {
-    /// Turned length at which it begins, mm.
+    /// Turned length at which the step begins, mm.
     pub at_mm: f64,
-    /// Turned length at which it ends or is left for something else, mm.
+    /// Turned length at which the step ends or is interrupted, mm.
     pub to_mm: f64,
-    /// What is done.
+    /// The work of the step.
     pub what: What,
     /// Its tools, in order.
     pub tools: Vec<Tool>,
-    /// Tool changes in front of it and within.
+    /// Tool changes before and within the step.
     pub changes: usize,
 }
 
 /// What a step does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum What {
-    /// Cuts a segment (index), or goes on with it.
+    /// Cuts a segment (index), or continues it.
     Cut(usize),
     /// Does a task (index).
     Task(usize),
@@ -41,30 +41,30 @@ pub enum What {
     PartOff,
 }
 
-/// The two spindles' shares of the time that do not depend on the plan.
+/// Times of both spindles that do not depend on the plan.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Pace {
     /// Work on the rear end, its tool changes, and unloading, s.
     pub counter_s: f64,
-    /// Whether the next part's free stage is turned meanwhile.
+    /// Whether the free stage of the next part is turned at the same time.
     pub overlaps: bool,
     /// Loading a bar, s.
     pub bar_change_s: f64,
-    /// Parts of a bar, at least one.
+    /// Parts from one bar, at least one.
     pub pieces_per_bar: f64,
 }
 
 impl Pace {
-    /// What a part takes beyond the headstock's own works when its free stage, everything in it, takes `first_s`: waiting
-    /// for the counter-spindle, or all of its work, and a share of the bar change; s.
+    /// Time per part beyond the works of the headstock, s: the wait for the counter-spindle (or all of its work if it does not overlap),
+    /// and a share of the bar change. `first_s` is the time of all works in the free stage.
     ///
-    /// With `first_s` added it never falls as `first_s` grows.
+    /// The sum of `first_s` and this time never falls as `first_s` grows.
     pub fn beyond_s(&self, first_s: f64) -> f64 {
         if !self.overlaps {
             return self.counter_s + self.bar_change_s / self.pieces_per_bar;
         }
         let wait = |first: f64| (self.counter_s - first).max(0.0);
-        // A part that begins with a new bar: loading it is time for the counter-spindle too.
+        // For a part that begins with a new bar, the counter-spindle can work during loading too.
         let loading = self.bar_change_s + wait(first_s + self.bar_change_s);
         ((self.pieces_per_bar - 1.0) * wait(first_s) + loading) / self.pieces_per_bar
     }
@@ -86,8 +86,8 @@ impl Rig<'_> {
         }
     }
 
-    /// The works of the headstock side in order, for the turned lengths at which the tasks are done (index, mm). A task in
-    /// the middle of a segment is followed by the rest of the segment; part-off comes last.
+    /// The works of the headstock side in order. `moments` are the tasks (index) with the turned lengths at which they are done, mm.
+    /// After a task in the middle of a segment the rest of the segment follows; part-off comes last.
     pub fn steps(&self, segments: &[Segment], tasks: &[Task], moments: &[(usize, f64)]) -> Vec<Step> {
         let mut due: Vec<(usize, f64)> = moments.to_vec();
         due.sort_by(|a, b| a.1.total_cmp(&b.1));
@@ -113,7 +113,7 @@ impl Rig<'_> {
                 while let Some(t) = due.next_if(|t| t.1 <= stop + SAME_MM) {
                     steps.push(task(t));
                 }
-                // What goes on, goes on with its last tool.
+                // The rest of an interrupted segment is cut with its last tool.
                 tools.drain(..tools.len().saturating_sub(1));
                 at_mm = stop;
             }
@@ -134,7 +134,7 @@ impl Rig<'_> {
         steps
     }
 
-    /// Time of tasks and tool changes of the headstock side up to a turned length at which a stage ends, s.
+    /// Time of the tasks and tool changes of the headstock side up to the end of a stage at `turned_mm`, s.
     pub fn besides_s(&self, steps: &[Step], tasks: &[Task], turned_mm: f64) -> f64 {
         let change_s = self.job.machine.tool_change_s;
         let here = |s: &&Step| match s.what {
@@ -149,13 +149,13 @@ impl Rig<'_> {
         steps.iter().filter(here).map(|s| own(s) + s.changes as f64 * change_s).sum()
     }
 
-    /// Tool changes of the headstock side, s a part.
+    /// Time of the tool changes of the headstock side, s per part.
     pub fn changes_s(&self, steps: &[Step]) -> f64 {
         steps.iter().map(|s| s.changes as f64).sum::<f64>() * self.job.machine.tool_change_s
     }
 }
 
-/// Tool changes of a row of works that begins anew with every part.
+/// Number of tool changes per part: the first tool follows the last tool of the part before.
 fn changes_around(tools: &[&Tool]) -> usize {
     let before = tools.last().into_iter().chain(tools);
     before.zip(tools).filter(|(a, b)| a != b).count()
@@ -170,11 +170,11 @@ mod tests {
 
     #[test]
     fn what_overlaps_costs_only_the_wait() {
-        // The free stage outlasts the rear end: only the bar is left.
+        // The free stage is longer than the work on the rear end: only the bar change counts.
         assert_eq!(PACE.beyond_s(40.0), 4.0);
-        // It falls short by 18 s; with a new bar it does not.
+        // The free stage is 18 s too short; with a new bar it is long enough.
         assert!((PACE.beyond_s(12.0) - (4.0 * 18.0 + 20.0) / 5.0).abs() < 1e-12);
-        // So short that it falls short by 5 s with a new bar too: 25, 25, 25, 25 and 20 + 5.
+        // The free stage is 25 s too short, with a new bar still 5 s: 25, 25, 25, 25 and 20 + 5.
         assert_eq!(PACE.beyond_s(5.0), 25.0);
         assert_eq!(Pace { overlaps: false, ..PACE }.beyond_s(40.0), 34.0);
         let sums: Vec<f64> = (0..60).map(|s| PACE.beyond_s(f64::from(s)) + f64::from(s)).collect();

@@ -1,8 +1,8 @@
-//! The finished profile as a row of cylinders, and what passes through a collet in front of a place.
+//! The finished profile as a row of cylinders, and the largest diameter in front of a place, which a collet must let pass.
 
 use crate::job::{SectionKind, Shaft};
 
-/// A taper is cut into slices over which the diameter changes by at most this share.
+/// A taper is divided into slices; over each slice the diameter changes by at most this share.
 const TAPER_STEP: f64 = 0.05;
 
 /// One cylinder of the profile.
@@ -21,12 +21,12 @@ pub struct Slice {
 pub struct Profile {
     /// Cylinders from the front face to the part-off face.
     pub slices: Vec<Slice>,
-    /// Rear end of each section and the largest diameter up to and including it, mm.
+    /// Rear end of each section, and the largest diameter from the front face to this end, mm.
     largest: Vec<(f64, f64)>,
 }
 
 impl Profile {
-    /// The profile of a shaft. A taper is sliced so that each slice changes by at most 5 %, with its middle diameter.
+    /// The profile of a shaft. A taper becomes cylinders with the diameter at their middle; over each the taper changes by at most 5 %.
     pub fn new(shaft: &Shaft) -> Profile {
         let mut slices = Vec::with_capacity(shaft.sections.len());
         let mut largest = Vec::with_capacity(shaft.sections.len());
@@ -50,7 +50,7 @@ impl Profile {
         Profile { slices, largest }
     }
 
-    /// Largest finished diameter anywhere in front of `s`, mm: what must pass an open collet with its nose there.
+    /// Largest finished diameter in front of `s`, including the section at `s`, mm. An open collet with its nose there must let it pass.
     pub fn largest_in_front_mm(&self, s_mm: f64) -> f64 {
         let i = self.largest.partition_point(|(to, _)| *to < s_mm);
         self.largest.get(i).or(self.largest.last()).map_or(0.0, |(_, d)| *d)

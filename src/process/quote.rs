@@ -1,12 +1,12 @@
-//! The quote: pieces a bar, material, cost.
+//! The quote: pieces per bar, material, cost.
 
 use crate::job::Job;
 use crate::job::plan::{Cost, Quote};
 use crate::mechanics::beam::area_mm2;
 use crate::units::t_per_mm3;
 
-/// Pieces a bar, what is left of it after the last, material and cost. Material is what one part takes off the bar, without a
-/// share of the remnant. `time_s` is the time from part to part; none: no plan, so no cost.
+/// Pieces per bar, remnant of the bar, material and cost. The material is the length of bar that one part takes, without a share of
+/// the remnant. `time_s` is the time from part to part; without it (no plan) there is no cost.
 pub fn quote(job: &Job, time_s: Option<f64>) -> Quote {
     let kg_per_mm = area_mm2(job.stock.diameter_mm) * t_per_mm3(job.shaft.material.density_kg_per_m3) * 1000.0;
     let material_kg = job.piece_mm() * kg_per_mm;

@@ -1,4 +1,4 @@
-//! A job on its machine with one counter-spindle collet: everything a state needs, worked out once.
+//! A job on its machine with one counter-spindle collet: the data that all states need, computed once.
 
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
@@ -8,10 +8,10 @@ use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
 
-/// Points of the unsupported span: its stiffness is looked at no further apart than this share of it.
+/// Number of equal parts into which the unsupported span is divided: its stiffness is computed at their ends at least.
 pub const SPAN_POINTS: usize = 40;
-/// Elements at least over the front inside the counter-spindle, and between guide and headstock: enough for the first
-/// frequency within 0.1 %.
+/// Least number of elements over the front inside the counter-spindle, and below it behind the guide face: enough for an error of
+/// the first natural frequency below 0.1 %.
 const FRONT_ELEMENTS: f64 = 14.0;
 const REAR_ELEMENTS: f64 = 12.0;
 
@@ -20,7 +20,7 @@ const REAR_ELEMENTS: f64 = 12.0;
 pub struct Rig<'a> {
     /// The job.
     pub job: &'a Job,
-    /// The counter-spindle's collet; none: no counter-spindle is used.
+    /// The counter-spindle's collet; none if no counter-spindle is used.
     pub collet: Option<&'a Collet>,
     /// Elastic properties.
     pub elastic: Elastic,
@@ -58,8 +58,8 @@ impl<'a> Rig<'a> {
         rig
     }
 
-    /// What is behind the tool at a turned length: the headstock as far from the bush as the last re-grip left it, or,
-    /// without a bush, its collet set for the piece that ends at `piece_end_mm`.
+    /// What guides the bar behind the tool at a turned length. With a bush: the distance of the headstock, which was farthest at the last
+    /// re-grip and has fed the bar since. Without a bush: the headstock's collet, set for the piece that ends at `piece_end_mm`.
     pub fn guide(&self, turned_mm: f64, last_regrip_mm: f64, piece_end_mm: f64) -> Guide {
         match self.job.holding {
             Holding::Bush => {
@@ -70,7 +70,7 @@ impl<'a> Rig<'a> {
         }
     }
 
-    /// Distance from the tool tip to the bush face, or from the end of a stage to the headstock's nose without a bush.
+    /// Distance from the tool tip to the bush face, mm; without a bush from the end of a piece to the headstock's nose.
     pub fn gap_mm(&self) -> f64 {
         let m = &self.job.machine;
         match self.job.holding {
@@ -79,28 +79,29 @@ impl<'a> Rig<'a> {
         }
     }
 
-    /// Length of the guiding land; none without a bush.
+    /// Length of the guiding land of the bush, mm; 0 without a bush.
     pub fn land_mm(&self) -> f64 {
         self.job.machine.bush.as_ref().map_or(0.0, |b| b.land_mm)
     }
 
-    /// Hold of the counter-spindle's collet, mm.
+    /// Length that the counter-spindle's collet holds, mm; 0 without a collet.
     pub fn hold_mm(&self) -> f64 {
         self.collet.map_or(0.0, |c| c.hold_mm)
     }
 
-    /// Index of the section a collet holds with its nose here. The whole hold lies on one section, so its middle tells which one it is however
-    /// the places of shoulders were rounded; its ends do not.
+    /// Index of the section that a collet with its nose at `nose_mm` holds. The whole hold lies on one section. Its middle is used to find
+    /// the section, because rounding of the places of shoulders could move an end to the next section.
     pub fn held_section(&self, nose_mm: f64) -> usize {
         self.job.shaft.section_at(nose_mm - 0.5 * self.hold_mm())
     }
 
-    /// Diameter a collet holds with its nose here, mm.
+    /// Diameter that a collet with its nose at `nose_mm` holds, mm.
     pub fn held_mm(&self, nose_mm: f64) -> f64 {
         self.job.shaft.sections.get(self.held_section(nose_mm)).map_or(0.0, |s| s.largest_mm())
     }
 
-    /// Where the bar is first supported behind the tool: the bush face, or the headstock's nose, mm.
+    /// The guide face: place of the first support behind the tool, mm. It is the bush face, the headstock's nose without a bush, or the
+    /// rear end of a parted shaft.
     pub fn guide_face_mm(&self, state: &State) -> f64 {
         match state.guide {
             Guide::Bush { .. } => state.turned_mm + self.gap_mm(),
@@ -109,7 +110,7 @@ impl<'a> Rig<'a> {
         }
     }
 
-    /// Unsupported length, mm: from the grip, or from the front face, to the first support behind the tool.
+    /// Unsupported length, mm: from the nose of the grip, or from a free front face, to the first support behind the tool.
     pub fn unsupported_mm(&self, state: &State) -> f64 {
         self.guide_face_mm(state) - state.counter.grip_mm().unwrap_or(0.0)
     }
@@ -131,7 +132,7 @@ impl<'a> Rig<'a> {
     }
 
     /// The beam of a state, from the front face to the rear end of the headstock's hold (or of the parted shaft).
-    /// `extra_mm` are places that must be nodes.
+    /// `extra_mm` are more places that must be nodes.
     pub fn beam(&self, state: &State, extra_mm: &[f64]) -> Beam {
         let springs = self.springs(state);
         let rear = self.rear_of(state, &springs);
@@ -142,9 +143,9 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam from the grip's nose to the bush face (from the front face where nothing grips), without springs: the nose's
-    /// belongs to the bar inside. While the collet is open only its nose is asked about, and static answers are exact at nodes for any
-    /// mesh, so it has no more nodes than it must.
+    /// The part of the beam from the nose of the grip (or from a free front face) to the bush face, without springs: the spring at the nose
+    /// belongs to the part inside the counter-spindle. With an open collet the mesh is as coarse as possible: only the deflection at the
+    /// nose is needed then, and static answers are exact at nodes for any mesh.
     pub fn span_beam(&self, state: &State) -> Beam {
         let (face, turned) = (self.guide_face_mm(state), state.turned_mm);
         let from = state.counter.nose_mm().unwrap_or(0.0);
@@ -157,10 +158,11 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &[])
     }
 
-    /// The part of the beam inside the counter-spindle, with the springs of a grip or of an open collet: the same wherever the tool stands.
+    /// The part of the beam inside the counter-spindle, with its springs for a closed or an open collet. It does not depend on the place
+    /// of the tool.
     pub fn inside_beam(&self, counter: Counter) -> Option<Beam> {
         let nose_mm = counter.nose_mm()?;
-        // The tool is behind any place in front of the nose, and what guides the bar behind it is no part of this.
+        // This part lies completely in front of the tool, so it is turned, and the guide behind the tool is not part of it.
         let state = State { turned_mm: f64::INFINITY, counter, guide: Guide::Parted };
         let springs = self.springs(&state);
         let mut points = vec![0.0, nose_mm];
@@ -179,8 +181,8 @@ impl<'a> Rig<'a> {
         slices[first..].iter().map(|s| s.to_mm).take_while(move |to| *to < to_mm)
     }
 
-    /// The part of the beam behind the bush face, with its springs, seen from the rear end: its last node is the bush
-    /// face.
+    /// The part of the beam behind the bush face, with its springs. Its axis is reversed: the first node is the rear end and the last
+    /// node is the bush face.
     pub fn rear_beam_mirrored(&self, state: &State) -> Beam {
         let face = self.guide_face_mm(state);
         let mut springs = self.springs(state);
@@ -195,12 +197,12 @@ impl<'a> Rig<'a> {
         Beam::new(&self.elastic, &mut points, |_| stock, &springs)
     }
 
-    /// Nodes up to a rear end: the front inside the counter-spindle, the points of the span, the bar behind it, shoulders, the tool.
+    /// Nodes up to a rear end: the front inside the counter-spindle, the span, the bar behind the span, shoulders, the tool.
     fn front_points(&self, state: &State, rear: f64, points: &mut Vec<f64>) {
         let turned = state.turned_mm.min(rear);
         let face = self.guide_face_mm(state);
         let span_from = state.counter.grip_mm().unwrap_or(0.0);
-        // Most of them in their order: sorting what is nearly sorted takes little.
+        // Most points are added in ascending order, because sorting a nearly sorted list is fast.
         divide(0.0, span_from, FRONT_ELEMENTS, points);
         divide(span_from, face.min(rear), SPAN_POINTS as f64, points);
         divide(face, rear, REAR_ELEMENTS, points);

@@ -1,10 +1,10 @@
-//! Segments: what one forward travel, or a few with pull-backs between them, can finish.
+//! Segments: the lengths that are finished in one forward travel, or in several travels with pull-backs between them.
 //!
-//! Next to a guide bush a section within `ap_max` is finished in one travel at full depth. Where more travels are
-//! needed the bar is pulled back by the segment's length `p` between them. Then the full bar ends `p - gap` inside the
-//! bush and the tool stands `max(gap, p)` in front of what is guided, so two rules bound `p`: enough land must stay on
-//! raw bar, and the deflection may change only so much from the start of a travel to its end. Without a bush there is
-//! no such bound; the change along the whole stage is checked instead.
+//! With a guide bush, a section whose depth of cut is within `ap_max` is finished in one travel at full depth. If more travels are
+//! needed, the bar is pulled back by the length `p` of the segment between them. Then the raw bar ends `p - gap` inside the bush, and
+//! the tool stands `max(gap, p)` in front of the guided bar. So two rules limit `p`: enough land of the bush must stay on raw bar, and
+//! the deflection may change only by a limit from the start of a travel to its end (derived here). Without a bush these rules do not
+//! apply; the change along each piece is checked instead.
 
 use super::rig::Rig;
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
@@ -12,15 +12,15 @@ use crate::mechanics::cutting::feed_for_roughness_mm;
 use crate::mechanics::overhang::tip_mm_per_n;
 use crate::units::n_per_mm;
 
-/// Feed of a travel when the job gives none, and the most a finishing feed from roughness may reach, mm/rev.
+/// Feed of a travel if the job gives none, mm/rev. Then it is also the upper limit of a finishing feed that follows from roughness.
 pub const DEFAULT_FEED_MM: f64 = 0.15;
 /// Grooves and part-off are plunged at this share of the feed. Common practice, no source.
 pub const PLUNGE_FEED_SHARE: f64 = 0.4;
-/// A section that needs more segments than this is refused: nobody would make it so.
+/// A section that needs more segments than this is refused as impractical.
 const MOST_SEGMENTS: usize = 2000;
-/// The rules on a pull-back are kept within this share, so that a length just at the rule is not split by rounding.
+/// Relative slack of the rules for a pull-back, so that rounding does not split a length exactly at its limit.
 const RULE_SLACK: f64 = 1e-9;
-/// A radial stock below this is no cut, mm: the bar is left as drawn.
+/// Radial stock below this is not cut, mm: the bar is left as drawn.
 const NO_STOCK_MM: f64 = 1e-9;
 
 /// What is done to a segment.
@@ -30,18 +30,18 @@ pub enum Work {
     Turn,
     /// Plunged: a groove.
     Plunge,
-    /// Turned to the major diameter, then single-point threaded.
+    /// Turned to the major diameter, then threaded with a single-point tool.
     Thread,
-    /// Whirled from bar in one travel by a driven tool.
+    /// Thread whirled from the bar in one travel by a driven tool.
     Whirl,
-    /// Parted off (the width behind the shaft).
+    /// Parted off, over the width of the tool behind the shaft.
     PartOff,
-    /// Left as drawn: the bar has the finished diameter.
+    /// Not cut: the drawn bar already has the finished diameter.
     AsDrawn,
 }
 
 impl Work {
-    /// The word printed.
+    /// The word that is printed.
     pub fn key(self) -> &'static str {
         match self {
             Work::Turn => "turn",
@@ -70,7 +70,7 @@ pub struct Travel {
 /// One segment.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Segment {
-    /// Index of the section; the part-off has the last one.
+    /// Index of the section; for the part-off the last section.
     pub section: usize,
     /// Front end, mm.
     pub from_mm: f64,
@@ -78,11 +78,11 @@ pub struct Segment {
     pub to_mm: f64,
     /// What is done.
     pub work: Work,
-    /// The travels, the last leaves the finished surface.
+    /// The travels; the last one makes the finished surface.
     pub travels: Vec<Travel>,
-    /// Whether the shoulder in front of it, a step down that faces the rear, needs a back-turning tool.
+    /// Whether the segment needs a back-turning tool, because the diameter steps down at the shoulder in front of it.
     pub back: bool,
-    /// Change of the diameter by deflection along the finishing travel, mm, next to a bush (0 for one travel).
+    /// Change of the diameter by deflection along the finishing travel with a bush, mm (0 for a single travel).
     pub change_mm: f64,
 }
 
@@ -92,7 +92,7 @@ impl Segment {
         self.to_mm - self.from_mm
     }
 
-    /// The travel that leaves the finished surface.
+    /// The travel that makes the finished surface.
     pub fn finishing(&self) -> Option<&Travel> {
         self.travels.last()
     }
@@ -103,9 +103,9 @@ impl Segment {
 pub struct Refused {
     /// Index of the section.
     pub section: usize,
-    /// Turned length up to which things go well, mm.
+    /// Turned length up to which the shaft can be cut, mm.
     pub at_mm: f64,
-    /// Segments it would take.
+    /// Number of segments the section would need.
     pub segments: usize,
     /// Name of the rule.
     pub rule: &'static str,
@@ -114,7 +114,7 @@ pub struct Refused {
 }
 
 impl Rig<'_> {
-    /// Feed of a travel, mm/rev; `finishing` travels keep the section's roughness.
+    /// Feed of a travel, mm/rev. A `finishing` travel keeps the roughness of the section.
     pub fn feed_mm(&self, section: &Section, finishing: bool) -> f64 {
         let given = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
         match section.ra_um {
@@ -126,8 +126,8 @@ impl Rig<'_> {
     /// All segments from the front face to the part-off, in order.
     ///
     /// # Errors
-    /// The first section that cannot be cut this way: it must not be interrupted but would need inner borders, or it would need
-    /// absurdly many.
+    /// The first section that cannot be cut this way: it needs borders inside but must not be interrupted, or it needs too many
+    /// segments.
     pub fn segments(&self) -> Result<Vec<Segment>, Refused> {
         let mut all = Vec::with_capacity(self.job.shaft.sections.len() + 1);
         let mut front_mm = f64::INFINITY;
@@ -214,7 +214,7 @@ impl Rig<'_> {
         Ok(())
     }
 
-    /// The travels that take a section from bar to size, in order; none where there is nothing to take off.
+    /// The travels that turn a section from bar to size, in order; empty if there is no stock to remove.
     fn travels(&self, section: &Section) -> Vec<Travel> {
         let cutting = &self.job.cutting;
         let stock_mm = (self.job.stock.diameter_mm - section.smallest_turned_mm()) / 2.0;
@@ -227,10 +227,10 @@ impl Rig<'_> {
             let passes = (depth / most - RULE_SLACK).ceil().max(1.0);
             vec![depth / passes; passes as usize]
         };
-        // Depths of each travel, the leading tool first.
+        // Depths of cut of each travel, the leading tool first.
         let depths: Vec<Vec<f64>> = match cutting.tools {
             Tools::Single if stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last => vec![vec![stock_mm]],
-            // Within rounding of the last pass nothing is left for another tool.
+            // The stock is no more than the finishing depth, so no roughing is left.
             _ if stock_mm <= last + NO_STOCK_MM => vec![vec![stock_mm]],
             Tools::Single => {
                 let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
@@ -260,12 +260,12 @@ impl Rig<'_> {
             .collect()
     }
 
-    /// Longest pull-back that leaves enough land on raw bar, mm.
+    /// Longest pull-back that keeps enough land of the bush on raw bar, mm.
     pub fn pull_back_by_land_mm(&self) -> f64 {
         self.job.machine.bush.as_ref().map_or(0.0, |b| b.gap_mm + b.land_mm - b.engagement_min_mm)
     }
 
-    /// Fewest equal pieces of a section that obey both rules.
+    /// Smallest number of equal segments of a section with which both rules hold.
     fn pieces(&self, index: usize, section: &Section, travels: &[Travel]) -> Result<usize, Refused> {
         let length = section.length_mm();
         let longest = self.longest_pull_back_mm(section, travels).min(length);
@@ -287,8 +287,8 @@ impl Rig<'_> {
         Ok(pieces as usize)
     }
 
-    /// Longest pull-back that obeys both rules, mm: the land rule, then by bisection the deflection rule, whose demand
-    /// grows with the length.
+    /// Longest pull-back for which both rules hold, mm. The land rule gives an upper limit. The deflection grows with the length, so
+    /// bisection finds the limit of the deflection rule.
     fn longest_pull_back_mm(&self, section: &Section, travels: &[Travel]) -> f64 {
         let obeys = |p: f64| {
             travels.iter().enumerate().skip(1).all(|(i, travel)| {
@@ -319,8 +319,8 @@ impl Rig<'_> {
 
     /// Change of the diameter along a travel after a pull-back by `p`, `2 (δ(max(gap, p)) - δ(gap))`, mm.
     ///
-    /// The bar next to the bush has the diameter before that travel. What is left of the land carries it, with the
-    /// bush's springs at the ends of that contact.
+    /// `δ` is the deflection at the end of an overhang ([`tip_mm_per_n`]), for a bar with the diameter before the travel. The rest of the
+    /// land supports the bar, with the springs of the bush at the ends of this contact length. Derived here.
     fn pull_back_change_mm(&self, p_mm: f64, travel: Option<&Travel>) -> f64 {
         let (Some(bush), Some(travel)) = (&self.job.machine.bush, travel) else { return 0.0 };
         let spring = n_per_mm(0.5 * bush.stiffness_n_per_um);
@@ -332,7 +332,7 @@ impl Rig<'_> {
     }
 }
 
-/// The segment in cut at a turned length; a border belongs to the segment in front of it.
+/// Index of the segment in cut at a turned length; a border belongs to the segment in front of it.
 pub fn segment_at(segments: &[Segment], turned_mm: f64) -> usize {
     segments.partition_point(|s| s.to_mm < turned_mm).min(segments.len().saturating_sub(1))
 }

@@ -1,9 +1,11 @@
-//! The beam of a state in three parts: inside the counter-spindle, from its nose to the bush face, and behind the bush face.
+//! The beam of a state in three parts: inside the counter-spindle, the span from its nose to the bush face, and behind the bush face.
 //!
-//! Behind the bush face is always raw bar on the same springs, so it depends on the headstock's place alone; in front of
-//! the nose lies the same bar wherever the tool stands; only the span between depends on the turned length. Each part is eliminated once and
-//! joined by a 2 × 2 block, which makes a state cost a fraction of a whole beam. The answers are those of [`Rig::answers`](super::Rig), to
-//! rounding; whether the critical speed lies above a speed is one count of negative pivots, without an eigenvalue.
+//! The part behind the bush face is always raw bar on the same springs, so it depends only on the place of the headstock. The part in
+//! front of the nose does not depend on the place of the tool. Only the span depends on the turned length. Each part is
+//! condensed once, and parts are joined by a 2 × 2 block, so a state costs a fraction of a whole beam. The answers are those of
+//! [`Rig::answers`](super::Rig) within rounding. One inertia count tells whether the critical speed lies above a speed, without
+//! computing an eigenvalue.
+//! Source: static condensation, Guyan, AIAA J. 3 (1965) (from memory). Done on `K - σM` instead of `K` it is exact for vibration too.
 
 use super::rig::Rig;
 use super::state::{Counter, Guide, State};
@@ -13,24 +15,25 @@ use crate::mechanics::beam::Beam;
 use crate::units::n_per_um;
 use std::sync::{Arc, OnceLock};
 
-/// What lies in front of a nose, seen from there.
+/// The part of the beam in front of a nose.
 pub struct Inside {
     beam: Beam,
     rest: Option<InsideAtRest>,
 }
 
-/// Its answers that do not depend on speed.
+/// [`Inside`] condensed onto the nose, without mass terms.
 struct InsideAtRest {
     condensed: Sym2,
     load: [f64; 2],
-    /// Of each node: self-weight deflection with the nose held still, and how it follows the nose's deflection and slope.
+    /// For each node: self-weight deflection with the nose held still, and the deflection for a unit deflection and a unit slope of the
+    /// nose.
     nodes: Vec<[f64; 3]>,
 }
 
-/// What lies in front of the bush face.
+/// The parts of the beam in front of the bush face.
 pub struct Front {
     inside: Option<Arc<Inside>>,
-    /// From the nose, or from the front face, to the bush face.
+    /// The span: from the nose, or from a free front face, to the bush face.
     beam: Beam,
     tool: usize,
     gripped: bool,
@@ -38,25 +41,25 @@ pub struct Front {
     rest: OnceLock<Option<FrontAtRest>>,
 }
 
-/// What lies in front of the bush face as far as it does not depend on speed, nor on what lies behind.
+/// [`Front`] condensed onto the bush face, without mass terms. It does not depend on the part behind the bush face.
 struct FrontAtRest {
     condensed: Sym2,
     load: [f64; 2],
     nodes: Vec<Node>,
-    /// Self-weight deflection and slope of the first node with the bush face held still, and how it follows that.
+    /// Self-weight deflection and slope of the first node with the bush face held still, and its motion for unit motions of the bush face.
     first: ([f64; 2], Mat2),
 }
 
 /// A node of the span.
 struct Node {
-    /// Flexibility and self-weight deflection with the bush face held still, mm/N and mm.
+    /// Flexibility (mm/N), and below it self-weight deflection (mm), both with the bush face held still.
     held_mm_per_n: f64,
     held_mm: f64,
-    /// How its deflection follows the deflection and the slope of the bush face.
+    /// Deflection for a unit deflection and for a unit slope of the bush face.
     follows: [f64; 2],
 }
 
-/// What lies behind the bush face, seen from there.
+/// The part of the beam behind the bush face.
 pub struct Rear {
     stiffness: BlockTri,
     mass: BlockTri,
@@ -64,10 +67,10 @@ pub struct Rear {
     load: [f64; 2],
 }
 
-/// Answers that do not depend on speed.
+/// The answers that do not depend on the speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AtRest {
-    /// Least lateral stiffness that counts, N/µm.
+    /// Least lateral stiffness, N/µm: of the whole span with one tool, at the tool with an opposed pair.
     pub stiffness_n_per_um: f64,
     /// Largest self-weight deflection over the unsupported span, mm.
     pub sag_mm: f64,
@@ -78,7 +81,7 @@ pub struct AtRest {
 }
 
 impl Rear {
-    /// What lies behind the bush face with the headstock's nose at a distance from it; none when nothing holds it.
+    /// The part behind the bush face, with the headstock's nose at a distance from the face; none if the springs do not hold it.
     pub fn new(rig: &Rig<'_>, headstock_mm: f64) -> Option<Rear> {
         let state = State { turned_mm: 0.0, counter: Counter::Away, guide: Guide::Bush { headstock_mm } };
         let beam = rig.rear_beam_mirrored(&state);
@@ -92,7 +95,7 @@ impl Rear {
 }
 
 impl Inside {
-    /// The bar in front of a nose, in a closed or an open collet; none where there is neither.
+    /// The part in front of the nose of a closed or an open collet; none if the counter-spindle is away.
     pub fn new(rig: &Rig<'_>, counter: Counter) -> Option<Arc<Inside>> {
         let beam = rig.inside_beam(counter)?;
         let rest = InsideAtRest::of(&beam);
@@ -111,7 +114,7 @@ impl InsideAtRest {
         Some(InsideAtRest { condensed: condensed.last(), load, nodes })
     }
 
-    /// Largest deflection for a deflection and slope of the nose, mm.
+    /// Largest self-weight deflection when the nose has the given deflection and slope, mm.
     fn most_mm(&self, nose: [f64; 2]) -> f64 {
         let all = self.nodes.iter().map(|[own, a, b]| (own + a * nose[0] + b * nose[1]).abs());
         all.fold(0.0, f64::max)
@@ -119,14 +122,14 @@ impl InsideAtRest {
 }
 
 impl Front {
-    /// What lies in front of the bush face at a turned length, held by a grip or free.
+    /// The parts in front of the bush face at a turned length, with a grip, an open collet or a free front.
     pub fn new(rig: &Rig<'_>, turned_mm: f64, counter: Counter) -> Front {
         Front::with(rig, turned_mm, counter, Inside::new(rig, counter))
     }
 
-    /// The same with the bar inside the counter-spindle known already.
+    /// As [`Front::new`], with the part inside the counter-spindle already computed.
     pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Arc<Inside>>) -> Front {
-        // Where the headstock stands does not matter in front of the bush face.
+        // In front of the bush face the place of the headstock does not matter.
         let beam = rig.span_beam(&State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } });
         Front {
             tool: beam.node(turned_mm),
@@ -138,7 +141,7 @@ impl Front {
         }
     }
 
-    /// Number of nodes: what it takes to keep it.
+    /// Number of nodes of the span: a measure of the memory it takes.
     pub fn nodes(&self) -> usize {
         self.beam.x_mm.len()
     }
@@ -176,7 +179,7 @@ impl Front {
         })
     }
 
-    /// Answers for several rears; none for one that is not held.
+    /// Answers with each of several rear parts; none where the whole beam is not held.
     pub fn at_rest(&self, rears: &[&Rear]) -> Vec<Option<AtRest>> {
         let Some(rest) = self.rest() else { return vec![None; rears.len()] };
         let answer = |rear: &&Rear| {
@@ -210,19 +213,19 @@ impl Front {
         rears.iter().map(answer).collect()
     }
 
-    /// Self-weight deflection at the node nearest to a place of the span, mm; none when nothing holds the bar.
+    /// Self-weight deflection at the node of the span nearest to a place, mm; none if the beam is not held.
     pub fn sag_at_mm(&self, rear: &Rear, at_mm: f64) -> Option<f64> {
         self.sags_at_mm(&[rear], at_mm)[0]
     }
 
-    /// The same for several rears.
+    /// As [`Front::sag_at_mm`], for several rear parts.
     pub fn sags_at_mm(&self, rears: &[&Rear], at_mm: f64) -> Vec<Option<f64>> {
         let Some(rest) = self.rest() else { return vec![None; rears.len()] };
         let node = &rest.nodes[self.beam.node(at_mm)];
         rears.iter().map(|rear| Some(node.sag_mm(rest.face(rear)?.1))).collect()
     }
 
-    /// Whether the lowest natural frequency lies above an angular frequency (rad/s), for several rears.
+    /// Whether the lowest natural frequency lies above an angular frequency (rad/s), for each of several rear parts.
     pub fn swings_above(&self, omega: f64, rears: &[&Rear]) -> Vec<bool> {
         let shift = omega * omega;
         let Some(left) = self.condensed_above(shift) else { return vec![false; rears.len()] };
@@ -233,7 +236,7 @@ impl Front {
         rears.iter().map(above).collect()
     }
 
-    /// What is left at the bush face of `K - σM`, as long as everything in front of it is positive definite.
+    /// `K - σM` of the parts in front, condensed onto the bush face; none if a pivot is not positive definite.
     fn condensed_above(&self, shift: f64) -> Option<Sym2> {
         let left = match &self.inside {
             Some(inside) => inside.beam.stiffness.condense_above(&inside.beam.mass, shift)?,
@@ -242,19 +245,20 @@ impl Front {
         self.beam.stiffness.condense_above_onto(left, &self.beam.mass, shift)
     }
 
-    /// The last pivot of `K - σM`: positive as long as the lowest natural frequency lies above `√σ`. None where that lies so far below that a
-    /// part swings by itself.
+    /// The last pivot of `K - σM`. It is positive if the lowest natural frequency lies above `√σ`. None if another pivot is not positive:
+    /// then `√σ` is at or above the lowest natural frequency that the beam has with the last unknown held still.
     fn last_pivot(&self, shift: f64, rear: &Rear) -> Option<f64> {
         let right = rear.stiffness.condense_above(&rear.mass, shift)?;
         let joined = self.condensed_above(shift)?.plus(right.mirrored());
         (joined.a > 0.0).then(|| joined.c - joined.b * joined.b / joined.a)
     }
 
-    /// An angular frequency (rad/s) that the lowest natural one lies above, by no more than a share of it. `low` is known to lie below, `high`
-    /// is known not to.
+    /// A lower bound of the lowest natural angular frequency, rad/s, that is below it by no more than `share` of it. The frequency must lie
+    /// above `low` and not above `high`.
     ///
-    /// The last pivot falls with `σ` ever faster, up to where a part swings by itself. So the chord through a point on either side meets zero
-    /// below the root, the line through two points below it meets zero above: together they close in as Newton's steps do.
+    /// The last pivot falls with `σ`, and its slope gets steeper (it is concave) as long as all other pivots are positive. So the chord
+    /// through one point on each side of the root is zero below the root, and the line through two points below the root is zero above
+    /// it. Together they narrow the bracket about as fast as Newton's method. Derived here.
     pub fn lowest_rad_per_s(&self, rear: &Rear, [low, high]: [f64; 2], share: f64) -> f64 {
         let pivot = |shift: f64| self.last_pivot(shift, rear);
         let share = 2.0 * share;
@@ -279,13 +283,13 @@ impl Front {
     }
 }
 
-/// Where the last pivot is zero: between a shift where it is positive and one where it is not, or where it is not known.
+/// Bracket of the root of the last pivot: at shift `low` the pivot is positive, at shift `high` it is not positive or not known.
 struct Bracket {
     low: f64,
     at_low: f64,
     high: f64,
     at_high: Option<f64>,
-    /// No step is shorter than this share, less than half of what is wanted at last, or the bracket would never close.
+    /// Smallest step from an end, as a share of `high`, so that the bracket always closes. It is less than half of the wanted width.
     least: f64,
 }
 
@@ -298,7 +302,7 @@ impl Bracket {
         self.width() > share * self.high
     }
 
-    /// Takes the pivot at a shift; whether it is a new low.
+    /// Narrows the bracket by the pivot at a shift, and tells whether the shift is the new `low`.
     fn put(&mut self, shift: f64, pivot: Option<f64>) -> bool {
         match pivot {
             Some(at) if at > 0.0 => (self.low, self.at_low) = (shift, at),
@@ -312,13 +316,13 @@ impl Bracket {
         shift.clamp(self.low + least, self.high - least)
     }
 
-    /// Where the chord between both ends meets zero.
+    /// Shift at which the chord through both ends is zero.
     fn chord(&self) -> Option<f64> {
         let below = self.at_high?;
         Some(self.inside(self.low + self.at_low / (self.at_low - below) * self.width()))
     }
 
-    /// Where the line through the low before and this one meets zero, and a little farther, so that it is above for sure.
+    /// Shift a little beyond the zero of the line through the `low` before and the present `low`, so that it lies safely above the root.
     fn line(&self, (before, at_before): (f64, f64)) -> f64 {
         let ahead = self.at_low * (self.low - before) / (at_before - self.at_low);
         self.inside(self.low + 1.1 * ahead + self.least * self.high)
@@ -326,8 +330,7 @@ impl Bracket {
 }
 
 impl FrontAtRest {
-    /// Flexibility of the bush face joined with what lies behind it, and how it moves under the weight of all; none when the whole is not
-    /// held.
+    /// Flexibility at the bush face of the whole beam, and the deflection and slope there under self-weight; none if the beam is not held.
     fn face(&self, rear: &Rear) -> Option<(Sym2, [f64; 2])> {
         let joined = self.condensed.plus(rear.condensed);
         let face = joined.is_positive().then(|| joined.inverse())?;
@@ -345,7 +348,7 @@ impl Node {
 mod tests {
     use super::*;
 
-    /// Pivots of 3 at 2 and of -1 at 6.
+    /// A bracket with pivot 3 at shift 2 and pivot -1 at shift 6.
     const BRACKET: Bracket = Bracket { low: 2.0, at_low: 3.0, high: 6.0, at_high: Some(-1.0), least: 0.01 };
 
     #[track_caller]
@@ -359,9 +362,9 @@ mod tests {
         // Three quarters of the way from 3 to -1.
         near(BRACKET.chord().expect("both ends are known"), 5.0);
         assert_eq!(Bracket { at_high: None, ..BRACKET }.chord(), None);
-        // 7 at 0.5 and 3 at 2: zero lies 3 · 1.5/4 ahead; a tenth of that farther, and a hundredth of 6.
+        // 7 at 0.5 and 3 at 2: the zero lies 3 · 1.5/4 ahead; plus a tenth of this distance and a hundredth of 6.
         near(BRACKET.line((0.5, 7.0)), 2.0 + 1.1 * 1.125 + 0.06);
-        // Never nearer to an end than a hundredth of 6.
+        // The step stays at least a hundredth of 6 away from both ends.
         near(BRACKET.inside(4.0), 4.0);
         near(BRACKET.inside(1.0), 2.06);
         near(BRACKET.inside(9.0), 5.94);
@@ -369,7 +372,7 @@ mod tests {
 
     #[test]
     fn a_bracket_takes_what_is_positive_as_its_low() {
-        // 4 of 6 is two thirds.
+        // A width of 4 at a `high` of 6 is two thirds.
         assert!(BRACKET.wider_than(0.66) && !BRACKET.wider_than(0.67));
         let mut bracket = BRACKET;
         assert!(bracket.put(3.0, Some(2.0)));

@@ -1,4 +1,4 @@
-//! Speeds: what the cut asks for, what the machine allows, and how far the checks that depend on the speed make it slow down.
+//! Speeds: the speed a cut asks for, the limit of the machine, and the lower speed at which checks that depend on it pass.
 
 use super::answers::{Answers, Posed};
 use super::checks::speed_law::SpeedLaw;
@@ -8,12 +8,14 @@ use super::segments::{Segment, Work};
 use super::state::State;
 use crate::units::spindle_rpm;
 
-/// Slowing aims this share below the limit: states between those looked at may lie a little lower.
+/// Allowed speeds are computed for a critical speed lower by this share, because it may be a little lower between the states that
+/// are checked.
 pub const SLOWING_GUARD: f64 = 1e-4;
-/// A critical speed counted to lie above a speed is counted at this share above it: twice what the iterated one is known to.
+/// The inertia count for "the critical speed lies above a speed" is made this share above the speed. The share is twice the relative
+/// error of a critical speed from iteration.
 pub const COUNT_GUARD: f64 = 2e-5;
-/// Workpiece speed when a thread is whirled, as a share of the turning speed at the same cutting speed: six inserts of
-/// 0.08 mm chip each on a ring half as large again as the bar. Common practice, no source.
+/// Thread whirling: a ring with six inserts, a chip of 0.08 mm for each insert, and a ring diameter 1.5 times the bar diameter. They
+/// give the workpiece speed. Common practice, no source.
 const WHIRL_INSERTS: f64 = 6.0;
 const WHIRL_CHIP_MM: f64 = 0.08;
 const WHIRL_RING: f64 = 1.5;
@@ -35,7 +37,7 @@ impl Rig<'_> {
         counter.map_or(machine.headstock.max_rpm, |c| c.max_rpm.min(machine.headstock.max_rpm))
     }
 
-    /// Speed a travel asks for before any slowing, rev/min.
+    /// Speed a travel asks for before checks lower it, rev/min.
     pub fn wanted_rpm(&self, segment: &Segment, before_mm: f64, gripped: bool) -> f64 {
         let turning = spindle_rpm(self.job.cutting.vc_m_per_min, before_mm);
         let wanted = match segment.work {
@@ -48,13 +50,13 @@ impl Rig<'_> {
         wanted.min(self.machine_rpm(gripped))
     }
 
-    /// The highest speed a segment asks for, rev/min: that of its last travel, where the bar is thinnest.
+    /// The highest speed a segment asks for, rev/min: the speed of its last travel, where the bar is thinnest.
     pub fn segment_rpm(&self, segment: &Segment, gripped: bool) -> f64 {
         let before = segment.travels.last().map_or(self.job.stock.diameter_mm, |t| t.before_mm);
         self.wanted_rpm(segment, before, gripped)
     }
 
-    /// What each check that depends on the speed asks for in a state; none where it does not apply.
+    /// Law and limit of each check that depends on the speed, in a state; none if the check does not apply.
     pub fn speed_laws(&self, state: &State, answers: &Answers) -> Laws {
         let mut laws = Laws([None; BY_SPEED]);
         let asked = CHECKS.iter().filter_map(|check| match check.find {
@@ -65,23 +67,23 @@ impl Rig<'_> {
         laws
     }
 
-    /// Critical speed (rev/min) above which each check that depends on the speed uses no more than a share of its limit at a speed; infinite
-    /// where none is enough. Asks for no critical speed.
+    /// The critical speed (rev/min) that is enough for each check that depends on the speed to have at most its share as utilisation
+    /// at a speed; infinite if there is none. The critical speed of the state itself is not needed.
     pub fn critical_needed_rpm(&self, state: &State, at_rest: &Answers, speed_rpm: f64, shares: Shares) -> f64 {
         self.speed_laws(state, at_rest).critical_needed_rpm(speed_rpm, shares)
     }
 
-    /// The slowest of the speeds at which the checks that depend on it hold in each of some states, where it is below `wanted_rpm`.
+    /// The highest speed at which the checks that depend on it pass in all of several states; none if it is not below `wanted_rpm`.
     ///
-    /// The critical speed is worked out only where it may lower the speed found so far.
+    /// The critical speed of a state is computed only if it may lower the speed found so far.
     pub fn slowest(&self, states: &[(State, Posed)], wanted_rpm: f64) -> Option<SpeedLimit> {
         let mut slowest: Option<SpeedLimit> = None;
-        // The last states of a piece are the slowest as a rule; of equals the first counts.
+        // The last states of a piece usually have the lowest speed, so they come first. Of equal speeds the first state counts.
         for (state, posed) in states.iter().rev() {
             let so_far = slowest.map_or(wanted_rpm, |s| s.rpm);
             let needed =
                 self.critical_needed_rpm(state, &posed.at_rest, so_far, [1.0; BY_SPEED]) / (1.0 - SLOWING_GUARD);
-            // A hair above, so that rounding of the count decides nothing.
+            // A little above, so that rounding in the inertia count does not matter.
             if posed.swings_above(needed * (1.0 + COUNT_GUARD)) {
                 continue;
             }
@@ -93,33 +95,33 @@ impl Rig<'_> {
         slowest
     }
 
-    /// Highest speed at which every check that depends on it holds in a state; 0 where one fails at any speed.
+    /// Highest speed at which every check that depends on it passes in a state; 0 if one fails at any speed.
     pub fn allowed_rpm(&self, state: &State, answers: &Answers) -> SpeedLimit {
         self.speed_laws(state, answers).allowed_rpm(answers.critical_rpm * (1.0 - SLOWING_GUARD))
     }
 }
 
-/// A share of its limit for each check that depends on the speed, in their order.
+/// A utilisation for each check that depends on the speed, in the order of the checks.
 pub type Shares = [f64; BY_SPEED];
 
-/// What each check that depends on the speed asks for in one state: its name, and the law.
+/// Name and law of each check that depends on the speed, in one state.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Laws([Option<(&'static str, SpeedLaw)>; BY_SPEED]);
 
 impl Laws {
-    /// Critical speed (rev/min) above which each uses no more than a share of its limit at a speed; infinite where none is enough.
+    /// The critical speed (rev/min) that is enough for each check to have at most its share as utilisation at a speed; infinite if none is.
     pub fn critical_needed_rpm(&self, speed_rpm: f64, shares: Shares) -> f64 {
         let each = self.0.iter().zip(shares).filter_map(|(law, share)| Some((law.as_ref()?.1, share)));
         each.map(|(law, share)| law.critical_needed_rpm(speed_rpm, share)).fold(0.0, f64::max)
     }
 
-    /// Highest speed at which all hold, for a critical speed; of equals the first counts.
+    /// Highest speed at which all checks pass, for a critical speed. Of equal limits the first check counts.
     fn allowed_rpm(&self, critical_rpm: f64) -> SpeedLimit {
         let each = self.0.iter().flatten().map(|(check, law)| SpeedLimit { rpm: law.allowed_rpm(critical_rpm), check });
         each.reduce(|a, b| if b.rpm < a.rpm { b } else { a }).unwrap_or(SpeedLimit { rpm: f64::INFINITY, check: "" })
     }
 
-    /// Largest share of their limits at a speed, for a critical speed.
+    /// Largest utilisation of all checks at a speed, for a critical speed.
     pub fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
         self.0.iter().flatten().map(|(_, law)| law.share(rpm, critical_rpm)).fold(0.0, f64::max)
     }

@@ -1,16 +1,16 @@
-//! One moment: how far the bar is turned, what guides it behind the tool and what holds it in front.
+//! The state of one moment: how far the bar is turned, what guides the bar behind the tool, and what holds its front.
 
 /// What holds the front.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Counter {
     /// Nothing: the front is free.
     Away,
-    /// The counter-spindle's collet is closed with its nose here (mm from the front face).
+    /// The counter-spindle's collet is closed, with its nose at this place (mm from the front face).
     Holds {
         /// Nose, mm.
         nose_mm: f64,
     },
-    /// The collet is open with its nose here; only sleeves in the bore carry.
+    /// The collet is open, with its nose at this place; only sleeves in the bore support the front.
     Open {
         /// Nose, mm.
         nose_mm: f64,
@@ -18,7 +18,7 @@ pub enum Counter {
 }
 
 impl Counter {
-    /// The nose of a closed collet, mm.
+    /// Place of the nose of a closed collet, mm.
     pub fn grip_mm(self) -> Option<f64> {
         match self {
             Counter::Holds { nose_mm } => Some(nose_mm),
@@ -26,7 +26,7 @@ impl Counter {
         }
     }
 
-    /// The nose of a collet, closed or open, mm.
+    /// Place of the nose of a closed or an open collet, mm.
     pub fn nose_mm(self) -> Option<f64> {
         match self {
             Counter::Away => None,
@@ -34,7 +34,7 @@ impl Counter {
         }
     }
 
-    /// The state with a grip, or free.
+    /// A grip with its nose at a place, or a free front.
     pub fn of(grip_mm: Option<f64>) -> Counter {
         grip_mm.map_or(Counter::Away, |nose_mm| Counter::Holds { nose_mm })
     }
@@ -43,27 +43,27 @@ impl Counter {
 /// What is behind the tool.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Guide {
-    /// The guide bush, and the headstock's nose this far from the bush face, mm.
+    /// The guide bush, and the headstock with its nose at a distance from the bush face.
     Bush {
         /// Distance of the nose from the bush face, mm.
         headstock_mm: f64,
     },
-    /// The headstock's collet alone, set for a stage that ends here (mm from the front face).
+    /// The headstock's collet alone, set for a stage (or a piece of it) that ends at this place (mm from the front face).
     Collet {
         /// End of the stage, mm.
         stage_end_mm: f64,
     },
-    /// Nothing: the part is parted off.
+    /// Nothing: the part is cut off.
     Parted,
 }
 
-/// Places of two states that are the same within this, mm: rounding of sums, and of a plan as text.
+/// Two places closer than this are equal, mm. This covers rounding of sums and of plans stored as text.
 const SAME_MM: f64 = 1e-4;
 
 /// One moment.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct State {
-    /// Turned length: everything in front of it is finished, everything behind raw bar, mm.
+    /// Turned length, mm: the bar is finished in front of this place and raw behind it.
     pub turned_mm: f64,
     /// What holds the front.
     pub counter: Counter,
@@ -72,7 +72,7 @@ pub struct State {
 }
 
 impl State {
-    /// Whether another state is the same, rounding of its places aside.
+    /// Whether another state is equal, except for rounding of its places.
     pub fn is(&self, other: &State) -> bool {
         let near = |a: f64, b: f64| (a - b).abs() <= SAME_MM;
         let guide = match (self.guide, other.guide) {

@@ -1,27 +1,27 @@
-//! Where the feed may stop, and what the witness line it leaves there costs.
+//! Where the feed may stop, and the penalty for the witness line that a stop leaves on the surface.
 //!
-//! At shoulders and at the ends of grooves always; inside a section by its `interrupt`; inside a section of several
-//! segments at their borders only, where there is a line already.
+//! The feed may always stop at shoulders and at the ends of grooves. Inside a section `interrupt` decides. A section of several
+//! segments allows stops only at the borders of the segments, where there is a line anyway.
 
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use crate::job::Interrupt;
 
-/// Two places closer than this are one, mm.
+/// Two places closer than this are one place, mm.
 pub const SAME_MM: f64 = 1e-6;
 
-/// What a stop at a place means.
+/// The kind of a stop at a place.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Stop {
     /// The feed must not stop here.
     Forbidden,
     /// At a shoulder: no line on a surface.
     Shoulder,
-    /// At a border between segments, where there is a line already.
+    /// At a border between segments, where there is a line anyway.
     Border,
-    /// Inside a surface that has leave to be interrupted.
+    /// Inside a surface that may be interrupted.
     Free,
-    /// Inside a surface that would rather not.
+    /// Inside a surface that should not be interrupted; a penalty is added.
     Avoid,
 }
 
@@ -33,7 +33,7 @@ impl Stop {
 }
 
 impl Rig<'_> {
-    /// What a stop at turned length `t` means.
+    /// The kind of a stop at a turned length.
     pub fn stop_at(&self, segments: &[Segment], turned_mm: f64) -> Stop {
         let shaft = &self.job.shaft;
         let length = shaft.length_mm();
@@ -61,12 +61,12 @@ impl Rig<'_> {
         }
     }
 
-    /// What a stop costs on top of its time, s.
+    /// Penalty of a stop in addition to its time, s.
     pub fn stop_penalty_s(&self, stop: Stop) -> f64 {
         if stop == Stop::Avoid { self.job.limits.avoid_penalty_s } else { 0.0 }
     }
 
-    /// What the lines between the segments of `avoid` sections cost, s. It does not depend on the plan.
+    /// Penalty of the lines between the segments of sections with `interrupt: avoid`, s. It does not depend on the plan.
     pub fn border_penalty_s(&self, segments: &[Segment]) -> f64 {
         let inner = segments.windows(2).filter(|w| {
             w[0].section == w[1].section

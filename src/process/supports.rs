@@ -1,11 +1,11 @@
-//! The machine's supports as radial springs, and the bar's material as the beam takes it.
+//! The supports of the machine as radial springs, and the elastic properties of the bar for the beam.
 
 use super::state::{Counter, Guide};
 use crate::job::{Machine, Material};
 use crate::mechanics::beam::{Elastic, Spring};
 use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
 
-/// A material as the beam takes it.
+/// Elastic properties of a material in the units of the beam.
 pub fn elastic(material: &Material) -> Elastic {
     Elastic {
         e_n_per_mm2: n_per_mm2(material.e_gpa),
@@ -14,10 +14,11 @@ pub fn elastic(material: &Material) -> Elastic {
     }
 }
 
-/// Radial springs of the machine. Places count from the front end of shaft or bar, mm.
+/// Radial springs of the machine. A support with a length has half of its stiffness at each end. Places are measured from the front
+/// face, mm.
 ///
-/// - `hold_mm`: length the counter-spindle's collet holds.
-/// - `face_mm`: where the bar is first supported behind the tool, the bush face or the headstock's nose.
+/// - `hold_mm`: length that the counter-spindle's collet holds.
+/// - `face_mm`: place of the first support behind the tool, the bush face or the headstock's nose.
 pub fn springs(machine: &Machine, hold_mm: f64, face_mm: f64, guide: Guide, counter: Counter) -> Vec<Spring> {
     let mut springs = Vec::with_capacity(8);
     let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {

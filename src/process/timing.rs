@@ -1,7 +1,7 @@
-//! How long things take.
+//! Times of cutting.
 //!
-//! A travel takes `length / (f n)`; every travel adds the machine's overhead. Single-point threads: `round(4 + 4 P)`
-//! passes at half the speed and one second back. Defaults: common practice, no source.
+//! A travel takes `length / (f n)` (by definition of feed and speed) plus the overhead of the machine. A single-point thread of pitch
+//! `P` takes `round(4 + 4 P)` passes at half the speed, each with one second for the return. Common practice, no source.
 
 use super::rig::Rig;
 use super::segments::{Segment, Work};
@@ -12,29 +12,29 @@ use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 /// Widest groove one plunge cuts, mm. Common practice, no source.
 const PLUNGE_WIDTH_MM: f64 = 3.0;
 
-/// Cutting and overhead time of a piece of a segment, s.
+/// Cutting time and overhead time of a piece of a segment, s.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct PieceTime {
-    /// In the cut.
+    /// Time in the cut, s.
     pub cutting_s: f64,
-    /// Overheads of its travels.
+    /// Overhead of all travels, s.
     pub overhead_s: f64,
 }
 
 impl PieceTime {
-    /// Both, s.
+    /// Sum of both, s.
     pub fn total_s(&self) -> f64 {
         self.cutting_s + self.overhead_s
     }
 }
 
-/// Single-point passes of a thread, `round(4 + 4 P)`. Common practice, no source.
+/// Number of passes of a single-point thread, `round(4 + 4 P)`. Common practice, no source.
 fn threading_passes(pitch_mm: f64) -> f64 {
     (4.0 + 4.0 * pitch_mm).round()
 }
 
 impl Rig<'_> {
-    /// Infeed of each single-point threading pass of a segment, mm; none where it is not threaded so.
+    /// Infeed of each single-point threading pass of a segment, mm; empty for other work.
     pub fn infeeds_mm(&self, segment: &Segment) -> Vec<f64> {
         match self.job.shaft.sections.get(segment.section).map(|s| &s.kind) {
             Some(SectionKind::Thread(t)) if segment.work == Work::Thread => {
@@ -44,13 +44,13 @@ impl Rig<'_> {
         }
     }
 
-    /// Time of `length_mm` of a segment when no travel may run faster than `cap_rpm`.
+    /// Time of `length_mm` of a segment if no travel may run faster than `cap_rpm`.
     ///
-    /// Grooves, threads and part-off are whole works: they have no pieces, and the length does not count. Part-off
-    /// takes the machine's time, which stands beside the plan's cutting time, so it is nothing here.
+    /// Grooves and threads are never cut in pieces, so for them the time is always that of the whole segment. The time of the part-off
+    /// is a value of the machine that a plan lists separately, so it is zero here.
     pub fn piece_time(&self, segment: &Segment, length_mm: f64, gripped: bool, cap_rpm: f64) -> PieceTime {
         let overhead = self.job.machine.segment_overhead_s;
-        // No work of a segment runs faster than its states are checked at, threading passes neither.
+        // The states of a segment are checked at this speed, so no travel and no threading pass may run faster.
         let cap_rpm = cap_rpm.min(self.segment_rpm(segment, gripped));
         let rpm = |before_mm: f64| self.wanted_rpm(segment, before_mm, gripped).min(cap_rpm);
         let along = |length: f64| -> f64 {
@@ -82,7 +82,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Number and speed (rev/min) of the passes of a single-point thread when none may run faster than `cap_rpm`.
+    /// Number and speed (rev/min) of the passes of a single-point thread if none may run faster than `cap_rpm`.
     pub fn threading(&self, segment: &Segment, thread: &Thread, gripped: bool, cap_rpm: f64) -> (f64, f64) {
         (threading_passes(thread.pitch_mm), (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm))
     }

@@ -1,11 +1,11 @@
-//! A tool, and what it does to the rear end.
+//! A tool, and a piece of work on the rear end with its tool.
 
 use crate::job::{BackWork, Place, Tools};
 
-/// A tool; equal ones share a place.
+/// A tool. Equal tools are one tool and need one place.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Tool {
-    /// Place it needs.
+    /// Kind of place it needs.
     pub place: Place,
     /// Name.
     pub name: String,
@@ -17,7 +17,7 @@ impl Tool {
         Tool { place, name: name.into() }
     }
 
-    /// What turns along the bar, the first of a pair.
+    /// The tool that turns along the bar; of an opposed pair the roughing tool.
     pub fn turning(tools: Tools) -> Tool {
         Tool::new(Place::Turning, if tools == Tools::Opposed { "roughing tool of the pair" } else { "turning tool" })
     }

@@ -1,48 +1,48 @@
-//! Tools: which one does what, where it stands, and whether a machine has room for all of a job.
+//! The tools of each segment and of the whole job, and whether the machine has places for all of them.
 
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::tool::Tool;
 use crate::job::{Place, SectionKind, Tools};
 
-/// Widest grooving tool, mm; a narrower groove needs its own. As one plunge cuts. Common practice, no source.
+/// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
 const WIDEST_GROOVING_MM: f64 = 3.0;
 
-/// A kind of place: what the job needs, what the machine has.
+/// One kind of tool place: what the job needs and what the machine has.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Room {
     /// The place.
     pub place: Place,
     /// Tools that need it.
     pub tools: Vec<Tool>,
-    /// Places there are.
+    /// Number of places on the machine.
     pub places: usize,
-    /// Tools that stand elsewhere: at driven places of the same end, or on the turret.
+    /// Number of tools that use other places: driven places of the same end, or the turret.
     pub elsewhere: usize,
-    /// Tools without a place.
+    /// Number of tools without a place.
     pub short: usize,
 }
 
-/// Whether the tools fit.
+/// Whether the machine has places for the tools.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Fit {
-    /// Every kind of place.
+    /// All kinds of place.
     pub rooms: Vec<Room>,
-    /// Places of the turret, and how many of them are taken.
+    /// Number of places of the turret, and how many of them are used.
     pub turret: Option<(usize, usize)>,
-    /// An opposed pair is asked for on a machine whose tools all stand on one side.
+    /// Whether the job asks for an opposed pair but all tools of the machine stand on one side.
     pub no_pair: bool,
 }
 
 impl Fit {
-    /// Whether every tool has its place.
+    /// Whether every tool has a place.
     pub fn fits(&self) -> bool {
         !self.no_pair && self.rooms.iter().all(|r| r.short == 0)
     }
 }
 
 impl Rig<'_> {
-    /// The tools of a segment, in the order they cut.
+    /// The tools of a segment, in the order in which they cut.
     pub fn segment_tools(&self, segment: &Segment) -> Vec<Tool> {
         let turning = Tool::turning(self.job.cutting.tools);
         let section = self.job.shaft.sections.get(segment.section);
@@ -68,7 +68,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Every tool of the job, each once, by place and name.
+    /// All tools of the job without duplicates, sorted by place and name.
     pub fn tools(&self, segments: &[Segment]) -> Vec<Tool> {
         let mut all: Vec<Tool> = segments.iter().flat_map(|s| self.segment_tools(s)).collect();
         if self.job.cutting.tools == Tools::Opposed && segments.iter().any(|s| s.work == Work::Turn) {
@@ -81,10 +81,10 @@ impl Rig<'_> {
         all
     }
 
-    /// Whether the machine has a place for every tool; none where the machine file does not say what it has.
+    /// Whether the machine has a place for every tool; none if the machine file does not list its places.
     ///
-    /// A driven place takes a fixed tool of the same end too. A turret takes what is left over of all but the rear end.
-    /// Both are filled last, so nothing is short while a place that could take it is free.
+    /// A driven place can also take a fixed tool of the same end. A turret takes the remaining tools, except those of the rear end.
+    /// Both are filled last, so no tool is short while a place that could take it is free.
     pub fn tool_fit(&self, segments: &[Segment]) -> Option<Fit> {
         let has = self.job.machine.tools.as_ref()?;
         let tools = self.tools(segments);

@@ -1,4 +1,4 @@
-//! Every state of every stage, and what happens between cuts: hand-overs, cross holes, part-off, the rear end.
+//! Proves the states of every stage, and the events between cuts: hand-overs, work of tools at stops, part-off, the rear end.
 
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
@@ -12,12 +12,12 @@ use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
 use crate::spread::spread;
 
-/// States are no further apart than this, mm.
+/// Largest distance between two states that are checked, mm.
 const STEP_MM: f64 = 0.9;
-/// Inner states are moved by this share of their distance, so that they do not fall on a planner's even grid.
+/// Inner states are shifted by this share of their distance, so that they do not fall on the even grid of the planner.
 const OFF_GRID: f64 = 0.381_966;
 
-/// What is cut of a segment in a stage without a stop.
+/// The part of a segment that a stage cuts without a stop: a piece.
 struct Stretch<'a> {
     stage: usize,
     segment: &'a Segment,
@@ -29,7 +29,7 @@ impl<'a> Case<'a> {
     pub(super) fn cuts(&mut self) {
         let (plan, rig, segments) = (self.plan, self.rig, self.segments);
         let stretches: Vec<Stretch<'a>> = (0..plan.stages.len()).flat_map(|index| self.stretches(index)).collect();
-        // Pieces share nothing, so that what is told of one does not hang on which core came to which first.
+        // Pieces share no data, so the findings do not depend on the order in which cores work.
         let pieces = spread(&stretches, |stretch, _| {
             let mut case = Case { plan, rig, segments, verified: Verified::default(), bounded: Vec::new() };
             case.piece(stretch);
@@ -45,7 +45,7 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// The pieces of a stage: what is cut without a stop.
+    /// The pieces of a stage (index).
     fn stretches(&self, index: usize) -> Vec<Stretch<'a>> {
         let stage = &self.plan.stages[index];
         let mut all = Vec::new();
@@ -61,7 +61,7 @@ impl<'a> Case<'a> {
         all
     }
 
-    /// One piece: listed in the plan, at a speed the job allows, and every state of it.
+    /// Proves one piece: the plan lists it, its speed is one the job allows, and its states pass.
     fn piece(&mut self, stretch: &Stretch<'a>) {
         let Stretch { stage, segment, from_mm, to_mm } = *stretch;
         let number = Some(stage + 1);
@@ -111,19 +111,19 @@ impl<'a> Case<'a> {
         let last_regrip = last_regrip(self.plan, stage, from_mm, true);
         let mut flexibilities = Vec::with_capacity(steps as usize + 2);
         let places: Vec<f64> = std::iter::once(from_mm).chain(inner).chain([to_mm]).collect();
-        // The last state of a piece is the worst as a rule. What it uses spares most others the critical speed.
+        // The last state of a piece is usually the worst. Its utilisation makes the critical speed of most other states unnecessary.
         let used = self.used(stage, (segment, rpm), to_mm, last_regrip);
         for t in places {
             flexibilities.extend(self.state(stage, (segment, rpm), (t, used), last_regrip));
         }
         if let Some(found) = checks::cut::along(self.rig, segment, &flexibilities) {
-            // It belongs to the piece as a whole; planning anew looks at its middle.
+            // The finding belongs to the whole piece. Its middle state stands for it when the job is planned again.
             let middle = moment(self.rig, self.plan, stage, 0.5 * (from_mm + to_mm), last_regrip);
             self.finding(stage, from_mm, found, Some(middle));
         }
     }
 
-    /// Largest share of the checks that depend on the speed at one place; nothing where the bar is not held.
+    /// Largest utilisation of the checks that depend on the speed, at one turned length; 0 if the bar is not held.
     fn used(&self, stage: usize, (segment, rpm): (&Segment, f64), turned_mm: f64, last_regrip_mm: f64) -> f64 {
         let state = moment(self.rig, self.plan, stage, turned_mm, last_regrip_mm);
         let Ok(answers) = self.rig.answers(&state) else { return 0.0 };
@@ -131,8 +131,8 @@ impl<'a> Case<'a> {
         checks::by_speed(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
-    /// One state. The critical speed itself is worked out only where a check that depends on it may use more of its limit than `used`,
-    /// or than any check of the piece before, or break.
+    /// Proves one state and returns the flexibility at the tool, mm/N. The critical speed is computed only if a check that depends on it
+    /// may fail, or may have a larger utilisation than `used` and than all checks of the piece so far.
     fn state(
         &mut self,
         stage: usize,
@@ -149,7 +149,8 @@ impl<'a> Case<'a> {
         };
         let view = View { rig: self.rig, state: &state, answers: &posed.at_rest, segment, rpm };
         let at_rest: Vec<Finding> = checks::at_rest(&view).collect();
-        // At the very end, `used` is its own share. A bound of `chatter` hides nothing, for it may be far from the truth.
+        // For the last state of the piece `used` is its own utilisation. `chatter` is left out: its value is only a bound and may be
+        // far too large.
         let sure = at_rest.iter().filter(|f| f.check != chatter::NAME).map(|f| f.utilisation);
         let known = sure.fold(self.verified.utilisation.max(used), f64::max).min(1.0);
         let needed = self.rig.critical_needed_rpm(&state, &posed.at_rest, rpm, [known; BY_SPEED]);
@@ -169,7 +170,8 @@ impl<'a> Case<'a> {
         Some(posed.at_rest.tool_mm_per_n)
     }
 
-    /// `chatter` where its bound says more than any check was found to use: there its modes are worked out, the most hopeful first.
+    /// Computes the modes for those states whose bound of `chatter` is larger than every utilisation found, in order of the largest
+    /// estimate. It stops when no state left can have a larger utilisation than the one found.
     pub(super) fn bounded(&mut self) {
         let (rig, mut least) = (self.rig, self.verified.utilisation);
         let open: Vec<_> = std::mem::take(&mut self.bounded).into_iter().filter(|b| b.0 > least).collect();
@@ -210,7 +212,7 @@ impl<'a> Case<'a> {
         });
     }
 
-    /// Notes a breach; of a check one line for each stage, the worst.
+    /// Notes a breach. For each stage and check only the worst one is kept.
     fn worst(&mut self, breach: Breach) {
         let same = |b: &&mut Breach| b.utilisation.is_some() && b.stage == breach.stage && b.rule == breach.rule;
         let known = breach.utilisation.and_then(|share| Some((share, self.verified.breaches.iter_mut().find(same)?)));
@@ -261,7 +263,7 @@ impl<'a> Case<'a> {
         self.printed_order();
     }
 
-    /// The timeline does at each stop what is proven, in that order; what takes no time is not told there.
+    /// Proves that the timeline shows the works at each stop in the order that is proven. It does not show works that take no time.
     fn printed_order(&mut self) {
         let Some(cycle) = &self.plan.cycle else { return };
         let machine = &self.rig.job.machine;
@@ -273,7 +275,7 @@ impl<'a> Case<'a> {
                 (if shared { machine.shared_regrip_s() } else { machine.headstock.regrip_s }) > 0.0
             }
         };
-        // Which of two works at one stop comes first changes nothing that is proven.
+        // The order of two works at one stop does not matter for the proof.
         let key = |done: &Done| match done.what {
             AtStop::Work => "feature",
             AtStop::HandOver => "hand_over",
@@ -289,7 +291,7 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// Behind the part-off the bar is fed on uncut: counter-spindle and headstock must get there.
+    /// For work behind the part-off position the bar is fed on without a cut. Headstock and counter-spindle must reach that far.
     fn fed_on(&mut self, stage: usize, turned_mm: f64, what: &str) {
         let s = &self.plan.stages[stage];
         if turned_mm <= s.to_mm + SAME_MM {
@@ -309,7 +311,7 @@ impl<'a> Case<'a> {
         }
     }
 
-    /// Every task is done at a moment its tool can reach it, and `drill` holds.
+    /// Proves that every task is done at a turned length at which its tool can reach it, and that `drill` passes.
     fn tasks(&mut self) {
         let reaches = &self.rig.job.machine.cross_tool_reach_mm;
         for task in self.rig.tasks() {
@@ -325,7 +327,7 @@ impl<'a> Case<'a> {
             let index = number.saturating_sub(1);
             let within = self.plan.stages.get(index).is_some_and(|s| {
                 let last = index + 1 == self.plan.stages.len();
-                // At a stop works come first, so they belong to the stage that ends there (`AtStop`).
+                // At a stop the works of tools come first, so they belong to the stage that ends there (see `AtStop`).
                 (t > s.from_mm + ONE_STOP_MM || index == 0) && (t <= s.to_mm + SAME_MM || last)
             });
             if !within {
@@ -336,7 +338,8 @@ impl<'a> Case<'a> {
             if t > self.plan.stages[index].to_mm + SAME_MM
                 && let (Some(segment), Some(rpm)) = (self.segments.last(), self.plan.part_off_rpm)
             {
-                // Fed on, the bar stands out farther than it is ever turned: everything is looked at, not the tool's work alone.
+                // The bar is fed on and stands out farther than during any cut, so all checks of a state are made, not only those of
+                // the task.
                 self.state(index, (segment, rpm), (t, 0.0), last_regrip(self.plan, index, t, false));
             }
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));

@@ -1,5 +1,5 @@
-//! What a stored plan tells besides what makes it one: margin, witness lines, quote. Compared with what the job gives,
-//! for `recheck`: a plan that is proven may still promise what it does not keep.
+//! Compares the descriptive parts of a stored plan (margin, witness lines, quote) with values computed from the job. `recheck` needs
+//! this because a proven plan may still state wrong values.
 
 use super::{Breach, SAME_MM, Verified};
 use crate::job::plan::{Plan, Verdict};
@@ -8,12 +8,12 @@ use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::{Rig, Work, quote};
 
-/// The proof looks at other states than those a margin comes from; the two agree within this.
+/// The proof checks other states than those the margin comes from. The two margins agree within this.
 pub const SAME_MARGIN: f64 = 0.01;
 /// Money and masses agree within this share.
 const SAME_SHARE: f64 = 1e-6;
 
-/// What the plan tells wrongly. `verified` is what its proof found; where that broke a rule, there is nothing to compare.
+/// The wrong statements of a plan. `verified` is the result of its proof; if the plan breaks a rule there is nothing to compare.
 pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
     if plan.verdict != Verdict::Feasible || !verified.holds() {
         return Vec::new();
@@ -30,7 +30,7 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
     }
     let proven = 1.0 - verified.utilisation;
     match plan.margin {
-        // A plan that is safer than it tells keeps what it promises.
+        // A plan whose true margin is larger than stated is not wrong.
         Some(margin) if margin - proven <= SAME_MARGIN => {}
         Some(margin) => wrong("margin", format!("the plan tells {margin:.3}, the proof finds {proven:.3}")),
         None => wrong("margin", format!("the plan tells none, the proof finds {proven:.3}")),
@@ -87,7 +87,7 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
     found
 }
 
-/// Where stops leave lines on surfaces: inside a section that is no groove.
+/// Places where stops leave witness lines: inside a section that is not a groove.
 fn lines(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Vec<f64> {
     let shaft = &rig.job.shaft;
     let mut stops: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();

@@ -1,16 +1,16 @@
-//! Where the counter-spindle holds: the land, the collet, what passes it, its travel.
+//! Proves the grips of the counter-spindle: the section held, the collet, what must pass through it, the bore depth, the travel.
 
 use super::{Case, SAME_MM};
 use crate::job::plan::GripPlace;
 use crate::job::{Job, Section};
 
-/// The section that the whole of a hold lies on, with its index; none where it lies on no single one.
+/// The section on which a whole hold lies, with its index. None if the hold does not lie on a single section.
 fn held(job: &Job, from_mm: f64, to_mm: f64) -> Option<(usize, &Section)> {
     let mut sections = job.shaft.sections.iter().enumerate();
     sections.find(|(_, s)| from_mm >= s.from_mm - SAME_MM && to_mm <= s.to_mm + SAME_MM)
 }
 
-/// Diameter a grip holds, mm: of the section it lies on; nothing where it lies on no single one, which holds nothing.
+/// Diameter a grip holds, mm. It is 0 if the grip does not lie on a single section: such a grip holds nothing.
 pub fn held_mm(job: &Job, hold_mm: f64, grip: &GripPlace) -> f64 {
     held(job, grip.nose_mm - hold_mm, grip.nose_mm).map_or(0.0, |(_, s)| s.largest_mm())
 }

@@ -1,7 +1,7 @@
-//! A finished plan re-checked from the job alone: rules, places, every state, times.
+//! Proves a finished plan from the job alone: rules, places, states, times.
 //!
-//! It shares nothing with the planner: no stations, no arcs, no sampled headstock places, no beam in two halves. Every
-//! state is a whole beam, at turned lengths of its own choice. What it does not accept is not printed as a plan.
+//! The proof shares nothing with the planner: no stations, no arcs, no sampled headstock places, no beam in parts. It computes
+//! every state with a whole beam, at turned lengths of its own choice. A plan that it does not accept is not printed as a plan.
 
 mod cuts;
 mod described;
@@ -21,10 +21,10 @@ pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 use std::collections::BTreeMap;
 
-/// Places and lengths of a plan agree with the job's within this, mm: plans are stored as decimal text.
+/// Places and lengths of a plan agree with the job within this, mm, because plans are stored as decimal text.
 const SAME_MM: f64 = 1e-4;
 
-/// Shares of a limit are the same within this share: where they are, the plan's own state stays told.
+/// Two utilisations that differ by less than this share are equal; then the plan keeps the state it states itself.
 const SAME_UTILISATION: f64 = 1e-9;
 
 /// One rule that a plan breaks.
@@ -36,11 +36,11 @@ pub struct Breach {
     pub rule: String,
     /// One sentence.
     pub text: String,
-    /// Turned length, where a state broke it, mm.
+    /// Turned length of the state that breaks the rule, mm; none if the rule does not concern a state.
     pub turned_mm: Option<f64>,
-    /// Share of the limit used, for a check.
+    /// Utilisation, if the rule is a check.
     pub utilisation: Option<f64>,
-    /// The state that broke it.
+    /// The state that breaks the rule, if there is one.
     pub state: Option<State>,
 }
 
@@ -53,14 +53,14 @@ impl Breach {
 /// What a proof found.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Verified {
-    /// Rules broken, in the order of the plan; empty: the plan is proven.
+    /// Breaches in the order of the plan. The plan is proven if there are none.
     pub breaches: Vec<Breach>,
-    /// States looked at.
+    /// Number of states checked.
     pub states: usize,
-    /// Largest share of any limit.
+    /// Largest utilisation of any check.
     pub utilisation: f64,
-    /// The worst found of each check in each stage, by the stage's index and the check's name, and the turned length (mm) there. Of `whirl`, `whip` and `speed` only
-    /// what may have been the worst of all is worked out.
+    /// The worst finding of each check in each stage, by the index of the stage and the name of the check, with its turned length, mm.
+    /// The checks that depend on the speed are computed only where they may be the worst of all.
     pub worst: BTreeMap<(usize, &'static str), (Finding, f64)>,
 }
 
@@ -70,7 +70,7 @@ impl Verified {
         self.breaches.is_empty()
     }
 
-    /// Notes what a check found at a turned length, where it is the worst of its stage.
+    /// Notes a finding at a turned length, if it is the worst of this check in its stage.
     fn note(&mut self, stage: usize, turned_mm: f64, found: Finding) {
         self.utilisation = self.utilisation.max(found.utilisation);
         let worst = self.worst.entry((stage, found.check)).or_insert((found, turned_mm));
@@ -79,8 +79,8 @@ impl Verified {
         }
     }
 
-    /// Puts into a plan what its proof found tighter than the plan tells, so that no check is told better than the proof knows it, and
-    /// the margin is the least that the states of both leave.
+    /// Replaces findings in a plan where the proof found a larger utilisation. So no check looks better in the plan than in the proof, and
+    /// the margin of the plan is the smallest over the states of planner and proof.
     pub fn tell(&self, plan: &mut Plan) {
         for ((stage, check), (found, turned_mm)) in &self.worst {
             let Some(stage) = plan.stages.get_mut(*stage) else { continue };
@@ -94,13 +94,13 @@ impl Verified {
     }
 }
 
-/// What the parts of the proof look at.
+/// The data that all parts of the proof use.
 struct Case<'a> {
     plan: &'a Plan,
     rig: &'a Rig<'a>,
     segments: &'a [Segment],
     verified: Verified,
-    /// States whose `chatter` passes by a bound: the bound, the stage, the segment, the state.
+    /// States whose `chatter` passes with a bound: utilisation of the bound, stage (index), segment, state.
     bounded: Vec<(f64, usize, &'a Segment, State)>,
 }
 
@@ -122,7 +122,7 @@ impl Case<'_> {
     }
 }
 
-/// Proves a plan against a job, or says what it breaks.
+/// Proves a plan against a job. The result lists the rules that the plan breaks.
 pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let refuse =
         |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
@@ -167,7 +167,8 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     case.stops();
     case.grips();
     case.wishes();
-    // A broken rule must not hide a broken check. Only with stages out of order, or a grip in no place, would states mean nothing.
+    // A broken rule must not hide a failed check. Only if stages are out of order or a grip has no valid place do the states have no
+    // meaning.
     if case.stages_mean_something() {
         case.cuts();
         case.events();

@@ -1,8 +1,9 @@
-//! A finished plan run against scattered inputs: straightness, support stiffness, cutting force, modulus, damping and
+//! Runs a finished plan with scattered inputs: straightness, support stiffness, cutting force, Young's modulus, damping and
 //! bar diameter differ from part to part and from machine to machine.
 //!
-//! Each sampled part is turned as the plan says, at its speeds; what breaks then is counted, and how far each stage
-//! would hold in 99 of 100 parts. Log-normal spreads (common practice, no source); a fixed seed makes it repeatable.
+//! Each sampled part is turned as the plan says, at the speeds of the plan. The result tells how often each check fails, and up to
+//! which turned length each stage holds in 99 of 100 parts. Factors have log-normal spreads (common practice, no source). A fixed
+//! seed makes the result repeatable.
 
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
@@ -16,15 +17,15 @@ use crate::spread::spread;
 use fastrand::Rng;
 use std::f64::consts::PI;
 
-/// States of a sampled part are no further apart than this, mm.
+/// Largest distance between two states of a sampled part, mm.
 const STEP_MM: f64 = 5.0;
-/// Share of parts in which a stage must hold for the length that is told.
+/// Share of parts in which a stage must hold up to the reported length.
 const HOLDS_IN: f64 = 0.99;
 
-/// What one sampled part breaks: stage index, check, and the turned length at which it broke.
+/// The checks that fail on one sampled part: stage index, check, and the turned length of the first failure.
 type Breaks = Vec<(usize, &'static str, f64)>;
 
-/// Runs a proven plan against the job's scatter; `one_done` is called after each sampled part.
+/// Runs a proven plan with the scatter of the job. `one_done` is called after each sampled part.
 pub fn scatter(plan: &Plan, job: &Job, one_done: &(dyn Fn() + Sync)) -> ScatterReport {
     let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));
     let nominal = Rig::new(job, collet);
@@ -41,7 +42,7 @@ pub fn scatter(plan: &Plan, job: &Job, one_done: &(dyn Fn() + Sync)) -> ScatterR
         let mut broken: Vec<(&str, usize)> = Vec::new();
         for breaks in &parts {
             let mine = || breaks.iter().filter(|b| b.0 == index);
-            // A break is seen at a state; the stage held up to the one before it.
+            // A failure is found at a state; the stage held up to the state before.
             let earliest = mine().map(|b| b.2).fold(f64::INFINITY, f64::min);
             first.push(if earliest.is_finite() { (earliest - STEP_MM).max(stage.from_mm) } else { stage.to_mm });
             for b in mine() {
@@ -70,19 +71,20 @@ pub fn scatter(plan: &Plan, job: &Job, one_done: &(dyn Fn() + Sync)) -> ScatterR
     }
 }
 
-/// A standard normal number (Box & Muller 1958).
+/// A random number with standard normal distribution (Box & Muller, Ann. Math. Stat. 29 (1958); from memory).
 fn normal(rng: &mut Rng) -> f64 {
     // 1 - f64() is never 0, so the logarithm is finite.
     (-2.0 * (1.0 - rng.f64()).ln()).sqrt() * (2.0 * PI * rng.f64()).cos()
 }
 
-/// A factor with the median 1 and a relative spread.
+/// A random factor with log-normal distribution, median 1 and a relative spread (coefficient of variation): `σ² = ln(1 + spread²)`,
+/// any text on statistics (from memory).
 fn factor(rng: &mut Rng, spread: f64) -> f64 {
     let sigma = (1.0 + spread * spread).ln().sqrt();
     (sigma * normal(rng)).exp()
 }
 
-/// The job of one part, and the factor on its cutting force.
+/// The job of one sampled part, and the factor on its cutting force.
 fn sampled(job: &Job, index: u64) -> (Job, f64) {
     let s = &job.scatter;
     let mut rng = Rng::with_seed(s.seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(index));
@@ -114,7 +116,7 @@ fn sampled(job: &Job, index: u64) -> (Job, f64) {
 fn part(plan: &Plan, job: &Job, collet: Option<&Collet>, segments: &[Segment], index: u64) -> Breaks {
     let (sample, kc) = sampled(job, index);
     let rig = Rig::new(&sample, collet);
-    // It is cut as planned for the nominal part; only the forces differ.
+    // The part is cut as planned for the nominal part; only the forces differ.
     let segments: Vec<Segment> = segments.iter().map(|s| stronger(s, kc)).collect();
     let mut breaks = Breaks::new();
     for stage in 0..plan.stages.len() {
@@ -172,7 +174,7 @@ fn run_piece(rig: &Rig<'_>, plan: &Plan, stage: usize, piece: &Cut<'_>, breaks: 
         let s = moment(rig, plan, stage, t, last);
         let Ok(posed) = rig.posed(&s) else { continue };
         flexibilities.push(posed.at_rest.tool_mm_per_n);
-        // Only what breaks counts: the critical speed is asked for where a check that depends on it may.
+        // Only failures count, so the critical speed is computed only if a check that depends on it may fail.
         let needed = rig.critical_needed_rpm(&s, &posed.at_rest, piece.rpm, [1.0; BY_SPEED]);
         let holds = posed.swings_above(needed * (1.0 + COUNT_GUARD));
         let answers = if holds { posed.at_rest } else { posed.with_critical() };

@@ -1,4 +1,4 @@
-//! Where the stages begin and end, where the headstock re-grips, and whether the feed may stop there.
+//! Proves where stages begin and end, where the headstock re-grips, and that the feed may stop there.
 
 use super::{Case, SAME_MM};
 use crate::job::Holding;
@@ -79,7 +79,7 @@ impl Case<'_> {
         }
     }
 
-    /// A stored place as the job's shoulder or segment border, where it is one within rounding.
+    /// The shoulder or segment border of the job that a stored place stands for, within rounding; else the place itself.
     pub(super) fn snapped(&self, t: f64) -> f64 {
         let borders = self.segments.iter().map(|s| s.to_mm);
         borders.min_by(|a, b| (a - t).abs().total_cmp(&(b - t).abs())).filter(|b| (b - t).abs() <= SAME_MM).unwrap_or(t)

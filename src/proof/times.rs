@@ -1,10 +1,10 @@
-//! The times of a plan, added up anew.
+//! Proves the times of a plan by adding them up again.
 
 use super::{Case, SAME_MM};
 use crate::job::plan::Times;
 use crate::process::features::moments_told;
 
-/// Times agree within this share, or this many seconds.
+/// Times agree within the sum of this share and this many seconds.
 const SAME_SHARE: f64 = 1e-6;
 const SAME_S: f64 = 1e-6;
 
@@ -18,7 +18,7 @@ impl Case<'_> {
             let segment = &self.segments[crate::process::segments::segment_at(self.segments, middle)];
             let gripped = plan.stages.get(piece.stage.wrapping_sub(1)).is_some_and(|s| s.grip.is_some());
             let time = self.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, piece.rpm);
-            // A speed at what the last travel asks for is no cap on travels before it, which run slower anyway.
+            // The speed of the last travel as a cap does not change the travels before it: they run slower anyway.
             sum.cutting += time.cutting_s;
             sum.segments += time.overhead_s;
         }
@@ -59,7 +59,8 @@ impl Case<'_> {
             }
         }
     }
-    /// The time from part to part, by the closed form: the headstock's own works, and what the counter-spindle adds.
+    /// Proves the time from part to part with the closed form of [`crate::process::pace`]: the works of the headstock, and the time that
+    /// the counter-spindle adds.
     fn pace(&mut self, sum: &Times) {
         let plan = self.plan;
         let Some(cycle) = &plan.cycle else { return };

@@ -1,4 +1,4 @@
-//! What the job decided beforehand: hand-overs that must be made, stretches never to grip, how many hand-overs.
+//! Proves the wishes of the job: hand-overs that must be made, stretches never to grip, the largest number of hand-overs.
 
 use super::{Case, SAME_MM};
 

@@ -1,4 +1,4 @@
-//! `back`: how far the rear end gives way under work after part-off, held by the last grip alone.
+//! `back`: deflection of the rear end under work after part-off, when only the last grip holds the part.
 
 use super::super::rig::Rig;
 use super::super::state::{Counter, Guide, State};
@@ -21,9 +21,10 @@ pub const CHECK: Check = Check {
     }),
 };
 
-/// The worst finding over the work on the rear end; none where there is none.
+/// The worst finding of all works on the rear end; none if there is no work.
 ///
-/// The overhang springs back when the tool leaves, so the demand is twice the deflection, as for `cut`.
+/// The overhang springs back when the tool leaves. The demand is twice the deflection because it counts on the diameter, as for
+/// `cut` (derived here).
 ///
 /// # Errors
 /// [`Unheld`] when the last grip does not hold the part.

@@ -1,11 +1,11 @@
-//! `bore`: the front hanging inside the counter-spindle must not touch its bore, sagging and growing under rotation.
+//! `bore`: the front inside the counter-spindle must not touch the bore. It sags, and rotation increases this bow.
 
 use super::super::rig::Rig;
 use super::super::state::State;
 use super::speed_law::{Growth, SpeedLaw};
 use super::{Bound, Check, Find, Told};
 
-/// Radial room in mm around the largest diameter in front of the nose, less the clearance kept; none while free.
+/// Radial room around the largest diameter in front of the nose, minus the clearance to keep, mm; none while the front is free.
 pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
     let nose = state.counter.grip_mm()?;
     let counter = rig.job.machine.counter_spindle.as_ref()?;

@@ -1,7 +1,7 @@
 //! `chatter`: depth of cut against the limit of regenerative chatter at the tool.
 //!
-//! The limit asks for the receptance at the tool. A bound from the static flexibility alone settles most moments; only
-//! where it fails are the modes worked out. Plunging, whirling and part-off are not checked.
+//! The limit depends on the receptance at the tool. For most moments a bound from the static flexibility alone passes; the modes are
+//! computed only if it does not. Plunging, thread whirling and part-off are not checked.
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
@@ -14,7 +14,7 @@ use crate::mechanics::cutting::cut;
 pub const NAME: &str = "chatter";
 const UNIT: &str = "mm";
 
-/// The tool and travel that come closest to the limit: depth (mm) and cutting stiffness (N/mm²).
+/// Depth (mm) and cutting stiffness (N/mm²) of the tool and travel that come closest to the limit.
 fn hardest(rig: &Rig<'_>, segment: &Segment) -> Option<(f64, f64)> {
     let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().map(|ap| (*ap, t.feed_mm)));
     tools
@@ -35,28 +35,28 @@ fn finding(rig: &Rig<'_>, state: &State, segment: &Segment, least_real: f64) -> 
     if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, depth, limit, state.turned_mm)) } else { None }
 }
 
-/// The finding with the modes worked out.
+/// The finding with computed modes.
 pub fn exact(rig: &Rig<'_>, state: &State, segment: &Segment) -> Option<Finding> {
     exact_above(rig, state, segment, 0.0)
 }
 
-/// The same where it uses more than a share of its limit; none as soon as it is known not to.
+/// As [`exact`], but none if the utilisation is at most `share`: the computation stops as soon as this is known.
 pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) -> Option<Finding> {
     if !applies(segment) {
         return None;
     }
     let (depth, stiffness) = hardest(rig, segment)?;
-    // The same product, solved for the flexibility.
+    // The formula of the limit is symmetric in depth and flexibility, so it also gives the flexibility for a depth.
     let enough = share * depth_limit_mm(stiffness, depth);
     finding(rig, state, segment, rig.least_real_above(state, enough).ok()??)
 }
 
-/// A bound of the finding from the modes that so many steps find: the limit is never higher than the true one.
+/// A bound of the finding from the modes that `steps` Lanczos steps find: its limit is never above the exact one.
 pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment, steps: usize) -> Option<Finding> {
     applies(segment).then(|| finding(rig, state, segment, rig.least_real_about(state, steps).ok()?))?
 }
 
-/// The finding by the static bound: the limit is never higher than the true one.
+/// A bound of the finding from the static flexibility: its limit is never above the exact one.
 pub fn bound(view: &View<'_>) -> Option<Finding> {
     if !applies(view.segment) {
         return None;
@@ -65,7 +65,7 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
     finding(view.rig, view.state, view.segment, least_real_bound(view.answers.tool_mm_per_n, damping))
 }
 
-/// The check: the bound where it passes, else the exact one.
+/// The check: the finding of the bound if it passes, else the exact finding.
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,

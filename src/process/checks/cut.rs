@@ -1,7 +1,8 @@
-//! `cut`: how far the diameter changes along a travel because the bar gives way, against its share of the tolerance.
+//! `cut`: change of the diameter along a travel because the bar deflects, compared with a share of the tolerance.
 //!
-//! Without a bush the real supports of the whole stage tell (`along`). Next to a bush only a pull-back changes what stands out, so the demand is the segment's own (see `segments`). A
-//! constant offset is set out at the machine. Threads, grooves and part-off are not checked.
+//! Without a bush the flexibilities along the piece give the change (`along`). With a bush only a pull-back changes the overhang, so
+//! the demand is a value of the segment (see `segments`). A constant deflection does not count, because the machine operator
+//! corrects it with a tool offset. Threads, grooves and part-off are not checked.
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
@@ -17,7 +18,8 @@ fn limit_mm(rig: &Rig<'_>, segment: &Segment) -> Option<f64> {
     Some(rig.job.limits.tolerance_share * section.tolerance.width_mm())
 }
 
-/// The finding for a piece turned without a bush: its finishing force on flexibilities at the tool (mm/N) along it.
+/// The finding for a piece turned without a bush. `flexibilities` are the flexibilities at the tool along the piece, mm/N.
+/// The demand is twice the finishing force times their range, because a deflection counts twice on the diameter (derived here).
 pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<Finding> {
     if rig.job.holding == Holding::Bush || segment.work != Work::Turn {
         return None;
@@ -28,7 +30,7 @@ pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<
     Some(Finding::at_most(NAME, UNIT, 2.0 * force * (most - least), limit_mm(rig, segment)?, segment.from_mm))
 }
 
-/// The check, next to a bush.
+/// The check with a bush.
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,

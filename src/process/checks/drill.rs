@@ -1,4 +1,4 @@
-//! `drill`: deflection at a cross hole under its thrust, at the moment it is drilled.
+//! `drill`: deflection under the force of a cross-driven tool (thrust of a drill, force of a cutter), at the moment it works.
 
 use super::super::rig::Rig;
 use super::super::state::State;
@@ -21,7 +21,7 @@ pub const CHECK: Check = Check {
     }),
 };
 
-/// The finding for a hole at `at_mm` under `thrust_n`.
+/// The finding for a force `thrust_n` across the bar at `at_mm`.
 ///
 /// # Errors
 /// [`Unheld`] when the supports leave a free motion.

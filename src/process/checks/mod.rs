@@ -1,7 +1,7 @@
-//! The checks, one file each. To add one: write its file, put its line into [`CHECKS`] or [`EVENTS`].
+//! The checks, one file each. To add a check, write its file and add its line to [`CHECKS`] or [`EVENTS`].
 //!
-//! A check gives the demand found, its limit and the share of the limit used (passes when at most 1). Its file holds all that is said of it:
-//! how it is found, how it is told, and which changes of a job may lift it.
+//! A check gives the demand found, its limit and the utilisation, which is the share of the limit used (the check passes when it is at
+//! most 1). Its file contains how the demand is found, how a finding is worded, and which changes of a job may make the check pass.
 
 pub mod back;
 pub mod bore;
@@ -26,9 +26,9 @@ use crate::job::plan::CheckResult;
 use crate::mechanics::beam::Unheld;
 use speed_law::SpeedLaw;
 
-/// The largest share reported: anything beyond is as good as infinite, and every number printed must be finite.
+/// The largest utilisation reported. It stands for infinity, because every number printed must be finite.
 pub const MOST_SHARE: f64 = 1000.0;
-/// A check passes up to this share: rounding in the last digits of a speed or place set exactly at a limit is no breach.
+/// A check passes up to this utilisation. The slack allows for rounding when a speed or place is set exactly at a limit.
 pub const PASSES_UP_TO: f64 = 1.0 + 1e-6;
 
 /// What a check found.
@@ -42,9 +42,9 @@ pub struct Finding {
     pub demand: f64,
     /// Its limit.
     pub limit: f64,
-    /// Share of the limit used.
+    /// Utilisation: share of the limit used.
     pub utilisation: f64,
-    /// Place on the shaft where it is worst, mm.
+    /// Place on the shaft where the demand is worst, mm.
     pub at_mm: f64,
 }
 
@@ -54,7 +54,7 @@ impl Finding {
         self.utilisation <= PASSES_UP_TO
     }
 
-    /// The same as a plan tells it, found at a turned length, mm.
+    /// The finding as a plan stores it, found at a turned length, mm.
     pub fn result(&self, turned_mm: f64) -> CheckResult {
         CheckResult {
             check: self.check.into(),
@@ -67,7 +67,7 @@ impl Finding {
         }
     }
 
-    /// What was found at a place, against its limit, in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
+    /// The finding at a place in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
     pub fn told(&self, place: &str) -> String {
         let about = about(self.check).map_or(Told::AS_NAMED, |c| c.told);
         if let Some(text) = about.without_limit.filter(|_| self.limit <= 0.0) {
@@ -84,7 +84,7 @@ impl Finding {
         } else {
             3
         };
-        // As many decimals as tell the value from the limit.
+        // The smallest number of decimals with which value and limit look different.
         let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
         let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
         let subject = about.subject.unwrap_or(self.check);
@@ -96,30 +96,30 @@ impl Finding {
         format!("{subject} {place} is {demand}{unit} where {holds}")
     }
 
-    /// A demand that must not exceed a limit.
+    /// The finding for a demand that must not exceed a limit.
     pub fn at_most(check: &'static str, unit: &'static str, demand: f64, limit: f64, at_mm: f64) -> Finding {
-        // A limit of nothing, or a demand beyond bounds, is a full breach; so is NaN, which must never pass.
+        // A limit of zero or a huge demand gives the largest utilisation. So does NaN, which must never pass.
         let utilisation =
             if limit > 0.0 && demand <= MOST_SHARE * limit { demand.max(0.0) / limit } else { MOST_SHARE };
         let demand = if demand.is_finite() { demand } else { MOST_SHARE * limit.abs() };
         Finding { check, unit, demand, limit, utilisation, at_mm }
     }
 
-    /// A value that must reach at least a limit.
+    /// The finding for a value that must reach at least a limit.
     pub fn at_least(check: &'static str, unit: &'static str, value: f64, limit: f64, at_mm: f64) -> Finding {
         let utilisation = if value > 0.0 && limit <= MOST_SHARE * value { limit / value } else { MOST_SHARE };
         Finding { check, unit, demand: value, limit, utilisation, at_mm }
     }
 }
 
-/// What a check may look at.
+/// The data a check can use.
 #[derive(Debug, Clone, Copy)]
 pub struct View<'a> {
     /// The job on its machine.
     pub rig: &'a Rig<'a>,
     /// The moment.
     pub state: &'a State,
-    /// What the beam answers.
+    /// The answers of the beam.
     pub answers: &'a Answers,
     /// The segment in cut.
     pub segment: &'a Segment,
@@ -127,36 +127,36 @@ pub struct View<'a> {
     pub rpm: f64,
 }
 
-/// What happens between cuts.
+/// An event between cuts.
 #[derive(Debug, Clone, Copy)]
 pub enum Event<'a> {
-    /// The first cut: the headstock's collet holds the bar under work on the front end.
+    /// Before the first cut: the headstock's collet holds the bar under work on the front end.
     Begins,
     /// Work of a tool at a stop.
     Works(&'a Task),
     /// The collet of the counter-spindle opens.
     LetsGo,
-    /// The last grip, with its nose at `nose_mm` on `held_mm` of diameter, holds the part at part-off and after it.
+    /// The last grip, with its nose at `nose_mm` on a diameter of `held_mm`, holds the part at part-off and after it.
     HoldsLast {
         /// Its nose, mm.
         nose_mm: f64,
-        /// Diameter held, mm. It is asked for, so that the proof counts with one of its own.
+        /// Diameter held, mm. It is a parameter, so that the proof can use a diameter it found itself.
         held_mm: f64,
     },
 }
 
-/// How a check is found.
+/// How the demand of a check is found.
 #[derive(Debug, Clone, Copy)]
 pub enum Find {
-    /// At every moment, whatever the speed; none where it does not apply.
+    /// At every moment, independent of the speed; none if the check does not apply.
     AtRest(fn(&View<'_>) -> Option<Finding>),
-    /// At every moment, by how it grows with the speed; none where it does not apply.
+    /// At every moment, from the law by which the demand grows with the speed; none if the check does not apply.
     BySpeed(fn(&Rig<'_>, &State, &Answers) -> Option<SpeedLaw>),
-    /// At an event, for the state then; none where it does not apply.
+    /// At an event, for the state at this event; none if the check does not apply.
     AtEvent(fn(&Rig<'_>, &State, Event<'_>) -> Option<Result<Finding, Unheld>>),
 }
 
-/// Which side of its limit a check must stay on, as it is told.
+/// On which side of the limit the value must stay, with the words for it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Bound {
     /// `at most … is allowed`.
@@ -167,22 +167,22 @@ pub enum Bound {
     BeginsAt,
 }
 
-/// How a finding is told.
+/// The words for a finding.
 #[derive(Debug, Clone, Copy)]
 pub struct Told {
-    /// What is compared with the limit; none: the name of the check.
+    /// Name of the value that is compared with the limit; none: the name of the check.
     pub subject: Option<&'static str>,
-    /// The side it must stay on.
+    /// The side on which the value must stay.
     pub bound: Bound,
-    /// Told in its place where there is no room up to the limit at all; `{place}` stands for the place.
+    /// Sentence used instead if the limit is not positive, so that nothing can pass; `{place}` stands for the place.
     pub without_limit: Option<&'static str>,
 }
 
 impl Told {
-    /// By its name, with a limit from above.
+    /// The value has the name of the check, and the limit is an upper one.
     pub const AS_NAMED: Told = Told { subject: None, bound: Bound::AtMost, without_limit: None };
 
-    /// The same with something else to compare.
+    /// As [`Told::AS_NAMED`], with another name for the value.
     pub const fn of(subject: &'static str) -> Told {
         Told { subject: Some(subject), ..Told::AS_NAMED }
     }
@@ -195,22 +195,22 @@ pub struct Check {
     pub name: &'static str,
     /// Unit of demand and limit; empty for a ratio.
     pub unit: &'static str,
-    /// How it is told.
+    /// The words for a finding.
     pub told: Told,
-    /// Names of the single changes of a job that may lift it, as `planner::advice` knows them.
+    /// Names (as in `planner::advice`) of the single changes of a job that may make the check pass.
     pub lifted_by: &'static [&'static str],
-    /// How it is found.
+    /// How the demand is found.
     pub find: Find,
 }
 
-/// The checks that hold at every moment of a stage, in the order they are printed.
+/// The checks of every moment of a stage, in the order in which they are printed.
 pub const CHECKS: [Check; 7] =
     [stiffness::CHECK, whirl::CHECK, whip::CHECK, sag::CHECK, bore::CHECK, cut::CHECK, chatter::CHECK];
 
-/// The checks of what happens between cuts.
+/// The checks of events between cuts.
 pub const EVENTS: [Check; 5] = [drill::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
 
-/// How many checks depend on the speed.
+/// Number of checks that depend on the speed.
 pub const BY_SPEED: usize = count_by_speed(&CHECKS);
 
 const fn count_by_speed(checks: &[Check]) -> usize {
@@ -221,7 +221,7 @@ const fn count_by_speed(checks: &[Check]) -> usize {
 }
 
 impl Check {
-    /// What it finds at a moment; none where it does not apply.
+    /// The finding at a moment; none if the check does not apply.
     pub fn at(&self, view: &View<'_>) -> Option<Finding> {
         match self.find {
             Find::AtRest(find) => find(view),
@@ -234,24 +234,24 @@ impl Check {
         }
     }
 
-    /// Whether it depends on the speed, so that slowing down can satisfy it.
+    /// Whether the check depends on the speed, so that a lower speed can make it pass.
     pub const fn depends_on_speed(&self) -> bool {
         matches!(self.find, Find::BySpeed(_))
     }
 }
 
-/// The check of a name.
+/// The check with a name.
 pub fn about(name: &str) -> Option<&'static Check> {
     const ALL: [&[Check]; 2] = [&CHECKS, &EVENTS];
     ALL.into_iter().flatten().find(|c| c.name == name)
 }
 
-/// Place of a check of a moment in the order they are printed; behind them all for any other.
+/// Position of a check in the printed order of [`CHECKS`]; after all of them for any other name.
 pub fn order(name: &str) -> usize {
     CHECKS.iter().position(|c| c.name == name).unwrap_or(usize::MAX)
 }
 
-/// Place of a check among those that depend on the speed.
+/// Position of a check among those that depend on the speed.
 pub fn by_speed_slot(name: &str) -> Option<usize> {
     CHECKS.iter().filter(|c| c.depends_on_speed()).position(|c| c.name == name)
 }
@@ -261,24 +261,24 @@ pub fn all(view: &View<'_>) -> impl Iterator<Item = Finding> {
     CHECKS.iter().filter_map(move |c| c.at(view))
 }
 
-/// The findings of a moment that do not ask for the critical speed.
+/// The findings of a moment that do not need the critical speed.
 pub fn at_rest(view: &View<'_>) -> impl Iterator<Item = Finding> {
     CHECKS.iter().filter(|c| !c.depends_on_speed()).filter_map(move |c| c.at(view))
 }
 
-/// The findings of a moment that ask for the critical speed.
+/// The findings of a moment that need the critical speed.
 pub fn by_speed(view: &View<'_>) -> impl Iterator<Item = Finding> {
     CHECKS.iter().filter(|c| c.depends_on_speed()).filter_map(move |c| c.at(view))
 }
 
-/// The findings that do not ask for the critical speed, and those of a view that has it, in the order of [`CHECKS`].
+/// All findings of a moment in the order of [`CHECKS`]: `at_rest` are those without the critical speed, and `view` has answers with it.
 pub fn completed(mut at_rest: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
     at_rest.extend(by_speed(view));
     at_rest.sort_by_key(|f| order(f.check));
     at_rest
 }
 
-/// The findings at an event, for the state then. An error where nothing holds the bar, or the part.
+/// The findings at an event, for the state at this event. An error means that the supports do not hold the bar or the part.
 pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> impl Iterator<Item = Result<Finding, Unheld>> {
     EVENTS.iter().filter_map(move |c| match c.find {
         Find::AtEvent(find) => find(rig, state, event),
@@ -286,13 +286,13 @@ pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> impl Iterator
     })
 }
 
-/// The finding that uses most of its limit.
+/// The finding with the largest utilisation.
 pub fn worst(findings: impl Iterator<Item = Finding>) -> Option<Finding> {
     findings.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation))
 }
 
-/// The worst finding while bar is fed on, uncut, for work behind the part-off, at the lowest speed the part-off may have. It stands out
-/// farther then than at any cut, so every check of a moment is looked at.
+/// The worst finding while the bar is fed on without a cut, for work behind the part-off position, at the lowest allowed speed of the
+/// part-off. The bar then stands out farther than during any cut, so all checks of a moment are made.
 ///
 /// # Errors
 /// [`Unheld`] when the supports leave a free motion.
@@ -303,7 +303,7 @@ pub fn fed_on(rig: &Rig<'_>, segments: &[Segment], state: &State) -> Result<Opti
     Ok(worst(all(&View { rig, state, answers: &answers, segment, rpm })))
 }
 
-/// What the last grip must hold at part-off and after it, see [`Event::HoldsLast`].
+/// The findings for the last grip at part-off and after it, see [`Event::HoldsLast`].
 pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
     let turned_mm = rig.job.shaft.length_mm();
     let state = State { turned_mm, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };

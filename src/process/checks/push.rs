@@ -1,8 +1,8 @@
-//! `push`: force along the axis of work on an end, with its torque, against the friction of the grip that holds.
+//! `push`: axial force and torque of work on an end, compared with the friction of the grip that holds the bar or the part.
 //!
-//! Thrust and torque of a drill act at once, so what the collet's surface carries is `√(F² + (2T/d)²)`. On the rear end
-//! the last grip holds the part; on the front end the headstock's collet holds the bar, and where the machine file does not
-//! give its clamping force nothing is said.
+//! Thrust `F` and torque `T` of a drill act together, so the friction force on the held diameter `d` is `√(F² + (2T/d)²)` (derived
+//! here). On the rear end the last grip holds the part. On the front end the headstock's collet holds the bar; if the machine file does
+//! not give its clamping force, there is no check.
 
 use super::super::features::Task;
 use super::super::rig::Rig;
@@ -25,12 +25,12 @@ pub const CHECK: Check = Check {
     }),
 };
 
-/// What the surface of a grip carries, N.
+/// Friction force on the surface of a grip under an axial force and a torque, N.
 fn carried_n(axial_n: f64, torque_nm: f64, diameter_mm: f64) -> f64 {
     axial_n.hypot(2000.0 * torque_nm / diameter_mm)
 }
 
-/// The finding for the rear end and a grip with its nose at `nose_mm` on `held_mm` of diameter; none where nothing pushes.
+/// The finding for the rear end and a grip with its nose at `nose_mm` on a diameter of `held_mm`; none if no work has an axial force.
 pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let works = rig.back.iter().map(|b| &b.work).filter(|w| w.axial_force_n > 0.0);
@@ -40,7 +40,7 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, nose_mm))
 }
 
-/// The finding for the front end; none where nothing pushes, or the clamping force is not given.
+/// The finding for the front end; none if no work has an axial force or the clamping force is not given.
 pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     let head = &rig.job.machine.headstock;
     let (_, most) = heaviest_in_front(rig)?;
@@ -48,7 +48,7 @@ pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, 0.0))
 }
 
-/// The work on the front end that loads the headstock's collet most, and what the collet's surface carries then, N.
+/// The work on the front end that loads the headstock's collet most, and the friction force it needs, N.
 pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<(Task, f64)> {
     let bar = rig.job.stock.diameter_mm;
     let works = rig.tasks().into_iter().filter(|t| !t.cross && t.axial_n > 0.0);
@@ -62,7 +62,7 @@ mod tests {
 
     #[test]
     fn thrust_and_torque_add_as_the_sides_of_a_right_angle() {
-        // 300 N along the axis, and 2 N·m at 10 mm, which is 400 N around it.
+        // 300 N along the axis, and 2 N·m on a diameter of 10 mm, which is 400 N tangential.
         assert!((carried_n(300.0, 2.0, 10.0) - 500.0).abs() < 1e-9);
         assert_eq!(carried_n(300.0, 0.0, 10.0), 300.0);
     }

@@ -1,4 +1,4 @@
-//! `release`: how far the front drops when the collet opens at a hand-over.
+//! `release`: self-weight deflection of the front when the counter-spindle's collet opens at a hand-over.
 
 use super::super::rig::Rig;
 use super::super::state::State;
@@ -21,7 +21,7 @@ pub const CHECK: Check = Check {
 /// The finding at a hand-over, for the state just before the collet opens.
 ///
 /// # Errors
-/// [`Unheld`] when with the collet open nothing holds the bar.
+/// [`Unheld`] when the supports do not hold the bar with the collet open.
 pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
     let at = state.counter.grip_mm().unwrap_or(0.0);
     Ok(Finding::at_most(NAME, UNIT, rig.release_mm(state)?, rig.job.limits.release_mm, at))

@@ -1,13 +1,13 @@
-//! The one law of how a demand grows with the speed: what each check that depends on the speed asks of speed and critical speed.
+//! How the demand of a check grows with the speed, and the speeds and critical speeds that follow from its limit.
 
 use super::MOST_SHARE;
 
-/// How a demand grows with the speed `n`, by the critical speed `n_c`.
+/// How a demand grows with the speed `n` for a critical speed `n_c`.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Growth {
     /// The demand is the ratio `n/n_c` itself.
     Ratio,
-    /// A deflection at rest, grown by rotation: `e/(1 - (n/n_c)²)`, and beyond all bounds from the critical speed on.
+    /// A deflection `e` at rest that rotation increases to `e/(1 - (n/n_c)²)`; infinite from the critical speed on.
     /// Source: the Jeffcott rotor without damping, any text on rotor dynamics (from memory).
     Bow {
         /// `e`, mm.
@@ -15,18 +15,18 @@ pub enum Growth {
     },
 }
 
-/// What a check that depends on the speed asks for in one state.
+/// The law and the limit of a check that depends on the speed, in one state.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct SpeedLaw {
-    /// How its demand grows.
+    /// How the demand grows.
     pub growth: Growth,
-    /// Its limit, in the unit of the demand.
+    /// The limit, in the unit of the demand.
     pub limit: f64,
-    /// Place on the shaft where it is worst, mm.
+    /// Place on the shaft where the demand is worst, mm.
     pub at_mm: f64,
 }
 
-/// What a deflection at rest becomes.
+/// A deflection at rest, increased by rotation, see [`Growth::Bow`].
 fn grown(at_rest: f64, rpm: f64, critical_rpm: f64) -> f64 {
     let ratio = rpm / critical_rpm;
     if ratio < 1.0 { at_rest / (1.0 - ratio * ratio) } else { f64::INFINITY }
@@ -41,7 +41,7 @@ impl SpeedLaw {
         }
     }
 
-    /// Share of the limit at rest; as good as infinite where there is no room up to the limit.
+    /// Utilisation at rest; [`MOST_SHARE`] if the limit of a bow is not positive.
     pub fn share_at_rest(&self) -> f64 {
         match self.growth {
             Growth::Ratio => 0.0,
@@ -50,7 +50,7 @@ impl SpeedLaw {
         }
     }
 
-    /// Share of the limit at a speed, rev/min.
+    /// Utilisation at a speed, rev/min.
     pub fn share(&self, rpm: f64, critical_rpm: f64) -> f64 {
         match self.growth {
             Growth::Ratio => rpm / critical_rpm / self.limit,
@@ -58,7 +58,7 @@ impl SpeedLaw {
         }
     }
 
-    /// The critical speed (rev/min) from which on a speed uses no more than a share of the limit; infinite where none is enough.
+    /// The smallest critical speed (rev/min) for which the utilisation at speed `rpm` is at most `share`; infinite if there is none.
     pub fn critical_needed_rpm(&self, rpm: f64, share: f64) -> f64 {
         match self.growth {
             _ if share >= MOST_SHARE => 0.0,
@@ -71,7 +71,7 @@ impl SpeedLaw {
         }
     }
 
-    /// The highest speed at which it holds, rev/min; 0 where it holds at none.
+    /// The highest speed at which the check passes, rev/min; 0 if there is none.
     pub fn allowed_rpm(&self, critical_rpm: f64) -> f64 {
         match self.growth {
             Growth::Ratio => self.limit * critical_rpm,
@@ -90,7 +90,7 @@ mod tests {
     const RATIO: SpeedLaw = SpeedLaw { growth: Growth::Ratio, limit: 0.7, at_mm: 0.0 };
     const BOW: SpeedLaw = SpeedLaw { growth: Growth::Bow { at_rest_mm: 0.3 }, limit: 0.4, at_mm: 0.0 };
 
-    /// At half the critical speed a bow grows by 1/(1 - 1/4) = 4/3: of 0.3 mm to 0.4 mm.
+    /// At half the critical speed a bow grows by the factor 1/(1 - 1/4) = 4/3: from 0.3 mm to 0.4 mm.
     #[test]
     fn each_question_of_one_law_has_the_same_answer() {
         assert!((BOW.demand(500.0, 1000.0) - 0.4).abs() < 1e-12);
@@ -113,7 +113,7 @@ mod tests {
         assert_eq!((none.allowed_rpm(1000.0), none.share_at_rest()), (0.0, MOST_SHARE));
         assert_eq!(none.critical_needed_rpm(500.0, 1.0), f64::INFINITY);
         assert_eq!(BOW.demand(1000.0, 1000.0), f64::INFINITY);
-        // Nothing hangs, so any speed does.
+        // There is no deflection at rest, so any speed passes.
         let straight = SpeedLaw { growth: Growth::Bow { at_rest_mm: 0.0 }, ..BOW };
         assert_eq!((straight.critical_needed_rpm(500.0, 0.1), straight.allowed_rpm(900.0)), (0.0, 900.0));
         assert_eq!(RATIO.critical_needed_rpm(500.0, MOST_SHARE), 0.0);

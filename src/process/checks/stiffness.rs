@@ -1,4 +1,4 @@
-//! `stiffness`: the least lateral stiffness of the unsupported span (of the tool's place with an opposed pair).
+//! `stiffness`: the least lateral stiffness of the unsupported span; with an opposed pair the stiffness at the tool.
 
 use super::{Bound, Check, Find, Finding, Told};
 

@@ -1,5 +1,5 @@
-//! `torque`: the grip against the torque of part-off and of work on the rear end. Every other cut is driven by the
-//! headstock.
+//! `torque`: torque of part-off and of work on the rear end, compared with the friction of the last grip. The headstock drives all
+//! other cuts.
 
 use super::super::rig::Rig;
 use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
@@ -9,7 +9,7 @@ use super::{Check, Event, Find, Finding, Told};
 pub const NAME: &str = "torque";
 const UNIT: &str = "N·m";
 
-/// Largest torque the last grip has to carry, N·m: part-off at the bar's radius, or the heaviest work on the rear end.
+/// Largest torque on the last grip, N·m: part-off with its force at the bar's radius, or the heaviest work on the rear end.
 pub fn demand_nm(rig: &Rig<'_>) -> f64 {
     let job = rig.job;
     let feed = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
@@ -30,7 +30,7 @@ pub const CHECK: Check = Check {
     }),
 };
 
-/// The finding for a grip with its nose at `nose_mm` on `held_mm` of diameter; none without a counter-spindle.
+/// The finding for a grip with its nose at `nose_mm` on a diameter of `held_mm`; none without a counter-spindle.
 pub fn find(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let holds_nm = counter.friction * collet.clamp_force_n * held_mm / 2.0 / 1000.0;

@@ -1,4 +1,4 @@
-//! `whip`: the bow left in the turned shaft, grown by rotation.
+//! `whip`: the bow that remains in the turned shaft, increased by rotation.
 
 use super::super::answers::Answers;
 use super::super::rig::Rig;
@@ -9,7 +9,8 @@ use super::{Check, Find, Told};
 /// Name of the check.
 pub const NAME: &str = "whip";
 
-/// Bow at rest in mm: `bow (x/1000)²` over a gripped length `x`; a free end stands out four times as far.
+/// Bow at rest, mm: `bow (x/1000)²` over an unsupported length `x` with a grip. With a free front end it is four times as much (derived
+/// here: the deflection of an arc from its tangent over `x` is four times its height over `x`).
 pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
     let span_m = answers.unsupported_mm / 1000.0;
     let ends = if state.counter.grip_mm().is_some() { 1.0 } else { 4.0 };
@@ -23,7 +24,7 @@ pub const CHECK: Check = Check {
     told: Told::AS_NAMED,
     lifted_by: &["rpm", "speed_floor", "whip", "straightness"],
     find: Find::BySpeed(|rig, state, answers| {
-        // A gripped bar bows most in the middle of its span, a free one at its front end.
+        // The bow of a gripped bar is largest in the middle of its span, the bow of a free bar at its front end.
         let at_mm = state.counter.grip_mm().map_or(0.0, |g| g + 0.5 * answers.unsupported_mm);
         let growth = Growth::Bow { at_rest_mm: bow_mm(rig, state, answers) };
         Some(SpeedLaw { growth, limit: rig.job.limits.whip_mm, at_mm })

@@ -1,4 +1,4 @@
-//! `whirl`: speed over critical speed.
+//! `whirl`: ratio of speed to critical speed.
 
 use super::speed_law::{Growth, SpeedLaw};
 use super::{Check, Find, Told};

@@ -1,8 +1,8 @@
 //! Work on an end of the shaft: facing, centre holes, holes on the axis, taps, sockets, keyways, texts on the face.
 //!
-//! Drills as across the shaft, and a way out for every diameter beyond three deep; taps at 8 m/min in and out; shaving at
-//! 6 m/min and back at rapid, the spindle indexed and held; texts at 200 mm/min, lifted between strokes. Common practice,
-//! no source.
+//! Drills work as for cross holes, and retract once for every diameter of depth beyond three. Taps run at 8 m/min in and out. Shaving
+//! is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at 200 mm/min, with a lift between
+//! strokes. Common practice, no source.
 
 use super::super::rig::Rig;
 use super::super::segments::DEFAULT_FEED_MM;
@@ -13,27 +13,27 @@ use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};
 use crate::mechanics::{cutting, drilling, shaving};
 use crate::units::spindle_rpm;
 
-/// Depth a drill goes without coming out, in diameters, and what coming out takes, s.
+/// Depth a drill goes without a retraction, in diameters, and below it the time of one retraction, s.
 const PECK_FROM: f64 = 3.0;
 const PECK_S: f64 = 1.0;
-/// Point of a drill beyond its full diameter, in diameters (118°).
+/// Length of a drill's point (118°), in diameters.
 const POINT_SHARE: f64 = 0.3;
-/// Radial force of a drill on the axis over its thrust.
+/// Radial force of a drill on the axis as a share of its thrust. Common practice, no source.
 const AXIAL_DRILL_RADIAL_SHARE: f64 = 0.10;
 const TAP_VC_M_PER_MIN: f64 = 8.0;
-/// Run-in of a tap, in pitches, and its approach, s.
+/// Run-in of a tap, in pitches, and below it its approach, s.
 const TAP_RUN_IN: f64 = 3.0;
 const TAP_EXTRA_S: f64 = 2.0;
 const SHAVE_M_PER_MIN: f64 = 6.0;
-/// Way of a shaving tool in front of the face, mm, and what reversing twice takes, s.
+/// Run-in of a shaving tool in front of the face, mm, and below it the time of reversing twice, s.
 const SHAVE_RUN_IN_MM: f64 = 1.0;
 const SHAVE_REVERSAL_S: f64 = 0.2;
-/// Turning the spindle to an angle and holding it, s.
+/// Time to index the spindle and hold it, s.
 const INDEX_S: f64 = 0.5;
-/// A punch: approach, blow, way back, s.
+/// Time of punching: approach, blow and return, s.
 const PUNCH_S: f64 = 3.0;
 const ENGRAVE_MM_PER_MIN: f64 = 200.0;
-/// Lifting the engraving cutter and going to the next stroke, s; and its approach, s.
+/// Time to lift the engraving cutter and move to the next stroke, s, and below it its approach, s.
 const ENGRAVE_LIFT_S: f64 = 0.3;
 const ENGRAVE_EXTRA_S: f64 = 2.0;
 
@@ -52,21 +52,21 @@ pub(super) struct EndWork {
     pub tool: Tool,
 }
 
-/// Time of tapping to a depth and out again, at no more than a speed, s.
+/// Time of tapping to a depth and out again, at a speed of at most `most_rpm`, s.
 pub(super) fn tapping_s(thread: &Thread, depth_mm: f64, most_rpm: f64) -> f64 {
     let rpm = spindle_rpm(TAP_VC_M_PER_MIN, thread.major_mm).min(most_rpm);
     2.0 * 60.0 * (depth_mm + TAP_RUN_IN * thread.pitch_mm) / (thread.pitch_mm * rpm) + TAP_EXTRA_S
 }
 
-/// Time of engraving a text, s. The reader has seen to it that every letter is known.
+/// Time of engraving a text, s. The reader of the job has checked that every letter is known.
 pub(super) fn engraving_s(text: &str, height_mm: f64) -> f64 {
     let path = engraving::path(text, height_mm).ok();
     path.map_or(0.0, |p| 60.0 * p.length_mm / ENGRAVE_MM_PER_MIN + p.strokes as f64 * ENGRAVE_LIFT_S) + ENGRAVE_EXTRA_S
 }
 
-/// Time of facing from a diameter to the axis at a constant cutting speed, the spindle no faster than `most_rpm`, s.
+/// Time of facing from a diameter to the axis at a constant cutting speed, with the spindle limited to `most_rpm`, s.
 ///
-/// - **Source**: any machining text: `t = π d²/(4000 vc f)` min without a cap on the speed.
+/// - **Source**: any machining text: `t = π d²/(4000 vc f)` min without a limit of the speed. With it, derived here.
 fn facing_s(diameter_mm: f64, vc_m_per_min: f64, feed_mm: f64, most_rpm: f64) -> f64 {
     let capped_mm = spindle_rpm(vc_m_per_min, 1.0) / most_rpm;
     let at_most = capped_mm.min(diameter_mm);
@@ -75,7 +75,7 @@ fn facing_s(diameter_mm: f64, vc_m_per_min: f64, feed_mm: f64, most_rpm: f64) ->
 }
 
 impl Rig<'_> {
-    /// The works of a feature on an end; none where it is not on that end.
+    /// The works of a feature on an end; empty if the feature is not on this end.
     pub(super) fn end_works(&self, kind: &FeatureKind, end: End) -> Vec<EndWork> {
         let fixed = if end == End::Front { Place::FrontFixed } else { Place::BackFixed };
         let driven = if end == End::Front { Place::FrontDriven } else { Place::BackDriven };
@@ -163,7 +163,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Highest speed of the spindle that holds the bar, or the part, while an end is worked on, rev/min.
+    /// Highest speed of the spindle that holds the bar or the part during work on an end, rev/min.
     fn end_rpm(&self, end: End) -> f64 {
         let machine = &self.job.machine;
         match (end, &machine.counter_spindle) {
@@ -172,7 +172,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Whether the job has a hole of this very size on the axis, at least as deep.
+    /// Whether the job has a hole of this diameter on the axis that is at least as deep.
     fn is_drilled(&self, diameter: f64, depth: f64, at: End) -> bool {
         self.job.shaft.features.iter().any(|f| match f.kind {
             FeatureKind::AxialHole { diameter_mm, depth_mm, end } => {
@@ -209,8 +209,8 @@ impl Rig<'_> {
         self.drilled(hole, diameter_mm)
     }
 
-    /// Facing: a depth along the axis, cut across it. So the passive force presses along the axis and the feed force
-    /// against it sideways.
+    /// Facing takes a depth off along the axis with a feed across the axis. So the passive force acts along the axis and the feed force
+    /// acts radially.
     fn facing(&self, depth_mm: f64, end: End) -> EndWork {
         let (job, cutting) = (self.job, &self.job.cutting);
         let diameter_mm = match end {
@@ -236,7 +236,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Time of strokes of a length: in at the shaving speed, back at rapid, s.
+    /// Time of strokes of a length, s: in at the shaving speed, back at rapid speed.
     fn strokes_s(&self, strokes: usize, length_mm: f64) -> f64 {
         let way_m = (length_mm + SHAVE_RUN_IN_MM) / 1000.0;
         let there_and_back = 60.0 * way_m * (1.0 / SHAVE_M_PER_MIN + 1.0 / self.job.machine.rapid_m_per_min);
@@ -248,11 +248,11 @@ impl Rig<'_> {
 mod tests {
     use super::*;
 
-    /// Checked with `t = π d²/(4000 vc f)`: 20 mm to the axis at 150 m/min and 0.1 mm takes 1.257 s.
+    /// By hand with `t = π d²/(4000 vc f)`: diameter 20 mm to the axis at 150 m/min and 0.1 mm takes 1.257 s.
     #[test]
     fn facing_takes_what_the_texts_say_and_a_cap_makes_it_longer() {
         assert!((facing_s(20.0, 150.0, 0.1, 1e9) - 1.257).abs() < 5e-4);
-        // Capped from the outside on: 10 mm of radius at 0.1 mm and 1000 rev/min.
+        // The speed is limited from the start: 10 mm of radius at 0.1 mm and 1000 rev/min.
         assert!((facing_s(20.0, 150.0, 0.1, 1000.0) - 6.0).abs() < 1e-9);
         let between = facing_s(20.0, 150.0, 0.1, 6000.0);
         assert!(between > 1.257 && between < 6.0, "{between}");

@@ -1,11 +1,12 @@
-//! Features: when they can be cut, with which force, by which tool, and how long they take.
+//! Features: the moment at which they can be cut, their forces, tools and times.
 //!
-//! A cross-driven tool stands `reach` in front of the cutting tool, so what lies at `z` comes under it when
-//! `t = z + reach`. Work on the front end (`ends`) is done before turning begins, while the bar stands out by no more
-//! than the gap, in the order of the job; work on the rear end after part-off. Times: a hole at `f = 0.02 d`, 25 m/min,
-//! plus 4 s; a centre hole 4 s; flats and keyseats milled at 150 mm/min and 25 m/min, with 2 s to index or to dip in, by a
-//! cutter of two teeth (slot) or four (flat) as wide as what it mills; a knurl rolled at 0.2 mm a turn and half the speed.
-//! Common practice, no source.
+//! A cross-driven tool stands `reach` in front of the turning tool. So a feature at `z` comes under it at the turned length
+//! `t = z + reach`. Work on the front end (`ends`) is done in the order of the job before turning begins, while the bar stands out by
+//! no more than the gap. Work on the rear end is done after part-off.
+//!
+//! Times: a hole at `f = 0.02 d` and 25 m/min, plus 4 s; a centre hole 4 s; flats and keyseats milled at 150 mm/min and 25 m/min, with
+//! 2 s to index or to plunge, by a cutter as wide as the slot (two teeth) or the flat (four teeth); a knurl rolled at 0.2 mm per turn
+//! and half the turning speed. Common practice, no source.
 
 mod ends;
 
@@ -16,7 +17,7 @@ use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tappe
 use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
-/// Places of a stored plan are the same within this, mm.
+/// Two places closer than this are the same place of a stored plan, mm.
 const SAME_MM: f64 = 1e-4;
 const DRILL_VC_M_PER_MIN: f64 = 25.0;
 const DRILL_EXTRA_S: f64 = 4.0;
@@ -24,7 +25,7 @@ const CENTRE_S: f64 = 4.0;
 const MILL_MM_PER_MIN: f64 = 150.0;
 const MILL_EXTRA_S: f64 = 2.0;
 const MILL_VC_M_PER_MIN: f64 = 25.0;
-/// Teeth of a slot cutter, and of a cutter for flats.
+/// Teeth of a slot cutter, and below it of a cutter for flats.
 const SLOT_TEETH: f64 = 2.0;
 const FLAT_TEETH: f64 = 4.0;
 const KNURL_FEED_MM: f64 = 0.2;
@@ -37,9 +38,9 @@ pub struct Task {
     pub kind: &'static str,
     /// What it is, in words.
     pub text: String,
-    /// Place: the middle of a hole, the rear end of what is milled, mm.
+    /// Place: the middle of a hole, or the rear end of other cross work, mm; 0 for work on the front end.
     pub at_mm: f64,
-    /// Whether a cross-driven tool cuts it at its reach; else at the very start.
+    /// Whether the task is done when its place comes under the cross-driven tools; else it is done before turning begins.
     pub cross: bool,
     /// Force across the bar that the `drill` check looks at: thrust of a drill, cutting force of a cutter, N.
     pub thrust_n: Option<f64>,
@@ -54,12 +55,12 @@ pub struct Task {
 }
 
 impl Task {
-    /// Turned length at which it is done, for a reach of the cross-driven tools, mm.
+    /// Turned length at which the task is done, for a reach of the cross-driven tools, mm.
     pub fn moment_mm(&self, reach_mm: f64) -> f64 {
         if self.cross { self.at_mm + reach_mm } else { 0.0 }
     }
 
-    /// What a plan tells of it.
+    /// The entry of this task in a plan.
     pub fn told<'p>(&self, plan: &'p Plan) -> Option<&'p FeatureMoment> {
         let same = |f: &&FeatureMoment| {
             f.feature == self.kind && f.text == self.text && (f.at_mm - self.at_mm).abs() < SAME_MM
@@ -68,23 +69,23 @@ impl Task {
     }
 }
 
-/// Moments of the tasks as a plan tells them: index and turned length; those it does not tell are left out.
+/// Moments of the tasks in a plan: index and turned length, mm. Tasks that are not in the plan are left out.
 pub fn moments_told(plan: &Plan, tasks: &[Task]) -> Vec<(usize, f64)> {
     tasks.iter().enumerate().filter_map(|(i, task)| Some((i, task.told(plan)?.turned_mm?))).collect()
 }
 
-/// Diameter of the hole under a thread, `d - P`, mm (ISO 2306, from memory, not re-read; it rounds to a drill at hand).
+/// Diameter of the hole for a thread, `d - P`, mm (ISO 2306, from memory, not re-read; the standard rounds to available drills).
 pub fn tap_drill_mm(thread: &crate::job::thread::Thread) -> f64 {
     thread.major_mm - thread.pitch_mm
 }
 
-/// A task of a cross-driven tool, or of one beside the bar.
+/// A task of a cross-driven tool or of another tool beside the bar.
 fn cross(kind: &'static str, text: String, at_mm: f64, tool: Tool, time_s: f64) -> Task {
     Task { kind, text, at_mm, cross: true, thrust_n: None, axial_n: 0.0, torque_nm: 0.0, tool, time_s }
 }
 
 impl Rig<'_> {
-    /// Everything to do before part-off that is not turning, in the order of the shaft.
+    /// All works before part-off that are not turning, in the order of their places on the shaft.
     pub fn tasks(&self) -> Vec<Task> {
         let shaft = &self.job.shaft;
         let mut tasks: Vec<Task> = shaft.features.iter().flat_map(|f| self.feature_tasks(&f.kind)).collect();
@@ -175,7 +176,7 @@ impl Rig<'_> {
         }
     }
 
-    /// Everything to do on the rear end after part-off: work given as such, then the job's features there.
+    /// All works on the rear end after part-off: first the works given as such, then the features on this end.
     pub fn back_tasks(&self) -> Vec<BackTask> {
         let shaft = &self.job.shaft;
         let given = shaft
@@ -201,7 +202,7 @@ impl Rig<'_> {
         self.back.iter().map(|b| b.work.time_s).sum()
     }
 
-    /// Thickness of the shaft where something crosses it, mm.
+    /// Thickness of the shaft at a place, mm: the length of a hole across it.
     fn across_mm(&self, at_mm: f64) -> f64 {
         let shaft = &self.job.shaft;
         shaft.sections.get(shaft.section_at(at_mm)).map_or(0.0, |s| s.bending_mm(at_mm))
@@ -215,7 +216,7 @@ impl Rig<'_> {
         Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
     }
 
-    /// Force across the shaft of a cutter as wide as what it mills, N: all of its mean tangential force.
+    /// Force across the shaft of a cutter as wide as its slot or flat, N: the whole mean tangential force.
     fn mill_n(&self, area_mm2: f64, width_mm: f64, teeth: f64) -> f64 {
         milling::mean_n(&self.resistance, area_mm2, width_mm, teeth, MILL_MM_PER_MIN, MILL_VC_M_PER_MIN)
     }
