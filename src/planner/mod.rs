@@ -1,19 +1,19 @@
-//! Finds the plan of a job: the way of a job through it, room by room.
+//! Finds the plan of a job. Each room is one step from the job to its plan.
 //!
-//! | room | what it tells |
+//! | room | what it does |
 //! |---|---|
-//! | `places` | where the plan can have stops and grips |
-//! | `states` | what each state of the bar allows: whether it holds, at which speed, how safely |
-//! | `sequence` | runs of a grip, the network of them, and its best way by a linear program |
-//! | `plan` | the way as stages; their places moved for the largest margin by a linear program; all of it settled and told |
-//! | [`steps`] | these one by one, for whoever times them |
-//! | `why_not` | where there is no way: how far the bar comes, and what stops it |
-//! | `solve` | these together, for every collet and reach of the cross tools |
-//! | `advice` | what would help, and what limits cost: the same with something changed |
+//! | `places` | finds where the plan can have stops and grips |
+//! | `states` | works out each state of the bar: whether it holds, at which speed, with which margin |
+//! | `sequence` | builds the network of stages and finds its best way by a linear program |
+//! | `plan` | moves stops and grips for the largest margin by a linear program, settles speeds and checks, writes the plan |
+//! | [`steps`] | runs the rooms above one by one, for timing them |
+//! | `why_not` | says how far the bar comes and what stops it, where there is no plan |
+//! | `solve` | runs all of this for every collet and reach of the cross tools |
+//! | `advice` | finds what would help and what limits cost, by planning with a change |
 //!
-//! A room uses those above it in this table, never one below; no file is in a circle of imports. A test holds it.
+//! A room uses only the rooms above it in this table. No file is part of a circle of imports. A test checks both.
 //!
-//! [`plan()`] is the entrance; the rooms are private to the library, for their order and their names change with every mending.
+//! [`plan()`] is the entrance. The rooms are private to the library, so that their order and names may change.
 
 pub(crate) mod advice;
 pub(crate) mod places;
@@ -35,19 +35,21 @@ pub use places::lessons::Lessons;
 use solve::{Answer, Effort};
 use why_not::shortfall;
 
-/// Whether an answer that there is no plan also says what would help. That takes many plans.
+/// Whether an answer without a plan also says which changes would help. To find them takes many plans.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Advice {
-    /// It does.
+    /// Say what would help.
     Wanted,
-    /// The reason alone.
+    /// Say only why there is no plan.
     None,
 }
 
-/// The plan of a job, feasible or not; not yet proven. `lessons` are what proofs of earlier plans of it found.
+/// The plan of a job, feasible or not. It is not yet proven. `lessons` hold what the proofs of earlier plans of this
+/// job found.
 ///
 /// # Errors
-/// [`Defect`], a fault of ours, as of [`solve::solve`], of this job or of one with a change that was tried.
+/// [`Defect`], a fault of this program, as of [`solve::solve`]: for this job, or for this job with a change that was
+/// tried.
 pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {
@@ -55,7 +57,8 @@ pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect
             Ok(Plan { notes, ..*plan })
         }
         Answer::Blocked(blocked) => {
-            // Of reasons that stop the bar together, one that alone would be enough; and a wish where that is what stands in the way.
+            // Where several reasons together stop the bar, tell one whose lifting alone is enough. Where a wish stands
+            // in the way, tell the wish.
             let blocked = dropped::blamed(job, pairs::alone(job, blocked)?)?;
             let help = if advice == Advice::Wanted { changes::find(job)? } else { Help::default() };
             Ok(shortfall::plan(job, &blocked, help.changes, help.tried))

@@ -1,4 +1,5 @@
-//! From a job to a settled draft: for every collet the sequence program, then the placing program for the best.
+//! From a job to its best plan: the sequence program for every collet, then the placing program for the best ways
+//! found.
 
 use crate::defect::Defect;
 use crate::job::plan::{Optimality, Plan};
@@ -24,33 +25,35 @@ use crate::process::Rig;
 use crate::process::features::Task;
 use crate::process::segments::{DEFAULT_FEED_MM, Segment};
 
-/// States that decide whether a draft holds are no further apart than this, mm.
+/// Largest distance of the states that decide whether a draft holds, mm.
 const SETTLE_STEP_MM: f64 = 1.0;
-/// States of the placing program's moves, mm.
+/// Largest distance of the states that decide whether a move of the placing program is better, mm.
 const PLACE_STEP_MM: f64 = 4.0;
-/// A no is told only from stations no further apart than this, mm; and never looked for finer than the second.
+/// The pitch of the stations is halved at least down to the first number before the answer "no plan", and never below
+/// the second, mm.
 const PITCH_OF_A_NO_MM: [f64; 2] = [2.5, 0.5];
 
-/// Share of the least time by which a plan may be slower and is still found without looking for the cheapest first.
+/// A plan slower than the least time by up to this share is found by growing the network at once, without a search for
+/// the cheapest way first.
 const NEAR: f64 = 0.02;
 
-/// How much is wanted.
+/// How much the answer must contain.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Effort {
     /// The best plan, placed for the largest margin.
     Best,
-    /// Whether there is one, and its time.
+    /// Only whether there is a plan, and its time.
     Feasible,
-    /// Where it ends when there is none.
+    /// Where there is no plan: also how far the bar comes, and what stops it.
     Explain,
 }
 
-/// A found plan, or what stands in the way.
+/// A plan, or what stands in its way.
 #[derive(Debug, Clone)]
 pub enum Answer {
     /// A plan, not yet proven.
     Found(Box<Plan>),
-    /// None.
+    /// No plan.
     Blocked(Blocked),
 }
 
@@ -65,11 +68,12 @@ struct Candidate<'a> {
     moments: Vec<(usize, f64)>,
     settled: Settled,
     look_at_mm: Vec<f64>,
-    /// Whether its places may move off the stations.
+    /// Whether the placing program may move stops and grips off the stations.
     moves: bool,
 }
 
-/// The cheapest of what was found, and what counts as equally good.
+/// The least cost of the candidates found, and how much more time counts as equally good. A later collet must compete
+/// with this.
 #[derive(Clone, Copy)]
 struct Beat {
     cost: Price,
@@ -82,17 +86,18 @@ impl Beat {
         Some(Beat { cost: least.cost, allowance_s: least.allowance_s })
     }
 
-    /// Whether a cost is no more than what counts as equally good.
+    /// Whether a cost counts as equally good.
     fn as_good(self, cost: Price) -> bool {
         self.allowance_s.is_infinite() || cost <= self.cost.plus_s(self.allowance_s + AGREE_S)
     }
 }
 
-/// Finds the best plan of a job. The pitch of the stations is resolution and no limit: before the best effort says no, the
-/// pitch is halved until verdict, reason and farthest place stand.
+/// Finds the best plan of a job. The pitch of the stations is a resolution, not a limit of the machine. So before the
+/// best effort says no, the pitch is halved until verdict, reason and farthest place stay the same.
 ///
 /// # Errors
-/// [`Defect`] when a linear program fails, or what is found does not agree with the states it was found from: never the user's fault.
+/// [`Defect`] when a linear program fails, or when its result contradicts the states it was built from. This is never
+/// the user's fault.
 pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     let answer = at_pitch(job, effort, lessons)?;
     let Answer::Blocked(mut blocked) = answer else { return Ok(answer) };
@@ -121,7 +126,7 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
     }
 }
 
-/// The same with the job's own pitch.
+/// The best plan with the station pitch of the job.
 fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     if let Some(blocked) = frontier::bar_does_not_fit(job) {
         return Ok(Answer::Blocked(blocked));
@@ -146,7 +151,7 @@ fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defe
     }
     match (found.is_empty(), blocked) {
         (false, _) => best_placed(job, found, effort).map(|plan| Answer::Found(Box::new(plan))),
-        // Finding out what stands in the way takes longer than finding that something does.
+        // To find what stands in the way takes longer than to find that there is no plan, so it is a second search.
         (true, Some(blocked)) if effort == Effort::Best && blocked == blocked::unknown() => {
             at_pitch(job, Effort::Explain, lessons)
         }
@@ -155,8 +160,9 @@ fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defe
     }
 }
 
-/// The best of what was found. All that are as good as the cheapest are placed before one is chosen, for placing may leave
-/// another the larger margin; of equal margins the faster counts, then the name, so that their order in the file does not.
+/// The best of the candidates found. All that are as good as the cheapest are placed before one is chosen, because
+/// placing may give another one the larger margin. Equal margins are decided by time, then by the name of the collet,
+/// so that the order of the collets in the file has no effect.
 fn best_placed(job: &Job, mut found: Vec<Candidate<'_>>, effort: Effort) -> Result<Plan, Defect> {
     let Some(least) = Beat::of(&found) else { return Err(Defect("no plan to choose from".into())) };
     if effort == Effort::Best {
@@ -180,7 +186,7 @@ fn best_placed(job: &Job, mut found: Vec<Candidate<'_>>, effort: Effort) -> Resu
     best.ok_or_else(|| Defect("no plan to choose from".into()))
 }
 
-/// What one collet gives: a candidate for each reach of the cross tools, or why there is none.
+/// The result for one collet or one reach: what was found, or why there is no plan.
 type Tried<T> = Result<T, Blocked>;
 
 fn try_collet<'a>(
@@ -202,7 +208,7 @@ fn try_collet<'a>(
     let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
     let mut found: Vec<Candidate<'a>> = Vec::new();
-    // One reach serves all cross tools of a plan; without cross work they are all the same.
+    // A plan uses one reach for all cross tools. Without cross work all reaches give the same plan.
     let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
     for reach in reaches.iter().take(several) {
         match try_reach(&rig, &segments, &tasks, *reach, effort, lessons, beat)? {
@@ -266,17 +272,17 @@ fn try_reach<'a>(
                 moves: !lessons.stay,
             }));
         }
-        // States between stations broke: look at those too, and plan anew. See `Lessons` for why that ends.
+        // States between stations broke: plan again and look at them too. `Lessons` says why this loop ends.
         if !lessons.learn_all(broken) {
             return Err(Defect("the plan runs through a state that is shut".into()));
         }
     }
 }
 
-/// Number of edges, the way, its draft, and what counts as equally fast, s.
+/// Number of edges, the way, its draft, and how much more time counts as equally fast, s.
 type Sequenced = (usize, Way, Draft, f64);
 
-/// The sequence program next to a guide bush.
+/// The sequence program with a guide bush.
 fn guided(
     ground: &Ground<'_>,
     grid: &Grid,
@@ -288,7 +294,8 @@ fn guided(
     let looker = Looker::ranking(ground.rig, ground.segments, grid, ground.tasks, effort == Effort::Best);
     let objective = ground.rig.job.objective;
     let by = |runs: &Runs<'_>| guided_by(runs, weights.clone(), fixed_s, objective, effort, beat);
-    // The best effort leaves no way out; else the ways that are quickly walked decide, which are nearly all.
+    // The best effort tries every way. The other efforts use the quick walks of `farthest`, which miss a plan only
+    // rarely.
     let blocked = match effort {
         Effort::Best => (!looker.may_come_through()).then(blocked::unknown),
         Effort::Feasible => (!looker.may_come_through() || !farthest::comes_through(&looker)).then(blocked::unknown),
@@ -314,7 +321,7 @@ fn guided_by(
     beat: Option<Beat>,
 ) -> Result<Option<Sequenced>, Defect> {
     let builder = Builder::new(runs, weights);
-    // A collet that is slower than another beyond what counts as equally fast is not chosen, however safe.
+    // A collet that is slower than another by more than the allowance is never chosen, however safe it is.
     if beat.is_some_and(|known| !known.as_good(builder.least())) {
         return Ok(None);
     }
@@ -342,7 +349,7 @@ fn unguided(
     let net = builder.network(knows);
     let no_way = || Defect("a way is known that the network does not have".into());
     let Some(goal) = net.goal else {
-        // A bound by a few modes may let a state pass by a hair that the margin, from more of them, does not.
+        // The bound on chatter from a few modes may pass a state that is just outside the limit by more modes.
         let came = Came::of(&builder, knows).ok_or_else(no_way)?;
         return Ok(Err(builder.blocked(&came)));
     };
@@ -353,7 +360,7 @@ fn unguided(
     Ok(Ok((net.edges.len(), way, draft, allowance_s)))
 }
 
-/// What counts as equally fast, s; infinite where the safest plan is sought.
+/// How much more time counts as equally fast, s. Infinite where the safest plan is sought.
 fn allowance_s(objective: Objective, way_s: f64, fixed_s: f64) -> f64 {
     match objective {
         Objective::Margin => f64::INFINITY,
@@ -361,8 +368,9 @@ fn allowance_s(objective: Objective, way_s: f64, fixed_s: f64) -> f64 {
     }
 }
 
-/// The best way, the number of edges it was chosen from, and what counts as equally fast, s. What is nearly as cheap is grown around the
-/// cheapest only where the safest of it is asked for, so that states in doubt are worked out only near the best.
+/// The number of edges to choose from, the best way, and how much more time counts as equally fast, s. Only where the
+/// safest of the nearly cheapest plans is sought, the network around the cheapest is grown; so states in doubt are
+/// worked out only near the best plan.
 fn search(
     builder: &Builder<'_>,
     objective: Objective,
@@ -385,7 +393,7 @@ fn search(
         let allowance_s = allowance_s(found.s);
         Ok(best_way(net, allowance_s)?.map(|way| (net.edges.len(), way, allowance_s)))
     };
-    // Most plans are about as cheap as hoped for, and found by growing what such a plan may use.
+    // Most plans cost little more than the lower bound, so a network of plans that cost little more finds them.
     let first_s = allowance_s(least.s);
     for extra_s in [first_s, NEAR * (least.s + fixed_s)].into_iter().filter(|e| *e >= first_s) {
         let bound = up_to(least, extra_s);
@@ -395,7 +403,7 @@ fn search(
         let wanted = up_to(found, allowance_s(found.s));
         return if wanted > bound { chosen(&builder.within(wanted), found) } else { chosen(&net, found) };
     }
-    // The safest plan may cost anything: all that may be used was grown.
+    // An infinite allowance had no bound: the network above was complete, and it has no way.
     let Some(way) = (if first_s.is_finite() { builder.cheapest() } else { None }) else { return Ok(None) };
     chosen(&builder.within(up_to(way.cost, allowance_s(way.cost.s))), way.cost)
 }
@@ -416,7 +424,7 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     if effort == Effort::Best && found.moves {
         let most_s = before.run_s + found.allowance_s;
         let placed = placing::place(&ground, &lands(&rig), found.draft.clone(), PLACE_STEP_MM, most_s)?;
-        // Moving the first hand-over may hide less of the work on the rear end.
+        // When the first hand-over moves, the first stage may hide less of the work on the rear end.
         if placed != found.draft {
             let settled = ground.settle(&placed, SETTLE_STEP_MM);
             let most_s = assemble::objective_s(&ground, &found.draft, &before) + found.allowance_s;
@@ -430,13 +438,13 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
         (found.draft, settled)
     });
     let total = assemble::objective_s(&ground, &best.0, &best.1);
-    // A plan may be slower than the least by what "equally fast" allows, and by slowing between stations.
+    // A plan may be slower than the least time by the allowance, and because it slows down between stations.
     let gap = ((total - found.least_s) / total).max(0.0);
     let gap = if gap < 1e-9 { 0.0 } else { gap };
     Ok(assemble::plan(&ground, &best.0, &best.1, Optimality { gap, ..found.optimality }))
 }
 
-/// Notes on what was assumed or lowered while planning.
+/// Notes on what the planner assumed or lowered.
 pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     let mut notes = job.notes.clone();
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
@@ -457,7 +465,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes
 }
 
-/// Threads whose pitch ISO 261 does not have, each once: tools for them are made to order.
+/// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.
 fn unusual_threads(job: &Job) -> Vec<String> {
     let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
         SectionKind::Thread(t) => Some(t),
@@ -468,7 +476,7 @@ fn unusual_threads(job: &Job) -> Vec<String> {
         _ => None,
     });
     let mut notes: Vec<String> = Vec::new();
-    // Above 60 mm the table ends.
+    // The table of pitches ends at 60 mm.
     for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
         let note = format!(
             "{}: ISO 261 has no pitch of {} mm for it; see that there is a tool",

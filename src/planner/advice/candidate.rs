@@ -1,58 +1,58 @@
-//! A single change: a job with a value in it, and what it says.
+//! A single change: how to put a value of it into a job, and its words.
 
 use crate::job::Job;
 use serde_json::{Value, json};
 
-/// How a change ranks before its time counts: what is easy to do comes first.
+/// The first rank of a change, before its time: easier changes come first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Ease {
-    /// A wish of one's own given up.
+    /// A wish of the user is given up.
     Wish,
-    /// A word on the sheet: speed, tools.
+    /// A setting of the process: speed, tools.
     Setting,
-    /// Leave from the drawing office or the customer.
+    /// Permission of the drawing office or the customer.
     Leave,
     /// Another collet, another bar.
     Tooling,
-    /// A limit of the plan given up in part.
+    /// A limit of the plan is relaxed.
     Limit,
     /// Another machine.
     Machine,
 }
 
-/// The job with a value of the change put in.
+/// Makes the job with a value of the change.
 pub type With = Box<dyn Fn(&Job, f64) -> Job + Sync>;
-/// What the change says at a value.
+/// Makes the words of the change at a value.
 pub type Says = Box<dyn Fn(f64) -> String + Sync>;
 
 /// A change.
 pub struct Candidate {
     /// Its name.
     pub name: String,
-    /// How it ranks.
+    /// Its rank.
     pub ease: Ease,
-    /// The value before.
+    /// The value in the job as it is.
     pub before: Value,
-    /// Value where the job stands, and the farthest worth trying; equal for a change that is made or not.
+    /// The value in the job, and the farthest value worth trying; equal for a change that has no number.
     pub range: (f64, f64),
-    /// Values are rounded to this step, away from where the job stands.
+    /// Values are rounded to this step, away from the value in the job.
     pub step: f64,
-    /// The value after; none: the number itself.
+    /// The value after the change; none: the number tried.
     pub after: Option<Value>,
-    /// The job with it.
+    /// Makes the job with it.
     pub with: With,
     /// In words.
     pub says: Says,
 }
 
 impl Candidate {
-    /// Number of round values between where the job stands and a value, that one left out.
+    /// Number of round values between the value in the job and `to`, without `to` itself.
     pub fn steps(&self, to: f64) -> u64 {
         let (first, last) = self.multiples(to);
         (last - first).abs().round() as u64
     }
 
-    /// The `n`th round value, from 1, on the way to a value.
+    /// The `n`th round value, counted from 1, from the value in the job towards `to`.
     pub fn at(&self, n: u64, to: f64) -> f64 {
         let first = self.multiples(to).0;
         let whole = if to >= self.range.0 { first + n as f64 } else { first - n as f64 };
@@ -64,7 +64,8 @@ impl Candidate {
         (value / self.step).round() * self.step
     }
 
-    /// Multiples of the step: the last one not beyond where the job stands, and the last one before a value.
+    /// Two multiples of the step, as numbers of steps: the last one not beyond the value in the job, and the last one
+    /// before `to`.
     fn multiples(&self, to: f64) -> (f64, f64) {
         let (from, to) = (self.range.0 / self.step, to / self.step);
         if to >= from {
@@ -82,7 +83,7 @@ fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
     job
 }
 
-/// A change that is made or not.
+/// A change without a number: it is made or not.
 pub fn once(
     name: &str,
     ease: Ease,

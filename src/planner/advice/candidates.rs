@@ -1,4 +1,4 @@
-//! Single changes worth trying when there is no plan: each as a job with a value in it.
+//! The single changes that are tried when there is no plan.
 
 use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
@@ -6,13 +6,13 @@ use crate::planner::advice::{dropped, works};
 use crate::process::profile::Profile;
 use serde_json::{Value, json};
 
-/// Collets whose clamping force a change tells.
+/// Largest number of collets whose clamping force a change tells.
 const MOST_COLLETS_TOLD: usize = 3;
-/// No headstock's collet clamps harder, N.
+/// Largest clamping force of a headstock's collet, N.
 const MOST_CLAMP_N: f64 = 200_000.0;
-/// Times a limit of safety that is as far as relaxing it is advised.
+/// A limit of safety is relaxed to at most this many times its value.
 const SAFE_TIMES: f64 = 5.0;
-/// Times a limit of what the part may look like that is as far as relaxing it is advised.
+/// A limit for the quality of the part is relaxed to at most this many times its value.
 const PART_TIMES: f64 = 25.0;
 
 /// All changes worth trying for a job.
@@ -138,7 +138,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
     if let Some(counter) = &job.machine.counter_spindle {
         let profile = Profile::new(&job.shaft);
         let mut known: Vec<(f64, f64)> = Vec::new();
-        // With leave to grip it, one that must not be gripped may do; the leave is a change of its own.
+        // Sections that must not be gripped count too: the permission to grip them is another change.
         for section in job.shaft.sections.iter().filter(|s| s.is_plain()) {
             let d = section.largest_mm();
             let passes = profile.largest_in_front_mm(section.to_mm);
@@ -182,7 +182,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
         1.0,
         |d| format!("bar of {d} mm"),
         |j, d| {
-            // A least stiffness that goes with the bar goes with the new one, as it would in a job that says so.
+            // Where the least stiffness is the default of the bar, it follows the new bar, as in a job with that bar.
             let by_bar = Limits::stiffness_for_bar(j.stock.diameter_mm);
             if (j.limits.stiffness_min_n_per_um - by_bar).abs() < 1e-9 * by_bar {
                 j.limits.stiffness_min_n_per_um = Limits::stiffness_for_bar(d);
@@ -196,7 +196,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
 fn limits(job: &Job) -> Vec<Candidate> {
     let l = &job.limits;
     let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
-        // As fine as a far end of safety asks for, however far it goes.
+        // The step is as fine as for a limit of safety, however far the range goes.
         let step = round_step(0.02 * from.max(to.min(SAFE_TIMES * from)));
         let says =
             move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));

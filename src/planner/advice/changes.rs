@@ -1,5 +1,5 @@
-//! Single changes that would make an infeasible job feasible, each with the least value needed, found by planning with
-//! it: a value is only told when there is a plan with it.
+//! Single changes that would make an infeasible job feasible, each with the least value needed. A value is told only
+//! when planning with it has found a plan.
 
 use crate::defect::Defect;
 use crate::job::Job;
@@ -18,18 +18,18 @@ struct Works {
     change: Change,
 }
 
-/// What came of the tries of one change.
+/// The result of the tries of one change.
 enum Least {
     Works(Works),
     /// There is no plan with any value tried.
     Fails,
-    /// They would have taken more than they may.
+    /// The tries would have taken more work than allowed.
     Unknown,
 }
 
-/// Ranked changes: what is easy to do first, then by time.
+/// Ranked changes: easy ones first, equally easy ones by time.
 ///
-/// `extra_time_s` is the time of a part with the change, less that with the fastest of the changes.
+/// `extra_time_s` is the time of a part with the change, minus the time with the fastest of the changes.
 ///
 /// # Errors
 /// [`Defect`] where planning one of the changes meets one.
@@ -48,12 +48,12 @@ pub fn find(job: &Job) -> Result<Help, Defect> {
     Ok(Help { changes: works.into_iter().map(told).collect(), tried: None })
 }
 
-/// The first of some values with which there is a plan, and its time.
+/// The first value tried with which there is a plan, and its time. None: no value has one.
 fn any_value(
     candidate: &Candidate,
     planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
 ) -> Result<Option<(f64, f64)>, Defect> {
-    // Too much of some changes is as bad as too little: a bar without stock to turn, a depth that chatters.
+    // Too large a change may fail as too small a one does: a bar without stock to turn, a depth that chatters.
     for value in values(candidate, &FARTHEST) {
         if let Some(time_s) = planned(value)? {
             return Ok(Some((value, time_s)));

@@ -1,5 +1,5 @@
-//! What a limit costs: how many seconds a part it takes, and the next value at which the plan changes. By planning anew,
-//! not by guesses.
+//! What a limit costs: the seconds per part, and the next value at which the plan changes. Both come from planning
+//! again, not from estimates.
 
 use crate::defect::Defect;
 use crate::job::Job;
@@ -10,12 +10,14 @@ use crate::planner::advice::tries::{least_value, planned_s, spread, told, values
 use crate::planner::solve::Effort;
 use std::cell::Cell;
 
-/// A plan that is faster by less than this is the same plan, s.
+/// A plan counts as faster only if it saves at least this, s.
 const SAME_S: f64 = 0.05;
-/// Shares of the way to the farthest value worth trying that are planned with; the farthest is not always the fastest.
+/// Shares of the way to the farthest value worth trying that are planned with. The farthest value is not always the
+/// fastest.
 const TRIED: [f64; 4] = [1.0, 0.5, 0.25, 0.1];
 
-/// Every limit whose relaxing gives a faster plan, dearest first. `now_s` is the time of a part with all limits in force.
+/// Every limit that gives a faster plan when it is relaxed, the dearest first. `now_s` is the time of a part with all
+/// limits in force.
 ///
 /// # Errors
 /// [`Defect`] where planning with a limit relaxed meets one.
@@ -30,17 +32,17 @@ pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
 }
 
 fn cost(job: &Job, candidate: &Candidate, now_s: f64) -> Result<Option<LimitCost>, Defect> {
-    // With all the effort of a plan, for the time told is compared with a plan's.
+    // The full effort, because this time is compared with that of a plan of full effort.
     least_cost(candidate, now_s, |v| planned_s(&(candidate.with)(job, v), Effort::Best))
 }
 
-/// What a limit costs where the time of a part at each of its values is known.
+/// What a limit costs. `planned` gives the time of a part at each of its values.
 fn least_cost(
     candidate: &Candidate,
     now_s: f64,
     planned: impl Fn(f64) -> Result<Option<f64>, Defect>,
 ) -> Result<Option<LimitCost>, Defect> {
-    // Every value that is planned with may be the fastest; of equals the one nearest to where the job stands.
+    // Every value planned with may be the fastest; of equals the one nearest to the value in the job.
     let best: Cell<Option<(f64, f64)>> = Cell::new(None);
     let away = |v: f64| (v - candidate.range.0).abs();
     let faster = |v: f64| {

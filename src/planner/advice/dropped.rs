@@ -1,4 +1,4 @@
-//! Wishes given up: which of them stands in the way where there is no plan.
+//! Finds the wish that stands in the way where there is no plan.
 
 use crate::defect::Defect;
 use crate::job::{Job, Wishes};
@@ -7,7 +7,7 @@ use crate::planner::solve::Effort;
 use crate::planner::why_not::blocked::Blocked;
 use crate::planner::why_not::wished::NAME;
 
-/// The job without one of its wishes, for each: words, and what is left.
+/// For each wish: its words, and the wishes that are left without it.
 pub fn one_dropped(job: &Job) -> Vec<(String, Wishes)> {
     let all = &job.wishes;
     let mut left = Vec::new();
@@ -27,7 +27,7 @@ pub fn one_dropped(job: &Job) -> Vec<(String, Wishes)> {
     all.told().into_iter().zip(left).collect()
 }
 
-/// What stands in the way, told as a wish where there is a plan without it.
+/// What stands in the way. Where there is a plan without a wish, this wish is told.
 ///
 /// # Errors
 /// [`Defect`] where planning without a wish meets one.

@@ -1,4 +1,4 @@
-//! What would help where there is no plan, and what each limit costs: by planning with a change.
+//! Which changes would help where there is no plan, and what each limit costs; both by planning with the change.
 
 pub mod candidate;
 pub mod candidates;

@@ -1,4 +1,4 @@
-//! Where no single change is enough: the best pair of changes, and what alone brings the bar farther.
+//! The best pair of changes where no single change is enough, and the single changes that bring the bar farther.
 
 use crate::defect::Defect;
 use crate::job::Job;
@@ -15,17 +15,17 @@ use crate::process::checks;
 use crate::spread::Allowance;
 use serde_json::json;
 
-/// Pairs tried at most: first those where one lifts what stops the other, then those of changes that alone bring the bar
-/// farther, easy ones first.
+/// Largest number of pairs tried. First come pairs where one change lifts what stops the other, then pairs of changes
+/// that alone bring the bar farther; of these the easy ones first.
 const MOST_PAIRS: usize = 120;
 /// A change that brings the bar farther by less than this does not help, mm.
 const FARTHER_MM: f64 = 0.5;
-/// Changes that bring the bar farther, told where no pair is enough.
+/// Largest number of changes told that bring the bar farther, where no pair is enough.
 const FARTHER_TOLD: usize = 3;
 /// Shares of the way to the farthest value that are tried until one brings the bar farther.
 const NEARER: [f64; 3] = [1.0, 0.5, 0.25];
 
-/// Times its farthest value a limit counts as lifted altogether.
+/// A limit counts as lifted completely at this many times its farthest value.
 const LIFTED: f64 = 20.0;
 
 /// How far the bar comes, and what stops it there.
@@ -35,8 +35,8 @@ struct Reach {
     by: Vec<String>,
 }
 
-/// How far the bar comes with a change: with the farthest value worth trying, or with a nearer one where too much of it is
-/// as bad as too little.
+/// How far the bar comes with a change: at the farthest value worth trying, or at a nearer one where the farthest does
+/// not help.
 fn reach(job: &Job, candidate: &Candidate, now_mm: f64) -> Result<Reach, Defect> {
     let mut farthest: Option<Reach> = None;
     let allowance = Allowance::of(EACH_MAY_TAKE);
@@ -60,7 +60,7 @@ fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
     })
 }
 
-/// Whether a change is one of those that may lift a check or a rule of the machine. A check tells that itself.
+/// Whether a change may lift a check or a rule of the machine. A check itself names the changes that may lift it.
 fn lifts(by: &str, change: &str) -> bool {
     let of_rule = |prefix: &str, names: &[&str]| names.contains(&change) || change.starts_with(prefix);
     match by {
@@ -73,24 +73,24 @@ fn lifts(by: &str, change: &str) -> bool {
     }
 }
 
-/// Of reasons that stop the bar together where it comes farthest, one that alone brings it farther by another way, where
-/// planning anew finds one: then it is told alone.
+/// Where several reasons together stop the bar: finds one whose lifting alone brings the bar farther, by planning
+/// again. Then only this reason is told.
 ///
 /// # Errors
-/// [`Defect`] where planning anew with a reason lifted meets one.
+/// [`Defect`] where planning with a reason lifted meets one.
 pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     if blocked.together.is_empty() {
         return Ok(blocked);
     }
     let list = candidates::all(job);
-    // As finely as the reasons were found.
+    // With the station pitch at which the reasons were found.
     let mut job = job.clone();
     job.planning.station_pitch_mm = blocked.pitch_mm.unwrap_or(job.planning.station_pitch_mm);
     for reason in &blocked.together {
         let of_it = |c: &&Candidate| matches!(c.ease, Ease::Limit | Ease::Machine) && lifts(&reason.by, &c.name);
         for candidate in list.iter().filter(of_it) {
             let allowance = Allowance::of(EACH_MAY_TAKE);
-            // What is true is not bound by what is advised: a limit is lifted altogether too.
+            // The advice has a farthest value; this test has none, so a limit is also lifted completely.
             let (from, to) = candidate.range;
             let lifted = if to > from { LIFTED * to } else { to / LIFTED };
             let lifted = (candidate.ease == Ease::Limit).then_some(lifted);
@@ -107,13 +107,13 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     Ok(blocked)
 }
 
-/// The best pair, with the least value of each; where no pair that was tried is enough, what was tried. Of the single changes so many were
-/// not found out.
+/// The best pair, with the least value of each change. Where no pair tried is enough: what was tried. `unknown` is the
+/// number of single changes whose result is not known.
 ///
 /// # Errors
 /// [`Defect`] where planning one of the changes, or a pair, meets one.
 pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defect> {
-    // A change that alone brings the bar farther is likely to be one of the two.
+    // A change that alone brings the bar farther is likely to be part of a good pair.
     let now_mm = stopped(job)?.0;
     let reached = spread_told("changes that bring the bar farther", list, |c, _| reach(job, c, now_mm))?;
     let helps = |i: usize| reached[i].far_mm > now_mm + FARTHER_MM;
@@ -129,7 +129,7 @@ pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defec
     };
     pairs.sort_by_key(|p| (std::cmp::Reverse(likely(p)), ease(p), *p));
     let all = pairs.len();
-    // Where most single changes took too long, so would most pairs.
+    // Where most single changes took too long, most pairs would too.
     let too_long = 2 * unknown > list.len();
     pairs.truncate(if too_long { 0 } else { MOST_PAIRS });
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);

@@ -1,4 +1,4 @@
-//! Tries of a change: plans with a value of it, as far as their work is worth it.
+//! Tries of a change: plans with values of it, within an allowance of work.
 
 use crate::defect::Defect;
 use crate::job::Job;
@@ -10,16 +10,17 @@ use crate::spread::Allowance;
 use serde_json::{Value, json};
 use std::sync::atomic::{AtomicUsize, Ordering};
 
-/// Shares of the way to the farthest value worth trying that are tried until one has a plan: a little of what is too much
-/// at its far end may be enough.
+/// Shares of the way to the farthest value worth trying. They are tried until one has a plan: where the farthest value
+/// is too much, a smaller one may do.
 pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
-/// Halvings on the way to the least value.
+/// Largest number of halvings in the search for the least value.
 const HALVINGS: usize = 12;
 
-/// What the tries of one change may take together, in steps: some seconds. What takes longer is not advised.
+/// Work that the tries of one change may take together, in steps: some seconds. A change that takes more is not
+/// advised.
 pub const EACH_MAY_TAKE: u64 = 3_000_000;
 
-/// Time from part to part of the plan of a job, s; none when there is none.
+/// Time from part to part of the plan of a job, s. None: there is no plan.
 ///
 /// # Errors
 /// [`Defect`] as of [`solve`].
@@ -30,7 +31,7 @@ pub fn planned_s(job: &Job, effort: Effort) -> Result<Option<f64>, Defect> {
     })
 }
 
-/// The same as far as it is found out within an allowance; none beyond it.
+/// Time from part to part of the plan of a job, s. None: there is no plan, or it is not found within the allowance.
 ///
 /// # Errors
 /// [`Defect`] as of [`solve`], met within the allowance.
@@ -47,7 +48,7 @@ pub struct Help {
     pub tried: Option<String>,
 }
 
-/// The same as [`spread`], and tells how many are done.
+/// Works as [`spread`] does, and also reports how many items are done.
 ///
 /// # Errors
 /// The first defect of `work`.
@@ -65,7 +66,7 @@ pub fn spread_told<L: Sync, T: Send>(
     })
 }
 
-/// Works out something for everything in a list on all cores; results in the order of the list, or the first defect.
+/// Does `work` for every item of a list on all cores. The results are in the order of the list.
 ///
 /// # Errors
 /// The first defect of `work`, in the order of the list.
@@ -76,14 +77,14 @@ pub fn spread<L: Sync, T: Send>(
     crate::spread::spread(list, work).into_iter().collect()
 }
 
-/// A number as it is printed: whole where it is whole.
+/// A number as it is printed: without a fraction where it has none.
 fn found_number(value: f64) -> Value {
     let rounded = (value * 1e6).round() / 1e6;
     if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
-/// The least value of a number in whole steps from where the job stands that still has a plan, with its time; `to` is a
-/// value that has one, and `known_s` its time.
+/// The least change of a number that still has a plan, in whole steps from the value in the job, and its time. `to` is
+/// a value that has a plan, and `known_s` its time.
 ///
 /// # Errors
 /// The first defect of `planned`.
@@ -113,20 +114,21 @@ pub fn least_value(
     Ok((value, time_s))
 }
 
-/// What a change says of itself at a value: its value before, its value after, and the words.
+/// The value before a change, the value after it, and its words.
 pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
     let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
     let after = candidate.after.clone().unwrap_or_else(|| found_number(value));
     (before, after, (candidate.says)((value * 1e6).round() / 1e6))
 }
 
-/// Values at shares of the way to the farthest worth trying, each once; the only one of a change that is made or not.
+/// Values at some shares of the way to the farthest value worth trying, each once. A change without a number has one
+/// value.
 pub fn values(candidate: &Candidate, shares: &[f64]) -> Vec<f64> {
     let (from, to) = candidate.range;
     let mut values = vec![to];
     for share in shares.iter().filter(|s| **s < 1.0 && candidate.after.is_none()) {
         let value = candidate.rounded(from + share * (to - from));
-        // Rounded back to where the job stands, or beyond, it is no change.
+        // A value that is rounded back to the value in the job, or beyond it, is no change.
         if (value - from) * (to - from) > 0.0 && !values.contains(&value) {
             values.push(value);
         }

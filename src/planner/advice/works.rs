@@ -1,4 +1,5 @@
-//! Single changes of work that is not turning: a place for a tool, a socket shaved in place of one blow, a finer stroke.
+//! Single changes of work other than turning: a place for a tool, a socket that is shaved instead of punched, a finer
+//! stroke.
 
 use crate::job::{FeatureKind, Forming, Job, Place};
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
@@ -41,7 +42,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     list
 }
 
-/// A place more of each kind that is short.
+/// More places for tools, of each kind that has too few.
 fn places(job: &Job) -> Vec<Candidate> {
     let rig = Rig::new(job, None);
     let fit = rig.segments().ok().and_then(|segments| rig.tool_fit(&segments)).filter(|fit| !fit.fits());

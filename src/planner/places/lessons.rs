@@ -1,13 +1,13 @@
-//! What earlier plans of the same job taught: states between the looked-at ones that broke.
+//! What earlier plans of a job taught: states that broke between the states looked at.
 //!
-//! The planner looks at stations, a settled draft at states a millimetre apart, the proof at states of its own. A state that
-//! broke is looked at by all of them from then on. One that breaks all the same, though the stations' samples pass it, is
-//! shut: no stage may run through it again. So every round takes something away from finitely many choices, or adds a
-//! place that was not looked at, and planning and proving cannot go round in a circle.
+//! The planner looks at stations, a settled draft at states a millimetre apart, and the proof at states of its own. A
+//! state that broke is looked at by all of them from then on. If it breaks again, although the samples of the stations
+//! pass it, it is shut: no stage may run through it any more. So every round removes one of finitely many choices or
+//! adds a place to look at, and planning and proving cannot repeat without end.
 
 use crate::process::State;
 
-/// Turned lengths nearer to each other than this are one place to look at, mm.
+/// Turned lengths closer together than this are one place to look at, mm.
 const SAME_MM: f64 = 1e-4;
 
 /// Places to look at, and states that are shut.
@@ -15,14 +15,14 @@ const SAME_MM: f64 = 1e-4;
 pub struct Lessons {
     /// Turned lengths to look at besides the stations, mm.
     pub look_at_mm: Vec<f64>,
-    /// States that broke though they were looked at.
+    /// States that broke although their turned length was looked at.
     pub shut: Vec<State>,
-    /// Whether stops and grips stay on their stations: moved off them they broke the proof more than once.
+    /// Whether stops and grips stay on their stations, because moved ones broke in the proof more than once.
     pub stay: bool,
 }
 
 impl Lessons {
-    /// Takes in a state that broke. False: it was shut already, so nothing is new.
+    /// Adds a state that broke. False: it was shut already, so nothing is new.
     pub fn learn(&mut self, broken: State) -> bool {
         if !self.look_at_mm.iter().any(|t| (t - broken.turned_mm).abs() < SAME_MM) {
             self.look_at_mm.push(broken.turned_mm);
@@ -35,9 +35,9 @@ impl Lessons {
         new
     }
 
-    /// Takes in all of them, and tells whether any was new.
+    /// Adds all these states. True: at least one was new.
     pub fn learn_all(&mut self, broken: impl IntoIterator<Item = State>) -> bool {
-        // Every one is learnt: `any` would stop at the first that is new.
+        // `any` would stop at the first new state, and the others would not be added.
         broken.into_iter().filter(|state| self.learn(*state)).count() > 0
     }
 }

@@ -1,4 +1,4 @@
-//! Where a plan can have its stops and grips, and what proofs of earlier plans taught.
+//! Where a plan can have its stops and grips, and what the proofs of earlier plans taught.
 
 pub mod grips;
 pub mod ground;

@@ -1,7 +1,7 @@
-//! Stations: the turned lengths at which the planner looks, and may stop.
+//! Stations: the turned lengths at which the planner looks, and at which it may stop.
 //!
-//! All shoulders, segment borders, ends of grip lands, moments of features and asked-for places, and between them an
-//! even grid no coarser than the station pitch.
+//! They are all shoulders, segment borders, ends of grip lands, turned lengths of tasks and places asked for, and
+//! between them an even grid no coarser than the station pitch.
 
 use crate::planner::places::lessons::Lessons;
 use crate::process::segments::Segment;
@@ -15,11 +15,11 @@ pub struct Station {
     pub turned_mm: f64,
     /// What a stop there means.
     pub stop: Stop,
-    /// What a stop there costs on top of its time, s.
+    /// What a stop there costs besides its time, s.
     pub penalty_s: f64,
-    /// Whether a hand-over is wished here, so that no stage goes on beyond.
+    /// Whether a hand-over is wished here; then no stage goes on beyond.
     pub wished: bool,
-    /// Tasks (indices) cut at this moment.
+    /// Tasks (indices) done at this turned length.
     pub tasks: Vec<usize>,
 }
 
@@ -30,9 +30,10 @@ pub struct Grid {
     pub stations: Vec<Station>,
     /// The segment in cut between station `k` and `k + 1`.
     pub segment: Vec<usize>,
-    /// Tasks whose moment lies behind the part-off: bar is fed on for them, uncut, before the part comes off.
+    /// Tasks behind the part-off, with the turned length of each: bar is fed on for them, uncut, before the part comes
+    /// off.
     pub beyond: Vec<(usize, f64)>,
-    /// States no stage may run through.
+    /// States that no stage may run through (see `Lessons`).
     pub shut: Vec<State>,
 }
 
@@ -76,7 +77,7 @@ impl Grid {
         self.shut.iter().any(|known| known.is(state))
     }
 
-    /// Whether a state of a station under a grip is shut, wherever the headstock stands.
+    /// Whether some state of a station under a grip is shut, at any place of the headstock.
     pub fn has_shut(&self, station: usize, nose_mm: Option<f64>) -> bool {
         let counter = Counter::of(nose_mm);
         self.shut.iter().any(|known| State { turned_mm: self.at(station), counter, guide: known.guide }.is(known))
@@ -97,30 +98,31 @@ impl Grid {
         self.stations[station].turned_mm
     }
 
-    /// How far the bar is fed when a stage ends at a station: on to the tasks behind the part-off, at the last one, mm.
+    /// Turned length to which the bar is fed when a stage ends at a station, mm; at the last station as far as the
+    /// tasks behind the part-off need it.
     pub fn fed_to(&self, station: usize) -> f64 {
         let on = if station == self.last() { self.beyond.iter().map(|b| b.1).fold(0.0, f64::max) } else { 0.0 };
         self.at(station).max(on)
     }
 
-    /// Tasks that are done at a station, each with the turned length then: at the last one also those behind the part-off.
+    /// Tasks done at a station, each with its turned length; at the last station also those behind the part-off.
     pub fn due(&self, station: usize) -> impl Iterator<Item = (usize, f64)> {
         let here = self.stations[station].tasks.iter().map(move |i| (*i, self.at(station)));
         here.chain(self.beyond.iter().copied().filter(move |_| station == self.last()))
     }
 
-    /// Whether a stage may begin or end at a station: where the feed may stop, and at both ends.
+    /// Whether a stage may begin or end at a station: where the feed may stop, and at the first and the last station.
     pub fn borders(&self, station: usize) -> bool {
         station == 0 || station == self.last() || self.stations[station].stop.allowed()
     }
 }
 
-/// Moments of the tasks that are cut before the part-off, for a reach of the cross-driven tools: index and turned length.
+/// Index and turned length of each task, for one reach of the cross-driven tools.
 pub fn moments(rig: &Rig<'_>, reach_mm: f64) -> Vec<(usize, f64)> {
     rig.tasks().iter().enumerate().map(|(i, task)| (i, task.moment_mm(reach_mm))).collect()
 }
 
-/// Whether a segment is turned along, so that it may be cut in pieces.
+/// Whether a segment is turned along its length, so that it may be cut in pieces.
 pub fn divisible(segment: &Segment) -> bool {
     matches!(segment.work, Work::Turn | Work::AsDrawn)
 }

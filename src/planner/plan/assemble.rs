@@ -1,4 +1,4 @@
-//! A settled draft as a plan: stages, segments, features, witness lines, times.
+//! Turns a settled draft into a plan: stages, segments, features, witness lines, times.
 
 mod told_chatter;
 
@@ -19,7 +19,8 @@ use crate::process::stops::SAME_MM;
 use crate::process::tool::BackTask;
 use told_chatter::worst_chatter;
 
-/// Shares that differ by less are one: rounding does not decide where a check is at its worst.
+/// Utilisations that differ by less than this share count as equal, so that rounding does not decide where a check is
+/// at its worst.
 const SAME_SHARE: f64 = 1e-9;
 
 /// Times of a settled draft.
@@ -39,7 +40,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
         hand_overs: hand_overs.len() as f64 * machine.hand_over_s(),
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
-        // A sum of nothing is -0, which would be printed.
+        // The empty sum is -0, and would be printed so.
         features: 0.0 + ground.tasks.iter().map(|t| t.time_s).sum::<f64>(),
         part_off: machine.part_off.time_s,
         back_work: 0.0 + rig.back_work_s(),
@@ -50,8 +51,8 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     t
 }
 
-/// What every plan of a job takes, whatever its stages: features, tool changes, part-off, lines between segments; s. Work
-/// on the rear end goes with the first stage, which may hide it.
+/// Time that does not depend on the stages, s: features, tool changes, part-off, charges for lines between segments.
+/// Work on the rear end counts with the first stage, which may hide it.
 pub fn fixed_s(ground: &Ground<'_>) -> f64 {
     let (rig, job) = (ground.rig, ground.rig.job);
     let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
@@ -59,7 +60,7 @@ pub fn fixed_s(ground: &Ground<'_>) -> f64 {
     features + changes + job.machine.part_off.time_s + rig.border_penalty_s(ground.segments)
 }
 
-/// What the planner makes least: the time from part to part, and seconds charged for lines; s.
+/// The objective of the planner, s: the time from part to part, and the charges for witness lines.
 pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64 {
     let t = times(ground, draft, settled);
     let steps = ground.rig.steps(ground.segments, ground.tasks, ground.moments);
@@ -69,7 +70,7 @@ pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64
     t.total + t.penalties - t.back_work + ground.rig.changes_s(&steps) + ground.rig.pace().beyond_s(first_s)
 }
 
-/// What every plan of a job says, feasible or not; no stages yet.
+/// The content that every plan of a job has, feasible or not, without stages.
 pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
     let job = rig.job;
     Plan {
@@ -110,7 +111,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
     }
 }
 
-/// The plan of a settled draft, without notes and cautions of its own.
+/// The plan of a settled draft. Notes and cautions of the plan itself are added later.
 pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: Optimality) -> Plan {
     let rig = ground.rig;
     let stages = stages(ground, draft, settled);
@@ -137,7 +138,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
     plan
 }
 
-/// Distance of the headstock's nose from the bush face, or from the tool without a bush, mm.
+/// Distance of the headstock's nose from the bush face, or from the tool where there is no bush, mm.
 fn headstock(ground: &Ground<'_>, look: &Look) -> f64 {
     match look.state.guide {
         Guide::Bush { headstock_mm } => headstock_mm,
@@ -154,7 +155,7 @@ fn stages(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Stage> {
     each.map(|(index, (looks, chatter))| stage(ground, draft, settled, (index, looks, chatter))).collect()
 }
 
-/// A stage (index) of its looks, with `chatter` where its modes were worked out.
+/// The stage `index` from its looks, with `chatter` where its modes were worked out.
 fn stage(
     ground: &Ground<'_>,
     draft: &Draft,
@@ -191,7 +192,7 @@ fn stage(
     }
 }
 
-/// A grip, with what it holds.
+/// A grip, with the diameter and the section that it holds.
 pub fn grip(rig: &Rig<'_>, nose_mm: f64) -> GripPlace {
     GripPlace {
         nose_mm,
@@ -202,7 +203,7 @@ pub fn grip(rig: &Rig<'_>, nose_mm: f64) -> GripPlace {
     }
 }
 
-/// The worst of each check over the looks of a stage; `chatter` as it was worked out.
+/// The largest utilisation of each check over the looks of a stage; `chatter` from its modes.
 fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<CheckResult> {
     let findings = || looks.iter().flat_map(|look| look.findings.iter().map(move |found| (*found, *look)));
     let mut largest: Vec<(&str, f64)> = Vec::new();
@@ -212,7 +213,7 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
             None => largest.push((found.check, found.utilisation)),
         }
     }
-    // The first of equals, rounding aside: where a piece was slowed down many states share one share.
+    // Of utilisations equal but for rounding the first: in a piece that was slowed down, many states have equal ones.
     let first = |(check, share): &(&str, f64)| {
         findings().find(|(f, _)| f.check == *check && f.utilisation >= share * (1.0 - SAME_SHARE))
     };
@@ -334,8 +335,8 @@ fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
         .collect()
 }
 
-/// Along the way `chatter` is mostly known by a bound. It is told as no more than the worst that was worked out for its
-/// stage, so that the curve never stands above what the stage's table says.
+/// The points of the trace. `chatter` is known there mostly by an upper bound. It is cut off at the worst value worked
+/// out for the stage, so that the curve never stands above the table of the stage.
 fn trace(settled: &Settled, stages: &[Stage]) -> Vec<TracePoint> {
     let worst_chatter = |stage: usize| {
         let told = stages[stage].checks.iter().find(|c| c.check == chatter::NAME);

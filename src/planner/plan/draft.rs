@@ -1,4 +1,4 @@
-//! A plan in the making: stops, grips and re-grips as plain numbers, before speeds and checks are settled.
+//! A draft of a plan: stops, grips and re-grips as plain numbers, before speeds and checks are settled.
 
 use crate::planner::sequence::network::Edge;
 use crate::planner::sequence::unguided::{OPENS, Unguided};
@@ -13,7 +13,7 @@ pub struct DraftStage {
     pub from_mm: f64,
     /// Turned length at its end, mm.
     pub to_mm: f64,
-    /// Nose of the grip, mm; none: free.
+    /// Place of the collet's nose on the shaft, mm; none: the front is free.
     pub nose_mm: Option<f64>,
     /// Re-grips at its start and inside, mm.
     pub regrips_mm: Vec<f64>,
@@ -26,7 +26,8 @@ pub struct DraftStage {
 pub struct Draft {
     /// The stages, in order.
     pub stages: Vec<DraftStage>,
-    /// How far the bar is fed in the last stage: to its end, or on to work behind it, mm turned.
+    /// Turned length to which the bar is fed in the last stage, mm: the end of the stage, or farther for work behind
+    /// it.
     pub fed_to_mm: f64,
 }
 
@@ -45,7 +46,7 @@ impl Draft {
         Draft { stages, fed_to_mm: grid.fed_to(grid.last()) }
     }
 
-    /// The draft of a way without a bush: pieces under one grip are one stage.
+    /// The draft of a way without a bush: consecutive pieces under one grip are one stage.
     pub fn without_bush(way: &Way, all: &Unguided<'_>) -> Draft {
         let mut stages: Vec<DraftStage> = Vec::new();
         let mut opened = true;
@@ -66,7 +67,7 @@ impl Draft {
                     stages.push(DraftStage { from_mm, to_mm, nose_mm, regrips_mm, regrip_at_end: false });
                 }
             }
-            // After the free piece the front is free to be taken.
+            // After the free piece, a grip may take the front at once.
             opened = nose_mm.is_none();
         }
         Draft { stages, fed_to_mm: all.grid.fed_to(all.grid.last()) }
@@ -92,8 +93,9 @@ impl Draft {
         inside.copied().unwrap_or_else(|| self.last_regrip_before(stage))
     }
 
-    /// Where the piece of a stage that holds a turned length ends: at the next re-grip, or with the stage; the very last
-    /// where bar is fed to. A length at such an end belongs to the piece in front.
+    /// Turned length at which the piece that contains a turned length of a stage ends, mm: at the next re-grip, or at
+    /// the end of the stage; the last piece ends where the bar is fed to. A length at the border of two pieces belongs
+    /// to the piece in front.
     pub fn piece_end(&self, index: usize, turned_mm: f64) -> f64 {
         let stage = &self.stages[index];
         let next = stage.regrips_mm.iter().find(|m| **m > stage.from_mm + SAME_MM && **m >= turned_mm - SAME_MM);

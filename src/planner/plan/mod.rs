@@ -1,4 +1,5 @@
-//! From a way to a plan: its places moved for the largest margin, its speeds and checks settled, all of it told.
+//! From a way to a plan: stops and grips are moved for the largest margin, speeds and checks are settled, and the plan
+//! is written.
 
 pub mod assemble;
 pub mod draft;

@@ -1,4 +1,4 @@
-//! The shaft and the machine as drawn, copied into a plan so that it stands alone.
+//! Outlines of the shaft and the machine for drawing, copied into a plan so that the plan alone is enough.
 
 use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
 use crate::job::{End, Engraved, FeatureKind, Job, SectionKind, Tapped};
@@ -7,7 +7,7 @@ use crate::process::Rig;
 /// The shaft as drawn.
 pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
-        // The general tolerance is not written on every diameter of a drawing.
+        // The general tolerance is not repeated at every diameter of a drawing.
         let class =
             if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
         let (kind, label, inner) = match &s.kind {

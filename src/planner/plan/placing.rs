@@ -1,9 +1,10 @@
-//! The placing program: with the sequence fixed, hand-overs, grips and re-grips move inside their lands to make the
-//! smallest margin as large as possible.
+//! The placing program. The sequence is fixed; hand-overs, grips and re-grips move within their bounds so that the
+//! smallest margin becomes as large as possible.
 //!
-//! Shares of the limits are linearised about the current places and a linear program moves everything at once within a
-//! trust region; the region shrinks where the linear picture was too rosy, and the work ends when nothing moves by more
-//! than 0.1 mm. The time may not grow by more than the sequence program's allowance.
+//! The utilisations are linearised at the current places, and a linear program moves all places at once within a trust
+//! region (successive linear programming, Griffith & Stewart 1961). The region shrinks where the linear model promised
+//! a margin that the states do not have. The work ends when no place moves by more than 0.1 mm. The time may not grow
+//! by more than the allowance of the sequence program.
 
 use crate::defect::Defect;
 use crate::planner::places::grips::Land;
@@ -16,27 +17,27 @@ use crate::process::{Counter, State};
 use crate::spread::spread;
 use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
 
-/// Moves below this end the work, mm.
+/// The work ends when all moves are below this, mm.
 const SETTLED_MM: f64 = 0.1;
 /// First size of the trust region, mm.
 const FIRST_REACH_MM: f64 = 20.0;
 /// Step of the difference quotients, mm.
 const STEP_MM: f64 = 0.05;
-/// States of a stage that are linearised, evenly spaced.
+/// Number of evenly spaced states of a stage that are linearised.
 const STATES: usize = 9;
-/// Rounds at most.
+/// Largest number of rounds.
 const ROUNDS: usize = 30;
-/// A margin must grow by this to count.
+/// A margin must grow by at least this for a move to be kept.
 const BETTER: f64 = 1e-6;
-/// Stops are kept this far apart: closer to each other they would be one, mm.
+/// Least distance of two stops, mm; closer together they would be one stop.
 const APART_MM: f64 = 0.5;
-/// A stop that may stand anywhere keeps this distance from a shoulder: closer to it is at it.
+/// Least distance of a movable stop from a shoulder, mm; a closer stop would be at the shoulder.
 const OFF_SHOULDER_MM: f64 = 0.5;
 
 /// A number of the draft that may move.
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Place {
-    /// Where stage `.0` hands over to the next.
+    /// The hand-over at the end of stage `.0`.
     HandOver(usize),
     /// The nose of stage `.0`.
     Nose(usize),
@@ -68,17 +69,17 @@ fn write(draft: &mut Draft, place: Place, value: f64) {
     }
 }
 
-/// A linear rule on the places: `Σ factor · place <= bound`.
+/// A linear rule on the moves of the places: `Σ factor · move <= bound`.
 struct Rule {
     terms: Vec<(usize, f64)>,
     bound: f64,
 }
 
-/// Moves the places of a draft. `settle_mm` is the spacing of the states that decide whether a move is better, and
-/// `most_s` the most the runs may take.
+/// Moves the places of a draft. `settle_mm` is the largest distance of the states that decide whether a move is better,
+/// and `most_s` the longest time that the runs may take.
 ///
 /// # Errors
-/// [`Defect`] where the solver fails; a program that has no solution is none.
+/// [`Defect`] where the solver fails. A program without a solution is no defect.
 pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, most_s: f64) -> Result<Draft, Defect> {
     let places = movable(ground, &draft, lands);
     if places.is_empty() {
@@ -108,7 +109,7 @@ pub fn place(ground: &Ground<'_>, lands: &[Land], draft: Draft, settle_mm: f64, 
     Ok(best)
 }
 
-/// What may move, and between which bounds.
+/// The places that may move, each with its lower and upper bound.
 fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f64, f64)> {
     let mut places = Vec::new();
     let wishes = &ground.rig.job.wishes;
@@ -116,7 +117,7 @@ fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f6
     let stretch = |t: f64| {
         let section = &shaft.sections[shaft.section_at(t)];
         let (mut low, mut high) = (section.from_mm + OFF_SHOULDER_MM, section.to_mm - OFF_SHOULDER_MM);
-        // What is cut at a moment stays in its stage.
+        // A task stays in the stage in which it is done.
         for (_, moment) in ground.moments {
             if *moment <= t - SAME_MM {
                 low = low.max(moment + SAME_MM);
@@ -149,7 +150,7 @@ fn movable(ground: &Ground<'_>, draft: &Draft, lands: &[Land]) -> Vec<(Place, f6
     places
 }
 
-/// One linear program; none when it does not move.
+/// One linear program. None: it has no solution.
 fn step(
     ground: &Ground<'_>,
     draft: &Draft,
@@ -190,11 +191,11 @@ fn step(
     Ok(Some(moved))
 }
 
-/// Shares of every check at a row of states of every stage, and their slopes over the places that matter to the stage.
+/// Utilisation of every check at some states of a stage, and its slopes over the places that can change the stage.
 type Linear = (Vec<f64>, Vec<(usize, Vec<f64>)>);
 
 fn linearised(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Vec<Linear> {
-    // Every stage as it stands, and with each place moved a little that matters to it.
+    // Every stage unchanged, and with each place that can change it moved by a small step.
     let mut drafts: Vec<(usize, Option<(usize, f64)>)> = Vec::new();
     for k in 0..draft.stages.len() {
         drafts.push((k, None));
@@ -227,7 +228,8 @@ fn linearised(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) 
     all
 }
 
-/// Whether a place can change the states of a stage: its own, the hand-over it begins with, and re-grips before it.
+/// Whether a place can change the states of a stage: a place of the stage, the hand-over at its start, and hand-overs
+/// and re-grips before it.
 fn matters(place: Place, stage: usize) -> bool {
     match place {
         Place::HandOver(k) => k <= stage,
@@ -248,7 +250,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
         crate::spread::checkpoint();
         let t = stage.from_mm + (stage.to_mm - stage.from_mm) * i as f64 / (STATES - 1) as f64;
         let s = state(t, draft.last_regrip_at(index, t));
-        // The start of a stage looks at the segment behind it.
+        // The first state of a stage uses the segment behind it.
         let at = if i == 0 { t + 10.0 * SAME_MM } else { t };
         let segment = &ground.segments[segment_at(ground.segments, at)];
         let Ok(answers) = rig.answers(&s) else { return Vec::new() };
@@ -269,22 +271,22 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     shares
 }
 
-/// Travel of counter-spindle and headstock, as rules on the moves.
+/// The travel of counter-spindle and headstock, as rules on the moves.
 fn rules(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Vec<Rule> {
     let mut rules = Vec::new();
     let find = |p: Place| places.iter().position(|(q, ..)| *q == p);
-    // `sum of (factor, current value, place) <= bound` about the current values.
+    // Adds the rule `Σ factor · (current value + move) <= bound`; a part without a place does not move.
     let mut add = |parts: &[(f64, f64, Option<usize>)], bound: f64| {
         let now: f64 = parts.iter().map(|(f, v, _)| f * v).sum();
         let terms = parts.iter().filter_map(|(f, _, p)| p.map(|p| (p, *f))).collect();
-        // Never negative: rounding of a place that stands just at a rule must not make the program infeasible.
+        // Never negative: a place that is exactly at its bound must not make the program infeasible by rounding.
         rules.push(Rule { terms, bound: (bound - now).max(0.0) });
     };
     let rig = ground.rig;
     let (gap, stroke) = (rig.gap_mm(), rig.job.machine.headstock.stroke_mm);
     let start = |k: usize| (draft.stages[k].from_mm, if k > 0 { find(Place::HandOver(k - 1)) } else { None });
     let end = |k: usize| (draft.stages[k].to_mm, find(Place::HandOver(k)));
-    // How far bar is fed on behind the part-off for tasks there.
+    // How far bar is fed on behind the part-off for the tasks there.
     let fed_on = draft.fed_to_mm - rig.job.parted_at_mm();
     let mut last = (0.0, None);
     for (k, stage) in draft.stages.iter().enumerate() {

@@ -1,5 +1,5 @@
-//! Settles a draft: cuts it into pieces, gives each the highest speed its states allow, and finds the worst of every
-//! check on a fine row of states.
+//! Settles a draft: divides it into pieces, gives each piece the highest speed that its states allow, and finds the
+//! largest utilisation of every check on closely spaced states.
 
 use crate::mechanics::beam::Unheld;
 use crate::planner::places::ground::Ground;
@@ -12,9 +12,9 @@ use crate::process::timing::PieceTime;
 use crate::process::{Answers, Counter, Posed, State};
 use crate::spread::{Largest, spread};
 
-/// States in the chart's trace are no closer than this share of the whole length.
+/// States in the trace of the chart are at least the length divided by this apart.
 const TRACE_POINTS: f64 = 400.0;
-/// Parts into which states that break in a row are cut, a state told at each border.
+/// A row of states that break is divided into this many parts, and the states at the borders are told.
 const BROKEN_LOOKS: usize = 4;
 
 /// A piece of a segment between two stops.
@@ -30,7 +30,7 @@ pub struct Piece {
     pub to_mm: f64,
     /// Speed of the last travel, rev/min.
     pub rpm: f64,
-    /// The check that asked for a lower speed.
+    /// The check that lowered the speed; none: full speed.
     pub slowed_by: Option<&'static str>,
     /// Time.
     pub time: PieceTime,
@@ -43,16 +43,16 @@ pub struct Look {
     pub stage: usize,
     /// The state.
     pub state: State,
-    /// Index of the piece in cut; none for what happens between cuts.
+    /// Index of the piece in cut; none: the state is one between cuts.
     pub piece: Option<usize>,
-    /// What was found. Findings that depend on the speed may be left out where the critical speed is high enough for them to be no more
-    /// than what was found elsewhere; never at a traced state.
+    /// What the checks found. A check that depends on the speed may be missing where the critical speed is high enough
+    /// for its utilisation to be no more than one found elsewhere. At a traced state none is missing.
     pub findings: Vec<Finding>,
     /// Whether it is a point of the trace, with all its findings.
     pub traced: bool,
 }
 
-/// Where a piece is to be.
+/// The stretch of a piece, before its speed and time are known.
 #[derive(Debug, Clone, Copy)]
 struct Stretch {
     stage: usize,
@@ -60,14 +60,14 @@ struct Stretch {
     to_mm: f64,
 }
 
-/// How much of a settled draft is wanted.
+/// How much of a settled draft is worked out.
 #[derive(Debug, Clone, Copy, PartialEq)]
 enum Detail {
-    /// The largest share and what breaks.
+    /// The largest utilisation, and the states that break.
     Largest,
-    /// The largest share where it is below this.
+    /// The largest utilisation, as long as it is below this number.
     Safer(f64),
-    /// The worst of every check of every stage too, and the points of the trace.
+    /// Also the largest utilisation of every check in every stage, and the points of the trace.
     All,
 }
 
@@ -89,15 +89,15 @@ impl Settled {
         1.0 - shares.fold(0.0, f64::max)
     }
 
-    /// Index of the stage with the smallest margin; the first of equals.
+    /// Index of the stage with the smallest margin; of equals the first.
     pub fn tightest(&self) -> usize {
         let share = |look: &Look| look.findings.iter().map(|f| f.utilisation).fold(0.0, f64::max);
         let worst = self.looks.iter().map(|l| (share(l), l.stage));
         worst.fold((0.0, 0), |most, here| if here.0 > most.0 { here } else { most }).1
     }
 
-    /// States that do not pass: of each stretch of them in a row the ends, the worst, and some between, for what is told
-    /// of a piece as a whole stands at each of its states.
+    /// States that do not pass. Of each row of such states: both ends, the worst, and some between. A finding that
+    /// belongs to a whole piece stands at each of its states, so not all of them are returned.
     pub fn broken(&self) -> Vec<State> {
         let passes = |look: &Look| look.findings.iter().all(Finding::passes);
         let share = |look: &Look| look.findings.iter().map(|f| f.utilisation).fold(0.0, f64::max);
@@ -118,21 +118,21 @@ impl Settled {
 }
 
 impl Ground<'_> {
-    /// Settles a draft on states no further apart than `step_mm`.
+    /// Settles a draft on states at most `step_mm` apart.
     pub fn settle(&self, draft: &Draft, step_mm: f64) -> Settled {
         self.settled(draft, step_mm, Detail::All)
     }
 
-    /// The same as far as it tells the time, the margin and what breaks.
+    /// Settles a draft only as far as time, margin and the states that break need it.
     pub fn judge(&self, draft: &Draft, step_mm: f64) -> Settled {
         self.settled(draft, step_mm, Detail::Largest)
     }
 
-    /// The same where its margin is larger than another; none as soon as it is known not to be. The stage `first` (index) is looked at
-    /// before the others.
+    /// Settles a draft whose margin is larger than `than`. None: it is not, and the work ends as soon as that is known.
+    /// The stage `first` (index) is looked at before the others.
     pub fn safer(&self, draft: &Draft, step_mm: f64, than: f64, first: usize) -> Option<Settled> {
         let (largest, below) = (Largest::default(), 1.0 - than);
-        // What happens between cuts is little, and much of it no move of a place changes.
+        // Events between cuts come first: they are few, and moving a place seldom changes them.
         let events = self.events(draft);
         events.iter().flatten().flat_map(|look| &look.findings).for_each(|f| largest.note(f.utilisation));
         let mut pieces = Vec::new();
@@ -144,7 +144,7 @@ impl Ground<'_> {
             let stretches = stages.into_iter().flat_map(|index| self.stretches(draft, index)).collect();
             pieces.extend(self.pieces(draft, stretches, (step_mm, Detail::Safer(below), &largest)));
         }
-        // Pieces are left out as soon as one fails.
+        // Pieces are left out as soon as one reaches the limit.
         (largest.so_far() < below).then(|| put_together(pieces, events)).filter(|settled| settled.margin() > than)
     }
 
@@ -154,12 +154,13 @@ impl Ground<'_> {
         put_together(pieces, self.events(draft))
     }
 
-    /// Pieces with their states. They share nothing but the largest share so far, and are many enough for all cores to end together.
+    /// Pieces with their states. They share only the largest utilisation so far. They are many enough for all cores to
+    /// end at about the same time.
     fn pieces(&self, draft: &Draft, stretches: Vec<Stretch>, how: (f64, Detail, &Largest)) -> Vec<(Piece, Vec<Look>)> {
         spread(&stretches, |stretch, _| self.settle_piece(draft, stretch, how)).into_iter().flatten().collect()
     }
 
-    /// The pieces of a stage, still without speed and time.
+    /// The pieces of a stage, without speed and time.
     fn stretches(&self, draft: &Draft, index: usize) -> Vec<Stretch> {
         let stage = &draft.stages[index];
         let mut marks = vec![stage.from_mm, stage.to_mm];
@@ -181,7 +182,7 @@ impl Ground<'_> {
         }
     }
 
-    /// What happens between cuts, stage by stage.
+    /// The events between cuts of each stage.
     fn events(&self, draft: &Draft) -> Vec<Vec<Look>> {
         (0..draft.stages.len()).map(|index| self.events_of(draft, index)).collect()
     }
@@ -201,7 +202,7 @@ impl Ground<'_> {
             if !beyond && !inside {
                 continue;
             }
-            // Works come before a re-grip at the same length (`AtStop`).
+            // At the same turned length, work comes before a re-grip (`AtStop`).
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
             let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
@@ -222,8 +223,8 @@ impl Ground<'_> {
         looks
     }
 
-    /// A piece and its states, which are told of which piece they are where these stand in a row; none once it is known that nothing is asked
-    /// of it any more.
+    /// A piece and its states. None: the largest utilisation so far already decides, so the piece is not needed. The
+    /// states get the index of their piece when all pieces are put in order.
     fn settle_piece(
         &self,
         draft: &Draft,
@@ -244,7 +245,7 @@ impl Ground<'_> {
             let s = self.state(nose_mm, places_mm[i], last, piece_end_mm);
             self.rig.posed(&s).ok().map(|p| (s, p))
         };
-        // What fails, fails at an end as a rule.
+        // A piece that fails usually fails at one of its ends, so these are looked at first.
         let [rear, front] = [places_mm.len() - 1, 0].map(posed);
         if let Detail::Safer(below) = detail {
             for (state, p) in rear.iter().chain(&front) {
@@ -259,7 +260,7 @@ impl Ground<'_> {
         let states: Vec<(State, Posed)> = front.into_iter().chain(inner).chain(rear).collect();
         let gripped = nose_mm.is_some();
         let wanted = self.rig.segment_rpm(segment, gripped);
-        // Bar that is fed on, uncut, for work behind the part-off turns no faster than the part-off.
+        // Bar that is fed on uncut, for work behind the part-off, turns no faster than at part-off.
         let fed = (segment.work == Work::PartOff && draft.fed_to_mm > to_mm + SAME_MM).then_some(draft.fed_to_mm);
         let fed = fed.map(|t| self.state(nose_mm, t, last, piece_end_mm));
         let fed: Vec<(State, Posed)> = fed.and_then(|s| Some((s, self.rig.posed(&s).ok()?))).into_iter().collect();
@@ -273,7 +274,7 @@ impl Ground<'_> {
         };
         let found = self.found(&states, segment, rpm, &traced, largest.so_far());
         let flexibilities: Vec<f64> = states.iter().map(|(_, p)| p.at_rest.tool_mm_per_n).collect();
-        // It belongs to the piece as a whole, so every state of it carries it.
+        // This finding belongs to the whole piece, so each of its states carries it.
         let along = checks::cut::along(self.rig, segment, &flexibilities);
         let mut looks = Vec::with_capacity(states.len());
         for (i, ((state, _), mut findings)) in states.into_iter().zip(found).enumerate() {
@@ -296,7 +297,7 @@ impl Ground<'_> {
         Some((Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time }, looks))
     }
 
-    /// Turned lengths of a piece to look at, ascending, both ends among them: an even row, and what is asked for besides.
+    /// Turned lengths of a piece to look at, ascending: evenly spaced with both ends, and those that `look_at_mm` adds.
     fn places_mm(&self, &Stretch { from_mm, to_mm, .. }: &Stretch, step_mm: f64) -> Vec<f64> {
         let steps = ((to_mm - from_mm) / step_mm).ceil().max(1.0);
         let mut places: Vec<f64> =
@@ -311,7 +312,8 @@ impl Ground<'_> {
         places
     }
 
-    /// Which states of a piece are points of the trace: both ends, and between them no closer than the chart needs.
+    /// Which states of a piece are points of the trace: both ends, and states between them as far apart as the chart
+    /// needs.
     fn traced(&self, states: &[(State, Posed)]) -> Vec<bool> {
         let spacing = self.rig.job.parted_at_mm() / TRACE_POINTS;
         let mut last = f64::NEG_INFINITY;
@@ -325,8 +327,9 @@ impl Ground<'_> {
         states.iter().enumerate().map(far).collect()
     }
 
-    /// What is found in each state of a piece. Traced states are worked out in full, others where a check may find more than in any
-    /// state before; without a trace, where one may find more than the largest share of all.
+    /// The findings in each state of a piece. Traced states are worked out in full. Another state is worked out where a
+    /// check may use more than in any state before; without a trace, where it may use more than the largest utilisation
+    /// of all.
     fn found(
         &self,
         states: &[(State, Posed)],
@@ -342,7 +345,7 @@ impl Ground<'_> {
             .map(|(s, p)| checks::at_rest(&View { rig, state: s, answers: &p.at_rest, segment, rpm }).collect())
             .collect();
         let largest = at_rest.iter().flatten().map(|f| f.utilisation).fold(largest, f64::max);
-        // Of the checks that depend on the speed: what each has found at most.
+        // For each check that depends on the speed: the largest utilisation so far.
         let mut most = if traced.is_empty() { [largest; BY_SPEED] } else { [0.0; BY_SPEED] };
         let mut full = |i: usize, most: &mut Shares| {
             let (s, p) = &states[i];
@@ -366,7 +369,7 @@ impl Ground<'_> {
         }
         for i in (0..states.len()).rev().filter(|i| traced.get(*i) != Some(&true)) {
             let (s, p) = &states[i];
-            // Whatever breaks is told.
+            // A state that breaks is always worked out, so the share asked for is 1 at most.
             let shares = most.map(|m| m.min(1.0));
             let needed = rig.critical_needed_rpm(s, &p.at_rest, rpm, shares);
             if !p.swings_above(needed * (1.0 + COUNT_GUARD)) {
@@ -377,7 +380,7 @@ impl Ground<'_> {
     }
 }
 
-/// All pieces, and what happens between cuts in each stage, in order.
+/// All pieces and all events between cuts, in the order of the stages.
 fn put_together(mut pieces: Vec<(Piece, Vec<Look>)>, events: Vec<Vec<Look>>) -> Settled {
     pieces.sort_by_key(|(piece, _)| piece.stage);
     let mut pieces = pieces.into_iter().peekable();

@@ -1,12 +1,15 @@
-//! The network of the sequence program: nodes, edges, and what never needs to enter.
+//! The network of the sequence program: its nodes, its edges, and the bounds that keep useless edges out.
 //!
 //! A node is a station where a stage may begin, together with the station of the last headstock re-grip. An edge is a
-//! stage with its best grip and the re-grips made during it: none; at its start, sharing the stop with the hand-over; at
-//! its end before the hand-over, where the front could not be let go otherwise; or inside, where stroke and
-//! interrupts let it cost least, and there as late as they allow. Everything an edge costs is known, so the program is a pure flow.
+//! stage with its best grip and its re-grips. A stage may have no re-grip, or one at its start, which shares the stop
+//! with the hand-over, or one at its end before the hand-over, where the counter-spindle could not let go of the front
+//! otherwise. Re-grips inside a stage stand where stroke and interrupts make them cheapest, and there as late as
+//! possible. The cost of every edge is known beforehand, so the program is a pure flow.
 //!
-//! Only edges that can lie on a plan within `bound` enter: a backward pass over times that cannot be beaten says how much
-//! any node still costs at least, and states in doubt are worked out only where that leaves hope.
+//! Only edges that can be part of a plan within the cost `bound` enter. A backward pass (`back`) gives each node a
+//! lower bound on its cost to the part-off. A state is in doubt where samples over the places of the headstock prove
+//! neither that it passes at full speed nor that it fails. It is worked out only where cost so far plus lower bound
+//! stay within `bound`.
 
 mod ahead;
 mod back;
@@ -22,7 +25,7 @@ use back::Back;
 use std::collections::HashMap;
 pub use weights::{FirstStage, Weights};
 
-/// Costs that differ by less are the same.
+/// Costs that differ by less than this count as equal.
 const SAME_COST: f64 = 1e-9;
 
 /// One stage as an edge.
@@ -32,7 +35,7 @@ pub struct Edge {
     pub from: usize,
     /// Index of the node it enters.
     pub to: usize,
-    /// What it adds to the objective.
+    /// Its share of the objective.
     pub cost: Price,
     /// Grip index; the free index for the first stage.
     pub grip: usize,
@@ -47,23 +50,23 @@ pub struct Edge {
 /// A node: station, and station of the last re-grip.
 pub type Node = (usize, usize);
 
-/// Whether an edge to a node at a cost cannot lie on a plan within the bound.
+/// Says whether an edge to this end node at this cost can be no part of a plan within the bound.
 type Out<'o> = dyn Fn(Node, Price) -> bool + 'o;
 
-/// Nodes and edges that can lie on a plan within a bound.
+/// Nodes and edges that can be part of a plan within a bound.
 #[derive(Debug, Clone, Default)]
 pub struct Network {
     /// The nodes; the first is the start.
     pub nodes: Vec<Node>,
     /// The edges.
     pub edges: Vec<Edge>,
-    /// Cheapest way to each node, where there is one.
+    /// Least cost from the start to each node.
     pub reached: Vec<Price>,
     /// The node of the part-off, where it is reached.
     pub goal: Option<usize>,
 }
 
-/// A way to make the re-grips of a stage: where, what they cost, and whether they need the stage to end beyond them.
+/// One choice of the re-grips at the start of a stage and inside it: their stations, and what they cost.
 struct Pattern {
     regrips: Vec<usize>,
     cost_s: f64,
@@ -78,18 +81,20 @@ pub struct Builder<'a> {
     shared_s: f64,
     hand_over_s: f64,
     stroke_mm: f64,
-    /// The most hand-overs wished, where that is bounded.
+    /// Largest number of hand-overs that the job allows; none: any number.
     most: Option<usize>,
-    /// What nodes still cost, by hand-overs left; the last holds for any number.
+    /// Lower bounds on the cost from each node to the part-off. The index is the number of hand-overs left; the last
+    /// entry holds for all larger numbers.
     passes: Vec<Back>,
-    /// What a re-grip inside at a station costs besides itself: its line, and the overhead of a travel cut in two, s.
+    /// By station: the cost of a re-grip there inside a stage without the re-grip itself, s. It is the charge for the
+    /// witness line and the overhead of a travel cut in two.
     split_s: Vec<f64>,
-    /// Places for the next re-grip after one at each station, the latest first.
+    /// By station of a re-grip: the stations that the next re-grip may have, the latest first.
     late: Vec<Vec<usize>>,
 }
 
 impl<'a> Builder<'a> {
-    /// A builder; works out what every node costs at least.
+    /// A builder. It computes the lower bounds of all nodes.
     pub fn new(runs: &'a Runs<'a>, weights: Weights) -> Builder<'a> {
         let machine = &runs.looker.rig.job.machine;
         let regrip_s = machine.headstock.regrip_s;
@@ -113,12 +118,12 @@ impl<'a> Builder<'a> {
         builder
     }
 
-    /// Least cost of any plan, as far as known; not finite when there is surely none.
+    /// Lower bound on the cost of any plan; not finite when there is surely no plan.
     pub fn least(&self) -> Price {
         self.back(0).of((0, 0))
     }
 
-    /// What a re-grip inside a stage costs at a station besides itself, s.
+    /// The cost of a re-grip at a station inside a stage, without the re-grip itself, s.
     fn split_s(&self, m: usize) -> f64 {
         if m == 0 || m >= self.grid.last() {
             return 0.0;
@@ -127,29 +132,31 @@ impl<'a> Builder<'a> {
         self.grid.stations[m].penalty_s + (full(m - 1, m) + full(m, m + 1) - full(m - 1, m + 1)).max(0.0)
     }
 
-    /// Nodes a stage that ends at `j` may lead to, with what the re-grip at the end costs.
+    /// The end nodes of a stage from `i` to `j`, each with the cost of the re-grip at that end, s: first without such a
+    /// re-grip, then with it.
     fn ends(&self, j: usize, regrip: usize, i: usize) -> [Option<(Node, f64)>; 2] {
         if j == self.grid.last() {
-            // One node for the part-off, wherever the last re-grip was.
+            // The part-off has one node for all places of the last re-grip.
             return [Some(((j, 0), 0.0)), None];
         }
         [Some(((j, regrip), 0.0)), (i > 0).then_some(((j, j), self.shared_s))]
     }
 
-    /// What a stage costs besides its run and re-grips: the hand-over it begins with, and the line its end leaves.
+    /// The cost of a stage without its run and its re-grips: the hand-over at its start, and the charge for the witness
+    /// line at its end.
     fn stage(&self, i: usize, j: usize) -> Price {
         let line_s = if j < self.grid.last() { self.grid.stations[j].penalty_s } else { 0.0 };
         let takes_hold = if i > 0 { self.weights.hand_over(self.hand_over_s) } else { Price::default() };
         takes_hold.plus_s(line_s)
     }
 
-    /// What the first stage adds besides its cuts; nothing for the others.
+    /// Seconds that the first stage adds to its cuts; 0 for every other stage.
     fn first_s(&self, i: usize, j: usize, run_s: f64) -> f64 {
         if i == 0 { self.weights.first.beyond_s(j, run_s) } else { 0.0 }
     }
 
-    /// A time no grip beats. Stops inside a run that must slow down may let its parts run faster, so there the time at
-    /// full speed stands.
+    /// Lower bound on the run time of a stage over all grips, s. A run that must slow down may go faster in parts when
+    /// it stops inside, so there the bound is the time at full speed.
     fn least_run_s(&self, i: usize, j: usize, pair: &Pair, pattern: &Pattern) -> f64 {
         let full = self.full_s(i, j, pattern);
         if pair.sure || self.inner(i, pattern).next().is_some() { full } else { pair.doubtful_s }
@@ -170,7 +177,7 @@ impl<'a> Builder<'a> {
         sum + self.runs.full_s(from, j)
     }
 
-    /// The ways to make the re-grips of a stage from a node to station `j`.
+    /// All choices of re-grips for a stage from a node to station `j`.
     fn patterns(&self, (i, l): Node, j: usize) -> Vec<Pattern> {
         let mut patterns = Vec::new();
         if i == 0 {
@@ -187,7 +194,8 @@ impl<'a> Builder<'a> {
         patterns
     }
 
-    /// Adds re-grips inside, each as late as the stroke allows, until the stroke reaches `j`.
+    /// Continues `so_far` by re-grips inside the stage until the stroke reaches `j`, and adds each complete choice to
+    /// `all`.
     fn late_regrips(&self, i: usize, j: usize, last: usize, so_far: Pattern, all: &mut Vec<Pattern>) {
         if self.grid.fed_to(j) <= self.reach_mm(last) {
             all.push(so_far);
@@ -201,13 +209,14 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// How far the stroke lets the bar go after a re-grip at a station, mm.
+    /// The turned length up to which the stroke feeds the bar after a re-grip at a station, mm.
     fn reach_mm(&self, regrip: usize) -> f64 {
         self.grid.at(regrip) + self.stroke_mm + SAME_MM
     }
 
-    /// Places for the next re-grip after one at a station, as far as the stroke reaches: the latest, then earlier ones only where they cost
-    /// less: a line on a surface, or the overhead of a travel cut in two. None at the part-off, for which bar may be fed on beyond it.
+    /// The stations that the next re-grip after one at station `last` may have, within the stroke. First comes the
+    /// latest one, then an earlier one only where it costs less (witness line, overhead of a travel cut in two). The
+    /// part-off is left out: bar may be fed on beyond it.
     fn late(&self, last: usize) -> Vec<usize> {
         let reach = self.reach_mm(last);
         let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(self.grid.last());
@@ -235,19 +244,22 @@ impl<'a> Builder<'a> {
         self.grown(bound, stages)
     }
 
-    /// Layer of the nodes at a station after so many hand-overs: one for the part-off, and where they are not bounded for all.
+    /// The layer of the nodes at a station after some hand-overs. The part-off has one layer. Where the number of
+    /// hand-overs is not bounded, all stations have one layer.
     fn layer(&self, station: usize, hand_overs: usize) -> usize {
         if self.most.is_none() || station == self.grid.last() { 0 } else { hand_overs }
     }
 
-    /// Hand-overs made after the next stage from a station, for every stage but the first begins with one; none: no more are wished.
+    /// Number of hand-overs made after the next stage from a station. Every stage but the first begins with a
+    /// hand-over. None: the number would be larger than wished.
     fn takes(&self, station: usize, made: usize) -> Option<usize> {
         let takes = made + usize::from(station > 0);
         self.most.is_none_or(|most| takes <= most).then_some(takes)
     }
 
-    /// The ends and patterns of stages that a node may be left by, each with the least that it takes, and that it and all behind it take; but
-    /// for those that leave no hope.
+    /// Calls `each` for every end station and pattern of re-grips of a stage from a node. `each` gets two lower bounds:
+    /// on the cost of this stage, and on the cost from this node to the part-off through this stage. A stage is left
+    /// out where `hopeless` is true of its lower bound.
     fn hopeful(
         &self,
         node: Node,
@@ -257,7 +269,7 @@ impl<'a> Builder<'a> {
     ) {
         let i = node.0;
         for (j, pair) in self.runs.from(i) {
-            // No way to make the re-grips is cheaper than to have none.
+            // No re-grip at all is the cheapest choice, so this bound holds for every pattern.
             let stage = self.stage(i, j);
             if hopeless((stage.plus_s(self.runs.full_s(i, j)) + onward.least_at[j]).plus_s(-1e-6)) {
                 continue;
@@ -276,14 +288,15 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// Grows the network from the start, with a layer of nodes for each number of hand-overs made where that is bounded: a
-    /// bound is no matter of an edge. `stages` gives the edges of one pattern from a node, but for those that are out to their end at a cost.
+    /// Grows the network from the start. Where the number of hand-overs is bounded, each number of hand-overs made has
+    /// its own layer of nodes, because a single edge cannot hold such a bound. `stages` gives the edges of one pattern
+    /// from a node, without those that its last argument rules out.
     fn grown(
         &self,
         bound: Price,
         stages: impl Fn(usize, Node, usize, &Pattern, &Out<'_>) -> Vec<(Node, Edge)>,
     ) -> Network {
-        // With no bound at all, places that surely lead nowhere still stay out.
+        // Even without a bound, nodes that surely do not lead to the part-off stay out.
         let hopeless = |cost: Price| cost > bound || !cost.is_finite();
         let last = self.grid.last();
         let mut net = Network { nodes: vec![(0, 0)], reached: vec![Price::default()], ..Network::default() };
@@ -329,8 +342,8 @@ impl<'a> Builder<'a> {
         net
     }
 
-    /// The edges of one pattern: with the sure grip where there is one, else with the best of the doubtful ones. States in doubt are not worked
-    /// out for a grip that cannot be the best, nor for an edge that is `out` to its node at a cost.
+    /// The edges of one pattern: with the sure grip where there is one, else with the best of the grips in doubt.
+    /// States in doubt are worked out neither for a grip that cannot be the best nor for an edge that `out` rules out.
     fn stages(&self, from: usize, (i, l): Node, j: usize, pattern: &Pattern, out: &Out<'_>) -> Vec<(Node, Edge)> {
         let base = self.stage(i, j).plus_s(pattern.cost_s);
         let regrip = *pattern.regrips.last().unwrap_or(&l);
@@ -352,7 +365,8 @@ impl<'a> Builder<'a> {
             }
             Grips::Doubtful(grips) => grips,
         };
-        // Best by time for each way to end: letting go as the headstock stands, or after a re-grip there.
+        // The best edge for each end of the stage. First: the front is let go with the headstock where it stands.
+        // Second: the headstock re-grips there before.
         let mut best: [Option<(Node, Edge)>; 2] = [None, None];
         let stops_inside = self.inner(i, pattern).next().is_some();
         for (least_s, grip) in doubtful.iter().copied() {
@@ -366,10 +380,10 @@ impl<'a> Builder<'a> {
             } else {
                 continue;
             };
-            // Parts of a run that is stopped inside may run faster than the whole.
+            // With a stop inside, the parts of a run may go faster than the whole run.
             let least_s = if stops_inside { self.full_s(i, j, pattern) } else { least_s };
             let least = edge(least_s, extra_s, grip, f64::INFINITY, slot == 1).cost;
-            // Where nobody asks for the safer of equals, the first is as good as any.
+            // Where the safer of two equally fast grips is not needed, the first one found stays.
             let by = if self.runs.looker.ranks { SAME_COST } else { -SAME_COST };
             let beaten = |a: &(Node, Edge)| !self.weights.safest && a.1.cost.plus_s(by) < least;
             if best[slot].as_ref().is_some_and(beaten) || out(end, least) {
@@ -393,7 +407,7 @@ impl<'a> Builder<'a> {
         best.into_iter().flatten().collect()
     }
 
-    /// Time and margin of a stage with its re-grips for the very places of the headstock.
+    /// Time and margin of a stage with its re-grips, for the exact places of the headstock. None: a state fails.
     fn exact_stage(&self, (i, l): Node, j: usize, grip: usize, pattern: &Pattern) -> Option<(f64, f64)> {
         let mut regrip = if pattern.regrips.first() == Some(&i) { i } else { l };
         let mut from = i;

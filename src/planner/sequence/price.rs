@@ -1,34 +1,35 @@
-//! What a way through the network costs, compared in order: hand-overs where the objective counts them, then seconds.
+//! The cost of a way through the network, compared in this order: hand-overs where the objective counts them, then
+//! seconds.
 //!
-//! Kept apart, so that a second stays a second however many hand-overs there are: one sum of both would need a weight so
-//! large that the last digits of the time are lost in it.
+//! The two are kept apart, because one sum of both would need a weight so large that the last digits of the seconds are
+//! lost.
 
 use std::ops::Add;
 
-/// Cost of a stage, or of a way. The order is that of the fields.
+/// Cost of a stage or of a way. Costs are compared field by field, in the order of the fields.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd, Default)]
 pub struct Price {
-    /// Hand-overs, where the objective counts them; else nothing. A whole number.
+    /// Number of hand-overs, a whole number, where the objective counts them; else 0.
     pub hand_overs: f64,
-    /// Seconds, those charged for lines among them.
+    /// Seconds, with the charges for witness lines.
     pub s: f64,
 }
 
 impl Price {
-    /// No price: there is no way.
+    /// The cost where there is no way.
     pub const NO_WAY: Price = Price { hand_overs: f64::INFINITY, s: f64::INFINITY };
 
-    /// Seconds alone.
+    /// A cost of seconds only.
     pub fn seconds(s: f64) -> Price {
         Price { hand_overs: 0.0, s }
     }
 
-    /// The same with seconds more.
+    /// This cost with more seconds.
     pub fn plus_s(self, s: f64) -> Price {
         Price { s: self.s + s, ..self }
     }
 
-    /// The lower of two.
+    /// The lower of two costs.
     pub fn min(self, other: Price) -> Price {
         if other < self { other } else { self }
     }

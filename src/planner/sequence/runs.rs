@@ -1,7 +1,10 @@
-//! Runs: travel from one station to another under one grip, without asking yet where the headstock re-grips.
+//! Runs: travel from one station to another under one grip. The places of the headstock's re-grips are not chosen yet.
 //!
-//! For every pair of stations the planner knows the time at full speed, whether a grip surely holds all the way, and else a time that no
-//! grip that may hold can beat. Which grips these are, and how safe, is worked out for the few pairs that can lie on a plan near the best.
+//! A grip is sure where every state of the run passes at full speed wherever the headstock stands. It is doubtful where
+//! it may hold at some place of the headstock, perhaps at a lower speed. For every pair of stations the planner knows
+//! the time at full speed, and whether a grip is sure. Where none is, it knows a lower bound on the time of all
+//! doubtful grips. Which grips these are, and how safe, is worked out only for the few pairs that can be part of a plan
+//! near the best.
 
 mod exact;
 mod under_way;
@@ -18,22 +21,24 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use under_way::{Clock, Hoped};
 
-/// Stations between samples. A grip that holds at both ends of so short a way holds between them as a rule.
+/// Number of stations from one sample to the next. A grip that holds at both ends of so short a way usually holds
+/// between them.
 const SAMPLED_EVERY: usize = 16;
 
 /// What is known of the travel between two stations.
 #[derive(Debug, Clone, Copy)]
 pub struct Pair {
-    /// Whether a grip surely holds.
+    /// Whether some grip is sure.
     pub sure: bool,
-    /// Where none does: a time that no grip that may hold, at no place of the headstock, beats, s; infinite where none may.
+    /// Where no grip is sure: a lower bound on the time over all grips and all places of the headstock, s. Infinite
+    /// where no grip may hold.
     pub doubtful_s: f64,
 }
 
 impl Pair {
     const HOPELESS: Pair = Pair { sure: false, doubtful_s: f64::INFINITY };
 
-    /// Whether no grip can hold.
+    /// Whether surely no grip holds.
     pub fn is_hopeless(&self) -> bool {
         !self.sure && self.doubtful_s == f64::INFINITY
     }
@@ -42,56 +47,59 @@ impl Pair {
 /// The grips of the travel between two stations.
 #[derive(Debug, Clone)]
 pub enum Grips {
-    /// The sure grip with the largest margin, and that margin.
+    /// The sure grip with the largest margin, and its margin.
     Sure(usize, f64),
-    /// Those that may hold, each with a time that it does not beat wherever the headstock stands, s; the fastest first.
+    /// The grips that may hold, each with a lower bound on its time over all places of the headstock, s; the lowest
+    /// first.
     Doubtful(Vec<(f64, usize)>),
 }
 
 /// How a grip holds between two stations.
 enum Holds {
-    /// Wherever the headstock stands; its margin is no larger than this.
+    /// At every place of the headstock; with an upper bound on its margin.
     Surely(f64),
-    /// At some of its places; a time that it does not beat, s.
+    /// Perhaps at some places of the headstock; with a lower bound on the time, s.
     Perhaps(f64),
 }
 
 /// All runs of one collet.
 pub struct Runs<'a> {
-    /// What looks at the states.
+    /// The looker, which works out states.
     pub looker: &'a Looker<'a>,
-    /// Stations between which walks need not look where they are sure; ascending.
+    /// Sampled stations, ascending. Where a grip is sure at two neighbouring ones, a walk does not look between them.
     samples: Vec<usize>,
-    /// `pairs[i][j - i - 1]` for stations `i < j`; rows end where nothing reaches any more. Row of the free front first.
+    /// The pairs of stations `i < j`: `gripped[i][j - i - 1]`, and `free[j - 1]` for the free front, which starts at
+    /// station 0. A row ends where the bar comes no farther.
     free: Vec<Pair>,
     gripped: Vec<Vec<Pair>>,
-    /// Time to cut up to each station at full speed, free and gripped, s.
+    /// Cutting time from the start to each station at full speed, free and gripped, s.
     cutting: [Vec<f64>; 2],
-    /// Overheads of whole segments up to each segment, s.
+    /// Sum of the overheads of all segments in front of each segment, s.
     overhead: Vec<f64>,
-    /// Grips of the pairs that were asked for.
+    /// The grips of each pair, as far as they were asked for.
     grips: Mutex<HashMap<(usize, usize), Arc<Grips>>>,
-    /// By first station and grip.
+    /// Runs under way, by first station and grip.
     hoped: Mutex<HashMap<(usize, usize), Hoped>>,
     exact_rows: Mutex<Rows>,
     mistaken: AtomicBool,
 }
 
 impl<'a> Runs<'a> {
-    /// Walks from every station with every grip.
+    /// Walks from every station with every grip, and looks at every station.
     pub fn new(looker: &'a Looker<'a>) -> Runs<'a> {
         Runs::walked(looker, (0..looker.grid.len()).collect())
     }
 
-    /// The same, but where a grip surely holds at samples of the stations on both sides, it is taken to hold between them: then nothing
-    /// is known to be slower, or to fail, that is not. Whoever asks for the grips of a pair has every state of it looked at, and
-    /// [`Runs::mistaken`] says whether a pair was not what it was taken for.
+    /// Walks from every station with every grip, but looks at samples of the stations only. Where a grip is sure at two
+    /// neighbouring samples, it is taken as sure between them. So a run may be taken as better than it is, never as
+    /// worse. `grips` looks at every state of a pair, and [`Runs::mistaken`] says afterwards whether a pair was wrongly
+    /// taken as sure.
     pub fn sampled(looker: &'a Looker<'a>) -> Runs<'a> {
         let grid = looker.grid;
         let mut samples = vec![0];
         for k in 1..grid.len() {
-            // Where the segment changes so does what is asked, and a task is asked for at its station alone. Where shoulders crowd, one
-            // says enough about its neighbours.
+            // A change of segment changes the demands, and a task makes demands at its own station only: both are
+            // samples. Where shoulders lie close together, one sample is enough for its neighbours.
             let last = samples.last().copied().unwrap_or(0);
             let apart = grid.at(k) - grid.at(last) >= looker.rig.job.planning.station_pitch_mm;
             let changes = k < grid.last() && grid.segment[k - 1] != grid.segment[k] && apart;
@@ -103,7 +111,7 @@ impl<'a> Runs<'a> {
         Runs::walked(looker, samples)
     }
 
-    /// Whether a pair that was taken to be sure is not.
+    /// Whether a pair was taken as sure and turned out not to be.
     pub fn mistaken(&self) -> bool {
         self.mistaken.load(Ordering::Relaxed)
     }
@@ -134,7 +142,7 @@ impl<'a> Runs<'a> {
             exact_rows: Mutex::default(),
             mistaken: AtomicBool::new(false),
         };
-        // Only from where the bar may come: what lies behind something that stops it needs no look.
+        // Only stations that the bar may reach are looked at.
         let mut reached = vec![false; grid.len()];
         reached[grid.last()] = true;
         let mut wave = vec![0];
@@ -155,26 +163,27 @@ impl<'a> Runs<'a> {
         runs
     }
 
-    /// What is known of the pairs from a station.
+    /// The pairs from a station.
     fn row(&self, i: usize) -> Vec<Pair> {
         let mut row = Vec::new();
         if i == 0 {
             self.walk(0, self.looker.free(), &mut row);
         }
-        // The nearest to the bush first: it reaches farthest as a rule, and leaves the others little to tell.
+        // The nose nearest to the bush comes first. It usually reaches farthest and leaves little to find for the
+        // others.
         for grip in self.looker.noses_at(i).rev().filter(|_| i > 0) {
             self.walk(i, grip, &mut row);
         }
         row
     }
 
-    /// The stations a run from `i` may end at, with what is known.
+    /// The stations at which a run from `i` may end, with their pairs.
     pub fn from(&self, i: usize) -> impl Iterator<Item = (usize, &Pair)> {
         let row = if i == 0 { &self.free } else { &self.gripped[i] };
         row.iter().enumerate().map(move |(n, p)| (i + 1 + n, p)).filter(|(_, p)| !p.is_hopeless())
     }
 
-    /// What is known of a pair; none where nothing reaches.
+    /// The pair of two stations. None: no run reaches so far.
     pub fn pair(&self, i: usize, j: usize) -> Option<&Pair> {
         if i == 0 { &self.free } else { &self.gripped[i] }.get(j.checked_sub(i + 1)?)
     }
@@ -186,8 +195,8 @@ impl<'a> Runs<'a> {
         cutting[j] - cutting[i] + self.overhead[segment[j - 1] + 1] - self.overhead[segment[i]]
     }
 
-    /// The next sample beyond the piece behind a station, where it is not the very next station, and what surely holds at both: the
-    /// grip in the cut, and where it lets go.
+    /// The next sample behind station `k`, where other stations lie between, and what is sure at both: that the grip
+    /// holds in the cut, and that it may let go.
     fn surely_to(&self, grip: usize, k: usize) -> Option<(usize, [bool; 2])> {
         let l = self.looker;
         let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
@@ -200,18 +209,18 @@ impl<'a> Runs<'a> {
         Some((to, [cut, lets_go(to) && lets_go(k)]))
     }
 
-    /// Walks from station `i` with a grip as far as states may hold, entering each station a stage may end at. What is known already is
-    /// not asked for again: a sure grip between two stations is enough.
+    /// Walks from station `i` with a grip as far as states may hold, and enters each station at which a stage may end.
+    /// Pairs that already have a sure grip are not asked again.
     fn walk(&self, i: usize, grip: usize, row: &mut Vec<Pair>) {
         let (l, grid) = (self.looker, self.looker.grid);
         let limit = self.looker.limit_mm(grip) + SAME_MM;
-        // Where a hand-over is wished, no stage goes on.
+        // No stage goes on beyond a wished hand-over.
         let goes_on = |k: &usize| grid.fed_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
         let within = (i..grid.last()).take_while(goes_on).count();
         let open = |row: &Vec<Pair>, k: usize| row.get(k - i).is_none_or(|p| !p.sure) && grid.borders(k + 1);
         let Some(last) = (i..i + within).rev().find(|k| open(row, *k)) else { return };
         let Some(first) = (i..=last).find(|k| open(row, *k)) else { return };
-        // If it does not get past the first station that is still open there is nothing to tell.
+        // A walk that does not pass the first station still open finds nothing new.
         if self.looker.piece(grip, first).dead {
             return;
         }
@@ -235,7 +244,7 @@ impl<'a> Runs<'a> {
             if !open(row, k) {
                 continue;
             }
-            // A stage may end at every open station, if what must hold there does.
+            // A stage may end at every open station where letting go, or the last grip, may hold.
             let ending = if surely[1] && k + 1 < sampled_to { Some([0.0; 2]) } else { self.looker.ending(grip, k + 1) };
             let Some([low, high]) = ending else { continue };
             if low > PASSES_UP_TO {
@@ -258,14 +267,16 @@ impl<'a> Runs<'a> {
         }
     }
 
-    /// The grips of a pair: the sure one with the largest margin, the first of equals, or else those that may hold.
+    /// The grips of a pair: the sure grip with the largest margin (of equals the first), or else the grips that may
+    /// hold.
     pub fn grips(&self, i: usize, j: usize) -> Arc<Grips> {
         if let Some(known) = lock(&self.grips).get(&(i, j)) {
             return known.clone();
         }
         let (l, grid) = (self.looker, self.looker.grid);
         let all: Vec<usize> = if i == 0 { vec![l.free()] } else { self.looker.noses_at(i).collect() };
-        // What the far end alone says: most that fail fail there, and no margin is larger.
+        // The far end of the run decides first. Most grips that fail do so there, and its margin is an upper bound for
+        // the run.
         let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
         for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {
             let Some([low, high]) = self.looker.ending(grip, j) else { continue };
@@ -276,7 +287,7 @@ impl<'a> Runs<'a> {
                 false => rest.push(grip),
             }
         }
-        // The most hopeful first: few others are then worth a look.
+        // The largest upper bound on the margin comes first, so that few other grips need a look.
         hopeful.sort_by(|a, b| b.1.total_cmp(&a.1));
         let mut best: Option<(usize, f64)> = None;
         let mut doubtful = Vec::new();
@@ -305,7 +316,7 @@ impl<'a> Runs<'a> {
             }
         }
         if best.is_none() {
-            // Each grip has its own states, so that no core waits for another.
+            // Each grip has its own states, so no core waits for another.
             let holds = spread(&rest, |grip, _| self.holds(i, j, *grip));
             doubtful.extend(rest.iter().zip(holds).filter_map(|(grip, holds)| match holds? {
                 Holds::Surely(_) => None,
@@ -321,7 +332,7 @@ impl<'a> Runs<'a> {
         found
     }
 
-    /// Whether a grip holds from one station to another; none: it does not.
+    /// Whether a grip holds from one station to another. None: it does not.
     fn holds(&self, i: usize, j: usize, grip: usize) -> Option<Holds> {
         let (hoped, time_s) = self.hoped(i, j, grip)?;
         let [_, high] = self.looker.ending(grip, j).filter(|[low, _]| *low <= PASSES_UP_TO)?;
@@ -330,7 +341,8 @@ impl<'a> Runs<'a> {
     }
 }
 
-/// Time between two neighbouring stations at full speed, s. Works that have no pieces count at their last station.
+/// Cutting time between two neighbouring stations at full speed, s. Work that cannot be divided counts at its last
+/// station.
 fn cutting_s(l: &Looker<'_>, k: usize, gripped: bool) -> f64 {
     let segment = &l.segments[l.grid.segment[k]];
     let ends = k + 1 >= l.grid.segment.len() || l.grid.segment[k + 1] != l.grid.segment[k];

@@ -1,11 +1,11 @@
 //! The network without a guide bush.
 //!
 //! The headstock's collet holds the bar and is set for each piece, so a state depends on where its piece ends. A piece
-//! runs from one stop to the next; every piece but the first begins with the headstock feeding out bar, a re-grip, for
-//! which the counter-spindle must hold. The counter-spindle may keep its grip from piece to piece, or hand over.
+//! runs from one stop to the next. Before every piece but the first the headstock re-grips and feeds out bar; meanwhile
+//! the counter-spindle must hold the front. The counter-spindle may keep its grip from piece to piece, or hand over.
 //!
-//! Nodes are a station with the grip held there, or with none: the collet open, or the front still free. All pieces that
-//! end at a station under a grip come from one walk over whole beams, each looked at once (`rows`).
+//! A node is a station with the grip that holds the front there, or with no grip: the collet is open, or the front is
+//! still free. One walk gives all pieces that end at a station under a grip (`rows`), and it looks at each state once.
 
 mod came;
 mod rows;
@@ -25,15 +25,15 @@ pub use came::Came;
 pub use rows::{Knows, Row};
 use std::collections::HashMap;
 
-/// What a state takes with its answers, in steps.
+/// Work of one state with its answers, in steps of the allowance.
 pub const POSE: u64 = 100;
 
-/// The grip of an edge that only opens the collet.
+/// Marks an edge that only opens the collet; it stands in place of a grip's index.
 pub const OPENS: usize = usize::MAX;
 
 /// Builds the network without a bush.
 pub struct Unguided<'a> {
-    /// What the network is of.
+    /// The job that the network is built for.
     pub ground: &'a Ground<'a>,
     /// Its stations.
     pub grid: &'a Grid,
@@ -48,7 +48,7 @@ impl<'a> Unguided<'a> {
         Unguided { ground, grid, noses, weights }
     }
 
-    /// The whole network, with what is to be known of its pieces.
+    /// The whole network. `knows` says how exactly the margins are worked out.
     pub fn network(&self, knows: Knows) -> Network {
         let grid = self.grid;
         let machine = &self.ground.rig.job.machine;
@@ -59,7 +59,7 @@ impl<'a> Unguided<'a> {
         let mut index: HashMap<Node, usize> = HashMap::from([((0, 0), 0)]);
         let mut rows: HashMap<(usize, usize), Row> = HashMap::new();
         for i in 0..grid.last() {
-            // Grips held come first, so that those who open the collet stand before those who close it.
+            // Nodes with a held grip come first: their edges open the collet before other edges leave the open node.
             let mut here: Vec<Node> = index.keys().copied().filter(|n| n.0 == i).collect();
             here.sort_by_key(|n| std::cmp::Reverse(n.1));
             if here.iter().any(|n| n.1 > 0) && !here.iter().any(|n| n.1 == 0) {
@@ -75,7 +75,7 @@ impl<'a> Unguided<'a> {
                         if self.lets_go(held - 1, i) {
                             self.add(&mut net, &mut index, node, (i, 0), OPENS, Price::default(), 1.0);
                         }
-                        // Where a hand-over is wished, what holds lets go.
+                        // At a wished hand-over, the grip that holds must let go.
                         if grid.stations[i].wished { Vec::new() } else { vec![(held - 1, Price::seconds(each_s))] }
                     }
                 };
@@ -106,11 +106,11 @@ impl<'a> Unguided<'a> {
         layered(net, most, |(station, held), edge| station > 0 && held == 0 && edge.grip != OPENS)
     }
 
-    /// Stations at which a piece from a station under a grip may end, as far as stops, stroke and travel tell.
+    /// Stations at which a piece from station `i` under a grip may end, by stops, stroke and travel alone.
     pub fn ends(&self, i: usize, grip: usize) -> impl Iterator<Item = usize> {
         let grid = self.grid;
         let ends = (i + 1..=grid.last()).take_while(move |j| *j == i + 1 || !grid.stations[j - 1].wished);
-        // Bar is fed on beyond the last station alone.
+        // The feed grows with the station, so the first station beyond the stroke ends the list.
         ends.take_while(move |j| self.feeds(i, *j)).filter(move |j| grid.borders(*j) && self.travels(i, *j, grip))
     }
 
@@ -119,7 +119,8 @@ impl<'a> Unguided<'a> {
         self.grid.fed_to(j) - self.grid.at(i) <= self.ground.rig.job.machine.headstock.stroke_mm + SAME_MM
     }
 
-    /// Walks the rows that a station asks for and none before it did, for the grips held there and, where one may take hold, all others.
+    /// Walks the rows that station `i` needs and no earlier station needed: for the grips held there and, where a new
+    /// grip may take hold, for all grips.
     fn look(&self, i: usize, tags: &[usize], knows: Knows, rows: &mut HashMap<(usize, usize), Row>) {
         let takes_hold = tags.contains(&0);
         let grips = (0..=self.noses.len()).filter(|g| match *g == self.noses.len() {
@@ -132,7 +133,7 @@ impl<'a> Unguided<'a> {
         rows.extend(new.into_iter().zip(walked));
     }
 
-    /// Whether the counter-spindle that holds at a grip travels from one station to another.
+    /// Whether the counter-spindle can travel from one station to another while it holds at a grip.
     pub fn travels(&self, i: usize, j: usize, grip: usize) -> bool {
         let rig = self.ground.rig;
         let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) else { return true };
@@ -180,22 +181,22 @@ impl<'a> Unguided<'a> {
         }
     }
 
-    /// Whether a grip may let go of the front at a station.
+    /// Whether the counter-spindle may let go of the front at a station.
     fn lets_go(&self, grip: usize, station: usize) -> bool {
         let state = self.state(station, grip, station);
         checks::at_event(self.ground.rig, &state, Event::LetsGo).all(|f| f.is_ok_and(|f| f.passes()))
     }
 
-    /// With the piece at an end turned and bar fed on for what is done behind the part-off.
+    /// The state in which the piece is turned and bar is fed on for work behind the part-off.
     pub fn fed_on(&self, grip: usize, end: usize, turned_mm: f64) -> State {
         let guide = self.ground.rig.guide(turned_mm, turned_mm, turned_mm);
         State { turned_mm, guide, ..self.state(end, grip, end) }
     }
 
-    /// Largest share of what must hold at the part-off.
+    /// Largest utilisation of the checks of the last grip, at part-off.
     ///
     /// # Errors
-    /// What does not hold; none where nothing does.
+    /// The finding that fails. None: no grip holds the part.
     pub fn parted(&self, grip: usize) -> Result<f64, Option<Finding>> {
         let rig = self.ground.rig;
         let Some(nose) = self.noses.get(grip) else {

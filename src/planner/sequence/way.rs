@@ -1,10 +1,10 @@
-//! The sequence program: unit flow from the free start to the part-off, cheapest. Then, among plans within a thousandth
-//! of it, the one whose smallest margin is largest. Where hand-overs come first, only edges on ways with the fewest of them
-//! enter, and the program makes the seconds least; so no weight ties the two together.
+//! The sequence program: the cheapest unit flow from the free start to the part-off. Then, among the plans within a
+//! thousandth of the least time, the plan whose smallest margin is largest. Where hand-overs count first, only edges on
+//! ways with the fewest hand-overs enter, and the program minimises the seconds. So no weight has to combine the two.
 //!
-//! The program is a pure flow, so its vertices are whole and no integer variables are needed (Hoffman & Kruskal 1956;
-//! any text on network flows). The solver reports no reduced costs; optimality is checked against the shortest-way
-//! labels of the network, which are found without it.
+//! The program is a pure flow, so its vertices are whole numbers and no integer variables are needed (Hoffman & Kruskal
+//! 1956; any text on network flows). The solver reports no reduced costs, so its optimum is checked against the labels
+//! of the network: shortest ways, found without the solver.
 
 use crate::defect::Defect;
 use crate::planner::sequence::network::{Edge, Network};
@@ -14,18 +14,19 @@ use std::collections::BTreeSet;
 
 /// Plans within this share of the least time count as equally fast.
 pub const EQUALLY_FAST: f64 = 1e-3;
-/// Flow on an edge above this is the way; a vertex of the program has only 0 and 1.
+/// An edge with more flow than this is on the way. A vertex of the program has flows of 0 and 1 only.
 const ON_THE_WAY: f64 = 0.5;
-/// Program and labels must agree within this, s.
+/// The program and the labels must agree within this, s.
 pub const AGREE_S: f64 = 1e-6;
-/// The most edges handed to the program as they are. Beyond it, edges that cannot lie on a cheapest way stay out.
+/// Largest number of edges given to the program at once. Above it, edges that cannot be on a cheapest way stay out.
 const MOST_EDGES: usize = 30_000;
 
-/// Solves the flow program over the edges that `enters` lets in; edges on the way, in order. None: no way.
+/// Solves the flow program over the edges that `enters` accepts, and returns the edges of the way in order. None: no
+/// way.
 ///
 /// # Errors
-/// [`Defect`] when an edge has no finite cost, the solver fails, its answer is not a way from start to goal, or costs other than
-/// the labels of the network say.
+/// [`Defect`] when an edge has no finite cost, when the solver fails, when its answer is not a way from start to goal,
+/// or when the way costs other than the labels of the network say.
 pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Option<Vec<usize>>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
     let edges: Vec<usize> = (0..net.edges.len()).filter(|a| enters(&net.edges[*a])).collect();
@@ -36,8 +37,8 @@ pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Opt
     if !labels[goal].is_finite() {
         return Ok(None);
     }
-    // Edges into or out of places no way leads through would only make rows that cannot hold. Of the others, every way takes
-    // the fewest hand-overs.
+    // An edge that is on no way to the goal would only add rows without a solution. The edges left are on ways with the
+    // fewest hand-overs.
     let back = labels_back(net, goal, &edges);
     let few = |a: &Edge| (labels[a.from] + a.cost + back[a.to]).hand_overs <= labels[goal].hand_overs;
     let edges: Vec<usize> = edges.into_iter().filter(|a| few(&net.edges[*a])).collect();
@@ -55,7 +56,7 @@ pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Opt
     }
     let mut model = problem.minimise(cost).using(microlp);
     for (node, sum) in balance.into_iter().enumerate() {
-        // The row of the goal follows from the others.
+        // The row of the goal follows from the other rows.
         if touched[node] && node != goal {
             model = model.with(sum.eq(if node == 0 { 1.0 } else { 0.0 }));
         }
@@ -71,7 +72,8 @@ pub fn cheapest_way(net: &Network, enters: impl Fn(&Edge) -> bool) -> Result<Opt
     Ok(Some(way))
 }
 
-/// Cheapest cost to every node over some edges. Edges leave stations in ascending order, so one pass is enough.
+/// Least cost from the start to every node over some edges. Edges leave stations in ascending order, so one pass is
+/// enough.
 fn labels(net: &Network, edges: &[usize]) -> Vec<Price> {
     let mut labels = vec![Price::NO_WAY; net.nodes.len()];
     labels[0] = Price::default();
@@ -82,7 +84,7 @@ fn labels(net: &Network, edges: &[usize]) -> Vec<Price> {
     labels
 }
 
-/// Cheapest cost from every node to the goal.
+/// Least cost from every node to the goal.
 fn labels_back(net: &Network, goal: usize, edges: &[usize]) -> Vec<Price> {
     let mut labels = vec![Price::NO_WAY; net.nodes.len()];
     labels[goal] = Price::default();
@@ -108,12 +110,12 @@ fn sum(prices: impl Iterator<Item = Price>) -> Price {
     prices.fold(Price::default(), |sum, price| sum + price)
 }
 
-/// A way and what it is worth.
+/// A way through the network, with its cost and margin.
 #[derive(Debug, Clone)]
 pub struct Way {
     /// Edges, in order.
     pub edges: Vec<Edge>,
-    /// Stations of their starts and ends.
+    /// Stations at which its edges begin and end.
     pub stations: Vec<usize>,
     /// Its cost.
     pub cost: Price,
@@ -123,12 +125,13 @@ pub struct Way {
     pub margin: f64,
 }
 
-/// The cheapest way, then the safest of those that take at most `allowance_s` more, and no more hand-overs where these count.
+/// Of the ways that cost at most `allowance_s` more than the cheapest, with no more hand-overs where these count, the
+/// way with the largest margin.
 ///
-/// Infinite asks for the safest way of all, then the cheapest of those.
+/// An infinite allowance gives the safest way of all; of equally safe ways, the cheapest.
 ///
 /// # Errors
-/// [`Defect`] as of [`cheapest_way`], and where the margins leave no way though there is one.
+/// [`Defect`] as of [`cheapest_way`], and where the margins leave no way although there is one.
 pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> {
     let Some(goal) = net.goal else { return Ok(None) };
     let all: Vec<usize> = (0..net.edges.len()).collect();
@@ -137,11 +140,12 @@ pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> 
     if !least.is_finite() {
         return Ok(None);
     }
-    // Sums of the same costs in another order may differ by rounding. What leads nowhere is within no allowance.
+    // The same costs summed in another order may differ by rounding. A node without a way is never within the
+    // allowance.
     let most = if allowance_s.is_finite() { least.plus_s(allowance_s + AGREE_S) } else { Price::NO_WAY };
     let within = |price: Price| price.is_finite() && price <= most;
     let through = |edge: &Edge| ahead[edge.from] + edge.cost + back[edge.to];
-    // Largest margin for which a way within the allowance is left: bisection over the margins that occur.
+    // Largest margin for which a way within the allowance remains: bisection over the margins of the edges.
     let margins: Vec<u64> = {
         let in_band = net.edges.iter().filter(|a| within(through(a)));
         in_band.map(|a| order_key(a.margin)).collect::<BTreeSet<_>>().into_iter().collect()
@@ -182,7 +186,7 @@ pub fn best_way(net: &Network, allowance_s: f64) -> Result<Option<Way>, Defect> 
     }))
 }
 
-/// Numbers in their order as integers, so that they can be sorted and told apart.
+/// Maps a number to an integer of the same order, so that numbers can be sorted and compared (total order of IEEE 754).
 fn order_key(x: f64) -> u64 {
     let bits = x.to_bits();
     if bits >> 63 == 1 { !bits } else { bits | (1 << 63) }

@@ -1,4 +1,5 @@
-//! What happens at a station besides cutting along, for the planner: cross holes, letting go of the front, what the last grip must hold.
+//! Events at a station besides turning: driven tools at work, letting go of the front, and the demands on the last
+//! grip.
 
 use crate::planner::states::outlook::{Looker, Remembered, guard};
 use crate::process::checks::{self, Event};
@@ -8,7 +9,7 @@ use crate::process::{Counter, State};
 use crate::spread::lock;
 use std::sync::Arc;
 
-/// Smallest and largest of some shares, with what a value between them may lie outside.
+/// Smallest and largest of some utilisations, widened by the guard for values between the samples.
 fn spread_of(shares: &[f64]) -> [f64; 2] {
     let low = shares.iter().copied().fold(f64::INFINITY, f64::min);
     let high = shares.iter().copied().fold(0.0, f64::max);
@@ -17,8 +18,8 @@ fn spread_of(shares: &[f64]) -> [f64; 2] {
 }
 
 impl Looker<'_> {
-    /// Smallest and largest share of `drill` over the tasks of a station, and of every check where bar is fed on for them: over all places of the headstock, or for the
-    /// one a re-grip at a station gives.
+    /// Smallest and largest utilisation over the tasks of a station: of `drill`, and of all checks where bar is fed on
+    /// for a task. Over all places of the headstock, or for the place that follows from a re-grip at a station.
     pub fn drill(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
         let due: Vec<(usize, f64)> = self.grid.due(station).collect();
         if due.is_empty() {
@@ -28,7 +29,7 @@ impl Looker<'_> {
         let [low, high] = self.remembered(&self.drills, (grip, station, regrip), |h| {
             let mut worst: f64 = 0.0;
             for (task, turned_mm) in &due {
-                // Bar that is fed on brings the headstock nearer.
+                // When bar is fed on, the headstock comes nearer.
                 let headstock_mm = h - (turned_mm - self.grid.at(station));
                 let state = State { turned_mm: *turned_mm, ..self.state(grip, station, headstock_mm) };
                 if *turned_mm > self.grid.at(station) + SAME_MM {
@@ -44,7 +45,7 @@ impl Looker<'_> {
         [low.max(shut[0]), high.max(shut[1])]
     }
 
-    /// What a state that is shut adds to the smallest and the largest share.
+    /// Smallest and largest utilisation that a shut state forces on a station.
     fn shut(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
         let is = match regrip {
             _ if !self.has_shut(grip, station) => return [0.0; 2],
@@ -58,7 +59,7 @@ impl Looker<'_> {
         }
     }
 
-    /// Smallest and largest share of `release` when the collet opens at a station.
+    /// Smallest and largest utilisation of `release` when the collet opens at a station.
     pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
         let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
         let row = &self.rows[grip];
@@ -100,7 +101,7 @@ impl Looker<'_> {
         range
     }
 
-    /// Largest share of what a last grip must hold.
+    /// Largest utilisation of the checks of the last grip.
     pub fn last_grip(&self, grip: usize) -> f64 {
         let Some(nose) = self.noses.get(grip) else { return 0.0 };
         let found = checks::of_last_grip(self.rig, *nose, self.rig.held_mm(*nose));

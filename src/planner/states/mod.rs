@@ -1,4 +1,4 @@
-//! What the states of a plan allow: asked once, and kept for every way that runs through them.
+//! What the states of a plan allow. Each state is worked out once and kept for every way through it.
 
 mod demand;
 mod events;

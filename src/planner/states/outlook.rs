@@ -1,8 +1,8 @@
-//! What the states of one turned length and grip look like for the planner, over all places of the headstock.
+//! Outlooks: the states of one turned length and grip, over all places of the headstock.
 //!
-//! A state depends on the headstock's place, and that on the last re-grip. Most states pass, or fail, wherever the
-//! headstock stands; samples over its range tell. Only states in between are worked out for the very place (`exact`),
-//! and only when a plan that could be the best runs through them.
+//! A state depends on the place of the headstock, which depends on the last re-grip. Most states pass, or fail, at
+//! every place of the headstock, and a few samples over its range show it. Only the states in doubt are worked out for
+//! their exact place (`exact`), and only when a plan that could be the best runs through them.
 
 use crate::planner::places::grips;
 use crate::planner::places::stations::Grid;
@@ -16,18 +16,20 @@ use crate::spread::{checkpoint_worth, lock};
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex, OnceLock};
 
-/// Besides half the spread of the samples, what a value between samples may lie outside them, as a share.
+/// How far a value between samples may lie outside them: this share of the largest, besides half the spread of the
+/// samples.
 pub const SAMPLE_GUARD: f64 = 0.002;
-/// Where the samples at both ends of the headstock's range stay below this share, the middle needs no look.
+/// At ease: where the samples at both ends of the headstock's range stay below this utilisation, the middle is not
+/// sampled.
 pub const AT_EASE: f64 = 0.85;
-/// Steps of the bisection that finds how far above what is needed the critical speed lies: its result is a safe one, and
-/// five steps make it fine enough to rank plans that are equally fast.
+/// Steps of the bisection that finds how far the critical speed lies above the one needed. Its result is a safe bound,
+/// and five steps are fine enough to rank plans that are equally fast.
 const RANKING_STEPS: usize = 5;
-/// Ranking looks no farther than this many times what is needed.
+/// The bisection looks up to this many times the critical speed needed.
 pub const MOST_ABOVE: f64 = 50.0;
-/// Relative width at which a critical speed that sets a speed is known.
+/// Relative accuracy of a critical speed that sets the speed of a cut.
 const CRITICAL_WIDTH: f64 = 1e-9;
-/// What a look at a state takes, in steps.
+/// Work of one look at a state, in steps of the allowance.
 const LOOK: u64 = 50;
 
 /// Whether a state is looked at as the end of the piece in front of it or as the start of the piece behind it.
@@ -39,18 +41,18 @@ pub enum Side {
     Start,
 }
 
-/// A state as far as planning needs it; both sides, the end of the piece in front and the start of the one behind.
+/// What planning needs of a state, for both sides: the end of the piece in front, and the start of the piece behind.
 #[derive(Debug, Clone, Copy)]
 struct Sample {
-    /// Largest share of the checks that no slowing helps.
+    /// Largest utilisation of the checks that a lower speed does not help.
     base: [f64; 2],
-    /// Largest share of all checks at full speed, or a little more.
+    /// Largest utilisation of all checks at full speed, or an upper bound on it.
     share: [f64; 2],
-    /// Highest speed at which whirl, whip and bore hold; infinite where full speed is no trouble, rev/min.
+    /// Highest speed at which the checks that depend on the speed hold, rev/min; infinite where full speed passes.
     cap_rpm: [f64; 2],
 }
 
-/// A state that fails whatever is done.
+/// A state that fails at every speed.
 const HOPELESS: Sample = Sample { base: [checks::MOST_SHARE; 2], share: [checks::MOST_SHARE; 2], cap_rpm: [0.0; 2] };
 
 /// How far outside the samples a value between them may lie.
@@ -58,32 +60,34 @@ pub(super) fn guard(low: f64, high: f64) -> f64 {
     SAMPLE_GUARD * high + 0.5 * (high - low)
 }
 
-/// A state for some places of the headstock: what lies behind the bush face, and what each side (the second only where it differs from the
-/// first) asks for at its speed, rev/min.
+/// A state for some places of the headstock: the bar behind the bush face, and for each side the full speed, rev/min,
+/// with the demands at each place. The second side is none where it is equal to the first.
 struct Asked {
     rears: Vec<Arc<Option<Rear>>>,
     sides: [Option<(f64, Vec<Demand>)>; 2],
 }
 
-/// How a state looks over all places of the headstock.
+/// What is known of a state over all places of the headstock.
 #[derive(Debug, Clone, Copy)]
 pub struct Outlook {
-    /// Passes at full speed wherever the headstock stands.
+    /// Sure: it passes at full speed at every place of the headstock.
     pub sure: bool,
-    /// Fails wherever it stands, even slowed down as far as allowed.
+    /// Dead: it fails at every place of the headstock, even at the lowest speed allowed.
     pub dead: bool,
-    /// At least as fast as the fastest any place allows, rev/min.
+    /// Upper bound on the speed that any place of the headstock allows, rev/min.
     pub hopeful_rpm: f64,
-    /// No faster than the slowest any place allows, rev/min; 0 where one may fail.
+    /// Every place of the headstock allows at least this speed, rev/min; 0 where one may fail.
     pub careful_rpm: f64,
-    /// Smallest margin seen at full speed.
+    /// Smallest margin of the samples at full speed.
     pub margin: f64,
 }
 
-/// Smallest and largest share by grip, station, and station of the last re-grip (none: over all places).
+/// Smallest and largest utilisation by grip, station, and station of the last re-grip (none: over all places of the
+/// headstock).
 pub(super) type Remembered = Mutex<HashMap<(usize, usize, Option<usize>), [f64; 2]>>;
 
-/// Looks at states of one rig, each once; from several threads, which then wait for each other only where they want the same state.
+/// Works out states of one rig, each once. Several threads may ask; they wait for each other only where they need the
+/// same state.
 pub struct Looker<'a> {
     /// The rig.
     pub rig: &'a Rig<'a>,
@@ -93,11 +97,11 @@ pub struct Looker<'a> {
     pub grid: &'a Grid,
     /// Its tasks.
     pub tasks: &'a [Task],
-    /// Noses tried; the index one past the last is the free front.
+    /// Places of the nose that are tried. The index one past the last stands for the free front.
     pub noses: Vec<f64>,
-    /// Whether the safer of two equally cheap grips is asked for.
+    /// Whether margins must be fine enough to find the safer of two equally cheap grips.
     pub ranks: bool,
-    /// By grip, from the first station it can be held at.
+    /// Rows by grip; the last row is that of the free front.
     pub(super) rows: Vec<Row>,
     exact: Mutex<HashMap<(usize, usize, usize), Sample>>,
     rears: Mutex<HashMap<u64, Arc<Option<Rear>>>>,
@@ -111,17 +115,17 @@ pub(super) struct Row {
     /// The bar inside the counter-spindle, its collet closed and open.
     inside: [OnceLock<Option<Arc<Inside>>>; 2],
     outlooks: Cells<Box<[Outlook; 2]>>,
-    /// Those of stations that the grip hardly reaches.
+    /// Outlooks of stations outside the row.
     beyond: Mutex<HashMap<usize, [Outlook; 2]>>,
     pub(super) releases: Cells<Box<[f64; 2]>>,
     len: usize,
 }
 
-/// Something of every station of a row, each once; made where it is first asked for.
+/// One value for every station of a row; each is made where it is first asked for.
 pub(super) type Cells<T> = OnceLock<Vec<OnceLock<T>>>;
 
 impl Row {
-    /// The cell of a station; none where the row does not reach it.
+    /// The cell of a station. None: the row does not reach it.
     pub(super) fn cell<'c, T>(&self, cells: &'c Cells<T>, station: usize) -> Option<&'c OnceLock<T>> {
         let i = station.checked_sub(self.first).filter(|i| *i < self.len)?;
         Some(&cells.get_or_init(|| (0..self.len).map(|_| OnceLock::new()).collect())[i])
@@ -129,12 +133,12 @@ impl Row {
 }
 
 impl<'a> Looker<'a> {
-    /// A looker for the rig's collet.
+    /// A looker for the rig's collet, with exact enough margins for ranking.
     pub fn new(rig: &'a Rig<'a>, segments: &'a [Segment], grid: &'a Grid, tasks: &'a [Task]) -> Looker<'a> {
         Looker::ranking(rig, segments, grid, tasks, true)
     }
 
-    /// The same; without ranking, states that pass are not told apart by how well.
+    /// A looker for the rig's collet. Without `ranks` it tells which states pass, but not how large their margins are.
     pub fn ranking(
         rig: &'a Rig<'a>,
         segments: &'a [Segment],
@@ -179,17 +183,17 @@ impl<'a> Looker<'a> {
         self.noses.len()
     }
 
-    /// Whether a grip index is a grip.
+    /// Whether a grip index stands for a grip, not for the free front.
     pub fn grips(&self, grip: usize) -> bool {
         grip < self.noses.len()
     }
 
-    /// Whether a state of a station under a grip is shut.
+    /// Whether some state of a station under a grip is shut.
     pub(super) fn has_shut(&self, grip: usize, station: usize) -> bool {
         self.grid.has_shut(station, self.noses.get(grip).copied())
     }
 
-    /// Every state that was looked at, by grip and station.
+    /// Grip and station of every state that was looked at.
     pub fn looked_at(&self) -> Vec<(usize, usize)> {
         let row = |(grip, row): (usize, &'_ Row)| -> Vec<(usize, usize)> {
             let cells = row.outlooks.get().map_or(&[][..], |cells| cells.as_slice());
@@ -213,7 +217,7 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// Places of the headstock that are looked at: the free front has one, a grip up to three over the range.
+    /// Places of the headstock to sample: one for the free front, up to three over its range for a grip.
     pub(super) fn places(&self, grip: usize, station: usize) -> Vec<f64> {
         let far = self.headstock_mm(station, self.grid.at(station));
         let near =
@@ -227,19 +231,19 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// What lies in front of the bush face, with the collet closed or open, or free.
+    /// The bar in front of the bush face, with the front free or with the collet closed or open.
     pub(super) fn front_of(&self, grip: usize, station: usize, counter: Counter) -> Front {
         let open = matches!(counter, Counter::Open { .. });
         let inside = self.rows[grip].inside[usize::from(open)].get_or_init(|| Inside::new(self.rig, counter));
         Front::with(self.rig, self.grid.at(station), counter, inside.clone())
     }
 
-    /// The same under a grip that holds, or free.
+    /// The bar in front of the bush face, with the front free or with the collet closed.
     fn front_held(&self, grip: usize, station: usize) -> Front {
         self.front_of(grip, station, Counter::of(self.noses.get(grip).copied()))
     }
 
-    /// A state for several places of the headstock; none where nothing holds it at one of them.
+    /// A state for several places of the headstock. None: at one of them nothing holds the bar.
     fn asked(&self, front: &Front, grip: usize, station: usize, places: &[f64]) -> Option<Asked> {
         checkpoint_worth(LOOK);
         let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
@@ -282,7 +286,7 @@ impl<'a> Looker<'a> {
         samples
     }
 
-    /// What a state asks of its critical speed, for each place of the headstock.
+    /// The demand of a state on its critical speed, for each place of the headstock.
     fn demands(
         &self,
         at_rest: &[AtRest],
@@ -290,7 +294,7 @@ impl<'a> Looker<'a> {
         segment: &Segment,
     ) -> Vec<Demand> {
         let demand = |(s, place): (&AtRest, &f64)| {
-            // `chatter` may look at the whole bar, so the headstock stands where it really does.
+            // `chatter` may need the whole bar, so the headstock stands at its true place.
             let state = self.state(grip, station, *place);
             let answers = self.as_answers(&state, s);
             Demand { base: self.base_share(&state, &answers, segment), laws: self.rig.speed_laws(&state, &answers) }
@@ -307,7 +311,8 @@ impl<'a> Looker<'a> {
         rear
     }
 
-    /// One side of a state: base share, share at full speed, and cap for each place of the headstock.
+    /// One side of a state. `put` gets for each place of the headstock: its index, the utilisation that no lower speed
+    /// helps, the utilisation at full speed, and the highest speed.
     fn side(
         &self,
         front: &Front,
@@ -331,7 +336,7 @@ impl<'a> Looker<'a> {
         let full = needed(1.0);
         let passes = if full.is_finite() { above(full) } else { vec![false; rears.len()] };
         if passes.iter().all(|p| *p) {
-            // How far above? Only as far as it can matter: below the base share nothing changes.
+            // How far above is the critical speed? Beyond what the base share needs, nothing changes.
             let base = demands.iter().map(|d| d.base).fold(0.0, f64::max);
             let (mut known, mut open) = (full, needed(base).min(MOST_ABOVE * full));
             if open > known && above(open).iter().all(|p| *p) {
@@ -361,7 +366,8 @@ impl<'a> Looker<'a> {
                 continue;
             }
             let at_floor = own * floor;
-            // A little below the floor too, so that places of the headstock between samples are not given up.
+            // The search begins a little below the lowest speed allowed, for places of the headstock between the
+            // samples.
             if floor >= 1.0 || !own.is_finite() || !above_one(0.95 * at_floor) {
                 put(i, d.base, checks::MOST_SHARE, 0.0);
                 continue;
@@ -372,7 +378,7 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// What the checks that do not depend on speed may look at.
+    /// Answers for the checks that do not depend on the speed. The critical speed is left infinite.
     fn as_answers(&self, state: &State, at_rest: &AtRest) -> Answers {
         Answers {
             unsupported_mm: self.rig.unsupported_mm(state),
@@ -388,13 +394,13 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// Largest share of the checks that no slowing helps.
+    /// Largest utilisation of the checks that a lower speed does not help.
     fn base_share(&self, state: &State, answers: &Answers, segment: &Segment) -> f64 {
         let view = View { rig: self.rig, state, answers, segment, rpm: 0.0 };
         checks::at_rest(&view).map(|f| f.utilisation).fold(0.0, f64::max)
     }
 
-    /// The samples of a state: the middle of the headstock's range only where its ends are not at ease.
+    /// The samples of a state. The middle of the headstock's range is sampled only where its ends are not at ease.
     fn cell(&self, grip: usize, station: usize) -> Vec<Sample> {
         let (places, front) = (self.places(grip, station), self.front_held(grip, station));
         let [far, middle, near] = places[..] else { return self.samples(&front, grip, station, &places) };
@@ -405,12 +411,12 @@ impl<'a> Looker<'a> {
         [ends, self.samples(&front, grip, station, &[middle])].concat()
     }
 
-    /// How a state looks for the piece on one side of it, its margin with it.
+    /// The outlook of a state for the piece on one side of it.
     pub fn outlook(&self, grip: usize, station: usize, side: Side) -> Outlook {
         let row = &self.rows[grip];
         let found = || {
             let (samples, shut) = (self.cell(grip, station), self.has_shut(grip, station));
-            // Where one place of the headstock is shut, it must be known for every place.
+            // Where one place of the headstock is shut, the station is not sure: each place must be looked at.
             let told = |o: Outlook| if shut { Outlook { sure: false, careful_rpm: 0.0, ..o } } else { o };
             [0, 1].map(|side| told(self.of_samples(grip, station, side, &samples)))
         };
@@ -449,14 +455,14 @@ impl<'a> Looker<'a> {
         }
     }
 
-    /// Speed the piece on one side of a station asks for, rev/min.
+    /// Full speed of the piece on one side of a station, rev/min.
     fn rpm(&self, grip: usize, station: usize, side: usize) -> f64 {
         let piece = [station.saturating_sub(1), station.min(self.grid.segment.len() - 1)][side];
         self.rig.segment_rpm(&self.segments[self.grid.segment[piece]], self.grips(grip))
     }
 
-    /// A state for the very place of the headstock: at what speed at most it passes (infinite: at full speed), and its
-    /// largest share at that speed; none when it fails.
+    /// A state for the exact place of the headstock: the highest speed at which it passes (infinite: full speed), and
+    /// its largest utilisation at that speed. None: it fails.
     pub fn exact(&self, grip: usize, station: usize, side: Side, regrip: usize) -> Option<(f64, f64)> {
         let key = (grip, station, regrip);
         let place = self.headstock_mm(station, self.grid.at(regrip));
@@ -472,7 +478,7 @@ impl<'a> Looker<'a> {
         let side = side as usize;
         let floor = self.rig.job.cutting.speed_floor * self.rpm(grip, station, side);
         let passes = sample.base[side] <= PASSES_UP_TO && sample.cap_rpm[side] >= floor;
-        // Slowed down just as far as needed, a state uses all of its limit.
+        // A state that is slowed down exactly as far as needed uses all of its limit.
         passes.then(|| (sample.cap_rpm[side], sample.share[side].min(1.0)))
     }
 }

@@ -1,4 +1,4 @@
-//! What is known of one piece under one grip, and whether the bar may come through at all.
+//! What is known of one piece under one grip, and whether the bar may come to the part-off at all.
 
 use crate::planner::states::outlook::{Looker, Side};
 use crate::process::checks::PASSES_UP_TO;
@@ -7,24 +7,25 @@ use crate::process::stops::SAME_MM;
 /// What is known of a piece between two neighbouring stations under a grip.
 #[derive(Debug, Clone, Copy)]
 pub struct PieceOutlook {
-    /// No place of the headstock lets it hold.
+    /// Dead: it fails at every place of the headstock.
     pub dead: bool,
-    /// It holds at every one, at full speed.
+    /// Sure: it holds at full speed at every place of the headstock.
     pub sure: bool,
-    /// The speed is no higher than this, rev/min.
+    /// Upper bound on the speed, rev/min.
     pub cap_rpm: f64,
-    /// The margin is no larger than this.
+    /// Upper bound on the margin.
     pub most_margin: f64,
 }
 
 impl PieceOutlook {
-    /// One that holds, with nothing known against it.
+    /// A piece that is sure, with bounds that limit nothing.
     pub const SURE: PieceOutlook =
         PieceOutlook { dead: false, sure: true, cap_rpm: f64::INFINITY, most_margin: f64::INFINITY };
 }
 
 impl Looker<'_> {
-    /// How far the counter-spindle, or the free front's headstock, lets a grip go, mm.
+    /// Turned length up to which the travel of the counter-spindle carries a grip, or the stroke of the headstock the
+    /// free front, mm.
     pub fn limit_mm(&self, grip: usize) -> f64 {
         let machine = &self.rig.job.machine;
         match (&machine.counter_spindle, self.noses.get(grip)) {
@@ -33,7 +34,7 @@ impl Looker<'_> {
         }
     }
 
-    /// Grips that the counter-spindle can take at a station and the wishes allow.
+    /// Grips that the counter-spindle can reach at a station and that the wishes allow.
     pub fn noses_at(&self, station: usize) -> impl DoubleEndedIterator<Item = usize> {
         let at_mm = self.grid.at(station);
         let travel = self.rig.job.machine.counter_spindle.as_ref().map(|c| (c.nearest_mm, c.farthest_mm));
@@ -49,7 +50,7 @@ impl Looker<'_> {
     /// What is known of the piece behind station `k` under a grip.
     pub fn piece(&self, grip: usize, k: usize) -> PieceOutlook {
         let nothing = PieceOutlook { dead: true, sure: false, cap_rpm: 0.0, most_margin: f64::NEG_INFINITY };
-        // The far side first: what fails, fails there as a rule.
+        // The far end first: a piece that fails usually fails there.
         let end = self.outlook(grip, k + 1, Side::End);
         if end.dead {
             return nothing;
@@ -65,7 +66,8 @@ impl Looker<'_> {
         PieceOutlook { dead: false, sure: sure && drill_high <= PASSES_UP_TO, cap_rpm, most_margin }
     }
 
-    /// Whether a stage may end at a station under a grip, by what must hold there alone: the shares of letting go, or of the last grip.
+    /// Smallest and largest utilisation of what must hold where a stage ends at a station under a grip: letting go of
+    /// the front, or the last grip. None: no stage may end there.
     pub fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
         if !self.grid.borders(station) {
             return None;
@@ -77,13 +79,13 @@ impl Looker<'_> {
         held.then(|| [self.last_grip(grip); 2])
     }
 
-    /// Whether every piece has a grip that may hold it, and the part-off one that may hold there. Without that there is surely no plan, and
-    /// that is known from a few states of each station, where runs ask for all of them.
+    /// Whether every piece has a grip that may hold it, and the part-off a grip that may hold there. Otherwise there is
+    /// surely no plan. This needs only a few states of each station, where runs need all of them.
     ///
-    /// From the part-off, for there the bar is longest.
+    /// It begins at the part-off, where the bar is longest.
     pub fn may_come_through(&self) -> bool {
         let last = self.grid.last();
-        // The grip that holds one piece holds the next one as a rule.
+        // A grip that holds one piece usually holds the next one too.
         let mut held = self.free();
         for k in (0..last).rev() {
             crate::spread::checkpoint();

@@ -4,7 +4,7 @@ use crate::job::Job;
 use crate::planner::why_not::no_hold::{self, NoHold, REASONS};
 use crate::process::segments::Refused;
 
-/// Something that stops the bar: the name of the check or rule, and words.
+/// A reason that stops the bar: the name of the check or rule, and words.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Reason {
     /// Name of the check or rule.
@@ -18,28 +18,28 @@ pub struct Reason {
 pub struct Blocked {
     /// Farthest turned length reached, mm.
     pub farthest_mm: f64,
-    /// Name of the check or rule; of several that must all be lifted, the first.
+    /// Name of the check or rule; where several must all be lifted, the first.
     pub by: String,
     /// One sentence.
     pub text: String,
-    /// Each of them where it is several, else nothing.
+    /// All reasons where several must be lifted together, else empty.
     pub together: Vec<Reason>,
-    /// What stopped other collets, told behind it.
+    /// What stopped other collets, to be told after the sentence.
     pub others: String,
     /// Index of the section at the farthest turned length.
     pub section: usize,
-    /// The pitch of stations at which it stands, mm, where that is not the job's own.
+    /// The station pitch for which this holds, mm, where it is not that of the job.
     pub pitch_mm: Option<f64>,
-    /// Stations of the stages up to there, each with its grip's nose: from, to, nose, last re-grip, mm.
+    /// The stages up to there: from, to, and the grip's nose, mm.
     pub stages: Vec<(f64, f64, Option<f64>)>,
     /// The collet tried.
     pub collet: Option<String>,
-    /// Where no grip brings the bar any farther than the free front: why not.
+    /// Why no grip brings the bar farther than the free front does, where this is so.
     pub no_hold: Option<NoHold>,
 }
 
 impl Blocked {
-    /// A place and what stops the bar there.
+    /// A turned length and what stops the bar there.
     pub fn found(farthest_mm: f64, by: &str, text: String, section: usize) -> Blocked {
         Blocked {
             farthest_mm,
@@ -57,18 +57,18 @@ impl Blocked {
 }
 
 impl Blocked {
-    /// Whether stations nearer to each other could tell something else: the bar was moved at all, or nothing held it.
+    /// Whether a finer station pitch could change the answer: where the bar was moved at all, or nothing held it.
     pub fn depends_on_stations(&self) -> bool {
         self.collet.is_some() || !self.stages.is_empty() || self.no_hold.is_some()
     }
 
-    /// How a reason ranks beside that of another collet: the farthest first, then what stops the bar alone before what does
-    /// so together with something else, and one with a grip before one without.
+    /// The rank of this answer among those of other collets. The farthest ranks highest, then a single reason before
+    /// several together, then an answer with a grip before one without.
     pub fn rank(&self) -> (f64, bool, bool) {
         (self.farthest_mm, self.together.is_empty(), self.no_hold.is_none())
     }
 
-    /// Names of all that must be lifted.
+    /// Names of all reasons that must be lifted.
     pub fn names(&self) -> Vec<&str> {
         if self.together.is_empty() { vec![&self.by] } else { self.together.iter().map(|r| r.by.as_str()).collect() }
     }
@@ -78,8 +78,8 @@ impl Blocked {
         format!("{}{}", self.text, self.others)
     }
 
-    /// The same, with what stopped the other collets where that was something else: the way on may be with one of them.
-    /// Where none took hold it is told why.
+    /// Adds what stopped the other collets where that was something else: the way on may be with one of them. Where no
+    /// collet took hold, it adds why.
     pub fn beside(mut self, job: &Job, others: &[Blocked]) -> Blocked {
         if self.no_hold.is_some() {
             let reasons: Vec<NoHold> = others.iter().filter_map(|b| b.no_hold.clone()).collect();
@@ -112,7 +112,7 @@ pub fn no_collets() -> Blocked {
     Blocked::found(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
 }
 
-/// No plan, and nobody asked why.
+/// No plan, without a reason.
 pub fn unknown() -> Blocked {
     Blocked::found(0.0, "", String::new(), 0)
 }

@@ -1,7 +1,7 @@
-//! How far the bar gets when there is no plan: stages one after the other, few and each as far as it goes.
+//! How far the bar comes when there is no plan. The search uses few stages, each as long as possible.
 //!
-//! Which states hold is asked of the same looks as for a plan. But costs say nothing here, so a station is entered once, by the first way that
-//! comes to it, and what leads to no new station is left alone.
+//! It uses the same looks at states as the search for a plan. Cost does not matter here, so a station is entered only
+//! once, by the first way that reaches it. A stage that leads to no new station is not followed.
 
 use crate::planner::states::outlook::Looker;
 use crate::planner::why_not::blocked::{self, Blocked};
@@ -12,8 +12,8 @@ use crate::process::checks::PASSES_UP_TO;
 use crate::process::stops::SAME_MM;
 use std::collections::BTreeMap;
 
-/// Pieces looked at, at most, so that an answer comes in any case: those of some hundred stages as long as a bar. What was found by then is
-/// told.
+/// Largest number of pieces looked at, so that an answer always comes: about the pieces of some hundred stages as long
+/// as a bar. The answer is then what was found so far.
 const MOST_PIECES: usize = 60_000;
 
 /// A station where a stage may begin, and how the bar came there.
@@ -22,11 +22,11 @@ struct Reached {
     /// Station of the last re-grip.
     last: usize,
     hand_overs: usize,
-    /// Where the stage that ends here began, and its grip.
+    /// Index (in `reached`) of the place where the stage that ends here began, and its grip.
     from: Option<(usize, usize)>,
 }
 
-/// What stops the bar where it comes farthest, and the stage that comes there.
+/// What stops the bar where it comes farthest, and the stage that leads there.
 struct Stopped {
     end: End,
     from: usize,
@@ -36,31 +36,31 @@ struct Stopped {
 struct Search<'l, 'a> {
     looker: &'l Looker<'a>,
     reached: Vec<Reached>,
-    /// By station: whether the bar came there.
+    /// By station: whether the bar reached it.
     known: Vec<bool>,
-    /// What is still to be gone on from: fewest hand-overs first, then the farthest.
+    /// The open list: fewest hand-overs first, then the farthest.
     open: BTreeMap<(usize, std::cmp::Reverse<usize>), usize>,
     best: Option<Stopped>,
     through: bool,
     pieces_left: usize,
 }
 
-/// Finds the farthest turned length, and what stops the bar there; none where it comes through.
+/// Finds the farthest turned length, and what stops the bar there. None: the bar comes to the part-off.
 ///
-/// A stage begins with a re-grip, or goes on with the headstock where the first way found left it. A plan may leave it elsewhere, so that
-/// now and then there is one all the same.
+/// A stage begins with a re-grip, or with the headstock where the first way found left it. A plan may leave the
+/// headstock elsewhere, so in rare cases there is a plan although this search finds none.
 pub fn find(looker: &Looker<'_>) -> Option<Blocked> {
     let search = Search::of(looker);
     (!search.through).then(|| search.told())
 }
 
-/// Whether the bar comes through, where nobody asks what stops it else.
+/// Whether the bar comes to the part-off.
 pub fn comes_through(looker: &Looker<'_>) -> bool {
     Search::of(looker).through
 }
 
 impl<'l, 'a> Search<'l, 'a> {
-    /// Goes as far as the bar comes.
+    /// Searches as far as the bar comes.
     fn of(looker: &'l Looker<'a>) -> Search<'l, 'a> {
         let start = Reached { station: 0, last: 0, hand_overs: 0, from: None };
         let mut search = Search {
@@ -79,7 +79,7 @@ impl<'l, 'a> Search<'l, 'a> {
             if station == 0 {
                 search.go_on(from, looker.free(), 0);
             } else if hand_overs < most {
-                // The nearest to the bush reaches farthest as a rule.
+                // The nose nearest to the bush usually reaches farthest.
                 for grip in looker.noses_at(station).rev() {
                     search.try_grip(from, grip);
                 }
@@ -91,7 +91,7 @@ impl<'l, 'a> Search<'l, 'a> {
         search
     }
 
-    /// Goes on with a grip where that may lead to a new station, or may tell more of the place where the bar stops.
+    /// Goes on with a grip where this may lead to a new station, or may say more about what stops the bar.
     fn try_grip(&mut self, from: usize, grip: usize) {
         let Reached { station, last, .. } = self.reached[from];
         let l = self.looker;
@@ -100,7 +100,8 @@ impl<'l, 'a> Search<'l, 'a> {
             l.grid.fed_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
         };
         let new = next.is_some_and(may_come_to);
-        // Farther says more; then a single reason more than several, and a grip that comes as far as the free front more than that.
+        // A farther place says more; at the same place a single reason says more than several, and a grip more than the
+        // free front.
         let says_more = || {
             let best = self.best.as_ref().map(|b| (b.end.station, b.end.is_single() && l.grips(b.grip)));
             best.is_none_or(|(far, clear)| may_come_to((far + usize::from(clear)).clamp(station + 1, l.grid.last())))
@@ -110,7 +111,7 @@ impl<'l, 'a> Search<'l, 'a> {
         }
         self.go_on(from, grip, station);
         if last != station && new {
-            // As the stage before left the headstock, without a re-grip at the start.
+            // Without a re-grip at the start: the headstock is where the stage before left it.
             self.go_on(from, grip, last);
         }
     }

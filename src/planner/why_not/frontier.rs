@@ -1,4 +1,4 @@
-//! When there is no plan: how far the bar gets, and what stops it there.
+//! What stops the bar when there is no plan, and the words for it.
 
 use crate::job::{Holding, Job};
 use crate::planner::states::outlook::{Looker, Side};
@@ -8,7 +8,7 @@ use crate::process::segments::Segment;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
 
-/// Whether the bar is too thick for what guides it.
+/// The reason, where the bar is too thick for the guide bush or the headstock's collet.
 pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
     let d = job.stock.diameter_mm;
     let machine = &job.machine;
@@ -30,7 +30,8 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
     Some(Blocked::found(0.0, by, text, 0))
 }
 
-/// What no plan can change: a tool without a place, or work on the front end that the headstock does not hold.
+/// What no plan can change: a tool without a place, or work on the front end that pushes harder than the headstock
+/// holds.
 pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
@@ -59,19 +60,19 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
     Some(Blocked::found(0.0, checks::push::NAME, text, 0))
 }
 
-/// What a demand counts with.
+/// The margin that a demand includes, in words.
 fn with_margin(rig: &Rig<'_>) -> String {
     format!("its margin of {} in it,", rig.job.limits.torque_margin)
 }
 
-/// Where one walk ended, and everything that stops it there: it goes on only where all of it is lifted.
+/// Where one walk ended, and everything that stops it there. It would go on only if all of these reasons were lifted.
 pub(super) struct End {
     pub(super) station: usize,
     reasons: Vec<Reason>,
 }
 
 impl End {
-    /// Of each check or rule the first reason is told.
+    /// Keeps the first reason of each check or rule.
     pub(super) fn new(station: usize, all: Vec<Reason>) -> End {
         let mut reasons: Vec<Reason> = Vec::new();
         for reason in all {
@@ -86,12 +87,12 @@ impl End {
         End::new(station, vec![Reason { by: by.into(), text }])
     }
 
-    /// Whether a single reason makes it.
+    /// Whether there is only one reason.
     pub(super) fn is_single(&self) -> bool {
         self.reasons.len() == 1
     }
 
-    /// How an end ranks beside another: the farthest, then one that a single reason makes, for lifting it is enough.
+    /// The rank of an end: the farthest is highest, then one with a single reason, because lifting that one is enough.
     pub(super) fn rank(&self) -> (usize, bool) {
         (self.station, self.is_single())
     }
@@ -121,7 +122,7 @@ pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<check
     failing
 }
 
-/// What the last grip cannot hold, in words.
+/// What the last grip does not hold, in words.
 pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
         checks::back::NAME => found.told("of the rear end under the work after part-off"),
@@ -130,7 +131,8 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     }
 }
 
-/// What breaks when a driven tool works, by name and in words: it bends the bar too far, or bar fed on for it does not stand.
+/// What breaks when a driven tool works, by name and in words: the tool bends the bar too far, or bar that is fed on
+/// for it does not hold.
 pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
     let (rig, grid) = (looker.rig, looker.grid);
     let counter = Counter::of(looker.noses.get(grip).copied());
@@ -148,7 +150,7 @@ pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f6
     )
 }
 
-/// The checks that break in a state even at the lowest speed allowed, the worst first.
+/// The checks that fail in a state even at the lowest speed allowed, the worst first.
 pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side: Side, last_mm: f64) -> Vec<Reason> {
     let rig = looker.rig;
     let t = looker.grid.at(station);
@@ -166,7 +168,8 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     let view = View { rig, state: &state, answers: &answers, segment, rpm };
     let mut found = failing(checks::all(&view));
     if found.is_empty() {
-        // A state that an earlier proof found to break, which the checks here let pass: the nearest to breaking.
+        // An earlier proof found that this state breaks, but the checks here let it pass: tell the check nearest to its
+        // limit.
         found.extend(checks::worst(checks::all(&view)));
     }
     if found.is_empty() {

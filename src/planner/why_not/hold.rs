@@ -1,4 +1,5 @@
-//! Why nothing takes hold of the finished front, in words: the collets, the places, the stops, what breaks at once.
+//! Why no collet takes hold of the finished front, in words: the collets, the places, the stops, the checks that fail
+//! at once.
 
 use crate::job::{Interrupt, SectionKind};
 use crate::planner::states::outlook::{Looker, Side};
@@ -24,7 +25,7 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
             "collet {name} could take hold between {from_mm:.1} and {farthest_mm:.1} mm turned, but {why}"
         ));
     }
-    // The way on that comes farthest, or what breaks at once.
+    // The grip that comes farthest, or else the checks that fail at once.
     let grips = || 0..looker.noses.len();
     let from = |k: usize, grip: usize| match walk(looker, k, grip, k, |_, _| ()) {
         Walk::Ends(end) => Some((end, grip)),
@@ -52,7 +53,7 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
     })
 }
 
-/// Why the feed stops nowhere between two turned lengths.
+/// Why the feed may not stop between two turned lengths.
 fn why_no_stop(rig: &Rig<'_>, from_mm: f64, to_mm: f64) -> String {
     let sections = rig.job.shaft.sections.iter().enumerate();
     let mut there = sections.filter(|(_, s)| s.to_mm >= from_mm - SAME_MM && s.from_mm <= to_mm + SAME_MM);

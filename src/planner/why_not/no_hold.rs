@@ -1,22 +1,22 @@
-//! Why a collet takes hold nowhere, in words: its range, the places, what must not be gripped.
+//! Why a collet can take hold nowhere, in words: its range, the places, sections that must not be gripped.
 
 use crate::job::Job;
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
 
-/// Reasons beside the first that are told, sections that are no place for a grip or other collets; more would hide the point.
+/// Largest number of sections or other collets that are told as reasons; more would hide the main point.
 pub const REASONS: usize = 2;
 
-/// Why a collet holds nowhere, or not in time.
+/// Why a collet can hold nowhere, or not early enough.
 #[derive(Debug, Clone, PartialEq)]
 pub enum NoHold {
     /// No plain section has a diameter in its range.
     Range,
-    /// Something else, in words.
+    /// Another reason, in words.
     Because(String),
 }
 
-/// Why a collet holds nowhere at all.
+/// Why a collet can hold nowhere at all.
 pub fn nowhere(rig: &Rig<'_>) -> NoHold {
     let Some(collet) = rig.collet else { return NoHold::Because("the machine has no counter-spindle".into()) };
     let sections = rig.job.shaft.sections.iter().enumerate();
@@ -50,14 +50,14 @@ pub fn nowhere(rig: &Rig<'_>) -> NoHold {
     })
 }
 
-/// Turned length from which on one of the noses may stand, mm.
+/// Least turned length at which a grip can take hold, mm.
 pub fn earliest_mm(rig: &Rig<'_>, noses: &[f64]) -> Option<f64> {
     let nearest_mm = rig.job.machine.counter_spindle.as_ref()?.nearest_mm;
     let first = noses.iter().copied().min_by(f64::total_cmp)?;
     Some((first + nearest_mm - rig.gap_mm()).max(first))
 }
 
-/// Why a collet takes hold nowhere up to a turned length, where it holds nowhere at all or farther back alone.
+/// Why a collet takes hold nowhere up to a turned length: it can hold nowhere at all, or only farther back.
 pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHold> {
     let (Some(collet), Some(from_mm)) = (rig.collet, earliest_mm(rig, noses)) else { return Some(nowhere(rig)) };
     let first = noses.iter().copied().min_by(f64::total_cmp)?;
@@ -72,7 +72,8 @@ pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHol
     (from_mm > farthest_mm + SAME_MM).then(told)
 }
 
-/// Why nothing takes hold, over all collets: those whose range fits no section say nothing where another could hold.
+/// Why nothing takes hold, over all collets. A collet whose range fits no section is told only where no other collet
+/// could hold.
 pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     let mut told: Vec<&str> = Vec::new();
     for reason in reasons {

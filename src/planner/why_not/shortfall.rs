@@ -1,4 +1,4 @@
-//! The answer when there is no plan: the stages as far as they reach, what stops them, and what would help.
+//! The answer when there is no plan: the stages found, what stops them, and what would help.
 
 use crate::job::Job;
 use crate::job::plan::{Change, Plan, Shortfall, Stage, Verdict};
@@ -6,7 +6,7 @@ use crate::planner::plan::assemble;
 use crate::planner::why_not::blocked::Blocked;
 use crate::process::Rig;
 
-/// The plan that says why there is none, with changes that would help, or what was tried.
+/// The plan that says why the job has none, with changes that would help, or what was tried.
 pub fn plan(job: &Job, blocked: &Blocked, changes: Vec<Change>, tried: Option<String>) -> Plan {
     let collet = blocked.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
@@ -26,7 +26,7 @@ pub fn plan(job: &Job, blocked: &Blocked, changes: Vec<Change>, tried: Option<St
     }
 }
 
-/// The stages up to the place where nothing leads further. Only places are known: no speeds, no re-grips, no checks.
+/// The stages up to the farthest place. Only their places are known: no speeds, no re-grips, no checks.
 fn stages(rig: &Rig<'_>, blocked: &Blocked) -> Vec<Stage> {
     let one = |(i, (from_mm, to_mm, nose)): (usize, &(f64, f64, Option<f64>))| {
         let counter = |t: f64| nose.map(|g| t + rig.gap_mm() - g);

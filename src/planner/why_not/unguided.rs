@@ -1,4 +1,4 @@
-//! What stops the bar where no way leads on without a bush, in words: each piece looked at state by state.
+//! What stops the bar without a bush where no way leads on, in words: each piece is looked at state by state.
 
 use crate::planner::sequence::unguided::{Came, POSE, Unguided};
 use crate::planner::why_not::blocked::Blocked;
@@ -7,7 +7,7 @@ use crate::process::checks::{self, Event, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Guide, State};
 
-/// A state on the way to the end of a piece.
+/// A state of a piece, with its answers.
 struct StateAt {
     station: usize,
     state: State,
@@ -21,7 +21,7 @@ struct Stopped {
 }
 
 impl Unguided<'_> {
-    /// What stops the bar where a network ends.
+    /// What stops the bar at the farthest station.
     pub fn blocked(&self, came: &Came) -> Blocked {
         let (grid, far) = (self.grid, came.far);
         let section = self.ground.rig.job.shaft.section_at(grid.at(far));
@@ -34,9 +34,10 @@ impl Unguided<'_> {
             };
             grips.into_iter().filter_map(|grip| self.stops(far, next, grip).and_then(|()| self.comes_off(grip)).err())
         });
-        // Where no grip can take over, the piece that came so far would have to go on.
+        // The grips that came so far also stop here: their pieces cannot go on.
         let by = came.by.iter().filter_map(|(from, grip)| self.stops(*from, next, *grip).err());
-        // A check says more than a travel that some other grip would have; of checks the first is told.
+        // A failing check says more than a travel at its end, which another grip might not have. Of several checks the
+        // first is told.
         let mut stopped: Option<Stopped> = None;
         for found in held.chain(by) {
             let travel = found.rule == "counter_spindle_travel";
@@ -56,7 +57,7 @@ impl Unguided<'_> {
         Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
     }
 
-    /// What a grip does not hold at the part-off.
+    /// An error where a grip does not hold the part at part-off.
     fn comes_off(&self, grip: usize) -> Result<(), Stopped> {
         let stopped = |found: Option<Finding>| match found {
             None => Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() },
@@ -65,7 +66,7 @@ impl Unguided<'_> {
         self.parted(grip).map(|_| ()).map_err(stopped)
     }
 
-    /// States of a grip from the end of a piece down to a station, as far as the supports hold the bar.
+    /// States of a grip from the end of a piece back to a station, as long as the supports hold the bar.
     fn column(&self, grip: usize, end: usize, down_to: usize) -> Vec<StateAt> {
         let seen = |station: usize| {
             let state = self.state(station, grip, end);
@@ -76,7 +77,7 @@ impl Unguided<'_> {
         (down_to..=end).rev().map_while(seen).collect()
     }
 
-    /// What stops a piece from one station to another, told in the order in which it is turned; nothing where it passes.
+    /// An error with what stops a piece from one station to another, in the order of turning.
     fn stops(&self, i: usize, j: usize, grip: usize) -> Result<(), Stopped> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
@@ -89,7 +90,7 @@ impl Unguided<'_> {
         if !grid.shut.is_empty() && (i..=j).any(shut) {
             return Err(Stopped { rule: "support".into(), text: "a place between the looked-at ones breaks".into() });
         }
-        // The end first: most pieces that fail, fail there.
+        // The end first: most pieces that fail do so there.
         self.passes(j - 1, &self.column(grip, j, j), gripped)?;
         let column = self.column(grip, j, i);
         let mut k = i;
@@ -121,7 +122,7 @@ impl Unguided<'_> {
         Ok(())
     }
 
-    /// States of one segment in a row; an error names the check that fails.
+    /// Checks consecutive states of one segment. An error names the check that fails.
     fn passes(&self, piece: usize, seen: &[StateAt], gripped: bool) -> Result<(), Stopped> {
         let rig = self.ground.rig;
         let segment = &self.ground.segments[self.grid.segment[piece]];

@@ -1,4 +1,4 @@
-//! One stage as far as it goes, and what stops it.
+//! One stage, as far as it goes, and what stops it.
 
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::Reason;
@@ -7,18 +7,18 @@ use crate::planner::why_not::wished;
 use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
 
-/// What comes of a walk with one grip.
+/// The result of a walk with one grip.
 pub(super) enum Walk {
-    /// The stage cannot begin: another grip, or none, brought the bar here.
+    /// The stage cannot begin with this grip.
     NotBegun,
     /// Something stops it.
     Ends(End),
-    /// Nothing does: the part comes off.
+    /// Nothing stops it, and the part comes off.
     Through,
 }
 
-/// Walks on with one grip that may take hold at a station, the last re-grip at another, until something stops it; `passed` hears of each station come to, with
-/// the last re-grip then.
+/// Walks on with a grip that takes hold at station `from`, with the last re-grip at station `last`, until something
+/// stops it. `passed` gets each station reached, with the last re-grip at that time.
 pub(super) fn walk(
     looker: &Looker<'_>,
     from: usize,
@@ -65,7 +65,7 @@ pub(super) fn walk(
                     };
                     let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
                     reasons.push(Reason { by: "stroke".into(), text });
-                    // What else stops the bar is looked at with the headstock as near the bush as it comes.
+                    // Other reasons are looked for with the headstock as near the bush as the stroke allows.
                     last = (last..k).find(|m| t - grid.at(*m) <= stroke + SAME_MM).unwrap_or(k);
                 }
             }

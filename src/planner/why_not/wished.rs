@@ -1,7 +1,7 @@
-//! Wishes that no plan can meet, whatever else it does.
+//! Wishes that no plan can meet.
 //!
-//! A wished hand-over ends every stage that comes to it, and begins one with the wished nose; stretches never to grip are left out of the lands.
-//! So both only take ways away.
+//! A wished hand-over ends every stage that comes to it, and begins a stage with the wished nose. Stretches that must
+//! never be gripped are left out of the lands. So both kinds of wishes only remove ways.
 
 use crate::planner::places::grips::Land;
 use crate::planner::why_not::blocked::Blocked;
@@ -9,10 +9,10 @@ use crate::process::Rig;
 use crate::process::segments::Segment;
 use crate::process::stops::SAME_MM;
 
-/// What stops the bar where a wish cannot be kept or ends a stage that nothing goes on from.
+/// Name of the rule that stops the bar where a wish cannot be met, or where no stage goes on from a wished hand-over.
 pub const NAME: &str = "wish";
 
-/// A wish that no plan with this collet can meet, whatever else it does.
+/// A wish that no plan with this collet can meet.
 pub fn impossible(rig: &Rig<'_>, segments: &[Segment], lands: &[Land]) -> Option<Blocked> {
     let shaft = &rig.job.shaft;
     for wish in &rig.job.wishes.hand_overs {

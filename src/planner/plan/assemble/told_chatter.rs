@@ -1,8 +1,8 @@
-//! `chatter` of each stage at its worst, with its modes worked out.
+//! The largest utilisation of `chatter` in each stage, with the modes worked out.
 //!
-//! Most moments are settled by a bound that says that they pass and little about how near they are to the limit. So the modes
-//! are worked out where that bound is worst in each piece, at the ends of pieces, and at moments spread over the stage; then
-//! between the worst of these and its neighbours. The proof works out the worst of the whole plan at all of its states.
+//! For most moments a bound shows that they pass, but not how near they are to the limit. So the modes are worked out
+//! where this bound is largest in each piece, at the ends of pieces, and at moments spread over the stage; then between
+//! the worst of these and its neighbours. The proof works out the worst of the whole plan from all its states.
 
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::settle::{Look, Settled};
@@ -12,23 +12,23 @@ use crate::process::segments::Segment;
 use crate::spread::spread;
 use std::collections::BTreeMap;
 
-/// Moments spread over a stage.
+/// Number of moments spread over a stage.
 const CHATTER_MOMENTS: usize = 16;
 
-/// A moment at which `chatter` may be at its worst.
+/// A moment at which `chatter` may be at its worst, with an upper bound on its utilisation.
 #[derive(Clone, Copy)]
 struct Hopeful<'a> {
-    /// It uses no more of its limit than this.
+    /// Upper bound on the utilisation.
     most: f64,
-    /// Whether that is from more than a few modes.
+    /// Whether more than a few modes gave this bound.
     closer: bool,
     look: &'a Look,
 }
 
-/// The looks of a stage at which there is something to chatter: share of the limit by the bound, and the look.
+/// The looks of a stage in which `chatter` applies: its utilisation by the static bound, and the look.
 type Bounded<'a> = Vec<(f64, &'a Look)>;
 
-/// The worst of each stage, and where.
+/// The largest utilisation of each stage, and the look in which it occurs.
 pub fn worst_chatter<'a>(
     ground: &Ground<'_>,
     settled: &Settled,
@@ -42,7 +42,7 @@ pub fn worst_chatter<'a>(
     let bound = |look: &Look| look.findings.iter().find(|f| f.check == chatter::NAME).map(|f| f.utilisation);
     let stages: Vec<Bounded<'a>> =
         stages.iter().map(|looks| looks.iter().filter_map(|l| Some((bound(l)?, *l))).collect()).collect();
-    // A few modes tell where it may be worst, some more tell it better, and all of them are worked out only there.
+    // A few modes show where the worst may be, some more modes narrow it down, and all modes are worked out only there.
     let first: Vec<(usize, usize)> =
         stages.iter().enumerate().flat_map(|(stage, all)| some(all).into_iter().map(move |i| (stage, i))).collect();
     let few = spread(&first, |(stage, i), _| about(stages[*stage][*i].1, FEW_STEPS));
@@ -51,7 +51,7 @@ pub fn worst_chatter<'a>(
         known[stage].extend(most.map(|most| (i, most)));
     }
     let mut open: Vec<(&Bounded<'a>, BTreeMap<usize, f64>)> = stages.iter().zip(known).collect();
-    // The last stages first: the stiffer the bar, the more modes it takes.
+    // The last stages come first, because a stiffer bar needs more modes.
     open.reverse();
     let mut found = spread(&open, |(all, known), _| {
         let known = climbed(known, |i| about(all[i].1, FEW_STEPS));
@@ -62,7 +62,7 @@ pub fn worst_chatter<'a>(
     found
 }
 
-/// Where to look first: the ends of every piece, its worst by the bound, and moments spread over the stage.
+/// The looks to start with: the ends of every piece, its worst by the bound, and moments spread over the stage.
 fn some(all: &Bounded<'_>) -> Vec<usize> {
     let mut places: Vec<usize> = (0..all.len()).step_by(all.len().div_ceil(CHATTER_MOMENTS).max(1)).collect();
     let mut from = 0;
@@ -78,7 +78,8 @@ fn some(all: &Bounded<'_>) -> Vec<usize> {
     places
 }
 
-/// Goes on from the worst place known, halfway to its neighbours each time, until there is nothing between; all places known then.
+/// Searches from the worst place known, each time halfway to both neighbours, until no place is left between. Returns
+/// all places known then.
 fn climbed(known: &BTreeMap<usize, f64>, about: impl Fn(usize) -> Option<f64>) -> BTreeMap<usize, f64> {
     let mut known = known.clone();
     while let Some((top, _)) = known.iter().reduce(|a, b| if b.1 > a.1 { b } else { a }) {
@@ -91,14 +92,14 @@ fn climbed(known: &BTreeMap<usize, f64>, about: impl Fn(usize) -> Option<f64>) -
             break;
         }
         for i in new {
-            // What has nothing to chatter is no better place than any.
+            // Where `chatter` does not apply, the place counts as 0.
             known.insert(i, about(i).unwrap_or(0.0));
         }
     }
     known
 }
 
-/// The worst of some moments: the most hopeful first, each with as many modes as it takes.
+/// The worst of some moments. The largest upper bound comes first, and each gets as many modes as it needs.
 fn worst<'a, 's>(
     ground: &Ground<'_>,
     mut open: Vec<Hopeful<'a>>,

@@ -1,4 +1,4 @@
-//! Grips on all cores, before the network asks for them one by one.
+//! Works out grips on all cores, before the network needs them one by one.
 
 use super::{Builder, Edge, Node, Out, Pattern, Price};
 use crate::spread::spread;
@@ -6,10 +6,10 @@ use std::cell::RefCell;
 use std::collections::BTreeSet;
 
 impl Builder<'_> {
-    /// Works out the grips of the sure pairs that the network within a bound asks for: by growing it once with the least that any stage
-    /// takes, which of a sure pair is what it takes.
+    /// Works out the grips of the sure pairs that the network within a bound needs. To find these pairs, it grows the
+    /// network once with the lower bound on the time of each stage. For a sure pair this bound is the true time.
     ///
-    /// Pairs in doubt stay out: whether they are asked for turns on what those before them really take.
+    /// Pairs in doubt are left out: whether the network needs them depends on the true times of the stages before.
     pub(super) fn look_ahead(&self, bound: Price) {
         let pairs = RefCell::new(BTreeSet::new());
         let stages = |from, (i, l): Node, j, pattern: &Pattern, _: &Out<'_>| {
@@ -20,7 +20,7 @@ impl Builder<'_> {
             if pair.sure {
                 pairs.borrow_mut().insert((i, j));
             }
-            // A sure grip lets go wherever the headstock stands; one in doubt may have to re-grip at the end.
+            // A sure grip may let go at any place of the headstock. A grip in doubt may need a re-grip at the end.
             let ends = self.ends(j, regrip, i).into_iter().flatten().take(if pair.sure { 1 } else { 2 });
             ends.map(|(end, extra_s)| (end, Edge { from, cost: cost.plus_s(extra_s), ..Edge::default() })).collect()
         };

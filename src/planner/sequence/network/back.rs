@@ -1,4 +1,5 @@
-//! What every node still costs at least on its way to the part-off, by a pass from there to the start over times that cannot be beaten.
+//! Lower bounds on the cost from every node to the part-off: one backward pass over lower bounds on the times of the
+//! stages.
 
 use super::{Builder, Node};
 use crate::planner::sequence::price::Price;
@@ -6,50 +7,51 @@ use crate::planner::sequence::runs::Pair;
 use std::cmp::Ordering;
 use std::collections::BTreeMap;
 
-/// Bounds on hand-overs up to this many have a pass of their own for each number left; a larger number left counts as any.
+/// With fewer hand-overs left than this, each number left has its own pass. Larger numbers count as any number.
 const LAYERS: usize = 6;
 
-/// What nodes still cost at least, with some number of hand-overs left.
+/// Lower bounds on the cost from each node to the part-off, for some number of hand-overs left.
 pub(super) struct Back {
     /// By station, and by the station of the last re-grip.
     least: Vec<Vec<Price>>,
-    /// The least of each station.
+    /// The least of all nodes of each station.
     pub(super) least_at: Vec<Price>,
 }
 
-/// The last re-grip inside a stage, after the least that those before it and the runs up to it take.
+/// A station for the last re-grip inside a stage.
 struct Inside {
     at: usize,
     so_far_s: f64,
-    /// How far the stroke reaches after it, and how far it did before, mm: between them the stage ends.
+    /// Turned length up to which the stroke reaches after this re-grip, and up to which it reached before, mm. The
+    /// stage ends between the two.
     reach_mm: f64,
     beyond_mm: f64,
 }
 
-/// A stage from a station to another as far as it does not depend on the last re-grip.
+/// The part of a stage's cost that does not depend on the last re-grip.
 struct Onward {
     j: usize,
     fed_to_mm: f64,
-    /// Least cost of a stage without a re-grip inside, with what the first adds.
+    /// Lower bound on the cost of the stage without a re-grip inside.
     run: Price,
-    /// No plan through it costs less from here on.
+    /// Lower bound on the cost from the start of this stage to the part-off.
     hope: Price,
 }
 
 impl Back {
-    /// Least cost from a node.
+    /// Lower bound from a node.
     pub(super) fn of(&self, (i, l): Node) -> Price {
         self.least[i].get(l).copied().unwrap_or(Price::NO_WAY)
     }
 
-    /// The same; nothing from the part-off, wherever the last re-grip was.
+    /// Lower bound from a node. From the part-off it is 0, wherever the last re-grip was.
     pub(super) fn from(&self, node: Node) -> Price {
         if node.0 + 1 == self.least.len() { Price::default() } else { self.of(node) }
     }
 }
 
 impl Builder<'_> {
-    /// The passes for all numbers of hand-overs that may be left.
+    /// One pass for each number of hand-overs that may be left.
     pub(super) fn look_back(&self) -> Vec<Back> {
         let Some(most) = self.most else { return vec![self.pass(None, true)] };
         let mut passes: Vec<Back> = Vec::new();
@@ -62,20 +64,21 @@ impl Builder<'_> {
         passes
     }
 
-    /// The pass that holds for a number of hand-overs made already.
+    /// The pass for the hand-overs left after `made` hand-overs.
     pub(super) fn back(&self, made: usize) -> &Back {
         let left = self.most.map_or(0, |most| most.saturating_sub(made));
         &self.passes[left.min(self.passes.len() - 1)]
     }
 
-    /// One pass: `fewer` is that with one hand-over less left; none: there is none less, or with `any`, they do not count.
+    /// One pass. `fewer` is the pass with one hand-over less left; none: no hand-over is left. With `any`, hand-overs
+    /// are not counted.
     fn pass(&self, fewer: Option<&Back>, any: bool) -> Back {
         let last = self.grid.last();
         let mut own = Back { least: vec![Vec::new(); self.grid.len()], least_at: vec![Price::NO_WAY; self.grid.len()] };
         own.least_at[last] = Price::default();
         for i in (0..last).rev().filter(|i| self.grid.borders(*i)) {
             crate::spread::checkpoint();
-            // Every stage but the first takes a hand-over.
+            // Every stage but the first begins with a hand-over.
             let onward = match (i, any, fewer) {
                 (0, _, _) | (_, true, _) => &own,
                 (_, false, Some(fewer)) => fewer,
@@ -92,7 +95,7 @@ impl Builder<'_> {
                 continue;
             }
             stages.sort_by(|a, b| a.hope.partial_cmp(&b.hope).unwrap_or(Ordering::Equal));
-            // A stage that begins with a re-grip costs the same wherever the last one was.
+            // With a re-grip at its start, the cost of a stage does not depend on the re-grip before.
             let begun = if i > 0 { self.least_stage(i, i, &stages, Price::NO_WAY, onward) } else { Price::NO_WAY };
             let shared = begun.plus_s(self.shared_s);
             let mut row = vec![Price::NO_WAY; i + 1];
@@ -114,14 +117,14 @@ impl Builder<'_> {
         Onward { j, fed_to_mm: self.grid.fed_to(j), run, hope }
     }
 
-    /// Least cost from station `i` to the part-off when the next stage begins with the last re-grip at `l`, where it is below `known`;
-    /// else that.
+    /// Lower bound from station `i` to the part-off when the last re-grip was at `l`; `known` where the bound is not
+    /// below it.
     fn least_stage(&self, i: usize, l: usize, stages: &[Onward], known: Price, onward: &Back) -> Price {
         let mut best = known;
         let reach = self.reach_mm(l);
         let mut inside: Option<Vec<Inside>> = None;
         for on in stages {
-            // The most hopeful come first.
+            // Stages are sorted by `hope`, so no later one is cheaper.
             if on.hope > best.plus_s(1e-6) {
                 break;
             }
@@ -131,14 +134,16 @@ impl Builder<'_> {
                 }
                 continue;
             }
-            // Nothing holds the front at first, so the headstock may not open; later a re-grip inside costs at least itself.
+            // In the first stage nothing holds the front, so the headstock may not open. In later stages a re-grip
+            // inside costs at least its own time.
             if i == 0 || on.hope.plus_s(self.regrip_s) > best.plus_s(1e-6) {
                 continue;
             }
             let stage = self.stage(i, on.j);
             let inside = inside.get_or_insert_with(|| self.inside(i, l));
             for last in inside.iter().filter(|m| m.beyond_mm < on.fed_to_mm && on.fed_to_mm <= m.reach_mm) {
-                // Stops inside a run that must slow down may let its parts run faster, so there the time at full speed stands.
+                // A run that must slow down may go faster in parts when it stops inside, so the bound is the time at
+                // full speed.
                 let stage = stage.plus_s(last.so_far_s + self.runs.full_s(last.at, on.j));
                 for (end, extra) in self.ends(on.j, last.at, i).into_iter().flatten() {
                     best = best.min(stage.plus_s(extra) + onward.from(end));
@@ -148,11 +153,12 @@ impl Builder<'_> {
         best
     }
 
-    /// All places for the last re-grip inside a stage from a station when the one before the stage was at `l`, in the order of their way
-    /// there. Each is as late as the stroke allows, or earlier where that costs less.
+    /// All stations for the last re-grip inside a stage from station `i`, when the re-grip before the stage was at `l`.
+    /// One station may occur several times, for the re-grips that lead to it. The re-grips are as late as the stroke
+    /// allows, or earlier where that costs less.
     fn inside(&self, i: usize, l: usize) -> Vec<Inside> {
         let mut found = Vec::new();
-        // Least seconds up to each re-grip; all that lead there lie before it, and come first.
+        // Least seconds up to each re-grip. All re-grips that lead to one lie before it, so they are taken out first.
         let mut up_to = BTreeMap::from([(l, 0.0)]);
         while let Some((before, so_far_s)) = up_to.pop_first() {
             let run_from = before.max(i);

@@ -1,5 +1,5 @@
-//! The cheapest way alone, without the network of all that are nearly as cheap: where the safest of them is not asked for, and to know how much
-//! of the network the best needs.
+//! Finds only the cheapest way, without the network of all ways that are nearly as cheap. It serves where the safest of
+//! these is not needed, and to find how large that network must be.
 
 use super::{Builder, Edge, Node, Pattern};
 use crate::planner::sequence::price::Price;
@@ -7,33 +7,34 @@ use crate::planner::sequence::way::Way;
 use std::cmp::Ordering;
 use std::collections::{BinaryHeap, HashMap};
 
-/// A node and the hand-overs made up to it.
+/// A node, and the layer of the hand-overs made up to it.
 type Place = (Node, usize);
 
-/// Something to go on from, with the least that a plan through it costs.
+/// An entry of the open list, with the lower bound on the cost of a plan through it.
 struct Open {
     least: Price,
-    /// The station it is at, or leads to.
+    /// The station of the node, or the station at which the stage ends.
     station: usize,
-    /// Counts up, so that of equals the first found comes first.
+    /// Number of the entry: of equal entries the first found comes first.
     number: usize,
     what: What,
 }
 
 enum What {
-    /// A node, and what the way to it costs.
+    /// A node, and the cost of the way to it.
     Node(Place, Price),
-    /// A stage from a node that is not worked out yet, and what the way with it costs at least.
+    /// A stage whose states in doubt are not worked out yet, the cost of the way to its start, and a lower bound on the
+    /// cost of the way with it.
     Stage { from: Place, reached: Price, run: Price, pattern: Pattern },
 }
 
-/// The cheapest way to a node so far: its cost, and the last stage with the node it leaves.
+/// The cheapest way found to a node: its cost, and its last stage with the node where that begins.
 struct Came {
     cost: Price,
     by: Option<(Place, Edge)>,
 }
 
-/// A search under way.
+/// The state of a search.
 struct Search<'b, 'a> {
     builder: &'b Builder<'a>,
     open: BinaryHeap<Open>,
@@ -42,10 +43,11 @@ struct Search<'b, 'a> {
 }
 
 impl Builder<'_> {
-    /// The cheapest way; none where there is no plan.
+    /// The cheapest way. None: there is no plan.
     ///
-    /// The most hopeful goes first (Hart, Nilsson & Raphael 1968), of equals what is nearest to the part-off. A stage is worked out only when
-    /// it is the most hopeful of all, and leads to a node cheaper than any way before. So where many plans cost the same, one is enough.
+    /// An A* search: the entry with the least lower bound goes first (Hart, Nilsson & Raphael 1968), of equals the
+    /// entry nearest to the part-off. A stage is worked out only when it goes first and leads to a node at less cost
+    /// than any way before. So where many plans cost the same, only one is worked out.
     pub fn cheapest(&self) -> Option<Way> {
         let start = ((0, 0), 0);
         let mut search = Search { builder: self, open: BinaryHeap::new(), pushed: 0, came: HashMap::new() };
@@ -69,21 +71,21 @@ impl Search<'_, '_> {
         self.open.push(Open { least, station, number: self.pushed, what });
     }
 
-    /// Whether a way that costs so much is cheaper to a node than any before.
+    /// Whether a cost is less than that of any way found to this node.
     fn is_cheaper(&self, place: Place, cost: Price) -> bool {
         self.came.get(&place).is_none_or(|came| cost < came.cost)
     }
 
-    /// Whether a stage may be the cheapest way to one of its ends.
+    /// Whether a stage may give the cheapest way to one of its ends.
     fn leads_on(&self, from: Place, takes: usize, j: usize, run: Price, pattern: &Pattern) -> bool {
         let ends = self.builder.ends(j, *pattern.regrips.last().unwrap_or(&from.0.1), from.0.0);
         let mut ends = ends.into_iter().flatten();
         ends.any(|(end, s)| self.is_cheaper((end, self.builder.layer(j, takes)), run.plus_s(s)))
     }
 
-    /// Puts all stages from a node that lead on among what is open.
+    /// Puts all stages from a node that may give a cheaper way into the open list.
     fn leave(&mut self, from: Place, reached: Price) {
-        // A cheaper way there may have been found since.
+        // A cheaper way to this node may have been found since.
         if self.came.get(&from).is_none_or(|came| came.cost != reached) {
             return;
         }
@@ -101,7 +103,7 @@ impl Search<'_, '_> {
         }
     }
 
-    /// Works out a stage, and enters its ends.
+    /// Works out a stage, and enters its end nodes.
     fn go(&mut self, from: Place, reached: Price, j: usize, run: Price, pattern: &Pattern, least: Price) {
         let takes = self.builder.takes(from.0.0, from.1);
         let Some(takes) = takes.filter(|takes| self.leads_on(from, *takes, j, run, pattern)) else { return };
@@ -116,13 +118,12 @@ impl Search<'_, '_> {
             let on = cost + onward.from(end);
             if on.is_finite() && self.is_cheaper(place, cost) {
                 self.came.insert(place, Came { cost, by: Some((from, edge)) });
-                // What is known never makes a way look cheaper than it did.
+                // The lower bound is kept from falling along a way.
                 self.push(if on < least { least } else { on }, j, What::Node(place, cost));
             }
         }
     }
 
-    /// The way to a node.
     fn way(&self, goal: Place) -> Option<Way> {
         let cost = self.came.get(&goal)?.cost;
         let mut way = Way { edges: Vec::new(), stations: vec![goal.0.0], cost, least: cost, margin: f64::INFINITY };
@@ -138,7 +139,7 @@ impl Search<'_, '_> {
 }
 
 impl Ord for Open {
-    /// The least is the greatest, for a heap gives the greatest first.
+    /// Reversed order: a binary heap returns its greatest entry first.
     fn cmp(&self, other: &Open) -> Ordering {
         let by = |a: &Open, b: &Open| a.least.partial_cmp(&b.least).unwrap_or(Ordering::Equal);
         by(other, self).then(self.station.cmp(&other.station)).then(other.number.cmp(&self.number))

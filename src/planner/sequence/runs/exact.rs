@@ -1,5 +1,5 @@
-//! Runs for the very place of the headstock. What a state allows depends on the grip, its station and the last re-grip, so runs from several
-//! stations share the states that lie on all of them.
+//! Runs for the exact place of the headstock. The verdict on a state depends on the grip, its station and the last
+//! re-grip. So runs from several stations share the states that they have in common.
 
 use super::Runs;
 use super::under_way::Clock;
@@ -9,7 +9,7 @@ use crate::spread::lock;
 use std::collections::HashMap;
 use std::sync::{Arc, Mutex};
 
-/// States that are kept: some ten megabytes.
+/// Largest number of states that are kept: some ten megabytes.
 const STATES_KEPT: usize = 2_000_000;
 
 /// What is known of one side of a state.
@@ -18,17 +18,18 @@ enum Known {
     Nothing,
     /// Passes at full speed, with this margin.
     Sure(f64),
-    /// No place of the headstock makes it slower than this, rev/min; and what leaves the margin besides.
+    /// Lower bound on its highest speed over all places of the headstock, rev/min; and the margin of the work done
+    /// there.
     Doubtful(f64, f64),
-    /// The highest speed at which it passes, rev/min, and its margin.
+    /// The highest speed at which it passes, rev/min, and its margin at that speed.
     Exact(f64, f64),
     Fails,
 }
 
-/// The states behind a re-grip under a grip, two for each piece: its start and its end.
+/// The states behind a re-grip under a grip, two for each piece: at its start and at its end.
 type Row = Arc<Mutex<Vec<Known>>>;
 
-/// Rows by grip and station of the last re-grip, and how many states they have together.
+/// Rows by grip and station of the last re-grip, and the number of states in all of them.
 #[derive(Default)]
 pub(super) struct Rows {
     states: usize,
@@ -36,10 +37,11 @@ pub(super) struct Rows {
 }
 
 impl Runs<'_> {
-    /// Time and margin of a run for the very place of the headstock; none when a state fails.
+    /// Time and margin of a run for the exact place of the headstock. None: a state fails.
     ///
-    /// A segment is cut at the speed of its slowest state, so the others need not be worked out where no place of the headstock makes them
-    /// slower, and where they leave no smaller margin: a slowed state leaves none.
+    /// A segment is cut at the speed of its slowest state. So a doubtful state is worked out only where it may be
+    /// slower than the slowest so far, or may lower the margin. A slowed state has no margin left, so from there on no
+    /// state can lower it.
     pub fn exact(&self, i: usize, j: usize, grip: usize, regrip: usize) -> Option<(f64, f64)> {
         let (l, segment) = (self.looker, &self.looker.grid.segment);
         let row = self.row_of(grip, regrip, j);
@@ -83,7 +85,7 @@ impl Runs<'_> {
         Some((clock.total_s(), margin))
     }
 
-    /// One side of a state as far as a look at all places of the headstock tells.
+    /// One side of a state, as far as a look at all places of the headstock decides it.
     fn looked_at(&self, grip: usize, regrip: usize, n: usize) -> Known {
         crate::spread::checkpoint();
         let l = self.looker;
@@ -100,7 +102,7 @@ impl Runs<'_> {
         if seen.sure { Known::Sure(margin.min(seen.margin)) } else { Known::Doubtful(seen.careful_rpm, margin) }
     }
 
-    /// The row of a grip and a re-grip, at least up to a station.
+    /// The row of a grip and a re-grip, at least up to station `to`.
     fn row_of(&self, grip: usize, regrip: usize, to: usize) -> Row {
         let rows = &mut *lock(&self.exact_rows);
         if rows.states > STATES_KEPT {
@@ -118,7 +120,7 @@ impl Runs<'_> {
     }
 }
 
-/// Station and side of the states of a piece: its start, then its end.
+/// Station and side of the `n`th state of a row, which belongs to this piece: even numbers are starts, odd ones ends.
 fn side_of(piece: usize, n: usize) -> (usize, Side) {
     if n.is_multiple_of(2) { (piece, Side::Start) } else { (piece + 1, Side::End) }
 }

@@ -1,27 +1,28 @@
-//! Runs under one grip over all places of the headstock, each worked out as far as it is asked for and no part of it twice.
+//! Runs under one grip over all places of the headstock. Each run is worked out only as far as it is asked for, and is
+//! continued from there later.
 
 use super::Runs;
 use crate::planner::states::outlook::Looker;
 use crate::process::segments::{Segment, Work};
 use crate::spread::lock;
 
-/// Runs under way that are kept: some megabytes.
+/// Largest number of unfinished runs that are kept: some megabytes.
 const RUNS_KEPT: usize = 100_000;
 
-/// A run as far as it was asked for, over all places of the headstock.
+/// The bounds of a run over all places of the headstock, as far as it was asked for.
 #[derive(Clone, Copy)]
 pub(super) struct Hoped {
     tally: Tally,
-    /// Whether every piece surely holds.
+    /// Whether every piece holds at full speed at every place of the headstock.
     pub(super) sure: bool,
-    /// The margin is no larger than this.
+    /// Upper bound on the margin.
     pub(super) most: f64,
-    /// The nearest station to which it is known to fail.
+    /// The first station that the run is known not to reach.
     fails_to: usize,
 }
 
 impl Runs<'_> {
-    /// What a run promises, and a time that it does not beat, s; none where a piece of it surely fails.
+    /// The bounds of a run, and a lower bound on its time, s. None: a piece of the run surely fails.
     pub(super) fn hoped(&self, i: usize, j: usize, grip: usize) -> Option<(Hoped, f64)> {
         let known = lock(&self.hoped).get(&(i, grip)).copied();
         if known.is_some_and(|way| j >= way.fails_to) {
@@ -45,7 +46,7 @@ impl Runs<'_> {
         way.tally = clock.tally;
         if known.is_none_or(|known| known.tally.at <= way.tally.at) {
             let mut all = lock(&self.hoped);
-            // All are forgotten where they would be too many.
+            // Too many: forget them all.
             if all.len() >= RUNS_KEPT {
                 all.clear();
             }
@@ -62,15 +63,15 @@ pub(super) struct Clock<'a> {
     tally: Tally,
 }
 
-/// How far a clock is.
+/// The state of a clock.
 #[derive(Clone, Copy)]
 struct Tally {
     segment: usize,
-    /// Stations at which the piece begins, and to which it has come.
+    /// Station at which the part of the run in this segment begins, and the station reached.
     from: usize,
     at: usize,
     cap_rpm: f64,
-    /// Time of the segments before, s.
+    /// Time of the segments already finished, s.
     done_s: f64,
 }
 

@@ -1,21 +1,22 @@
-//! How far the bar comes without a bush: stations that are reached, under which grips, and by how few hand-overs.
+//! How far the bar comes without a bush: which stations are reached, under which grips, and by how few hand-overs.
 //!
-//! Whether there is a plan asks less than which plan is best. A piece holds most easily where it is shortest, so the pieces that end at a
-//! station are looked at from the shortest on, and the first that holds and that a way leads to is enough. The network, which asks for all
-//! of them and for what is left of their limits, is grown only where a way leads to the end.
+//! It is less work to find whether there is a plan than which plan is best. A short piece holds more easily than a long
+//! one. So the pieces that end at a station are looked at from the shortest on, and the first one that holds and that a
+//! way leads to is enough. The network needs all pieces and their margins, so it is grown only where a way leads to the
+//! part-off.
 
 use super::{Knows, Unguided};
 use crate::spread::spread;
 use std::ops::Range;
 
-/// Grips tried at once where that which led on last does not.
+/// Number of grips tried at once where the grip that led on last does not.
 const AT_ONCE: usize = 16;
 
-/// Where the bar ends that does not come to the part-off.
+/// Where the bar stops when it does not come to the part-off.
 pub struct Came {
     /// The farthest station that is reached.
     pub far: usize,
-    /// What holds there: a grip's number and one, or 0 where none does.
+    /// The grips that hold there: index of the grip plus one, or 0 for none.
     pub held: Vec<usize>,
     /// Station and grip of the pieces that end there.
     pub by: Vec<(usize, usize)>,
@@ -23,12 +24,13 @@ pub struct Came {
     pub gripped: bool,
 }
 
-/// What holds at the stations that are reached, with the least number of hand-overs to it.
+/// The grips that hold at the stations reached, with the least number of hand-overs for each.
 struct Reached {
     knows: Knows,
-    /// For each station: with nothing held, or what holds let go.
+    /// By station: least number of hand-overs with no grip held there (front free, or collet open).
     open: Vec<Option<usize>>,
-    /// For each grip: the stations that are reached under it, ascending, but for those at which what holds is of no use.
+    /// By grip: the stations reached under it, ascending, with the least number of hand-overs. Stations at which a held
+    /// grip is of no use are left out.
     held: Vec<Vec<(usize, usize)>>,
 }
 
@@ -39,7 +41,8 @@ impl Reached {
         Some(stations[at].1)
     }
 
-    /// Takes in a piece under a grip that ends at a station; whether any other grip may take hold there by no more hand-overs.
+    /// Adds a piece under a grip that ends at a station. True: another grip may take hold there, with fewer hand-overs
+    /// than known before.
     fn take(&mut self, all: &Unguided<'_>, grip: usize, station: usize, made: usize) -> bool {
         if let Some(stations) = self.held.get_mut(grip) {
             stations.push((station, made));
@@ -54,13 +57,13 @@ impl Reached {
 }
 
 impl Came {
-    /// Where the bar ends by what is known of its pieces; none where it comes to the part-off.
+    /// Where the bar stops. None: it comes to the part-off.
     pub fn of(all: &Unguided<'_>, knows: Knows) -> Option<Came> {
         let (last, free) = (all.grid.last(), all.noses.len());
         let mut reached = Reached { knows, open: vec![None; all.grid.len()], held: vec![Vec::new(); free] };
         reached.open[0] = Some(0);
         let (mut far, mut gripped) = (0, false);
-        // What led on last is tried first.
+        // The grip that led on last is tried first.
         let mut grips: Vec<usize> = (0..=free).rev().collect();
         for j in (1..=last).filter(|j| all.grid.borders(*j)) {
             let first = all.first_start(j);
@@ -79,7 +82,7 @@ impl Came {
                         opened_by = reached.take(all, grip, j, made).then_some(grip).or(opened_by);
                     }
                 }
-                // What holds there besides leads nowhere else, but for the count of hand-overs.
+                // Other grips that hold there lead to no other stations; only the number of hand-overs could differ.
                 if opened_by.is_some() && all.most().is_none() {
                     break;
                 }
@@ -99,13 +102,13 @@ impl Unguided<'_> {
         self.ground.rig.job.wishes.at_most_hand_overs
     }
 
-    /// The first station at which a piece that ends at a station may begin, as far as stops and stroke tell.
+    /// The first station at which a piece that ends at station `j` may begin, by stops and stroke alone.
     fn first_start(&self, j: usize) -> usize {
         let stops = |i: &usize| !self.feeds(*i, j) || *i + 1 < j && self.grid.stations[i + 1].wished;
         (0..j).rev().find(stops).map_or(0, |i| i + 1)
     }
 
-    /// Least number of hand-overs with which a piece under a grip begins at a station, where it may.
+    /// Least number of hand-overs with which a piece under a grip begins at station `i`. None: it cannot begin there.
     fn begun(&self, reached: &Reached, grip: usize, i: usize) -> Option<usize> {
         let Some(nose_mm) = self.noses.get(grip) else { return (i == 0).then_some(0) };
         let wishes = &self.ground.rig.job.wishes;
@@ -115,8 +118,8 @@ impl Unguided<'_> {
         held.into_iter().chain(taken).min()
     }
 
-    /// Stations from which a piece under a grip holds to the station behind them, the nearest first, each with the least number of hand-overs made
-    /// by then; the nearest alone where one is enough.
+    /// Stations from which a piece under a grip holds up to station `starts.end`, the nearest first, each with the
+    /// least number of hand-overs made by then. With `one`, only the nearest.
     fn by(&self, reached: &Reached, grip: usize, starts: Range<usize>, one: bool) -> Vec<(usize, usize)> {
         let j = starts.end;
         let begun = |i: usize| self.travels(i, j, grip).then(|| self.begun(reached, grip, i)).flatten();
@@ -129,12 +132,12 @@ impl Unguided<'_> {
         by
     }
 
-    /// Whether a piece under a grip leads to a station.
+    /// Whether a piece under a grip ends at station `j`.
     fn leads(&self, reached: &Reached, grip: usize, j: usize) -> bool {
         grip < self.noses.len() && !self.by(reached, grip, self.first_start(j)..j, true).is_empty()
     }
 
-    /// All that leads to the farthest station, in the order of the network.
+    /// Everything that leads to the farthest station, in the order of the network.
     fn there(&self, reached: &Reached, far: usize, gripped: bool) -> Came {
         if far == 0 {
             return Came { far, held: vec![0], by: Vec::new(), gripped };
@@ -144,7 +147,7 @@ impl Unguided<'_> {
         for grip in 0..=free {
             by.extend(self.by(reached, grip, first..far, false).into_iter().map(|(i, _)| (i, grip)));
         }
-        // Of one station first the grips that were held there.
+        // At one station, the grips that were already held there come first.
         by.sort_by_cached_key(|(i, grip)| match !self.grid.stations[*i].wished && self.leads(reached, *grip, *i) {
             true => (*i, 0, free - grip),
             false => (*i, 1, *grip),

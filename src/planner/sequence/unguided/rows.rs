@@ -1,8 +1,9 @@
-//! What a grip can do up to one end of a piece: all pieces that end there, from one walk towards the front.
+//! All pieces that end at one station under one grip, from one walk towards the front.
 //!
-//! A piece from farther in front has every state of a shorter one, and more. So the walk looks at each state once, keeps the largest share so
-//! far, and ends where a state fails: no longer piece passes either. A critical speed is worked out only where its checks may use more
-//! than the others do already, else one count tells; modes of the receptance likewise.
+//! A piece that begins farther in front has every state of a shorter one, and more. So the walk looks at each state
+//! once, keeps the largest utilisation so far, and ends where a state fails: no longer piece passes either. A critical
+//! speed is worked out only where its checks may use more than the others already do; elsewhere one count of
+//! frequencies is enough. The modes of the receptance are treated in the same way.
 
 use super::{POSE, Unguided};
 use crate::planner::places::stations::divisible;
@@ -13,16 +14,16 @@ use crate::process::speed::{COUNT_GUARD, SLOWING_GUARD};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Rig, State, Work};
 
-/// Time (s) and margin of the pieces that end at a station: from the station in front of it, from the one before that, and so on as far as
-/// they pass.
+/// Time (s) and margin of the pieces that end at a station. The first begins one station in front of it, the second two
+/// stations, and so on as far as they pass.
 pub type Row = Vec<(f64, f64)>;
 
-/// What a row knows of its pieces.
+/// How exactly a row knows its pieces.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Knows {
-    /// Which of them hold, and by how much.
+    /// Which pieces hold, and their margins.
     Margins,
-    /// Which of them hold; what is left of their limits may be less than it tells.
+    /// Which pieces hold; the margin told may be larger than the true one.
     WhatHolds,
 }
 
@@ -34,23 +35,23 @@ struct Part<'a> {
     wanted_rpm: f64,
     /// The lowest speed that its states allow.
     allowed_rpm: f64,
-    /// At which the shares of `of_speed` are known.
+    /// The speed for which `of_speed` is known.
     rpm: f64,
-    /// Largest share of the checks that depend on the speed, among those that may matter.
+    /// Largest utilisation of the checks that depend on the speed, over the states in `open`.
     of_speed: f64,
-    /// States whose checks of the speed may matter.
+    /// States in which a check that depends on the speed may matter.
     open: Vec<(State, Answers)>,
     /// Largest and smallest flexibility at the tool, mm/N.
     flexibilities: [f64; 2],
 }
 
-/// A share that has grown; none where it does not pass.
+/// The larger of two utilisations. None: the new one does not pass.
 fn grown(largest: f64, share: f64) -> Option<f64> {
     (share <= PASSES_UP_TO).then(|| largest.max(share))
 }
 
 impl Unguided<'_> {
-    /// The pieces under a grip that end at a station and begin no farther in front than another.
+    /// The pieces under a grip that end at station `end` and begin at station `down_to` or behind it.
     pub fn row(&self, grip: usize, end: usize, down_to: usize, knows: Knows) -> Row {
         let mut row = Row::new();
         let _ = self.walk(grip, end, down_to, knows, |_, piece| {
@@ -60,7 +61,8 @@ impl Unguided<'_> {
         row
     }
 
-    /// The same one by one, with the station where each begins, as long as `more` are wanted. None: one does not hold.
+    /// Gives these pieces to `more` one by one, with the station where each begins, until `more` returns false. None: a
+    /// piece does not hold.
     pub(super) fn walk(
         &self,
         grip: usize,
@@ -79,10 +81,10 @@ impl Unguided<'_> {
             }
             Some((state, rig.posed(&state).ok()?))
         };
-        // Of what does not depend on the speed, and of segments that are done.
+        // Largest utilisation of the checks that do not depend on the speed, and of all checks of finished segments.
         let mut largest = 0.0;
         let mut part: Option<Part<'_>> = None;
-        // Times of segments that are done, the last of them first.
+        // Times of finished segments, the last finished one at the end.
         let mut times_s: Vec<f64> = Vec::new();
         let mut behind = posed(end)?;
         for i in (down_to..end).rev() {
@@ -103,7 +105,7 @@ impl Unguided<'_> {
             part.take(self, &here, knows, &mut largest)?;
             behind = here;
             let share = grown(largest, part.of_speed)?.max(part.along(self)?);
-            // In their order from the front.
+            // Sums in the order of the shaft from the front.
             let time_s = times_s.iter().rev().fold(self.time_s(part, i, gripped), |sum, s| sum + s);
             if !more(i, (time_s, 1.0 - share)) {
                 break;
@@ -112,7 +114,7 @@ impl Unguided<'_> {
         Some(())
     }
 
-    /// Time of a part that begins at a station, s. Work that has no pieces counts where it ends.
+    /// Time of a part that begins at station `from`, s. Work that cannot be divided counts where it ends.
     fn time_s(&self, part: &Part<'_>, from: usize, gripped: bool) -> f64 {
         let (segment, to_mm) = (part.segment, self.grid.at(part.to));
         let whole = divisible(segment) || to_mm >= segment.to_mm - SAME_MM;
@@ -123,7 +125,8 @@ impl Unguided<'_> {
         self.ground.rig.piece_time(segment, to_mm - self.grid.at(from), gripped, cap_rpm).total_s()
     }
 
-    /// The largest share with that of the tasks at a station, and at the part-off of those behind it, for which bar is fed on.
+    /// The largest utilisation so far and that of the tasks at a station. At the part-off these include the tasks
+    /// behind it, for which bar is fed on.
     fn drilled(&self, grip: usize, end: usize, station: usize, state: &State, mut largest: f64) -> Option<f64> {
         let here = self.grid.stations[station].tasks.iter().map(|t| (*t, *state));
         let behind = self.grid.beyond.iter().filter(|_| station == end && end == self.grid.last());
@@ -155,7 +158,7 @@ impl<'a> Part<'a> {
         }
     }
 
-    /// Takes a state in; none where it fails.
+    /// Adds a state to the part. None: the state fails.
     fn take(&mut self, all: &Unguided<'_>, seen: &(State, Posed), knows: Knows, largest: &mut f64) -> Option<()> {
         let (state, posed) = seen;
         let (rig, segment) = (all.ground.rig, self.segment);
@@ -166,7 +169,7 @@ impl<'a> Part<'a> {
         }
         let [most, least] = self.flexibilities;
         self.flexibilities = [most.max(posed.at_rest.tool_mm_per_n), least.min(posed.at_rest.tool_mm_per_n)];
-        // What takes most work comes last: critical speeds, and modes behind chatter.
+        // The costly checks come last: critical speeds, and modes for chatter.
         let known = if knows == Knows::Margins { largest.min(1.0) } else { 1.0 };
         self.take_speed(rig, state, posed, known)?;
         let found = match chatter::bound(&view) {
@@ -177,7 +180,7 @@ impl<'a> Part<'a> {
         Some(())
     }
 
-    /// The speed that a state allows, and the checks that depend on it; none where one fails.
+    /// Adds the speed that a state allows, and the checks that depend on the speed. None: one fails.
     fn take_speed(&mut self, rig: &Rig<'_>, state: &State, posed: &Posed, known: f64) -> Option<()> {
         let segment = self.segment;
         let needed = rig.critical_needed_rpm(state, &posed.at_rest, self.wanted_rpm, [known; BY_SPEED]);
@@ -189,7 +192,7 @@ impl<'a> Part<'a> {
         let floor = rig.job.cutting.speed_floor * self.wanted_rpm;
         let rpm = self.wanted_rpm.min(self.allowed_rpm.max(floor));
         self.open.push((*state, answers));
-        // At another speed all of them use another share.
+        // At another speed the utilisation of every open state changes.
         let news = if rpm == self.rpm { self.open.len() - 1 } else { 0 };
         let known = if rpm == self.rpm { self.of_speed } else { 0.0 };
         self.rpm = rpm;
@@ -201,7 +204,7 @@ impl<'a> Part<'a> {
         (self.of_speed <= PASSES_UP_TO).then_some(())
     }
 
-    /// Share of `cut` along it; none where it does not pass.
+    /// Utilisation of `cut` along the part. None: it does not pass.
     fn along(&self, all: &Unguided<'_>) -> Option<f64> {
         let found = checks::cut::along(all.ground.rig, self.segment, &self.flexibilities);
         let share = found.map_or(0.0, |f| f.utilisation);
