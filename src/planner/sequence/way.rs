@@ -4,7 +4,7 @@
 //!
 //! The program is a pure flow, so its vertices are whole numbers and no integer variables are needed (Hoffman & Kruskal
 //! 1956; any text on network flows). The solver reports no reduced costs, so its optimum is checked against the labels
-//! of the network: shortest ways, found without the solver.
+//! of the network: least costs, found without the solver.
 
 use crate::defect::Defect;
 use crate::planner::sequence::network::{Edge, Network};
