@@ -61,7 +61,7 @@ fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
 }
 
 /// Whether a change may lift a check or a rule of the machine. A check itself names the changes that may lift it.
-fn lifts(by: &str, change: &str) -> bool {
+pub(super) fn lifts(by: &str, change: &str) -> bool {
     let of_rule = |prefix: &str, names: &[&str]| names.contains(&change) || change.starts_with(prefix);
     match by {
         "stroke" => of_rule("interrupt", &["stroke"]),
@@ -187,49 +187,7 @@ fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -
 
 #[cfg(test)]
 mod tests {
-    use super::*;
-    use crate::job::{Collet, Tools};
-    use std::collections::BTreeSet;
-    use std::path::Path;
-
-    /// All changes worth trying for two demo jobs on a plain machine, and with a punched socket.
-    fn known() -> BTreeSet<String> {
-        let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo");
-        let punched = "forming: punch";
-        let mut names = BTreeSet::new();
-        for (file, from, to) in [
-            ("metering-spindle", "step: 0.05", "step: 0.05"),
-            ("metering-spindle", "step: 0.05", punched),
-            ("feed-roller-shaft", "", ""),
-        ] {
-            let text = std::fs::read_to_string(demo.join(file).with_extension("yaml")).expect("a demo");
-            assert!(text.contains(from));
-            let job = crate::input::read_job_text(file, &text.replace(from, to), &demo);
-            let mut job = job.unwrap_or_else(|diags| panic!("{}", crate::input::render(&diags)));
-            job.cutting.tools = Tools::Single;
-            job.machine.headstock.clamp_force_n = Some(10_000.0);
-            let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
-            (counter.sleeve, counter.bore_depth_mm) = (None, 100.0);
-            counter.collets = vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, ..counter.collets[0].clone() }];
-            names.extend(candidates::all(&job).into_iter().map(|c| c.name));
-        }
-        names
-    }
-
-    #[test]
-    fn what_a_check_says_may_lift_it_is_a_change_that_is_tried() {
-        let known = known();
-        let mut looked_at = 0;
-        for check in checks::CHECKS.iter().chain(&checks::EVENTS) {
-            for change in check.lifted_by {
-                assert!(known.contains(*change), "{}: {change} is none of {known:?}", check.name);
-                assert!(lifts(check.name, change));
-                looked_at += 1;
-            }
-        }
-        assert!(looked_at > 30, "{looked_at}");
-        assert!(!lifts("whirl", "bar") && !lifts("whirl", "whirl"));
-    }
+    use super::lifts;
 
     #[test]
     fn a_rule_of_the_machine_is_lifted_by_its_own_number_or_by_leave() {

@@ -1,11 +1,15 @@
 //! Every change told is true when it is made by hand, while the round value before it is not enough; and a limit costs what is told.
 
+use super::pairs::lifts;
 use super::{candidate, candidates, changes, costs};
 use crate::answer::advised;
 use crate::input::read_job_text;
-use crate::job::Job;
 use crate::job::plan::Verdict;
+use crate::job::{Collet, Job, Tools};
 use crate::planner::Advice;
+use crate::process::checks;
+use std::collections::BTreeSet;
+use std::path::Path;
 
 /// An invented guide rod of a textile machine on a short machine.
 fn text(sections: &str, rest: &str) -> String {
@@ -117,4 +121,43 @@ fn a_limit_costs_what_planning_with_the_best_value_saves() {
         }
     }
     assert!(seen >= 2, "{seen}");
+}
+
+/// All changes worth trying for two demo jobs on a plain machine, and with a punched socket.
+fn known() -> BTreeSet<String> {
+    let demo = Path::new(env!("CARGO_MANIFEST_DIR")).join("demo");
+    let punched = "forming: punch";
+    let mut names = BTreeSet::new();
+    for (file, from, to) in [
+        ("metering-spindle", "step: 0.05", "step: 0.05"),
+        ("metering-spindle", "step: 0.05", punched),
+        ("feed-roller-shaft", "", ""),
+    ] {
+        let text = std::fs::read_to_string(demo.join(file).with_extension("yaml")).expect("a demo");
+        assert!(text.contains(from));
+        let job = crate::input::read_job_text(file, &text.replace(from, to), &demo);
+        let mut job = job.unwrap_or_else(|diags| panic!("{}", crate::input::render(&diags)));
+        job.cutting.tools = Tools::Single;
+        job.machine.headstock.clamp_force_n = Some(10_000.0);
+        let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
+        (counter.sleeve, counter.bore_depth_mm) = (None, 100.0);
+        counter.collets = vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, ..counter.collets[0].clone() }];
+        names.extend(candidates::all(&job).into_iter().map(|c| c.name));
+    }
+    names
+}
+
+#[test]
+fn what_a_check_says_may_lift_it_is_a_change_that_is_tried() {
+    let known = known();
+    let mut looked_at = 0;
+    for check in checks::CHECKS.iter().chain(&checks::EVENTS) {
+        for change in check.lifted_by {
+            assert!(known.contains(*change), "{}: {change} is none of {known:?}", check.name);
+            assert!(lifts(check.name, change));
+            looked_at += 1;
+        }
+    }
+    assert!(looked_at > 30, "{looked_at}");
+    assert!(!lifts("whirl", "bar") && !lifts("whirl", "whirl"));
 }
