@@ -48,8 +48,7 @@ pub enum Advice {
 /// job found.
 ///
 /// # Errors
-/// [`Defect`], a fault of this program, as of [`solve::solve`]: for this job, or for this job with a change that was
-/// tried.
+/// [`Defect`], a fault of this program, when a linear program fails for this job or for a change of it that is tried.
 pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {
