@@ -43,7 +43,7 @@ def main(folder):
     programs = json.loads((folder / "index.json").read_text(encoding="utf-8"))
     wrong, arcs, worst = [], 0, 0.0
     for program in programs:
-        arcs += program["arcs"]
+        arcs += program["edges"]
         try:
             found, off = solve(folder / program["file"])
         except RuntimeError as error:
