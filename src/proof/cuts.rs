@@ -6,7 +6,7 @@ use super::{Breach, Case, SAME_MM, Verified};
 use crate::job::plan::{AtStop, Done, Operation};
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
-use crate::process::checks::{self, BY_SPEED, Event, Finding, View, chatter};
+use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
@@ -223,6 +223,21 @@ impl<'a> Case<'a> {
         }
     }
 
+    /// The findings of an event in a stage at a turned length, mm; `unheld` is the breach told where nothing holds the bar or the part.
+    fn event(
+        &mut self,
+        (stage, turned_mm, state): (usize, f64, Option<State>),
+        found: AtEvent,
+        (rule, unheld): (&str, &str),
+    ) {
+        for found in found {
+            match found {
+                Ok(found) => self.finding(stage, turned_mm, found, state),
+                Err(_) => self.breach(Some(stage + 1), rule, unheld),
+            }
+        }
+    }
+
     pub(super) fn events(&mut self) {
         let last = self.plan.stages.len() - 1;
         for index in 1..=last {
@@ -231,31 +246,19 @@ impl<'a> Case<'a> {
             if index < last {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
-                let to_mm = stage.to_mm;
-                let found: Vec<_> = checks::at_event(self.rig, &state, Event::LetsGo).collect();
-                for found in found {
-                    match found {
-                        Ok(found) => self.finding(index, to_mm, found, Some(state)),
-                        Err(_) => self.breach(Some(index + 1), "release", "with the collet open nothing holds the bar"),
-                    }
-                }
+                let found = checks::at_event(self.rig, &state, Event::LetsGo);
+                let unheld = ("release", "with the collet open nothing holds the bar");
+                self.event((index, stage.to_mm, Some(state)), found, unheld);
                 continue;
             }
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
             let held_mm = held_mm(self.rig.job, self.rig.hold_mm(), grip);
-            let found: Vec<_> = checks::of_last_grip(self.rig, nose_mm, held_mm).collect();
-            for found in found {
-                match found {
-                    Ok(found) => self.finding(index, to_mm, found, None),
-                    Err(_) => self.breach(Some(index + 1), "back", "the last grip does not hold the part"),
-                }
-            }
+            let found = checks::of_last_grip(self.rig, nose_mm, held_mm);
+            self.event((index, to_mm, None), found, ("back", "the last grip does not hold the part"));
         }
         let start = moment(self.rig, self.plan, 0, 0.0, 0.0);
-        let found: Vec<_> = checks::at_event(self.rig, &start, Event::Begins).flatten().collect();
-        for found in found {
-            self.finding(0, 0.0, found, None);
-        }
+        let found = checks::at_event(self.rig, &start, Event::Begins);
+        self.event((0, 0.0, None), found, ("push", "nothing holds the bar"));
         if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
             self.breach(None, "tool_places", "the machine has no place for every tool");
         }
@@ -343,13 +346,8 @@ impl<'a> Case<'a> {
                 self.state(index, (segment, rpm), (t, 0.0), last_regrip(self.plan, index, t, false));
             }
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
-            let found: Vec<_> = checks::at_event(self.rig, &state, Event::Works(&task)).collect();
-            for found in found {
-                match found {
-                    Ok(found) => self.finding(index, t, found, Some(state)),
-                    Err(_) => self.breach(Some(number), "drill", "nothing holds the bar"),
-                }
-            }
+            let found = checks::at_event(self.rig, &state, Event::Works(&task));
+            self.event((index, t, Some(state)), found, ("drill", "nothing holds the bar"));
         }
     }
 }

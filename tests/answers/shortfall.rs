@@ -1,43 +1,11 @@
 //! What stops a job: the text names the cause, the place and the numbers. That every change told is true is tested beside its code.
 
+use crate::rod::{LIMITS, ROD, text};
 use spanhold::answer::advised;
 use spanhold::input::read_job_text;
 use spanhold::job::Job;
 use spanhold::job::plan::{Shortfall, Verdict};
 use spanhold::planner::Advice;
-
-/// An invented guide rod of a textile machine on a short machine.
-fn text(sections: &str, rest: &str) -> String {
-    format!(
-        "shaft:
-  name: guide rod
-  material: C45
-  straightness: 0.1
-  sections:
-{sections}
-stock: {{diameter: 12}}
-machine:
-  name: short 16
-  bush: {{max_bar: 16, land: 14, gap: 1, stiffness: 80}}
-  headstock: {{nearest: 24, stroke: 160, hold: 20, stiffness: 80, max_rpm: 9000, regrip_s: 5, clamp_force: 9000}}
-  counter_spindle:
-    nearest: 6
-    farthest: 110
-    bore: 18
-    bore_depth: 400
-    stiffness: 60
-    max_rpm: 9000
-    hand_over_s: 4
-    collets:
-      - {{name: '11', range: [10.8, 11.1], hold: 12, passes: 11.4, clamp_force: 5000}}
-cutting: {{vc: 100, feed: 0.1, ap_max: 1.5, speed_floor: 1}}
-{rest}"
-    )
-}
-
-const ROD: &str = "    - {length: 6, diameter: 10, tolerance: h11, name: front}
-    - {length: 194, diameter: 11, tolerance: h11, name: rod}";
-const LIMITS: &str = "limits: {stiffness_min: 0.1, sag: 0.5, whip: 0.5}\nplanning: {station_pitch: 10}";
 
 fn read(text: &str) -> Job {
     read_job_text("rod.yaml", text, ".".as_ref()).unwrap_or_else(|told| panic!("{told:?}\n{text}"))

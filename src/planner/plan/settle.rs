@@ -1,10 +1,9 @@
 //! Settles a draft: divides it into pieces, gives each piece the highest speed that its states allow, and finds the
 //! largest utilisation of every check on closely spaced states.
 
-use crate::mechanics::beam::Unheld;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
-use crate::process::checks::{self, BY_SPEED, Event, Finding, View};
+use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::{COUNT_GUARD, Shares};
 use crate::process::stops::SAME_MM;
@@ -190,7 +189,7 @@ impl Ground<'_> {
     fn events_of(&self, draft: &Draft, index: usize) -> Vec<Look> {
         let stage = &draft.stages[index];
         let mut looks = Vec::new();
-        let mut note = |state: State, found: &mut dyn Iterator<Item = Result<Finding, Unheld>>| {
+        let mut note = |state: State, found: AtEvent| {
             let findings: Vec<Finding> = found.flatten().collect();
             if !findings.is_empty() {
                 looks.push(Look { stage: index, state, piece: None, findings, traced: false });
@@ -206,19 +205,19 @@ impl Ground<'_> {
             let before = stage.regrips_mm.iter().rev().find(|m| **m < *t - SAME_MM);
             let last = before.copied().unwrap_or_else(|| draft.last_regrip_before(index));
             let s = self.state(stage.nose_mm, *t, last, draft.piece_end(index, *t));
-            note(s, &mut checks::at_event(self.rig, &s, Event::Works(&self.tasks[*task])));
+            note(s, checks::at_event(self.rig, &s, Event::Works(&self.tasks[*task])));
         }
         if index == 0 {
             let start = self.state(stage.nose_mm, 0.0, 0.0, draft.piece_end(0, 0.0));
-            note(start, &mut checks::at_event(self.rig, &start, Event::Begins));
+            note(start, checks::at_event(self.rig, &start, Event::Begins));
         }
         let Some(nose) = stage.nose_mm else { return looks };
         let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
         let end = self.state(stage.nose_mm, stage.to_mm, last, stage.to_mm);
         if index + 1 < draft.stages.len() {
-            note(end, &mut checks::at_event(self.rig, &end, Event::LetsGo));
+            note(end, checks::at_event(self.rig, &end, Event::LetsGo));
         } else {
-            note(end, &mut checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose)));
+            note(end, checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose)));
         }
         looks
     }

@@ -18,15 +18,15 @@ use std::sync::{Arc, Mutex, OnceLock};
 
 /// How far a value between samples may lie outside them: this share of the largest, besides half the spread of the
 /// samples.
-pub const SAMPLE_GUARD: f64 = 0.002;
+const SAMPLE_GUARD: f64 = 0.002;
 /// At ease: where the samples at both ends of the headstock's range stay below this utilisation, the middle is not
 /// sampled.
-pub const AT_EASE: f64 = 0.85;
+const AT_EASE: f64 = 0.85;
 /// Steps of the bisection that finds how far the critical speed lies above the one needed. Its result is a safe bound,
 /// and five steps are fine enough to rank plans that are equally fast.
 const RANKING_STEPS: usize = 5;
 /// The bisection looks up to this many times the critical speed needed.
-pub const MOST_ABOVE: f64 = 50.0;
+const MOST_ABOVE: f64 = 50.0;
 /// Relative accuracy of a critical speed that sets the speed of a cut.
 const CRITICAL_WIDTH: f64 = 1e-9;
 /// Work of one look at a state, in steps of the allowance.

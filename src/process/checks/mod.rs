@@ -278,12 +278,16 @@ pub fn completed(mut at_rest: Vec<Finding>, view: &View<'_>) -> Vec<Finding> {
     at_rest
 }
 
+/// The findings of one event.
+pub type AtEvent = std::vec::IntoIter<Result<Finding, Unheld>>;
+
 /// The findings at an event, for the state at this event. An error means that the supports do not hold the bar or the part.
-pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> impl Iterator<Item = Result<Finding, Unheld>> {
-    EVENTS.iter().filter_map(move |c| match c.find {
+pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> AtEvent {
+    let found = EVENTS.iter().filter_map(|c| match c.find {
         Find::AtEvent(find) => find(rig, state, event),
         Find::AtRest(_) | Find::BySpeed(_) => None,
-    })
+    });
+    found.collect::<Vec<_>>().into_iter()
 }
 
 /// The finding with the largest utilisation.
@@ -304,8 +308,8 @@ pub fn fed_on(rig: &Rig<'_>, segments: &[Segment], state: &State) -> Result<Opti
 }
 
 /// The findings for the last grip at part-off and after it, see [`Event::HoldsLast`].
-pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> impl Iterator<Item = Result<Finding, Unheld>> {
+pub fn of_last_grip(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> AtEvent {
     let turned_mm = rig.job.shaft.length_mm();
     let state = State { turned_mm, counter: Counter::Holds { nose_mm }, guide: Guide::Parted };
-    at_event(rig, &state, Event::HoldsLast { nose_mm, held_mm }).collect::<Vec<_>>().into_iter()
+    at_event(rig, &state, Event::HoldsLast { nose_mm, held_mm })
 }
