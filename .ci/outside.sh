@@ -1,31 +1,29 @@
 #!/usr/bin/env bash
-# The checks that need Python: our beam, cuts, programs and plans against code from outside, and drawings of known shafts. Called by .ci/run, after
-# the tests, which write the cases into target/. Each fails too when the rows it gives the ledger are stale (tests/README.md).
+# The checks that need Python: our beam, cuts, programs and plans against code from outside, and drawings of known shafts:
+#
+#     .ci/outside.sh [PROGRAM]
+#
+# After the tests, which write the cases into target/. Without a program the release build is made. Each check fails too when the
+# rows it gives the ledger are stale (tests/README.md). Called by .ci/run.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 
+bash .ci/fetch.sh
 target=${CARGO_TARGET_DIR:-target}
-venv=$target/ci-venv
-stamp=$venv/requirements.txt
-if ! cmp -s .ci/requirements.txt "$stamp"; then
-    rm -rf "$venv"
-    python3 -m venv "$venv"
-    "$venv/bin/pip" install --quiet --disable-pip-version-check -r .ci/requirements.txt
-    cp .ci/requirements.txt "$stamp"
-fi
-python=$venv/bin/python
+program=${1:-$target/release/spanhold}
+# The matrices are small: threads of the linear algebra would wait for one another.
+export OPENBLAS_NUM_THREADS=1
+[ $# -gt 0 ] || cargo build --release
 
 check() { # script, its arguments
     local script=$1
     shift
     echo "-- $script $*"
-    "$python" "$script" "$@"
+    "$target/ci-venv/bin/python" "$script" "$@"
 }
 check .ci/reference.py "$target/reference_cases.json"
 check .ci/highs.py "$target/sequence_programs"
-cargo build
-check .ci/drawings.py "$target/debug/spanhold" "$target/drawings"
-bash .ci/parallel.sh "$target/debug/spanhold"
-cargo build --release
-check .ci/outside "$target/release/spanhold"
-check .ci/schema.py "$target/release/spanhold"
+check .ci/drawings.py "$program" "$target/drawings"
+bash .ci/parallel.sh "$program"
+check .ci/outside "$program"
+check .ci/schema.py "$program"
