@@ -5,7 +5,7 @@
 //! weight enters by its work-equivalent nodal loads). Bending stiffness of holes and keyseats is not reduced.
 //!
 //! Sources: element: Przemieniecki, Theory of Matrix Structural Analysis (1968), sections 5.6 and 11.5; Davis,
-//! Henshell & Warburton, J. Sound Vib. 22 (1972) (both from memory). Shear coefficient: Cowper, J. Appl. Mech. 33 (1966).
+//! Henshell & Warburton, J. Sound Vib. 22 (1972). Shear coefficient: Cowper, J. Appl. Mech. 33 (1966). All from memory.
 
 use super::banded::{BlockTri, Mat2, Sym2};
 use super::factor::Factor;
@@ -32,7 +32,7 @@ impl Elastic {
         self.e_n_per_mm2 / (2.0 * (1.0 + self.poisson))
     }
 
-    /// Shear coefficient of a solid circle, `6(1+ν)/(7+6ν)`: Cowper, J. Appl. Mech. 33 (1966).
+    /// Shear coefficient of a solid circle, `6(1+ν)/(7+6ν)`: Cowper, J. Appl. Mech. 33 (1966) (from memory).
     pub fn shear_coefficient(&self) -> f64 {
         6.0 * (1.0 + self.poisson) / (7.0 + 6.0 * self.poisson)
     }

@@ -3,7 +3,8 @@
 //! The limit is `b_lim = 1/(2 K_f |min Re G|)` with `G` the receptance at the tool and `K_f = kc q cos²(c)`, where `c` is the angle of
 //! the chord and `q` the in-plane force as a share of the main force. A radial motion `y` changes the chip thickness by `y cos c`.
 //! This changes the in-plane force by `kc q b y cos c`, and its radial part by `kc q b y cos² c`.
-//! Source of the limit: Tobias & Fishwick, Trans. ASME 80 (1958); Tlusty & Polacek (1963). The projection is derived here.
+//! Source of the limit: Tobias & Fishwick, Trans. ASME 80 (1958); Tlusty & Polacek (1963) (both from memory). The
+//! projection is derived here.
 
 use super::cutting::Cut;
 use super::modes::Mode;

@@ -11,7 +11,8 @@ use crate::units::{n_per_um, rad_per_s, rpm};
 use std::cell::OnceCell;
 
 /// Numbers of modes for the receptance at the tool. The next number is tried if the modes left out still count for more than
-/// `LEFT_OUT_SHARE` of the value.
+/// `LEFT_OUT_SHARE` of the value. These numbers and those of the Lanczos steps are
+/// not derived: where they are too few, more are taken.
 const RECEPTANCE_MODES: [usize; 3] = [12, 30, 60];
 /// Lanczos steps for a first estimate of the least real part of the receptance.
 pub const FEW_STEPS: usize = 20;
@@ -19,6 +20,7 @@ pub const FEW_STEPS: usize = 20;
 pub const MORE_STEPS: usize = 32;
 /// Nodes that are added to the beam for the receptance.
 const RECEPTANCE_NODES: usize = 160;
+/// Chosen here: far below the uncertainty of the damping, to which the limit of the depth is proportional.
 const LEFT_OUT_SHARE: f64 = 0.02;
 
 /// Answers of a state.

@@ -10,8 +10,8 @@ use crate::mechanics::cutting::{Edge, Resistance};
 
 /// Number of equal parts into which the unsupported span is divided: its stiffness is computed at their ends at least.
 pub const SPAN_POINTS: usize = 40;
-/// Least number of elements over the front inside the counter-spindle, and below it behind the guide face: enough for an error of
-/// the first natural frequency below 0.1 %.
+/// Least number of elements over the front inside the counter-spindle, and below it behind the guide face. Tried, not derived: with
+/// them the error of the first natural frequency of a uniform bar is below 0.1 % (tests of `tests/published/frequencies.rs`).
 const FRONT_ELEMENTS: f64 = 14.0;
 const REAR_ELEMENTS: f64 = 12.0;
 

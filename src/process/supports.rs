@@ -14,8 +14,11 @@ pub fn elastic(material: &Material) -> Elastic {
     }
 }
 
-/// Radial springs of the machine. A support with a length has half of its stiffness at each end. Places are measured from the front
-/// face, mm.
+/// Radial springs of the machine. Places are measured from the front face, mm.
+///
+/// A support with a length has half of its stiffness at each end (derived here): together they resist a shift as one spring would,
+/// and they resist a tilt as a rigid sleeve that touches at both ends. An even contact over the length would resist a third of that tilt;
+/// which of both a collet is nearer to is not measured.
 ///
 /// - `hold_mm`: length that the counter-spindle's collet holds.
 /// - `face_mm`: place of the first support behind the tool, the bush face or the headstock's nose.

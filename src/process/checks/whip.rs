@@ -9,8 +9,10 @@ use super::{Check, Find, Told};
 /// Name of the check.
 pub const NAME: &str = "whip";
 
-/// Bow at rest, mm: `bow (x/1000)²` over an unsupported length `x` with a grip. With a free front end it is four times as much (derived
-/// here: the deflection of an arc from its tangent over `x` is four times its height over `x`).
+/// Bow at rest, mm: `bow (x/1000)²` over an unsupported length `x` with a grip. With a free front end it is four times as much.
+///
+/// Derived here: an even bow is a flat arc of radius `R`. Its height over a chord `x` is `x²/(8R)`, its deflection from a tangent over
+/// `x` is `x²/(2R)`. That a bar is bowed evenly is an assumption.
 pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
     let span_m = answers.unsupported_mm / 1000.0;
     let ends = if state.counter.grip_mm().is_some() { 1.0 } else { 4.0 };
