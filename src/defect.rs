@@ -1,6 +1,6 @@
-//! A fault of ours, which no input should cause.
+//! A fault of this program, which no input should cause.
 
-/// What went wrong inside: never the user's fault.
+/// What went wrong inside the program. It is never the user's fault.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Defect(pub String);
 

@@ -1,4 +1,4 @@
-//! A message about something a person wrote: severity, place, one sentence, and what to write instead.
+//! A message about something that a person wrote: its place, one sentence, and what to write instead.
 //!
 //! Library code builds diagnostics and never prints them. The reader (`input`) knows the text they point into and
 //! renders them.

@@ -1,8 +1,8 @@
-//! Every input quantity once: key, meaning, unit, allowed range, default.
+//! Every input quantity, defined once: key, meaning, unit, allowed range, default.
 //!
-//! The reader checks values and words its messages by this table, the reference page lists it, and the property tests
-//! draw from it. The ranges are wide: they keep out slips of the pen (a wrong unit, a lost decimal point) and what the
-//! mechanics cannot compute, not what is unusual. Ranges and defaults are common practice, no source.
+//! The reader checks values and writes its messages from this table. The reference page lists it, and the property
+//! tests draw values from it. The ranges are wide. They keep out slips of the pen (a wrong unit, a lost decimal point)
+//! and what the mechanics cannot compute, but not what is unusual. Ranges and defaults are common practice, no source.
 
 pub mod readings;
 mod scatter;
@@ -48,10 +48,10 @@ impl Field {
         format!("{} to {}{}", self.min, self.max, spaced(self.unit))
     }
 
-    /// The value itself where it is finite and in range.
+    /// The value itself, if it is finite and in range.
     ///
     /// # Errors
-    /// A diagnostic without a place; the reader knows the place.
+    /// The value is not finite or not in range. The error has no place, because only the reader knows it.
     pub fn check(&self, value: f64) -> Result<f64, Diag> {
         if value.is_finite() && value >= self.min && value <= self.max {
             return Ok(value);
@@ -92,7 +92,7 @@ pub const SECTIONS_MAX: usize = 1000;
 pub const FEATURES_MAX: usize = 1000;
 /// Most collets of a counter-spindle.
 pub const COLLETS_MAX: usize = 200;
-/// Most jobs of back-end work.
+/// Most entries of back-end work.
 pub const BACK_WORK_MAX: usize = 100;
 /// Most places of cross-driven tools.
 pub const REACHES_MAX: usize = 50;
@@ -332,7 +332,7 @@ pub const APPROACH_ANGLE: Field =
     optional("cutting.approach_angle", "approach angle of the tool", "degrees", 30.0, 110.0, 93.0);
 /// Depth of a roughing travel.
 pub const AP_MAX: Field = optional("cutting.ap_max", "largest depth of cut of one travel", "mm", 0.01, 20.0, 1.5);
-/// Depth of the last pass; without a value never more than `ap_max`.
+/// Depth of the last pass. Without a value, it is never more than `ap_max`.
 pub const AP_FINISH: Field = optional("cutting.ap_finish", "depth of the last pass", "mm", 0.005, 5.0, 0.25);
 /// How far the speed may be lowered.
 pub const SPEED_FLOOR: Field = optional(
@@ -352,9 +352,9 @@ pub const UNBALANCE: Field =
 pub const IN_PLANE_SHARE: Field =
     optional("cutting.in_plane_share", "in-plane force as a share of the main cutting force", "", 0.01, 2.0, 0.55);
 
-/// Least stiffness; without a value `STIFFNESS_PER_MM` times the stock diameter.
+/// Least stiffness. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
 pub const STIFFNESS_MIN: Field = required("limits.stiffness_min", "least lateral stiffness", "N/µm", 0.0001, 10_000.0);
-/// Least stiffness for each mm of stock diameter, N/µm.
+/// Least stiffness per mm of stock diameter, N/µm.
 pub const STIFFNESS_PER_MM: f64 = 0.05;
 /// Whirl.
 pub const WHIRL_RATIO: Field =
@@ -409,7 +409,7 @@ pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material c
 /// Most parts of a family.
 pub const FAMILY_MAX: usize = 10_000;
 
-/// All of them, in the order of the files.
+/// All fields, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
     LENGTH, DIAMETER, TAPER, ACROSS_FLATS, SIDES, RA, TOLERANCE, STRAIGHTNESS, CROSS_HOLE, AT, THRUST, KEYSEAT,

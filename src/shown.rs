@@ -1,8 +1,8 @@
-//! Text that is shown as it is: characters that a terminal or an editor would obey and not show are written out.
+//! Makes text safe to show. Characters that a terminal or an editor would obey instead of showing are written out.
 
 use std::borrow::Cow;
 
-/// Whether a character steers what shows it in place of being seen: controls (ESC and U+009B among them), marks and
+/// Whether a character controls the display instead of being shown: control characters (with ESC and U+009B), marks and
 /// overrides of the direction, line separators, the byte order mark, and code points that XML forbids.
 pub fn steers(c: char) -> bool {
     c.is_control()
@@ -10,8 +10,8 @@ pub fn steers(c: char) -> bool {
         || matches!(c, '\u{FEFF}' | '\u{FFF9}'..='\u{FFFB}' | '\u{FFFE}' | '\u{FFFF}')
 }
 
-/// A text of lines with all that steers written out, as `\u001b`: line ends and tabs stay. In a string of JSON, or a quoted
-/// one of YAML, this is the same character.
+/// A text of several lines in which all such characters are written out, as `\u001b`. Line ends and tabs stay. In a
+/// JSON string, or a quoted YAML string, the written-out form means the same character.
 ///
 /// ```
 /// assert_eq!(spanhold::shown::lines("a\u{1b}[2J\n"), "a\\u001b[2J\n");
@@ -20,7 +20,7 @@ pub fn lines(text: &str) -> Cow<'_, str> {
     written_out(text, |c| steers(c) && !matches!(c, '\n' | '\t'))
 }
 
-/// The same of a text that stays one line.
+/// The same for a text that is to stay one line: line ends and tabs are written out too.
 ///
 /// ```
 /// assert_eq!(spanhold::shown::line("a\nb"), "a\\u000ab");
@@ -30,7 +30,7 @@ pub fn line(text: &str) -> Cow<'_, str> {
 }
 
 fn written_out(text: &str, out: impl Fn(char) -> bool) -> Cow<'_, str> {
-    // Most texts have none.
+    // Most texts have no such character.
     if !text.chars().any(&out) {
         return Cow::Borrowed(text);
     }

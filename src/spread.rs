@@ -50,8 +50,8 @@ struct Pulse {
 /// Payload with which work unwinds when it was asked to stop.
 struct Halted;
 
-/// A number of steps that work may use, in one part or in several. Unlike a time limit, this bound does not depend on a clock or on
-/// other work on the machine.
+/// A number of steps that work may use, in one part or in several. Unlike a time limit, this bound does not depend on a
+/// clock or on other work on the machine.
 #[derive(Debug, Clone)]
 pub struct Allowance(Arc<AtomicU64>);
 
@@ -100,8 +100,8 @@ impl Halt {
     }
 }
 
-/// Does work with `heeds` (a halt or an allowance) in its slot of this thread. None if the work unwound for the given reason; with any
-/// other reason the unwinding continues.
+/// Does work with `heeds` (a halt or an allowance) in its slot of this thread. None if the work unwound for the given
+/// reason; with any other reason the unwinding continues.
 fn unless<Reason: 'static, L, T>(
     slot: &'static LocalKey<RefCell<Option<L>>>,
     heeds: L,
@@ -148,8 +148,8 @@ impl Drop for Spread {
     }
 }
 
-/// Computes a result for each item of a list, in any order. `work` gets the item and its index. Neighbours in the list stay on one
-/// core where possible. Spread work that is called from spread work stays on the core of its caller.
+/// Computes a result for each item of a list, in any order. `work` gets the item and its index. Neighbours in the list
+/// stay on one core where possible. Spread work that is called from spread work stays on the core of its caller.
 pub fn spread<L: Sync, T: Send>(list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     spread_on(cores(), list, work)
 }
@@ -207,12 +207,13 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     slots.into_iter().filter_map(|slot| slot.into_inner().unwrap_or_else(PoisonError::into_inner)).collect()
 }
 
-/// Results of [`stream`], per core, that may wait for an earlier result. There are enough that one long item among short ones does not
-/// leave the other cores idle.
+/// Results of [`stream`], per core, that may wait for an earlier result. There are enough that one long item among
+/// short ones does not leave the other cores idle.
 const WAITING_EACH: usize = 32;
 
-/// Works through a list that may be larger than memory. Items are taken from it one by one and results are handed to `done` in the
-/// order of the list. No more than a few dozen results per core wait for an earlier one. `done` may end the work early.
+/// Works through a list that may be larger than memory. Items are taken from it one by one and results are handed to
+/// `done` in the order of the list. No more than a few dozen results per core wait for an earlier one. `done` may end
+/// the work early.
 pub fn stream<L: Send, T: Send>(
     list: impl Iterator<Item = L> + Send,
     work: impl Fn(L) -> T + Sync,

@@ -1,7 +1,7 @@
 //! Conversions between the units people write and the units the mechanics computes in (mm, N, s, tonne).
 //!
 //! The mechanics works in the consistent system mm–N–s–t (tonne): a stiffness is N/mm, a density t/mm³, an angular
-//! frequency rad/s. Each conversion has one name and stands here only.
+//! frequency rad/s. Each conversion has one name and is defined only here.
 
 use std::f64::consts::PI;
 
@@ -53,7 +53,8 @@ pub fn mm(um: f64) -> f64 {
     um / 1000.0
 }
 
-/// Spindle speed in rev/min for a cutting speed in m/min at a diameter in mm: `n = 1000 vc / (π d)`.
+/// Spindle speed in rev/min for a cutting speed in m/min at a diameter in mm: `n = 1000 vc / (π d)`. Derived here from
+/// the definition of the cutting speed.
 pub fn spindle_rpm(vc_m_per_min: f64, diameter_mm: f64) -> f64 {
     1000.0 * vc_m_per_min / (PI * diameter_mm)
 }
@@ -67,7 +68,8 @@ mod tests {
         assert!((spindle_rpm(140.0, 25.0) - 1782.5).abs() < 0.1);
     }
 
-    /// By the prefixes of the units alone: µ 1e-6, m 1e-3, k 1e3, G 1e9; a tonne is 1e3 kg.
+    /// The expected values follow from the prefixes of the units alone: µ 1e-6, m 1e-3, k 1e3, G 1e9. A tonne is 1e3
+    /// kg.
     #[test]
     fn every_conversion_by_its_prefixes() {
         assert_eq!((n_per_mm(0.25), n_per_um(250.0)), (250.0, 0.25));

@@ -1,14 +1,14 @@
-//! Where the shaft's axis lies, and which lines are its contour.
+//! Finds the shaft's axis, and the lines of its contour.
 //!
-//! Looked for in this order: a centre line by its layer or line type; the line about which the contour is the same on both
-//! sides; the straight lower side of a half contour, or the line through its two free ends.
+//! These are tried in order: a centre line, known by its layer or line type; a line of symmetry of the contour; the
+//! straight lower side of a half contour, or the line through its two free ends.
 
 use super::geometry::{Point, Segment, bounds};
 use crate::diag::Diag;
 
-/// Words in the name of a layer or line type of centre lines.
+/// Words in the name of a layer or line type that mean a centre line.
 const CENTRE_WORDS: [&str; 9] = ["CENT", "MITTE", "AXIS", "ACHS", "AXE", "DASHDOT", "ISO04", "ISO10", "STRICHPUNKT"];
-/// Words in names of layers that hold no contour.
+/// Words in the names of layers that hold no contour.
 const NOISE_WORDS: [&str; 24] = [
     "DIM",
     "BEMA",
@@ -35,18 +35,19 @@ const NOISE_WORDS: [&str; 24] = [
     "COTE",
     "QUOTE",
 ];
-/// Line types that are no edges.
+/// Line types that are not used for edges.
 const BROKEN_TYPES: [&str; 7] = ["HIDDEN", "DASH", "DOT", "PHANTOM", "DIVIDE", "BORDER", "ISO0"];
 
 /// Share of the contour's length that must have its mirror image.
 const MIRRORED_SHARE: f64 = 0.95;
-/// A centre line may end this far inside the contour's ends, as a share of its length.
+/// A centre line may end this far inside the ends of the contour, as a share of the contour's length.
 const CENTRE_SHORT: f64 = 0.02;
-/// What is longer than the centre line by this share and this many mm on each side is a frame.
+/// A part that goes beyond an end of the centre line by more than this share of the line's length plus this many mm is
+/// a frame.
 const FRAME_SHARE: f64 = 0.10;
 const FRAME_MM: f64 = 10.0;
 
-/// What begins this near to the end of the contour, on the axis, is the rest of it, mm.
+/// A part on the axis that begins this near to the end of the contour is the rest of the contour, mm.
 const REST_MM: f64 = 5.0;
 
 /// The axis: a point on it and its direction.
@@ -54,19 +55,19 @@ const REST_MM: f64 = 5.0;
 pub struct Axis {
     /// A point on it.
     pub origin: Point,
-    /// Direction, of length 1; to the right, or up where it is upright.
+    /// Direction, of length 1. It points to the right, or up if the axis is vertical.
     pub along: Point,
 }
 
 impl Axis {
-    /// Through two points; none where they are one.
+    /// The axis through two points. None if they are the same point.
     pub fn through(a: Point, b: Point) -> Option<Axis> {
         let length = a.distance(b);
         let (mut x, mut y) = ((b.x - a.x) / length, (b.y - a.y) / length);
         if x < -1e-6 || (x.abs() <= 1e-6 && y < 0.0) {
             (x, y) = (-x, -y);
         }
-        // A line drawn by hand is upright to a hair.
+        // A line drawn by hand may be slightly off vertical or level.
         if x.abs() < 1e-6 {
             (x, y) = (0.0, 1.0);
         } else if y.abs() < 1e-6 {
@@ -75,13 +76,13 @@ impl Axis {
         (x.is_finite() && y.is_finite()).then_some(Axis { origin: a, along: Point { x, y } })
     }
 
-    /// Place along the axis and height above it.
+    /// Place of a point along the axis, and its height above the axis.
     pub fn of(&self, p: Point) -> (f64, f64) {
         let (x, y) = (p.x - self.origin.x, p.y - self.origin.y);
         (x * self.along.x + y * self.along.y, y * self.along.x - x * self.along.y)
     }
 
-    /// The point of the drawing at a place and a height.
+    /// The point of the drawing at a place along the axis and a height above it.
     pub fn point(&self, z: f64, r: f64) -> Point {
         Point {
             x: self.origin.x + z * self.along.x - r * self.along.y,
@@ -90,26 +91,26 @@ impl Axis {
     }
 }
 
-/// What was found.
+/// The axis and the contour that were found.
 #[derive(Debug, Clone)]
 pub struct Found {
     /// The axis.
     pub axis: Axis,
     /// Lines of the contour.
     pub contour: Vec<Segment>,
-    /// Edges that are none of it.
+    /// Edges that are not part of the contour.
     pub rest: Vec<Segment>,
     /// How the axis was found.
     pub how: String,
 }
 
-/// Whether a name says that it is about centre lines.
+/// Whether the layer or the line type of a segment means a centre line.
 pub fn is_centre(segment: &Segment) -> bool {
     let layer = segment.layer.to_uppercase();
     CENTRE_WORDS.iter().any(|w| layer.contains(w) || segment.line_type.contains(w))
 }
 
-/// Whether it can be an edge of the contour.
+/// Whether a segment can be an edge of the contour.
 fn is_edge(segment: &Segment) -> bool {
     let layer = segment.layer.to_uppercase();
     !is_centre(segment)
@@ -117,10 +118,10 @@ fn is_edge(segment: &Segment) -> bool {
         && !BROKEN_TYPES.iter().any(|w| segment.line_type.contains(w))
 }
 
-/// Finds axis and contour. Ends nearer than `gap` mm are joined.
+/// Finds the axis and the contour. Ends that are at most `gap` mm apart are joined.
 ///
 /// # Errors
-/// No lines, no axis, or no contour on it.
+/// There are no lines, there is no axis, or there is no contour on it.
 pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
     let edges: Vec<Segment> = segments.iter().filter(|s| is_edge(s)).cloned().collect();
     if edges.is_empty() {
@@ -146,7 +147,7 @@ pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
             return Ok(split(edges, &parts[best], axis, how));
         }
     }
-    // Frames hold others; what is left is tried from the largest on.
+    // Frames enclose other parts and are left out. The other parts are tried, the largest first.
     let boxes: Vec<(Point, Point)> = parts.iter().map(|part| box_of(&edges, part)).collect();
     let mut sized: Vec<(usize, f64)> = (0..parts.len())
         .filter(|i| !is_frame(&edges, &parts[*i], &boxes, *i))
@@ -186,7 +187,7 @@ fn box_of(edges: &[Segment], part: &[usize]) -> (Point, Point) {
     bounds(&corners)
 }
 
-/// Least and greatest place along the axis, and height above it, of a part.
+/// Smallest and largest place of a part along the axis, and its smallest and largest height above the axis.
 fn extent(edges: &[Segment], part: &[usize], axis: &Axis) -> [f64; 4] {
     part.iter()
         .flat_map(|k| [axis.of(edges[*k].a), axis.of(edges[*k].b)])
@@ -195,7 +196,7 @@ fn extent(edges: &[Segment], part: &[usize], axis: &Axis) -> [f64; 4] {
         })
 }
 
-/// The longest part that lies on the centre line, within its ends and about its height.
+/// The longest part that lies on the centre line and within its ends.
 fn best_on(edges: &[Segment], parts: &[Vec<usize>], axis: &Axis, from: f64, to: f64, gap: f64) -> Option<usize> {
     let room = FRAME_SHARE * (to - from) + FRAME_MM;
     let mut best: Option<(usize, f64)> = None;
@@ -203,7 +204,7 @@ fn best_on(edges: &[Segment], parts: &[Vec<usize>], axis: &Axis, from: f64, to: 
         let [z0, z1, r0, r1] = extent(edges, part, axis);
         let long = z1 - z0;
         let inside = z0 >= from - room && z1 <= to + room;
-        // The centre line runs through the part, not beside it.
+        // The centre line must run along the whole part.
         let through = from <= z0 + CENTRE_SHORT * long && to >= z1 - CENTRE_SHORT * long;
         let on = r0 <= gap && r1 >= -gap && r1 - r0 > gap;
         if inside && through && on && long > gap && best.is_none_or(|(_, longest)| long > longest) {
@@ -213,8 +214,8 @@ fn best_on(edges: &[Segment], parts: &[Vec<usize>], axis: &Axis, from: f64, to: 
     best.map(|(i, _)| i)
 }
 
-/// A part on the axis that begins right where the contour ends is the rest of it, behind a gap that is not closed: half a
-/// shaft must not pass for a whole one.
+/// A part on the axis that begins where the contour ends is the rest of the contour, behind a gap too wide to be
+/// joined. This is an error, so that half a shaft does not pass for a whole one.
 fn goes_on_behind_a_gap(
     edges: &[Segment],
     parts: &[Vec<usize>],
@@ -248,7 +249,7 @@ fn goes_on_behind_a_gap(
     Ok(())
 }
 
-/// Whether a part is nothing but upright and level lines around another part.
+/// Whether a part consists only of vertical and level lines and encloses another part.
 fn is_frame(edges: &[Segment], part: &[usize], boxes: &[(Point, Point)], i: usize) -> bool {
     let (low, high) = boxes[i];
     let straight = |k: &usize| {
@@ -256,11 +257,11 @@ fn is_frame(edges: &[Segment], part: &[usize], boxes: &[(Point, Point)], i: usiz
         s.mid.is_none() && ((s.a.x - s.b.x).abs() < 1e-6 || (s.a.y - s.b.y).abs() < 1e-6)
     };
     let around = |(l, h): &(Point, Point)| l.x > low.x && l.y > low.y && h.x < high.x && h.y < high.y;
-    // No box lies within itself.
+    // A box does not lie inside itself, so the part's own box may be in the list.
     part.iter().all(straight) && boxes.iter().any(around)
 }
 
-/// Groups of edges that hang together: an end lies on another edge's end or on the edge itself.
+/// Groups of connected edges. Two edges are connected if an end of one of them lies on the other.
 fn parts(edges: &[Segment], gap: f64) -> Vec<Vec<usize>> {
     let mut parent: Vec<usize> = (0..edges.len()).collect();
     fn root(parent: &mut [usize], mut i: usize) -> usize {
@@ -297,7 +298,7 @@ fn touch(s: &Segment, t: &Segment, gap: f64) -> bool {
     [s.a, s.b].iter().any(|p| off(*p, t) <= gap) || [t.a, t.b].iter().any(|p| off(*p, s) <= gap)
 }
 
-/// Distance of a point from a line, or from the ends of an arc.
+/// Distance of a point from a line. For an arc, distance from its nearer end.
 pub fn off(p: Point, s: &Segment) -> f64 {
     let at_ends = p.distance(s.a).min(p.distance(s.b));
     if s.mid.is_some() {
@@ -311,7 +312,7 @@ pub fn off(p: Point, s: &Segment) -> f64 {
     p.distance(Point { x: s.a.x + share * x, y: s.a.y + share * y })
 }
 
-/// The middle line along the longer side, where what lies above it also lies below.
+/// The middle line along the longer side, if what lies above it also lies below it.
 fn by_symmetry(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
     let corners: Vec<Point> = part.iter().flat_map(|s| <[Point; 2]>::from(s.bounds())).collect();
     let (low, high) = bounds(&corners);
@@ -344,13 +345,14 @@ fn by_symmetry(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
     (found >= MIRRORED_SHARE * all).then_some((axis, how))
 }
 
-/// A straight side along the whole length, or the line through the two free ends of an open contour.
+/// The axis of half a contour: a straight side along its whole length, or the line through the two free ends of an open
+/// contour.
 fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
     let corners: Vec<Point> = part.iter().flat_map(|s| <[Point; 2]>::from(s.bounds())).collect();
     let (low, high) = bounds(&corners);
     let level = high.x - low.x >= high.y - low.y;
     let length = if level { high.x - low.x } else { high.y - low.y };
-    // Covered share of each of the two long sides.
+    // Share of a long side that is covered by lines.
     let side = |at: f64| -> f64 {
         let on = |p: Point| ((if level { p.y } else { p.x }) - at).abs() <= gap;
         let lines = part.iter().filter(|s| s.mid.is_none() && on(s.a) && on(s.b));
@@ -406,7 +408,8 @@ fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
 mod tests {
     use super::*;
 
-    /// Half a stepped shaft without an axis: where its contour ends is told to the micrometre, as wherever a drawing is open.
+    /// Half a stepped shaft without an axis. The message gives the ends of its contour to the micrometre, as every
+    /// message about an open drawing does.
     #[test]
     fn free_ends_of_an_open_contour_are_told_to_the_micrometre() {
         let corners = [(0.0, 2.0004), (0.0, 5.0), (40.0, 5.0), (40.0, 8.0), (100.0374, 8.0), (100.0374, 2.0004)];

@@ -1,11 +1,12 @@
-//! What stands in a DXF file, counted apart from the library that reads it.
+//! Counts what is in a DXF file, independently of the library that reads it.
 //!
-//! The library passes over kinds of entities it does not know, and ends a section at one it cannot read. Nothing of a
-//! drawing may go unseen, so the raw pairs of code and value are looked at once more: kind, layer and place of each entity.
+//! The library skips kinds of entities that it does not know, and ends a section at one it cannot read. No part of a
+//! drawing may be lost without notice. So the raw pairs of code and value are read a second time, to find the kind,
+//! layer and place of each entity.
 
 use std::collections::BTreeMap;
 
-/// First bytes of a binary file, without its last three.
+/// First bytes of a binary file. Four more bytes follow before the first pair.
 pub const BINARY: &[u8] = b"AutoCAD Binary DXF";
 
 /// Entities of one kind on one layer.
@@ -13,75 +14,75 @@ pub const BINARY: &[u8] = b"AutoCAD Binary DXF";
 pub struct Kind {
     /// How many.
     pub count: usize,
-    /// Place of the first, in the file's own units.
+    /// Place of the first one, in the units of the file.
     pub at: (f64, f64),
 }
 
-/// A dimension as it stands in the file, in the file's own units.
+/// A dimension as it is in the file, in the units of the file.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct RawDimension {
     /// Its layer.
     pub layer: String,
     /// Its own text.
     pub text: String,
-    /// Its points: definition, first and second end of what is measured, point on a circle.
+    /// Its points: definition point, first and second end of what is measured, point on a circle.
     pub points: [(f64, f64); 4],
-    /// Direction of a rotated one, degrees.
+    /// Direction of a rotated dimension, degrees.
     pub angle: f64,
     /// Its type and flags.
     pub flags: i32,
     /// Its dimension style.
     pub style: String,
-    /// Its own factor of lengths, which overrides that of the style.
+    /// Its own factor for lengths, which overrides the factor of the style.
     pub factor: Option<f64>,
 }
 
 /// Codes of the points of a dimension.
 const DIMENSION_POINTS: [i32; 4] = [10, 13, 14, 15];
 
-/// Code of the factor of lengths, in a dimension style and in a dimension's data that override it. The factor of sizes
-/// (`DIMSCALE`, code 40) makes texts and arrows larger and says nothing of lengths.
+/// Code of the factor for lengths, in a dimension style and in the data by which a dimension overrides its style. The
+/// factor for sizes (`DIMSCALE`, code 40) makes texts and arrows larger and says nothing about lengths.
 pub const LENGTH_FACTOR: i32 = 144;
 
-/// Variables of the header that are read; `$HANDSEED` and `$HANDLING` keep the library's own order.
+/// Header variables that are kept. `$HANDSEED` and `$HANDLING` are kept only for the library's own order.
 const VARIABLES: [&str; 7] =
     ["$ACADVER", "$INSUNITS", "$MEASUREMENT", "$DIMLFAC", "$DWGCODEPAGE", "$HANDSEED", "$HANDLING"];
 
-/// The count.
+/// The result of the count.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Census {
-    /// `$ACADVER`, where there is one.
+    /// `$ACADVER`, if the file has it.
     pub version: Option<String>,
-    /// By kind and layer, of the model and of blocks together.
+    /// Entities by kind and layer, those of the model and of blocks together.
     pub kinds: BTreeMap<(String, String), Kind>,
-    /// By kind, outside blocks.
+    /// Number of entities by kind, outside blocks.
     pub outside_blocks: BTreeMap<String, usize>,
     /// Dimensions outside blocks.
     pub dimensions: Vec<RawDimension>,
-    /// Factor of lengths by the name of a dimension style, in capitals.
+    /// Factor for lengths by the name of a dimension style, in capitals.
     pub factors: BTreeMap<String, f64>,
-    /// Bytes that no draft needs and that the library can stumble over, ascending: the table of dimension styles (in one of
-    /// R12 it takes the name of an arrow for a handle and gives up) and most variables of the header (it panics at times that
-    /// are out of all bounds).
+    /// Byte ranges, ascending, that no draft needs and that the library can fail on. One is the table of dimension
+    /// styles: in a file of R12 the library takes the name of an arrow for a handle and gives up. The others are most
+    /// variables of the header: the library panics at dates and times that are far out of range.
     pub needless: Vec<std::ops::Range<usize>>,
 }
 
-/// A pair of code and value.
+/// The value in a pair of code and value.
 enum Value {
     Text(String),
     Number(f64),
 }
 
-/// Counts. What cannot be followed any more ends the count; the library then says what is wrong.
+/// Counts the entities. The count ends where the file cannot be followed. The library then reports what is wrong.
 pub fn census(bytes: &[u8]) -> Census {
     let mut all = Census::default();
     let (mut section, mut named, mut variable) = (String::new(), false, String::new());
     let mut dimension: Option<RawDimension> = None;
     let mut open: Option<(String, String, (f64, f64))> = None;
-    // Begin of the last `TABLE`, of one of dimension styles, and of a variable.
+    // Start of the last `TABLE`, of a table of dimension styles, and of a header variable that is not needed.
     let (mut table, mut styles, mut needless): (usize, Option<usize>, Option<usize>) = (0, None, None);
     let mut style = String::new();
-    // In a dimension's data that override its style: the code of the value that comes next.
+    // The code of the value that comes next, in the data by which a dimension overrides its style.
     let mut overriding: Option<i32> = None;
     let mut see = |code: i32, value: Value, at: std::ops::Range<usize>| -> bool {
         match (code, &value) {
@@ -174,12 +175,12 @@ pub fn census(bytes: &[u8]) -> Census {
     all
 }
 
-/// UTF-8, as files from R2007 on are, or else a byte a letter.
+/// UTF-8, as in files from R2007 on. If the bytes are not UTF-8, every byte is one letter.
 fn text_of(bytes: &[u8]) -> String {
     std::str::from_utf8(bytes).map_or_else(|_| bytes.iter().map(|b| char::from(*b)).collect(), str::to_owned)
 }
 
-/// Told of each pair with its bytes; whether to go on.
+/// Is called with each pair and its bytes. Returns whether to go on.
 type See<'a> = dyn FnMut(i32, Value, std::ops::Range<usize>) -> bool + 'a;
 
 fn ascii(bytes: &[u8], see: &mut See) {
@@ -202,15 +203,15 @@ fn ascii(bytes: &[u8], see: &mut See) {
     }
 }
 
-/// What stands behind a code in a binary file.
+/// How a value is stored behind its code in a binary file.
 enum Stored {
     Text,
     Bytes(usize),
-    /// A length in one byte, and as many bytes.
+    /// A length in one byte, then as many bytes.
     Counted,
 }
 
-/// By the ranges of codes of the format's public reference; from R13 on a flag takes one byte.
+/// The ranges of codes are those of the format's public reference. From R13 on a flag takes one byte.
 fn stored(code: i32, wide: bool) -> Option<Stored> {
     Some(match code {
         310..=319 | 1004 => Stored::Counted,
@@ -233,7 +234,8 @@ fn stored(code: i32, wide: bool) -> Option<Stored> {
 }
 
 fn binary(bytes: &[u8], start: usize, see: &mut See) {
-    // From R13 on a code takes two bytes; before it takes one, or three behind 255. The first pair is 0 SECTION.
+    // From R13 on a code takes two bytes. Before, it takes one byte, or three if the first is 255. The first pair is
+    // 0 SECTION, so its second byte shows which.
     let wide = bytes.get(start + 1) == Some(&0);
     let mut at = start;
     while let Some((code, value, to)) = binary_pair(bytes, at, wide) {
@@ -244,7 +246,7 @@ fn binary(bytes: &[u8], start: usize, see: &mut See) {
     }
 }
 
-/// The pair that begins at a byte, and where the next begins.
+/// The pair that begins at a byte, and the byte where the next pair begins.
 fn binary_pair(bytes: &[u8], from: usize, wide: bool) -> Option<(i32, Value, usize)> {
     let short = |at: usize| bytes.get(at..)?.first_chunk().map(|b| i32::from(i16::from_le_bytes(*b)));
     let (code, at) = match (wide, *bytes.get(from)?) {

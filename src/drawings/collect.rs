@@ -1,5 +1,5 @@
-//! The entities of a drawing as segments, texts and dimensions in mm, blocks resolved; what is not read is kept with its
-//! place.
+//! The entities of a drawing as segments, texts and dimensions in mm, with blocks resolved. What is not read is noted
+//! with its place.
 
 use dxf::Drawing;
 use dxf::XDataItem;
@@ -11,17 +11,17 @@ use super::census::{LENGTH_FACTOR, RawDimension};
 use super::geometry::{Affine, Point, Segment, bulge_middle};
 use super::words::INCH_MM;
 
-/// Deepest nesting of blocks; deeper ones are told.
+/// Deepest nesting of blocks. Deeper blocks are reported.
 const DEPTH_MAX: usize = 8;
-/// Most segments, so that a block of blocks of blocks ends.
+/// Most segments. The limit ends the reading of blocks inside blocks.
 pub const SEGMENTS_MAX: usize = 20_000;
 
 /// A text.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Text {
-    /// Where it stands.
+    /// Its place.
     pub at: Point,
-    /// As drawn, codes and all.
+    /// The text as it is drawn, with its formatting codes.
     pub text: String,
     /// `TEXT`, `MTEXT`, `ATTRIB`.
     pub entity: &'static str,
@@ -36,22 +36,22 @@ pub struct Text {
 pub struct Dimension {
     /// The two points it measures between.
     pub points: [Point; 2],
-    /// Direction it measures along, degrees; none: straight between the points.
+    /// Direction along which it measures, degrees. None: straight from point to point.
     pub along: Option<f64>,
-    /// Its own text, empty or with `<>` where the measured value stands.
+    /// Its own text: empty, or with `<>` in place of the measured value.
     pub text: String,
     /// Whether it is a dimension of a circle's diameter.
     pub diametric: bool,
-    /// How many times what is drawn it counts, by its own data or its style, where it has no number of its own.
+    /// Factor from the drawn to the shown length, by its own data or its style. It is used if the text has no number.
     pub factor: f64,
     /// Its layer.
     pub layer: String,
 }
 
-/// Something that is not read.
+/// Entities that are not read.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Left {
-    /// What: `HATCH`.
+    /// Kind of the entities, such as `HATCH`.
     pub what: String,
     /// Its layer.
     pub layer: String,
@@ -77,7 +77,7 @@ impl Dimension {
     }
 }
 
-/// All of it.
+/// Everything that was collected.
 #[derive(Debug, Clone, Default)]
 pub struct Collected {
     /// Lines and arcs.
@@ -86,18 +86,18 @@ pub struct Collected {
     pub texts: Vec<Text>,
     /// Dimensions.
     pub dimensions: Vec<Dimension>,
-    /// Factor of lengths by the name of a dimension style, in capitals.
+    /// Factor for lengths by the name of a dimension style, in capitals.
     factors: BTreeMap<String, f64>,
     left: BTreeMap<(String, String, &'static str), (usize, Point)>,
 }
 
 impl Collected {
-    /// Keeps something that is not read.
+    /// Notes entities that are not read.
     pub fn leave(&mut self, what: &str, layer: &str, why: &'static str, at: Point, count: usize) {
         self.left.entry((what.to_owned(), layer.to_owned(), why)).or_insert((0, at)).0 += count;
     }
 
-    /// Dimensions that the library has not read.
+    /// Adds the dimensions that the library has not read.
     pub fn raw_dimensions(&mut self, raw: &[RawDimension], mm: f64) {
         for d in raw {
             let [first, second, third, on_circle] = d.points.map(|(x, y)| Point { x: x * mm, y: y * mm });
@@ -116,15 +116,15 @@ impl Collected {
         }
     }
 
-    /// How many times what is drawn a dimension counts. One that shows the mm of a drawing in inches, or the inches of one
-    /// in mm, is at full size; a negative factor counts on sheets of paper alone.
+    /// Factor from drawn to shown length of a dimension. A dimension that shows inches in a drawing in mm, or mm in one
+    /// in inches, is at full size. A negative factor applies only to sheets of paper. In both cases the factor is 1.
     fn length_factor(&self, own: Option<f64>, style: &str, unit_mm: f64) -> f64 {
         let factor = own.or_else(|| self.factors.get(&style.to_uppercase()).copied()).unwrap_or(1.0);
         let other_unit = [unit_mm, 1.0 / INCH_MM].iter().any(|u| (factor / u - 1.0).abs() < 1e-3);
         if factor > 0.0 && factor.is_finite() && !other_unit { factor } else { 1.0 }
     }
 
-    /// Everything larger by a factor.
+    /// Enlarges everything by a factor.
     pub fn enlarge(&mut self, factor: f64) {
         let map = Affine::scale(factor, factor);
         for s in &mut self.segments {
@@ -135,7 +135,7 @@ impl Collected {
         self.left.values_mut().for_each(|(_, at)| *at = map.of(*at));
     }
 
-    /// What was not read.
+    /// The entities that were not read.
     pub fn left(&self) -> Vec<Left> {
         self.left
             .iter()
@@ -156,23 +156,23 @@ struct Layers<'a>(BTreeMap<String, (&'a str, bool)>);
 struct Reading<'a> {
     drawing: &'a Drawing,
     layers: Layers<'a>,
-    /// Texts of a binary file come as single bytes, from R2007 on those of UTF-8.
+    /// Whether texts are mended. Texts of a binary file come as single bytes, which from R2007 on are UTF-8.
     mend: bool,
     unit_mm: f64,
     out: Collected,
 }
 
-/// Where an entity of a block comes to.
+/// How an entity of a block is placed in the drawing.
 #[derive(Clone)]
 struct Place {
     map: Affine,
-    /// Layer and line type of the insert, which entities on layer 0 and of type BYBLOCK take over.
+    /// Layer and line type of the insert. Entities on layer 0 and of type BYBLOCK take them over.
     layer: Option<String>,
     line_type: String,
     depth: usize,
 }
 
-/// Collects the model of a drawing. `mm` is the length of a drawing unit; `factors` those of lengths by dimension style.
+/// Collects the model of a drawing. `mm` is the length of a drawing unit, `factors` are those of the dimension styles.
 pub fn collect(drawing: &Drawing, mm: f64, binary: bool, factors: &BTreeMap<String, f64>) -> Collected {
     let of_layer = drawing.layers().map(|l| (l.name.to_uppercase(), (l.line_type_name.as_str(), l.is_layer_on)));
     let mut reading = Reading {
@@ -191,7 +191,7 @@ pub fn collect(drawing: &Drawing, mm: f64, binary: bool, factors: &BTreeMap<Stri
     reading.out
 }
 
-/// The bytes of a text read one by one, as UTF-8 where they are.
+/// A text that was read byte by byte, decoded as UTF-8 if it is UTF-8.
 fn mended(text: &str) -> String {
     let bytes: Option<Vec<u8>> = text.chars().map(|c| u8::try_from(c as u32).ok()).collect();
     bytes.and_then(|b| String::from_utf8(b).ok()).unwrap_or_else(|| text.to_owned())
@@ -230,7 +230,7 @@ impl Reading<'_> {
         };
         let flat = |normal: &dxf::Vector| match (normal.x.abs() + normal.y.abs() < 1e-9, normal.z > 0.0) {
             (true, true) => Some(place.map),
-            // Seen from behind: the drawing of a mirrored arc or polyline.
+            // Seen from behind: a mirrored arc or polyline is stored like this.
             (true, false) => Some(place.map.after(&Affine::scale(-1.0, 1.0))),
             _ => None,
         };
@@ -307,7 +307,7 @@ impl Reading<'_> {
                 let points = [&d.dimension_base.definition_point_1, &d.definition_point_2].map(|p| place.map.of(xy(p)));
                 self.dimension(entity, &d.dimension_base, points, None, layer);
             }
-            // Attribute definitions are shown in no insert; the end of a list is no entity.
+            // Attribute definitions are not shown in an insert. The end of a list is not an entity.
             EntityType::AttributeDefinition(_) | EntityType::Seqend(_) | EntityType::Vertex(_) => {}
             _ => self.out.leave(what, &layer, "a kind of entity that is not read", at_mm, 1),
         }
@@ -404,7 +404,7 @@ impl Reading<'_> {
     }
 }
 
-/// The factor of lengths in the data by which a dimension overrides its style: pairs of code and value behind `DSTYLE`.
+/// The factor for lengths by which a dimension overrides its style, from the pairs of code and value after `DSTYLE`.
 fn overriding(items: &[XDataItem]) -> Option<f64> {
     let at = items.iter().position(|i| matches!(i, XDataItem::Str(what) if what == "DSTYLE"))?;
     let Some(XDataItem::ControlGroup(pairs)) = items.get(at + 1) else { return None };

@@ -15,13 +15,13 @@ impl Point {
         (self.x - other.x).hypot(self.y - other.y)
     }
 
-    /// For messages about two places that lie close together: to the micrometre.
+    /// For messages about two places that are close together: rounded to the micrometre.
     pub fn fine(self) -> String {
         let tidy = |v: f64| (v * 1e3).round() / 1e3 + 0.0;
         format!("({}, {})", tidy(self.x), tidy(self.y))
     }
 
-    /// For messages: one decimal is enough to find it.
+    /// For messages: rounded to one decimal, which is enough to find the place.
     pub fn text(self) -> String {
         let tidy = |v: f64| (v * 10.0).round() / 10.0 + 0.0;
         format!("({}, {})", tidy(self.x), tidy(self.y))
@@ -35,30 +35,30 @@ pub struct Segment {
     pub a: Point,
     /// The other end.
     pub b: Point,
-    /// A point of the arc between the ends; none: a line.
+    /// A point of the arc between the ends. None: a line.
     pub mid: Option<Point>,
     /// What it is drawn as: `LINE`, `LWPOLYLINE`…
     pub entity: &'static str,
     /// Its layer.
     pub layer: String,
-    /// Its line type in capitals, that of the layer where it has none of its own.
+    /// Its line type in capitals. If it has none of its own, the line type of its layer.
     pub line_type: String,
 }
 
 impl Segment {
-    /// Length of a line, of an arc along its chord, in mm.
+    /// Length of a line in mm. For an arc, the length of its chord.
     pub fn chord(&self) -> f64 {
         self.a.distance(self.b)
     }
 
-    /// Corners of the box around ends and middle: least and greatest.
+    /// Corners of the box around the ends and the middle: smallest and largest coordinates.
     pub fn bounds(&self) -> (Point, Point) {
         let all = [self.a, self.b, self.mid.unwrap_or(self.a)];
         bounds(&all)
     }
 }
 
-/// Corners of the box around points.
+/// Corners of the box around points: smallest and largest coordinates.
 pub fn bounds(points: &[Point]) -> (Point, Point) {
     let mut low = Point { x: f64::INFINITY, y: f64::INFINITY };
     let mut high = Point { x: f64::NEG_INFINITY, y: f64::NEG_INFINITY };
@@ -69,7 +69,7 @@ pub fn bounds(points: &[Point]) -> (Point, Point) {
     (low, high)
 }
 
-/// Centre and radius of the circle through three points; none where they lie on a line.
+/// Centre and radius of the circle through three points. None if the points lie on a line.
 pub fn circle(a: Point, m: Point, b: Point) -> Option<(Point, f64)> {
     let d = 2.0 * (a.x * (m.y - b.y) + m.x * (b.y - a.y) + b.x * (a.y - m.y));
     let square = |p: Point| p.x * p.x + p.y * p.y;
@@ -79,7 +79,8 @@ pub fn circle(a: Point, m: Point, b: Point) -> Option<(Point, f64)> {
     (x.is_finite() && y.is_finite()).then(|| (centre, centre.distance(a)))
 }
 
-/// Middle of the arc that a bulge (tangent of a quarter of its angle, anticlockwise positive) makes of a chord.
+/// Middle of the arc that a bulge makes of a chord. The bulge is the tangent of a quarter of the arc's angle, and is
+/// positive if the arc runs anticlockwise.
 pub fn bulge_middle(a: Point, b: Point, bulge: f64) -> Point {
     Point { x: (a.x + b.x) / 2.0 + bulge * (b.y - a.y) / 2.0, y: (a.y + b.y) / 2.0 - bulge * (b.x - a.x) / 2.0 }
 }
@@ -96,12 +97,12 @@ pub struct Affine {
 }
 
 impl Affine {
-    /// Scaled about the origin.
+    /// Scales about the origin, by `x` across and by `y` up.
     pub fn scale(x: f64, y: f64) -> Affine {
         Affine { xx: x, xy: 0.0, yx: 0.0, yy: y, x0: 0.0, y0: 0.0 }
     }
 
-    /// Turned about the origin, degrees, anticlockwise. Quarter turns are exact.
+    /// Turns about the origin, in degrees, anticlockwise. Quarter turns are exact.
     pub fn turn(degrees: f64) -> Affine {
         let (sin, cos) = match degrees.rem_euclid(360.0) {
             0.0 => (0.0, 1.0),
@@ -113,12 +114,12 @@ impl Affine {
         Affine { xx: cos, xy: -sin, yx: sin, yy: cos, x0: 0.0, y0: 0.0 }
     }
 
-    /// Shifted.
+    /// Shifts by `x` across and by `y` up.
     pub fn shift(x: f64, y: f64) -> Affine {
         Affine { x0: x, y0: y, ..Affine::scale(1.0, 1.0) }
     }
 
-    /// First `inner`, then this.
+    /// The map that applies first `inner`, then this map.
     pub fn after(&self, inner: &Affine) -> Affine {
         Affine {
             xx: self.xx * inner.xx + self.xy * inner.yx,
@@ -130,12 +131,12 @@ impl Affine {
         }
     }
 
-    /// Where a point comes to.
+    /// The point to which a point is moved.
     pub fn of(&self, p: Point) -> Point {
         Point { x: self.xx * p.x + self.xy * p.y + self.x0, y: self.yx * p.x + self.yy * p.y + self.y0 }
     }
 
-    /// The factor of all lengths; none where it differs with the direction, which makes ellipses of arcs.
+    /// The factor of all lengths. None if it depends on the direction, because arcs then become parts of ellipses.
     pub fn factor(&self) -> Option<f64> {
         let (along, across) = (self.xx.hypot(self.yx), self.xy.hypot(self.yy));
         let skew = self.xx * self.xy + self.yx * self.yy;

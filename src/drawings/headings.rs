@@ -11,21 +11,21 @@ use crate::fields::nearest;
 pub enum Column {
     /// Length of the section.
     Length,
-    /// Diameter, of a taper at its front.
+    /// Diameter. For a taper, the diameter at its front.
     Diameter,
     /// Diameter of a taper at its rear.
     RearDiameter,
-    /// What it is.
+    /// Kind of the section.
     Kind,
     /// Designation of a thread.
     Thread,
-    /// Class or deviations.
+    /// Tolerance class or deviations.
     Tolerance,
-    /// Ra.
+    /// Roughness Ra.
     Roughness,
     /// Name.
     Name,
-    /// Distance of flats.
+    /// Distance between opposite flats.
     AcrossFlats,
     /// Number of flats.
     Sides,
@@ -88,7 +88,7 @@ const HEADINGS: [(&str, Column); 49] = [
 pub const FORM: &str = "the first row names the columns: length (mm), diameter (mm), and where needed rear diameter (mm), kind, \
                     thread, tolerance, Ra (µm), name, across flats (mm), sides; a row for each section from the front";
 
-/// The headings of a row; what is not known goes to the complaints.
+/// Reads the headings of a row. Headings that are not known are reported.
 pub fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> Vec<Option<Head>> {
     let mut seen: Vec<Column> = Vec::new();
     let mut out = Vec::new();
@@ -114,7 +114,7 @@ pub fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> V
         let factor = match (unit, column) {
             (None, _) => Ok(None),
             (Some(Ok(mm)), _) => Head::factor(*column, mm).map(Some).ok_or(()),
-            // Words in brackets behind a heading of words: `name (as on the drawing)`.
+            // In a column of words, words in brackets are not a unit: `name (as on the drawing)`.
             (Some(Err(())), Column::Tolerance | Column::Name | Column::Kind | Column::Thread) => Ok(None),
             _ => Err(()),
         };
@@ -148,7 +148,7 @@ pub fn letter(column: usize) -> String {
     out
 }
 
-/// Factor to mm of the unit in a heading: `length (mm)`, `diameter [in]`; none where there is no unit.
+/// The name in a heading and the factor to mm of its unit: `length (mm)`, `diameter [in]`. None if there is no unit.
 fn unit_of(heading: &str) -> (String, Option<Result<f64, ()>>) {
     let open = heading.find(['(', '[']).or_else(|| heading.rfind(',').or_else(|| heading.rfind(" in ").map(|i| i + 3)));
     let Some((name, unit)) = open.and_then(|open| heading.split_at_checked(open)) else {
@@ -159,7 +159,7 @@ fn unit_of(heading: &str) -> (String, Option<Result<f64, ()>>) {
     (name, Some(unit_mm(&unit).ok_or(())))
 }
 
-/// A unit of lengths in mm.
+/// Length of a unit in mm.
 pub fn unit_mm(unit: &str) -> Option<f64> {
     Some(match unit {
         "mm" => 1.0,
@@ -180,12 +180,12 @@ const UIN_MM: f64 = 25.4e-6;
 pub struct Head {
     /// What its column holds.
     pub column: Column,
-    /// Factor to mm, of roughness to µm; none: the heading does not say its unit.
+    /// Factor to mm, or to µm for a roughness. None: the heading does not give its unit.
     pub factor: Option<f64>,
 }
 
 impl Head {
-    /// Factor to the unit of the job of a unit's length in mm; none: not a unit of this column.
+    /// Factor from a unit, given by its length in mm, to the unit of the job. None: the column does not take this unit.
     pub fn factor(column: Column, mm: f64) -> Option<f64> {
         match column {
             Column::Length | Column::Diameter | Column::RearDiameter | Column::AcrossFlats => (mm >= 1.0).then_some(mm),
@@ -196,8 +196,8 @@ impl Head {
     }
 }
 
-/// In a table in inches, deviations without a unit are inches too, and it is told; roughness could be µm or µin and must say
-/// which.
+/// Sets the units that headings leave out. In a table in inches, deviations are in inches too, and a note says so. A
+/// roughness there could be µm or µin, so its heading must give the unit.
 pub fn units_left_out(
     shown: &str,
     row: &[String],

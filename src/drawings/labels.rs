@@ -1,5 +1,5 @@
-//! Texts and dimensions of a drawing, each given to the one section it can only mean; what could mean several, or none, is
-//! told.
+//! Gives each text and dimension of a drawing to the one section that it can mean. If it could mean several sections,
+//! or none, this is reported.
 
 use super::axis::Axis;
 use super::collect::{Collected, Dimension};
@@ -10,19 +10,19 @@ use super::title;
 use super::words::{INCH_MM, Said, plain, read, read_in};
 use crate::job::iso2768;
 
-/// A text with nothing but a roughness is about the surface at most this far below it, or above it on the lower half, mm on the
-/// sheet: two lines of text. Common practice, no source.
+/// How far outside a surface a text may be that gives only a roughness, mm on the sheet. This is two lines of text.
+/// Common practice, no source.
 const REACH_MM: f64 = 10.0;
-/// Longest text that is quoted, characters.
+/// Longest quotation of a text, characters.
 const QUOTED: usize = 60;
 
 /// Where the sections lie on the drawing.
 pub struct Places<'a> {
     /// The axis.
     pub axis: &'a Axis,
-    /// Place of the front face along it.
+    /// Place of the front face along the axis.
     pub front: f64,
-    /// 1, or -1 where the front face is the right or upper end.
+    /// 1, or -1 if the front face is the right or upper end.
     pub sign: f64,
     /// Length on the shaft of one mm on the sheet, mm.
     pub sheet: f64,
@@ -34,12 +34,12 @@ impl Places<'_> {
     }
 }
 
-/// What the texts add to the sections, and what the title block names.
+/// What the texts add to the sections, and what the title block says.
 #[derive(Debug, Default)]
 pub struct Read {
     /// Material, drawing number, revision.
     pub title: title::Title,
-    /// What was taken.
+    /// What was used.
     pub taken: Vec<String>,
     /// What was not understood.
     pub left: Vec<String>,
@@ -60,7 +60,7 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
         if words.is_empty() || words.eq_ignore_ascii_case("ISO 2768-m") || words.eq_ignore_ascii_case("ISO 2768-mK") {
             continue;
         }
-        // The sign of a surface is drawn, or written as a root.
+        // The sign of a surface is drawn, or is written as a root sign.
         let said = read(words.trim_start_matches(['√', ' ']));
         let place = |why: &str| {
             format!("{} `{}` on layer `{}` at {}: {why}", text.entity, quoted(&words), text.layer, text.at.text())
@@ -71,7 +71,7 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
             roughness(ra_um, text.at, places, sections, (&mut out.taken, &mut out.left), place);
             continue;
         }
-        // Lone numbers and words are no labels of a surface.
+        // A number alone, or words alone, are not a label of a surface.
         if said.unknown.is_some() || (said.thread.is_none() && !said.diameter) {
             out.left.push(place("no size with a tolerance, thread or roughness"));
             continue;
@@ -81,7 +81,7 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
     out
 }
 
-/// Gives a roughness to the section at whose surface it stands.
+/// Gives a roughness to the section whose surface it is next to.
 fn roughness(
     ra_um: f64,
     at: Point,
@@ -124,7 +124,7 @@ fn quoted(words: &str) -> String {
     text
 }
 
-/// Whether a dimension's number is what is drawn.
+/// Whether the number of a dimension is the drawn size.
 fn same(number: f64, drawn_mm: f64) -> bool {
     (number - drawn_mm).abs() <= SCALE_SHARE * number.abs().max(drawn_mm) + SAME_MM
 }
@@ -135,7 +135,7 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
     let [a, b] = d.points;
     let measured = d.measured();
     let tells = |said: &Said| said.number.is_some_and(|n| same(n, measured) || same(n, 2.0 * measured));
-    // Numbers of a drawing in inches are inches.
+    // In a drawing in inches, numbers are in inches.
     if !tells(&said) && tells(&read_in(&words, INCH_MM)) {
         said = read_in(&words, INCH_MM);
     }
@@ -148,7 +148,7 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         return;
     }
     let (along_a, along_b) = (places.axis.of(a), places.axis.of(b));
-    // Across the axis and on both sides of it, or said so.
+    // It measures across the axis and on both sides of it, or the text says that it is a diameter.
     let across = (along_a.1 + along_b.1).abs() <= SAME_MM
         && (along_a.1 - along_b.1 - measured).abs().min((along_b.1 - along_a.1 - measured).abs()) <= SAME_MM;
     let is_diameter = said.diameter || said.thread.is_some() || d.diametric || (across && measured > SAME_MM);
@@ -171,7 +171,7 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
     give(&said, Some(said.number.unwrap_or(measured)), &at, sections, out, place);
 }
 
-/// Gives what was said to the one section of that diameter; among several to the one at the place.
+/// Gives what a text says to the one section with its diameter. If there are several, to the one at the text's place.
 fn give(
     said: &Said,
     number: Option<f64>,
@@ -190,13 +190,13 @@ fn give(
     let fits = |section: &Section| {
         let plain = match section.kind {
             Kind::Cylinder(d) | Kind::Groove(d) => Some(d),
-            // A second word on a thread: its roughness, not another thread.
+            // A second text at a thread can give its roughness, but not another thread.
             Kind::Thread(_, d) if said.thread.is_none() => Some(d),
             _ => None,
         };
         plain.is_some_and(|d| (d - diameter).abs() <= SAME_MM)
     };
-    // With its number, and where it begins and ends.
+    // Number of the section, the section, and where it begins and ends.
     let mut meant: Vec<(usize, &mut Section, f64, f64)> = Vec::new();
     let mut s = 0.0;
     for (number, section) in (1..).zip(sections) {
@@ -246,7 +246,7 @@ fn give(
     }
 }
 
-/// Below the table of general tolerances a section must have one of its own.
+/// Whether a section must have its own tolerance, because the table of general tolerances does not have its diameter.
 pub fn needs_tolerance(section: &Section) -> bool {
     section.tolerance.is_none() && iso2768::limits(section.largest_mm()).is_err()
 }

@@ -1,4 +1,4 @@
-//! A DXF file: read by the library, counted again, brought to mm.
+//! Loads a DXF file: the library reads it, the entities are counted again, and lengths are converted to mm.
 
 use dxf::Drawing;
 use dxf::entities::EntityType;
@@ -18,16 +18,16 @@ pub const DRAWING_MAX_MIB: u64 = 64;
 pub struct Loaded {
     /// Its lines, texts and dimensions.
     pub collected: Collected,
-    /// What was decided on the way.
+    /// What was decided while loading.
     pub notes: Vec<String>,
-    /// Factor of lengths that new dimensions would get.
+    /// Factor for lengths that new dimensions would get.
     pub new_factor: f64,
 }
 
 /// Reads a drawing.
 ///
 /// # Errors
-/// No DXF, a damaged one, or a version that the library does not read.
+/// The file is not DXF, it is damaged, or it has a version that the library does not read.
 pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag> {
     let shown = name.display();
     if bytes.starts_with(b"AC10") && bytes.get(4..6).is_some_and(|v| v.iter().all(u8::is_ascii_digit)) {
@@ -59,7 +59,7 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     let mut notes = Vec::new();
     let mm = unit_mm(&drawing, options, &mut notes);
     let mut collected = collect(&drawing, mm, binary, &counted.factors);
-    // Dimensions of R12 name no class, and the library drops them without a word.
+    // Dimensions of R12 name no class, and the library drops them without a message.
     let read = |e: &EntityType| {
         matches!(
             e,
@@ -83,7 +83,7 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     Ok(Loaded { collected, notes, new_factor })
 }
 
-/// Nothing was lost on the way through the library.
+/// Checks that the library has lost nothing.
 fn whole(name: &Path, drawing: &Drawing, counted: &Census) -> Result<(), Diag> {
     let of = |kind: fn(&EntityType) -> bool| drawing.entities().filter(|e| kind(&e.specific)).count();
     let read = [

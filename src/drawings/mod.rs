@@ -1,10 +1,10 @@
-//! Drawings and tables to the text of a job: a draft that a person checks and completes.
+//! Turns drawings and tables into the text of a job: a draft that a person checks and completes.
 //!
-//! The way of a drawing: file → lines, texts and dimensions in mm (`load`, `collect`) → axis and contour (`axis`) →
-//! profile (`profile`) → sections (`sections`) → what the texts add (`labels`, `words`, `title`) → the job's text (`yaml`).
-//! Dimensions tell the scale (`scale`).
-//! A table goes from its rows to sections at once (`table`). Nothing of the input goes unsaid: what was not understood is
-//! told, with what it is and where.
+//! The steps for a drawing: file → lines, texts and dimensions in mm (`load`, `collect`) → axis and contour (`axis`) →
+//! profile (`profile`) → sections (`sections`) → what the texts add (`labels`, `words`, `title`) → the job's text
+//! (`yaml`). The dimensions give the scale (`scale`). A table is turned from rows into sections directly (`table`).
+//! Nothing in the input is passed over in silence: what was not understood is reported, with what it is and where it
+//! is.
 
 #[expect(clippy::indexing_slicing, reason = "parts are lists of indices of the edges they were grouped from")]
 mod axis;
@@ -43,12 +43,13 @@ thread_local! {
     static READS: Cell<bool> = const { Cell::new(false) };
 }
 
-/// Whether a panic of this thread is one of a library over a broken file: that is told in words of ours, not as a defect.
+/// Whether a panic of this thread comes from a library that reads a broken file. It is then reported as an error in the
+/// file, not as a defect of this program.
 pub fn is_caught() -> bool {
     READS.get()
 }
 
-/// Lets a library read; none where it panics: a broken file must not end in a panic, whatever the library meets in it.
+/// Lets a library read. None if the library panics: a broken file must not end this program in a panic.
 fn caught<T>(read: impl FnOnce() -> T + UnwindSafe) -> Option<T> {
     READS.set(true);
     let done = catch_unwind(read);
@@ -91,40 +92,41 @@ impl Units {
     }
 }
 
-/// What the call sets.
+/// The options of the call.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Options {
     /// Unit in place of the drawing's own.
     pub units: Option<Units>,
-    /// Scale of the drawing, 0.5 for 1:2.
+    /// Scale of the drawing: 0.5 for 1:2.
     pub scale: Option<f64>,
     /// Ends of lines up to this far apart are joined, mm.
     pub gap_mm: f64,
-    /// The front face is the right or upper end.
+    /// Whether the front face is the right or upper end.
     pub flip: bool,
-    /// Sheet of a workbook; none: the first.
+    /// Sheet of a workbook. None: the first sheet.
     pub sheet: Option<String>,
-    /// Diameter of the bar.
+    /// Diameter of the bar, mm.
     pub stock_mm: Option<f64>,
-    /// Path of the machine file as it is to stand in the job.
+    /// Path of the machine file, as it is to be written in the job.
     pub machine: Option<String>,
     /// Name of the material.
     pub material: Option<String>,
 }
 
-/// A draft.
+/// A draft of a job.
 #[derive(Debug, Clone, PartialEq)]
 pub struct JobText {
     /// The job's text.
     pub text: String,
-    /// What was decided, taken and not understood; also stands in the text.
+    /// What was decided, used and not understood. The text of the job contains these notes too.
     pub notes: Vec<String>,
 }
 
-/// Drafts a job from the bytes of a file, by the ending of its name. A machine named in the options counts from `base_dir`.
+/// Drafts a job from the bytes of a file. The ending of its name says what it is. A machine path in the options is
+/// relative to `base_dir`.
 ///
 /// # Errors
-/// What keeps a job from being drafted, with the place where there is one.
+/// Everything that prevents the draft, with its place if it has one.
 pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<JobText, Vec<Diag>> {
     let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
     let name = path.file_stem().map_or_else(|| "shaft".to_owned(), |n| n.to_string_lossy().into_owned());
@@ -229,15 +231,16 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
     Ok((sections, said.title, notes))
 }
 
-/// Edges that are not part of the contour: by layer, those inside it apart, and how near the others come to it.
+/// Edges that are not part of the contour, by kind and layer. Those inside the contour are listed apart. For the
+/// others, the text says how near they come to it.
 fn beside(found: &axis::Found, pieces: &[profile::ProfilePart]) -> Vec<String> {
-    /// Nearer than this to an end of the contour, a line looks as if it belonged to it.
+    /// If a line ends nearer than this to an end of the contour, it may belong to the contour.
     const NEAR_MM: f64 = 1.0;
     let inside = |p: Point| {
         let (z, r) = found.axis.of(p);
         pieces.iter().any(|piece| piece.z0 <= z && z <= piece.z1 && r.abs() <= piece.r0.max(piece.r1) + NEAR_MM / 10.0)
     };
-    // Kind, layer and whether inside; how many, where the first, and which end is nearest to the contour.
+    // Kind, layer and whether inside. Then how many, where the first is, and which end is nearest to the contour.
     type Key<'a> = (&'a str, &'a str, bool);
     type Told = (usize, Point, Option<(f64, Point)>);
     let mut by_layer: BTreeMap<Key, Told> = BTreeMap::new();

@@ -1,4 +1,4 @@
-//! The contour as the turned profile: radius over the place along the axis, without gaps.
+//! Turns the contour into the turned profile: the radius at every place along the axis, without gaps.
 
 use super::axis::{Axis, Found};
 use super::geometry::{Segment, circle};
@@ -15,7 +15,7 @@ pub struct ProfilePart {
     pub r0: f64,
     /// Radius at the rear end.
     pub r1: f64,
-    /// A rounding.
+    /// The arc, if the piece is a rounding.
     pub arc: Option<Rounding>,
 }
 
@@ -24,7 +24,7 @@ pub struct ProfilePart {
 pub struct Rounding {
     /// Its radius, mm.
     pub radius: f64,
-    /// Whether it rounds a corner off (else it fills one).
+    /// Whether it rounds off an outer corner. If not, it fills an inner corner.
     pub convex: bool,
 }
 
@@ -35,24 +35,24 @@ impl ProfilePart {
     }
 }
 
-/// Radii that are the same.
+/// Radii that differ by no more than this are the same, mm.
 pub const SAME_MM: f64 = 0.002;
-/// Below this share of the axis's length, what is found on one side is no half of the contour.
+/// If one side is shorter than this share of the other, it is not half of the contour.
 const HALF_SHARE: f64 = 0.9;
 
-/// A line or arc of one half.
+/// A line or arc of one half of the contour.
 #[derive(Clone, Copy)]
 struct Edge {
     z0: f64,
     z1: f64,
     r0: f64,
     r1: f64,
-    /// Centre and radius.
+    /// Centre and radius of an arc.
     circle: Option<(f64, f64, f64)>,
 }
 
 impl Edge {
-    /// Radius at a place; beyond its ends a line goes on.
+    /// Radius at a place. A line is extended beyond its ends.
     fn r(&self, z: f64) -> f64 {
         match self.circle {
             None => self.r0 + (self.r1 - self.r0) * (z - self.z0) / (self.z1 - self.z0),
@@ -65,10 +65,10 @@ impl Edge {
     }
 }
 
-/// The profile of the half that is whole; where both are, and differ, of the outer one.
+/// The profile of the longer half of the contour. If the other half is complete too, and differs, a note says so.
 ///
 /// # Errors
-/// Nothing lies along the axis, or the contour has a gap that is not closed.
+/// Nothing lies along the axis, or the contour has a gap that is too wide to be joined.
 pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<ProfilePart>, Diag> {
     let upper = half(found, 1.0, gap);
     let lower = half(found, -1.0, gap);
@@ -127,7 +127,7 @@ fn edge(axis: &Axis, segment: &Segment, side: f64) -> Edge {
     Edge { z0: a.0, z1: b.0, r0: a.1, r1: b.1, circle }
 }
 
-/// One half: the outermost edge over each place.
+/// The profile of one half: the outermost edge at each place.
 fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<ProfilePart>, Diag> {
     let (mut edges, mut walls): (Vec<Edge>, Vec<(f64, f64)>) = (Vec::new(), Vec::new());
     for segment in &found.contour {
@@ -156,7 +156,8 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<ProfilePart>, Diag> {
                 "ends up to {gap} mm apart are joined; close the contour in the drawing, or join more with `--gap`"
             )));
         };
-        // An edge that goes on, straight over an end that is none of its own, is one piece. A wall up to it parts two surfaces.
+        // An edge that continues straight over the end of another edge is one piece. A wall that reaches up to it
+        // separates two surfaces.
         let goes_on = last.is_some_and(|l| {
             l.circle == e.circle && (l.r(z0) - e.r(z0)).abs() <= SAME_MM && (l.r(z1) - e.r(z1)).abs() <= SAME_MM
         });
@@ -172,7 +173,8 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<ProfilePart>, Diag> {
     Ok(pieces)
 }
 
-/// Ends along the axis, those within the gap taken together; with the top of the wall that stands there.
+/// Ends of edges along the axis, merged if they are within the gap. Each has the top of the wall at that place, if
+/// there is one.
 fn places(edges: &[Edge], walls: &[(f64, f64)], gap: f64) -> Vec<(f64, Option<f64>)> {
     let mut all: Vec<(f64, Option<f64>)> = edges.iter().flat_map(|e| [(e.z0, None), (e.z1, None)]).collect();
     all.extend(walls.iter().map(|(z, top)| (*z, Some(*top))));
@@ -194,18 +196,18 @@ fn places(edges: &[Edge], walls: &[(f64, f64)], gap: f64) -> Vec<(f64, Option<f6
         let walls: Vec<f64> = group.iter().filter(|p| p.1.is_some()).map(|p| p.0).collect();
         let all: Vec<f64> = group.iter().map(|p| p.0).collect();
         let top = group.iter().filter_map(|p| p.1).fold(f64::NEG_INFINITY, f64::max);
-        // A wall is where it is drawn; lines that stop short of it are not.
+        // A wall is where it is drawn. The ends of lines that stop short of it do not count.
         if walls.is_empty() { (mean(&all), None) } else { (mean(&walls), Some(top)) }
     };
     let mut places: Vec<(f64, Option<f64>)> = groups.into_iter().map(place).collect();
-    // Walls beyond the last edge are no ends of the shaft.
+    // Walls beyond the last edge are not ends of the shaft.
     let low = edges.iter().map(|e| e.z0).fold(f64::INFINITY, f64::min) - gap;
     let high = edges.iter().map(|e| e.z1).fold(f64::NEG_INFINITY, f64::max) + gap;
     places.retain(|p| p.0 >= low && p.0 <= high);
     places
 }
 
-/// Two slopes that meet without a wall do so where their lines cross, whatever gap is left between them.
+/// If two slopes meet without a wall, they meet where their lines cross, whatever gap is left between them.
 fn meet(pieces: &mut [ProfilePart], places: &[(f64, Option<f64>)], gap: f64) {
     let mut left = pieces;
     while let [a, behind @ ..] = left {

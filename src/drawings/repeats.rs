@@ -1,10 +1,10 @@
-//! What the repeats of an OpenDocument sheet come to: a cell, and a row, may stand for any number of them.
+//! Counts the cells of an OpenDocument sheet. One cell or one row in the file may stand for any number of them.
 
-/// Cells counted in one row; the reader takes no more either.
+/// Most cells that are counted in one row. The reader takes no more either.
 const ROW_MAX: u64 = 16_384;
 
-/// Cells that the reader makes of the sheets in a `content.xml`: those up to the last of each row, and of each sheet the
-/// rectangle up to its last row that says something. `None` where a number of repeats is none.
+/// Number of cells that the reader makes of the sheets in a `content.xml`: the cells up to the last one of each row,
+/// and for each sheet the rectangle up to its last row with a value. `None` if a number of repeats is not a number.
 pub fn cells(xml: &str) -> Option<u64> {
     let (mut all, mut sheet, mut row) = (0u64, Sheet::default(), Row::default());
     for tag in xml.split('<').skip(1) {
@@ -27,7 +27,7 @@ fn starts(tag: &str, name: &str) -> bool {
     tag.strip_prefix(name).is_some_and(|rest| rest.starts_with([' ', '\t', '\r', '\n', '>', '/']))
 }
 
-/// The number of repeats that a tag says: the largest, should it say several.
+/// The number of repeats that a tag gives. If it gives several, the largest.
 fn repeats(tag: &str, name: &str) -> Option<u64> {
     let mut most = None;
     for (at, _) in tag.match_indices(name) {
@@ -42,11 +42,11 @@ fn repeats(tag: &str, name: &str) -> Option<u64> {
 #[derive(Default)]
 struct Row {
     repeats: u64,
-    /// Cells in front of the last.
+    /// Cells in front of the last one.
     before: u64,
-    /// Cells that the last stands for.
+    /// Number of cells that the last one stands for.
     last: u64,
-    /// Whether the last, and any, says something.
+    /// Whether the last cell has a value, and whether any cell has one.
     last_says: bool,
     says: bool,
 }
@@ -59,7 +59,7 @@ impl Row {
         self.says |= self.last_says;
     }
 
-    /// Cells made of it: an empty one at its end is none.
+    /// Number of cells that are made of the row. An empty cell at its end is not made.
     fn width(&self) -> u64 {
         let last = if self.last_says { self.last } else { 0 };
         self.before.saturating_add(last).min(ROW_MAX)
@@ -69,7 +69,7 @@ impl Row {
 #[derive(Default)]
 struct Sheet {
     rows: u64,
-    /// Rows up to the last that says something.
+    /// Rows up to the last one with a value.
     height: u64,
     width: u64,
 }
@@ -100,14 +100,14 @@ mod tests {
     fn cells_are_those_that_the_reader_makes() {
         let says = " office:value-type=\"float\"";
         let sheet = |rows: &str| cells(&format!("<table:table>{rows}</table:table>"));
-        // Rows and cells without end behind those that say something come to nothing.
+        // Endless empty rows and cells behind those with a value are not counted.
         let usual = row("\"1\"", &(cell(3, says) + &cell(16_381, ""))) + &row("\"1048575\"", &cell(16_384, ""));
         assert_eq!(sheet(&usual), Some(3 + 3));
-        // A rectangle of three columns down to the last row that says something.
+        // A rectangle of three columns down to the last row with a value.
         let far = row("\"1\"", &cell(3, says)) + &row("\"999998\"", &cell(3, "")) + &row("\"1\"", &cell(1, says));
         assert_eq!(sheet(&far), Some(3 + 1 + 3_000_000));
         assert_eq!(sheet(&row("\"1000\"", &cell(99_999, says))), Some(ROW_MAX + 1000 * ROW_MAX));
-        // Empty cells in front of others are made though none says anything.
+        // Empty cells in front of others are made, even if none has a value.
         assert_eq!(sheet(&row("\"1\"", &(cell(16_000, "") + &cell(1, "")))), Some(16_000));
         for wrong in ["\"&#49;0\"", "\"-1\"", "1", "\"99999999999999999999999\""] {
             assert_eq!(sheet(&row(wrong, &cell(1, says))), None, "{wrong}");

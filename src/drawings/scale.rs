@@ -1,31 +1,32 @@
-//! At what scale a drawing is drawn, by what its dimensions count.
+//! Finds the scale of a drawing from its dimensions.
 //!
-//! A length's dimension tells a number of its own, or counts what is drawn by a factor of its own or of its style. Sizes of
-//! texts and arrows (`DIMSCALE`) say nothing of lengths.
+//! A dimension of a length has a number of its own, or it shows the drawn length times a factor of its own or of its
+//! style. The size of texts and arrows (`DIMSCALE`) says nothing about lengths.
 
 use super::axis::Found;
 use super::collect::{Collected, Dimension};
 use super::geometry::{Point, bounds};
 use super::words::{INCH_MM, plain, read};
 
-/// Sizes that are the same to the eye of a drawing, mm.
+/// Sizes in a drawing that differ by no more than this are the same, mm.
 pub(super) const SAME_MM: f64 = 0.02;
-/// A dimension whose own number differs from what is drawn by more than this share tells that the drawing is not to scale.
+/// If a dimension's own number differs from the drawn length by more than this share, the drawing is not to scale.
 pub(super) const SCALE_SHARE: f64 = 0.005;
 
-/// Dimensions of lengths that agree.
+/// Dimensions of lengths that agree on a factor.
 struct Group {
     factor: f64,
-    /// How many, and their length as drawn, mm.
+    /// Number of dimensions, and their total length as drawn, mm.
     count: usize,
     drawn_mm: f64,
-    /// Whether a factor tells it, not a number alone.
+    /// Whether at least one of them has a factor, not only a number.
     counted: bool,
     first: Point,
 }
 
-/// How many times larger the shaft is than its drawing, where that is told; what is to be checked goes to the notes.
-/// `found`: the contour as drawn, where there is one; dimensions beside it, of a detail, do not count then.
+/// How many times larger the shaft is than its drawing, if the dimensions say so. What should be checked goes to the
+/// notes. `found` is the contour as drawn, if there is one. Dimensions beside it are of a detail. They count only if no
+/// dimension is at the contour.
 pub fn enlarged(collected: &Collected, found: Option<&Found>, notes: &mut Vec<String>) -> Option<f64> {
     let lengths: Vec<(&Dimension, f64, bool)> =
         collected.dimensions.iter().filter_map(|d| told(d, found).map(|(f, counted)| (d, f, counted))).collect();
@@ -36,7 +37,7 @@ pub fn enlarged(collected: &Collected, found: Option<&Found>, notes: &mut Vec<St
     }
     groups.sort_by(|a, b| b.count.cmp(&a.count).then(b.drawn_mm.total_cmp(&a.drawn_mm)));
     let (best, others) = groups.split_first()?;
-    // A number that is not what is drawn is told with its dimension; a factor would not be.
+    // A number that is not the drawn length is reported with its dimension. A factor is not, so it is reported here.
     for other in others.iter().filter(|g| g.counted) {
         notes.push(format!(
             "CHECK: {} of another factor: {} times what is drawn, the first at {}; most count {} times. The job goes by most; `--scale` sets the scale.",
@@ -46,7 +47,7 @@ pub fn enlarged(collected: &Collected, found: Option<&Found>, notes: &mut Vec<St
             tidy(best.factor)
         ));
     }
-    // Numbers alone may be those of another shaft: one is not enough.
+    // Numbers alone may belong to another shaft, so one is not enough.
     let sure = best.counted || (best.count >= 2 && others.is_empty());
     (sure && (best.factor - 1.0).abs() > 4.0 * SCALE_SHARE).then(|| round(best.factor))
 }
@@ -55,13 +56,14 @@ fn tidy(factor: f64) -> f64 {
     (factor * 1e4).round() / 1e4
 }
 
-/// A scale is a round number: 2, 2.5, 0.2.
+/// Rounds a factor to a round number, such as 2, 2.5 or 0.2, if it is near one.
 fn round(factor: f64) -> f64 {
     let round = if factor >= 1.0 { (factor * 100.0).round() / 100.0 } else { 1.0 / ((100.0 / factor).round() / 100.0) };
     if (round - factor).abs() <= SCALE_SHARE * factor { round } else { factor }
 }
 
-/// What a dimension of a length counts for one mm drawn, and whether by a factor; none: it is about a diameter or nothing.
+/// Factor from drawn to shown length of a dimension, and whether it is given as a factor. None: it measures a diameter
+/// or nothing.
 fn told(d: &Dimension, found: Option<&Found>) -> Option<(f64, bool)> {
     let said = read(&plain(&d.text));
     let measured = d.measured();
@@ -78,7 +80,7 @@ fn told(d: &Dimension, found: Option<&Found>) -> Option<(f64, bool)> {
     }
 }
 
-/// Whether a dimension measures across the axis: a diameter, or its half counted twice.
+/// Whether a dimension measures across the axis: a diameter, or half of one that is dimensioned as a whole.
 fn across(d: &Dimension, found: Option<&Found>) -> bool {
     let [a, b] = d.points;
     let (x, y) = match d.along {

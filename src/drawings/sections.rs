@@ -1,21 +1,23 @@
-//! The profile as sections: cylinders, tapers, grooves; chamfers and small radii go into the section they end.
+//! Turns the profile into sections: cylinders, tapers and grooves. Chamfers and small radii become part of the section
+//! that they end.
 
 use super::axis::Axis;
 use super::profile::{ProfilePart, SAME_MM};
 
-/// Longest chamfer that is folded, mm, and its least and greatest angle to the axis, degrees. Common practice, no source.
+/// Longest chamfer that is folded into a section, mm, and its smallest and largest angle to the axis, degrees. Common
+/// practice, no source.
 const CHAMFER_MAX_MM: f64 = 3.0;
 const CHAMFER_DEG: std::ops::RangeInclusive<f64> = 20.0..=70.0;
-/// A chamfer is short against its diameter.
+/// Longest chamfer that is folded into a section, as a share of its diameter.
 const CHAMFER_SHARE: f64 = 0.25;
-/// Largest radius that is folded, mm.
+/// Largest radius that is folded into a section, mm.
 const RADIUS_MAX_MM: f64 = 3.0;
 /// Longest cylinder between larger ones that counts as a groove, mm.
 const GROOVE_MAX_MM: f64 = 6.0;
-/// Sizes are rounded to this share of a mm: what is drawn finer is rounding of the drawing program.
+/// Sizes are rounded to this share of a mm. Anything finer comes from rounding in the drawing program.
 const PER_MM: f64 = 1000.0;
 
-/// What a section is.
+/// What kind of section it is.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Kind {
     /// A cylinder.
@@ -28,7 +30,7 @@ pub enum Kind {
     Taper(f64, f64),
     /// A thread: designation and major diameter.
     Thread(String, f64),
-    /// Flats: distance, number, and the diameter they are cut on.
+    /// Flats: distance between opposite flats, number, and the diameter they are cut on.
     Flats(f64, u32, Option<f64>),
 }
 
@@ -37,20 +39,20 @@ pub enum Kind {
 pub struct Section {
     /// Length in mm.
     pub length_mm: f64,
-    /// What it is.
+    /// Its kind.
     pub kind: Kind,
-    /// As in a job: `h6`, or `[-0.05, 0]`.
+    /// Written as in a job: `h6`, or `[-0.05, 0]`.
     pub tolerance: Option<String>,
     /// Roughness in µm.
     pub ra_um: Option<f64>,
     /// Name.
     pub name: Option<String>,
-    /// What was folded in or is to be looked at.
+    /// What was folded in, and what should be checked.
     pub remarks: Vec<String>,
 }
 
 impl Section {
-    /// A section without anything but its shape.
+    /// A section with nothing but its shape.
     pub fn plain(length_mm: f64, kind: Kind) -> Section {
         Section { length_mm, kind, tolerance: None, ra_um: None, name: None, remarks: Vec::new() }
     }
@@ -79,7 +81,7 @@ fn degrees(p: &ProfilePart) -> f64 {
     (p.r1 - p.r0).abs().atan2(p.length()).to_degrees()
 }
 
-/// A piece that is folded into the one in front of it or behind.
+/// A piece that is folded into the piece in front of it, or into the piece behind it.
 enum Fold {
     Front(String),
     Behind(String),
@@ -95,7 +97,7 @@ fn fold(pieces: &[ProfilePart], i: usize) -> Option<Fold> {
     };
     let in_front = front.filter(|n| joins(n, p.r0, true)).is_some();
     let at_rear = behind.filter(|n| joins(n, p.r1, false)).is_some();
-    // A corner taken off belongs to the larger side, a corner filled to the smaller.
+    // A corner that is taken off belongs to the larger side, and a corner that is filled to the smaller side.
     let to_larger = |text: String| match (rises, at_rear, in_front) {
         (true, true, _) => Some(Fold::Behind(text)),
         (false, _, true) => Some(Fold::Front(text)),

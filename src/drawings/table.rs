@@ -1,4 +1,4 @@
-//! A list of sections: a row each, headings in plain words.
+//! A table of sections: one row for each section, with headings in plain words.
 
 use std::ops::Range;
 use std::path::Path;
@@ -24,22 +24,22 @@ const GERMAN_KINDS: [(&str, &str); 8] = [
     ("schlüsselflächen", "flats"),
 ];
 
-/// More complaints than this help nobody.
+/// Most errors that are reported, because more do not help the user.
 const DIAGS_MAX: usize = 50;
 
-/// Rows read of a table: as many as a shaft has sections, and some for headings and empty ones.
+/// Most rows that are read: as many as a shaft has sections, and some more for headings and empty rows.
 pub(super) const ROWS_MAX: usize = SECTIONS_MAX + 100;
 
 /// A table as text: rows of cells.
 pub(super) type Rows = Vec<Vec<String>>;
 
-/// Sections, and what was decided.
+/// Sections, and notes on what was decided.
 pub(super) type Listed = (Vec<Section>, Vec<String>);
 
-/// Sections of a CSV table, separated by comma, semicolon or tab.
+/// Sections of a CSV table. The separator is a comma, a semicolon or a tab.
 ///
 /// # Errors
-/// Everything that is wrong, with row and column.
+/// All errors, with row and column.
 pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
     let shown = path.display();
     let text = std::str::from_utf8(bytes)
@@ -54,12 +54,12 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
         .delimiter(delimiter.unwrap_or(b','))
         .from_reader(text.as_bytes());
     let mut rows: Rows = Vec::new();
-    // Lines and bytes counted so far: a table of millions of rows is read through once.
+    // Lines and bytes counted so far. So even a table of millions of rows is read only once.
     let (mut line, mut counted) = (0, 0);
     for record in reader.records() {
         let record = record.map_err(|e| vec![Diag::new(format!("{shown} is not readable as CSV: {e}"))])?;
-        // Empty lines are passed over by the reader, which tells where it was before them; rows keep the number of their
-        // line.
+        // The reader skips empty lines, and gives the position in front of them. They are counted here, so that every
+        // row keeps the number of its line.
         let start = record.position().map_or(0, |p| p.byte() as usize);
         let bytes_in = |range: Range<usize>| text.as_bytes().get(range).unwrap_or_default().iter();
         let empty = bytes_in(start..text.len()).take_while(|b| matches!(b, b'\n' | b'\r')).count();
@@ -109,7 +109,7 @@ pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Listed, Vec<Diag>> {
     if diags.is_empty() { Ok((sections, notes)) } else { Err(diags) }
 }
 
-/// A row being read.
+/// A row that is being read.
 struct Row<'a> {
     shown: String,
     row: usize,
@@ -130,18 +130,18 @@ impl Row<'_> {
         self.diags.push(Diag::new(format!("{}: row {}{column}: {what}", self.shown, self.row)).help(help));
     }
 
-    /// A number in mm; `Some(None)` where the cell is empty.
+    /// A number in the unit of the job: `Some(None)` if the cell is empty.
     fn number(&mut self, column: Column) -> Option<Option<f64>> {
         let Some((c, text, factor)) = self.cell(column) else { return Some(None) };
         let text = text.trim_start_matches('Ø').trim();
-        // A unit behind the number says more than the heading: `1in`.
+        // A unit behind the number overrides the unit of the heading: `1in`.
         let end = text.find(|c: char| !c.is_ascii_digit() && !"+-.,".contains(c));
         let (digits, unit) = end.and_then(|end| text.split_at_checked(end)).unwrap_or((text, ""));
         let factor = match unit.trim().to_lowercase().as_str() {
             "" => Some(factor.unwrap_or(1.0)),
             unit => unit_mm(unit).and_then(|mm| Head::factor(column, mm)),
         };
-        // The decimal comma of a spreadsheet is as good as a point.
+        // A spreadsheet may write a decimal comma instead of a point.
         let value = number(digits).zip(factor).map(|(v, factor)| (v * factor * 1e9).round() / 1e9);
         let value = value.filter(|v| v.is_finite() && *v > 0.0);
         if value.is_none() {

@@ -1,7 +1,7 @@
-//! What a title block names: material, number of the drawing, revision. German and English words.
+//! Reads what a title block says: material, drawing number, revision. It knows German and English words.
 //!
-//! A text names its field itself (`Material: C45`), an attribute by its name, or the field's word stands in a text of its
-//! own and the value right of it or below.
+//! A text may name its field itself (`Material: C45`), and an attribute is named by its tag. Or the word of the field
+//! is a text, and its value is another text, right of it or below it.
 
 use std::collections::BTreeSet;
 
@@ -10,13 +10,15 @@ use super::geometry::Point;
 use super::words::plain;
 use crate::job::materials;
 
-/// A value stands at most this far right of its word, or below it, mm on the sheet. Common title blocks, no source.
+/// Largest distance of a value to the right of its word, and below it, mm on the sheet. From common title blocks, no
+/// source.
 const RIGHT_MM: f64 = 60.0;
 const BELOW_MM: f64 = 12.0;
-/// Texts of one line, and of one column, differ by less than this, mm on the sheet.
+/// Texts of one line differ in height by less than this, mm on the sheet. Texts of one column may differ three times as
+/// much.
 const LINE_MM: f64 = 2.0;
 
-/// What a title block can name.
+/// What a title block can say.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Field {
     Material,
@@ -35,7 +37,7 @@ impl Field {
     }
 }
 
-/// Words, in small letters without blanks and points.
+/// Words in small letters, without blanks and punctuation.
 const WORDS: [(&str, Field); 41] = [
     ("material", Field::Material),
     ("materialno", Field::Material),
@@ -80,22 +82,22 @@ const WORDS: [(&str, Field); 41] = [
     ("aenderungsindex", Field::Revision),
 ];
 
-/// What the texts name.
+/// What the title block says.
 #[derive(Debug, Default)]
 pub struct Title {
-    /// A material that the table knows.
+    /// A material of the table.
     pub material: Option<String>,
     /// Number of the drawing.
     pub drawing: Option<String>,
     /// Its revision.
     pub revision: Option<String>,
-    /// What was taken, and what was not.
+    /// What was used, and what was not.
     pub notes: Vec<String>,
-    /// Texts that were read here, by their places in the list.
+    /// Indices of the texts that were used here.
     pub read: BTreeSet<usize>,
 }
 
-/// The field a text's words name, alone.
+/// The field that a text names, if the text says nothing else.
 fn field(words: &str) -> Option<Field> {
     let bare: String = words.to_lowercase().chars().filter(|c| !" .:-_/#".contains(*c)).collect();
     WORDS.iter().find(|(word, _)| *word == bare).map(|(_, field)| *field)
@@ -103,7 +105,7 @@ fn field(words: &str) -> Option<Field> {
 
 /// Field and value of one text: `Material: C45`, `Zeichnungs-Nr. 4711`.
 fn pair(words: &str) -> Option<(Field, &str)> {
-    // The longest words that name a field come first: `Drawing no. 7` is not a drawing called `no. 7`.
+    // Of all words that name a field, the longest are taken: `Drawing no. 7` is not a drawing called `no. 7`.
     let ends = words.char_indices().filter(|(_, c)| matches!(c, ' ' | ':')).map(|(i, _)| i);
     let parts = ends
         .filter_map(|i| words.split_at_checked(i))
@@ -111,14 +113,14 @@ fn pair(words: &str) -> Option<(Field, &str)> {
     let named = parts.filter(|(_, value)| !value.is_empty() && field(value).is_none());
     let mut named = named.filter_map(|(word, value)| field(word).map(|f| (f, value)));
     let plausible = |f: Field, value: &str| match f {
-        // `Material thickness 3` names none, `Material: C48` one that is not known.
+        // `Material thickness 3` names no material. `Material: C48` names one that is not known.
         Field::Material => words.contains(':') || known(value).is_some(),
         _ => numbered(value, f),
     };
     named.rfind(|(f, value)| plausible(*f, value))
 }
 
-/// Whether a value can be a drawing's number or a revision: prose is none.
+/// Whether a value can be a drawing number or a revision. Running text can not.
 fn numbered(value: &str, field: Field) -> bool {
     let words = value.split_whitespace().count();
     match field {
@@ -127,7 +129,7 @@ fn numbered(value: &str, field: Field) -> bool {
     }
 }
 
-/// A number with its revision behind it: `AX-100 Rev. B`.
+/// A drawing number with the revision behind it: `AX-100 Rev. B`.
 fn together(words: &str) -> Option<(&str, &str)> {
     let mut parts = words.split(' ');
     let number = parts.next().filter(|n| numbered(n, Field::Drawing) && n.chars().count() >= 3)?;
@@ -135,13 +137,13 @@ fn together(words: &str) -> Option<(&str, &str)> {
     pair(behind).filter(|(f, _)| *f == Field::Revision).map(|(_, revision)| (number, revision))
 }
 
-/// The material of a value: as a whole, or one of its words, as in `1.4301 (X5CrNi18-10)`.
+/// The material in a value: the whole value, or one of its words, as in `1.4301 (X5CrNi18-10)`.
 fn known(value: &str) -> Option<&'static str> {
     let words = value.split([' ', ',', '/', '(', ')']).filter(|w| !w.is_empty());
     std::iter::once(value).chain(words).find_map(|w| materials::find(w).ok()).map(|row| row.name)
 }
 
-/// Reads what the texts of a drawing name. `sheet`: mm of the shaft for one mm on the sheet.
+/// Reads what the texts of a drawing say. `sheet` is the length on the shaft of one mm on the sheet, mm.
 pub fn read(texts: &[Text], sheet: f64) -> Title {
     let words: Vec<String> = texts.iter().map(|t| plain(&t.text)).collect();
     let mut out = Title::default();
@@ -181,12 +183,12 @@ pub fn read(texts: &[Text], sheet: f64) -> Title {
     out
 }
 
-/// A short number alone is a dimension, not a steel.
+/// Whether a text is a number alone. That is a dimension, not a material number.
 fn lone_number(words: &str) -> bool {
     words.chars().all(|c| c.is_ascii_digit())
 }
 
-/// The text that is the value of a word, with its index: the nearest one right of the word, else the nearest below.
+/// The text that is the value of a word, with its index: the nearest one to the right, otherwise the nearest one below.
 fn beside<'a>(
     texts: &[Text],
     words: &'a [String],
@@ -210,7 +212,7 @@ fn beside<'a>(
 }
 
 impl Title {
-    /// Takes a field's value where there is one.
+    /// Takes the value of a field if there is exactly one. Several values, or an unknown material, give a note.
     fn settle(&mut self, f: Field, values: &[String]) {
         match values {
             [] => {}

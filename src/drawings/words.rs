@@ -1,27 +1,27 @@
-//! What a text of a drawing or a cell of a table says of a surface: diameter, tolerance, thread, roughness.
+//! Reads what a text of a drawing, or a cell of a table, says about a surface: diameter, tolerance, thread, roughness.
 
 use crate::job::iso286;
 use crate::job::thread::Thread;
 
-/// Inches in a drawing in mm, or mm in one in inches, are at full size.
+/// Length of an inch in mm, exact by definition.
 pub const INCH_MM: f64 = 25.4;
 
 /// What was read from a text.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Said {
-    /// Whether it is about a diameter (`Ø`), not a length.
+    /// Whether it gives a diameter (`Ø`), not a length.
     pub diameter: bool,
     /// The number in it.
     pub number: Option<f64>,
-    /// As in a job: `h6`, or `[-0.05, 0]`.
+    /// Written as in a job: `h6`, or `[-0.05, 0]`.
     pub tolerance: Option<String>,
     /// A metric thread.
     pub thread: Option<Thread>,
     /// Roughness in µm.
     pub ra_um: Option<f64>,
-    /// Whether its sizes are said to be inches.
+    /// Whether it says that its sizes are inches.
     inch: bool,
-    /// What of it was not understood.
+    /// The part that was not understood.
     pub unknown: Option<String>,
 }
 
@@ -32,8 +32,8 @@ impl Said {
     }
 }
 
-/// The plain text of a drawing's text: `%%c` and formatting codes resolved, fractions stacked with `^` or `/` as
-/// `upper/lower`.
+/// The plain text of a text in a drawing. `%%c` and formatting codes are resolved. Fractions that are stacked with `^`
+/// or `/` become `upper/lower`.
 pub fn plain(text: &str) -> String {
     let mut out = String::new();
     let mut rest = text;
@@ -74,7 +74,7 @@ pub fn plain(text: &str) -> String {
                         }
                     }
                     'L' | 'l' | 'O' | 'o' | 'K' | 'k' => {}
-                    // A code with a value up to a semicolon: font, height, colour, width…
+                    // A code with a value that ends at a semicolon: font, height, colour, width…
                     _ => rest = rest.split_once(';').map_or("", |(_, behind)| behind),
                 }
             }
@@ -93,15 +93,15 @@ pub fn number(text: &str) -> Option<f64> {
     text.parse().ok().filter(|_| plain)
 }
 
-/// Reads a plain text whose sizes are mm where it does not say otherwise.
+/// Reads a plain text. Its sizes are in mm unless it says otherwise.
 pub fn read(text: &str) -> Said {
     read_in(text, 1.0)
 }
 
-/// Reads a plain text; `unit_mm` is the unit of its diameter and deviations where it names none.
+/// Reads a plain text. `unit_mm` is the unit of its diameter and deviations if it names none.
 pub fn read_in(text: &str, unit_mm: f64) -> Said {
     let mut said = Said::default();
-    // The parts are told apart by spaces; those that belong together are written together first.
+    // Spaces separate the parts, so parts that belong together are joined first.
     let text = text.replace("Ø ", "Ø").replace("± ", "±").replace(" x ", "x").replace(" × ", "x").replace('×', "x");
     let text = text.replace(" / ", "/").replace("Ra ", "Ra");
     let mut unknown: Vec<String> = Vec::new();
@@ -127,14 +127,14 @@ pub fn read_in(text: &str, unit_mm: f64) -> Said {
     said
 }
 
-/// Whether a word is a unit that may stand behind a size; inches are remembered.
+/// Whether a word is a unit that may follow a size. Inches are noted in `said`.
 fn unit(word: &str, said: &mut Said) -> bool {
     let inch = ["in", "in.", "inch", "\"", "″"].contains(&word);
     said.inch |= inch;
     inch || word == "mm"
 }
 
-/// One word; whether it was understood.
+/// Reads one word. Returns whether it was understood.
 fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     if word == "<>" {
         return true;
@@ -151,7 +151,7 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
         return said.ra_um.replace(ra).is_none();
     }
     if word.strip_prefix('M').is_some_and(|size| size.starts_with(|c: char| c.is_ascii_digit())) {
-        // A tolerance class of the thread follows a dash: it is not planned with.
+        // A tolerance class of the thread follows a dash. The plan does not use it.
         let designation = word.split('-').next().unwrap_or(word).replace(',', ".");
         return match Thread::parse(&designation) {
             Ok(thread) => said.thread.replace(thread).is_none(),
@@ -177,7 +177,7 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     (said.number.is_some() && unit(word, said)) || size(word, said, limits)
 }
 
-/// A number with what may stand right behind it: `18h6`, `18±0.1`, `18+0.1/-0.2`.
+/// Reads a number and what may follow it directly: `18h6`, `18±0.1`, `18+0.1/-0.2`.
 fn size(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     let end = word.find(|c: char| !c.is_ascii_digit() && c != '.' && c != ',').unwrap_or(word.len());
     let (digits, behind) = word.split_at(end);

@@ -1,4 +1,4 @@
-//! A sheet of a workbook as rows of cells.
+//! Reads a sheet of a workbook as rows of cells.
 
 use calamine::{Data, DataRef, Reader, Sheets, open_workbook_auto_from_rs};
 use std::io::{Cursor, Read};
@@ -12,33 +12,34 @@ use super::sections::Section;
 use super::table::{ROWS_MAX, Rows, sections};
 use crate::diag::Diag;
 
-/// What one part of a workbook may unpack to, MiB: the memory that reading takes is some times as much.
+/// Largest unpacked size of one part of a workbook, MiB. Reading takes several times as much memory.
 const PART_MAX_MIB: u64 = 32;
-/// What all its parts may unpack to, MiB.
+/// Largest unpacked size of all its parts together, MiB.
 const PARTS_MAX_MIB: u64 = 128;
-/// Cells that the rows of an OpenDocument workbook may come to with their repeats: a stray one in the last row of a sheet does.
+/// Most cells of an OpenDocument workbook, with all repeats counted. A stray cell in the last row of a sheet gives
+/// more.
 const CELLS_MAX: u64 = 2_000_000;
-/// Parts of a workbook.
+/// Most parts of a workbook.
 const PARTS_MAX: usize = 10_000;
-/// Characters taken of a cell; no value is as long.
+/// Most characters that are read of a cell. No value is that long.
 const CELL_MAX: usize = 1000;
-/// Columns read of a sheet.
+/// Most columns that are read of a sheet.
 const COLUMNS_MAX: usize = 256;
 
 /// What a sheet holds.
 struct Sheet {
     rows: Rows,
-    /// Cells beyond what is read.
+    /// Number of cells outside what is read.
     beyond: usize,
     name: String,
-    /// All sheets of the workbook.
+    /// Number of sheets in the workbook.
     sheets: usize,
 }
 
 /// Sections of a workbook's sheet.
 ///
 /// # Errors
-/// No workbook, no such sheet, and everything that is wrong in it, with row and column.
+/// The file is not a workbook, it has no such sheet, or its table has errors. Those are given with row and column.
 pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
     let read = caught(|| bounded(path, bytes).and_then(|()| read(path, bytes, sheet)));
     let read = read.unwrap_or_else(|| Err(broken(path, "the reader gave up on it")))?;
@@ -70,7 +71,7 @@ fn text_of(cell: &Data) -> String {
     }
 }
 
-/// The start of a cell's text: a long text may stand in a workbook once and in each of its cells.
+/// The start of a cell's text. A long text may be stored once in a workbook and be used in each of its cells.
 fn start(text: &str) -> String {
     text.trim().chars().take(CELL_MAX).collect()
 }
@@ -80,10 +81,10 @@ fn broken(path: &Path, why: impl std::fmt::Display) -> Vec<Diag> {
     vec![Diag::new(what).help("save it as .xlsx or as .csv in UTF-8")]
 }
 
-/// A workbook is packed a thousandfold where somebody wants it so: what it unpacks to is counted before it is read. What it says
-/// of its sizes is not asked.
+/// Checks the size of a workbook before it is read, because a workbook can be made that unpacks to a thousand times its
+/// size. What it unpacks to is counted. The sizes that it gives are not trusted.
 fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
-    // What is not packed is no larger than its file.
+    // Content that is not packed is no larger than its file.
     let Ok(mut parts) = ZipArchive::new(Cursor::new(bytes)) else { return Ok(()) };
     let too_large = |what: String| {
         let what = format!("{} is too large to be read as a workbook: {what}", path.display());
@@ -93,7 +94,7 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
         return too_large(format!("it has {} parts, more than {PARTS_MAX}", parts.len()));
     }
     let (mut all, mut buffer) = (0, vec![0; 64 * 1024]);
-    // The sheets of an OpenDocument workbook.
+    // The part with the sheets of an OpenDocument workbook.
     let mut content = Vec::new();
     for i in 0..parts.len() {
         let Ok(mut part) = parts.by_index(i) else { continue };
@@ -102,7 +103,7 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
         if sheets {
             content.clear();
         }
-        // Where a part breaks off, the reader meets the same.
+        // If a part breaks off, the reader meets the same error later.
         while let Ok(read @ 1..) = part.read(&mut buffer) {
             size += read as u64;
             if sheets {
@@ -122,7 +123,7 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
     }
 }
 
-/// The cells of a sheet: of the first where none is named.
+/// The cells of a sheet. If no sheet is named, those of the first.
 fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Diag>> {
     let shown = path.display();
     let unreadable = |e: calamine::Error| broken(path, e);
@@ -159,7 +160,8 @@ fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Dia
         }
     };
     if let Sheets::Xlsx(book) = &mut book {
-        // Cell by cell: of the whole range the library makes a rectangle, and one stray cell in the last row fills the memory.
+        // Cell by cell: for a whole range the library makes a rectangle, and one stray cell in the last row fills the
+        // memory.
         let unreadable = |e| unreadable(calamine::Error::Xlsx(e));
         let mut cells = book.worksheet_cells_reader(&name).map_err(unreadable)?;
         while let Some(cell) = cells.next_cell().map_err(unreadable)? {

@@ -1,4 +1,5 @@
-//! The draft as a commented job file. What the drawing or table does not say stands as a placeholder and is called one.
+//! Writes the draft as a job file with comments. What the drawing or table does not say gets a placeholder, marked as
+//! such.
 
 use super::Options;
 use super::sections::{Kind, Section};
@@ -14,28 +15,29 @@ const BARS_MM: [f64; 32] = [
 ];
 /// Tolerance class of drawn bar.
 const BAR_CLASS: &str = "h11";
-/// Least on the diameter to turn a section from a bar, mm: a finishing cut. Common practice, no source.
+/// Smallest allowance on the diameter for turning a section from the bar, mm: a finishing cut. Common practice, no
+/// source.
 const ROOM_MM: f64 = 0.5;
-/// Width of a line of remarks.
+/// Width of a line of comment.
 const COLUMNS: usize = 110;
 
 /// What goes into the file.
 pub struct Content<'a> {
-    /// File it is drafted from.
+    /// File that it is drafted from.
     pub from: &'a str,
     /// Name of the shaft.
     pub name: &'a str,
     /// Sections from the front.
     pub sections: &'a [Section],
-    /// What the title block names.
+    /// What the title block says.
     pub title: &'a Title,
-    /// What was decided, taken and not understood.
+    /// What was decided, used and not understood.
     pub notes: &'a [String],
-    /// The call's own values.
+    /// The options of the call.
     pub options: &'a Options,
 }
 
-/// Text that is one value of YAML whatever stands in it.
+/// A text written so that YAML reads it as one value, whatever is in it.
 fn quoted(text: &str) -> String {
     let plain = text.chars().all(|c| c.is_ascii_alphanumeric() || " -_./".contains(c))
         && text.starts_with(|c: char| c.is_ascii_alphabetic())
@@ -45,7 +47,7 @@ fn quoted(text: &str) -> String {
     if plain { text.to_owned() } else { serde_json::to_string(text).unwrap_or_else(|_| "\"\"".into()) }
 }
 
-/// A remark, wrapped; line ends in it would end it.
+/// Writes a comment, wrapped. A line end in the text would end the comment, so it is written out.
 fn remark(out: &mut String, text: &str) {
     let text = shown::line(text);
     let mut line = String::from("#");
@@ -100,7 +102,7 @@ pub fn job(content: &Content) -> String {
         None => {
             let least = content.sections.iter().map(bar_mm).fold(0.0, f64::max);
             let mm = BARS_MM.into_iter().find(|d| *d >= least).unwrap_or_else(|| (least / 5.0).ceil() * 5.0);
-            // Past the usual bar the shaft itself tells how long it must be at least.
+            // If the shaft is too long for the usual bar, its length decides how long the bar must be.
             let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
             out.push_str(&format!(
                 "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
@@ -127,7 +129,7 @@ pub fn job(content: &Content) -> String {
     out
 }
 
-/// The least bar for a section, mm: with room to turn it, unless it may stay as the bar is drawn.
+/// The smallest bar for a section, mm. It leaves room for turning, unless the section may stay as the bar is drawn.
 fn bar_mm(section: &Section) -> f64 {
     let largest = section.largest_mm();
     let turned = match section.kind {
@@ -149,7 +151,7 @@ fn bar_mm(section: &Section) -> f64 {
     if turned { largest + ROOM_MM } else { largest }
 }
 
-/// The machine of the commented job to start from.
+/// The machine in the example job.
 fn template_machine() -> &'static str {
     let from = TEMPLATE.find("\nmachine:").map_or(0, |i| i + 1);
     let to = TEMPLATE.find("\ncutting:").unwrap_or(TEMPLATE.len());

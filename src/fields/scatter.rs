@@ -20,5 +20,5 @@ pub const SCATTER_E: Field = optional("scatter.e", "spread of Young's modulus, a
 /// Spread of damping.
 pub const SCATTER_DAMPING: Field =
     optional("scatter.damping", "spread of the damping ratio, as a share", "", 0.0, 2.0, 0.3);
-/// Spread of the bar; without a value even over its tolerance.
+/// Spread of the bar. Without a value, it is even over the bar's tolerance.
 pub const SCATTER_BAR: Field = required("scatter.bar", "spread of the bar's diameter", "mm", 0.0, 2.0);

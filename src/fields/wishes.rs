@@ -5,10 +5,10 @@ use super::{Field, SHAFT_LENGTH_MAX_MM, required};
 /// Turned length of a hand-over that must be made.
 pub const WISH_HAND_OVER: Field =
     required("wishes.hand_over_at", "turned length at which a hand-over must be made", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
-/// The same with a nose.
+/// The same turned length, if the wish also gives the nose.
 pub const WISH_AT: Field =
     required("wishes.hand_over_at.at", "turned length of the hand-over", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
-/// Where the nose then stands.
+/// Where the nose is at that hand-over.
 pub const WISH_NOSE: Field = required(
     "wishes.hand_over_at.nose",
     "place of the counter-spindle's nose from the front face",
@@ -16,7 +16,7 @@ pub const WISH_NOSE: Field = required(
     0.0,
     SHAFT_LENGTH_MAX_MM,
 );
-/// An end of a stretch never to grip.
+/// An end of a stretch that must not be gripped.
 pub const WISH_NEVER_GRIP: Field = required(
     "wishes.never_grip",
     "front or rear end of a stretch that no grip may touch",

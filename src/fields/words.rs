@@ -1,9 +1,9 @@
-//! Slips of the pen: the known word that was meant.
+//! Finds the known word that is meant when a word is misspelt.
 
-/// The known word most like `word`, where one is near enough to be meant: at most a third of its letters differ, or
-/// one is the beginning of the other.
+/// The known word most like `word`, if one is near enough to be meant: at most a third of the letters differ, or one
+/// word is the beginning of the other.
 pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
-    // Longer than any key or name; keeps the comparison of a hostile text cheap.
+    // Longer than any key or name. It keeps the comparison cheap even for a hostile text.
     const LONGEST: usize = 40;
     let word: Vec<char> = word.to_lowercase().chars().take(LONGEST).collect();
     let mut best: Option<(usize, &str)> = None;
@@ -12,7 +12,7 @@ pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
         let begins = word.len() >= 3 && other.len() >= 3 && (other.starts_with(&word) || word.starts_with(&other));
         let distance = if begins { 1 } else { edit_distance(&word, &other) };
         let allowed = (word.len().max(other.len()) / 3).max(1);
-        // A one- or two-letter word within one edit of anything says nothing.
+        // A word of one or two letters is within one edit of many words, so it gives no hint.
         let enough = begins || (distance <= allowed && distance < word.len().min(other.len()));
         if enough && best.is_none_or(|(d, _)| distance < d) {
             best = Some((distance, candidate));
@@ -21,7 +21,7 @@ pub fn nearest<'a>(word: &str, known: impl IntoIterator<Item = &'a str>) -> Opti
     best.map(|(_, candidate)| candidate)
 }
 
-/// Levenshtein distance, with a swap of neighbours as one edit.
+/// Levenshtein distance. A swap of two neighbouring letters counts as one edit.
 #[expect(clippy::indexing_slicing, reason = "the table has a row and a column more than the words have letters")]
 fn edit_distance(a: &[char], b: &[char]) -> usize {
     let mut rows = vec![vec![0; b.len() + 1]; a.len() + 1];

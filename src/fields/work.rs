@@ -18,7 +18,7 @@ pub const HEX_SOCKET: Field =
     required("shaft.features.hex_socket", "distance of opposite flats of the socket", "mm", 1.5, 12.0);
 /// Keyway in a bore.
 pub const KEYWAY: Field = required("shaft.features.keyway", "width or depth of the keyway", "mm", 0.5, 50.0);
-/// Its length.
+/// Length of a keyway.
 pub const KEYWAY_LENGTH: Field =
     required("shaft.features.length", "length of the keyway from the end", "mm", 0.1, SHAFT_LENGTH_MAX_MM);
 /// Step of a shaving tool.
@@ -26,9 +26,9 @@ pub const SHAVING_STEP: Field =
     optional("shaft.features.step", "depth of one stroke of a shaving tool", "mm", 0.005, 0.5, 0.05);
 /// Height of letters.
 pub const LETTER_HEIGHT: Field = required("shaft.features.height", "height of the letters", "mm", 0.3, 50.0);
-/// Depth of an engraving where none is given, mm.
+/// Depth of an engraving if none is given, mm.
 pub const ENGRAVING_DEPTH_MM: f64 = 0.1;
-/// Letters of an engraving at most.
+/// Most letters of an engraving.
 pub const ENGRAVING_MAX: usize = 40;
 
 /// Axial force of back-end work.
@@ -81,7 +81,7 @@ pub const BACK_DRIVEN: Field =
     optional("machine.tools.back_driven", "places at the rear end for driven tools", "", 0.0, 200.0, 0.0);
 /// Stations of the turret.
 pub const TURRET_STATIONS: Field = required("machine.tools.turret.stations", "stations of the turret", "", 1.0, 60.0);
-/// Tools a station.
+/// Tools per station.
 pub const TURRET_TOOLS: Field =
     optional("machine.tools.turret.tools_per_station", "tools a station of the turret holds", "", 1.0, 10.0, 1.0);
 

@@ -19,7 +19,7 @@ const KEYS: [&str; 11] = [
     "in_plane_share",
 ];
 
-/// How the part is cut; `material` gives the speed where the job does not. What was assumed goes to the notes.
+/// Reads how the part is cut. The material gives the cutting speed if the job does not. Assumptions go to the notes.
 pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<Cutting> {
     let empty = Map::empty("`cutting`", job.at);
     let map = match r.optional(job, "cutting")? {
@@ -62,7 +62,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
 
 fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<f64> {
     let given = r.number_maybe(map, &fields::VC)?;
-    // Without a material there is a complaint already, and no usual speed.
+    // Without a material an error is reported already, and there is no usual speed.
     let material = material?;
     match (given, material.vc_m_per_min) {
         (Some(vc), Some((low, high))) => {

@@ -1,7 +1,7 @@
-//! Edits of a text in place: a value set, a key dropped, an item put in, taken out or moved. What is not touched stays as
-//! it is written, comments and all.
+//! Edits of a text in place: a value is set, a key is dropped, an item of a list is inserted, removed or moved. The
+//! rest of the text stays as it is written, comments included.
 //!
-//! Every edit reads the new text again and is refused where that does not hold what was meant.
+//! After every edit the new text is read again. If it does not hold what the edit meant, the edit is refused.
 
 use schemars::JsonSchema;
 use serde::Deserialize;
@@ -48,10 +48,10 @@ pub enum Edit {
     },
 }
 
-/// The text with an edit.
+/// Returns the text after an edit.
 ///
 /// # Errors
-/// The text is not YAML that we read, the place is not there, or the edit cannot be made in place.
+/// The text is not YAML that the reader accepts, the place does not exist, or the edit cannot be made in place.
 pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
     let root = tree(name, text)?;
     let new = match edit {
@@ -81,7 +81,7 @@ fn count(root: &Entry, way: &[Step]) -> usize {
     root.at(way).map_or(0, |e| e.entries.len())
 }
 
-/// A value as it is written in a map in brackets: as it is where that reads as one value, else quoted.
+/// A value as it is written in a map in brackets: unchanged if it then reads as one value, otherwise in quotes.
 fn written(value: &str) -> String {
     let value = value.trim();
     let text = format!("{{v: {value}}}");
@@ -97,7 +97,7 @@ fn quoted(value: &str) -> String {
     format!("'{}'", plain.replace('\'', "''"))
 }
 
-/// What a value reads as once it is written.
+/// The text of a value when it is read back after writing.
 fn meant(value: &str) -> String {
     let text = format!("{{v: {}}}", written(value));
     tree("", &text).ok().and_then(|root| root.entries.first().map(|e| e.text.clone())).unwrap_or_default()
@@ -112,7 +112,7 @@ fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
         let gap = if entry.start == entry.end && !text.get(..entry.start)?.ends_with(' ') { " " } else { "" };
         return replaced(text, entry.start, entry.end, &format!("{gap}{}", written(value)));
     }
-    // The deepest map there is gets the rest of the way as maps in brackets.
+    // The deepest map that exists gets the rest of the way, as maps in brackets.
     let (depth, map) = (0..way.len()).rev().find_map(|n| Some((n, root.at(way.get(..n)?)?)))?;
     let [Step::Key(key), rest @ ..] = way.get(depth..)? else { return None };
     let mut new = written(value);
@@ -142,12 +142,12 @@ fn set(text: &str, root: &Entry, way: &[Step], value: &str) -> Option<String> {
     replaced(text, first.from, first.from, &format!("{new}{line_end}{indent}"))
 }
 
-/// How the lines of a text end: on Windows they may end in two characters.
+/// The line end of a text. In a file from Windows it may have two characters.
 fn line_end(text: &str) -> &'static str {
     if text.contains("\r\n") { "\r\n" } else { "\n" }
 }
 
-/// Blanks as wide as what stands in front of a byte on its line.
+/// Spaces as wide as the text in front of a byte on its line.
 fn indent_of(text: &str, byte: usize) -> Option<String> {
     Some(" ".repeat(text.get(line_start(text, byte)?..byte)?.chars().count()))
 }
@@ -156,7 +156,7 @@ fn line_start(text: &str, byte: usize) -> Option<usize> {
     Some(text.get(..byte)?.rfind('\n').map_or(0, |i| i + 1))
 }
 
-/// First byte of the line behind the one a byte is on.
+/// First byte of the line after the one that a byte is on.
 fn next_line(text: &str, byte: usize) -> Option<usize> {
     Some(text.get(byte..)?.find('\n').map_or(text.len(), |i| byte + i + 1))
 }
@@ -175,7 +175,7 @@ fn drop_key(text: &str, root: &Entry, way: &[Step]) -> Option<String> {
     cut(text, map, index)
 }
 
-/// The text without the entry of a map or list of several.
+/// The text without one entry of a map or list that has several entries.
 fn cut(text: &str, above: &Entry, index: usize) -> Option<String> {
     let entry = above.entries.get(index)?;
     let start = line_start(text, entry.from)?;
@@ -189,7 +189,7 @@ fn cut(text: &str, above: &Entry, index: usize) -> Option<String> {
     }
 }
 
-/// The dash of an item of a list without brackets.
+/// Where the dash of an item is, in a list without brackets.
 fn dash(text: &str, item: &Entry) -> Option<usize> {
     let start = line_start(text, item.from)?;
     let (blanks, _) = text.get(start..item.from)?.rsplit_once('-')?;
@@ -330,7 +330,7 @@ limits:
         assert!(none.contains("features: []"), "{none}");
     }
 
-    /// An edit of a text from Windows is that of any other, and its lines end as the others do.
+    /// Edits work the same in a text from Windows, and new lines get the line end of the others.
     #[test]
     fn lines_that_end_in_two_characters_stay_so() {
         let list = || way("shaft.sections");

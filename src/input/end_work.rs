@@ -9,17 +9,17 @@ use crate::fields;
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, Feature, FeatureKind, Forming, Section, SectionKind, Tapped, engraving};
 
-/// Ends by their names; the back is the rear in other words.
+/// The words for the ends. `back` and `rear` are the same end.
 pub(super) const ENDS: [(&str, End); 3] = [("front", End::Front), ("back", End::Back), ("rear", End::Back)];
 
-/// Circumscribed over inscribed circle of a hexagon.
+/// Circumscribed over inscribed circle of a regular hexagon, 2/√3. Derived here.
 const CORNERS_PER_FLATS: f64 = 1.154_700_538_379_251_5;
 
 fn end(r: &mut Reader, map: &Map) -> Option<End> {
     r.choice(map, "end", &ENDS, Some(End::Front))
 }
 
-/// Thinnest core from an end to a depth, mm.
+/// Smallest core diameter from an end to a depth, mm.
 fn core_mm(sections: &[Section], end: End, depth_mm: f64) -> f64 {
     let length_mm = sections.last().map_or(0.0, |s| s.to_mm);
     match end {
@@ -28,7 +28,7 @@ fn core_mm(sections: &[Section], end: End, depth_mm: f64) -> f64 {
     }
 }
 
-/// Complains where something of a size does not fit into the shaft's core from an end to a depth.
+/// Reports an error if something of a given size does not fit into the core of the shaft, from an end to a depth.
 fn fits(
     r: &mut Reader,
     map: &Map,
@@ -118,7 +118,7 @@ pub(super) fn tapped_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]
     Some(FeatureKind::TappedHole { thread, place })
 }
 
-/// Pitches by which a hole is deeper than its thread. Common practice, no source.
+/// How much deeper the hole is than its thread, in pitches, if the job does not say. Common practice, no source.
 const RUN_OUT_PITCHES: f64 = 4.0;
 
 pub(super) fn hex_socket(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
@@ -197,7 +197,7 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
     Some(FeatureKind::Engraving { text, height_mm, depth_mm, place })
 }
 
-/// A text stands on one cylinder or flat, no higher than the surface is wide.
+/// A text must lie on one cylinder or flat. Its letters must not be higher than this surface is wide.
 fn on_one_surface(
     r: &mut Reader,
     at: &Location,
@@ -224,7 +224,7 @@ fn on_one_surface(
     None
 }
 
-/// Every keyway lies in a hole of its end.
+/// Every keyway must lie in a hole at the same end.
 pub(super) fn keyways_lie_in_holes(
     r: &mut Reader,
     features: &[(Location, Feature)],

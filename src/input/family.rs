@@ -1,7 +1,8 @@
-//! A job as the family of its parts: one part without `vary`, else one for every combination of the varied values.
+//! A job as a family of parts. Without `vary` it is one part, otherwise one part for every combination of the varied
+//! values.
 //!
-//! The varied numbers are put into the tree of the file and the whole job is read again, so that a part of a family is
-//! checked like any other job: tolerances, interrupts and features are those of its own sizes.
+//! The varied numbers are put into the tree of the file and the whole job is read again. So every part of a family is
+//! checked like any other job, and its tolerances, interruptions and features follow from its own sizes.
 
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -15,7 +16,7 @@ use super::node::{Node, parse};
 use crate::diag::{Diag, Source};
 use crate::job::{Job, Range, Varied};
 
-/// A job file or document with its ranges.
+/// A job file or text, and the ranges that it varies.
 #[derive(Debug)]
 pub struct Family {
     source: Arc<Source>,
@@ -24,22 +25,22 @@ pub struct Family {
     tree: Spanned<Node>,
     ranges: Vec<Range>,
     values_mm: Vec<Vec<f64>>,
-    /// Rear end of each varied section as the file has it, mm.
+    /// Rear end of each varied section with the sizes written in the file, mm.
     ends_mm: Vec<f64>,
 }
 
 impl Family {
-    /// Reads a job file, with another machine file in place of the job's where one is given.
+    /// Reads a job file. If `machine` is given, that machine file is used instead of the job's machine.
     ///
     /// # Errors
-    /// What keeps the text from being read; for a family everything that is wrong with its nominal part as well. What is
-    /// wrong with a single job is told by [`Family::part`].
+    /// The text cannot be read. For a family, also all errors in its nominal part. Errors in a single job are reported
+    /// by [`Family::part`].
     pub fn read(path: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
         let source = file::source_at(path).map_err(|diag| vec![diag])?;
         Family::of(source, path.parent().unwrap_or(Path::new("")), machine)
     }
 
-    /// Reads a job document; `name` stands in messages, a machine named by a path counts from `base_dir`.
+    /// Reads a job from its text. Messages show `name`. A machine path in it is relative to `base_dir`.
     ///
     /// # Errors
     /// As [`Family::read`].
@@ -63,7 +64,7 @@ impl Family {
         Ok(Family { source, base_dir, machine, tree, ranges, values_mm, ends_mm })
     }
 
-    /// The ranges; empty for a single part.
+    /// The ranges. Empty for a single part.
     pub fn ranges(&self) -> &[Range] {
         &self.ranges
     }
@@ -73,7 +74,7 @@ impl Family {
         self.values_mm.iter().map(Vec::len).product()
     }
 
-    /// The varied values of a part in mm, in the order of the ranges; the last range runs fastest.
+    /// The varied values of a part in mm, in the order of the ranges. The last range changes first from part to part.
     pub fn values_mm(&self, part: usize) -> Vec<f64> {
         let mut rest = part;
         let mut values: Vec<f64> = Vec::with_capacity(self.values_mm.len());
@@ -88,7 +89,7 @@ impl Family {
     /// The job of a part.
     ///
     /// # Errors
-    /// Everything that is wrong with it, in file order.
+    /// All errors in this job, in file order.
     pub fn part(&self, part: usize) -> Result<Job, Vec<Diag>> {
         let values = self.values_mm(part);
         let varied: Vec<(&Range, f64)> = self.ranges.iter().zip(values).collect();
@@ -104,7 +105,7 @@ impl Family {
     }
 }
 
-/// Puts a value into the tree. What stands behind a section that grows or shrinks moves with its rear end.
+/// Puts a value into the tree. If a section becomes longer or shorter, everything behind it moves with its rear end.
 fn change(tree: &mut Spanned<Node>, range: &Range, value_mm: f64, end_mm: f64) {
     let Some(shaft) = child(tree, "shaft") else { return };
     let section = child(shaft, "sections").and_then(|sections| match &mut sections.value {
@@ -121,7 +122,7 @@ fn change(tree: &mut Spanned<Node>, range: &Range, value_mm: f64, end_mm: f64) {
     }
     let Some(Node::List(features)) = child(shaft, "features").map(|n| &mut n.value) else { return };
     for feature in features {
-        // A keyseat stays as long as it is: it moves as a whole where it begins behind the section.
+        // A keyseat keeps its length. If it begins behind the section, it moves as a whole.
         let begins = ["at", "from"].into_iter().find_map(|key| match child(feature, key).map(|n| &n.value) {
             Some(Node::Number(at)) => Some(*at),
             _ => None,

@@ -1,4 +1,5 @@
-//! Entries of `shaft.features`: which kind one is; cross holes, keyseats, centre holes. The others: `end_work`.
+//! Entries of `shaft.features`: finds the kind of each, and reads cross holes, keyseats and centre holes. `end_work`
+//! reads the other kinds.
 
 use serde_saphyr::Spanned;
 
@@ -10,7 +11,7 @@ use crate::diag::Diag;
 use crate::fields;
 use crate::job::{End, Feature, FeatureKind, Section, iso6411};
 
-/// What a feature can be, and the keys of each; the first says which it is.
+/// The kinds of features, with their keys. The first key says which kind it is.
 const KINDS: [&[&str]; 9] = [
     &["cross_hole", "at", "thrust"],
     &["keyseat", "from", "to"],
@@ -45,10 +46,10 @@ const KEYS: [&str; 20] = [
     "height",
 ];
 
-/// A feature; where the sections are known, also whether it is on the shaft and fits it.
+/// Reads a feature. If the sections are known, also checks that it is on the shaft and fits it.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Section]>) -> Option<Feature> {
     let map = r.map(node, "the feature", &KEYS)?;
-    // Each by its first key.
+    // The first key of each kind, and all its keys.
     let kinds = || KINDS.into_iter().filter_map(|keys| Some((*keys.first()?, keys)));
     let given: Vec<(&str, &[&str])> = kinds().filter(|(kind, _)| map.get(kind).is_some()).collect();
     let [(kind, keys)] = given[..] else {

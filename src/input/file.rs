@@ -1,4 +1,4 @@
-//! A file as text: bounded, UTF-8, with a clear word where it cannot be.
+//! A file as text: of limited size and UTF-8. The error says clearly why a file cannot be read.
 
 use std::fs::File;
 use std::io::{ErrorKind, Read};
@@ -11,7 +11,7 @@ use crate::fields::FILE_MAX_BYTES;
 /// The whole text of a file.
 ///
 /// # Errors
-/// Missing, a directory, larger than 4 MiB, not UTF-8, or not readable: a diagnostic without a place.
+/// The file is missing, a directory, larger than 4 MiB, not UTF-8, or not readable. The error has no place.
 pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
     let name = path.display();
     let io = |error: std::io::Error| match error.kind() {
@@ -30,7 +30,7 @@ pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
         return Err(too_large(path));
     }
     let mut bytes = Vec::new();
-    // The size told beforehand says nothing about a pipe or a file that grows.
+    // The size in the metadata says nothing about a pipe or a file that grows, so the reading is limited too.
     File::open(path).map_err(io)?.take(FILE_MAX_BYTES + 1).read_to_end(&mut bytes).map_err(io)?;
     if bytes.len() as u64 > FILE_MAX_BYTES {
         return Err(too_large(path));
@@ -42,7 +42,7 @@ pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
     })
 }
 
-/// The text of a file, and the path it has in messages.
+/// The text of a file, with the path that messages show.
 ///
 /// # Errors
 /// As [`read_text`].
@@ -50,10 +50,10 @@ pub(super) fn source_at(path: &Path) -> Result<Arc<Source>, Diag> {
     Ok(Arc::new(Source { path: path.to_owned(), text: read_text(path)? }))
 }
 
-/// A text given as such, and the name it has in messages.
+/// A given text, with the name that messages show.
 ///
 /// # Errors
-/// Larger than 4 MiB: a diagnostic without a place.
+/// The text is larger than 4 MiB. The error has no place.
 pub(super) fn source_of(name: &str, text: impl Into<String>) -> Result<Arc<Source>, Diag> {
     let (path, text) = (PathBuf::from(name), text.into());
     if text.len() as u64 > FILE_MAX_BYTES {

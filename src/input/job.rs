@@ -1,4 +1,4 @@
-//! The whole job: its parts in order, then what must hold between them.
+//! The whole job: reads its parts in order, then checks what must hold between them.
 
 use std::path::Path;
 use std::sync::Arc;
@@ -37,16 +37,16 @@ const OBJECTIVES: [(&str, Objective); 3] =
 /// Where the machine of a job comes from.
 #[derive(Debug, Clone, Copy)]
 pub(super) enum MachineFrom<'a> {
-    /// From the job; a relative path in it counts from this folder.
+    /// From the job. A relative path in it is relative to this folder.
     Folder(&'a Path),
     /// From this file, whatever the job says.
     File(&'a Path),
-    /// From the job; where that names a file, this is its text. No file is opened.
+    /// From the job. If the job names a file, this is the text of that file. No file is opened.
     Text(Option<&'a Named>),
 }
 
 impl<'a> MachineFrom<'a> {
-    /// From this file where one is given, else from the job's folder.
+    /// From the file `other` if it is given, otherwise from the job, with paths relative to `folder`.
     pub(super) fn files(folder: &'a Path, other: Option<&'a Path>) -> Self {
         other.map_or(MachineFrom::Folder(folder), MachineFrom::File)
     }
@@ -55,13 +55,13 @@ impl<'a> MachineFrom<'a> {
 /// Reads a job.
 ///
 /// # Errors
-/// Everything that is wrong: the job's complaints in file order, then the machine file's.
+/// All errors: first those of the job, in file order, then those of the machine file.
 pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>) -> Result<Job, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
     read_tree(source, &tree, machine, &[])
 }
 
-/// Reads a job from its tree; `varied` are the values of a part of a family, which the tree has already.
+/// Reads a job from its tree. `varied` are the values of a part of a family. The tree contains them already.
 pub(super) fn read_tree(
     source: &Arc<Source>,
     tree: &serde_saphyr::Spanned<Node>,
@@ -86,7 +86,7 @@ pub(super) fn read_tree(
     }
 }
 
-/// A machine file in place of a job: one complaint, not one for every key.
+/// The error if the file is a machine file and not a job. Without it, every key would be an error.
 fn machine_for_job(source: &Arc<Source>, tree: &serde_saphyr::Spanned<Node>) -> Option<Diag> {
     let Node::Map(entries) = &tree.value else { return None };
     let has = |key: &str| entries.iter().any(|(k, _)| matches!(&k.value, Node::Text(text) if text == key));
@@ -175,7 +175,8 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
     if let Some((index, section)) = thickest
         && section.largest_mm() > diameter_mm
     {
-        // A circle across corners has endless decimals; a millionth of a mm is told, rounded up to be enough.
+        // A circle across corners has endless decimals. The message gives it to a millionth of a mm, rounded up so that
+        // a bar of this size is enough.
         let enough = (section.largest_mm() * 1e6).ceil() / 1e6;
         let diag = Diag::new(format!(
             "the bar of {diameter_mm} mm is thinner than the shaft: {} takes {enough} mm",
@@ -188,7 +189,7 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
     Some(Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length? })
 }
 
-/// The machine, and the text of its file where it has one.
+/// The machine, and the text of its file if it has one.
 pub(super) fn machine_of(
     r: &mut Reader,
     source: &Arc<Source>,
@@ -244,12 +245,12 @@ pub(super) fn machine_of(
     }
 }
 
-/// A machine file; complaints about what stands in it go to `from_machine`.
+/// Reads a machine file. Errors in its content go to `from_machine`.
 fn machine_file(path: &Path, from_machine: &mut Vec<Diag>) -> Result<Option<(Machine, Option<String>)>, Diag> {
     Ok(machine_text(file::source_at(path)?, from_machine))
 }
 
-/// The machine of a text, which comes back with it.
+/// Reads the machine from a text, and returns the text with it.
 fn machine_text(source: Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<(Machine, Option<String>)> {
     let tree = match parse(&source) {
         Ok(tree) => tree,
@@ -268,7 +269,7 @@ fn machine_text(source: Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<(Ma
     machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone())))
 }
 
-/// The machine can hold the bar the way the job asks for.
+/// Checks that the machine can hold the bar in the way that the job asks for.
 fn holds(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Option<()> {
     let (there, other) = match holding {
         Holding::Bush => (machine.bush.is_some(), Holding::NoBush),
@@ -285,11 +286,12 @@ fn holds(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Opti
     None
 }
 
-/// What is to be known of sections that stay as the bar is drawn, where the bar does not keep their tolerance.
+/// Notes on sections that are not turned because they have the diameter of the bar, if the bar does not keep their
+/// tolerance.
 fn stays_as_drawn(shaft: &Shaft, stock: &Stock) -> Vec<String> {
     let bar_mm = stock.diameter_mm;
     let told = shaft.sections.iter().enumerate().filter_map(|(i, section)| {
-        // Of the same nominal diameter: nothing is turned there.
+        // A section with the nominal diameter of the bar is not turned.
         let drawn =
             matches!(section.kind, SectionKind::Cylinder { diameter_mm } if (diameter_mm - bar_mm).abs() < 1e-6);
         let asked = &section.tolerance;
@@ -324,7 +326,8 @@ fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, m
     None
 }
 
-/// `sha256:` and the hex digest of the job text, the machine text with its length in front, and the varied values.
+/// `sha256:` and the hex digest of the job text, the length of the machine text, the machine text and the varied
+/// values.
 fn digest(job: &str, machine: Option<&str>, varied: &[(&Range, f64)]) -> String {
     let mut hash = Sha256::new();
     hash.update(job.as_bytes());

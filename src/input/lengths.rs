@@ -1,15 +1,15 @@
-//! Lengths along the shaft: their rounding, and what lies at them.
+//! Lengths along the shaft: rounds them, and finds what is there.
 
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::job::Section;
 
-/// Lengths of a file are decimal; this takes the rounding of their sum away, so that 0.1 + 0.2 ends at 0.3.
+/// Lengths in a file are decimal. This removes the rounding error of their sum, so that 0.1 + 0.2 is 0.3.
 pub(super) fn tidy(mm: f64) -> f64 {
     (mm * 1e9).round() / 1e9
 }
 
-/// Whether a stretch lies on the shaft, else the complaint.
+/// Checks that a stretch lies on the shaft. Reports an error if it does not.
 pub(super) fn on_the_shaft(
     r: &mut Reader,
     map: &Map,
@@ -28,13 +28,13 @@ pub(super) fn on_the_shaft(
     None
 }
 
-/// Thinnest core of the shaft between two places, mm.
+/// Smallest core diameter of the shaft between two places, mm.
 pub(super) fn thinnest_mm(sections: &[Section], from_mm: f64, to_mm: f64) -> f64 {
     sections
         .iter()
         .filter(|section| section.to_mm > from_mm && section.from_mm < to_mm)
         .map(|section| {
-            // Every kind is thinnest at one of its two ends.
+            // Every kind of section is thinnest at one of its two ends.
             section.bending_mm(section.from_mm.max(from_mm)).min(section.bending_mm(section.to_mm.min(to_mm)))
         })
         .fold(f64::INFINITY, f64::min)

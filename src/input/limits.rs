@@ -1,4 +1,5 @@
-//! `limits`, `scatter` and `rates`: what counts as good enough, how inputs scatter, what things cost. All may be left out.
+//! `limits`, `planning`, `scatter` and `rates`: what is good enough, how finely to search, how inputs scatter, and
+//! costs. All may be left out.
 
 use super::reader::{Map, Reader};
 use crate::fields;
@@ -18,7 +19,7 @@ const KEYS: [&str; 11] = [
     "avoid_penalty_s",
 ];
 
-/// The limits; the least stiffness depends on the bar.
+/// Reads the limits. The default of the least stiffness depends on the bar.
 pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) -> Option<Limits> {
     let map = match r.optional(job, "limits")? {
         Some(node) => r.map(node, "`limits`", &KEYS)?,
@@ -51,7 +52,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
     })
 }
 
-/// How finely a plan is looked for.
+/// Reads how finely the planner searches for a plan.
 pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
     let map = match r.optional(job, "planning")? {
         Some(node) => r.map(node, "`planning`", &["station_pitch"])?,
@@ -62,7 +63,7 @@ pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
 
 const SCATTER_KEYS: [&str; 8] = ["samples", "seed", "straightness", "supports", "kc", "e", "damping", "bar"];
 
-/// How inputs scatter.
+/// Reads how inputs scatter.
 pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
     let map = match r.optional(job, "scatter")? {
         Some(node) => r.map(node, "`scatter`", &SCATTER_KEYS)?,
@@ -88,7 +89,7 @@ pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
     })
 }
 
-/// The rates; `Some(None)` where the job has none.
+/// Reads the rates: `Some(None)` if the job has none.
 pub(super) fn rates(r: &mut Reader, job: &Map) -> Option<Option<Rates>> {
     let Some(node) = r.optional(job, "rates")? else {
         return Some(None);

@@ -29,10 +29,10 @@ const KEYS: [&str; 15] = [
 
 const BACK_PLACES: [(&str, BackPlace); 2] = [("in_line", BackPlace::InLine), ("aside", BackPlace::Aside)];
 
-/// Land that stays on raw bar, as a share of the land. Common practice, no source.
+/// Part of the land that must stay on raw bar if the machine file does not say, as a share. Common practice, no source.
 const ENGAGEMENT_SHARE: f64 = 0.5;
 
-/// The machine; without a name of its own it gets `default_name`.
+/// Reads the machine. If it has no `name`, it gets `default_name`.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> Option<Machine> {
     let map = r.map(node, "the machine", &KEYS)?;
     let name = r.text_maybe(&map, "name");
@@ -73,7 +73,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
     Some(machine)
 }
 
-/// A part that may be left out; `Some(None)` where it is.
+/// A part of the machine that may be left out: `Some(None)` if it is left out.
 fn part<T>(
     r: &mut Reader,
     map: &Map,
@@ -273,7 +273,7 @@ fn part_off(r: &mut Reader, map: &Map) -> Option<PartOff> {
     Some(PartOff { width_mm: width?, time_s: time? })
 }
 
-/// What must hold between the parts of the machine.
+/// Checks what must hold between the parts of the machine.
 fn fits(r: &mut Reader, map: &Map, machine: &Machine) -> Option<()> {
     let nearest_mm = machine.headstock.nearest_mm;
     if let Some(bush) = &machine.bush

@@ -1,4 +1,4 @@
-//! `shaft.material`: a name of the table, or a map with values of one's own.
+//! `shaft.material`: the name of a material in the table, or a map with the user's own values.
 
 use serde_saphyr::Spanned;
 
@@ -10,7 +10,7 @@ use crate::job::materials::{Material, find};
 
 const KEYS: [&str; 7] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc"];
 
-/// The material and, where it is of the table, a note on the standing of its cutting-force values.
+/// The material. If it is from the table, also a note that says how reliable its cutting-force values are.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Option<String>)> {
     if !matches!(node.value, Node::Map(_)) {
         let name = r.text_in(node, "material")?;

@@ -1,8 +1,8 @@
-//! Files to a [`Job`], every message pointing at what was written.
+//! Reads files into a [`Job`]. Every error message points at the text that caused it.
 //!
-//! A job is read once and checked on the way: every key known, every number in the range of [`crate::fields`], the
-//! parts fitting each other. What is wrong is told all together, in file order, each with its line and column and what
-//! to write instead. What was assumed stands in [`Job::notes`].
+//! A job is read once and checked at the same time: every key must be known, every number must be in the range given by
+//! [`crate::fields`], and the parts must fit each other. All errors are reported together, in file order, each with its
+//! line, its column and what to write instead. What the reader assumed is listed in [`Job::notes`].
 
 mod cutting;
 pub mod edit;
@@ -38,33 +38,33 @@ use job::MachineFrom;
 
 pub use render::render;
 
-/// A commented job with its machine, to start from.
+/// An example job with comments and a machine, for users to start from.
 pub const TEMPLATE: &str = include_str!("template.yaml");
 
-/// Whether a key may stand in a job, at its top.
+/// Whether a key is allowed at the top level of a job.
 pub fn is_job_key(key: &str) -> bool {
     job::KEYS.contains(&key)
 }
 
-/// Reads a job file. A machine named in it by a path counts from the file's folder.
+/// Reads a job file. A machine path in it is relative to the folder of the job file.
 ///
 /// # Errors
-/// Everything that is wrong with the job file and the machine file, in file order.
+/// All errors in the job file, in file order, then all errors in the machine file.
 pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
     read_job_with(path, None)
 }
 
-/// Reads a job file, with another machine file in place of the job's where one is given.
+/// Reads a job file. If `machine` is given, that machine file is used instead of the job's machine.
 ///
 /// # Errors
-/// Everything that is wrong with the job file and the machine file, in file order.
+/// All errors in the job file, in file order, then all errors in the machine file.
 pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
     let source = file::source_at(path).map_err(|diag| vec![diag])?;
     let from = MachineFrom::files(path.parent().unwrap_or(Path::new("")), machine);
     job::read(&source, from)
 }
 
-/// Reads a job from its text. `name` stands in messages; a machine named by a path counts from `base_dir`.
+/// Reads a job from its text. Messages show `name` as its file name. A machine path in it is relative to `base_dir`.
 ///
 /// ```
 /// let job = spanhold::input::read_job_text("job.yaml", spanhold::input::TEMPLATE, ".".as_ref()).unwrap();
@@ -72,32 +72,32 @@ pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Dia
 /// ```
 ///
 /// # Errors
-/// Everything that is wrong, in file order.
+/// All errors in the job, in file order, then all errors in the machine file.
 pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec<Diag>> {
     let source = file::source_of(name, text).map_err(|diag| vec![diag])?;
     job::read(&source, MachineFrom::Folder(base_dir))
 }
 
-/// A text and the name it goes by.
+/// A text and its name.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Named {
-    /// The name, as it stands in messages.
+    /// The name, as shown in messages.
     pub name: String,
     /// The text.
     pub text: String,
 }
 
-/// Reads a job whose machine file, where it names one, is given as text too. Opens no file.
+/// Reads a job from its text. If the job names a machine file, `machine` is the text of that file. Opens no file.
 ///
 /// # Errors
-/// Everything that is wrong with the job and the machine, in the order of the texts.
+/// All errors in the job, in file order, then all errors in the machine.
 pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
     let source = file::source_of(&job.name, &job.text).map_err(|diag| vec![diag])?;
     job::read(&source, MachineFrom::Text(machine))
 }
 
-/// A job file and the machine file it names, as texts. What is wrong in them is not asked here; a machine file that cannot
-/// be read is left out.
+/// The texts of a job file and of the machine file that it names. Their contents are not checked here. A machine file
+/// that cannot be read is left out.
 ///
 /// # Errors
 /// The job file cannot be read.
@@ -111,13 +111,14 @@ pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
     Ok((Named { name, text }, machine))
 }
 
-/// The file and the machine file it names, which are read where it is planned. One that cannot be read names none.
+/// The paths of a job file and of the machine file that it names: the files that planning the job reads. If the job
+/// file cannot be read, the machine file is not known and only the first path is returned.
 pub fn files_of(path: &Path) -> Vec<PathBuf> {
     let machine = file::read_text(path).ok().and_then(|text| machine_named(path, &text));
     std::iter::once(path.to_owned()).chain(machine.map(|(machine, _)| machine)).collect()
 }
 
-/// The path of the machine file that a job names, and as it is written there.
+/// The path of the machine file that a job names, and the path as it is written in the job.
 fn machine_named(job: &Path, text: &str) -> Option<(PathBuf, String)> {
     let root = tree::tree("", text).ok()?;
     let entry = root.at(&[tree::Step::Key("machine".into())])?;
@@ -125,19 +126,19 @@ fn machine_named(job: &Path, text: &str) -> Option<(PathBuf, String)> {
     (entry.kind == tree::Kind::Scalar).then(|| (path, entry.text.clone()))
 }
 
-/// Reads a readings file, with another machine file in place of its own where one is given.
+/// Reads a readings file. If `machine` is given, that machine file is used instead of the one that the readings name.
 ///
 /// # Errors
-/// Everything that is wrong with the readings and the machine file, in file order.
+/// All errors in the readings file, in file order, then all errors in the machine file.
 pub fn read_readings(path: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
     let source = file::source_at(path).map_err(|diag| vec![diag])?;
     readings::read(&source, path.parent().unwrap_or(Path::new("")), machine)
 }
 
-/// Reads readings from their text. `name` stands in messages; a machine named by a path counts from `base_dir`.
+/// Reads readings from their text. Messages show `name` as the file name. A machine path is relative to `base_dir`.
 ///
 /// # Errors
-/// Everything that is wrong, in file order.
+/// All errors in the readings, in file order, then all errors in the machine file.
 pub fn read_readings_text(name: &str, text: &str, base_dir: &Path) -> Result<Readings, Vec<Diag>> {
     let source = file::source_of(name, text).map_err(|diag| vec![diag])?;
     readings::read(&source, base_dir, None)

@@ -1,7 +1,7 @@
-//! YAML text to a tree of nodes that know their place.
+//! Turns YAML text into a tree of nodes that know their place.
 //!
-//! The parser is told to pass on what we want to answer ourselves (duplicate keys, merge keys, values that are not
-//! finite) and to refuse early what no honest file contains (anchors, deep nesting, unknown tags).
+//! The parser is set to pass on what the reader reports itself (duplicate keys, merge keys, numbers that are not
+//! finite). It refuses early what no honest file contains (anchors, deep nesting, unknown tags).
 
 use std::fmt;
 use std::sync::Arc;
@@ -14,9 +14,10 @@ use serde_saphyr::{Error, Location, Options, Spanned};
 
 use crate::diag::{Diag, Place, Source};
 
-/// Deepest nesting; the deepest of a valid file is the range of a collet (7).
+/// Deepest nesting. The deepest value of a valid file, the range of a collet, is at level 7.
 const DEPTH_MAX: usize = 16;
-/// Most nodes; the largest valid file has about 60,000, and 10,000 sections must still get their own message.
+/// Most nodes. The largest valid file has about 60,000. The limit is higher, so that a file with 10,000 sections gets
+/// the error about too many sections.
 const NODES_MAX: usize = 200_000;
 
 /// A value of the file.
@@ -37,7 +38,7 @@ pub(super) enum Node {
 }
 
 impl Node {
-    /// What it is, for messages.
+    /// The kind of value, for messages.
     pub(super) fn kind(&self) -> &'static str {
         match self {
             Node::Null => "nothing",
@@ -122,10 +123,10 @@ impl<'de> Visitor<'de> for NodeVisitor {
     }
 }
 
-/// The tree of a text.
+/// Reads a text as a tree.
 ///
 /// # Errors
-/// One diagnostic at the place where the text stops being YAML that we read.
+/// One error, at the place where the text stops being YAML that the reader accepts.
 pub(super) fn parse(source: &Arc<Source>) -> Result<Spanned<Node>, Diag> {
     let empty = || {
         Diag::new("the file is empty").help("`spanhold new` writes a job to start from").at(Some(place(source, 0, 0)))
@@ -134,7 +135,7 @@ pub(super) fn parse(source: &Arc<Source>) -> Result<Spanned<Node>, Diag> {
         return Err(empty());
     }
     match serde_saphyr::from_str_with_options(&source.text, options()) {
-        // Nothing but remarks.
+        // The file has nothing but comments.
         Ok(Spanned { value: Node::Null, .. }) => Err(empty()),
         Ok(tree) => Ok(tree),
         Err(error) => {
@@ -171,7 +172,7 @@ fn options() -> Options {
     }
 }
 
-/// What is wrong, and what to do about it, in the words of the user.
+/// What is wrong and what to do about it, in words that the user knows.
 fn explain(error: &Error) -> (String, Option<String>) {
     let plain = |what: &str, help: &str| (what.to_owned(), Some(help.to_owned()));
     match error.without_snippet() {
@@ -200,7 +201,7 @@ fn explain(error: &Error) -> (String, Option<String>) {
         }
         other => {
             let formatted = other.render_with_formatter(&serde_saphyr::UserMessageFormatter);
-            // The place is told by the diagnostic, so the parser's own ending with it goes.
+            // The diagnostic gives the place, so the place at the end of the parser's message is cut off.
             let first = formatted.lines().next().unwrap_or_default();
             let what = first.split(" at line ").next().unwrap_or(first).trim_end_matches('.').to_owned();
             let what = what.strip_prefix("error: ").unwrap_or(&what).to_owned();
@@ -213,7 +214,7 @@ fn explain(error: &Error) -> (String, Option<String>) {
     }
 }
 
-/// A place of a byte range, clipped to the text, to whole characters, and to the line it begins on.
+/// A place of a byte range. The range is cut to the text, to whole characters, and to the line it begins on.
 pub(super) fn place(source: &Arc<Source>, start: usize, end: usize) -> Place {
     let text = &source.text;
     let mut start = start.min(text.len());
@@ -235,7 +236,7 @@ pub(super) fn place(source: &Arc<Source>, start: usize, end: usize) -> Place {
     }
 }
 
-/// The place of a parser's location: its bytes, or its line and column where the parser has no bytes.
+/// The place of a parser's location: from its byte offset, or from its line and column if it has no byte offset.
 pub(super) fn place_of(source: &Arc<Source>, location: &Location) -> Place {
     let start = bytes(location.span().byte_offset())
         .unwrap_or_else(|| byte_of(&source.text, location.line() as usize, location.column() as usize));
@@ -243,14 +244,14 @@ pub(super) fn place_of(source: &Arc<Source>, location: &Location) -> Place {
     place(source, start, start.saturating_add(length.max(1)))
 }
 
-/// Byte of a line and a column in characters, both from 1.
+/// Byte offset of a line and a column. Both count from 1, and the column counts characters.
 fn byte_of(text: &str, line: usize, column: usize) -> usize {
     let start: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
     let rest = text.get(start..).unwrap_or_default();
     start + rest.char_indices().nth(column.saturating_sub(1)).map_or(rest.len(), |(byte, _)| byte)
 }
 
-/// The text of a scalar as written, quotes and all.
+/// The text of a scalar as it is written, with its quotes.
 pub(super) fn raw<'a>(source: &'a Source, location: &Location) -> &'a str {
     let range = bytes(location.span().byte_offset())
         .and_then(|start| Some(start..start.checked_add(bytes(location.span().byte_len())?)?));

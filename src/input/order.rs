@@ -1,10 +1,10 @@
-//! `order`: the order to be quoted. May be left out.
+//! `order`: the order to be quoted. It may be left out.
 
 use super::reader::{Map, Reader};
 use crate::fields;
 use crate::job::Order;
 
-/// The order; `Some(None)` where there is none.
+/// Reads the order: `Some(None)` if it is left out.
 pub(super) fn read(r: &mut Reader, job: &Map) -> Option<Option<Order>> {
     let Some(node) = r.optional(job, "order")? else { return Some(None) };
     let map = r.map(node, "the order", &["pieces", "set_up_h", "shift_h", "running_share"])?;

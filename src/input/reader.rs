@@ -1,7 +1,8 @@
-//! Reading values out of the tree: every key known, every value checked against the table of fields, every complaint
-//! kept with its place.
+//! Reads values from the tree. Every key must be known, and every value is checked against the table of fields. Every
+//! error is kept with its place.
 //!
-//! A reading function returns `None` after it has complained; the caller reads on, so that one run tells everything.
+//! A reading function returns `None` after it has reported an error. The caller then reads on, so that one run reports
+//! all errors.
 
 use std::sync::Arc;
 
@@ -11,14 +12,14 @@ use super::node::{Node, place_of, raw};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
 
-/// More complaints than this help nobody; the rest is only counted.
+/// Most errors that are reported, because more do not help the user. Further errors are only counted.
 const DIAGS_MAX: usize = 100;
-/// Longest text value, characters; longer ones would spoil every table they are printed in.
+/// Longest text value, characters. A longer one would not fit into the tables that show it.
 const TEXT_MAX: usize = 120;
 /// Longest quotation of the file in a message, characters.
 const SHOWN_MAX: usize = 60;
 
-/// One text being read, and what is wrong with it.
+/// Reads one text and keeps the errors in it.
 pub(super) struct Reader {
     source: Arc<Source>,
     diags: Vec<Diag>,
@@ -27,17 +28,18 @@ pub(super) struct Reader {
 
 /// A map whose keys have been checked.
 pub(super) struct Map<'a> {
-    /// What it describes, a phrase with its article.
+    /// What it describes: a phrase with its article, for messages.
     what: &'static str,
     /// Where it begins.
     pub(super) at: Location,
     entries: &'a [(Spanned<Node>, Spanned<Node>)],
-    /// Known keys that stand there misspelt. They have their complaint and are not called missing as well.
+    /// Known keys that are misspelt in the map. The misspelling is reported already, so they are not reported as
+    /// missing.
     misspelt: Vec<&'static str>,
 }
 
 impl<'a> Map<'a> {
-    /// A map that was left out: every key of it is missing.
+    /// An empty map in place of one that was left out: every key of it is missing.
     pub(super) fn empty(what: &'static str, at: Location) -> Self {
         Map { what, at, entries: &[], misspelt: Vec::new() }
     }
@@ -51,22 +53,22 @@ impl<'a> Map<'a> {
         self.entry(key).map(|(_, value)| value)
     }
 
-    /// Whether a key stands there, rightly spelt or not.
+    /// Whether a key is given, even if it is misspelt.
     pub(super) fn tried(&self, key: &str) -> bool {
         self.get(key).is_some() || self.misspelt.contains(&key)
     }
 
-    /// Place of a key's value, or of the map where it is not given.
+    /// Place of a key's value, or of the map if the key is not given.
     pub(super) fn place(&self, key: &str) -> Location {
         self.get(key).map_or(self.at, |value| value.referenced)
     }
 
-    /// Place of a key itself, or of the map where it is not given.
+    /// Place of a key itself, or of the map if the key is not given.
     pub(super) fn key_place(&self, key: &str) -> Location {
         self.entry(key).map_or(self.at, |(key, _)| key.referenced)
     }
 
-    /// Place of a value in a map of this map, or of what there is of the way to it.
+    /// Place of the value `inner` in the map at `key`. If one of them is missing, the place of what would contain it.
     pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
         match self.get(key) {
             Some(Spanned { value: Node::Map(entries), referenced, .. }) => {
@@ -82,7 +84,7 @@ impl Reader {
         Reader { source, diags: Vec::new(), dropped: 0 }
     }
 
-    /// Keeps a complaint about a place.
+    /// Keeps an error and its place.
     pub(super) fn complain(&mut self, at: &Location, diag: Diag) {
         if self.diags.len() < DIAGS_MAX {
             self.diags.push(diag.at(Some(place_of(&self.source, at))));
@@ -91,7 +93,7 @@ impl Reader {
         }
     }
 
-    /// Everything complained about, in the order of the file.
+    /// All errors, in the order of the file.
     pub(super) fn finish(mut self) -> Vec<Diag> {
         self.diags.sort_by_key(|diag| diag.place.as_ref().map_or(0, |place| place.start));
         if self.dropped > 0 {
@@ -100,8 +102,8 @@ impl Reader {
         self.diags
     }
 
-    /// The node as a map of known keys. Complains about a node of another kind (then `None`) and about unknown and
-    /// repeated keys.
+    /// The node as a map of known keys. Reports unknown and repeated keys. If the node is not a map, reports that and
+    /// returns `None`.
     pub(super) fn map<'a>(
         &mut self,
         node: &'a Spanned<Node>,
@@ -148,7 +150,7 @@ impl Reader {
         known: &[&str],
     ) {
         let diag = if matches!((&key.value, &value.value), (Node::Number(_), Node::Null)) {
-            // `{ra: 0,8}` is a key `ra` with 0 and a key `8` with nothing.
+            // YAML reads `{ra: 0,8}` as the key `ra` with the value 0 and the key `8` without a value.
             let written = |node: &Spanned<Node>| shown(raw(&self.source, &node.referenced));
             let meant = before.filter(|(_, v)| matches!(v.value, Node::Number(_)));
             let meant = meant
@@ -162,7 +164,7 @@ impl Reader {
         self.complain(&key.referenced, diag);
     }
 
-    /// The value of a key that must be there.
+    /// The value of a key that must be given.
     pub(super) fn required<'a>(&mut self, map: &Map<'a>, key: &str, hint: &str) -> Option<&'a Spanned<Node>> {
         match map.get(key) {
             None if map.misspelt.contains(&key) => None,
@@ -177,7 +179,7 @@ impl Reader {
         }
     }
 
-    /// The value of a key that may be left out; `Some(None)` where it is.
+    /// The value of a key that may be left out: `Some(None)` if it is left out.
     pub(super) fn optional<'a>(&mut self, map: &Map<'a>, key: &str) -> Option<Option<&'a Spanned<Node>>> {
         match map.get(key) {
             None => Some(None),
@@ -189,20 +191,20 @@ impl Reader {
         if !matches!(node.value, Node::Null) {
             return Some(node);
         }
-        // What is not there has no place, so the key is shown.
+        // A missing value has no place, so the error points at the key.
         let at = map.entry(key).map_or(map.at, |(key, _)| key.referenced);
         self.complain(&at, Diag::new(format!("`{key}` has no value")).help("write a value, or remove the key"));
         None
     }
 
-    /// A number that must be there.
+    /// A number that must be given.
     pub(super) fn number(&mut self, map: &Map, field: &Field) -> Option<f64> {
         let hint = format!("the {}, {}", field.what, field.range());
         let node = self.required(map, field.key(), &hint)?;
         self.number_in(node, field)
     }
 
-    /// A number with a default, of the field or worked out by the caller.
+    /// A number that may be left out. Its default is the caller's, otherwise the field's.
     pub(super) fn number_or(&mut self, map: &Map, field: &Field, default: Option<f64>) -> Option<f64> {
         match self.optional(map, field.key())? {
             Some(node) => self.number_in(node, field),
@@ -210,7 +212,7 @@ impl Reader {
         }
     }
 
-    /// A whole number, with the field's default where it has one.
+    /// A whole number. It may be left out if the field has a default.
     pub(super) fn count(&mut self, map: &Map, field: &Field) -> Option<usize> {
         let value = match field.default {
             Some(_) => self.number_or(map, field, None)?,
@@ -228,7 +230,7 @@ impl Reader {
         None
     }
 
-    /// A number that may be left out; `Some(None)` where it is.
+    /// A number that may be left out: `Some(None)` if it is left out.
     pub(super) fn number_maybe(&mut self, map: &Map, field: &Field) -> Option<Option<f64>> {
         match self.optional(map, field.key())? {
             Some(node) => self.number_in(node, field).map(Some),
@@ -236,7 +238,7 @@ impl Reader {
         }
     }
 
-    /// A number of a node, in the field's range.
+    /// The number in a node, checked against the field's range.
     pub(super) fn number_in(&mut self, node: &Spanned<Node>, field: &Field) -> Option<f64> {
         let written = raw(&self.source, &node.referenced);
         let checked =
@@ -259,7 +261,7 @@ impl Reader {
         }
     }
 
-    /// A value as it is written, quotes and all.
+    /// A value as it is written in the file, with its quotes.
     pub(super) fn written(&self, node: &Spanned<Node>) -> &str {
         raw(&self.source, &node.referenced)
     }
@@ -278,10 +280,10 @@ impl Reader {
                     Node::List(items) => format!("a list of {}", items.len()),
                     other => other.kind().to_owned(),
                 };
-                // `[-0,05, 0]` is a list of three, two of them with nothing but a comma between.
+                // YAML reads `[-0,05, 0]` as a list of three. Between its first two items there is only a comma.
                 let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
                 let comma = items.iter().zip(items.iter().skip(1)).any(|(first, second)| {
-                    // `05` is no number in YAML, but written as one.
+                    // YAML does not read `05` as a number, but it is written like one.
                     let digits = |text: &str| !text.is_empty() && text.chars().all(|c| "+-.0123456789".contains(c));
                     let both = [first, second].into_iter().all(|i| digits(self.written(i)));
                     both && begins(first) + self.written(first).len() + 1 == begins(second)
@@ -309,13 +311,13 @@ impl Reader {
         None
     }
 
-    /// Text that must be there.
+    /// Text that must be given.
     pub(super) fn text(&mut self, map: &Map, key: &str, hint: &str) -> Option<String> {
         let node = self.required(map, key, hint)?;
         self.text_in(node, key)
     }
 
-    /// Text that may be left out; `Some(None)` where it is.
+    /// Text that may be left out: `Some(None)` if it is left out.
     pub(super) fn text_maybe(&mut self, map: &Map, key: &str) -> Option<Option<String>> {
         match self.optional(map, key)? {
             Some(node) => self.text_in(node, key).map(Some),
@@ -323,7 +325,7 @@ impl Reader {
         }
     }
 
-    /// Text of a node. A number or a truth value counts as the text it is written as: names are often numbers.
+    /// Text of a node. A number, `true` or `false` counts as text as it is written, because names are often numbers.
     pub(super) fn text_in(&mut self, node: &Spanned<Node>, key: &str) -> Option<String> {
         let text = match &node.value {
             Node::Text(text) => text.trim().to_owned(),
@@ -346,7 +348,8 @@ impl Reader {
         None
     }
 
-    /// One of several words; `None` (nothing complained) is not distinguished from a complaint when `default` is none.
+    /// One of several words, or `default` if the key is left out. Without a default, `None` can mean that the key is
+    /// left out or that an error was reported.
     pub(super) fn choice<T: Copy>(
         &mut self,
         map: &Map,
@@ -370,7 +373,7 @@ impl Reader {
         None
     }
 
-    /// True or false; `Some(None)` where it is left out.
+    /// True or false: `Some(None)` if it is left out.
     pub(super) fn flag(&mut self, map: &Map, key: &str) -> Option<Option<bool>> {
         match self.optional(map, key)? {
             None => Some(None),
@@ -384,7 +387,7 @@ impl Reader {
         }
     }
 
-    /// The result, or its complaint kept at a place.
+    /// The value of a result. If the result is an error, keeps it with a place.
     pub(super) fn settle<T>(&mut self, at: &Location, result: Result<T, Diag>) -> Option<T> {
         result.map_err(|diag| self.complain(at, diag)).ok()
     }

@@ -1,4 +1,4 @@
-//! A readings file: what a shop measured on its machine, for `fit`.
+//! A readings file: what a workshop measured on its machine, for `fit`.
 
 use std::path::Path;
 use std::sync::Arc;
@@ -19,10 +19,10 @@ const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip",
 const SUPPORTS: [(&str, Support); 3] =
     [("bush", Support::Bush), ("headstock", Support::Headstock), ("counter_spindle", Support::CounterSpindle)];
 
-/// Reads readings. A relative path of a machine counts from `base_dir`.
+/// Reads readings. A relative machine path is relative to `base_dir`.
 ///
 /// # Errors
-/// Everything that is wrong: the file's complaints in its order, then the machine file's.
+/// All errors: first those of the readings file, in file order, then those of the machine file.
 pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
     let mut r = Reader::new(Arc::clone(source));
@@ -57,7 +57,7 @@ fn parts(
     let errors = errors(r, map);
     let node = r.required(map, "set_ups", "a list of set-ups, each with its readings");
     let items = node.and_then(|node| r.list(node, "set_ups", fields::SET_UPS_MAX).map(|items| (node, items)));
-    // Without the machine the set-ups cannot be told right from wrong; what is wrong with it is told first.
+    // Without the machine, the set-ups cannot be checked. The errors found so far are reported first.
     let (machine, diameter_mm, (node, items)) = (machine?, diameter?, items?);
     let fit = supports(r, map, &machine);
     if items.is_empty() {
@@ -94,7 +94,7 @@ fn errors(r: &mut Reader, map: &Map) -> Option<Errors> {
     Some(Errors { dial_um: dial?, load_share: load?, tap_share: tap? })
 }
 
-/// What is to be fitted: what `fit` lists, else all the machine has.
+/// The supports to be fitted: those that `fit` lists, otherwise all that the machine has.
 fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>> {
     let has = |support: Support| match support {
         Support::Bush => machine.bush.is_some(),
@@ -186,7 +186,7 @@ fn bar_passes(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding, di
     None
 }
 
-/// Where the headstock stands; none without the bush.
+/// Where the headstock is: `Some(None)` without the bush, because places are then measured from the headstock.
 fn headstock(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Option<Option<f64>> {
     if holding == Holding::NoBush {
         if map.get("headstock").is_some() {
@@ -208,7 +208,8 @@ fn headstock(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> 
     Some(Some(at_mm))
 }
 
-/// The counter-spindle where it holds; `collet` is needed where more than one holds this bar.
+/// The grip of the counter-spindle: `Some(None)` if it does not hold the bar. `collet` must be given if more than one
+/// collet holds this bar.
 fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm: f64) -> Option<Option<Grip>> {
     let nose = r.number_maybe(map, &fields::GRIP)?;
     let named = r.text_maybe(map, "collet")?;
@@ -299,7 +300,7 @@ fn reading(r: &mut Reader, node: &Spanned<Node>, set_up: &SetUp, machine: &Machi
     Some(dial)
 }
 
-/// Why neither load nor dial can be at a place.
+/// Why neither the load nor the dial can be at a place. None if they can.
 fn out_of_reach(set_up: &SetUp, machine: &Machine, at_mm: f64) -> Option<&'static str> {
     if at_mm > set_up.front_mm {
         return Some("beyond the front end of the bar");

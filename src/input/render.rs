@@ -1,4 +1,4 @@
-//! Diagnostics in their long form: path, line, column, the line itself with a marker, and what to write instead.
+//! The long form of diagnostics: path, line, column, the line itself with a marker, and what to write instead.
 
 use annotate_snippets::renderer::DecorStyle;
 use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet};
@@ -6,10 +6,10 @@ use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet}
 use crate::diag::{Diag, Place};
 use crate::shown;
 
-/// A longer line is not shown: nobody finds anything in it.
+/// A longer line is not shown, because nobody finds anything in it.
 const LINE_MAX_BYTES: usize = 400;
 
-/// All diagnostics in the long form, without colour, an empty line between two.
+/// All diagnostics in the long form, without colour, separated by empty lines.
 ///
 /// ```
 /// let diags = spanhold::input::read_job_text("job.yaml", "shaft: {nmae: spindle}\n", ".".as_ref()).unwrap_err();
@@ -54,7 +54,7 @@ fn located<'a>(group: Group<'a>, place: &'a Place) -> Group<'a> {
     else {
         return group.element(Origin::path(path).line(place.line).char_column(place.column));
     };
-    // The marker stands under what is shown of the line.
+    // Writing out control characters makes the line longer, so the marker is placed in the line as it is shown.
     let [before, marked, behind] = [before, marked, behind].map(shown::lines);
     let span = before.len()..before.len() + marked.len();
     let line = format!("{before}{marked}{behind}");

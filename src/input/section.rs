@@ -1,4 +1,4 @@
-//! One entry of `shaft.sections`.
+//! Reads one entry of `shaft.sections`.
 
 use std::f64::consts::PI;
 
@@ -27,7 +27,7 @@ const KEYS: [&str; 13] = [
     "finish_pass",
 ];
 
-/// Keys that say what a section is.
+/// Keys that say what kind of section it is.
 const KINDS: [&str; 4] = ["diameter", "thread", "taper", "across_flats"];
 
 #[derive(Clone, Copy, PartialEq)]
@@ -36,8 +36,8 @@ enum Word {
     Knurl,
 }
 
-/// A section that begins at `from_mm`. The length comes back on its own too: what is behind the section has its place
-/// even where the rest is wrong.
+/// Reads a section that begins at `from_mm`. The length is also returned alone: even if the rest of the section is
+/// wrong, the sections behind it then have their place.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, from_mm: f64) -> (Option<f64>, Option<Section>) {
     let Some(map) = r.map(node, "the section", &KEYS) else {
         return (None, None);
@@ -202,7 +202,7 @@ fn flats(r: &mut Reader, map: &Map) -> Option<SectionKind> {
             return None;
         }
     };
-    // Exactly 2, 4, 6 or 8 here.
+    // `sides` is exactly 2, 4, 6 or 8 here.
     Some(SectionKind::Flats { across_flats_mm, sides: sides as u32, circle_mm })
 }
 
@@ -237,7 +237,7 @@ fn tolerance(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance>
     }
 }
 
-/// A tolerance: a class of ISO 286, or `[lower, upper]` in mm.
+/// Reads a tolerance: a class of ISO 286, or `[lower, upper]` in mm.
 pub(super) fn tolerance_in(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Option<Tolerance> {
     match &node.value {
         Node::List(_) => {

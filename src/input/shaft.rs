@@ -1,4 +1,4 @@
-//! `shaft`: name, material, sections, features, back-end work.
+//! `shaft`: name, material, sections, features, work on the rear end.
 
 use serde_saphyr::{Location, Spanned};
 
@@ -13,7 +13,7 @@ use crate::job::{BackWork, Feature, Section, Shaft};
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
 
-/// The shaft; what was assumed goes to the notes.
+/// Reads the shaft. Assumptions go to the notes.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<Shaft> {
     let map = r.map(node, "the shaft", &KEYS)?;
     let name = r.text_maybe(&map, "name");

@@ -1,4 +1,4 @@
-//! `tools` of a machine: places for tools. May be left out; then nothing is said about tools.
+//! `tools` of a machine: its places for tools. If it is left out, the plan says nothing about tools.
 
 use serde_saphyr::Spanned;
 
@@ -17,7 +17,7 @@ const PLACES: [&Field; 6] = [
     &fields::BACK_DRIVEN,
 ];
 
-/// The places; `Some(None)` where the machine file gives none.
+/// Reads the places: `Some(None)` if the machine file gives none.
 pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> {
     let Some(node) = r.optional(machine, "tools")? else { return Some(None) };
     let mut keys: Vec<&'static str> = Place::ALL.iter().map(|p| p.key()).collect();

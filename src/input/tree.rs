@@ -1,4 +1,4 @@
-//! The tree of a text as an editor needs it: every value as it is written, with the bytes it takes.
+//! The tree of a text for an editor: every value as it is written, with its bytes.
 
 use std::sync::Arc;
 
@@ -10,10 +10,10 @@ use super::file;
 use super::node::{Node, parse, place_of, raw};
 use crate::diag::{Diag, Source};
 
-/// What a value is.
+/// The kind of a value.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {
-    /// Nothing, text, a number, true or false.
+    /// Nothing, text, a number, `true` or `false`.
     Scalar,
     /// A list.
     List,
@@ -21,24 +21,24 @@ pub enum Kind {
     Map,
 }
 
-/// A value and where it stands.
+/// A value and where it is in the text.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Entry {
-    /// Its key in the map above; none in a list, and at the root.
+    /// Its key in the map that contains it. None in a list and at the root.
     pub key: Option<String>,
-    /// First byte of the key, or of the value where it has none.
+    /// First byte of the key, or of the value if it has no key.
     pub from: usize,
     /// First byte of the value.
     pub start: usize,
     /// One past the last byte of the value.
     pub end: usize,
-    /// What it is.
+    /// Its kind.
     pub kind: Kind,
-    /// A scalar without its quotes; of lists and maps what is written.
+    /// A scalar without its quotes. A list or map as it is written.
     pub text: String,
-    /// Whether a list or map stands in brackets, all in one.
+    /// Whether a list or map is written in brackets.
     pub flow: bool,
-    /// What is in it.
+    /// The values in it.
     pub entries: Vec<Entry>,
 }
 
@@ -52,10 +52,10 @@ pub enum Step {
     Item(usize),
 }
 
-/// The tree of a text; `name` stands in messages.
+/// Reads a text as a tree. Messages show `name`.
 ///
 /// # Errors
-/// The text is too large, or not YAML that we read.
+/// The text is too large, or is not YAML that the reader accepts.
 pub fn tree(name: &str, text: &str) -> Result<Entry, Diag> {
     let source = file::source_of(name, text)?;
     let root = parse(&source)?;
@@ -76,7 +76,7 @@ impl Entry {
         }
     }
 
-    /// The way to the innermost value that a byte lies in, its key counted with it.
+    /// The way to the innermost value that contains a byte. A key counts as part of its value.
     pub fn way_to(&self, byte: usize) -> Vec<Step> {
         let mut way = Vec::new();
         let mut here = self;
@@ -93,7 +93,7 @@ fn entry(source: &Arc<Source>, key: Option<(&Spanned<Node>, String)>, node: &Spa
     let place = place_of(source, &node.referenced);
     let key_place = key.as_ref().map(|(key, _)| place_of(source, &key.referenced));
     let nothing = matches!(node.value, Node::Null) && raw(source, &node.referenced).is_empty();
-    // Nothing stands nowhere; what is written for it belongs behind the colon.
+    // A missing value has no place. A new value is written behind the colon of its key.
     let behind_key = key_place.as_ref().filter(|_| nothing).and_then(|key| {
         let colon = source.text.get(key.end..)?.find(':')?;
         Some(key.end + colon + 1)
@@ -134,8 +134,8 @@ fn entry(source: &Arc<Source>, key: Option<(&Spanned<Node>, String)>, node: &Spa
     Entry { key: key.map(|(_, name)| name), from, start, end, kind, text, flow, entries }
 }
 
-/// One past the bracket that closes a collection whose last item ends at `from`: only blanks, commas and comments lie
-/// between.
+/// One past the bracket that closes a list or map whose last item ends at `from`. Only blanks, commas and comments are
+/// between the item and the bracket.
 fn closing(text: &str, from: usize) -> usize {
     let mut comment = false;
     for (i, c) in text.get(from..).unwrap_or_default().char_indices() {

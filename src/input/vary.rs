@@ -10,7 +10,7 @@ use crate::job::{Range, Section, SectionKind, Shaft, Varied};
 
 const FORM: &str = "`length: {section: body, from: 200, to: 1200, step: 50}`";
 
-/// The ranges, the length's first; none where the job has no `vary`.
+/// Reads the ranges, the one of the length first. Empty if the job has no `vary`.
 pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<Vec<Range>> {
     let Some(node) = r.optional(job, "vary")? else {
         return Some(Vec::new());
@@ -63,7 +63,7 @@ fn range(
     Some(Some(Range { varied, section, label, from_mm, to_mm, step_mm }))
 }
 
-/// Index and label of the section meant, by its name or else its number.
+/// Index and label of the section that is meant: found by its name, otherwise by its number.
 fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaft) -> Option<(usize, String)> {
     let text = r.text_in(node, "section")?;
     let called = |(i, s): (usize, &Section)| (s.name.as_deref() == Some(text.as_str())).then_some(i);
@@ -100,7 +100,7 @@ fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaf
     Some((index, section.label(index)))
 }
 
-/// What a plan of the job says about its family.
+/// The note about its family in the plan of a job.
 pub(super) fn note(ranges: &[Range], varied: &[(&Range, f64)]) -> Option<String> {
     if ranges.is_empty() {
         return None;

@@ -1,4 +1,4 @@
-//! `wishes`: what the person planning has decided beforehand. All may be left out.
+//! `wishes`: what the user has decided before planning. All may be left out.
 
 use serde_saphyr::Spanned;
 
@@ -10,7 +10,7 @@ use crate::job::{HandOverWish, NeverGrip, Section, Shaft, Wishes};
 
 const KEYS: [&str; 3] = ["hand_over_at", "never_grip", "at_most_hand_overs"];
 
-/// The wishes; where the shaft is known, also whether they lie on it.
+/// Reads the wishes. If the shaft is known, also checks that they lie on it.
 pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<Wishes> {
     let Some(node) = r.optional(job, "wishes")? else {
         return Some(Wishes::default());
@@ -98,7 +98,8 @@ fn never_grip(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<Ne
     complete.then_some(all)
 }
 
-/// A stretch: the name or the number of a section, or two places. None inside: the shaft is not known.
+/// Reads a stretch: the name or the number of a section, or two places. `Some(None)` if a section is meant but the
+/// shaft is not known.
 fn stretch(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Option<Option<NeverGrip>> {
     let whole = |(index, section): (usize, &Section)| NeverGrip {
         from_mm: section.from_mm,

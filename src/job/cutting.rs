@@ -19,12 +19,12 @@ impl Holding {
     }
 }
 
-/// One tool, or two that cut at once on opposite sides.
+/// One tool, or two that cut at the same time on opposite sides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Tools {
     /// One tool.
     Single,
-    /// A roughing tool leads, a finishing tool trails on the other side.
+    /// A roughing tool leads, and a finishing tool follows it on the other side.
     Opposed,
 }
 
@@ -46,7 +46,7 @@ pub struct Cutting {
     pub tools: Tools,
     /// Cutting speed in m/min.
     pub vc_m_per_min: f64,
-    /// Feed in mm/rev; left out: from the roughness.
+    /// Feed in mm/rev. None: it follows from the roughness.
     pub feed_mm: Option<f64>,
     /// Nose radius in mm.
     pub nose_radius_mm: f64,
@@ -56,11 +56,11 @@ pub struct Cutting {
     pub ap_max_mm: f64,
     /// Depth of the last pass in mm.
     pub ap_finish_mm: f64,
-    /// How far the speed may be lowered: 1 is never.
+    /// Smallest share of the speed that slowing down may leave. 1 means never slow down.
     pub speed_floor: f64,
-    /// How far the finishing tool of a pair trails, mm.
+    /// How far the finishing tool of a pair is behind the roughing tool, mm.
     pub lag_mm: f64,
-    /// Least share of the larger radial force that a pair leaves unbalanced.
+    /// Least radial force that a pair leaves unbalanced, as a share of the larger radial force.
     pub unbalance: f64,
     /// In-plane force as a share of the main cutting force.
     pub in_plane_share: f64,

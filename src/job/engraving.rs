@@ -1,17 +1,19 @@
-//! A plain single-stroke alphabet of our own for engraved texts: what a fine cutter follows.
+//! A plain single-stroke alphabet, drawn for this program, for engraved texts. A fine cutter follows its strokes.
 //!
-//! Letters stand on a grid 4 wide and 6 high; capitals, figures and a few signs. Small letters are engraved as capitals.
+//! Letters are drawn on a grid that is 4 wide and 6 high. There are capitals, figures and a few signs. Small letters
+//! are engraved as capitals.
 
 use crate::diag::Diag;
 
 /// Height of a letter on its grid.
 const HIGH: f64 = 6.0;
-/// From one letter to the next on that grid: four wide, and a gap.
+/// Distance from one letter to the next on the grid: the width of a letter and a gap.
 const ADVANCE: f64 = 5.5;
 /// Width of a letter.
 const WIDE: f64 = 4.0;
 
-/// Each letter's strokes: points as pairs of figures, x then y from the lower left, strokes apart by a space.
+/// The strokes of each letter. A stroke is a list of points. A point is two digits: x, then y, from the lower left. A
+/// space separates strokes.
 const LETTERS: [(char, &str); 46] = [
     (' ', ""),
     ('A', "002640 1232"),
@@ -61,12 +63,12 @@ const LETTERS: [(char, &str); 46] = [
     ('Ø', "010516364541301001 0046"),
 ];
 
-/// What a text takes at a height of letters.
+/// The size of an engraved text.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Path {
     /// Length of all strokes, mm.
     pub length_mm: f64,
-    /// Number of strokes: the cutter is lifted behind each.
+    /// Number of strokes. The cutter is lifted after each.
     pub strokes: usize,
     /// Width of the text, mm.
     pub width_mm: f64,
@@ -83,7 +85,7 @@ fn strokes(letter: char) -> Option<Vec<Vec<(f64, f64)>>> {
     Some(drawn.split_whitespace().map(stroke).collect())
 }
 
-/// Path of a text with letters of a height.
+/// Path of a text with letters of a given height.
 ///
 /// - **Units**: mm.
 ///
@@ -95,7 +97,7 @@ fn strokes(letter: char) -> Option<Vec<Vec<(f64, f64)>>> {
 /// ```
 ///
 /// # Errors
-/// A letter that the alphabet does not have.
+/// The text has a letter that is not in the alphabet.
 pub fn path(text: &str, height_mm: f64) -> Result<Path, Diag> {
     let scale = height_mm / HIGH;
     let mut path = Path { length_mm: 0.0, strokes: 0, width_mm: 0.0 };

@@ -1,15 +1,16 @@
-//! General tolerances of ISO 2768-1, class m, for diameters without a tolerance of their own.
+//! General tolerances of ISO 2768-1, class m, for diameters whose tolerance is not given.
 
 use super::shaft::Tolerance;
 use crate::diag::Diag;
 
-/// The label such a tolerance carries.
+/// The label of such a tolerance.
 pub const LABEL: &str = "ISO 2768-m";
 
-/// Up to and including (mm), deviation (± mm). From memory of ISO 2768-1, table 1, class m; not re-read.
+/// Sizes up to and including (mm), and their deviation (± mm). From memory of ISO 2768-1, table 1, class m; not
+/// re-read.
 const CLASS_M: [(f64, f64); 5] = [(6.0, 0.1), (30.0, 0.2), (120.0, 0.3), (400.0, 0.5), (1000.0, 0.8)];
 
-/// Below this the standard gives no deviations: they shall be indicated beside the size.
+/// Below this size the standard gives no deviations. They must be written beside the size.
 const FROM_MM: f64 = 0.5;
 
 /// General tolerance, class m, of a diameter or length.
@@ -26,7 +27,7 @@ const FROM_MM: f64 = 0.5;
 /// ```
 ///
 /// # Errors
-/// Below 0.5 mm, where the standard asks for deviations beside the size, and over 1000 mm.
+/// The size is below 0.5 mm, where the standard asks for deviations beside the size, or over 1000 mm.
 pub fn limits(size_mm: f64) -> Result<Tolerance, Diag> {
     if size_mm < FROM_MM {
         return Err(Diag::new(format!(

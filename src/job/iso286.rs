@@ -2,7 +2,7 @@
 //!
 //! A step of the diameter is "over … up to and including …": 3.000 mm belongs to 0–3, 18.000 mm to 10–18.
 //!
-//! Standing of the values:
+//! How well the values are confirmed:
 //! - IT5 to IT11: verified against two independent reproductions of ISO 286-1, table 1.
 //! - IT4 and IT12: from memory of ISO 286-1, not re-read.
 //! - f, g, k (grades 4 to 7), m up to 80 mm: verified at f7, g6, k6, m6 in a reproduction of the shaft table of
@@ -15,14 +15,14 @@ use crate::diag::Diag;
 /// Largest diameter of the tables, mm.
 pub const DIAMETER_MAX_MM: f64 = 120.0;
 
-/// Upper ends of the main steps, mm. Steps over 50 mm are divided in two for some deviations of the standard, but not
-/// for those in use here.
+/// Upper ends of the main steps, mm. For some deviations the standard divides the steps over 50 mm in two, but not for
+/// those used here.
 const UP_TO_MM: [f64; 8] = [3.0, 6.0, 10.0, 18.0, 30.0, 50.0, 80.0, 120.0];
 
-/// The coarsest and finest grade of the table.
+/// The finest and the coarsest grade of the table.
 const GRADES: std::ops::RangeInclusive<u32> = 4..=12;
 
-/// Standard tolerances in µm, one row a step of the diameter, IT4 to IT12.
+/// Standard tolerances in µm, IT4 to IT12, one row for each step of the diameter.
 const IT_UM: [[f64; 9]; 8] = [
     [3.0, 4.0, 6.0, 10.0, 14.0, 25.0, 40.0, 60.0, 100.0],
     [4.0, 5.0, 8.0, 12.0, 18.0, 30.0, 48.0, 75.0, 120.0],
@@ -34,11 +34,11 @@ const IT_UM: [[f64; 9]; 8] = [
     [10.0, 15.0, 22.0, 35.0, 54.0, 87.0, 140.0, 220.0, 350.0],
 ];
 
-/// Upper deviations in µm, one value a step.
+/// Upper deviations in µm, one value for each step.
 const E_UM: [f64; 8] = [-14.0, -20.0, -25.0, -32.0, -40.0, -50.0, -60.0, -72.0];
 const F_UM: [f64; 8] = [-6.0, -10.0, -13.0, -16.0, -20.0, -25.0, -30.0, -36.0];
 const G_UM: [f64; 8] = [-2.0, -4.0, -5.0, -6.0, -7.0, -9.0, -10.0, -12.0];
-/// Lower deviations in µm, one value a step.
+/// Lower deviations in µm, one value for each step.
 const J5_J6_UM: [f64; 8] = [-2.0, -2.0, -2.0, -3.0, -4.0, -5.0, -7.0, -9.0];
 const J7_UM: [f64; 8] = [-4.0, -4.0, -5.0, -6.0, -8.0, -10.0, -12.0, -15.0];
 const K_UM: [f64; 8] = [0.0, 1.0, 1.0, 1.0, 2.0, 2.0, 2.0, 3.0];
@@ -59,7 +59,7 @@ fn step(diameter_mm: f64) -> Result<usize, Diag> {
 /// Width of the standard tolerance `IT{grade}` at a diameter.
 ///
 /// - **Units**: mm in, mm out.
-/// - **Source**: ISO 286-1, table 1; standing of the values at the head of this file.
+/// - **Source**: ISO 286-1, table 1. The head of this file says how well the values are confirmed.
 ///
 /// ```
 /// use spanhold::job::iso286::it_width_mm;
@@ -69,7 +69,7 @@ fn step(diameter_mm: f64) -> Result<usize, Diag> {
 /// ```
 ///
 /// # Errors
-/// A grade outside 4 to 12, a diameter outside 0 to 120 mm.
+/// The grade is outside 4 to 12, or the diameter is outside 0 to 120 mm.
 pub fn it_width_mm(grade: u32, diameter_mm: f64) -> Result<f64, Diag> {
     Ok(it_um(grade, step(diameter_mm)?)? / 1000.0)
 }
@@ -88,7 +88,7 @@ fn it_um(grade: u32, step: usize) -> Result<f64, Diag> {
 /// Limits of a shaft class such as `h6` at a diameter; the label is the class.
 ///
 /// - **Units**: mm.
-/// - **Source**: ISO 286-1 and -2; standing of the values at the head of this file.
+/// - **Source**: ISO 286-1 and -2. The head of this file says how well the values are confirmed.
 ///
 /// ```
 /// use spanhold::job::iso286::shaft_limits;
@@ -98,7 +98,7 @@ fn it_um(grade: u32, step: usize) -> Result<f64, Diag> {
 /// ```
 ///
 /// # Errors
-/// A class that is not one of the table's, a diameter outside 0 to 120 mm.
+/// The class is not in the table, or the diameter is outside 0 to 120 mm.
 pub fn shaft_limits(class: &str, diameter_mm: f64) -> Result<Tolerance, Diag> {
     let (letter, grade) = parse(class)?;
     let step = step(diameter_mm)?;
@@ -120,7 +120,7 @@ pub fn shaft_limits(class: &str, diameter_mm: f64) -> Result<Tolerance, Diag> {
             };
             (lower, lower + width)
         }
-        // k is lifted in the fine grades only; from IT8 on it starts at the nominal diameter.
+        // Up to IT7, k has the lower deviation of the table. From IT8 on its lower deviation is 0.
         "k" => {
             let lower = if grade <= 7 { K_UM[step] } else { 0.0 };
             (lower, lower + width)

@@ -13,7 +13,7 @@ pub struct CentreHole {
     pub mouth_mm: f64,
 }
 
-/// Pilot, mouth of A and R, mouth of B (where made), mm. From memory of ISO 6411:1982 and ISO 866, 2540, 2541; not
+/// Pilot, mouth of A and R, mouth of B (if there is one), mm. From memory of ISO 6411:1982 and ISO 866, 2540, 2541; not
 /// re-read.
 const SIZES_MM: [(f64, f64, Option<f64>); 14] = [
     (0.5, 1.06, None),
@@ -47,7 +47,7 @@ const R_FROM_MM: f64 = 1.0;
 /// ```
 ///
 /// # Errors
-/// Another type, a size that is not in the table, a mouth that does not belong to the pilot.
+/// The type is unknown, the size is not in the table, or the mouth does not belong to the pilot.
 pub fn parse(text: &str) -> Result<CentreHole, Diag> {
     let plain: String = text.to_ascii_uppercase().chars().filter(|c| !c.is_whitespace()).collect();
     let plain = plain.strip_prefix("ISO6411").unwrap_or(&plain).trim_start_matches('-');

@@ -1,4 +1,4 @@
-//! What counts as good enough, what the plan is to make best, and what things cost.
+//! What is good enough, what the planner optimises, and costs.
 
 use super::iso286::it_width_mm;
 use super::shaft::Interrupt;
@@ -15,7 +15,7 @@ pub struct Limits {
     pub whip_mm: f64,
     /// Largest self-weight deflection over the unsupported span in mm.
     pub sag_mm: f64,
-    /// Largest self-weight deflection at the old nose when the collet opens, mm.
+    /// Largest self-weight deflection at the nose of the counter-spindle when its collet opens, mm.
     pub release_mm: f64,
     /// Share of a tolerance that deflection may use.
     pub tolerance_share: f64,
@@ -25,29 +25,31 @@ pub struct Limits {
     pub damping_ratio: f64,
     /// Clearance kept between the front and the counter-spindle's bore, mm on the radius.
     pub bore_clearance_mm: f64,
-    /// Margin on the torque a grip must carry.
+    /// Factor on the torque that a grip must carry.
     pub torque_margin: f64,
-    /// What a witness line on an `avoid` surface costs, s.
+    /// Cost of a witness line on an `avoid` surface, s.
     pub avoid_penalty_s: f64,
 }
 
 impl Limits {
-    /// Least lateral stiffness where a job gives none, N/µm.
+    /// Least lateral stiffness if a job gives none, N/µm. Common practice, no source.
     pub fn stiffness_for_bar(diameter_mm: f64) -> f64 {
         crate::fields::STIFFNESS_PER_MM * diameter_mm
     }
 }
 
-/// How finely a plan is looked for. No limit: a coarse start finds no less, for the planner looks finer before it says no.
+/// How finely the planner searches for a plan. This is not a limit. A coarse start loses no plan, because the planner
+/// searches more finely before it says that there is none.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Planning {
-    /// Coarsest distance of stations to start with, mm.
+    /// Largest distance between stations at the start, mm.
     pub station_pitch_mm: f64,
 }
 
-/// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. Spreads are standard
-/// deviations as a share of the value (log-normal, so that nothing turns negative). Defaults: common practice, no source.
+/// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. A spread is a standard
+/// deviation as a share of the value. The values are log-normal, so that none becomes negative. Defaults: common
+/// practice, no source.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Scatter {
@@ -57,7 +59,7 @@ pub struct Scatter {
     pub seed: u64,
     /// Spread of the bow left in the shaft.
     pub straightness: f64,
-    /// Spread of every support's stiffness, each by itself.
+    /// Spread of every support's stiffness. Each support scatters independently.
     pub supports: f64,
     /// Spread of the specific cutting force.
     pub kc: f64,
@@ -65,18 +67,18 @@ pub struct Scatter {
     pub e: f64,
     /// Spread of the damping ratio.
     pub damping: f64,
-    /// Spread of the bar's diameter, mm; left out: even over its tolerance.
+    /// Spread of the bar's diameter, mm. None: spread evenly over its tolerance.
     pub bar_mm: Option<f64>,
 }
 
-/// What the plan is to make best.
+/// What the planner optimises.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Objective {
-    /// Least time a part.
+    /// Least time per part.
     Time,
     /// Fewest hand-overs, then least time.
     FewestHandOvers,
-    /// Largest smallest margin, then least time.
+    /// Largest value of the smallest margin, then least time.
     Margin,
 }
 
@@ -84,24 +86,25 @@ pub enum Objective {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Rates {
-    /// Machine cost an hour.
+    /// Machine cost per hour.
     pub machine_per_hour: f64,
-    /// Material cost a kg.
+    /// Material cost per kg.
     pub material_per_kg: f64,
     /// Currency.
     pub currency: String,
 }
 
-/// Roughness up to which a surface is never interrupted without leave, Ra in µm. Common practice, no source.
+/// Up to this roughness a surface is never interrupted if the job does not say, Ra in µm. Common practice, no source.
 const RA_NEVER_UM: f64 = 0.8;
-/// Roughness up to which an interruption is avoided, Ra in µm. Common practice, no source.
+/// Up to this roughness an interruption is avoided if the job does not say, Ra in µm. Common practice, no source.
 const RA_AVOID_UM: f64 = 1.6;
-/// Rounding of a width worked out from deviations in decimal mm; without it an exact IT7 band would count as wider.
+/// Allowance for the rounding of a width that is calculated from deviations in decimal mm. Without it, an exact IT7
+/// width would count as wider.
 const ROUNDING_MM: f64 = 1e-9;
 
 impl Interrupt {
-    /// What a surface allows where the job does not say: `Never` for a tolerance of IT7 or finer or Ra 0.8 and finer,
-    /// `Avoid` up to IT9 or Ra 1.6, else `Free`.
+    /// What a surface allows if the job does not say: `Never` for a tolerance of IT7 or finer or Ra 0.8 and finer,
+    /// `Avoid` up to IT9 or Ra 1.6, otherwise `Free`.
     ///
     /// - **Units**: mm, µm; `diameter_mm` is the section's largest.
     /// - **Source**: common practice, no source.

@@ -1,4 +1,4 @@
-//! The lathe: what guides, holds and drives the bar, and how long its own motions take.
+//! The lathe: what guides, holds and drives the bar, and how long its motions take.
 
 use super::tooling::{BackPlace, ToolPlaces};
 
@@ -8,27 +8,27 @@ use super::tooling::{BackPlace, ToolPlaces};
 pub struct Machine {
     /// Name.
     pub name: String,
-    /// Guide bush, where it has one.
+    /// Guide bush, if it has one.
     pub bush: Option<Bush>,
-    /// What holds without the bush, where that is possible.
+    /// How the bar is held without the bush, if that is possible.
     pub no_bush: Option<NoBush>,
     /// Headstock.
     pub headstock: Headstock,
-    /// Counter-spindle, where it has one.
+    /// Counter-spindle, if it has one.
     pub counter_spindle: Option<CounterSpindle>,
-    /// What sharing one stop saves when a hand-over and a re-grip meet, s.
+    /// Time saved if a hand-over and a re-grip share one stop, s.
     pub shared_stop_saving_s: f64,
-    /// Distances of the cross-driven tools from the cutting tool, on the far side from the bush, mm; at least one.
+    /// Distances of the cross-driven tools from the cutting tool, on the side away from the bush, mm. At least one.
     pub cross_tool_reach_mm: Vec<f64>,
-    /// What every travel costs on top of its cut, s.
+    /// Time that every travel takes in addition to its cut, s.
     pub segment_overhead_s: f64,
     /// Part-off.
     pub part_off: PartOff,
-    /// Bar end that no gripping reaches (chamfer, bar-feed end piece), mm.
+    /// End of the bar that cannot be gripped (chamfer, bar-feed end piece), mm.
     pub bar_end_mm: f64,
-    /// Faced off at the front of every part, mm.
+    /// Length faced off at the front of every part, mm.
     pub facing_mm: f64,
-    /// Places for tools, where they are given.
+    /// Places for tools, if they are given.
     pub tools: Option<ToolPlaces>,
     /// Time of one tool change, s.
     pub tool_change_s: f64,
@@ -39,17 +39,17 @@ pub struct Machine {
 }
 
 impl Machine {
-    /// What a re-grip costs when it shares a stop with a hand-over, s.
+    /// Time of a re-grip that shares a stop with a hand-over, s.
     pub fn shared_regrip_s(&self) -> f64 {
         (self.headstock.regrip_s - self.shared_stop_saving_s).max(0.0)
     }
 
-    /// What a hand-over costs, s; nothing without a counter-spindle.
+    /// Time of a hand-over, s. Zero without a counter-spindle.
     pub fn hand_over_s(&self) -> f64 {
         self.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s)
     }
 
-    /// The collet of a name; names are unique.
+    /// The collet with a name. Names are unique.
     pub fn collet(&self, name: &str) -> Option<&Collet> {
         self.counter_spindle.as_ref()?.collets.iter().find(|c| c.name == name)
     }
@@ -67,7 +67,7 @@ pub struct Bush {
     pub gap_mm: f64,
     /// Radial stiffness in N/µm, shared equally by the two ends of the land.
     pub stiffness_n_per_um: f64,
-    /// Land that must stay on raw bar at a pull-back, mm.
+    /// Length of the land that must stay on raw bar at a pull-back, mm.
     pub engagement_min_mm: f64,
 }
 
@@ -85,9 +85,9 @@ pub struct NoBush {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Headstock {
-    /// Nearest the collet nose comes to the bush face, mm.
+    /// Smallest distance from the bush face to the collet nose, mm.
     pub nearest_mm: f64,
-    /// Stroke in mm: the farthest is `nearest + stroke`.
+    /// Stroke in mm. The largest distance of the nose is `nearest + stroke`.
     pub stroke_mm: f64,
     /// Length held by the collet in mm.
     pub hold_mm: f64,
@@ -97,14 +97,14 @@ pub struct Headstock {
     pub max_rpm: f64,
     /// Time of one re-grip in s.
     pub regrip_s: f64,
-    /// Clamping force of its collet, the sum of the radial forces, N, where given.
+    /// Clamping force of its collet, the sum of the radial forces, N, if given.
     pub clamp_force_n: Option<f64>,
     /// Coefficient of friction between its collet and the bar.
     pub friction: f64,
 }
 
 impl Headstock {
-    /// Farthest the collet nose stands from the bush face, mm.
+    /// Largest distance from the bush face to the collet nose, mm.
     pub fn farthest_mm(&self) -> f64 {
         self.nearest_mm + self.stroke_mm
     }
@@ -114,9 +114,9 @@ impl Headstock {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct CounterSpindle {
-    /// Nearest its nose comes to the bush face, mm.
+    /// Smallest distance from the bush face to its nose, mm.
     pub nearest_mm: f64,
-    /// Farthest its nose goes from the bush face, mm.
+    /// Largest distance from the bush face to its nose, mm.
     pub farthest_mm: f64,
     /// Diameter of the bore in mm.
     pub bore_mm: f64,
@@ -134,9 +134,9 @@ pub struct CounterSpindle {
     pub back_place: BackPlace,
     /// Time of unloading the finished part, s.
     pub unload_s: f64,
-    /// Support inside the bore, where it has one.
+    /// Support inside the bore, if it has one.
     pub sleeve: Option<Sleeve>,
-    /// Collets at hand.
+    /// The collets that are available.
     pub collets: Vec<Collet>,
 }
 
@@ -146,7 +146,7 @@ pub struct CounterSpindle {
 pub struct Sleeve {
     /// Distance between supports, counted from the rear end of the collet's hold, mm.
     pub pitch_mm: f64,
-    /// Radial stiffness of each in N/µm.
+    /// Radial stiffness of each support in N/µm.
     pub stiffness_n_per_um: f64,
 }
 

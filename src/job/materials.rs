@@ -1,9 +1,9 @@
-//! Materials: what the beam and the cut need to know, and a table of common ones.
+//! Materials: the properties that the beam and the cut need, and a table of common materials.
 //!
-//! Standing of the table: modulus, density and Poisson's ratio are ordinary handbook values (EN 10277, EN 10083,
+//! How reliable the table is: modulus, density and Poisson's ratio are ordinary handbook values (EN 10277, EN 10083,
 //! EN 10088, EN 12164, EN 755, ISO 5832), from memory, not re-read. Cutting speeds are for coated carbide with coolant:
-//! common practice, no source. Where kc1.1 and mc come from stands with each row, together with how far to trust it;
-//! none of these tables was re-read, and sets of different authors differ by up to 70 % at thin chips.
+//! common practice, no source. Each row names the source of its kc1.1 and mc, and how far to trust it. None of these
+//! sources was re-read. Values of different authors differ by up to 70 % at thin chips.
 
 use crate::diag::Diag;
 use crate::fields::nearest;
@@ -28,12 +28,12 @@ pub struct Material {
     pub vc_m_per_min: Option<(f64, f64)>,
 }
 
-/// How far a row's cutting-force values are to be trusted.
+/// How reliable the cutting-force values of a row are.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Confidence {
-    /// The memory of the source is sure.
+    /// The source is remembered with certainty.
     High,
-    /// The memory of the source is fair, or sources differ.
+    /// The source is remembered fairly well, or sources differ.
     Medium,
     /// An estimate.
     Low,
@@ -59,7 +59,7 @@ pub struct Row {
     pub number: &'static str,
     /// Other names it is known by.
     pub aliases: &'static [&'static str],
-    /// State the values are for.
+    /// State of the material that the values are for.
     pub state: &'static str,
     /// Young's modulus in GPa.
     pub e_gpa: f64,
@@ -156,12 +156,12 @@ mod table {
 
 pub use table::ROWS;
 
-/// What is left of a name when capitals, spaces and hyphens do not count.
+/// A name in small letters, without spaces and hyphens, for comparison.
 fn plain(name: &str) -> String {
     name.chars().filter(|c| !c.is_whitespace() && *c != '-').flat_map(char::to_lowercase).collect()
 }
 
-/// The row of a name or number, ignoring capitals, spaces and hyphens.
+/// The row with a name or number. Capitals, spaces and hyphens do not matter.
 ///
 /// ```
 /// use spanhold::job::materials::find;
@@ -171,7 +171,7 @@ fn plain(name: &str) -> String {
 /// ```
 ///
 /// # Errors
-/// No such row; the help names the nearest.
+/// There is no such row. The help suggests the nearest name.
 pub fn find(name: &str) -> Result<&'static Row, Diag> {
     let wanted = plain(name);
     let names = |row: &'static Row| [row.name, row.number].into_iter().chain(row.aliases.iter().copied());

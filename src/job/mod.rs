@@ -1,8 +1,8 @@
 //! The job as plain data: what is made, from which bar, on which machine, how, and within which limits.
 //!
-//! Units are fixed by the names. The reader (`input`) validates every value once; afterwards a [`Job`] cannot be
-//! wrong, so nothing below re-checks it. The types are `non_exhaustive`: outside this crate a job comes from the
-//! reader only.
+//! The name of a quantity gives its unit. The reader (`input`) checks every value once. After that a [`Job`] is valid,
+//! and the code that uses it does not check it again. The types are `non_exhaustive`: outside this crate only the
+//! reader can make a job.
 
 mod cutting;
 pub mod engraving;
@@ -34,7 +34,7 @@ pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
-/// Two turned lengths closer than this are one, mm.
+/// Two turned lengths that differ by no more than this are the same, mm.
 const SAME_MM: f64 = 1e-6;
 
 /// Everything the planner needs to know.
@@ -51,46 +51,47 @@ pub struct Job {
     pub cutting: Cutting,
     /// With or without the guide bush.
     pub holding: Holding,
-    /// What counts as good enough.
+    /// What is good enough.
     pub limits: Limits,
-    /// How finely a plan is looked for.
+    /// How finely the planner searches for a plan.
     pub planning: Planning,
-    /// What has been decided beforehand.
+    /// What the user has decided before planning.
     pub wishes: Wishes,
-    /// What the plan is to make best.
+    /// What the planner optimises.
     pub objective: Objective,
-    /// Cost rates, where given.
+    /// Cost rates, if given.
     pub rates: Option<Rates>,
-    /// The order to be quoted, where there is one.
+    /// The order to be quoted, if there is one.
     pub order: Option<Order>,
     /// How inputs scatter.
     pub scatter: Scatter,
-    /// Ranges of a family of parts, the length's first; empty for a single part. The values above are the nominal ones.
+    /// Ranges of a family of parts, the one of the length first. Empty for a single part. The values above are the
+    /// nominal ones.
     pub vary: Vec<Range>,
-    /// Things the reader assumed or lowered, in the order of the file; printed with the plan.
+    /// What the reader assumed or lowered, in the order of the file. Printed with the plan.
     pub notes: Vec<String>,
-    /// `sha256:` and the hex digest of the job text and the machine text it names.
+    /// `sha256:` and the hex digest of the job text, the text of its machine file and the varied values.
     pub input_digest: String,
 }
 
 impl Job {
-    /// Turned length at which the part is parted off: the shaft plus the part-off width, in mm.
+    /// Turned length at which the part is parted off: length of the shaft plus part-off width, in mm.
     pub fn parted_at_mm(&self) -> f64 {
         self.shaft.length_mm() + self.machine.part_off.width_mm
     }
 
-    /// Bar that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
+    /// Length of bar that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.
     pub fn out_of_reach_mm(&self) -> f64 {
         self.machine.headstock.nearest_mm + self.machine.headstock.hold_mm + self.machine.bar_end_mm
     }
 
-    /// Bar that one part takes: the shaft, part-off and what is faced off its ends, in front at least what the machine file
-    /// says, mm.
+    /// Length of bar that one part takes, mm: the shaft, the part-off, and what is faced off both ends. At the front
+    /// this is at least the facing of the machine file.
     pub fn piece_mm(&self) -> f64 {
         self.parted_at_mm() + self.machine.facing_mm.max(self.faced_mm(End::Front)) + self.faced_mm(End::Back)
     }
 
-    /// What the job's features face off an end, mm.
+    /// Length that the job's features face off an end, mm.
     fn faced_mm(&self, at: End) -> f64 {
         let faced = self.shaft.features.iter().filter_map(|f| match f.kind {
             FeatureKind::Facing { depth_mm, end } if end == at => Some(depth_mm),
@@ -104,9 +105,9 @@ impl Job {
         self.stock.bar_length_mm - self.pieces_per_bar() as f64 * self.piece_mm()
     }
 
-    /// Parts of a bar, `floor((bar - out of reach)/(L + part-off + facing))`.
+    /// Number of parts from one bar, `floor((bar - out of reach)/(L + part-off + facing))`. Derived here.
     pub fn pieces_per_bar(&self) -> usize {
-        // The slack keeps a bar that is an exact multiple from losing a piece to rounding.
+        // The small addition keeps a bar that is an exact multiple from losing a piece to rounding.
         ((self.stock.bar_length_mm - self.out_of_reach_mm()) / self.piece_mm() + 1e-9).floor().max(0.0) as usize
     }
 }
@@ -117,7 +118,7 @@ impl Job {
 pub struct Stock {
     /// Diameter in mm.
     pub diameter_mm: f64,
-    /// Tolerance of the bar, for the sheet.
+    /// Tolerance of the bar, printed on the sheet.
     pub tolerance: Option<Tolerance>,
     /// Length of a bar in mm.
     pub bar_length_mm: f64,

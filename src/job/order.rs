@@ -1,4 +1,4 @@
-//! The order a quote is for.
+//! The order that a quote is for.
 
 /// An order.
 #[derive(Debug, Clone, PartialEq)]
@@ -6,7 +6,7 @@
 pub struct Order {
     /// Pieces ordered.
     pub pieces: usize,
-    /// Time of setting the machine up, h.
+    /// Time to set up the machine, h.
     pub set_up_h: f64,
     /// Length of a shift, h.
     pub shift_h: f64,

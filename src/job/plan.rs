@@ -1,7 +1,8 @@
-//! The plan as plain data. It is what `plan --format json` prints, what is stored, re-checked and reported: a plan
-//! alone is enough to print everything, so it carries an outline of the shaft and the machine with it.
+//! The plan as plain data. This is what `plan --format json` prints, and what is stored, checked again and reported. A
+//! plan alone must be enough to print everything, so it contains an outline of the shaft and the machine.
 //!
-//! Field order is output order. Every number is finite. Serialisation is the contract; see README, "The plan file".
+//! The order of the fields is the order of the output. Every number is finite. Users rely on the serialised form; see
+//! README, "The plan file".
 
 mod at_stop;
 mod outline;
@@ -84,24 +85,25 @@ pub struct Plan {
 }
 
 impl Plan {
-    /// Time from part to part, s; where a plan has no timeline, the sum of its times.
+    /// Time from one part to the next, s. If the plan has no timeline, the sum of its times.
     pub fn pace_s(&self) -> f64 {
         self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
     }
 
-    /// Tells the margin that its stages leave, and where.
+    /// Sets the smallest margin of all stages, and the check it comes from.
     pub fn tell_margin(&mut self) {
         let worst = self.stages.iter().filter_map(Stage::governing);
         self.margin_at = worst.max_by(|a, b| a.utilisation.total_cmp(&b.utilisation)).cloned();
         self.margin = self.margin_at.as_ref().map(|m| 1.0 - m.utilisation);
     }
 
-    /// How far bar is fed on, uncut, for work behind the end of a stage (index), mm turned; none where nothing lies there.
+    /// How far the bar is fed on, without cutting, for work behind the end of a stage (index): turned length in mm.
+    /// None if there is no such work.
     pub fn fed_on_mm(&self, stage: usize) -> Option<f64> {
         self.behind(stage).filter_map(|f| f.turned_mm).max_by(f64::total_cmp)
     }
 
-    /// The work behind the end of a stage (index).
+    /// The work that lies behind the end of a stage (index).
     pub fn behind(&self, stage: usize) -> impl Iterator<Item = &FeatureMoment> {
         let end_mm = self.stages.get(stage).map_or(f64::INFINITY, |s| s.to_mm);
         let here = self.features.iter().filter(move |f| f.stage == Some(stage + 1));
@@ -304,8 +306,8 @@ pub struct Cost {
     pub currency: String,
 }
 
-/// The name of a check as it is said: the check of the speed against the critical speed is called `whirl` in files, but a
-/// thread is whirled too, and the shaft whips.
+/// The name of a check in a sentence. Files call the check of the speed against the critical speed `whirl`. In a
+/// sentence this could be mistaken for the whirling of a thread.
 pub fn check_in_words(check: &str) -> &str {
     match check {
         "whirl" => "critical speed",
@@ -313,7 +315,7 @@ pub fn check_in_words(check: &str) -> &str {
     }
 }
 
-/// Stands between the names of checks and rules that stop the bar together: `counter_spindle_travel and stroke`.
+/// Separates the names of checks and rules that stop the bar together: `counter_spindle_travel and stroke`.
 pub const AND: &str = " and ";
 
 /// Why there is no plan and what would help.
@@ -341,7 +343,7 @@ impl Shortfall {
         self.names().collect::<Vec<_>>().join(AND)
     }
 
-    /// Names of all that must be lifted, one as a rule.
+    /// Names of all that must be lifted, usually only one.
     pub fn names(&self) -> impl Iterator<Item = &str> {
         std::iter::once(&self.blocked_by).chain(&self.blocked_with).map(String::as_str)
     }

@@ -43,44 +43,45 @@ impl Support {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Readings {
-    /// The machine; its stiffnesses are where the fit starts, and hold for supports that are not fitted.
+    /// The machine. The fit starts from its stiffnesses. Supports that are not fitted keep them.
     pub machine: Machine,
     /// Material of the measured bar.
     pub material: Material,
     /// Its diameter, mm.
     pub diameter_mm: f64,
-    /// What is to be fitted.
+    /// The supports to be fitted.
     pub fit: Vec<Support>,
-    /// How well one can read.
+    /// Errors of the readings.
     pub errors: Errors,
     /// The set-ups, at least one.
     pub set_ups: Vec<SetUp>,
-    /// Where the set-ups stand in the file.
+    /// Where the set-ups are in the file.
     pub place: Option<Place>,
 }
 
 /// Errors of the readings (standard deviations).
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Errors {
-    /// Of the dial, µm.
+    /// Error of a dial reading, µm.
     pub dial_um: f64,
-    /// Of the load, a share.
+    /// Error of a load, as a share.
     pub load_share: f64,
-    /// Of a frequency, a share.
+    /// Error of a frequency, as a share.
     pub tap_share: f64,
 }
 
-/// The bar held in one way. Places are distances from the bush face (without a bush, from the nose of the headstock's
-/// collet), towards the counter-spindle above 0.
+/// The bar held in one way. Places are distances from the bush face, or without a bush from the nose of the headstock's
+/// collet. They are positive towards the counter-spindle.
 #[derive(Debug, Clone, PartialEq)]
 pub struct SetUp {
     /// Name, for messages.
     pub name: String,
-    /// Nose of the headstock's collet behind the bush face, mm; none: the bar is held without the bush.
+    /// Distance from the bush face back to the nose of the headstock's collet, mm. None if the bar is held without the
+    /// bush.
     pub headstock_mm: Option<f64>,
     /// Front end of the bar, mm.
     pub front_mm: f64,
-    /// The counter-spindle, where it holds.
+    /// The grip of the counter-spindle, if it holds the bar.
     pub grip: Option<Grip>,
     /// Dial readings.
     pub dial: Vec<Dial>,
@@ -91,20 +92,20 @@ pub struct SetUp {
 /// The counter-spindle's collet closed on the bar.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Grip {
-    /// Its nose, mm.
+    /// Place of its nose, mm.
     pub nose_mm: f64,
     /// Length it holds, mm.
     pub hold_mm: f64,
 }
 
-/// One dial reading: what a load changes.
+/// One dial reading: the change that a load causes.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Dial {
     /// Load, N.
     pub load_n: f64,
-    /// Where it pulls, mm.
+    /// Where the load acts, mm.
     pub at_mm: f64,
-    /// Where the dial stands, mm.
+    /// Where the dial is, mm.
     pub read_at_mm: f64,
     /// Deflection in the direction of the load, µm.
     pub deflection_um: f64,

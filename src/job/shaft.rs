@@ -9,9 +9,9 @@ use super::thread::Thread;
 pub struct Shaft {
     /// Name on the drawing.
     pub name: String,
-    /// Drawing number, where given.
+    /// Drawing number, if given.
     pub drawing: Option<String>,
-    /// Revision of the drawing, where given.
+    /// Revision of the drawing, if given.
     pub revision: Option<String>,
     /// Material.
     pub material: Material,
@@ -19,7 +19,7 @@ pub struct Shaft {
     pub sections: Vec<Section>,
     /// Holes, keyseats, centre holes.
     pub features: Vec<Feature>,
-    /// Work on the rear end after part-off, in the counter-spindle, besides the features there.
+    /// Work on the rear end after part-off, in the counter-spindle, in addition to the features at that end.
     pub back_work: Vec<BackWork>,
     /// Bow left in the turned shaft, mm per m.
     pub bow_mm_per_m: f64,
@@ -31,8 +31,8 @@ impl Shaft {
         self.sections.last().map_or(0.0, |s| s.to_mm)
     }
 
-    /// Index of the section that holds `s`; a shoulder belongs to the section in front of it. `s <= 0` gives the
-    /// first section, `s` beyond the end the last.
+    /// Index of the section that contains `s`. A shoulder belongs to the section in front of it. `s <= 0` gives the
+    /// first section, and `s` beyond the end gives the last.
     pub fn section_at(&self, s_mm: f64) -> usize {
         let i = self.sections.partition_point(|sec| sec.to_mm < s_mm);
         i.min(self.sections.len().saturating_sub(1))
@@ -43,7 +43,7 @@ impl Shaft {
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Section {
-    /// Name, where given.
+    /// Name, if given.
     pub name: Option<String>,
     /// What it is.
     pub kind: SectionKind,
@@ -55,7 +55,7 @@ pub struct Section {
     pub tolerance: Tolerance,
     /// Wanted roughness Ra in µm.
     pub ra_um: Option<f64>,
-    /// Whether a last pass is asked for always.
+    /// Whether a last pass is made in any case.
     pub finish_pass: bool,
     /// Whether a collet may hold it.
     pub grip: bool,
@@ -69,12 +69,13 @@ impl Section {
         self.to_mm - self.from_mm
     }
 
-    /// The name, or `section N` (from 1).
+    /// The name. If there is none, `section N`, counted from 1.
     pub fn label(&self, index: usize) -> String {
         self.name.clone().unwrap_or_else(|| format!("section {}", index + 1))
     }
 
-    /// Largest diameter that passes through a collet in mm: major diameter of a thread, circle across the corners.
+    /// Largest diameter that must pass through a collet, mm: the major diameter of a thread, the turned circle of
+    /// flats.
     pub fn largest_mm(&self) -> f64 {
         match &self.kind {
             SectionKind::Cylinder { diameter_mm }
@@ -86,7 +87,7 @@ impl Section {
         }
     }
 
-    /// Smallest turned diameter in mm: what the last tool turns down to (a thread: its major diameter).
+    /// Smallest turned diameter in mm, to which the last tool turns. For a thread this is its major diameter.
     pub fn smallest_turned_mm(&self) -> f64 {
         match &self.kind {
             SectionKind::Taper { front_mm, rear_mm } => front_mm.min(*rear_mm),
@@ -110,8 +111,8 @@ impl Section {
         }
     }
 
-    /// Diameter that carries the bending at `s` in mm: a thread counts with its minor diameter, flats with the circle
-    /// across the flats, a groove with its own (model, section "the beam").
+    /// Diameter that carries the bending at `s`, mm: the minor diameter of a thread (ISO 68-1 / ISO 724), the circle
+    /// across the flats, the diameter at the bottom of a groove. See "Beam" in DEVELOPERS.md.
     pub fn bending_mm(&self, s_mm: f64) -> f64 {
         match &self.kind {
             SectionKind::Cylinder { diameter_mm }
@@ -126,7 +127,7 @@ impl Section {
         }
     }
 
-    /// Whether it is one plain cylinder, the only thing a collet takes hold of.
+    /// Whether it is one plain cylinder. A collet can grip nothing else.
     pub fn is_plain(&self) -> bool {
         matches!(self.kind, SectionKind::Cylinder { .. })
     }
@@ -149,7 +150,7 @@ pub enum SectionKind {
         /// Diameter at the rear end.
         rear_mm: f64,
     },
-    /// A groove, plunged.
+    /// A groove, cut by plunging.
     Groove {
         /// Diameter at the bottom.
         diameter_mm: f64,
@@ -161,11 +162,11 @@ pub enum SectionKind {
     },
     /// Flats milled on a turned cylinder.
     Flats {
-        /// Distance of opposite flats.
+        /// Distance between opposite flats.
         across_flats_mm: f64,
         /// Number of flats (2, 4, 6, 8).
         sides: u32,
-        /// The turned circle: across the corners, or the given diameter of a two-sided one.
+        /// The turned circle: the given diameter, otherwise the circle across the corners.
         circle_mm: f64,
     },
 }
@@ -193,7 +194,7 @@ impl Tolerance {
 pub enum Interrupt {
     /// Not at all: a witness line would spoil it.
     Never,
-    /// At a price.
+    /// Only if needed: it costs a penalty.
     Avoid,
     /// Freely.
     Free,
@@ -221,13 +222,13 @@ pub struct Feature {
 /// What a feature is.
 #[derive(Debug, Clone, PartialEq)]
 pub enum FeatureKind {
-    /// A hole across the shaft, through.
+    /// A through hole across the shaft.
     CrossHole {
         /// Diameter in mm.
         diameter_mm: f64,
         /// Place in mm from the front face.
         at_mm: f64,
-        /// Radial thrust in N, where given.
+        /// Radial thrust in N, if given.
         thrust_n: Option<f64>,
     },
     /// A keyseat cut by a driven tool.
@@ -277,7 +278,7 @@ pub enum FeatureKind {
     },
     /// A hexagon socket in an end.
     HexSocket {
-        /// Distance of opposite flats in mm.
+        /// Distance between opposite flats in mm.
         across_flats_mm: f64,
         /// Depth in mm.
         depth_mm: f64,
@@ -288,7 +289,7 @@ pub enum FeatureKind {
         /// Which end.
         end: End,
     },
-    /// A keyway in a bore, shaved.
+    /// A keyway in a bore, cut by shaving.
     Keyway {
         /// Width in mm.
         width_mm: f64,
@@ -317,12 +318,12 @@ pub enum FeatureKind {
 /// Where a tapped hole is.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Tapped {
-    /// Across the shaft, through.
+    /// A through hole across the shaft.
     Across {
         /// Place in mm from the front face.
         at_mm: f64,
     },
-    /// On the axis.
+    /// On the axis, from an end.
     InEnd {
         /// Depth of the thread in mm.
         depth_mm: f64,
@@ -364,7 +365,7 @@ pub enum Forming {
 pub enum End {
     /// The front face.
     Front,
-    /// The part-off face: done after part-off, in the counter-spindle.
+    /// The part-off face. Work on it is done after part-off, in the counter-spindle.
     Back,
 }
 
@@ -387,6 +388,6 @@ pub struct BackWork {
 }
 
 impl BackWork {
-    /// Tolerance of work on the rear end where none is given, mm.
+    /// Tolerance of work on the rear end if none is given, mm.
     pub const USUAL_TOLERANCE_MM: f64 = 0.1;
 }

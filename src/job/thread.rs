@@ -13,13 +13,15 @@ pub struct Thread {
     pub pitch_mm: f64,
 }
 
-/// `d - d3` over the pitch: the external root of ISO 68-1 / ISO 724 with its rounding, `17/24 · √3 · P = 1.22687 P`.
+/// `d - d3` divided by the pitch, for the rounded root of an external thread in ISO 68-1 / ISO 724:
+/// `17/24 · √3 · P = 1.22687 P`.
 const ROOT_PER_PITCH: f64 = 1.226_87;
 
-/// Least minor over major diameter of a thread that can be meant; the coarsest of ISO 261 (M1) has 0.69.
+/// Smallest accepted ratio of minor to major diameter. Below it the text is taken for a mistake. The coarsest thread of
+/// ISO 261 (M1) has 0.69.
 const MINOR_SHARE_MIN: f64 = 0.5;
 
-/// Finest pitch that can be meant, mm; the finest of ISO 261 is 0.2.
+/// Finest accepted pitch, mm. The finest of ISO 261 is 0.2.
 const PITCH_MIN_MM: f64 = 0.1;
 
 /// Major diameter, coarse pitch, mm. From memory of ISO 261, not re-read.
@@ -91,14 +93,14 @@ const FINE_MM: [(f64, &[f64]); 9] = [
     ),
 ];
 
-/// Coarse pitch of a major diameter in mm, where ISO 261 has one (from memory of ISO 261, not re-read).
+/// Coarse pitch of a major diameter in mm, if ISO 261 has one (from memory of ISO 261, not re-read).
 pub fn coarse_pitch_mm(major_mm: f64) -> Option<f64> {
     COARSE_MM.iter().find(|(major, _)| *major == major_mm).map(|(_, pitch)| *pitch)
 }
 
 impl Thread {
-    /// Whether ISO 261 has this diameter with this pitch: the coarse one, or a fine one up to 2 mm (from memory, not
-    /// re-read). Diameters above 60 and pitches above 2 mm that are not coarse are not known here.
+    /// Whether ISO 261 has this diameter with this pitch, as a coarse pitch or as a fine pitch up to 2 mm (from memory,
+    /// not re-read). Fine pitches above 2 mm, and those of diameters above 60 mm, are not in the table.
     ///
     /// ```
     /// use spanhold::job::thread::Thread;
@@ -128,7 +130,8 @@ impl Thread {
     /// ```
     ///
     /// # Errors
-    /// Not of that form, a diameter without a coarse pitch, a pitch too fine, or too coarse for the diameter.
+    /// The text is not of that form, the diameter has no coarse pitch, or the pitch is too fine or too coarse for the
+    /// diameter.
     pub fn parse(text: &str) -> Result<Thread, Diag> {
         let plain: String = text.to_lowercase().replace('×', "x").chars().filter(|c| !c.is_whitespace()).collect();
         let rest = plain.strip_prefix('m').ok_or_else(|| unknown(text))?;

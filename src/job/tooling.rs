@@ -1,6 +1,6 @@
 //! Places for tools on a machine.
 
-/// What a place takes.
+/// What kind of tool a place takes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Place {
     /// A turning tool beside the bar.
@@ -45,7 +45,7 @@ impl Place {
         matches!(self, Place::BackFixed | Place::BackDriven)
     }
 
-    /// A place that can take this tool too: a driven one at the same end.
+    /// Another place that can also take this tool: a driven one at the same end.
     pub fn driven_instead(self) -> Option<Place> {
         match self {
             Place::FrontFixed => Some(Place::FrontDriven),
@@ -60,12 +60,12 @@ impl Place {
 pub struct Turret {
     /// Stations.
     pub stations: usize,
-    /// Tools a station holds at most.
+    /// Most tools that one station holds.
     pub tools_per_station: usize,
 }
 
 impl Turret {
-    /// Tools it holds.
+    /// Number of tools that it holds.
     pub fn tools(self) -> usize {
         self.stations * self.tools_per_station
     }
@@ -77,9 +77,9 @@ impl Turret {
 pub struct ToolPlaces {
     /// Places of each kind, in the order of [`Place::ALL`].
     pub places: [usize; 6],
-    /// Whether turning tools stand on both sides of the bar, so that two can cut at once.
+    /// Whether turning tools are on both sides of the bar, so that two can cut at the same time.
     pub opposed: bool,
-    /// The turret, where there is one.
+    /// The turret, if there is one.
     pub turret: Option<Turret>,
 }
 
@@ -93,8 +93,8 @@ impl ToolPlaces {
 /// Where the rear end is worked on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum BackPlace {
-    /// In line with the headstock: the next part cannot begin.
+    /// In line with the headstock: the next part cannot begin meanwhile.
     InLine,
-    /// Aside, at tools of its own: the next part's free first stage is turned meanwhile.
+    /// Aside, with separate tools: meanwhile the free first stage of the next part is turned.
     Aside,
 }

@@ -31,23 +31,24 @@ pub struct Range {
     pub label: String,
     /// First value in mm.
     pub from_mm: f64,
-    /// Last value in mm; met only where a whole number of steps leads to it.
+    /// Upper end of the range in mm. It is a value only if a whole number of steps leads to it.
     pub to_mm: f64,
-    /// Distance of two values in mm.
+    /// Distance between two values in mm.
     pub step_mm: f64,
 }
 
-/// A whole number of steps may miss its end by this share of a step: decimals are not exact.
+/// Decimals are not exact, so a whole number of steps may miss the end by this share of a step.
 const STEP_SLACK: f64 = 1e-6;
 
 impl Range {
     /// Number of values; at least 1.
     pub fn count(&self) -> usize {
-        // `as` saturates: an endless range counts as the largest number and is refused by the reader.
+        // `as` saturates: an endless range gives the largest number, and the reader refuses it.
         ((self.to_mm - self.from_mm) / self.step_mm + STEP_SLACK).floor().max(0.0) as usize + 1
     }
 
-    /// The values in mm, ascending, rounded to a nanometre so that steps of 0.1 come out as they are written.
+    /// The values in mm, ascending. They are rounded to a nanometre, so that steps of 0.1 give the values a person
+    /// would write.
     pub fn values_mm(&self) -> Vec<f64> {
         (0..self.count()).map(|i| ((self.from_mm + i as f64 * self.step_mm) * 1e6).round() / 1e6).collect()
     }

@@ -1,9 +1,10 @@
-//! What the person planning has decided beforehand: fixed hand-overs and grips, stretches never to grip, a bound on the
-//! number of hand-overs. A plan honours them all, or says which of them stands in the way.
+//! What the user has decided before planning: fixed hand-overs and grips, stretches that must not be gripped, and the
+//! largest number of hand-overs. A plan keeps all these wishes. If that is impossible, the message says which of them
+//! prevents it.
 
 use super::SAME_MM;
 
-/// Fixed wishes; all empty where the job has none.
+/// Fixed wishes. All are empty if the job has none.
 #[derive(Debug, Clone, PartialEq, Default)]
 #[non_exhaustive]
 pub struct Wishes {
@@ -11,7 +12,7 @@ pub struct Wishes {
     pub hand_overs: Vec<HandOverWish>,
     /// Stretches that no grip may touch.
     pub never_grip: Vec<NeverGrip>,
-    /// Most hand-overs of a part, the first grip among them.
+    /// Largest number of hand-overs of a part, including the first grip.
     pub at_most_hand_overs: Option<usize>,
 }
 
@@ -21,7 +22,7 @@ pub struct Wishes {
 pub struct HandOverWish {
     /// Turned length at which the counter-spindle takes hold, mm.
     pub at_mm: f64,
-    /// Where its nose then stands, mm from the front face; none: wherever it is best.
+    /// Where its nose is then, mm from the front face. None: at the best place.
     pub nose_mm: Option<f64>,
 }
 
@@ -33,12 +34,12 @@ pub struct NeverGrip {
     pub from_mm: f64,
     /// Rear end, mm.
     pub to_mm: f64,
-    /// As it is called in messages.
+    /// Its name in messages.
     pub name: String,
 }
 
 impl HandOverWish {
-    /// The wish in words, fit after "the wish to".
+    /// The wish in words, to be put after "the wish to".
     pub fn told(&self) -> String {
         match self.nose_mm {
             Some(nose) => format!("hand over at {} mm with the nose at {nose} mm", self.at_mm),
@@ -48,7 +49,7 @@ impl HandOverWish {
 }
 
 impl Wishes {
-    /// Whether there are none.
+    /// Whether there are no wishes.
     pub fn is_empty(&self) -> bool {
         self.hand_overs.is_empty() && self.never_grip.is_empty() && self.at_most_hand_overs.is_none()
     }
@@ -58,13 +59,13 @@ impl Wishes {
         self.hand_overs.iter().find(|w| (w.at_mm - turned_mm).abs() <= SAME_MM)
     }
 
-    /// Whether a hand-over at a turned length may take hold with the nose there.
+    /// Whether the wishes allow the nose at `nose_mm` for a hand-over at a turned length.
     pub fn allow_nose(&self, turned_mm: f64, nose_mm: f64) -> bool {
         let wished = self.hand_over_at(turned_mm).and_then(|w| w.nose_mm);
         wished.is_none_or(|nose| (nose - nose_mm).abs() <= SAME_MM)
     }
 
-    /// Every wish in words, fit after "the wish to".
+    /// Every wish in words, to be put after "the wish to".
     pub fn told(&self) -> Vec<String> {
         let mut told: Vec<String> = self.hand_overs.iter().map(HandOverWish::told).collect();
         told.extend(self.never_grip.iter().map(|n| format!("never grip {}", n.name)));

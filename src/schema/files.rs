@@ -1,4 +1,4 @@
-//! The files people write.
+//! Schemas of the files that people write.
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, WISHES_MAX};

@@ -1,7 +1,8 @@
-//! JSON Schemas (2020-12) of the files: job, machine and readings from the table of fields, the plan from its types, so
-//! that an editor completes and checks what is typed.
+//! JSON Schemas (2020-12) of the files, so that an editor can complete and check what is typed. Those of the job,
+//! machine and readings files are made from the table of fields, that of the plan file from its types.
 //!
-//! A schema sees one value at a time: what must hold between values (a bar thick enough for the shaft) is the reader's.
+//! A schema sees one value at a time. The reader checks what must hold between values (a bar thick enough for the
+//! shaft).
 
 #[expect(clippy::indexing_slicing, reason = "the keys are put into objects of ours")]
 mod files;
@@ -40,7 +41,7 @@ pub fn schema(file: File) -> Value {
     Value::Object(out)
 }
 
-/// The plan's schema from its types, with the unit of every number from its name.
+/// The plan's schema, made from its types. The unit of a number is taken from its name.
 fn plan() -> Value {
     let settings = SchemaSettings::draft2020_12().for_serialize();
     let mut schema = settings.into_generator().into_root_schema_for::<crate::job::plan::Plan>().to_value();
@@ -48,11 +49,11 @@ fn plan() -> Value {
     schema
 }
 
-/// Units by the ending of a name.
+/// Units, by the ending of a name.
 const UNITS: [(&str, &str); 6] =
     [("_mm", "mm"), ("_s", "s"), ("_rpm", "rev/min"), ("_kg", "kg"), ("_um", "µm"), ("_share", "a share")];
 
-/// Every property gets a description that ends in its unit.
+/// Gives every property a description that ends in its unit.
 fn describe(schema: &mut Value) {
     match schema {
         Value::Object(map) => {

@@ -1,4 +1,4 @@
-//! Pieces of schemas: numbers from the table of fields, and what is not a number.
+//! Parts of schemas: numbers from the table of fields, and values that are not numbers.
 
 use crate::fields::{ALL, Field};
 use serde_json::{Map, Value, json};
@@ -23,7 +23,7 @@ pub(super) fn pair(field: &Field, what: &str) -> Value {
     json!({"description": what, "type": "array", "items": number(field), "minItems": 2, "maxItems": 2})
 }
 
-/// Text; a number or a truth value counts as the text it is written as, for names are often numbers.
+/// Text. A number, `true` or `false` counts as text as it is written, because names are often numbers.
 pub(super) fn text(what: &str) -> Value {
     json!({"description": what, "type": ["string", "number", "boolean"]})
 }
@@ -48,8 +48,8 @@ pub(super) fn either(what: &str, forms: Vec<Value>) -> Value {
     json!({"description": what, "anyOf": forms})
 }
 
-/// A map: every number of the table right under `prefix`, and what else it may have; an `other` of the same key replaces
-/// the number. Nothing else is allowed.
+/// A map with every number of the table directly under `prefix`, and with `other`. A value of `other` replaces the
+/// number with the same key. Nothing else is allowed.
 pub(super) fn map(prefix: &str, what: &str, other: Vec<(&str, Value)>, required: &[&str]) -> Value {
     let mut properties = Map::new();
     for field in ALL {

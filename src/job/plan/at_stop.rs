@@ -1,23 +1,24 @@
-//! In which order things are done where the feed stops. Fixed here; planner, proof, timeline and sheet take it from here.
+//! The order in which things are done at a stop of the feed. It is defined only here, for the planner, the proof, the
+//! timeline and the sheet.
 
 use super::super::SAME_MM;
 use super::{Plan, Stage};
 
-/// What is done at one turned length, first what stands first.
+/// What is done at one turned length, in the order in which it is done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum AtStop {
-    /// Work of tools across the shaft, on the bar as the cut before it left it: before anything opens.
+    /// Work of tools across the shaft, on the bar as the last cut left it. It is done before anything opens.
     Work,
-    /// A headstock re-grip that ends a stage, while its grip still holds.
+    /// A headstock re-grip that ends a stage, while the grip of that stage still holds.
     RegripBefore,
     /// A hand-over.
     HandOver,
-    /// A headstock re-grip that begins a stage, under its own grip, or one inside it.
+    /// A headstock re-grip that begins a stage, under the grip of that stage, or one inside the stage.
     RegripAfter,
 }
 
 impl AtStop {
-    /// Which of the two a re-grip of a stage is.
+    /// Which of the two kinds a re-grip of a stage is.
     pub fn of_regrip(stage: &Stage, turned_mm: f64) -> AtStop {
         let ends = turned_mm >= stage.to_mm - SAME_MM && turned_mm > stage.from_mm + SAME_MM;
         if ends { AtStop::RegripBefore } else { AtStop::RegripAfter }
@@ -29,11 +30,11 @@ impl AtStop {
 pub struct Done {
     /// Turned length, mm.
     pub turned_mm: f64,
-    /// What.
+    /// What is done.
     pub what: AtStop,
     /// Stage it belongs to, from 1.
     pub stage: usize,
-    /// Which of its kind, in the order of the plan: of `features`, of the hand-overs, of the re-grips; from 0.
+    /// Its number among the features, the hand-overs or the re-grips of the plan, from 0.
     pub index: usize,
 }
 
@@ -55,7 +56,7 @@ impl Plan {
         });
         let mut all: Vec<Done> = works.chain(handed).chain(regrips).collect();
         all.sort_by(|a, b| a.turned_mm.total_cmp(&b.turned_mm));
-        // Places that are one but for rounding are one stop.
+        // Turned lengths that differ only by rounding are one stop.
         for here in all.chunk_by_mut(|a, b| b.turned_mm - a.turned_mm <= SAME_MM) {
             here.sort_by_key(|done| done.what);
         }

@@ -1,4 +1,4 @@
-//! What a plan carries for drawing: outline of shaft and machine, utilisation along the turned length.
+//! What a plan contains for drawing: outline of shaft and machine, utilisation along the turned length.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

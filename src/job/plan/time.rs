@@ -1,4 +1,4 @@
-//! A plan in time, its tools and its order, as plain data.
+//! The timeline of a plan, its tools and its order, as plain data.
 
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
