@@ -1,5 +1,5 @@
-//! The way from a job to an answer that may be printed: plan, prove, and plan again where a state between the looked-at
-//! ones broke. No unproven plan leaves this file.
+//! From a job to an answer that may be printed: plan, prove, and plan again if a state that the planner did not look at
+//! fails the proof. No unproven plan leaves this file.
 
 pub mod at;
 pub mod moved;
@@ -15,21 +15,21 @@ use crate::report::cautions;
 /// Rounds of planning and proving in which stops and grips may move off the stations.
 const ROUNDS_MOVED: usize = 4;
 
-/// What is said where costs were asked for and there are none.
+/// The note on a plan whose costs were asked for, if no limit costs time.
 const NO_LIMIT_COSTS: &str = "No limit costs time: without any one of them the plan is no faster.";
 
 /// The proven plan of a job, or the answer why there is none.
 ///
 /// # Errors
-/// [`Defect`], a fault of ours, as [`advised`]; send us the job.
+/// [`Defect`], an error in this program, as in [`advised`]. Please send us the job.
 pub fn answer(job: &Job) -> Result<Plan, Defect> {
     advised(job, Advice::Wanted)
 }
 
-/// The proven plan with what each limit costs: many plans more.
+/// The proven plan with the time that each limit costs. This makes many more plans than [`answer`].
 ///
 /// # Errors
-/// As [`answer`], and where planning with a limit relaxed meets a [`Defect`].
+/// As [`answer`], and [`Defect`] if planning with a relaxed limit meets one.
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
     if plan.verdict == Verdict::Feasible {
@@ -41,13 +41,13 @@ pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     Ok(plan)
 }
 
-/// The same; without advice an answer that there is no plan comes at once.
+/// As [`answer`], with or without advice. Without advice, the answer that there is no plan comes at once.
 ///
-/// A state that the proof finds broken is looked at when planning anew, and shut where that was not enough; see
-/// [`Lessons`] for why this ends.
+/// If a state fails the proof, the next round looks at this state too. If that is not enough, the state is excluded.
+/// [`Lessons`] says why the rounds end.
 ///
 /// # Errors
-/// [`Defect`] where planning meets one, or a plan does not pass its proof and planning anew would look at no other states.
+/// [`Defect`] if planning meets one, or if a plan fails its proof and another round would look at no new state.
 pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     let mut lessons = Lessons::default();
     let mut rounds = 0;
@@ -63,7 +63,8 @@ pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
             return Ok(plan);
         }
         let new = lessons.learn_all(verified.breaches.iter().filter_map(|b| b.state));
-        // Places that move off the stations bring ever new states; where they stay, only finitely many are left.
+        // Places that move off the stations can bring new states without end. On the stations the number of states is
+        // finite.
         rounds += 1;
         let stays = std::mem::replace(&mut lessons.stay, rounds >= ROUNDS_MOVED);
         if !new && stays == lessons.stay {

@@ -20,14 +20,15 @@
 //! println!("{}", report::plan_text(&plan));
 //! ```
 //!
-//! `mechanics` and `process` are open as well: a beam on springs, its modes and chatter, and a machine at one moment are of use by
-//! themselves. How a plan is sought is not: of [`planner`] only its entrance is public.
+//! `mechanics` and `process` are public too, because a beam on springs, its modes and chatter, and a machine at one
+//! moment are useful on their own. The search for a plan is not public: only the entry point of [`planner`] is.
 //!
-//! The rooms of the house, from the ground up. A room uses the rooms below it, never one above:
+//! The modules; DEVELOPERS.md calls them rooms. A module uses only modules of its own row and of the rows above it:
 //!
 //! | room | purpose |
 //! |---|---|
-//! | [`units`], [`diag`], [`defect`], [`shown`], [`fields`], [`spread`] | conversions; messages with a place; a fault of ours; text that steers nothing; every input quantity once; work on all cores |
+//! | [`units`], [`diag`], [`defect`] | conversions; messages with a place; an error in this program |
+//! | [`shown`], [`fields`], [`spread`] | text without control characters; all input quantities; work on all cores |
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
 //! | [`process`] | the machine at one moment: state, checks, segments, times |
@@ -41,10 +42,10 @@
 //! | [`report`] | what people read, from a finished plan alone |
 //! | [`answer`] | plan, prove, plan again: no unproven plan leaves it |
 //! | `page` | the local page: a small JSON interface and the files of the page, on loopback only |
-//! | [`cli`] | one file a command: words and files, no engineering |
+//! | [`cli`] | one file for each command: options, messages and files, no engineering |
 
 #![forbid(unsafe_code)]
-// Nothing a user can cause ends in a panic, no result hangs on the order of a hash, and what is printed goes through `cli`.
+// The lints hold three rules: no input causes a panic, no result depends on the order of a hash map, only `cli` prints.
 #![cfg_attr(
     not(test),
     warn(
@@ -67,8 +68,9 @@
     )
 )]
 
-// Work that is stopped unwinds (`spread`), and so does a broken drawing in a library (`drawings`) or one bad job of many (`cli::batch`):
-// each is caught, and nothing else ends. Where a panic aborts, each would end the whole program.
+// Work that is stopped unwinds (`spread`). So do a panic of a library on a broken drawing (`drawings`) and a panic in
+// one job of many (`cli::batch`). Each is caught, and the rest goes on. With `panic = "abort"` each would end the whole
+// program.
 #[cfg(panic = "abort")]
 compile_error!("spanhold stops work by unwinding: build it with `panic = \"unwind\"`, the default");
 

@@ -1,4 +1,4 @@
-//! The door: parse the call, run it, exit with its status.
+//! The program: reads the command line, runs the command and exits with its status.
 
 #![forbid(unsafe_code)]
 #![warn(clippy::expect_used, clippy::indexing_slicing, clippy::panic, clippy::unreachable, clippy::unwrap_used)]
@@ -6,7 +6,7 @@
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
-    // On Windows no shell finds the files of `jobs/*.yaml`.
+    // Shells on Windows do not expand `jobs/*.yaml`, so the program does it.
     #[cfg(windows)]
     let call = wild::args_os();
     #[cfg(not(windows))]

@@ -1,4 +1,4 @@
-//! The mechanics at one moment, as it is asked for from outside: every number checked, what is left out filled in.
+//! The mechanics at one moment, as a user asks for it. Every number is checked, and what is left out gets a default.
 
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
@@ -10,7 +10,7 @@ use crate::process::{Counter, Guide, Rig, State};
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// What is asked.
+/// The moment that is asked for.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Asked {
     /// Turned length, mm.
@@ -84,7 +84,8 @@ fn within(name: &str, value: f64, low: f64, high: f64) -> Result<(), Diag> {
 /// The mechanics at a moment.
 ///
 /// # Errors
-/// What is asked is out of range or does not fit the machine; the diagnostic names the option.
+/// A value asked for is out of range or does not fit the machine (the diagnostic names the option), the job cannot be
+/// cut in segments, or nothing holds the bar.
 pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     within("turned", asked.turned_mm, 0.0, job.parted_at_mm())?;
     let head = &job.machine.headstock;
@@ -129,7 +130,7 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
         };
     };
     let names = counter.collets.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", ");
-    // The section is that of the whole hold, and each collet has its own.
+    // The diameter is that of the section at the middle of the hold, whose length depends on the collet.
     let held_mm = |c: &Collet| Rig::new(job, Some(c)).held_mm(grip);
     let found = match &asked.collet {
         Some(name) => job.machine.collet(name),
@@ -155,7 +156,7 @@ fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
         }
         (Holding::NoBush, None, end) => {
             let stage_end_mm = end.unwrap_or(asked.turned_mm);
-            // Work behind the part-off face has the bar fed out farther.
+            // For work behind the part-off face the bar is fed out farther than for part-off.
             let reaches = &rig.job.machine.cross_tool_reach_mm;
             let done = reaches.iter().flat_map(|r| moments(rig, *r)).map(|(_, turned_mm)| turned_mm);
             within("stage-end", stage_end_mm, asked.turned_mm, done.fold(rig.job.parted_at_mm(), f64::max))?;
@@ -169,8 +170,8 @@ fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
     }
 }
 
-/// The segments of a job; a section that must not be interrupted but needs several of them is told and cut all the same,
-/// for the mechanics of a moment do not depend on it.
+/// The segments of a job. A section marked `never` that needs several segments is cut in several all the same, with a
+/// note: the mechanics of a moment do not depend on that mark.
 fn segments_anyway(job: &Job, collet: Option<&Collet>, notes: &mut Vec<String>) -> Result<Vec<Segment>, Diag> {
     let mut eased = job.clone();
     loop {

@@ -1,4 +1,5 @@
-//! A plan with one of its places moved by hand: settled as it then stands and proven anew, so that it shows what breaks.
+//! A plan with one of its places moved by hand. The plan is settled with the new place and proven again, so that it
+//! shows which rules it breaks.
 
 use crate::diag::Diag;
 use crate::job::Job;
@@ -10,11 +11,11 @@ use crate::process::Rig;
 use crate::process::features::moments_told;
 use crate::proof::{self, Verified};
 
-/// States of the moved plan are no further apart than this, mm; the proof looks at its own.
+/// Largest distance between the states of the moved plan, mm. The proof chooses its states itself.
 const STEP_MM: f64 = 2.0;
-/// Places of a stored plan are the same within this, mm.
+/// Two places of a stored plan that differ by less than this are the same, mm.
 const SAME_MM: f64 = 1e-4;
-/// The shortest stage a place may leave, mm.
+/// Shortest stage that a move may leave, mm.
 const SHORTEST_MM: f64 = 0.5;
 
 /// What is moved; stages count from 1.
@@ -32,7 +33,7 @@ pub enum Move {
     },
     /// A headstock re-grip, by its place in the plan's list, from 0.
     Regrip {
-        /// Which.
+        /// Its index in that list.
         index: usize,
     },
 }
@@ -40,7 +41,8 @@ pub enum Move {
 /// The plan with a place moved to `to_mm`, and what the proof says of it.
 ///
 /// # Errors
-/// There is no such place, it would leave a stage without length, or the plan is not one of this job.
+/// The plan has no such place or is infeasible, the place would leave a stage too short or the collet beside the shaft,
+/// or the job cannot be cut in segments.
 pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Verified), Diag> {
     let wrong = |text: &str| Diag::new(text.to_owned());
     if plan.verdict != Verdict::Feasible {

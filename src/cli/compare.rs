@@ -1,4 +1,4 @@
-//! `compare`: bush or not, one tool or a pair, on every machine given, side by side.
+//! `compare`: compares work with and without the guide bush, with one tool and with a pair, on every machine given.
 
 use super::plan::read;
 use super::progress::spread_counting;
@@ -81,7 +81,7 @@ fn way(job: &Job, plan: &Plan) -> Way {
     }
 }
 
-/// A machine that is not made for a way of holding.
+/// The row of a machine that cannot hold the bar this way.
 fn cannot(job: &Job, reason: &str) -> Way {
     Way {
         machine: job.machine.name.clone(),
@@ -137,7 +137,8 @@ pub fn run(args: &Args) -> Ending {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
     };
-    // Feasible ones by time, then the others by how far they get; equals stay in the order of the call.
+    // Feasible ways come first, by time, then the others by the length they reach. Equal ones stay in the order of the
+    // call.
     ways.sort_by(|a, b| {
         let time = |w: &Way| w.time_s.unwrap_or(f64::INFINITY);
         let far = |w: &Way| w.farthest_mm.unwrap_or(-1.0);
@@ -187,7 +188,7 @@ fn text(name: &str, ways: &[Way]) -> String {
         _ => format!("none of {} ways is feasible on {}", ways.len(), machines(ways)),
     };
     let mut text = table::wrap(&format!("{name}: "), &verdict, COLUMNS).trim_end().to_string() + "\n";
-    // Names of machines are cut last: two may begin alike.
+    // If the table is too wide, the names of machines are cut first.
     let fixed = |head: Head| Head { may_shrink: false, ..head };
     let several = ways.iter().any(|w| Some(&w.machine) != ways.first().map(|f| &f.machine));
     let made = |w: &&Way| w.verdict == Verdict::Feasible;
@@ -204,7 +205,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             table::number("pieces"),
         ];
         let from = usize::from(!several);
-        // On one machine the first line names it.
+        // If there is only one machine, the first line of the text names it, and the column is left out.
         let row = |w: &Way| {
             let used = w.margin.map(|m| numbers::utilisation(1.0 - m)).unwrap_or_default();
             let row = vec![
@@ -224,7 +225,7 @@ fn text(name: &str, ways: &[Way]) -> String {
         text += "\nCan be made (fastest first)\n";
         text += &table::render(heads.get(from..).unwrap_or_default(), &rows, COLUMNS);
     }
-    // One tool and a pair are often out for the same reason.
+    // One tool and a pair often fail for the same reason. They then share one entry.
     let mut told: Vec<(String, &Way, Vec<&str>)> = Vec::new();
     for w in ways.iter().filter(|w| !made(w)) {
         let place = if several { format!("{}, {}", w.machine, held_by(w)) } else { held_by(w).to_string() };

@@ -93,7 +93,7 @@ fn options(args: &Args) -> Result<Options, Diag> {
         Unit::Inch => Units::Inch,
     });
     let machine = args.machine.as_ref().map(|m| {
-        // In the job a path counts from the job's own folder.
+        // A path in a job is relative to the folder of the job file.
         let beside = args.out.as_deref().and_then(Path::parent).is_none_or(|p| p.as_os_str().is_empty());
         let path = if beside { m.clone() } else { std::path::absolute(m).unwrap_or_else(|_| m.clone()) };
         path.display().to_string()

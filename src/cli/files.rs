@@ -1,4 +1,4 @@
-//! Files: read up to a bound; written beside, then renamed, so that nothing is half-written.
+//! Files: read up to a largest size; written under a temporary name, then renamed, so that nothing is half-written.
 
 use super::interrupt;
 use crate::diag::Diag;
@@ -9,21 +9,21 @@ use std::hash::{BuildHasher, Hasher};
 use std::io::{ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
 
-/// Links followed from one name to another; more lead in a circle.
+/// Most symbolic links followed from one name; more are taken for a circle.
 const LINKS_MAX: usize = 40;
-/// Names tried for a file beside.
+/// Further names tried for a temporary file whose name is taken.
 const NAMES_TRIED: usize = 8;
 
-/// The bytes of a file of at most so many MiB; `help` is said of a larger one.
+/// The bytes of a file of at most `most_mib` MiB. `help` is the help in the message about a larger file.
 ///
 /// # Errors
-/// It is larger, or cannot be read.
+/// The file is larger, or cannot be read.
 pub fn read(path: &Path, most_mib: u64, help: &str) -> Result<Vec<u8>, Diag> {
     let shown = path.display();
     let io = |e: std::io::Error| Diag::new(format!("`{shown}` cannot be read: {e}")).help("check the path");
     let most = most_mib * 1024 * 1024;
     let mut bytes = Vec::new();
-    // The size told beforehand says nothing about a pipe, a device or a file that grows.
+    // The reader itself is limited: the size in the metadata is wrong for a pipe, a device or a file that grows.
     File::open(path).map_err(io)?.take(most + 1).read_to_end(&mut bytes).map_err(io)?;
     if bytes.len() as u64 > most {
         return Err(Diag::new(format!("`{shown}` is larger than {most_mib} MiB")).help(help));
@@ -31,23 +31,26 @@ pub fn read(path: &Path, most_mib: u64, help: &str) -> Result<Vec<u8>, Diag> {
     Ok(bytes)
 }
 
-/// A file on its way: written beside, and what stood at its place put aside until all are there.
+/// A file being written. An old file of the same name is moved aside until all files are in place.
 struct Beside {
     temporary: PathBuf,
     path: PathBuf,
-    /// Where the old file is meanwhile.
+    /// Where the old file is meanwhile; none: there was no old file.
     old: Option<PathBuf>,
     placed: bool,
 }
 
-/// Writes all files into a folder, which is made where it is missing; either all take their names or none.
+/// Writes all files into a folder and makes the folder if it is missing. Either all files get their names or none.
+///
+/// # Errors
+/// The folder cannot be made, or a file cannot be written.
 pub fn write_all(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)]) -> Result<(), Diag> {
     let _whole = interrupt::held_off();
     std::fs::create_dir_all(dir).map_err(|e| problem("the folder cannot be made", dir, &e))?;
     let mut all: Vec<Beside> = Vec::with_capacity(files.len());
     let written = written_beside(dir, files, &mut all).and_then(|()| all.iter_mut().try_for_each(placed));
     match written {
-        // All are there; of an old file that stays aside nothing is lost.
+        // All files are in place. If an old file cannot be removed, nothing is lost.
         Ok(()) => all.iter().filter_map(|b| b.old.as_deref()).for_each(|old| drop(std::fs::remove_file(old))),
         Err(diag) => return Err(all.iter().rev().fold(diag, undone)),
     }
@@ -66,13 +69,13 @@ fn written_beside(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)], all: &mut 
     Ok(())
 }
 
-/// A new file with a name that nobody can have foreseen and no other file has. With something put to the name of its own it
-/// could be too long.
+/// A new file with a name that nobody can guess and no other file has. The final name is not part of it, because the
+/// whole name could be too long.
 fn new_beside(dir: &Path) -> std::io::Result<(File, PathBuf)> {
     let mut tried = 0;
     loop {
         let path = dir.join(format!(".spanhold-{}.part", unforeseen()));
-        // Never through a link, never over a file.
+        // `create_new` follows no link and overwrites no file.
         match OpenOptions::new().write(true).create_new(true).open(&path) {
             Err(e) if e.kind() == ErrorKind::AlreadyExists && tried < NAMES_TRIED => tried += 1,
             other => return other.map(|file| (file, path)),
@@ -80,13 +83,13 @@ fn new_beside(dir: &Path) -> std::io::Result<(File, PathBuf)> {
     }
 }
 
-/// Sixteen digits from the keys that the system gives the hash tables of a process.
+/// Sixteen hexadecimal digits, from the keys that the system gives the hash tables of a process.
 fn unforeseen() -> String {
     format!("{:016x}", RandomState::new().build_hasher().finish())
 }
 
-/// Gives a file its name. In a folder where only the owner of a file may rename it, and where another program holds it open,
-/// already the old file cannot be put aside.
+/// Gives a file its final name. Moving the old file aside fails if only its owner may rename files in that folder, or
+/// if another program holds it open.
 fn placed(of: &mut Beside) -> Result<(), Diag> {
     let unplaced = |e: std::io::Error| problem("the file cannot be written", &of.path, &e);
     if of.path.symlink_metadata().is_ok() {
@@ -99,9 +102,9 @@ fn placed(of: &mut Beside) -> Result<(), Diag> {
     Ok(())
 }
 
-/// Takes a file away again and puts the old one back; what cannot be put back is told where it is.
+/// Removes a new file again and puts the old one back. If that fails, the message says where the old file is.
 fn undone(diag: Diag, of: &Beside) -> Diag {
-    // It may not exist; what matters is that none is left.
+    // The file may not exist, so an error is ignored.
     let _ = std::fs::remove_file(if of.placed { &of.path } else { &of.temporary });
     match &of.old {
         Some(old) if std::fs::rename(old, &of.path).is_err() => {
@@ -112,7 +115,10 @@ fn undone(diag: Diag, of: &Beside) -> Diag {
     }
 }
 
-/// A file that must not exist yet: a slip could cost work of one's own.
+/// Makes sure that a file does not exist yet: a mistyped name could cost the user a file.
+///
+/// # Errors
+/// The file exists.
 pub fn must_be_new(path: &Path) -> Result<(), Diag> {
     if path.symlink_metadata().is_ok() {
         return Err(
@@ -122,7 +128,10 @@ pub fn must_be_new(path: &Path) -> Result<(), Diag> {
     Ok(())
 }
 
-/// Writes one file, beside first.
+/// Writes one file, as [`write_all`] does.
+///
+/// # Errors
+/// The path does not end in a name, or the file cannot be written.
 pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
     let Some(name) = path.file_name() else {
         return Err(Diag::new(format!("{} is not the name of a file", path.display())).help("name a file"));
@@ -134,11 +143,11 @@ fn folder_of(path: &Path) -> &Path {
     path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."))
 }
 
-/// What stands at the place of a file may be a file only: a device would be replaced. On Windows some names are devices in
-/// every folder, whatever their ending.
+/// Makes sure that a path is free or names a file. A device or pipe would be replaced by the file. On Windows some
+/// names mean devices in every folder, whatever their ending.
 ///
 /// # Errors
-/// It is something else.
+/// The path names something else.
 pub fn takes_a_name(path: &Path) -> Result<(), Diag> {
     if cfg!(windows) && names_a_device(path) {
         let what = format!("{} is the name of a device here, not a file", path.display());
@@ -161,7 +170,7 @@ fn names_a_device(path: &Path) -> bool {
     matches!(stem, "CON" | "PRN" | "AUX" | "NUL" | "CONIN$" | "CONOUT$") || numbered("COM") || numbered("LPT")
 }
 
-/// Nothing that is read is written over.
+/// Makes sure that no file that is read is overwritten.
 ///
 /// # Errors
 /// A file to be written is one of those read.
@@ -177,10 +186,10 @@ pub fn not_over<'a>(read: &[PathBuf], written: impl IntoIterator<Item = &'a Path
     Ok(())
 }
 
-/// A file that is written anew holds nothing yet, or begins as those do that the command writes.
+/// Makes sure that a file to be overwritten is empty or begins like the files that the command writes.
 ///
 /// # Errors
-/// Something else stands in it.
+/// The file holds something else, or cannot be read.
 pub fn is_ours(path: &Path, begins: &[&[u8]], what: &str) -> Result<(), Diag> {
     if !std::fs::metadata(path).is_ok_and(|there| there.is_file()) {
         return Ok(());
@@ -196,19 +205,19 @@ pub fn is_ours(path: &Path, begins: &[&[u8]], what: &str) -> Result<(), Diag> {
         .help("name another file, or remove that one"))
 }
 
-/// Whether two paths lead to one file, by another spelling or a link too; it need not be there.
+/// Whether two paths lead to one file, also by another spelling or a link. The file need not exist.
 pub fn same(one: &Path, other: &Path) -> bool {
     is_one(&settled(one), &settled(other))
 }
 
 fn is_one(one: &Path, other: &Path) -> bool {
-    // These systems take two names for one that differ in capitals only.
+    // On these systems two names that differ only in upper and lower case are one.
     let alike = cfg!(any(windows, target_os = "macos"))
         && one.to_string_lossy().to_lowercase() == other.to_string_lossy().to_lowercase();
     one == other || alike || hard_linked(one, other)
 }
 
-/// A path without links, dots and other spellings.
+/// The path without links, dots and other spellings.
 fn settled(path: &Path) -> PathBuf {
     let mut path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
     for _ in 0..LINKS_MAX {
@@ -225,7 +234,7 @@ fn settled(path: &Path) -> PathBuf {
     path
 }
 
-/// Whether two names are of one file.
+/// Whether two names are hard links to one file.
 #[cfg(unix)]
 fn hard_linked(one: &Path, other: &Path) -> bool {
     use std::os::unix::fs::MetadataExt;
@@ -233,8 +242,8 @@ fn hard_linked(one: &Path, other: &Path) -> bool {
     matches!((of(one), of(other)), (Ok(a), Ok(b)) if a == b)
 }
 
-/// Elsewhere std does not tell. There a file that is replaced keeps what it is under its other names, and one that is
-/// written in place is looked into first ([`is_ours`]).
+/// On other systems the standard library cannot tell. Nothing is lost there: a file that is replaced keeps its content
+/// under its other names, and a file that is written in place is looked into first ([`is_ours`]).
 #[cfg(not(unix))]
 fn hard_linked(_: &Path, _: &Path) -> bool {
     false

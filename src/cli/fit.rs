@@ -1,4 +1,4 @@
-//! `fit`: from measured to model.
+//! `fit`: stiffnesses from readings on the machine.
 
 use super::{Ending, Format, files, out};
 use crate::fit::fit;

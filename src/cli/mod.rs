@@ -1,4 +1,4 @@
-//! The command line: words and files, no engineering. One file a command.
+//! The command line: options, messages and files, no engineering. One file for each command.
 
 mod at;
 mod batch;
@@ -31,7 +31,7 @@ pub enum Ending {
     NotFeasible,
     /// The input or the call is wrong.
     WrongInput,
-    /// A defect of ours.
+    /// An error in this program.
     Defect,
 }
 
@@ -92,7 +92,7 @@ enum Command {
 }
 
 impl Command {
-    /// All but the page, which Ctrl-C is meant to end.
+    /// Whether the command ends by itself. The page does not: Ctrl-C is the way to end it.
     fn ends_by_itself(&self) -> bool {
         #[cfg(feature = "page")]
         return !matches!(self, Command::Page(_));
@@ -101,7 +101,7 @@ impl Command {
     }
 }
 
-/// What to write for a number with a decimal comma.
+/// A line of help if a number was given with a decimal comma; else empty.
 fn decimal_comma(asked: &clap::Error) -> String {
     let Some(ContextValue::String(value)) = asked.get(ContextKind::InvalidValue) else { return String::new() };
     let with_point = value.replace(',', ".");
@@ -111,7 +111,7 @@ fn decimal_comma(asked: &clap::Error) -> String {
     format!("\nhelp: decimals are written with a point: `{with_point}`\n")
 }
 
-/// Runs a call and says how it ended. Results go to stdout, everything else to stderr.
+/// Runs a command line and returns the exit status. Results go to stdout, everything else to stderr.
 pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     interrupt::no_end_by_size();
     out::tell_panics();

@@ -1,4 +1,4 @@
-//! Printing: results to stdout, everything else to stderr. All of it is shown: nothing in it steers a terminal.
+//! Printing: results to stdout, everything else to stderr. Characters that would control a terminal are written out.
 
 use super::Ending;
 use crate::defect::Defect;
@@ -13,7 +13,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 /// Whether a result could not be printed.
 static UNPRINTED: AtomicBool = AtomicBool::new(false);
 
-/// Prints a result. A reader that has closed the pipe has seen enough, which is no error.
+/// Prints a result. A reader that closes the pipe has seen enough: this is no error.
 pub fn result(text: &str) {
     let mut stdout = std::io::stdout().lock();
     let written = stdout.write_all(shown::lines(text).as_bytes()).and_then(|()| stdout.flush());
@@ -25,7 +25,7 @@ pub fn result(text: &str) {
     }
 }
 
-/// How a call ends that would have ended so: what was to be read and could not be printed is no result.
+/// The ending of the call: a result that could not be printed turns an ending into [`Ending::WrongInput`].
 pub fn ended(ending: Ending) -> Ending {
     match ending {
         Ending::Done | Ending::NotFeasible if UNPRINTED.load(Ordering::Relaxed) => Ending::WrongInput,
@@ -45,12 +45,13 @@ pub fn json(value: &impl serde::Serialize) -> Ending {
     }
 }
 
-/// Says something on stderr. Where even that is closed there is nobody to tell.
+/// Prints a message on stderr. If even stderr is closed, the message is lost.
 pub fn say(text: &str) {
     let _ = std::io::stderr().lock().write_all(shown::lines(text).as_bytes());
 }
 
-/// Panics are told as everything else is; but not one that a broken file makes in a library, for which an error stands.
+/// Prints panics like every other message. A panic of a library on a broken file is left out: an error is reported for
+/// it.
 pub fn tell_panics() {
     std::panic::set_hook(Box::new(|panic| {
         if drawings::is_caught() {
@@ -72,7 +73,7 @@ pub fn wrong_input(diags: &[Diag]) -> Ending {
     Ending::WrongInput
 }
 
-/// Tells a fault of ours.
+/// Prints that this program has an error.
 pub fn defect(defect: &Defect) -> Ending {
     say(&format!(
         "error: this is a defect of spanhold, not of your job: {defect}\n  \

@@ -7,7 +7,7 @@ use crate::page::{self, Start};
 use std::io::ErrorKind;
 use std::path::PathBuf;
 
-/// The port where none is given.
+/// The port if none is given.
 const PORT: u16 = 8417;
 
 /// What `page` takes.

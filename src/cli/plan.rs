@@ -34,12 +34,18 @@ pub struct Args {
     format: Format,
 }
 
-/// Reads a job, or says what is wrong with it.
+/// Reads a job.
+///
+/// # Errors
+/// The job cannot be read; what is wrong has been printed.
 pub fn read(job: &std::path::Path, machine: Option<&std::path::Path>) -> Result<Job, Ending> {
     input::read_job_with(job, machine).map_err(|diags| out::wrong_input(&diags))
 }
 
-/// Reads and plans a job, with what each limit costs where that is wanted; or says why not.
+/// Reads and plans a job. With `costs` the plan says what each limit costs.
+///
+/// # Errors
+/// The job cannot be read, or planning meets a defect; what is wrong has been printed.
 pub fn planned(job: &std::path::Path, machine: Option<&std::path::Path>, costs: bool) -> Result<(Job, Plan), Ending> {
     let job = read(job, machine)?;
     let answered = Progress::telling("planning", || if costs { with_costs(&job) } else { answer(&job) });
@@ -49,7 +55,7 @@ pub fn planned(job: &std::path::Path, machine: Option<&std::path::Path>, costs: 
     }
 }
 
-/// How a command that planned ends.
+/// The ending of a command that has made this plan.
 pub fn ending(plan: &Plan) -> Ending {
     match plan.verdict {
         Verdict::Feasible => Ending::Done,
@@ -91,7 +97,7 @@ pub fn run(args: &Args) -> Ending {
     ending(&plan)
 }
 
-/// A text that ends its last line.
+/// The text with a newline at its end.
 pub fn with_newline(mut text: String) -> String {
     if !text.ends_with('\n') {
         text.push('\n');
@@ -100,6 +106,9 @@ pub fn with_newline(mut text: String) -> String {
 }
 
 /// The files of a plan's folder.
+///
+/// # Errors
+/// [`Defect`] if the plan cannot be written as JSON or drawn.
 pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let json =
         serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;

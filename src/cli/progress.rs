@@ -1,4 +1,4 @@
-//! Progress on stderr while something takes long; nothing where stderr is not a terminal.
+//! Progress on stderr during long work. Nothing is shown if stderr is not a terminal.
 
 use crate::shown;
 use crate::spread::{self, spread};
@@ -9,11 +9,11 @@ use std::time::Duration;
 const PATIENCE: Duration = Duration::from_millis(400);
 const TICK: Duration = Duration::from_millis(120);
 
-/// Shown until it is dropped.
+/// A progress line, shown until it is dropped.
 pub struct Progress(ProgressBar);
 
 impl Progress {
-    /// Says what is going on.
+    /// Shows what is being done.
     pub fn working(what: &'static str) -> Progress {
         let bar = ProgressBar::with_draw_target(None, ProgressDrawTarget::stderr_with_hz(8));
         bar.set_message(what);
@@ -25,14 +25,14 @@ impl Progress {
         Progress(bar)
     }
 
-    /// Says what is going on, and what the work tells of itself.
+    /// Shows what is being done, and what the work says of its progress.
     pub fn telling<T>(what: &'static str, work: impl FnOnce() -> T) -> T {
         let progress = Progress::working(what);
         let bar = progress.0.clone();
         spread::telling(move |told| bar.set_message(shown::line(&told).into_owned()), work)
     }
 
-    /// Counts what is done of a known number.
+    /// Counts the items that are done, out of a known number.
     pub fn counting(what: &'static str, of: usize) -> Progress {
         let bar = ProgressBar::with_draw_target(Some(of as u64), ProgressDrawTarget::stderr_with_hz(8));
         bar.set_message(what);
@@ -42,23 +42,23 @@ impl Progress {
         Progress(bar)
     }
 
-    /// As many more are to be done.
+    /// Adds to the number of items to be done.
     pub fn more(&self, n: usize) {
         self.0.inc_length(n as u64);
     }
 
-    /// Takes it from the screen.
+    /// Removes the line from the screen.
     pub fn clear(&self) {
         self.0.finish_and_clear();
     }
 
-    /// One more is done.
+    /// Counts one more item.
     pub fn done_one(&self) {
         self.0.inc(1);
     }
 }
 
-/// Works through a list on all cores and counts what is done; results in the order of the list.
+/// Works through a list on all cores and counts the items that are done. Results are in the order of the list.
 pub fn spread_counting<L: Sync, T: Send>(what: &'static str, list: &[L], work: impl Fn(&L) -> T + Sync) -> Vec<T> {
     let progress = Progress::counting(what, list.len());
     spread(list, |item, _| {

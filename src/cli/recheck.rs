@@ -1,4 +1,4 @@
-//! `recheck`: a stored plan against a (revised) job, by the proof.
+//! `recheck`: proves a stored plan against a job that may have been revised.
 
 use super::plan::read;
 use super::{Ending, Format, files, out};
@@ -53,18 +53,18 @@ fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
         .map_err(|e| Diag::new(format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column())).help(help))
 }
 
-/// A line of at most 100 columns, what follows indented.
+/// A line wrapped at 100 columns; the further lines are indented too.
 fn wrapped(line: &str) -> String {
     let text = line.trim_start();
     table::wrap(line.strip_suffix(text).unwrap_or_default(), text, 100)
 }
 
-/// The margin that states leave; none where no state could be looked at.
+/// The margin that the proof found. None: it could not look at any state.
 fn proven_margin(found: &Verified) -> Option<f64> {
     (found.states > 0).then_some(1.0 - found.utilisation)
 }
 
-/// Whether the margin is another than the plan tells, beyond what states beside each other differ by.
+/// Whether the margin differs from that in the plan by more than neighbouring states differ.
 fn margin_changed(plan: &Plan, found: &Verified) -> bool {
     match (plan.margin, proven_margin(found)) {
         (Some(told), Some(proven)) => (proven - told).abs() > SAME_MARGIN,
@@ -72,7 +72,7 @@ fn margin_changed(plan: &Plan, found: &Verified) -> bool {
     }
 }
 
-/// The word that the margin of a plan that is still proven has changed; nothing where it has not.
+/// A line that says that the margin of a proven plan has changed; empty if it has not.
 fn safer(plan: &Plan, found: &Verified) -> String {
     if !margin_changed(plan, found) {
         return String::new();

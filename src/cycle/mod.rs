@@ -1,5 +1,5 @@
-//! From a finished plan to its place in time: what both spindles do from part to part, what lies on the critical path,
-//! which tools stand where, and what an order takes.
+//! The times of a finished plan: what both spindles do from part to part, what lies on the critical path, which tools
+//! are at which places, and what an order takes.
 
 mod order;
 pub mod schedule;
@@ -13,9 +13,9 @@ use crate::process::stops::SAME_MM;
 pub use order::order;
 use schedule::{Side, mean_s, period_s, run};
 
-/// Things on the critical path that are told.
+/// Most items of the critical path that a plan lists.
 const TOLD: usize = 8;
-/// Two times closer than this are one, s.
+/// Two times closer than this are equal, s.
 const SAME_S: f64 = 1e-9;
 
 /// A work of one part with its name.
@@ -25,9 +25,9 @@ struct Labelled {
     work: &'static str,
     text: String,
     stage: Option<usize>,
-    /// In the cut, s.
+    /// Time in the cut, s.
     cutting_s: f64,
-    /// Everything else, s.
+    /// All other time, s.
     other_s: f64,
 }
 
@@ -37,7 +37,7 @@ impl Labelled {
     }
 }
 
-/// Factors on the times of a plan, to see what they do.
+/// Factors on the times of a plan, to see how they change the time from part to part.
 #[derive(Debug, Clone, Copy)]
 struct Factors {
     cutting: f64,
@@ -80,7 +80,7 @@ struct Row<'a> {
     rig: &'a Rig<'a>,
     plan: &'a Plan,
     segments: &'a [Segment],
-    /// Turned length, stage that ends or goes on there, work, time; ascending.
+    /// Stops in ascending order: turned length, stage that ends or goes on there, work, time.
     stops: std::vec::IntoIter<(f64, usize, &'static str, f64)>,
     ahead: Option<(f64, usize, &'static str, f64)>,
     all: Vec<Labelled>,
@@ -93,7 +93,7 @@ impl Row<'_> {
         if gripped { Side::Both } else { Side::Headstock }
     }
 
-    /// Stops at turned lengths that `due` takes.
+    /// Adds the stops that are next, as long as `due` accepts their turned lengths.
     fn stops(&mut self, due: impl Fn(f64) -> bool) {
         while let Some((t, stage, work, seconds)) = self.ahead.filter(|s| due(s.0)) {
             let text = format!("{} at {t:.1} mm", if work == "regrip" { "re-grip" } else { "hand-over" });
@@ -107,7 +107,7 @@ impl Row<'_> {
             return;
         }
         match self.all.last_mut() {
-            // One bar for what is cut in a row on one section.
+            // Cuts in a row on one section become one item.
             Some(last) if cut > 0.0 && (last.work, &last.text, last.stage) == (work, &text, stage) => {
                 last.cutting_s += cut;
                 last.other_s += other;
@@ -194,7 +194,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
         }
     }
     let pace = rig.pace();
-    // Work in line keeps the headstock waiting.
+    // If the rear end is worked in line, the headstock waits, so both spindles are busy.
     let side = if pace.overlaps { Side::Counter } else { Side::Both };
     let mut tool = rig.back.last().map(|b| &b.tool);
     for task in &rig.back {
@@ -222,7 +222,7 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
     let steady_s = works.steady_s(AS_PLANNED);
     let bar_change_s = load_s / works.pace.pieces_per_bar;
     let wait_s = if works.pace.overlaps { (steady_s - headstock_s - bar_change_s).max(0.0) } else { 0.0 };
-    // Of two spindles side by side, the one that is done last decides.
+    // The free stage and the work of the counter-spindle run side by side; the longer of the two decides.
     let (free_decides, counter_decides) = (first_s >= counter_s - SAME_S, counter_s >= first_s - SAME_S);
     let critical = |w: &Labelled| match w.side {
         Side::Both => true,
@@ -230,7 +230,7 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
         Side::Counter => counter_decides,
     };
     let parts = run(&timed, &[0.0; 4]);
-    // From the start of the third part: what is left of the second, and the third.
+    // The time axis begins with the third part. The counter-spindle then works on the second part.
     let start_s = parts[2].start_s;
     let mut operations: Vec<Operation> = Vec::with_capacity(works.all.len());
     for (i, work) in works.all.iter().enumerate() {
@@ -253,7 +253,7 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
         alone_s: run(&timed, &[0.0])[0].end_s,
         headstock_s,
         counter_spindle_s: sum(&[Side::Both, Side::Counter]),
-        // A sum of nothing is -0, which would be printed.
+        // An empty sum is -0, and its sign would be printed; adding 0 removes the sign.
         hidden_s: counter_s - wait_s + 0.0,
         wait_s,
         spare_s: if works.pace.overlaps { (first_s - counter_s).max(0.0) } else { 0.0 },
@@ -300,10 +300,11 @@ fn on_the_critical_path(works: &Works, critical: &dyn Fn(&Labelled) -> bool, per
     found
 }
 
-/// Tools and places of a job; none where the machine file gives none.
+/// Tools and places of a job. None: the machine file lists no places.
 pub fn tooling(rig: &Rig<'_>, segments: &[Segment]) -> Option<Tooling> {
     let fit = rig.tool_fit(segments)?;
-    // A tool that stands at a driven place of its end takes one of those.
+    // Fixed tools that use a driven place of this kind. The count may include tools in the turret, but then no such
+    // place is left.
     let taken_over = |place| {
         let guests = fit.rooms.iter().filter(|r| r.place.driven_instead() == Some(place));
         guests.map(|r| r.elsewhere).sum::<usize>()

@@ -1,4 +1,4 @@
-//! What an order takes: bars, time, shifts, cost by quantity, and what a change of a time does.
+//! What an order takes: bars, time, shifts, cost by quantity, and the effect of a changed time.
 
 use super::{AS_PLANNED, Factors, works};
 use crate::job::Job;
@@ -8,13 +8,13 @@ use crate::process::Rig;
 use crate::process::segments::Segment;
 use crate::units::t_per_mm3;
 
-/// Sizes of the order that are quoted, as shares of it.
+/// Quantities that are quoted, as shares of the order.
 const SIZES: [f64; 7] = [0.1, 0.25, 0.5, 1.0, 2.0, 5.0, 10.0];
-/// A change of a time or a speed that is tried.
+/// The factors on a time or a speed that are tried.
 const LESS: f64 = 0.9;
 const MORE: f64 = 1.1;
 
-/// What so many pieces take.
+/// What a number of pieces takes.
 struct Batch {
     bars: usize,
     run_h: f64,
@@ -34,10 +34,10 @@ fn batch(job: &Job, order: &crate::job::Order, steady_s: f64, pieces: usize) -> 
     Batch { bars, run_h, shifts: hours / order.shift_h, cost }
 }
 
-/// The quote of the job's order; none where it gives none, or a bar gives no piece.
+/// The quote of the job's order. None: the job has no order, or a bar gives no piece.
 ///
-/// Material is whole bars. Set-up costs the machine's rate. Machines stand still for more than is in a plan, so the run is
-/// stretched by the share of the time in which the machine runs.
+/// Material counts in whole bars, set-up at the machine's hourly rate. A machine also stands still for reasons that are
+/// not in a plan, so the run time is divided by the share of the time in which the machine runs.
 pub fn order(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Option<OrderQuote> {
     let job = rig.job;
     let order = job.order.as_ref().filter(|_| job.pieces_per_bar() > 0)?;

@@ -1,8 +1,8 @@
 //! Works in a row on two spindles, part after part: when each begins, and how often a part comes off.
 //!
-//! A part's works follow one another. Each takes the headstock side, the counter-spindle side, or both; a side does one
-//! thing at a time and takes the parts in order. So every work begins when its part and its sides are ready, and the
-//! pattern repeats with the second part at the latest.
+//! The works of a part follow one another. Each takes the headstock side, the counter-spindle side, or both. A side
+//! does one thing at a time and takes the parts in order. So a work begins when its part and its sides are ready, and
+//! the pattern repeats from the second part on at the latest.
 
 /// Which spindles a work takes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,7 +16,7 @@ pub enum Side {
 }
 
 impl Side {
-    /// The word of the plan.
+    /// Its word in a plan file.
     pub fn key(self) -> &'static str {
         match self {
             Side::Headstock => "headstock",
@@ -34,10 +34,10 @@ impl Side {
     }
 }
 
-/// A run of one part.
+/// The times of one part.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Part {
-    /// When the headstock turns to it, s; loading a bar comes first.
+    /// When the headstock begins with the part, s. If a bar is loaded for it, loading begins then.
     pub start_s: f64,
     /// When each of its works begins, s.
     pub begins_s: Vec<f64>,
@@ -45,7 +45,7 @@ pub struct Part {
     pub end_s: f64,
 }
 
-/// Parts in a row; `loads_s` is what loading a bar takes in front of each, s.
+/// The times of parts in a row. `loads_s`: time to load a bar before each part, s; 0: no bar is loaded.
 pub fn run(works: &[(Side, f64)], loads_s: &[f64]) -> Vec<Part> {
     let (mut headstock, mut counter) = (0.0, 0.0);
     let one = |load: &f64| {
@@ -74,13 +74,13 @@ pub fn run(works: &[(Side, f64)], loads_s: &[f64]) -> Vec<Part> {
     loads_s.iter().map(one).collect()
 }
 
-/// Time from a part to the next in the steady run, when this one is preceded by loading a bar, s.
+/// Time from a part to the next in the steady run, if a bar is loaded before the first of the two, s.
 pub fn period_s(works: &[(Side, f64)], load_s: f64) -> f64 {
     let parts = run(works, &[0.0, 0.0, 0.0, load_s, 0.0]);
     parts[4].start_s - parts[3].start_s
 }
 
-/// The same, the mean over the parts of a bar.
+/// Mean time from part to part over the parts of one bar, s.
 pub fn mean_s(works: &[(Side, f64)], load_s: f64, pieces_per_bar: f64) -> f64 {
     ((pieces_per_bar - 1.0) * period_s(works, 0.0) + period_s(works, load_s)) / pieces_per_bar
 }
@@ -89,14 +89,16 @@ pub fn mean_s(works: &[(Side, f64)], load_s: f64, pieces_per_bar: f64) -> f64 {
 mod tests {
     use super::*;
 
-    /// Ends of all works in every order that keeps each part's own order, the least over all: what no schedule beats.
+    /// Tries the works in every order that keeps the order within each part. `best` is the earliest end of all works,
+    /// which no schedule can beat.
     struct Brute<'a> {
         works: &'a [(Side, f64)],
         best: f64,
     }
 
     impl Brute<'_> {
-        /// `done` works of each part; sides free from `free`; parts ready from `ready`.
+        /// `done`: finished works of each part; `ready`: when each part is ready; `free`: when each side is free;
+        /// `held`: the part in the counter-spindle.
         fn search(&mut self, done: &mut [usize], ready: &mut [f64], free: [f64; 2], held: Option<usize>) {
             let late = ready.iter().copied().fold(0.0, f64::max);
             if late >= self.best - 1e-12 {
@@ -108,11 +110,11 @@ mod tests {
             }
             for part in 0..done.len() {
                 let Some((side, seconds)) = self.works.get(done[part]).copied() else { continue };
-                // A part that sits in the counter-spindle keeps it until its last work there.
+                // A part in the counter-spindle stays there until its last work there.
                 if side.counter() && held.is_some_and(|h| h != part) {
                     continue;
                 }
-                // Bar comes off the headstock in order.
+                // The headstock makes the parts in order.
                 if side.headstock() && (0..part).any(|p| self.works[done[p]..].iter().any(|w| w.0.headstock())) {
                     continue;
                 }
@@ -138,8 +140,8 @@ mod tests {
         brute.best
     }
 
-    /// Random small jobs: free works, works held by both, works on the rear end. No order of their works ends earlier
-    /// than ours, and the time from part to part is that of the closed form.
+    /// Random small jobs: works of the free stage, works that both spindles hold, works on the rear end. No order of
+    /// their works ends earlier than ours, and the time from part to part is that of the closed form.
     #[test]
     fn no_order_of_the_works_is_done_earlier() {
         let mut rng = fastrand::Rng::with_seed(7);
@@ -160,7 +162,7 @@ mod tests {
             let (first, both, rear) = (sum(Side::Headstock), sum(Side::Both), sum(Side::Counter));
             let period = period_s(&works, 0.0);
             assert!((period - (both + first.max(rear))).abs() < 1e-9, "{works:?}");
-            // From part to part the brute-force schedule needs as long.
+            // The brute-force schedule takes the same time from part to part.
             let each = least_s(&works, parts + 1) - least;
             assert!((each - period).abs() < 1e-9, "{works:?}: {each} {period}");
             waits += usize::from(rear > first);

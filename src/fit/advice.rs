@@ -1,18 +1,18 @@
-//! Which reading to add: readings are tried in the model, and the one that would tell most is told.
+//! Which reading to add: tries readings in the model and proposes the one that determines the supports best.
 
 use super::MOST_ERROR;
 use super::least_squares::{derivatives, spread};
 use super::model::Model;
 use crate::job::readings::{Dial, Grip, SetUp, Support};
 
-/// Load of a reading that is proposed where the set-up has none, N.
+/// Load of a proposed reading if its set-up has no load, N.
 const USUAL_LOAD_N: f64 = 100.0;
 /// Places tried along each stretch of the bar.
 const PLACES: usize = 12;
 /// Distance kept from bush and collets, mm: room for the dial's stylus and the load.
 const ROOM_MM: f64 = 5.0;
 
-/// The single reading that makes the loose supports best known, in words; nothing where none can be tried.
+/// The single reading that determines the `loose` supports best, in words. None: no reading can be tried.
 pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[(usize, Support)]) -> Option<String> {
     let (_, support) = *loose.first()?;
     let given = derivatives(at, &|p: &[f64]| model.residuals(p))?;
@@ -44,7 +44,7 @@ pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[(usize, Support
     Some(format!("add {words}: it would make {names} known to ± {:.0} % or better", 100.0 * error))
 }
 
-/// The set-ups of the file, and new ones of the kind that loads the support.
+/// The set-ups of the file (false), and a new one that loads the support (true), if the machine allows it.
 fn set_ups(model: &Model, support: Support) -> Vec<(SetUp, bool)> {
     let readings = model.readings;
     let mut list: Vec<(SetUp, bool)> = readings.set_ups.iter().map(|s| (s.clone(), false)).collect();
@@ -69,7 +69,7 @@ fn set_ups(model: &Model, support: Support) -> Vec<(SetUp, bool)> {
     list
 }
 
-/// Places where load and dial can be, in front of the bush and behind it.
+/// Places where load and dial can be, in front of the bush and behind it, mm.
 fn places(model: &Model, set_up: &SetUp) -> Vec<f64> {
     let machine = &model.readings.machine;
     let front_to = set_up.grip.map_or(set_up.front_mm, |g| g.nose_mm);

@@ -1,19 +1,21 @@
-//! Least squares for a handful of unknowns: Levenberg and Marquardt's way, and what the data know about the result.
+//! Least squares for a few unknowns by the method of Levenberg and Marquardt, and how well the data determine the
+//! result.
 //!
-//! Source: Marquardt, J. SIAM 11 (1963), with the scaling by the diagonal (from memory). Singular values are the roots
-//! of the eigenvalues of `JᵀJ`, by Jacobi's rotations; with the few unknowns here the squaring costs no digit that matters.
+//! Source: Marquardt, J. SIAM 11 (1963), with the scaling by the diagonal (from memory, not checked). The singular
+//! values are the square roots of the eigenvalues of `JᵀJ`, found by Jacobi's rotations. Forming `JᵀJ` loses digits,
+//! but with the few unknowns here none that matters.
 
 /// Steps before the search gives up; it needs about ten.
 const STEPS: usize = 200;
-/// The search is over when no unknown moves by more.
+/// The search ends when no unknown moves by more than this.
 const SETTLED: f64 = 1e-9;
-/// Half the distance of the differences that give the derivatives.
+/// Step to each side in the central differences for the derivatives.
 const DIFFERENCE: f64 = 1e-4;
 /// Damping beyond which no step can help.
 const MOST_DAMPING: f64 = 1e12;
 /// Sweeps of Jacobi's rotations; three unknowns need four.
 const SWEEPS: usize = 30;
-/// An eigenvalue below this share of the largest is rounding.
+/// An eigenvalue below this share of the largest is a rounding error.
 const NO_VALUE: f64 = 1e-14;
 
 /// A least-squares solution.
@@ -22,11 +24,12 @@ pub(super) struct Fit {
     pub(super) at: Vec<f64>,
     /// Sum of the squared residuals.
     pub(super) cost: f64,
-    /// Derivatives of the residuals there, a row a residual.
+    /// Derivatives of the residuals at `at`, one row for each residual.
     pub(super) jacobian: Vec<Vec<f64>>,
 }
 
-/// Moves the unknowns inside `[low, high]` until the sum of squares is least; nothing where the residuals have no value.
+/// Moves the unknowns inside `[low, high]` until the sum of squares is least. None: the residuals have no value at a
+/// point, or the equations of a step cannot be solved.
 pub(super) fn least_squares(
     from: &[f64],
     [low, high]: [f64; 2],
@@ -43,7 +46,7 @@ pub(super) fn least_squares(
         while damping < MOST_DAMPING {
             let mut damped = normal.clone();
             for (i, row) in damped.iter_mut().enumerate() {
-                // The tiny share keeps an unknown that nothing depends on where it is.
+                // The tiny term keeps the system solvable: an unknown that no residual depends on stays where it is.
                 row[i] += damping * (normal[i][i] + NO_VALUE) + NO_VALUE;
             }
             let step = solve(damped, gradient.iter().map(|g| -g).collect())?;
@@ -68,7 +71,7 @@ pub(super) fn least_squares(
     Some(Fit { cost: cost_of(&r), at, jacobian })
 }
 
-/// Central differences, a row a residual.
+/// Derivatives by central differences, one row for each residual. None: the residuals have no value at a point.
 pub(super) fn derivatives(at: &[f64], residuals: &impl Fn(&[f64]) -> Option<Vec<f64>>) -> Option<Vec<Vec<f64>>> {
     let mut columns = Vec::with_capacity(at.len());
     for i in 0..at.len() {
@@ -97,7 +100,7 @@ fn normal_equations(jacobian: &[Vec<f64>], r: &[f64], n: usize) -> (Vec<Vec<f64>
     (normal, gradient)
 }
 
-/// Solves a small positive definite system; nothing where it is none.
+/// Solves a small positive definite system. None: the matrix is not positive definite.
 fn solve(mut a: Vec<Vec<f64>>, mut b: Vec<f64>) -> Option<Vec<f64>> {
     let n = b.len();
     for i in 0..n {
@@ -120,14 +123,15 @@ fn solve(mut a: Vec<Vec<f64>>, mut b: Vec<f64>) -> Option<Vec<f64>> {
     Some(b)
 }
 
-/// What the data know about the unknowns.
+/// How well the data determine the unknowns.
 pub(super) struct Spread {
     /// Singular values of the Jacobian, squared, and their directions.
     modes: Vec<(f64, Vec<f64>)>,
 }
 
 impl Spread {
-    /// Standard error of an unknown whose residuals have a standard deviation of 1; infinite where nothing depends on it.
+    /// Standard error of an unknown if every residual has a standard deviation of 1. Infinite: the data do not
+    /// determine it.
     pub(super) fn error(&self, unknown: usize) -> f64 {
         let largest = self.modes.iter().map(|(v, _)| *v).fold(0.0, f64::max);
         let variance: f64 = self
@@ -154,7 +158,7 @@ impl Spread {
     }
 }
 
-/// What a Jacobian of `n` unknowns knows.
+/// How well the data with this Jacobian determine their `n` unknowns.
 pub(super) fn spread(jacobian: &[Vec<f64>], n: usize) -> Spread {
     let (mut a, _) = normal_equations(jacobian, &vec![0.0; jacobian.len()], n);
     let mut v: Vec<Vec<f64>> = (0..n).map(|i| (0..n).map(|j| if i == j { 1.0 } else { 0.0 }).collect()).collect();
@@ -200,7 +204,7 @@ mod tests {
         assert!((known.error(1) - 0.5_f64.sqrt()).abs() < 1e-8, "{}", known.error(1));
     }
 
-    /// Rosenbrock's valley (Computer Journal 3, 1960): least 0 at (1, 1), from (-1.2, 1).
+    /// Rosenbrock's valley (Computer Journal 3, 1960): the minimum is 0 at (1, 1), the search starts at (-1.2, 1).
     #[test]
     fn a_bent_valley_is_walked_to_its_end() {
         let valley = |p: &[f64]| Some(vec![10.0 * (p[1] - p[0] * p[0]), 1.0 - p[0]]);
@@ -208,7 +212,7 @@ mod tests {
         assert!((fit.at[0] - 1.0).abs() < 1e-6 && (fit.at[1] - 1.0).abs() < 1e-6, "{:?}", fit.at);
     }
 
-    /// Singular values against a general library.
+    /// Standard errors and condition number agree with those of a general library.
     #[test]
     fn errors_and_condition_are_those_of_a_dense_library() {
         let rows = [[1.0, 0.4, -2.0], [0.3, 5.0, 1.0], [0.1, -0.2, 0.05], [2.0, 1.0, 1.0], [0.0, 0.7, -0.9]];

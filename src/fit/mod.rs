@@ -1,8 +1,9 @@
-//! From measured to model: stiffnesses of bush, headstock and counter-spindle from a few dial readings and taps.
+//! Stiffnesses of guide bush, headstock and counter-spindle from a few dial readings and tap tests.
 //!
-//! The same beam on the same springs as in every plan is asked for what was measured; the logarithms of the stiffnesses
-//! are moved until the squares of the differences, each as a share of its reading's error, are least. What the readings
-//! do not determine is refused, with the reading that would determine it.
+//! The model is the beam on springs that every plan uses. It computes what was measured. The logarithms of the
+//! stiffnesses are varied until the sum of the squared differences, each divided by the error of its reading, is least.
+//! If the readings do not determine a stiffness, the fit is refused, and the message names a reading that would
+//! determine it.
 
 mod advice;
 #[expect(clippy::indexing_slicing, reason = "square matrices, a row and a column for each unknown")]
@@ -14,23 +15,26 @@ use crate::job::readings::{Fitted, FittedSupport, Readings, Support};
 use least_squares::{Fit, Spread, least_squares, spread};
 use model::Model;
 
-/// A standard error of the logarithm above this leaves the stiffness undetermined: known no better than by a factor 1.5.
+/// A stiffness is undetermined if the standard error of its logarithm is larger: it is known only within a factor of
+/// 1.5.
 const MOST_ERROR: f64 = 0.4;
-/// Readings that lie further off than this many of their errors (root mean square) say that something else is wrong.
+/// If the readings differ from the fit by more than this many times their errors (root mean square), something else is
+/// wrong.
 const MOST_MISFIT: f64 = 6.0;
-/// Above this the readings do not fit as well as their errors say, which is told.
+/// Above this a note says that the readings do not fit as well as their errors say.
 const TOLD_MISFIT: f64 = 2.0;
-/// Starts of the search, as factors on the machine file's stiffnesses.
+/// Starts of the search, as factors on the stiffnesses in the machine file.
 const STARTS: [f64; 3] = [1.0, 8.0, 0.125];
-/// Limits of a stiffness, N/µm: what a machine file may say.
+/// Limits of a stiffness, N/µm, as in a machine file.
 const RANGE_N_PER_UM: [f64; 2] = [0.1, 10_000.0];
-/// A normal quantity lies within this many standard deviations in 95 of 100 cases.
+/// A normally distributed quantity lies within this many standard deviations in 95 of 100 cases.
 const LIKELY: f64 = 1.96;
 
 /// Fits the stiffnesses.
 ///
 /// # Errors
-/// The readings do not determine a support, or no stiffness explains them: one diagnostic at the set-ups, with advice.
+/// A set-up does not hold the bar, the readings do not determine a stiffness, or no stiffness explains them. The
+/// diagnostic points at the readings and gives advice.
 pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
     let model = Model::new(readings);
     let refused = |diag: Diag| diag.at(readings.place.clone());
@@ -52,7 +56,8 @@ pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
         .ok_or_else(unheld)?;
     let known = spread(&best.jacobian, start.len());
     let fitted = fitted(readings, &model, &best, &known);
-    // A wrong reading comes first: what it makes of the stiffnesses says nothing about what the others determine.
+    // A wrong reading is reported first: it distorts the stiffnesses, which then do not show what the other readings
+    // determine.
     if fitted.misfit > MOST_MISFIT {
         return Err(refused(misfit(&fitted)));
     }
@@ -62,8 +67,8 @@ pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
     }
 }
 
-/// The supports that are not determined, and what would determine them, looked for on the machine as its file has it: what
-/// was fitted to too few readings is no place to look from.
+/// The message about supports that are not determined, with a reading that would determine them. That reading is sought
+/// with the stiffnesses of the machine file, because those fitted to too few readings are no good start.
 fn undetermined(readings: &Readings, model: &Model, start: &[f64], known: &Spread) -> Option<Diag> {
     let supports = readings.fit.iter().copied().enumerate();
     let (loose, sure): (Vec<_>, Vec<_>) = supports.partition(|(i, _)| known.error(*i) > MOST_ERROR);
@@ -101,7 +106,8 @@ fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fit
     let spare = rows.len().saturating_sub(readings.fit.len());
     let squares: f64 = rows.iter().map(|r| r.off * r.off).sum();
     let misfit = (squares / spare.max(1) as f64).sqrt();
-    // Readings worse than their errors say widen what is known; better ones do not narrow it.
+    // If the readings fit worse than their errors say, the standard errors are widened. If they fit better, nothing is
+    // narrowed.
     let widened = if spare > 0 { misfit.max(1.0) } else { 1.0 };
     let supports: Vec<FittedSupport> = readings
         .fit

@@ -1,4 +1,4 @@
-//! What the machine would show: deflections and first frequency of a measured bar, for given stiffnesses.
+//! What would be measured on the machine with given stiffnesses: deflections and the first frequency of a bar.
 
 use crate::job::Machine;
 use crate::job::readings::Residual;
@@ -9,7 +9,7 @@ use crate::process::supports::{self, springs};
 use crate::process::{Counter, Guide};
 use crate::units::{hz, um};
 
-/// Elements over the bar in front of the bush, and behind it: the first frequency within 0.1 %.
+/// Elements of the bar in front of the bush and behind it. They give the first frequency within 0.1 %.
 const ELEMENTS: [usize; 2] = [40, 16];
 
 /// Readings and their machine.
@@ -55,7 +55,7 @@ impl<'a> Model<'a> {
         machine
     }
 
-    /// The deflections (µm) of dial readings and, where wanted, the first frequency (Hz); nothing where the bar is loose.
+    /// The deflections (µm) of dial readings and, if `tapped`, the first frequency (Hz). None: nothing holds the bar.
     pub(super) fn answers(
         &self,
         p: &[f64],
@@ -64,7 +64,7 @@ impl<'a> Model<'a> {
         tapped: bool,
     ) -> Option<(Vec<f64>, Option<f64>)> {
         let machine = self.machine(p);
-        // The beam counts from the front end of the bar, backwards.
+        // Places along the beam are measured from the front end of the bar towards its rear end.
         let s = |from_face_mm: f64| set_up.front_mm - from_face_mm;
         let face = s(0.0);
         let guide = match set_up.headstock_mm {
@@ -91,13 +91,13 @@ impl<'a> Model<'a> {
         Some((deflections, frequency))
     }
 
-    /// The error of a dial reading, µm.
+    /// The error of a dial reading, µm: the root of the sum of two squared errors (common practice, no source).
     pub(super) fn dial_error_um(&self, deflection_um: f64) -> f64 {
         let errors = &self.readings.errors;
         errors.dial_um.hypot(errors.load_share * deflection_um)
     }
 
-    /// Every reading against the machine with stiffnesses `exp(p)`.
+    /// Every reading compared with the machine with stiffnesses `exp(p)`.
     pub(super) fn readings(&self, p: &[f64]) -> Vec<Residual> {
         let mut rows = Vec::new();
         for set_up in &self.readings.set_ups {
@@ -124,7 +124,7 @@ impl<'a> Model<'a> {
         rows
     }
 
-    /// The residuals alone; nothing where a bar is loose.
+    /// The residuals alone. None: in some set-up nothing holds the bar.
     pub(super) fn residuals(&self, p: &[f64]) -> Option<Vec<f64>> {
         let wanted: usize =
             self.readings.set_ups.iter().map(|s| s.dial.len() + usize::from(s.frequency_hz.is_some())).sum();

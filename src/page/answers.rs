@@ -1,4 +1,4 @@
-//! From texts to answers. No connection is known here.
+//! Works out the answers to texts. Nothing here knows of connections.
 
 use std::sync::Arc;
 
@@ -16,7 +16,7 @@ use crate::job::plan::{Plan, Verdict};
 use crate::planner::{self, Advice};
 use crate::report;
 
-/// Why there is no answer, with the status that says so.
+/// Why there is no answer, with its HTTP status.
 pub type Refused = (StatusCode, Problem);
 
 /// The trees of the texts, as far as they can be read.
@@ -37,7 +37,7 @@ fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
 /// The job of the texts.
 ///
 /// # Errors
-/// What is wrong with them.
+/// What is wrong with the texts.
 pub fn job_of(desk: &Desk, texts: &Texts) -> Result<Arc<Job>, Refused> {
     desk.job(texts, || read(texts)).map_err(|diags| {
         let problem = Problem::new("the job cannot be read", "mend what is marked");
@@ -45,12 +45,12 @@ pub fn job_of(desk: &Desk, texts: &Texts) -> Result<Arc<Job>, Refused> {
     })
 }
 
-/// What is asked does not fit the job.
+/// The refusal of a request that does not fit the job.
 pub fn unusable(diag: Diag) -> Refused {
     (StatusCode::UNPROCESSABLE_ENTITY, Problem::from(diag))
 }
 
-/// A defect of ours.
+/// The refusal for an error in this program.
 pub fn defect(defect: &Defect) -> Refused {
     let problem = Problem::new(format!("a defect of ours: {defect}"), "please report it, with the job");
     (StatusCode::INTERNAL_SERVER_ERROR, problem)
@@ -60,12 +60,12 @@ fn undrawn(error: &report::ReportError) -> Refused {
     defect(&Defect(error.to_string()))
 }
 
-/// The plan of a job, worked out once. What would help is left out.
+/// The plan of a job; a plan that is kept is not worked out again. What would help an infeasible job is left out.
 ///
 /// # Errors
-/// A defect of ours.
+/// An error in this program.
 pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refused> {
-    // A machine without a name takes that of its file.
+    // The key contains the file name, because a machine without a name takes the name of its file.
     let key = format!("{}\n{}", job.input_digest, texts.machine.as_ref().map_or("", |m| &m.name));
     if let Some(plan) = desk.kept(&key) {
         return Ok(plan);
@@ -78,7 +78,7 @@ pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refus
 /// Everything about a pair of texts.
 ///
 /// # Errors
-/// A defect of ours.
+/// An error in this program.
 pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
     let trees = trees(texts);
     let [job_tree, machine_tree] = trees.each_ref().map(|t| t.as_ref().map(Value::from));
@@ -105,10 +105,10 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
     Ok(answer)
 }
 
-/// What would help.
+/// The changes that would help an infeasible job; none for a feasible one.
 ///
 /// # Errors
-/// The texts are wrong, or a defect of ours.
+/// The texts are wrong, or an error in this program.
 pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
     let job = job_of(desk, texts)?;
     let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;

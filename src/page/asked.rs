@@ -1,4 +1,4 @@
-//! What every path does with a request: takes its body, works off the connection, answers.
+//! What every path does with a request: takes its body, works on another thread, answers.
 
 use super::answers::Refused;
 use super::wire::Problem;
@@ -8,10 +8,10 @@ use axum::extract::rejection::JsonRejection;
 use axum::response::{IntoResponse, Response};
 use std::sync::Arc;
 
-/// The body, or why it is none.
+/// The body, or why it was rejected.
 pub type Body<T> = Result<Json<T>, JsonRejection>;
 
-/// Takes the body of a request, works and answers.
+/// Takes the body of a request, works on another thread and answers.
 pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
     desk: &Arc<Desk>,
     asked: Body<Q>,

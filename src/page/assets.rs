@@ -1,4 +1,4 @@
-//! The files of the page, all in the program. Nothing else is served.
+//! The files of the page, all built into the program. No other file is served.
 
 use axum::http::{StatusCode, Uri, header};
 use axum::response::{IntoResponse, Response};
@@ -42,7 +42,7 @@ pub async fn asset(uri: Uri) -> Response {
     }
 }
 
-/// The answer where a path is asked by a method that it does not take.
+/// The answer to a method that the path does not take.
 pub async fn other_method() -> Response {
     Problem::new("this path is not asked by this method", "see /openapi.json for the one it takes")
         .with(StatusCode::METHOD_NOT_ALLOWED)

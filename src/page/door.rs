@@ -1,4 +1,4 @@
-//! The door: connections are let in up to a number, and none may take for ever to say what it wants or to take its answer.
+//! Accepts connections. Their number is limited, and none may take for ever to send its request or to take its answer.
 
 use axum::Router;
 use hyper::server::conn::http1;
@@ -12,18 +12,19 @@ use tokio::sync::Semaphore;
 
 use super::patience::Patient;
 
-/// Connections open at once; further ones wait outside. With the largest bodies this bounds the memory that waiting takes.
+/// Connections open at once; further ones wait until they are accepted. With the largest bodies this bounds the memory
+/// for requests that wait.
 const CONNECTIONS_MAX: usize = 256;
-/// Longest time until a request has told its headers, s; so long, too, an idle connection is kept.
+/// Longest time until a request has sent its headers, s. An idle connection is kept as long.
 const HEADERS_S: u64 = 20;
-/// Longest time in which a connection may take nothing of an answer that waits for it, s.
+/// Longest time in which a reader may take nothing of its answer, s.
 const READS_S: u64 = 5;
 /// Bytes read ahead of a connection.
 const AHEAD_BYTES: usize = 64 * 1024;
-/// Wait where the system gives no more sockets, ms.
+/// Wait before the next try if the system gives no socket, ms.
 const BREATH_MS: u64 = 50;
 
-/// Serves all who come.
+/// Accepts and serves connections for ever.
 pub async fn open(listener: TcpListener, router: Router) -> Infallible {
     let places = Arc::new(Semaphore::new(CONNECTIONS_MAX));
     let wait = Duration::from_millis(BREATH_MS);
@@ -40,7 +41,7 @@ pub async fn open(listener: TcpListener, router: Router) -> Infallible {
         tokio::spawn(async move {
             let mut http = http1::Builder::new();
             http.timer(TokioTimer::new()).header_read_timeout(Duration::from_secs(HEADERS_S)).max_buf_size(AHEAD_BYTES);
-            // Whatever ends a connection ends only that one; there is nobody to tell.
+            // An error ends this connection only, and there is nobody to report it to.
             let _ =
                 http.serve_connection(TokioIo::new(Patient::new(stream, Duration::from_secs(READS_S))), service).await;
             drop(place);

@@ -1,4 +1,4 @@
-//! The plan as a file to keep; the browser saves it.
+//! The plan as a file that the browser saves.
 
 use axum::extract::rejection::PathRejection;
 use axum::extract::{Path, State};
@@ -17,10 +17,10 @@ use crate::report;
 /// Type of a workbook.
 const WORKBOOK: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/// How a plan is written: its name in the path, the type, the ending of the file, and the writer.
+/// Writes a plan as the bytes of a file.
 type Writer = fn(&Plan) -> Result<Vec<u8>, String>;
 
-/// All of them.
+/// All formats: name in the path, media type, file extension, writer.
 const FORMATS: [(&str, &str, &str, Writer); 6] = [
     ("sheet", "text/html; charset=utf-8", "html", |p| text(report::sheet_html(p))),
     ("svg", "image/svg+xml", "svg", |p| text(report::plan_svg(p))),
@@ -39,13 +39,14 @@ fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
     drawn.map(String::into_bytes).map_err(|e| e.to_string())
 }
 
-/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or everything as JSON.
+/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or
+/// everything as JSON.
 pub async fn export(
     State(desk): State<Arc<Desk>>,
     format: Result<Path<String>, PathRejection>,
     asked: Body<Texts>,
 ) -> Response {
-    // A name that is no text, as `%ee`, is none of these either.
+    // A name that is not text, such as `%ee`, is no format either.
     let format = format.map_or(String::new(), |Path(name)| name);
     let Some((_, kind, ending, writer)) = FORMATS.into_iter().find(|(name, ..)| *name == format) else {
         return Problem::new("there is no such export", format!("there are {}", names().join(", ")))
@@ -61,7 +62,7 @@ pub async fn export(
     .await
 }
 
-/// A name that any system takes: letters and digits of the job's name, all else a dash.
+/// A file name that any system takes: the letters and digits of the job's name, a dash for everything else.
 fn file_name(job: &str, ending: &str) -> String {
     let plain: String = job.chars().map(|c| if c.is_ascii_alphanumeric() { c } else { '-' }).take(60).collect();
     let plain = plain.trim_matches('-');

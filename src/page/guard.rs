@@ -1,5 +1,5 @@
-//! What every request passes: it comes from this page on this machine, there are not too many, it does not take for ever,
-//! and what goes back may load and run nothing but the page's own files.
+//! The checks on every request: it comes from this page on this machine, there are not too many, and it does not take
+//! for ever. The headers of the answer let the browser load and run only the page's own files.
 
 use axum::body::{Body, to_bytes};
 use axum::extract::{Request, State};
@@ -13,11 +13,11 @@ use tokio::sync::Semaphore;
 use super::BODY_MAX_BYTES;
 use super::wire::Problem;
 
-/// Requests at work or waiting at once; a browser has six connections.
+/// Requests worked on or waiting at once. A browser opens six connections.
 const REQUESTS_MAX: usize = 32;
-/// Longest time of a request with its body in hand, s. Work has a shorter time of its own.
+/// Longest time of a request after its body has arrived, s. The work itself has a shorter limit.
 const REQUEST_S: u64 = 45;
-/// Longest time until a body is there, s. Who sends slowly takes no place of those who work.
+/// Longest time until a body has arrived, s. A slow sender takes none of the places for requests.
 const BODY_S: u64 = 10;
 
 /// The page's own files only: no other origin, no inline script or style, no frame, no form.
@@ -34,7 +34,7 @@ const HEADERS: [(HeaderName, HeaderValue); 6] = [
     (HeaderName::from_static("cross-origin-resource-policy"), HeaderValue::from_static("same-origin")),
 ];
 
-/// What the guard knows.
+/// The hosts that belong to this page, and the places for requests.
 #[derive(Clone)]
 pub struct Guard {
     hosts: Arc<[String; 2]>,
@@ -42,16 +42,16 @@ pub struct Guard {
 }
 
 impl Guard {
-    /// A guard of a port.
+    /// The guard of the page on a port.
     pub fn new(port: u16) -> Guard {
         let hosts = Arc::new([format!("127.0.0.1:{port}"), format!("localhost:{port}")]);
         Guard { hosts, places: Arc::new(Semaphore::new(REQUESTS_MAX)) }
     }
 
-    /// Why a request is not let in.
+    /// Why a request is refused. None: it is let in.
     fn refusal(&self, method: &Method, headers: &HeaderMap) -> Option<(StatusCode, &'static str)> {
         let text = |name: HeaderName| headers.get(name).map(|v| v.to_str().unwrap_or("?"));
-        // A name that some other page had resolved to this machine (DNS rebinding) is not ours.
+        // Another page can make its own host name lead to this machine (DNS rebinding). Such a name is refused.
         if !text(header::HOST).is_some_and(|host| self.hosts.iter().any(|h| h == host)) {
             return Some((StatusCode::FORBIDDEN, "the Host is not this page's"));
         }
@@ -65,7 +65,7 @@ impl Guard {
         }
         match *method {
             Method::GET | Method::HEAD => None,
-            // Only what a script of this page sends has this type: a form of another page cannot.
+            // A script of this page can send this type. A form of another page cannot.
             Method::POST => {
                 let json = text(header::CONTENT_TYPE).is_some_and(|t| t.split(';').next() == Some("application/json"));
                 (!json).then_some((StatusCode::UNSUPPORTED_MEDIA_TYPE, "the body is not application/json"))
@@ -98,7 +98,7 @@ async fn whole(request: Request) -> Result<Request, Response> {
     let body = tokio::time::timeout(Duration::from_secs(BODY_S), to_bytes(body, BODY_MAX_BYTES)).await;
     match body.map_err(|_| too_long())? {
         Ok(bytes) => Ok(Request::from_parts(head, Body::from(bytes))),
-        // A body that broke off is answered too, but to nobody.
+        // A body that broke off gets this answer too, but nobody reads it.
         Err(_) => {
             let what = format!("the body is larger than {} MiB", BODY_MAX_BYTES / (1024 * 1024));
             Err(Problem::new(what, "a job is a few kB").with(StatusCode::PAYLOAD_TOO_LARGE))
@@ -118,7 +118,7 @@ impl Guard {
 }
 
 impl Problem {
-    /// The answer with a status.
+    /// The problem as an answer with a status.
     pub fn with(self, status: StatusCode) -> Response {
         (status, axum::Json(self)).into_response()
     }

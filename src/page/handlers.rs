@@ -1,4 +1,4 @@
-//! One function a path: what is asked, worked out off the connection, as JSON.
+//! One function for each path. Work is done on another thread, and the answers are JSON.
 
 use axum::Json;
 use axum::extract::State;
@@ -22,7 +22,7 @@ pub async fn start(State(desk): State<Arc<Desk>>) -> Json<Texts> {
     Json(Texts { job: desk.start.job.clone().into(), machine })
 }
 
-/// Every number of the input: meaning, unit, range, value where it is left out.
+/// Every number of the input: meaning, unit, range, default.
 pub async fn fields() -> Json<&'static [Field]> {
     Json(ALL)
 }
@@ -37,12 +37,12 @@ pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response
     answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
 }
 
-/// What would help where there is no plan. This takes many plans.
+/// The changes that would help if there is no plan. To find them takes many plans.
 pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
     answered(&desk, asked, |desk, texts| answers::changes(desk, &texts).map(Json)).await
 }
 
-/// A text with edits in place; what is not touched stays as it is written.
+/// A text with edits made in it. What the edits do not touch stays as it is.
 pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Response {
     answered(&desk, asked, |_, asked| {
         let mut text = asked.text.text;
@@ -65,7 +65,7 @@ pub async fn at(State(desk): State<Arc<Desk>>, asked: Body<AtAsked>) -> Response
     .await
 }
 
-/// The plan of a job with one place moved by hand, by the proof.
+/// The plan of a job with one place moved by hand, and what the proof says of it.
 pub async fn prove(State(desk): State<Arc<Desk>>, asked: Body<ProveAsked>) -> Response {
     answered(&desk, asked, |desk, asked| {
         let job = answers::job_of(desk, &asked.texts)?;

@@ -1,9 +1,9 @@
 //! The local page: a small JSON interface over `answer`, and the files of the page itself, all on loopback.
 //!
-//! It opens no file, writes none and calls nobody. What the page shows it asks here; what is asked and answered is
-//! described by `/openapi.json`, made from the same types.
+//! It opens no file, writes none and makes no connection. The page asks this interface for what it shows.
+//! `/openapi.json` describes the interface; it is made from the types that are sent.
 
-// What is refused is a whole response, made once a request: a box around it would save nothing.
+// A refusal is a whole response, made once per request: a box around it would save nothing.
 #![allow(clippy::result_large_err)]
 
 mod answers;
@@ -29,7 +29,7 @@ use std::sync::Arc;
 use crate::input::Named;
 use work::Desk;
 
-/// Largest request, bytes: a job of a thousand sections is a tenth of it.
+/// Largest request, bytes. A job of a thousand sections takes a tenth of it.
 const BODY_MAX_BYTES: usize = 2 * 1024 * 1024;
 
 /// What the page starts with.
@@ -37,7 +37,7 @@ const BODY_MAX_BYTES: usize = 2 * 1024 * 1024;
 pub struct Start {
     /// The job.
     pub job: Named,
-    /// The machine file it names, where it could be read.
+    /// The machine file that the job names; none: there is none, or it could not be read.
     pub machine: Option<Named>,
 }
 
@@ -46,7 +46,7 @@ pub fn description() -> String {
     openapi::text()
 }
 
-/// Serves the page until the process ends. `port` 0 takes a free one; `ready` is told the address first.
+/// Serves the page until the process ends. `port` 0 means any free port. `ready` is called with the address first.
 ///
 /// # Errors
 /// The port is taken, or the system gives no socket.
@@ -60,7 +60,7 @@ pub fn serve(start: Start, port: u16, ready: impl FnOnce(SocketAddr)) -> io::Res
     })
 }
 
-/// The service behind the socket; `port` is the one that requests must name as their host's.
+/// The service behind the socket. The Host header of requests must name `port`.
 pub fn router(start: Start, port: u16) -> Router {
     let desk = Arc::new(Desk::new(start));
     Router::new()

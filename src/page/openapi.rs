@@ -1,5 +1,5 @@
-//! The interface as a document of OpenAPI 3.1: its paths from the table here, its schemas from the types that are sent, by
-//! the crate that also makes the schemas of the files.
+//! The interface as an OpenAPI 3.1 document: its paths from the table in this file, its schemas from the types that are
+//! sent. The crate for them also makes the schemas of the files.
 
 use schemars::generate::SchemaSettings;
 use schemars::{JsonSchema, SchemaGenerator};
@@ -13,7 +13,7 @@ use crate::fields::Field;
 /// A body: its media types, with their schemas.
 type Body = fn(&mut SchemaGenerator) -> Value;
 
-/// A question: its path, what it is for, its body where it has one, the body of its answer.
+/// A request: its path, its purpose, its body if it has one, the body of the answer.
 struct Question {
     path: &'static str,
     what: &'static str,
@@ -69,7 +69,7 @@ const QUESTIONS: [Question; 9] = [
     },
 ];
 
-/// What any question may be answered with instead, and the words for it.
+/// Statuses that any request may get instead, with their descriptions.
 const REFUSALS: [(u16, &str); 5] = [
     (403, "It does not come from this page."),
     (404, "There is no such path, or no such export."),
@@ -78,7 +78,7 @@ const REFUSALS: [(u16, &str); 5] = [
     (500, "A defect of ours."),
 ];
 
-/// What a question with a body may be answered with besides.
+/// Further statuses that a request with a body may get.
 const REFUSALS_OF_BODIES: [(u16, &str); 5] = [
     (400, "The body is not JSON."),
     (413, "The body is too large."),
@@ -91,7 +91,7 @@ fn json_of<T: JsonSchema>(schemas: &mut SchemaGenerator) -> Value {
     json!({ "application/json": { "schema": schemas.subschema_for::<T>() } })
 }
 
-/// Schemas of what is read and of what is written: what may be left out differs.
+/// Schemas of what is read and of what is written. They are apart because they differ in what may be left out.
 struct Schemas {
     asked: SchemaGenerator,
     answered: SchemaGenerator,
@@ -129,7 +129,7 @@ pub fn text() -> String {
         let method = if question.asks.is_some() { "post" } else { "get" };
         paths.insert(question.path.into(), json!({ method: operation(question, &mut schemas) }));
     }
-    // The few types that go both ways are described as they are read.
+    // The few types that are both read and written are described as they are read.
     let mut types = schemas.answered.take_definitions(true);
     types.extend(schemas.asked.take_definitions(true));
     let document = json!({

@@ -1,4 +1,5 @@
-//! A stream that waits a while for its reader, not for ever: who asks and does not read would keep its place from others.
+//! A stream that waits for its reader for a limited time. Otherwise a reader that never takes its answer would keep its
+//! place from others for ever.
 
 use std::future::Future;
 use std::io::{Error, ErrorKind, IoSlice, Result};
@@ -22,7 +23,7 @@ impl<S: Unpin> Patient<S> {
         Patient { stream, patience, waits: None }
     }
 
-    /// What a write came to; where it waits, until the patience ends.
+    /// The result of a write. A write that waits longer than the patience fails.
     fn bounded<T>(&mut self, context: &mut Context<'_>, written: Poll<Result<T>>) -> Poll<Result<T>> {
         if written.is_ready() {
             self.waits = None;
@@ -31,7 +32,7 @@ impl<S: Unpin> Patient<S> {
         let patience = self.patience;
         let waits = self.waits.get_or_insert_with(|| Box::pin(sleep(patience)));
         ready!(waits.as_mut().poll(context));
-        // The connection ends by this; were it asked again, it would be as patient as before.
+        // The connection ends with this error. If it is polled again, it waits for the full time again.
         waits.as_mut().reset(Instant::now() + patience);
         Poll::Ready(Err(Error::from(ErrorKind::TimedOut)))
     }
@@ -96,7 +97,7 @@ mod tests {
                 }
             };
             assert_eq!(ended, ErrorKind::TimedOut, "after {out} bytes");
-            // Once it reads, what it is sent arrives.
+            // Once it reads, it gets what was sent.
             let mut took = vec![0; 64 * 1024];
             while out > 0 {
                 reader.readable().await.expect("readable");

@@ -279,12 +279,12 @@ impl From<&Entry> for Value {
 }
 
 impl Told {
-    /// A message about one of the texts; `trees` are theirs.
+    /// A message about one of the texts. `trees`: the trees of these texts.
     pub fn of(diag: &Diag, texts: &Texts, trees: [Option<&Entry>; 2]) -> Told {
         let place = diag.place.as_ref();
         let is = |text: &Text| place.is_some_and(|p| p.source.path.as_os_str() == text.name.as_str());
         let file = match &texts.machine {
-            // Both may have one name; then the text tells.
+            // Both texts may have the same name; then their content decides.
             Some(machine) if is(machine) && place.is_some_and(|p| p.source.text == machine.text) => {
                 Some(Which::Machine)
             }

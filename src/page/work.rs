@@ -1,5 +1,5 @@
-//! Work off the connections: on threads of its own, stopped where nobody waits for it any more or it takes too long, and
-//! never the end of the server.
+//! Work on other threads than the connections. It is stopped if nobody waits for it any more or if it takes too long. A
+//! panic in it does not end the server.
 
 use axum::http::StatusCode;
 use axum::response::Response;
@@ -31,7 +31,7 @@ pub struct Desk {
     read: Mutex<Option<(Texts, Arc<Job>)>>,
 }
 
-/// Asks the work to stop when the one who waits for it goes away.
+/// Asks the work to stop when the request that waits for it is dropped.
 struct Leaving(Halt);
 
 impl Drop for Leaving {
@@ -41,15 +41,16 @@ impl Drop for Leaving {
 }
 
 impl Desk {
-    /// A desk with nothing on it.
+    /// A desk without plans and jobs.
     pub fn new(start: Start) -> Desk {
         Desk { start, places: Semaphore::new(AT_ONCE), plans: Mutex::default(), read: Mutex::default() }
     }
 
-    /// Does something on a thread of its own; a newer request that aborts this one, or the end of its time, stops it.
+    /// Does something on another thread. It is stopped if the request is dropped, as when the page replaces it by a
+    /// newer one, or if it takes too long.
     ///
     /// # Errors
-    /// It took too long (503), or it failed for a reason of ours (500).
+    /// It took too long (503), or it met an error in this program (500).
     pub async fn work<T: Send + 'static>(&self, work: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
         let stopped = || {
             let help =
@@ -76,7 +77,7 @@ impl Desk {
         done
     }
 
-    /// The job of the texts: the one read last, where they are the same, else as `read` gives it.
+    /// The job of the texts. If they are the texts read last, that job is taken; else `read` reads them.
     ///
     /// # Errors
     /// Those of `read`.

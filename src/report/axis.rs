@@ -2,7 +2,7 @@
 
 use crate::job::plan::Plan;
 
-/// Left and right edge of the plots; left of it stand captions, right of it the figures of each stage.
+/// Left and right edge of the plots. Captions stand left of them, the figures of each stage right of them.
 const PLOT_LEFT: f64 = 96.0;
 const PLOT_RIGHT: f64 = 1024.0;
 
@@ -29,7 +29,7 @@ impl Axis {
         self.left + at_mm * self.scale
     }
 
-    /// The same, kept within the plot.
+    /// Page place of a place on the shaft, kept within the plot.
     pub fn x_clamped(&self, at_mm: f64) -> f64 {
         self.x(at_mm.clamp(0.0, self.max_mm))
     }
@@ -59,8 +59,8 @@ pub fn round_ticks(from: f64, to: f64, count: f64) -> Vec<f64> {
     (0..).map(|i| (first + f64::from(i)) * step).take_while(|t| *t <= to + 1e-9 * step).collect()
 }
 
-/// The axis ends behind the bush at part-off where that takes little room, and is long enough that the bar at true
-/// proportions fits into twice `profile_half`.
+/// The axis of a plan. It ends behind the bush at part-off if the bush takes little room. It is so long that the bar in
+/// true proportions fits into twice `profile_half`.
 pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64) -> Axis {
     let parted_mm = plan.length_mm + plan.layout.part_off_width_mm.max(0.0);
     let bush_mm = plan.layout.gap_mm.max(0.0) + plan.layout.bush_land_mm.unwrap_or(0.0).max(0.0);

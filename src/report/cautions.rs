@@ -1,11 +1,11 @@
-//! What is printed with every plan.
+//! The cautions that are printed with every plan.
 //!
-//! General rules of safe turning in plain words, common practice, no source; the user's own risk assessment rules.
+//! General rules of safe turning, common practice, no source. The user's own risk assessment comes first.
 
 use super::{numbers, verdict, words};
 use crate::job::plan::{Plan, Verdict};
 
-/// What stands under every printed result: who answers for it.
+/// The line under every printed result: who is responsible for it.
 pub const ESTIMATE: &str = "An estimate: the machine's manual, the local rules and a qualified setter decide.";
 
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
@@ -117,8 +117,8 @@ fn feature_lines_on_never_surfaces(plan: &Plan) -> Option<String> {
     })
 }
 
-/// The cautions to print: those stored in the plan, or fresh ones where it carries none, so that no plan is ever
-/// printed without.
+/// The cautions to print: those stored in the plan, or new ones if it has none, so that no plan is printed without
+/// cautions.
 pub(super) fn to_print(plan: &Plan) -> Vec<String> {
     if plan.cautions.is_empty() { cautions(plan) } else { plan.cautions.iter().map(|c| words::plain(c)).collect() }
 }

@@ -1,8 +1,8 @@
 //! The chart of utilisation: its frame, the limit, the area under the governing check, and the band that names it.
 //!
-//! The plot itself comes from plotters. It rounds to whole pixels, so it is drawn [`FINE`] times too large and nested
-//! with a transform that makes it smaller again; its plot area is its whole canvas, so its axis is the drawing's axis.
-//! Words are added here, because plotters would have to estimate their size.
+//! The plotters library draws the plot. It rounds to whole pixels, so the plot is drawn [`FINE`] times too large, and a
+//! transform makes it smaller again. The plot area is the whole canvas, so its axis is the axis of the drawing. Text is
+//! added in this file, because plotters would have to estimate its size.
 
 use plotters::coord::Shift;
 use plotters::coord::types::RangedCoordf64;
@@ -17,8 +17,8 @@ use super::thinned::thinned;
 use super::{ReportError, numbers, words};
 use crate::job::plan::Plan;
 
-/// How much finer the plot is drawn than the page: what is rounded away stays below 0.02 page units, 5 µm on paper. At
-/// ten times, stage borders in drawing and chart were seen to part.
+/// How many times larger than on the page the plot is drawn. The rounding error is then below 0.02 page units, 5 µm on
+/// paper. At ten times, stage borders in drawing and chart did not meet.
 pub(super) const FINE: f64 = 100.0;
 
 /// Top of the chart: a utilisation of 120 %.
@@ -29,6 +29,9 @@ pub type Area<'a> = DrawingArea<SVGBackend<'a>, Shift>;
 pub type Plot<'a, 'b> = ChartContext<'b, SVGBackend<'a>, Cartesian2d<RangedCoordf64, RangedCoordf64>>;
 
 /// The chart with limit line and stage borders, without the curves.
+///
+/// # Errors
+/// The chart library fails.
 pub fn chart(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let (a, top, height) = (&layout.axis, charts.y, charts.height);
     let ground = plotted(layout, top, height, TOP, |plot| ground(plan, layout, per(layout, height, TOP), plot))?;
@@ -64,7 +67,10 @@ pub fn pen(hex: &str, width: f64) -> ShapeStyle {
     colour(hex).stroke_width((width * FINE) as u32)
 }
 
-/// What plotters draws over the turned length and up to `most`, as a group that stands in its place on the page.
+/// What plotters draws over the turned length, for values up to `most`, as a group at its place on the page.
+///
+/// # Errors
+/// The chart library fails.
 pub fn plotted(
     layout: &Layout,
     top: f64,
@@ -76,7 +82,8 @@ pub fn plotted(
     nested(place, 0.0..layout.axis.max_mm, 0.0..most, |plot| draw(plot).map_err(chart_error))
 }
 
-/// Page units of a mm and of one, in a plot over the turned length that is so high and goes up to `most`.
+/// Page units per mm and per unit of the values, in a plot over the turned length with this height and values up to
+/// `most`.
 pub fn per(layout: &Layout, height: f64, most: f64) -> (f64, f64) {
     (layout.axis.width() / layout.axis.max_mm, height / most)
 }
@@ -108,7 +115,7 @@ fn inner_svg(whole: &str) -> Result<String, ReportError> {
     inner.map(|(inner, _)| inner.trim().to_string()).ok_or_else(|| chart_error("no svg element"))
 }
 
-/// Rules, the area under the governing check, stage borders, the limit.
+/// Grid lines, the area under the governing check, stage borders, the limit.
 fn ground(
     plan: &Plan,
     layout: &Layout,
@@ -138,6 +145,9 @@ fn ground(
 }
 
 /// Upright lines between the stages.
+///
+/// # Errors
+/// The chart library fails.
 pub fn borders(plan: &Plan, plot: &mut Plot<'_, '_>, most: f64) -> Result<(), Box<dyn std::error::Error>> {
     let borders = plan.stages.iter().skip(1).map(|s| s.from_mm);
     let borders = borders.map(|x| PathElement::new(vec![(x, 0.0), (x, most)], pen(INK, 0.9)));

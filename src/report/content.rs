@@ -1,5 +1,5 @@
-//! What the setter's sheet says, block by block, whatever it is written in: [`sheet`](super::sheet) makes a page of it,
-//! and with the feature `pdf` there is a printable document too.
+//! What the setter's sheet says, block by block, for every format. [`sheet`](super::sheet) makes an HTML page of it,
+//! and the feature `pdf` a document to print.
 
 use super::table::fit;
 use super::tables::{self, Rows};
@@ -27,7 +27,7 @@ pub enum Block {
         units: String,
         /// Heads and cells.
         rows: Rows,
-        /// How it stands.
+        /// Its layout.
         kind: Kind,
     },
     /// Keys and values under a title.
@@ -52,14 +52,14 @@ pub enum Block {
     SignOff,
 }
 
-/// How a table stands.
+/// Layout of a table.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {
     /// As wide as the sheet.
     Wide,
-    /// Two beside each other.
+    /// Narrow: two tables stand beside each other.
     Narrow,
-    /// The same, its last row a sum.
+    /// Narrow, and its last row is a sum.
     Sum,
 }
 
@@ -102,12 +102,12 @@ pub fn head(plan: &Plan) -> Head {
     }
 }
 
-/// The first characters of the digest, enough to tell two sheets apart; the whole stands at the end.
+/// The first characters of the digest, enough to tell two sheets apart. The whole digest is at the end of the sheet.
 fn short_digest(plan: &Plan) -> String {
     words::plain(&plan.input_digest).chars().take("sha256:".len() + 12).collect()
 }
 
-/// Everything under the head. Only a feasible plan has limits of stages and a box to sign; what is empty is left out.
+/// Everything under the head. Only a feasible plan has limits of stages and a box to sign. Empty blocks are left out.
 pub fn blocks(plan: &Plan) -> Vec<Block> {
     let feasible = verdict::is_feasible(plan);
     let table = |title, units: &str, rows, kind| Block::Table { title, units: units.into(), rows, kind };
@@ -148,7 +148,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all
 }
 
-/// The two spindles in time, the tools, the order.
+/// Adds the blocks about time: the two spindles, the tools, the order.
 fn in_time(plan: &Plan, all: &mut Vec<Block>) {
     let table = |title, rows, kind| Block::Table { title, units: String::new(), rows, kind };
     if let Some(cycle) = &plan.cycle {
@@ -166,12 +166,12 @@ fn in_time(plan: &Plan, all: &mut Vec<Block>) {
     }
 }
 
-/// Facts for the machine: what a part costs is not for the setter.
+/// The facts without the cost of a part, which is not for the setter.
 fn unpriced(facts: Vec<(&'static str, String)>) -> Vec<(&'static str, String)> {
     facts.into_iter().filter(|(key, _)| *key != "cost").collect()
 }
 
-/// What each limit costs, where it was asked for.
+/// What each limit costs, if it was asked for.
 pub fn costs(plan: &Plan) -> Vec<String> {
     let one = |c: &LimitCost| {
         let (now, next) = (words::change_value(&c.now), words::change_value(&c.next));
@@ -196,7 +196,8 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
     vec![why, help]
 }
 
-/// The limits of a stage: what holds all through it, the speed of each stretch where it changes, and bar that is fed on.
+/// The limits of a stage: those of the whole stage, the speed of each stretch if there are several speeds, and the
+/// limit of bar that is fed on.
 fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
     let speeds = speeds(plan, stage);
     let mut items = vec![stage_limit(plan, stage, &speeds)];
@@ -211,7 +212,7 @@ fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
     items
 }
 
-/// The highest speed of every stretch of a stage (from, to, rev/min as written), part-off among them.
+/// The highest speed of every stretch of a stage (from, to, rev/min as printed), with part-off.
 pub(super) fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
     let pieces = plan.segments.iter().filter(|s| s.stage == stage.number && s.rpm > 0.0);
     let pieces = pieces.map(|s| (s.from_mm, s.to_mm, s.rpm));
@@ -228,7 +229,7 @@ pub(super) fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
     runs
 }
 
-/// The same in one field of a table: `0 to 120: 1450; 120 to 210: 1800`.
+/// The speeds of a stage in one field of a table: `0 to 120: 1450; 120 to 210: 1800`.
 pub(super) fn speeds_in_row(plan: &Plan, stage: &Stage) -> String {
     let one = |(from, to, rpm): &(f64, f64, String)| format!("{} to {}: {rpm}", numbers::mm(*from), numbers::mm(*to));
     speeds(plan, stage).iter().map(one).collect::<Vec<_>>().join("; ")
@@ -236,7 +237,7 @@ pub(super) fn speeds_in_row(plan: &Plan, stage: &Stage) -> String {
 
 /// The limits of a stage in words.
 fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> String {
-    // Bar that is fed on, uncut, has a limit of its own.
+    // Bar that is fed on, uncut, has a separate limit.
     let turning = if fed_on::of(plan, stage).is_some() { " while turning" } else { "" };
     let mut parts = vec![
         format!("turn to {} mm, no farther", numbers::mm(stage.to_mm)),

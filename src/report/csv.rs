@@ -1,4 +1,4 @@
-//! The stages for a spreadsheet: RFC 4180, one row a stage, units in the header, point as decimal sign.
+//! The stages for a spreadsheet: RFC 4180, one row per stage, units in the header, point as decimal sign.
 
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
@@ -32,9 +32,9 @@ const HEADER: [&str; 26] = [
     "rpm_max_by_turned_mm",
 ];
 
-/// One row a stage. A field that does not apply (the grip of a free stage) is empty; several re-grips in one stage are
-/// parted by `; `. A stage may turn its stretches at several speeds, and the highest of them may be too fast elsewhere: the
-/// last field has that of each.
+/// One row per stage. A field that does not apply (the grip of a free stage) is empty. Several re-grips in one stage
+/// are separated by `; `. If the stretches of a stage have several speeds, the highest may be too fast elsewhere, so
+/// the last field has the speed of each stretch.
 pub fn stages_csv(plan: &Plan) -> String {
     let mut out = row(HEADER.iter().map(|h| h.to_string()));
     for stage in &plan.stages {
@@ -80,12 +80,12 @@ fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
     .into_iter()
 }
 
-/// A speed to a tenth, never above the one that holds.
+/// A speed with one decimal, rounded down so that it is never above the limit.
 fn at_most(rpm: f64) -> f64 {
     (rpm * 10.0 * (1.0 + 1e-9)).floor() / 10.0
 }
 
-/// A number, or an empty field where there is none.
+/// A number, or an empty field if there is none.
 fn number(value: Option<f64>, places: usize) -> String {
     value.filter(|v| v.is_finite()).map(|v| numbers::trimmed(v, places)).unwrap_or_default()
 }

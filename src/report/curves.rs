@@ -1,5 +1,5 @@
-//! What every check uses of its limit along the turned length: a curve for each, a mark for those of a moment, a key,
-//! and the highest point of every stage by name.
+//! How much of its limit every check uses along the turned length: a curve for each check, a mark for each check of a
+//! single moment, a key, and the name of the check at the highest point of every stage.
 
 use plotters::prelude::*;
 use svg::node::element::{Group, Path};
@@ -26,14 +26,17 @@ const PENS: [(&str, &str); 8] = [
 ];
 const WIDTH: f64 = 1.4;
 
-/// Marks of checks of a moment.
+/// Marks of the checks of a single moment.
 const MARKS: [&str; 6] =
     ["M-4-4h8v8h-8Z", "M0-5L5 4H-5Z", "M0-5L5 0 0 5-5 0Z", "M0 5L5-4H-5Z", "M-4-4L4 4M-4 4L4-4", "M0-5V5M-5 0H5"];
 
-/// A line of the key takes no less than this.
+/// Height of a line of the key.
 const KEY_LINE: f64 = 13.0;
 
 /// The curves, the marks, the key and the peaks.
+///
+/// # Errors
+/// The chart library fails.
 pub fn curves(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let mut g = shapes::group("curves");
     let (lines, moments) = checks(plan);
@@ -64,7 +67,7 @@ fn finer(dashes: &str) -> String {
     if all.is_empty() { "none".to_string() } else { all.join(" ") }
 }
 
-/// Names of the checks that have a curve and of those that have moments, each in the order they come.
+/// Names of the checks with a curve and of those with single moments, in the order of the plan.
 fn checks(plan: &Plan) -> (Vec<&str>, Vec<&str>) {
     let mut lines: Vec<&str> = Vec::new();
     for (name, _) in plan.trace.iter().flat_map(|p| &p.all) {
@@ -81,7 +84,7 @@ fn checks(plan: &Plan) -> (Vec<&str>, Vec<&str>) {
     (lines, moments)
 }
 
-/// The points of a check, parted where the stage changes or the check does not apply.
+/// The points of a check, split where the stage changes or the check does not apply.
 fn runs(plan: &Plan, check: &str) -> Vec<Vec<(f64, f64)>> {
     let mut runs: Vec<Vec<(f64, f64)>> = Vec::new();
     let mut stage = None;
@@ -120,7 +123,7 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
     for (check, (colour, dashes)) in lines.iter().zip(PENS.into_iter().cycle()) {
         y += KEY_LINE;
         let sample = shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, colour, WIDTH + 0.2).set("stroke-dasharray", dashes);
-        // Its curve is a bound where the modes were not worked out.
+        // Where the modes were not worked out, the curve is an upper bound of the utilisation.
         let at_most = if *check == "chatter" { ", at most" } else { "" };
         g = g.add(sample).add(name(y, &format!("{}{at_most}", words::key(check))));
     }
@@ -138,8 +141,8 @@ const APART: f64 = 6.0;
 /// A box: left, right, top, bottom.
 type Area = (f64, f64, f64, f64);
 
-/// The tightest check of each stage where it is worst, with its percentage. A label that would stand near the limit line
-/// goes into the field above it; one that would touch another is dropped.
+/// The tightest check of each stage where it is worst, with its percentage. A label near the limit line is moved above
+/// that line. A label that would touch another is dropped.
 fn peaks(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
     let mut g = shapes::group("peaks");
     let mut taken: Vec<Area> = Vec::new();

@@ -92,7 +92,7 @@ fn section_shape(s: &SectionOutline, layout: &Layout) -> Group {
     g
 }
 
-/// Thinner outlines where sections are only a few units long, so that a crowd does not turn black.
+/// Thinner outlines for sections of only a few units, so that many of them together do not turn black.
 fn outline_width(length: f64) -> &'static str {
     if length < 4.0 { "0.6" } else { "1.3" }
 }
@@ -134,7 +134,7 @@ pub fn feature_labels(layout: &Layout) -> Group {
     g
 }
 
-/// The rest of the shaft that cannot be reached, hatched, with the reason; nothing in a feasible plan.
+/// The part of the shaft that cannot be reached, hatched, with the reason. None: the plan is feasible.
 pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let shortfall =
         plan.shortfall.as_ref().filter(|s| plan.verdict == Verdict::Infeasible && s.farthest_mm.is_finite())?;

@@ -1,8 +1,9 @@
-//! A family of parts at a glance: a map of length against diameter with the number of hand-overs, or the time over one of
-//! them.
+//! A drawing of a family of parts: a map of length against diameter with the number of hand-overs, or the time over one
+//! of them.
 //!
-//! A cell says its number of hand-overs in figures and in lightness, what cannot be made is hatched and crossed: nothing is
-//! told by colour alone. As in `chart`, plotters draws larger than the page and is nested; words are added here.
+//! A cell shows its number of hand-overs as a figure and by its lightness. Cells that cannot be made are hatched and
+//! crossed, so nothing is shown by colour alone. As in `chart`, plotters draws larger than on the page, and a transform
+//! makes it smaller; text is added in this file.
 
 use plotters::prelude::*;
 use svg::node::element::{Description, Group, SVG, Title};
@@ -20,7 +21,7 @@ pub struct Axis {
     pub values_mm: Vec<f64>,
 }
 
-/// What a part came to.
+/// The result for a part.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Outcome {
     /// It can be made.
@@ -43,7 +44,7 @@ pub struct Cell {
     pub length_mm: Option<f64>,
     /// Its varied diameter.
     pub diameter_mm: Option<f64>,
-    /// What it came to.
+    /// The result.
     pub outcome: Outcome,
 }
 
@@ -54,9 +55,9 @@ pub struct Drawn {
     pub name: String,
     /// Name of the machine.
     pub machine: Option<String>,
-    /// Lengths, where they vary.
+    /// The lengths; none: the length does not vary.
     pub length: Option<Axis>,
-    /// Diameters, where they vary.
+    /// The diameters; none: the diameter does not vary.
     pub diameter: Option<Axis>,
     /// The parts, in any order.
     pub cells: Vec<Cell>,
@@ -114,7 +115,8 @@ fn step(values: &[f64]) -> f64 {
 /// The drawing as an SVG document.
 ///
 /// # Errors
-/// A number that is drawn is not finite, or the chart library fails; no family of the reader gives either.
+/// A number that is drawn is not finite, or the chart library fails. A family that the reader accepts has only finite
+/// numbers.
 pub fn family_svg(drawn: &Drawn) -> Result<String, ReportError> {
     let finite = |v: Option<f64>| v.is_none_or(f64::is_finite);
     let cells = &drawn.cells;
@@ -189,12 +191,12 @@ fn title(drawn: &Drawn) -> Group {
         .add(shapes::text(MARGIN, PAGE_HEIGHT - 14.0, 8.5, "start", cautions::ESTIMATE).set("fill", SOFT))
 }
 
-/// What is made of a part: the words of its title.
+/// The title of a part that can be made.
 fn said_of(part: &str, hand_overs: usize, time_s: f64) -> String {
     format!("{part}: {}, {} s", numbers::count(hand_overs, "hand-over", "hand-overs"), numbers::seconds(time_s))
 }
 
-/// Shade of a number of hand-overs between the least and the most, and the ink that reads on it.
+/// Shade for a number of hand-overs between the least and the most, and a text colour that can be read on it.
 fn shade(hand_overs: usize, least: usize, most: usize) -> (String, &'static str) {
     let share = if most > least { (hand_overs - least) as f64 / (most - least) as f64 } else { 0.0 };
     let part = |(light, dark): (f64, f64)| format!("{:02x}", (light + (dark - light) * share).round() as u8);
@@ -202,7 +204,7 @@ fn shade(hand_overs: usize, least: usize, most: usize) -> (String, &'static str)
     (format!("#{colour}"), if share > 0.5 { WHITE } else { INK })
 }
 
-/// A cell at least this wide and high holds its figure, and the time below it.
+/// Least width and height of a cell for its figure, and for its figure with the time below.
 const FIGURE: (f64, f64) = (15.0, 12.0);
 const WITH_TIME: (f64, f64) = (40.0, 26.0);
 
@@ -290,7 +292,8 @@ fn hatched(x: f64, y: f64, wide: f64, high: f64) -> svg::node::element::Rectangl
     shapes::rect(x, y, wide, high).set("fill", shapes::pattern(shapes::HATCH)).set("fill-opacity", "0.55")
 }
 
-/// Where cells are too small for a figure: one for each number, at its cell nearest the middle of all of them.
+/// If cells are too small for figures: one figure for each result, at the cell nearest to the middle of all cells with
+/// it.
 fn region_figures(along: &Scale, up: &Scale, placed: &[(f64, f64, &Cell)]) -> Group {
     let mut g = shapes::group("region-figures");
     let figure = |c: &Cell| match c.outcome {
@@ -321,7 +324,7 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
     let up = Scale { from: 0.0, to: 1.12 * most_s };
     let mut cells: Vec<(f64, &Cell)> = drawn.cells.iter().filter_map(|c| Some((of(c)?, c))).collect();
     cells.sort_by(|a, b| a.0.total_cmp(&b.0));
-    // A line for each run of parts that can be made.
+    // One line for each run of parts that can be made.
     let mut runs: Vec<Vec<(f64, f64)>> = vec![Vec::new()];
     for (value, cell) in &cells {
         match (cell.outcome, runs.last_mut()) {
@@ -428,7 +431,7 @@ fn legend(drawn: &Drawn, figures: &str) -> Group {
     let row = |y: f64, words: &str| shapes::text(x + 34.0, y + 11.0, SMALL, "start", words);
     let boxed = |y: f64| shapes::rect(x, y, 26.0, 15.0).set("stroke", SOFT).set("stroke-width", "0.6");
     if let (true, Some((least, most))) = (is_map, least_and_most(drawn)) {
-        // More than a dozen would run out of the page.
+        // More than about a dozen rows would not fit on the page.
         let every = (most - least) / 12 + 1;
         for n in (least..=most).step_by(every) {
             y += 20.0;

@@ -1,5 +1,6 @@
-//! Holes, keyseats and the like on the drawing of the shaft: what is seen from the side by outlines and axes in the manner of
-//! ISO 128, what lies inside by hidden edges, threads of holes as in ISO 6410. The standards are from memory, not re-read.
+//! Holes, keyseats and similar features on the drawing of the shaft. What can be seen from the side has outlines and
+//! axes in the manner of ISO 128. What lies inside has hidden edges. Threads of holes are drawn as in ISO 6410. The
+//! standards are from memory, not re-read.
 
 use svg::node::element::{Group, Path, Rectangle};
 
@@ -11,10 +12,10 @@ use crate::job::plan::{FeatureOutline, Plan};
 const HIDDEN: &str = "3 2";
 /// How far the axes of a hole stand out of it.
 const OVER: f64 = 6.0;
-/// Core of a tapped hole as a share of its thread; for the drawing alone.
+/// Core diameter of a tapped hole as a share of its thread diameter. It is used for the drawing only.
 const CORE: f64 = 0.82;
 
-/// A feature; nothing where only a face is worked.
+/// The drawing of a feature; an empty group if only a face is worked.
 pub fn shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
     let at_end = f.from_mm <= 0.0 || f.to_mm >= plan.length_mm;
     match f.kind.as_str() {
@@ -31,7 +32,7 @@ pub fn shape(f: &FeatureOutline, plan: &Plan, layout: &Layout) -> Group {
     }
 }
 
-/// Where a feature lies, as high as `size_mm`.
+/// The rectangle that a feature takes, `size_mm` high.
 fn bounds(f: &FeatureOutline, layout: &Layout, size_mm: f64) -> Rectangle {
     let (x1, x2, h) = (layout.axis.x_clamped(f.from_mm), layout.axis.x_clamped(f.to_mm), layout.half(size_mm));
     shapes::rect(x1, layout.centre_y - h, x2 - x1, 2.0 * h)
@@ -46,7 +47,7 @@ fn inside(f: &FeatureOutline, layout: &Layout, size_mm: f64) -> Group {
     shapes::group("inside").add(hidden(bounds(f, layout, size_mm), "1"))
 }
 
-/// A hole across the shaft, with both axes; a tapped one with the narrow three quarters of its thread.
+/// A hole across the shaft, with both axes. A tapped hole also has the narrow three-quarter circle of its thread.
 fn across(f: &FeatureOutline, layout: &Layout, tapped: bool) -> Group {
     let (a, y) = (&layout.axis, layout.centre_y);
     let x = a.x_clamped((f.from_mm + f.to_mm) / 2.0);
@@ -74,7 +75,8 @@ fn keyseat(f: &FeatureOutline, layout: &Layout) -> Group {
     shapes::group("keyseat").add(seat.set("fill", WHITE).set("stroke", INK).set("stroke-width", "0.9"))
 }
 
-/// Depth of a cone of 60° as a share of its mouth: about as deep as the whole centre hole, pilot and all.
+/// Depth of a cone of 60° as a share of the diameter of its mouth: 0.5/tan 30° (derived here). The whole centre hole
+/// with its pilot is about as deep.
 const CONE: f64 = 0.866;
 
 /// A centre hole: its cone as hidden edges, true to scale along the axis.

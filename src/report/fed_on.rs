@@ -1,4 +1,4 @@
-//! Bar that is fed on, uncut, for work behind the end of the last stage: farther than that stage turns.
+//! Bar that is fed on, uncut, farther than the last stage turns, for work behind the end of that stage.
 
 use super::{numbers, words};
 use crate::job::plan::{Plan, Stage};
@@ -10,7 +10,7 @@ pub struct FedOn {
     pub to_mm: f64,
     /// Unsupported length then, mm.
     pub unsupported_mm: f64,
-    /// Distance of the counter-spindle's nose from the bush face, mm; none while free.
+    /// Distance of the counter-spindle's nose from the bush face, mm; none: the front is free.
     pub counter_spindle_mm: Option<f64>,
     /// Distance of the headstock's nose from the bush face, without a bush from the tool, mm.
     pub headstock_mm: f64,
@@ -18,12 +18,12 @@ pub struct FedOn {
     pub works: Vec<String>,
 }
 
-/// The bar fed on in a stage; none where it ends with the turning.
+/// The bar that is fed on in a stage. None: the bar stops where the turning ends.
 pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
     let index = stage.number.checked_sub(1)?;
     let to_mm = plan.fed_on_mm(index)?;
     let on_mm = to_mm - stage.to_mm;
-    // Without a bush the headstock's collet stands far enough back for it all through the stage.
+    // Without a bush the headstock's collet is far enough back for this all through the stage, so nothing is added.
     let longer_mm = if words::has_bush(plan) { on_mm } else { 0.0 };
     Some(FedOn {
         to_mm,
@@ -34,7 +34,7 @@ pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
     })
 }
 
-/// The same as a limit for the setter.
+/// The limit of bar that is fed on, in words for the setter.
 pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
     let fed = of(plan, stage)?;
     let from = if words::has_bush(plan) { "the bush" } else { "the tool" };

@@ -1,4 +1,4 @@
-//! Fitted stiffnesses for reading, and as a fragment of a machine file.
+//! Fitted stiffnesses as text, and as a fragment of a machine file.
 
 use super::{numbers, table};
 use crate::job::readings::Fitted;
@@ -6,7 +6,7 @@ use crate::job::readings::Fitted;
 /// Width of the text.
 const COLUMNS: usize = 98;
 
-/// The fit for reading.
+/// The fit as text.
 pub fn fitted_text(fitted: &Fitted) -> String {
     let spare = numbers::count(fitted.spare_readings, "reading to spare", "readings to spare");
     let mut text = format!(
@@ -76,7 +76,7 @@ pub fn fitted_text(fitted: &Fitted) -> String {
     text
 }
 
-/// A fragment of a machine file: the fitted stiffnesses, what is known of them in remarks.
+/// A fragment of a machine file: the fitted stiffnesses, with the text of the fit as comments.
 pub fn fitted_yaml(fitted: &Fitted) -> String {
     let mut yaml = String::new();
     for line in fitted_text(fitted).lines() {

@@ -1,7 +1,8 @@
 //! The two spindles in time, as a strip: from the start of one part to the start of the next.
 //!
-//! Upper lane: the headstock side. Lower lane: the counter-spindle; while it holds the part that is turned, a hatched band.
-//! A bold line under a bar: on the critical path. Every bar has its words as a title.
+//! The upper lane is the headstock side, the lower lane the counter-spindle. While the counter-spindle holds the part
+//! that is turned, its lane has a hatched band. A bold line under a bar says that the bar is on the critical path.
+//! Every bar has its text as a title.
 
 use svg::node::element::{Description, Group, SVG, Title};
 
@@ -11,7 +12,7 @@ use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, 
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
 
-/// Height of the strip, where it is as wide as a page.
+/// Height of the strip if it is as wide as a page.
 pub(super) const HEIGHT: f64 = 172.0;
 const LEFT: f64 = 120.0;
 const RIGHT: f64 = 1160.0;
@@ -19,21 +20,21 @@ const TOP: f64 = 30.0;
 /// Height of a lane, and from one to the next.
 const LANE: f64 = 34.0;
 const PITCH: f64 = 46.0;
-/// Ticks wanted on the axis, about.
+/// Number of ticks wanted on the axis, about.
 const TICKS: f64 = 12.0;
-/// A bar narrower than this has no words in it.
+/// A bar narrower than this has no text in it.
 const WORDS_FROM: f64 = 22.0;
 
-/// The strip as an SVG document; none where the plan has no timeline.
+/// The strip as an SVG document. None: the plan has no timeline.
 ///
 /// # Errors
-/// When a time is not finite; no plan of the planner gives that.
+/// A time is not finite. The planner makes no plan with such a time.
 pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
     let strip = inline(plan)?;
     Ok(strip.map(|svg| shapes::document(&svg)))
 }
 
-/// The strip as an SVG element to stand in a page.
+/// The strip as an SVG element for a page.
 ///
 /// # Errors
 /// As [`gantt_svg`].
@@ -41,7 +42,10 @@ pub fn inline_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
     Ok(inline(plan)?.map(|svg| svg.to_string()))
 }
 
-/// The strip to stand in a page.
+/// The strip as an element for a page.
+///
+/// # Errors
+/// As [`gantt_svg`].
 pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
     let Some(cycle) = plan.cycle.as_ref().filter(|c| !c.operations.is_empty()) else { return Ok(None) };
     let end_s = cycle.operations.iter().map(|o| o.to_s).fold(0.0, f64::max);
@@ -80,7 +84,7 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
     Ok(Some(root.add(bars).add(axis(end_s, &x)).add(legend())))
 }
 
-/// What the strip says in a line.
+/// The strip in one line of text.
 fn told(cycle: &Cycle) -> String {
     let mut text = format!("a part every {} s", numbers::seconds(cycle.steady_s));
     if cycle.hidden_s > 0.05 {
@@ -122,7 +126,7 @@ fn band(x1: f64, x2: f64, y: f64) -> Group {
     g
 }
 
-/// Fill of a bar, and the colour of words in it.
+/// Fill of a bar, and the colour of text in it.
 fn look(work: &str) -> (&'static str, &'static str) {
     match work {
         "turn" | "plunge" | "thread" | "whirl" => (STEEL, INK),

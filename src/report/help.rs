@@ -1,19 +1,19 @@
-//! What would help where there is no plan, in words.
+//! The words for what would help if there is no plan.
 
 use super::{numbers, words};
 use crate::job::plan::{Change, Shortfall};
 use serde_json::Value;
 
-/// A difference in time that is worth a word, s.
+/// Smallest difference in time that is mentioned, s.
 const WORTH_TELLING_S: f64 = 0.05;
 
-/// What the changes that would help are.
+/// The title over the changes that would help.
 pub(super) fn help_title(shortfall: &Shortfall) -> &'static str {
     let pair = shortfall.changes.iter().all(|c| c.to.is_array() && c.change.contains(PAIRED));
     if pair { TOGETHER } else { "each alone makes it feasible; the easiest to do first" }
 }
 
-/// Nothing helps: what was tried, and what to do next.
+/// The text if nothing helps: what was tried, and what to do next.
 pub(super) fn no_help(shortfall: &Shortfall) -> String {
     let tried = shortfall.tried.as_deref().unwrap_or("no single change was found that makes it feasible");
     let next = match shortfall.blocked_by.as_str() {
@@ -31,7 +31,7 @@ pub(super) fn no_help(shortfall: &Shortfall) -> String {
 /// The title of a pair of changes.
 pub(super) const TOGETHER: &str = "the best two changes together";
 
-/// Between the names of two changes that are one.
+/// Stands between the names of two changes that are made together.
 const PAIRED: &str = " + ";
 
 fn pair(value: &Value) -> Option<&[Value; 2]> {

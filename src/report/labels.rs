@@ -1,29 +1,30 @@
-//! Labels that do not overlap: rows over (or under) the drawing, each label tied to its place by an upright leader line.
-//! Where there is no room for a section's label its number stands at the section, as in the tables; where there is none
-//! for that either it is dropped rather than laid over another.
+//! Labels that do not overlap. They stand in rows over or under the drawing, each tied to its place by an upright
+//! leader line. If there is no room for a section's label, the number of the section stands there, as in the tables. If
+//! there is no room for the number, it is left out.
 
 use super::axis::Axis;
 use super::shapes::{self, SMALL};
 use super::words;
 use crate::job::plan::Plan;
 
-/// Space between a label and a leader of another, and half of that between labels.
+/// Least space between a label and the leader of another label. Two labels keep twice this space.
 const CLEAR: f64 = 3.0;
 
 /// How far labels may stand out of the plot.
 const OVERHANG: f64 = 40.0;
 
-/// Size of a number in place of a label.
+/// Text size of a number in place of a label.
 pub const NUMBER: f64 = 8.5;
 
 /// Longest label of a section and of a feature.
 const SECTION_WIDTH: f64 = 150.0;
 const FEATURE_WIDTH: f64 = 200.0;
 
-/// Where a label may stand to its leader: the share of its width that is left of it, in order of liking.
+/// Where a label may be relative to its leader: the share of its width that is left of the leader, in order of
+/// preference.
 const SHARES: [f64; 3] = [0.5, 0.0, 1.0];
 
-/// A label that should stand.
+/// A label to be placed.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Wanted {
     /// Which section or feature, from 0.
@@ -32,11 +33,11 @@ pub struct Wanted {
     pub anchor: f64,
     /// The label.
     pub text: String,
-    /// Larger first.
+    /// Labels with a larger weight are placed first.
     pub weight: f64,
 }
 
-/// A label that does stand.
+/// A label with its place.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Placed {
     /// Which section or feature, from 0.
@@ -58,7 +59,8 @@ impl Placed {
         self.left + self.width
     }
 
-    /// Where the text is tied, and how: one that begins or ends at its leader does so whatever the font's width.
+    /// Place and anchor of the text. A label that begins or ends at its leader is anchored there, so that this is true
+    /// for any font.
     pub fn tied(&self) -> (f64, &'static str) {
         const NEAR: f64 = 0.5;
         if (self.left - self.anchor).abs() < NEAR {
@@ -71,10 +73,10 @@ impl Placed {
     }
 }
 
-/// The labels that stand, in the order of their places, and how many had no room.
+/// The placed labels, in the order of their places, and how many had no room.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Labels {
-    /// Those that stand.
+    /// The placed labels.
     pub placed: Vec<Placed>,
     /// Numbers in place of labels that had no room: page place and number.
     pub numbers: Vec<(f64, usize)>,
@@ -118,13 +120,13 @@ fn numbered(mut labels: Labels, wanted: &[Wanted], number: impl Fn(usize) -> usi
     labels
 }
 
-/// A keyseat says what its two numbers are; holes carry their sign.
+/// The text of a feature. The label of a keyseat is only two numbers, so the word is added; holes have a sign.
 fn feature_text(f: &crate::job::plan::FeatureOutline) -> String {
     let label = words::plain(&f.label);
     if f.kind == "keyseat" && !label.contains("keyseat") { format!("keyseat {label}") } else { label }
 }
 
-/// Labels of the features. What is worked at one end stands in one label at its face.
+/// Labels of the features. All features of one end share one label at its face.
 pub fn features(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
     let mut wanted: Vec<Wanted> = Vec::new();
     for (index, f) in plan.shaft.features.iter().enumerate() {
@@ -150,7 +152,7 @@ pub fn flag_width(mark: &str) -> f64 {
     shapes::text_width(mark, SMALL) * 1.12 + 7.0
 }
 
-/// First free lane for each interval, from left to right; none where all lanes are taken there.
+/// The first free lane for each interval, from left to right. None: all lanes are taken there, or there is no interval.
 pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>> {
     let mut ends = vec![f64::NEG_INFINITY; most];
     let lane = |interval: &Option<(f64, f64)>| {
@@ -162,8 +164,9 @@ pub fn lanes(intervals: &[Option<(f64, f64)>], most: usize) -> Vec<Option<usize>
     intervals.iter().map(lane).collect()
 }
 
-/// Places labels between `left` and `right` in `rows` rows, heavy ones first and from left to right, near the drawing and
-/// farther out; the way that drops fewest wins, and of those the one with the fewest rows.
+/// Places labels between `left` and `right` in `rows` rows. It tries four ways: heavy labels first or from left to
+/// right, each near the drawing or farther out. It takes the way that drops the fewest labels, and of those the one
+/// with the fewest rows.
 fn place(wanted: &[Wanted], rows: usize, left: f64, right: f64) -> Labels {
     let mut by_place: Vec<&Wanted> = wanted.iter().filter(|w| !w.text.is_empty()).collect();
     by_place.sort_by(|a, b| a.anchor.total_cmp(&b.anchor));
@@ -174,8 +177,8 @@ fn place(wanted: &[Wanted], rows: usize, left: f64, right: f64) -> Labels {
     found.into_iter().min_by_key(|labels| (labels.dropped, labels.rows())).unwrap_or_default()
 }
 
-/// Each label takes the free place that stands in the way of the fewest others; then the nearest row counts. `outward`: one
-/// that stands over the places of others goes farther out, and leaves the nearer rows to them.
+/// Each label takes the free place that is in the way of the fewest other labels, and of those the place in the nearest
+/// row. `outward`: a label that is in the way of others goes farther out and leaves the nearer rows to them.
 fn place_in_order(order: &[&Wanted], rows: usize, outward: bool, left: f64, right: f64) -> Labels {
     let mut placed: Vec<Placed> = Vec::new();
     for w in order {

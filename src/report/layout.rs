@@ -1,4 +1,4 @@
-//! Where things stand in the diagram: the panels from top to bottom, each as high as what it has to show.
+//! The places of the panels in the diagram, from top to bottom. Each panel is as high as its content needs.
 //!
 //! The unit is a quarter of a millimetre of an A4 page.
 
@@ -8,18 +8,18 @@ use super::page_size::PAGE_HEIGHT;
 use super::{ReportError, legend, stops};
 use crate::job::plan::Plan;
 
-/// Half the height the bar may take in the drawing of a page with many stages, and what each stage less adds to it.
+/// Half the height that the bar may take on a page with many stages, and what it gains for each stage fewer.
 const PROFILE_HALF: f64 = 54.0;
 const PROFILE_PER_STAGE: f64 = 6.0;
 const STAGES_FOR_SMALLEST: usize = 8;
 const PROFILE_HALF_MAX: f64 = 84.0;
 
-/// Radial exaggerations a reader can work with.
+/// The radial exaggerations that are used.
 const EXAGGERATIONS: [f64; 18] =
     [1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
 
-/// Height of the two strips of a stage, at most and at least: lower ones cannot be read, and where there is no room for
-/// them they are left out, for the table of places has the same.
+/// Height of the two strips of a stage: at most on a page, at most in a sheet, at least. Lower strips cannot be read.
+/// If there is no room for them, they are left out, because the table of places says the same.
 const STRIP_PAIR_MAX: f64 = 46.0;
 const STRIP_PAIR_INLINE: f64 = 32.0;
 const STRIP_PAIR_MIN: f64 = 17.0;
@@ -53,14 +53,14 @@ const FEATURE_ROWS: usize = 2;
 const FLAG_ROWS: usize = 2;
 const GRIP_LANES: usize = 3;
 
-/// Ticks and axis title under the last chart, and with a footer.
+/// Height of the ticks and the axis title under the last chart, without and with a footer.
 const AXIS: f64 = 38.0;
 const AXIS_AND_FOOTER: f64 = 62.0;
 
 /// The panels.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Layout {
-    /// Whether the title is drawn: not where the diagram stands in a sheet with its own.
+    /// Whether the title is drawn. A sheet has its own title.
     pub titled: bool,
     /// Height of the whole.
     pub height: f64,
@@ -86,11 +86,11 @@ pub struct Layout {
     /// Labels of the features and the top of their highest row.
     pub feature_labels: Labels,
     pub features_y: f64,
-    /// Top of the strips and the height of the pair of each stage; none where there are too many stages or none.
+    /// Top of the strips and the height of the pair of each stage; none: there are too many stages, or no stage.
     pub strips: Option<(f64, f64)>,
     /// What the legend explains, with the place of each entry.
     pub legend: Vec<legend::Entry>,
-    /// The charts; none where nothing was computed along the way.
+    /// The charts; none: the plan has no values along the turned length.
     pub charts: Option<Charts>,
     /// Upper end of the ticks of the common axis.
     pub axis_y: f64,
@@ -110,12 +110,18 @@ pub struct Charts {
 }
 
 impl Layout {
-    /// The A4 page.
+    /// The diagram on an A4 page.
+    ///
+    /// # Errors
+    /// [`ReportError::NotDrawable`] if a number to draw is not finite, or a length or diameter is not positive.
     pub fn page(plan: &Plan) -> Result<Layout, ReportError> {
         Layout::new(plan, true)
     }
 
-    /// The part of a sheet: no title, lower.
+    /// The diagram in a sheet: without a title, and lower.
+    ///
+    /// # Errors
+    /// As [`Layout::page`].
     pub fn inline(plan: &Plan) -> Result<Layout, ReportError> {
         Layout::new(plan, false)
     }
@@ -204,7 +210,7 @@ fn used(rows: &[Option<usize>]) -> usize {
     rows.iter().flatten().max().map_or(0, |highest| highest + 1)
 }
 
-/// From where to where the flag of each stop reaches; nothing for a stop without a flag.
+/// Left and right end of the flag of each stop. None: the stop has no flag.
 fn flag_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
     let place = |s: &stops::Stop| {
         let half = labels::flag_width(&s.mark()) / 2.0 + 1.5;
@@ -214,7 +220,7 @@ fn flag_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
     stops::stops(plan).iter().map(place).collect()
 }
 
-/// From where to where the lane of each stage's grip reaches, with its number.
+/// Left and right end of the lane of each stage's grip, with the number of the stage. None: the stage has no grip.
 fn grip_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
     let place = |s: &crate::job::plan::Stage| {
         let width = labels::flag_width(&s.number.to_string());
@@ -223,7 +229,7 @@ fn grip_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
     plan.stages.iter().map(place).collect()
 }
 
-/// Largest diameter drawn: the bar, or a section that stands out of it in a wrong file.
+/// Largest diameter drawn: that of the bar, or of a section that is wrongly larger than the bar.
 fn largest_mm(plan: &Plan) -> f64 {
     plan.shaft
         .sections
@@ -232,7 +238,7 @@ fn largest_mm(plan: &Plan) -> f64 {
         .fold(plan.shaft.stock_diameter_mm, f64::max)
 }
 
-/// Every number that is drawn is finite; lengths and diameters that scale the drawing are positive.
+/// Makes sure that every number to draw is finite, and that lengths and diameters that scale the drawing are positive.
 fn check_drawable(plan: &Plan) -> Result<(), ReportError> {
     let wrong = |what: &str| Err(ReportError::NotDrawable { what: what.to_string() });
     let finite = |values: &[f64]| values.iter().all(|v| v.is_finite());

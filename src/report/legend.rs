@@ -5,7 +5,7 @@ use super::shapes::{self, SMALL};
 use super::{stops, tables, verdict, words};
 use crate::job::plan::{Plan, Stage};
 
-/// Most bore sleeves drawn: more are a grey wall.
+/// Largest number of bore sleeves drawn: more would look like a grey area.
 const SLEEVES: usize = 60;
 
 /// A mark of the legend.
@@ -43,13 +43,13 @@ impl Entry {
     }
 }
 
-/// The words of the legend are known: as much of the width as is allowed for any text is enough for them.
+/// Share of the estimated text width that the legend uses. Its words are known, and this share is enough for them.
 const OF_WIDTH: f64 = 0.9;
 
 /// Width of a sample.
 pub const SAMPLE: f64 = 22.0;
 
-/// What the legend has to explain, placed, and the number of its rows; only marks that can occur.
+/// The entries of the legend with their places, and the number of its rows. Only marks that can occur are listed.
 pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
     let all = stops::stops(plan);
     let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
@@ -81,7 +81,7 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
     (placed, row + 1)
 }
 
-/// Places of the sleeves that carry what has gone into the bore in a stage, mm from the front face.
+/// Places of the sleeves that carry the part of the shaft inside the bore in a stage, mm from the front face.
 pub fn sleeves(plan: &Plan, stage: &Stage) -> impl Iterator<Item = f64> {
     let pitch_mm = plan.layout.sleeve_pitch_mm.filter(|p| *p > 0.0);
     let first = stage.grip.as_ref().zip(pitch_mm).map(|(grip, pitch_mm)| (grip.from_mm, pitch_mm));

@@ -46,7 +46,7 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
     g
 }
 
-/// What kind of line a stop has: its letter says the same.
+/// The line of a stop. Its letter says the same as its colour and dashes. None: a stop for other work.
 fn line_kind(hand_over: bool, regrip: bool, from: (f64, f64), to: (f64, f64)) -> Option<Line> {
     let line = |colour: &str, width: f64| shapes::line(from.0, from.1, to.0, to.1, colour, width);
     match (hand_over, regrip) {

@@ -8,8 +8,8 @@
 //! | [`verdict`] | what the first line says |
 //! | [`stops`] | where the feed stops, and what that leaves |
 //! | [`attention`] | what a setter should look at first |
-//! | `fed_on` | bar fed on behind the turning, for work there |
-//! | [`mod@cautions`] | what is printed with every plan |
+//! | `fed_on` | bar that is fed on farther than the last stage turns, for work there |
+//! | [`mod@cautions`] | the cautions that are printed with every plan |
 //! | [`tables`] | the rows of every table, shared by text and sheet |
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
@@ -82,8 +82,8 @@ pub use xlsx::plan_xlsx;
 
 use std::fmt;
 
-/// Why something could not be drawn. A plan that comes from the planner never gives one: it is a defect of ours, or
-/// of a plan file edited by hand.
+/// Why something could not be drawn. A plan that comes from the planner never gives such an error. It means an error in
+/// this program, or a plan file that was edited by hand.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum ReportError {

@@ -50,13 +50,13 @@ pub fn seconds(value_s: f64) -> String {
     fixed(value_s, 1)
 }
 
-/// A speed in rev/min: whole, and never above the one that holds, for it is set at the machine.
+/// A speed in rev/min: a whole number, rounded down, because it is set at the machine and must not be above the limit.
 pub fn rpm(value_rpm: f64) -> String {
-    // What was whole but for rounding stays so.
+    // A number that is only by a rounding error below a whole number becomes that number.
     fixed((value_rpm * (1.0 + 1e-9)).floor(), 0)
 }
 
-/// A range of speeds, or one speed where both are written alike; a shaft that stands still has none.
+/// A range of speeds, or one speed if both look the same. A shaft that stands still has no speed.
 pub fn rpm_range(low_rpm: f64, high_rpm: f64) -> String {
     if high_rpm <= 0.0 {
         return NONE.to_string();
@@ -70,7 +70,7 @@ pub fn percent(share: f64) -> String {
     format!("{} %", fixed(share * 100.0, 0))
 }
 
-/// A share of counted parts: in whole percent, but some is never written as none, nor all but some as all.
+/// A share of counted parts in whole percent. A few are never written as 0 %, and almost all never as 100 %.
 ///
 /// ```
 /// use spanhold::report::numbers::share;
@@ -85,8 +85,8 @@ pub fn share(share: f64) -> String {
     format!("{} %", trimmed(percent, places))
 }
 
-/// A utilisation in percent. Whole, but never rounded across the limit: what passes never reads as more than 100, what
-/// fails never reads as 100.
+/// A utilisation in whole percent, but never rounded across the limit: what passes is never shown as more than 100 %,
+/// what fails never as 100 %.
 ///
 /// ```
 /// use spanhold::report::numbers::utilisation;
@@ -118,7 +118,7 @@ pub fn value(value: f64) -> String {
     trimmed(value, places)
 }
 
-/// Depths of cut beyond this are all alike: no tool takes them. Common practice, no source.
+/// Depths of cut beyond this are shown alike, because no tool takes them. Common practice, no source.
 const DEEPEST_MM: f64 = 10.0;
 
 /// The depth at which chatter begins, in mm; `> 10` where no cut comes near it.

@@ -2,7 +2,7 @@
 
 /// A4 landscape, 297 by 210 mm.
 pub const PAGE_WIDTH: f64 = 1188.0;
-/// The same, its height.
+/// Its height.
 pub const PAGE_HEIGHT: f64 = 840.0;
 
 /// Margin on all sides.

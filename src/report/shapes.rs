@@ -33,7 +33,7 @@ pub const PALE: &str = "#e8edf2";
 pub const RULE: &str = "#c9d0d7";
 pub const WHITE: &str = "#ffffff";
 
-/// What holds the bar, and the bar, by name: for a page that draws them too.
+/// The colours of the bar and of what holds it, by name, for a page that draws them too.
 pub const COLOURS: [(&str, &str); 5] = [("steel", STEEL), ("raw", RAW), ("grip", GRIP), ("bush", BUSH), ("head", HEAD)];
 
 /// Size of ordinary text: 7 points on an A4 page.
@@ -57,7 +57,7 @@ pub fn pattern(id: &str) -> String {
     format!("url(#{id})")
 }
 
-/// A drawing as a document of its own.
+/// A drawing as a complete SVG document.
 pub fn document(root: &SVG) -> String {
     format!("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n{root}\n")
 }
@@ -98,7 +98,7 @@ pub fn text(x: f64, y: f64, size: f64, anchor: &str, content: &str) -> Text {
         .set("fill", INK)
 }
 
-/// The same text with a white rim, to stand on a crowded ground.
+/// The same text with a white rim, so that it can be read over other lines.
 pub fn text_on_ground(x: f64, y: f64, size: f64, anchor: &str, content: &str) -> Text {
     text(x, y, size, anchor, content)
         .set("stroke", WHITE)
@@ -111,10 +111,10 @@ pub fn group(class: &str) -> Group {
     Group::new().set("class", class)
 }
 
-/// Average width of a character as a share of the size. Rather too wide: no font is measured.
+/// Average width of a character as a share of the text size. It is a little too large, because no font is measured.
 const EM: f64 = 0.62;
 
-/// Width a text will take, about.
+/// Estimated width of a text.
 pub fn text_width(content: &str, size: f64) -> f64 {
     table::columns(content) as f64 * size * EM
 }

@@ -21,7 +21,7 @@ const COLOURS: [(&str, &str); 6] = [
 /// The sheet.
 ///
 /// # Errors
-/// As [`plan_svg`](super::plan_svg): the diagram stands in it.
+/// As [`plan_svg`](super::plan_svg), because the diagram is part of the sheet.
 pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let pictures = Pictures {
         diagram: svg::inline_svg(plan)?,
@@ -71,12 +71,12 @@ pub fn escape(text: &str) -> String {
     out
 }
 
-/// Blocks that stand two beside each other.
+/// Whether two such blocks stand beside each other.
 fn is_narrow(block: &Block) -> bool {
     matches!(block, Block::Facts { .. } | Block::Table { kind: Kind::Narrow | Kind::Sum, .. })
 }
 
-/// The pictures that stand in the sheet.
+/// The pictures of the sheet.
 struct Pictures {
     diagram: String,
     cycle: String,

@@ -10,10 +10,13 @@ use super::thinned::thinned;
 use super::{ReportError, numbers};
 use crate::job::plan::Plan;
 
-/// Room over the fastest speed, as a share of it: for its figure.
+/// Height of the chart as a multiple of the fastest speed; the room above that speed is for its figure.
 const HEADROOM: f64 = 1.6;
 
-/// The chart, with the figure of each speed where there is room.
+/// The chart, with the figure of each speed if there is room.
+///
+/// # Errors
+/// The chart library fails.
 pub fn speed(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let fastest = plan.trace.iter().map(|p| p.rpm).fold(0.0, f64::max);
     let most = if fastest > 0.0 { fastest * HEADROOM } else { 1.0 };

@@ -3,7 +3,8 @@
 use super::words;
 use crate::job::plan::{AtStop, Plan, SectionOutline};
 
-/// Two stops nearer than this are one: far below what a slide can place, far above rounding in a plan file.
+/// Two stops nearer than this are one: it is far below what a slide can position, and far above rounding in a plan
+/// file.
 const SAME_PLACE_MM: f64 = 1e-3;
 
 /// One stop.
@@ -19,9 +20,9 @@ pub struct Stop {
     pub features: Vec<String>,
     /// What is done here, in its order.
     pub order: Vec<AtStop>,
-    /// Where it falls.
+    /// The surface at this place.
     pub surface: String,
-    /// What it leaves.
+    /// What it leaves on the shaft.
     pub leaves: Leaves,
 }
 
@@ -99,7 +100,7 @@ pub fn stops(plan: &Plan) -> Vec<Stop> {
     all
 }
 
-/// The stop at a place, made where there is none yet.
+/// The stop at a place. It is made if there is none yet.
 #[expect(clippy::indexing_slicing, reason = "the index is of a stop that was found, or of the last")]
 fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop {
     let index = match all.iter().position(|s| (s.turned_mm - at_mm).abs() < SAME_PLACE_MM) {
@@ -121,8 +122,8 @@ fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop 
     &mut all[index]
 }
 
-/// The surface a place falls on, and what a stop leaves there. A witness line of the plan decides; the outline only
-/// names the place.
+/// The surface at a place, and what a stop leaves there. If the plan has a witness line there, that decides, else the
+/// outline of the shaft.
 fn place(plan: &Plan, at_mm: f64) -> (String, Leaves) {
     if let Some(w) = plan.witnesses.iter().find(|w| (w.at_mm - at_mm).abs() < SAME_PLACE_MM) {
         return (words::section(plan, w.section), Leaves::Line(w.interrupt.clone()));

@@ -1,4 +1,5 @@
-//! Two thin strips a stage: the bar at its start and at its end, and where counter-spindle, bush and headstock stand then.
+//! Two thin strips per stage: the bar at its start and at its end, and where counter-spindle, bush and headstock then
+//! are.
 
 use svg::node::element::Group;
 
@@ -20,14 +21,14 @@ struct Moment<'a> {
     stage: &'a Stage,
     /// Turned length, mm.
     turned_mm: f64,
-    /// Distance of the headstock's nose from the bush face; none where it is not known.
+    /// Distance of the headstock's nose from the bush face, mm; none: not known.
     headstock_mm: Option<f64>,
     /// Centre line and height of the strip on the page.
     y: f64,
     height: f64,
 }
 
-/// The strips; nothing where the layout has none.
+/// The strips. None: the layout has no strips.
 pub fn strips(plan: &Plan, layout: &Layout) -> Option<Group> {
     let (top, pair) = layout.strips?;
     let words = "The machine at the start and at the end of each stage";
@@ -89,7 +90,7 @@ pub fn farther(x: f64, y: f64) -> Group {
     shapes::group("farther").add(arrow)
 }
 
-/// Outline of what is turned; nothing before the first cut.
+/// Outline of the turned part. None: before the first cut.
 fn turned_outline(m: &Moment, half: &dyn Fn(f64) -> f64) -> Option<String> {
     let (a, y) = (&m.layout.axis, m.y);
     let mut points: Vec<(f64, f64)> = Vec::new();

@@ -1,4 +1,4 @@
-//! The diagram: the shaft, its grips and stops, a strip a stage, and the chart of utilisation on the same axis.
+//! The diagram: the shaft, its grips and stops, two strips per stage, and the chart of utilisation on the same axis.
 
 use svg::node::element::{Description, Group, SVG, Title};
 
@@ -11,19 +11,19 @@ use crate::job::plan::Plan;
 /// The diagram as an SVG document with the proportions of A4 landscape.
 ///
 /// # Errors
-/// When a number that is drawn is not finite or the chart library fails; no plan of the planner gives either.
+/// A number that is drawn is not finite, or the chart library fails. No plan of the planner causes either.
 pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
     let layout = Layout::page(plan)?;
     let root = diagram(plan, &layout)?.set("width", "297mm").set("height", format!("{}mm", xy(layout.height / 4.0)));
     Ok(shapes::document(&root))
 }
 
-/// The diagram as an SVG element to stand in a page that has its own title.
+/// The diagram as an SVG element for a page that has its own title.
 pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
     Ok(inline(plan)?.0.to_string())
 }
 
-/// The same as an element, and its places.
+/// The diagram as an element, and its layout.
 pub(super) fn inline(plan: &Plan) -> Result<(SVG, Layout), ReportError> {
     let layout = Layout::inline(plan)?;
     Ok((diagram(plan, &layout)?, layout))
@@ -68,7 +68,7 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
     Ok(if notes.is_empty() { root } else { root.add(note.set("fill", SOFT)) })
 }
 
-/// What had no room, and where it is told.
+/// A note on what had no room, and where to find it.
 fn left_out(plan: &Plan, layout: &Layout) -> String {
     let mut notes = Vec::new();
     if !layout.section_labels.numbers.is_empty() {
@@ -85,7 +85,7 @@ fn left_out(plan: &Plan, layout: &Layout) -> String {
     notes.join("; ")
 }
 
-/// For readers who do not see the picture.
+/// The diagram in words, for readers who do not see it.
 fn description(plan: &Plan) -> String {
     format!(
         "{}: {}. Above, the shaft with its grips, hand-overs and headstock re-grips, then the machine at the start \
@@ -130,7 +130,8 @@ fn title(plan: &Plan) -> Group {
     g.add(shapes::line(MARGIN, 90.0, PAGE_WIDTH - MARGIN, 90.0, shapes::RULE, 1.0))
 }
 
-/// In the place of the charts, where nothing was computed along the way: what stops it and what would help.
+/// Drawn in place of the charts if the plan has no values along the turned length: what stops the bar and what would
+/// help.
 fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     const SIZE: f64 = 12.0;
     let mut g = shapes::group("what-would-help");

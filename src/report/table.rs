@@ -1,6 +1,6 @@
 //! Plain text: tables that stay aligned and within a width, and wrapped sentences.
 
-/// How a column stands.
+/// Alignment of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Align {
     /// Words.
@@ -14,7 +14,7 @@ pub enum Align {
 pub struct Head {
     /// Title.
     pub title: &'static str,
-    /// How it stands.
+    /// Its alignment.
     pub align: Align,
     /// Whether its cells may be cut with an ellipsis when the table is too wide.
     pub may_shrink: bool,
@@ -52,7 +52,7 @@ pub fn columns(text: &str) -> usize {
     text.chars().map(char_columns).sum()
 }
 
-/// The text, cut with an ellipsis where it takes more than `width` columns.
+/// The text, cut with an ellipsis if it takes more than `width` columns.
 pub fn fit(text: &str, width: usize) -> String {
     if columns(text) <= width {
         return text.to_string();

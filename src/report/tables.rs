@@ -130,7 +130,7 @@ pub fn places_from(plan: &Plan) -> &'static str {
     }
 }
 
-/// Where the headstock's nose stands at the start and the end of a stage; none where that was not worked out.
+/// Where the headstock's nose stands at the start and the end of a stage. None: this was not worked out.
 pub fn headstock(stage: &Stage) -> Option<(f64, f64)> {
     let known = stage.headstock_start_mm > 0.0 || stage.headstock_end_mm > 0.0;
     known.then_some((stage.headstock_start_mm, stage.headstock_end_mm))
@@ -177,7 +177,7 @@ pub fn stops(plan: &Plan) -> Rows {
     Rows { heads, rows: stops::stops(plan).into_iter().map(row).collect() }
 }
 
-/// The segments; equal neighbours as one row where there are very many.
+/// The segments; if there are very many, equal neighbours share a row.
 pub fn segments(plan: &Plan) -> Rows {
     let heads = vec![
         word("section"),
@@ -250,7 +250,7 @@ fn part_off(plan: &Plan) -> Option<Vec<String>> {
     ])
 }
 
-/// The diameter a segment leaves; both of a piece of a taper.
+/// The diameter that a segment leaves; of a piece of a taper both diameters.
 fn diameters(plan: &Plan, segment: &Segment, to_mm: f64) -> String {
     let section = plan.shaft.sections.iter().find(|s| s.number == segment.section && s.kind == "taper");
     let Some(s) = section.filter(|s| s.to_mm > s.from_mm) else { return numbers::fine_mm(segment.diameter_mm) };
@@ -261,7 +261,7 @@ fn diameters(plan: &Plan, segment: &Segment, to_mm: f64) -> String {
     format!("{}–{}", at(segment.from_mm), at(to_mm))
 }
 
-/// Whether two segments would give the same row but for their place.
+/// Whether two segments would give the same row except for their places.
 fn looks_alike(a: &Segment, b: &Segment) -> bool {
     a.section == b.section
         && a.work == b.work
@@ -294,7 +294,7 @@ fn feature(f: &crate::job::plan::FeatureMoment) -> String {
     if text.to_lowercase().contains(&kind.to_lowercase()) { text } else { format!("{kind}: {text}") }
 }
 
-/// The plan against scattered inputs, where it was asked for.
+/// The checks with scattered inputs, if they were asked for.
 pub fn scatter(plan: &Plan) -> Rows {
     let heads = vec![
         number("stage"),
@@ -330,7 +330,7 @@ pub fn witnesses(plan: &Plan) -> Rows {
     Rows { heads, rows: plan.witnesses.iter().map(row).collect() }
 }
 
-/// What takes time, in words, and how much, s. Seconds charged for lines take none.
+/// What takes time, in words, and how much, s. Seconds charged for lines are no time and are left out.
 pub fn causes(t: &Times) -> [(&'static str, f64); 7] {
     [
         ("cutting", t.cutting),
@@ -343,8 +343,8 @@ pub fn causes(t: &Times) -> [(&'static str, f64); 7] {
     ]
 }
 
-/// The works of a part by cause, and the time from part to part: both spindles work at once, and a new bar takes its share, so
-/// that this is not their sum. Causes that take none are left out.
+/// The works of a part by cause, and the time from part to part. That time is not their sum, because both spindles work
+/// at once and a new bar takes its share. Causes that take no time are left out.
 pub fn times(plan: &Plan) -> Rows {
     let heads = vec![word("works of a part"), number("s"), number("share")];
     let t = &plan.time_s;

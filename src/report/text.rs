@@ -6,10 +6,10 @@ use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::Plan;
 
-/// No line is longer.
+/// The longest line, columns.
 pub const WIDTH: usize = 100;
 
-/// A job's name takes no more of the first line than this.
+/// Most columns of the first line that the name of a job takes.
 const NAME_WIDTH: usize = 60;
 
 /// A segment table of more rows than this is shortened to its head and its tail.
@@ -47,7 +47,7 @@ pub fn plan_text(plan: &Plan) -> String {
     out
 }
 
-/// The verdict alone: can it be made so; if not, what stops it and what would help.
+/// The verdict alone: whether the part can be made this way; if not, what stops it and what would help.
 pub fn verdict_text(plan: &Plan) -> String {
     let mut out = headline(plan);
     out.push_str(&tightest(plan));
@@ -69,14 +69,14 @@ fn headline(plan: &Plan) -> String {
     wrap(&format!("{}  ", verdict::word(plan)), &format!("{name}: {}", verdict::summary(plan)), WIDTH)
 }
 
-/// What a feasible plan hangs on: its tightest check in numbers.
+/// The tightest check of a feasible plan, in numbers.
 fn tightest(plan: &Plan) -> String {
     let Some(at) = plan.margin_at.as_ref().filter(|_| verdict::is_feasible(plan)) else { return String::new() };
     let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
     wrap("  ", &format!("Tightest check: {check} at turned length {turned} mm"), WIDTH)
 }
 
-/// Why there is no plan and what would help; nothing where there is one.
+/// Why there is no plan and what would help; empty if there is a plan.
 fn shortfall(plan: &Plan) -> String {
     let Some(shortfall) = &plan.shortfall else { return String::new() };
     let mut out = wrap("  ", &words::sentence(&shortfall.text), WIDTH);
@@ -111,7 +111,7 @@ fn tools(plan: &Plan) -> String {
     section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
 }
 
-/// The order, where there is one.
+/// The order; empty if there is none.
 fn order(plan: &Plan) -> String {
     let Some(order) = &plan.order else { return String::new() };
     pairs("Order", &timeline::order(order))

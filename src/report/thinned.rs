@@ -1,10 +1,10 @@
-//! A curve without the points that nobody sees.
+//! Leaves out the points of a curve that nobody can see.
 
-/// A point is left out where the curve without it is nowhere farther off than this, in page units: 8 µm on paper.
+/// A point is left out if the curve without it is nowhere farther off than this, in page units: 8 µm on paper.
 const UNSEEN: f64 = 0.03;
 
-/// The points of a curve that make its shape; ends stay. `per` is how long one of either axis is on the page.
-/// Source: Ramer 1972, Douglas & Peucker 1973 (from memory).
+/// The points that make the shape of a curve; both ends stay. `per`: page units for one unit of each axis. Source:
+/// Ramer 1972, Douglas & Peucker 1973 (from memory, not checked).
 #[expect(clippy::indexing_slicing, reason = "a stretch goes from a point of the curve to one behind it")]
 pub fn thinned(points: &[(f64, f64)], per: (f64, f64)) -> Vec<(f64, f64)> {
     let mut kept = vec![false; points.len()];
@@ -46,7 +46,7 @@ mod tests {
         assert_eq!(thinned(&steps, (10.0, 0.001)), [(0.0, 1.0), (4.0, 3.0)]);
         assert_eq!(thinned(&[], (1.0, 1.0)), []);
         assert_eq!(thinned(&[(1.0, 2.0)], (1.0, 1.0)), [(1.0, 2.0)]);
-        // There and back again is no line.
+        // A curve that goes there and back is not one straight line.
         let back = [(0.0, 0.0), (5.0, 0.0), (0.0, 0.0)];
         assert_eq!(thinned(&back, (1.0, 1.0)), back);
     }

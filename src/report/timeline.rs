@@ -1,4 +1,4 @@
-//! The rows of what a plan says about time, tools and an order.
+//! The table rows for time, tools and the order of a plan.
 
 use super::table::{number, words as word};
 use super::tables::Rows;
@@ -43,7 +43,7 @@ pub fn rows(cycle: &Cycle) -> Rows {
     let mut groups: Vec<Vec<&Operation>> = Vec::new();
     let stops = |o: &Operation| matches!(o.work.as_str(), "hand_over" | "regrip" | "part_off");
     let mut sorted: Vec<&Operation> = cycle.operations.iter().collect();
-    // What goes on at the same time stands together, not mixed.
+    // Works of two sides at the same time are grouped by side, not mixed.
     sorted.sort_by_key(|o| o.side == "headstock" || o.side == "both");
     for o in sorted {
         let alike = |l: &&Operation| l.side == o.side && l.stage == o.stage && !stops(l) && !stops(o);
@@ -88,7 +88,7 @@ fn parts(group: &[&Operation]) -> String {
     told.map(|(name, s)| format!("{name} {}", numbers::seconds(s))).collect::<Vec<_>>().join(", ")
 }
 
-/// What to shorten first.
+/// The works to shorten first.
 pub fn shorten_first(cycle: &Cycle) -> Vec<String> {
     let told = |c: &crate::job::plan::Critical| {
         format!(
@@ -101,7 +101,7 @@ pub fn shorten_first(cycle: &Cycle) -> Vec<String> {
     cycle.critical.iter().take(5).map(told).collect()
 }
 
-/// Tool places; nothing where the machine file gives none.
+/// Tool places; no rows if the machine file lists none.
 pub fn tools(plan: &Plan) -> Rows {
     let heads = vec![
         word("place"),
@@ -145,7 +145,7 @@ pub fn tools(plan: &Plan) -> Rows {
     Rows { heads, rows }
 }
 
-/// The same without the names, for a narrow page.
+/// The tool places without the names of the tools, for a narrow page.
 pub fn tool_counts(plan: &Plan) -> Rows {
     let mut table = tools(plan);
     table.heads.pop();
@@ -165,7 +165,7 @@ pub fn tool_names(plan: &Plan) -> Vec<String> {
     places.map(told).collect()
 }
 
-/// Whether the tools fit and what is left over, in a line; none where the machine file gives no places.
+/// Whether the tools fit, and the places that are left, in a line. None: the machine file lists no places.
 pub fn tool_line(plan: &Plan) -> Option<String> {
     let tooling = plan.tooling.as_ref()?;
     let places = |number: fn(&crate::job::plan::ToolRoom) -> usize| {
@@ -242,7 +242,7 @@ pub fn quantities(order: &OrderQuote) -> Rows {
     Rows { heads, rows: order.quantities.iter().map(row).collect() }
 }
 
-/// What a change of a time does.
+/// The effect of a changed time or speed.
 pub fn sensitivity(order: &OrderQuote) -> Vec<String> {
     let told = |s: &crate::job::plan::Sensitivity| {
         let what = if s.what == "cutting_speed" {

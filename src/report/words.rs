@@ -1,4 +1,4 @@
-//! How the keys of a plan are said in words, and how user text is made fit to print.
+//! The words for the keys of a plan, and text of the user made safe to print.
 
 use super::{numbers, table};
 use crate::job::plan::{AND, CheckResult, Plan, SectionOutline, Shortfall, check_in_words};
@@ -10,7 +10,7 @@ pub fn plain(text: &str) -> String {
     clean.trim().to_string()
 }
 
-/// What stops the bar, in words: all of it where it is several.
+/// What stops the bar, in words; if several things do, all of them.
 pub fn stopped_by(shortfall: &Shortfall) -> String {
     shortfall.names().map(key).collect::<Vec<_>>().join(AND)
 }
@@ -53,12 +53,12 @@ pub fn work(key_of_plan: &str) -> String {
     }
 }
 
-/// What the headstock's distance is measured from.
+/// Whether there is a guide bush, from which the headstock's distance is then measured.
 pub fn has_bush(plan: &Plan) -> bool {
     plan.layout.bush_land_mm.is_some()
 }
 
-/// A section as `3 front journal`, or by what it is where it has no name: `2 groove Ø11.4`.
+/// A section as `3 front journal`, or with its kind and size if it has no name: `2 groove Ø11.4`.
 pub fn section(plan: &Plan, number: usize) -> String {
     match plan.shaft.sections.iter().find(|s| s.number == number) {
         Some(s) => section_name(s),
@@ -66,7 +66,7 @@ pub fn section(plan: &Plan, number: usize) -> String {
     }
 }
 
-/// A list longer than this is cut; the whole of it stands in `plan.json`.
+/// A list longer than this is cut. The whole list is in `plan.json`.
 const LISTED: usize = 8;
 
 /// `a, b, c`; a long list ends in `and 12 more`.
@@ -134,7 +134,7 @@ pub fn check_in_full(result: &CheckResult) -> String {
     format!("{} {demand}, at {side} {limit}{unit} ({used})", key(&result.check))
 }
 
-/// Decimals that still tell a value from a limit it all but touches.
+/// Number of decimals that shows a difference between a value and a limit it almost reaches.
 const CLOSE_PLACES: usize = 6;
 
 /// A value of a proposed change.

@@ -23,7 +23,7 @@ impl Cell<'_> {
         value.map_or(Cell::Empty, |v| Cell::Number(v, decimals))
     }
 
-    /// Whole rev/min, never above the speed that holds.
+    /// A speed in whole rev/min, rounded down so that it is never above the limit.
     fn speed(rpm: f64) -> Self {
         Cell::Number((rpm * (1.0 + 1e-9)).floor(), 0)
     }
@@ -43,10 +43,10 @@ type Content<'a> = (&'a str, &'a [&'a str], Vec<Vec<Cell<'a>>>);
 /// The workbook's bytes; the same plan gives the same bytes.
 ///
 /// # Errors
-/// A number that is not finite, or a fault of the spreadsheet library.
+/// A number is not finite, or the spreadsheet library fails.
 pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
     let mut book = Workbook::new();
-    // Without a date of its own a workbook carries the clock's, and no two are the same.
+    // Without a fixed date the library writes the current time, and no two workbooks would be the same.
     let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
     book.set_properties(&DocProperties::new().set_title(&plan.job).set_creation_datetime(&date));
     let sheets: [Content<'_>; 4] = [

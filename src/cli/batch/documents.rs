@@ -1,5 +1,5 @@
-//! Jobs from stdin: paths, one a line; YAML documents between `---` lines; or JSON documents, one a line. Which of them is
-//! seen from the first line that is neither empty nor a remark. One piece is held at a time.
+//! Jobs from stdin: paths, one per line; YAML documents between `---` lines; or JSON documents, one per line. The first
+//! line that is neither empty nor a comment decides which. Only one of them is in memory at a time.
 
 use crate::diag::Diag;
 use crate::fields::FILE_MAX_BYTES;
@@ -7,7 +7,7 @@ use crate::input;
 use std::io::{BufRead, Read};
 use std::path::PathBuf;
 
-/// A job as it comes.
+/// A job of the call or of stdin.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Item {
     /// A path.
@@ -23,32 +23,32 @@ enum Form {
     JsonLines,
 }
 
-/// The pieces of a stream.
+/// Splits a stream into its jobs.
 #[derive(Debug)]
 pub struct Documents<R> {
     from: R,
     form: Option<Form>,
     number: usize,
-    /// The rest of a `---` line, which belongs to the document behind it.
+    /// The rest of a `---` line, which belongs to the document after it.
     rest: Vec<u8>,
     ended: bool,
 }
 
 impl<R: BufRead> Documents<R> {
-    /// The pieces of a stream.
+    /// Splits this stream.
     pub fn new(from: R) -> Self {
         Documents { from, form: None, number: 0, rest: Vec::new(), ended: false }
     }
 
-    /// A line with its end, cut where it is longer than any job; none at the end of the stream. A stream that can be read no
-    /// further is told in place of a line.
+    /// A line with its line end, cut if it is longer than any job may be. None: the stream has ended. An error: the
+    /// stream cannot be read any further.
     fn line(&mut self) -> Option<Result<Vec<u8>, Diag>> {
         let mut line = Vec::new();
         let read = self.from.by_ref().take(FILE_MAX_BYTES + 1).read_until(b'\n', &mut line);
         match read {
             Ok(0) => None,
             Ok(_) => {
-                // What a cut line has left goes too.
+                // The rest of a cut line is skipped.
                 while !line.ends_with(b"\n") {
                     let mut more = Vec::new();
                     match self.from.by_ref().take(FILE_MAX_BYTES).read_until(b'\n', &mut more) {
@@ -76,7 +76,7 @@ impl<R: BufRead> Documents<R> {
         Item::Document(self.number, text)
     }
 
-    /// The next YAML document, from `first` on.
+    /// The next YAML document. `first` is its first line if that was read already, else empty.
     fn yaml(&mut self, first: Vec<u8>) -> Option<Item> {
         let mut held = std::mem::take(&mut self.rest);
         let mut line = Some(Ok(first)).filter(|l: &Result<Vec<u8>, Diag>| !matches!(l, Ok(b) if b.is_empty()));
@@ -92,7 +92,8 @@ impl<R: BufRead> Documents<R> {
                         return Some(self.document(Ok(held)));
                     }
                     Some(behind) => held = behind,
-                    // Past the largest job the rest is only counted, so that a stream without separators stays small.
+                    // The rest of a document larger than any job is dropped, so that a stream without separators does
+                    // not fill the memory.
                     None if held.len() as u64 <= FILE_MAX_BYTES => held.extend(bytes),
                     None => {}
                 },
@@ -109,13 +110,13 @@ impl<R: BufRead> Documents<R> {
     }
 }
 
-/// What stands behind `---`, where a line begins a document.
+/// The text after `---`. None: the line does not begin a document.
 fn behind_separator(line: &[u8]) -> Option<Vec<u8>> {
     let rest = line.strip_prefix(b"---")?;
     rest.first().is_none_or(u8::is_ascii_whitespace).then(|| rest.trim_ascii_start().to_vec())
 }
 
-/// Whether there is more than empty lines and remarks.
+/// Whether there is more than empty lines and comments.
 fn says_something(text: &[u8]) -> bool {
     text.split(|b| *b == b'\n').any(|line| !is_idle(line))
 }
@@ -165,7 +166,7 @@ impl<R: BufRead> Iterator for Documents<R> {
                 Form::Paths if line.trim_ascii().is_empty() => {}
                 Form::Paths => {
                     return Some(match String::from_utf8(line) {
-                        // An editor of Windows begins a list with a mark of its encoding.
+                        // Editors on Windows may begin a file with a byte order mark.
                         Ok(path) => {
                             Item::Path(path.trim_start_matches('\u{feff}').trim_end_matches(['\n', '\r']).into())
                         }

@@ -13,7 +13,7 @@ pub struct Sizes {
 }
 
 impl Sizes {
-    /// Of a part; none where nothing varies.
+    /// The sizes of a part. None: nothing varies.
     pub fn of(ranges: &[Range], values_mm: &[f64]) -> Option<Sizes> {
         let of =
             |varied: Varied| ranges.iter().position(|r| r.varied == varied).and_then(|i| values_mm.get(i).copied());
@@ -35,7 +35,7 @@ pub struct Id {
 }
 
 impl Id {
-    /// For messages.
+    /// Its text in messages.
     pub fn text(&self) -> String {
         let document = self.document.map_or(String::new(), |n| format!(" document {n}"));
         let machine = self.machine.as_ref().map_or(String::new(), |m| format!(" on {m}"));

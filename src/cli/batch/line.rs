@@ -46,7 +46,7 @@ pub struct Made {
 }
 
 impl Head {
-    /// Of a written line; none where it is not one of ours.
+    /// Reads a line that was written earlier. None: it is not a line of `batch`.
     pub fn read(line: &str) -> Option<Head> {
         #[derive(Deserialize)]
         struct Times {
@@ -86,21 +86,21 @@ impl Head {
     }
 }
 
-/// A line that is done.
+/// A finished line.
 #[derive(Debug)]
 pub struct Planned {
-    /// What is kept.
+    /// What is kept of it.
     pub head: Head,
-    /// The line, without its end.
+    /// The line, without a newline.
     pub text: String,
     /// How long it took.
     pub took: Duration,
 }
 
-/// Plans a task. Whatever happens to it is its own line.
+/// Plans a task. Whatever happens, the task gets its line.
 pub fn planned(task: Task) -> Planned {
     let began = Instant::now();
-    // A fault of ours in one job must not end the others.
+    // An error in this program that stops one job must not end the others.
     let answered = catch_unwind(AssertUnwindSafe(|| plan_of(&task))).unwrap_or_else(|_| {
         (Ending::Defect, vec!["error: this is a defect of spanhold, not of your job".into()], None)
     });

@@ -1,4 +1,4 @@
-//! `--map`: what a family of parts came to, collected for the drawing.
+//! `--map`: collects the results of a family of parts for the drawing.
 
 use super::super::Ending;
 use super::STDIN;
@@ -10,7 +10,7 @@ use crate::job::{Range, Varied};
 use crate::report::family::{Axis, Cell, Drawn, Outcome, family_svg};
 use std::path::PathBuf;
 
-/// A family being collected.
+/// The results collected so far.
 #[derive(Debug)]
 pub struct Map(Drawn);
 
@@ -46,7 +46,7 @@ pub fn of(jobs: &[PathBuf], machines: &[PathBuf]) -> Result<Map, Vec<Diag>> {
 }
 
 impl Map {
-    /// A part of the family.
+    /// Adds a part of the family.
     pub fn add(&mut self, head: &Head) {
         let outcome = match (&head.made, head.ending) {
             (Some(made), _) => Outcome::Made { hand_overs: made.hand_overs, time_s: made.time_s },

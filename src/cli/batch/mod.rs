@@ -1,7 +1,7 @@
-//! `batch`: many jobs on all cores, one JSON line each, in input order. What would help a job that cannot be made is not
-//! worked out here, it takes many plans: ask `check`.
+//! `batch`: many jobs on all cores, one JSON line each, in input order. It does not work out what would help a job that
+//! cannot be made, because that takes many plans: `check` does it.
 //!
-//! Nothing is held but a window of lines that wait for an earlier one, so the number of jobs does not matter.
+//! Only a limited number of lines that wait for an earlier one are in memory, so the number of jobs does not matter.
 
 mod documents;
 mod id;
@@ -41,11 +41,11 @@ pub struct Args {
     map: Option<PathBuf>,
 }
 
-/// The name that stands for stdin.
+/// The name of stdin in a call.
 const STDIN: &str = "-";
 
-/// Runs it. One bad job is one line and never stops the rest; the status is that of the worst line's kind: a defect, a
-/// wrong input, or done.
+/// Runs it. A bad job gives one line and never stops the rest. The ending is that of the worst line: a defect, a wrong
+/// input, or done.
 pub fn run(args: &Args) -> Ending {
     if args.jobs.iter().filter(|j| j.as_os_str() == STDIN).count() > 1 {
         return out::wrong_input(&[Diag::new("stdin stands twice among the jobs").help("give `-` once")]);
@@ -111,11 +111,13 @@ pub fn run(args: &Args) -> Ending {
 /// How a drawing begins.
 const DRAWING_BEGINS: [&[u8]; 2] = [b"<?xml", b"<svg"];
 
-/// Where lines and map go: apart, not over what is read, and the map where a file can stand, which else shows at the end only.
-/// What the jobs name that come on stdin is not known yet, but it is neither lines nor a drawing.
+/// Makes sure that the places of lines and map can be used: two different files, neither of them one that is read, the
+/// map at a place where a file can be. Otherwise a bad place for the map would show only at the end. The files that
+/// jobs on stdin name are not known yet; they are safe, because only files that hold lines or a drawing are
+/// overwritten.
 ///
 /// # Errors
-/// They do not.
+/// A place cannot be used.
 fn places(args: &Args) -> Result<(), Diag> {
     let (out, map) = (args.out.as_deref(), args.map.as_deref());
     if out.is_none() && map.is_none() {
@@ -136,7 +138,7 @@ fn places(args: &Args) -> Result<(), Diag> {
     map.map_or(Ok(()), |map| files::takes_a_name(map).and_then(|()| files::is_ours(map, &DRAWING_BEGINS, "drawing")))
 }
 
-/// Writes the map; how the command ends where that fails.
+/// Writes the map. Some: this failed, and the command ends so.
 fn draw(path: &Path, map: &map::Map) -> Option<Ending> {
     match map.svg() {
         Ok(svg) => files::write_one(path, &svg).err().map(|diag| out::wrong_input(&[diag])),

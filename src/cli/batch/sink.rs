@@ -22,11 +22,11 @@ pub enum Sink {
 }
 
 impl Sink {
-    /// Opens it. To go on with a file, its whole lines are passed over in the tasks and told to `before`, and an
-    /// unfinished line at its end is cut.
+    /// Opens it. With `resume` the tasks of the whole lines in the file are skipped, `before` is called for each of
+    /// these lines, and an unfinished line at the end is cut off.
     ///
     /// # Errors
-    /// The file cannot be written, or its lines are not those of these tasks: then it is left as it is.
+    /// The file cannot be written, or its lines are not those of these tasks; then the file stays unchanged.
     pub fn open(
         path: Option<&Path>,
         resume: bool,
@@ -37,14 +37,14 @@ impl Sink {
         let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
         let mut file = opened_alone(path)?;
         let whole = if resume { passed_over(&file, path, tasks, before)? } else { 0 };
-        // A device has no length.
+        // The length of a device cannot be set.
         if resume || file.metadata().is_ok_and(|about| about.is_file()) {
             file.set_len(whole).and_then(|()| file.seek(SeekFrom::Start(whole))).map_err(problem)?;
         }
         Ok(Sink::File(file, path.to_owned(), whole))
     }
 
-    /// Writes a line. A reader of stdout that has seen enough ends the work.
+    /// Writes a line. Break: the reader has closed the pipe, and the work ends.
     ///
     /// # Errors
     /// The line cannot be written.
@@ -55,7 +55,8 @@ impl Sink {
                 let mut out = out.lock();
                 (out.write_all(line.as_bytes()).and_then(|()| out.flush()), "stdout".to_owned())
             }
-            // Where the line does not fit, what fitted of it goes too; killed in the middle, the file may end unfinished.
+            // If a line cannot be written in full, the part that was written is cut off. If the program is killed, the
+            // last line may be unfinished.
             Sink::File(file, path, whole) => {
                 let _whole = interrupt::held_off();
                 let written = file.write_all(line.as_bytes());
@@ -75,21 +76,21 @@ impl Sink {
     }
 }
 
-/// Opens a file as it is, for this call alone.
+/// Opens a file without changing it, for this call alone.
 fn opened_alone(path: &Path) -> Result<File, Diag> {
     let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
     let taken = || {
         Diag::new(format!("another call is writing into {}", path.display()))
             .help("wait for its end, or name another file")
     };
-    // What is no file, as a pipe, may not take reading.
+    // Something that is not a file, such as a pipe, may refuse to be opened for reading.
     let is_file = std::fs::metadata(path).map_or(true, |there| there.is_file());
     let mut options = OpenOptions::new();
     options.read(is_file).write(true).create(true).truncate(false);
     #[cfg(windows)]
     {
         use std::os::windows::fs::OpenOptionsExt;
-        // Others may read meanwhile, FILE_SHARE_READ, which a lock of the file would not let them.
+        // FILE_SHARE_READ: others may read meanwhile. A lock on the file would forbid it.
         options.share_mode(1);
     }
     /// ERROR_SHARING_VIOLATION.
@@ -98,14 +99,14 @@ fn opened_alone(path: &Path) -> Result<File, Diag> {
         Some(SHARING) if cfg!(windows) => taken(),
         _ => problem(e),
     })?;
-    // Where the file system knows no locks there is none to be had.
+    // Other errors are ignored: some file systems have no locks.
     if cfg!(unix) && is_file && matches!(file.try_lock(), Err(TryLockError::WouldBlock)) {
         return Err(taken());
     }
     Ok(file)
 }
 
-/// Bytes of the whole lines of a file, each of which is that of the next task.
+/// Number of bytes of the whole lines of a file. Each line must be that of the next task.
 fn passed_over(
     file: &File,
     path: &Path,
@@ -124,7 +125,7 @@ fn passed_over(
         let read = reader.read_until(b'\n', &mut line);
         let read = read.map_err(|e| Diag::new(format!("the file cannot be read: {name}: {e}")))?;
         if !line.ends_with(b"\n") {
-            // Only what can be the beginning of a line of ours is cut.
+            // It is cut off only if it can be the beginning of a line of `batch`.
             let ours = line.iter().zip(LINE_BEGINS).all(|(a, b)| a == b);
             return if ours { Ok(whole) } else { other(number + 1, "is not a line of `batch`".into()) };
         }

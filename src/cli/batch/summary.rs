@@ -1,4 +1,4 @@
-//! What a batch came to, for stderr.
+//! The summary of a batch, for stderr.
 
 use super::super::Ending;
 use super::line::{Head, Planned};
@@ -11,7 +11,7 @@ const COLUMNS: usize = 100;
 #[derive(Debug, Default)]
 struct Row {
     machine: String,
-    /// Feasible, not, wrong, defects: by exit status.
+    /// Number of feasible and infeasible jobs, wrong inputs and defects. The index is the exit status.
     counts: [usize; 4],
     took: Duration,
 }
@@ -25,18 +25,18 @@ pub struct Summary {
 }
 
 impl Summary {
-    /// Begins now.
+    /// Starts the clock.
     pub fn new() -> Self {
         Summary { began: Instant::now(), rows: Vec::new(), before: 0 }
     }
 
-    /// A line that an interrupted call has written.
+    /// Counts a line that an interrupted call has written.
     pub fn before(&mut self, head: &Head) {
         self.before += 1;
         self.count(head, Duration::ZERO);
     }
 
-    /// A new line.
+    /// Counts a new line.
     pub fn add(&mut self, planned: &Planned) {
         self.count(&planned.head, planned.took);
     }

@@ -9,7 +9,7 @@ use std::io::BufRead;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-/// What stands for stdin in a line.
+/// The name of stdin in a line.
 const FROM_STDIN: &str = "<stdin>";
 
 /// One plan to make.
@@ -34,13 +34,13 @@ pub struct Tasks<R, M> {
     machines: Vec<Option<PathBuf>>,
     stdin: Option<R>,
     documents: Option<Documents<R>>,
-    /// The job in work and the machine that is next for it.
+    /// The current job and the index of its next machine.
     job: Option<(Item, usize)>,
     open: Option<Open>,
     more: M,
 }
 
-/// All tasks of a call; `more` is told how many each job brings, as soon as that is known.
+/// All tasks of a call. `more` is called with the number of tasks that each job adds, as soon as it is known.
 pub fn tasks<R: BufRead, M: Fn(usize)>(jobs: Vec<PathBuf>, machines: Vec<PathBuf>, stdin: R, more: M) -> Tasks<R, M> {
     let machines: Vec<Option<PathBuf>> =
         if machines.is_empty() { vec![None] } else { machines.into_iter().map(Some).collect() };

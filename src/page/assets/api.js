@@ -1,4 +1,4 @@
-// What the page asks its server.
+// The requests of the page to its server.
 
 /**
  * @typedef {{name: string, text: string}} Text
@@ -6,10 +6,12 @@
  * @typedef {{what: string, help: string, errors?: any[]}} Problem
  */
 
-/** What is under way, by channel: a newer question on a channel ends the older one, and the server stops its work. */
+/**
+ * The running request of each channel. A newer request on a channel ends the older one, and the server stops its work.
+ */
 const underWay = new Map();
 
-/** A question that was ended by a newer one. */
+/** A request that was ended by a newer one. */
 export class Superseded extends Error {}
 
 /** An answer that is a problem. */
@@ -52,12 +54,12 @@ export async function ask(path, body, channel = path) {
   return response.json();
 }
 
-/** Ends what is under way on a channel. @param {string} channel */
+/** Ends the running request of a channel. @param {string} channel */
 export function drop(channel) {
   underWay.get(channel)?.abort();
 }
 
-/** What is under way on a channel goes on on another. @param {string} channel @param {string} other */
+/** Moves the running request of a channel to another channel. @param {string} channel @param {string} other */
 export function hand(channel, other) {
   const control = underWay.get(channel);
   if (!control) return;

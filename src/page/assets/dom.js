@@ -1,4 +1,4 @@
-// Elements without markup text: nothing a job says is ever read as HTML.
+// Builds elements without HTML text, so that nothing in a job is ever read as HTML.
 
 /**
  * An element. Attributes that begin with `on` are listeners, `class` and the rest are set as they are; null is left out.
@@ -11,7 +11,13 @@ export function h(name, attributes = {}, ...inside) {
   return fill(document.createElement(name), attributes, inside);
 }
 
-/** The same for SVG. @param {string} name @param {Record<string, any>} [attributes] @param {...any} inside @returns {any} */
+/**
+ * An SVG element, made like `h`.
+ * @param {string} name
+ * @param {Record<string, any>} [attributes]
+ * @param {...any} inside
+ * @returns {any}
+ */
 export function s(name, attributes = {}, ...inside) {
   return fill(document.createElementNS('http://www.w3.org/2000/svg', name), attributes, inside);
 }
@@ -28,9 +34,9 @@ function fill(element, attributes, inside) {
 }
 
 /**
- * Gives an element other children, but leaves those that are as they should be: what is typed in, has the focus, or need
- * not be laid out again. What an element listens for must be told by its attributes, or it is not like another.
- * @param {any} box @param {any[]} fresh @param {string} inside those of which the children are looked at one by one
+ * Gives an element new children, but keeps equal ones. So a field that is typed in or has the focus stays, and less has
+ * to be laid out again. Elements are compared by their attributes, so these must show what an element listens for.
+ * @param {any} box @param {any[]} fresh @param {string} inside selector of elements whose children are compared one by one
  */
 export function settle(box, fresh, inside) {
   const old = [...box.children];
@@ -44,7 +50,7 @@ export function settle(box, fresh, inside) {
   for (const gone of old.slice(fresh.length)) gone.remove();
 }
 
-/** The element of an id. @param {string} id @returns {any} */
+/** The element with an id. @param {string} id @returns {any} */
 export function the(id) {
   return document.getElementById(id);
 }

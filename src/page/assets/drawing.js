@@ -1,10 +1,10 @@
-// The diagram, and over it what can be taken hold of: hand-overs and grips to drag, the turned length under the pointer.
+// The diagram, and over it what the user can move: hand-overs and grips to drag, the turned length under the pointer.
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
 import { num, percent, words } from './words.js';
 
-/** A place near a shoulder or another stop is meant to be at it, in units of the drawing. */
+/** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
 
 /**
@@ -72,7 +72,7 @@ export class Drawing {
   /** @param {Place} place @param {boolean} wished @param {string} label @param {(at: number) => string} shape */
   hand(place, wished, label, shape) {
     const seen = s('path', { class: 'seen', d: shape(place.was) });
-    // A wider, unseen ground to take hold of.
+    // A wider, invisible shape that is easier to catch.
     const ground = s('path', { d: shape(place.was), fill: 'transparent', stroke: 'transparent', 'stroke-width': 8 });
     const element = s('g', {
       class: `hand${wished ? ' wished' : ''}`, id: `hand-${place.what}-${place.number}`, tabindex: 0, role: 'slider', 'aria-label': label,
@@ -156,13 +156,13 @@ export class Drawing {
     }
   }
 
-  /** Let go where it holds, a place may be kept. */
+  /** A place that was released and proven may be kept, so its plan is made in advance. */
   foresee() {
     const { place, to, found, released } = this.drag;
     if (released && found?.proven) this.act.foresee(place, to);
   }
 
-  /** What breaks, and what can be done. */
+  /** Says which rules break, and what can be done. */
   say() {
     const { place, to, found, released } = this.drag;
     const bar = the('drag-bar');

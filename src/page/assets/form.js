@@ -1,4 +1,4 @@
-// The job as a form. Every field is a place in one of the texts; what is typed is written there, as it is typed.
+// The job as a form. Every field is a place in one of the texts. What the user types is written there unchanged.
 
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED } from './layout.js';
@@ -23,7 +23,7 @@ function tabOf(told) {
   return ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : 'cutting';
 }
 
-/** The value at the end of a way. @param {Value|null} tree @param {Way} way @returns {Value|undefined} */
+/** The value at a place of a tree. @param {Value|null} tree @param {Way} way @returns {Value|undefined} */
 export function valueAt(tree, way) {
   let here = tree ?? undefined;
   for (const step of way) {
@@ -33,7 +33,7 @@ export function valueAt(tree, way) {
   return here;
 }
 
-/** A pause in typing, ms: from then on it is planned what the field would mean. */
+/** After this pause in typing the plan with the new value is made in advance, ms. */
 const TYPING_MS = 50;
 
 export class Form {
@@ -73,7 +73,7 @@ export class Form {
     else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value: target.value }]);
   }
 
-  /** What stands in a field while it is typed in is no edit yet, but it may become one. */
+  /** A half-typed field is no edit yet, but it may become one, so its plan is made in advance. */
   typed(target) {
     const { file, way, was } = target.dataset;
     clearTimeout(this.typing);
@@ -100,7 +100,7 @@ export class Form {
       event.preventDefault();
       this.move(row, event.key === 'ArrowUp' ? -1 : 1, target);
     } else if ((event.key === 'ArrowUp' || event.key === 'ArrowDown') && target.matches('.row input')) {
-      // The same field of the next row.
+      // To the same field of the next or previous row.
       const rows = [...the('form').querySelectorAll('.row')];
       const next = rows[rows.indexOf(target.closest('.row')) + (event.key === 'ArrowUp' ? -1 : 1)];
       const name = JSON.parse(target.dataset.way ?? '[]').at(-1);
@@ -120,7 +120,7 @@ export class Form {
     this.act.edit(row.dataset.file, [{ edit: 'swap', way, index, with: index + by }]);
   }
 
-  /** A control for a place. */
+  /** The input for a place of a text. */
   control(file, way, { choice = null, said = words, number = false, placeholder = '', label, title = '' }) {
     const value = valueAt(this.state[file], way)?.text ?? '';
     const id = idOf(file, way);
@@ -154,7 +154,7 @@ export class Form {
     const way = [...base, ...at, field.key];
     const told = this.fields.get([...(file === 'machine' || base.length ? ['machine'] : []), ...at, field.key].join('.'));
     const unit = told?.unit ? ` ${told.unit}` : '';
-    // A key that ends in its unit does not tell it twice.
+    // The label leaves out the unit at the end of a key, because the unit is shown anyway.
     const bare = field.key.replace(/_[sh]$/, '');
     const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
     const label = field.label ?? words(['s', 'h'].includes(told?.unit) ? bare : field.key);
@@ -177,7 +177,7 @@ export class Form {
       h('div', { class: 'fields' }, fields));
   }
 
-  /** A button that takes a whole map out. @param {File} file @param {Way} way @param {string} name */
+  /** A button that removes a whole map. @param {File} file @param {Way} way @param {string} name */
   without(file, way, name) {
     const title = `Take out: ${name}`;
     return h('button', { class: 'small', type: 'button', title, 'aria-label': title, onclick: () => this.act.edit(file, [{ edit: 'set', way, value: '' }]) }, '×');
@@ -245,7 +245,7 @@ export class Form {
       this.messages(file, ...keys.map(way)));
   }
 
-  /** Another kind: the row keeps what both kinds know. */
+  /** Changes the kind of a row. The row keeps the values that both kinds have. */
   become(list, section, index, kind) {
     const next = KINDS.find((k) => k.kind === kind);
     const text = (key) => valueAt(section, [key])?.text;
@@ -262,7 +262,7 @@ export class Form {
     this.act.edit('job', edits);
   }
 
-  /** Holes, keyseats and other work, whatever their kind: each with the keys it has, and those often added. */
+  /** Holes, keyseats and other work, of every kind: each with the keys it has, and those often added. */
   features() {
     const list = ['shaft', 'features'];
     const features = valueAt(this.state.job, list)?.entries ?? [];
@@ -294,7 +294,13 @@ export class Form {
     return h('fieldset', {}, h('legend', {}, 'Work on the rear end, by its forces'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': works.length }, add));
   }
 
-  /** A control with its name over it, in a row. @param {Way} way @param {string} key @param {string} path @param {string} of */
+  /**
+   * An input with its name over it, in a row.
+   * @param {Way} way
+   * @param {string} key
+   * @param {string} path
+   * @param {string} of
+   */
   cell(way, key, path, of, more = {}) {
     const told = this.fields.get(path);
     const bare = ['s', 'h'].includes(told?.unit) ? key.replace(/_[sh]$/, '') : key;
@@ -320,7 +326,7 @@ export class Form {
         this.messages('job', base, ...keys.map((key) => [...base, key])));
     });
     const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, key]) => h('button', { type: 'button', onclick: () => {
-      // The longest section that has it, a fifth up and down.
+      // Proposes the longest section that has this size, with a range of a fifth below it, for a length also above it.
       const sizes = sections.map((_, i) => (text(i, 'diameter') ? Number(text(i, key)) || 0 : 0));
       const lengths = sections.map((_, i) => (sizes[i] ? Number(text(i, 'length')) || 0 : 0));
       const index = Math.max(0, lengths.indexOf(Math.max(...lengths)));
@@ -375,9 +381,9 @@ export class Form {
       h('div', { class: 'adds', 'data-of': `${file} ${collets.length}` }, add));
   }
 
-  // -- The whole.
+  // -- The whole form.
 
-  /** Where the machine stands: in the job, or in a file of its own. @returns {[File, Way]} */
+  /** Where the data of the machine are: in the job, or in a machine file. @returns {[File, Way]} */
   machineAt() {
     return valueAt(this.state.job, ['machine'])?.kind === 'map' ? ['job', ['machine']] : ['machine', []];
   }
@@ -406,13 +412,13 @@ export class Form {
     return [h('p', {}, 'The files as they are saved. Ctrl+Enter plans; comments stay.'), one('job', job), machine ? one('machine', machine) : null];
   }
 
-  /** @param {boolean} [whole] also what looks as it should */
+  /** @param {boolean} [whole] rebuild also what looks unchanged */
   rebuild(whole = false) {
     this.wrong = new Map();
     this.placed = new Set();
     for (const told of this.state.errors) {
       if (!told.file) continue;
-      // What is missing is marked where it would stand.
+      // A missing key is marked at the place where it belongs.
       const lacks = / has no `(\w+)`$/.exec(told.what)?.[1];
       const id = idOf(told.file, lacks ? [...told.way, lacks] : told.way);
       const inner = idOf(told.file, told.way.slice(0, -1));
@@ -433,7 +439,7 @@ export class Form {
     if (held && document.activeElement !== active) {
       const again = document.getElementById(held.id);
       again?.focus({ preventScroll: true });
-      // What is being typed is not lost to an answer that comes meanwhile.
+      // Text that is being typed is kept when an answer arrives.
       if (again && held.id === active.id && held.value !== undefined && held.value.trim() !== held.was) again.value = held.value;
       if (again?.setSelectionRange && held.from !== null && held.from !== undefined && again.type === 'text') again.setSelectionRange(held.from, held.to);
     }

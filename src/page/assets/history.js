@@ -1,4 +1,4 @@
-// The texts as they were and are. A reload finds them again; another tab has its own.
+// The current texts and earlier ones, for undo and redo. They survive a reload; each tab has its own.
 
 /** @typedef {import('./api.js').Texts} Texts */
 
@@ -16,7 +16,7 @@ export class History {
     this.now = null;
   }
 
-  /** What a reload left, if it belongs to what the server starts with. @param {Texts} start */
+  /** Takes the texts kept before a reload, if they began with the same texts as the server. @param {Texts} start */
   begin(start) {
     let kept = null;
     try {
@@ -66,7 +66,7 @@ export class History {
       // The last steps are enough after a reload.
       sessionStorage.setItem(KEY, JSON.stringify({ start: this.start, now: this.now, past: this.past.slice(-20) }));
     } catch {
-      // Full or forbidden: a reload then begins anew.
+      // The storage is full or forbidden: after a reload the history is lost.
     }
   }
 }

@@ -2,7 +2,7 @@
 
 /**
  * @typedef {{key: string, label?: string, choice?: string[], text?: boolean, full?: boolean, title?: string}} FieldAt
- * @typedef {{title: string, at: (string|number)[], fields: FieldAt[], optional?: boolean}} Group an optional one can be taken out
+ * @typedef {{title: string, at: (string|number)[], fields: FieldAt[], optional?: boolean}} Group an optional group can be removed
  */
 
 /** @param {...string} keys @returns {FieldAt[]} */
@@ -30,11 +30,11 @@ export const CUTTING = [
   { title: 'Order', at: ['order'], optional: true, fields: numbers('pieces', 'set_up_h', 'shift_h', 'running_share') },
 ];
 
-/** A material of the job's own, in place of the name of one. @type {Group} */
+/** A material described in the job, instead of the name of a known one. @type {Group} */
 export const MATERIAL = { title: 'Material of its own', at: ['shaft', 'material'], fields: [{ key: 'name', text: true },
   ...numbers('e_gpa', 'density', 'kc11', 'mc', 'poisson'), { key: 'vc', text: true, title: 'usual cutting speed, [low, high] in m/min' }] };
 
-/** What a family varies: the key, and the key of the section that tells it. */
+/** The sizes that a family can vary: the key in `vary`, and the key of the size in a section. */
 export const VARIED = [['length', 'length'], ['diameter', 'diameter']];
 
 /** @type {Group[]} */
@@ -57,7 +57,7 @@ export const MACHINE = [
   { title: 'Turret', at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },
 ];
 
-/** Kinds of sections: the key that tells each, and a row to begin with. */
+/** Kinds of sections: the key of the size of each kind, and the text of a new row. */
 export const KINDS = [
   { kind: 'cylinder', key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}}` },
   { kind: 'groove', key: 'diameter', fresh: (d) => `{length: 2, diameter: ${d}, kind: groove}` },
@@ -67,7 +67,7 @@ export const KINDS = [
   { kind: 'flats', key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
 ];
 
-/** Work on the shaft: a name and a row to begin with. */
+/** Features of the shaft: a name and the text of a new row. */
 export const FEATURES = [
   ['cross hole', '{cross_hole: 4, at: 20}'], ['keyseat', '{keyseat: [4, 2.5], from: 10, to: 20}'],
   ['centre hole', '{centre_hole: A2.5, end: front}'], ['facing', '{facing: 0.5, end: front}'],
@@ -76,10 +76,10 @@ export const FEATURES = [
   ['keyway', '{keyway: [3, 1.4], length: 10, end: front}'], ['engraving', '{engrave: A1, height: 2, at: 20}'],
 ];
 
-/** Keys of a kind that may be left out. */
+/** Optional keys of each kind of feature. */
 export const MORE = {
   cross_hole: ['thrust'], hex_socket: ['step', 'forming'], keyway: ['step'], engrave: ['depth'],
 };
 
-/** Keys of a work on the rear end. */
+/** Keys of a work on the rear end after part-off. */
 export const BACK_WORK = ['name', 'time_s', 'radial_force', 'axial_force', 'torque', 'tolerance'];

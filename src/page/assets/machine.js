@@ -1,4 +1,5 @@
-// The machine at one moment, seen from the side: the bush stands, the bar comes out of it, the counter-spindle goes along.
+// The machine at one moment, seen from the side: the bush stays in place, the bar comes out of it, the counter-spindle
+// moves along.
 
 import { h, s, the } from './dom.js';
 import { figures, num, percent, round125, speed, words } from './words.js';
@@ -7,12 +8,12 @@ const WIDTH = 1188;
 const HEIGHT = 150;
 const CENTRE = 78;
 const BAR_HALF = 15;
-/** Size of the labels, and the width of one: rather too wide. */
+/** Text size of the labels, and the estimated width of one, which is a little too large. */
 const TEXT = 13;
 const wide = (text) => text.length * TEXT * 0.56;
-/** Largest bending on the page. */
+/** Largest bending on the page, in its units. */
 const BENT = 22;
-/** Less bending than this is not blown up to it, µm. */
+/** Bending below this is drawn at the scale for this value, so that it looks small, µm. */
 const SLIGHT_UM = 5;
 
 /**
@@ -26,7 +27,8 @@ export function stateAt(plan, t) {
   const before = plan.headstock_regrips_mm.filter((m) => m <= t + 1e-6);
   const last = before.at(-1) ?? 0;
   const bush = plan.layout.bush_land_mm !== null;
-  // Without a bush the headstock's collet is set for the piece, in the last stage also for bar fed on behind its end.
+  // Without a bush the headstock's collet is set back for the turned length of the next re-grip, or else for the end of
+  // the stage and for bar fed on behind it.
   const done = plan.features.filter((f) => f.stage === stage.number && f.turned_mm !== null).map((f) => f.turned_mm);
   const next = stage.regrips_mm.find((m) => m > t + 1e-6) ?? Math.max(stage.to_mm, ...done);
   const { headstock_nearest_mm: near, headstock_farthest_mm: far } = plan.layout;
@@ -39,14 +41,14 @@ export function stateAt(plan, t) {
   };
 }
 
-/** What `/at` is asked for it. @param {any} texts @param {any} plan @param {number} t */
+/** The request to `/at` for this moment. @param {any} texts @param {any} plan @param {number} t */
 export function asked(texts, plan, t) {
   const state = stateAt(plan, t);
   if (!state) return null;
   const settled = plan.verdict === 'feasible';
   return {
     texts, turned_mm: t, grip_mm: state.nose, collet: state.nose === null ? null : plan.collet,
-    // Where there is no plan the headstock's place is not known.
+    // If there is no plan, the place of the headstock is not known.
     headstock_mm: settled ? state.headstock : null,
     stage_end_mm: plan.layout.bush_land_mm === null ? state.end : null,
     rpm: state.piece && settled ? state.piece.rpm : null,
@@ -58,7 +60,7 @@ export function partedAt(plan) {
   return plan.length_mm + plan.layout.part_off_width_mm;
 }
 
-/** Points of the finished shaft up to a turned length, and of the bar behind: place, diameter. */
+/** Points of the finished shaft up to a turned length, and of the bar behind it: place, diameter. */
 function outline(plan, t, to) {
   const finished = [];
   for (const p of plan.shaft.sections) {
@@ -71,7 +73,7 @@ function outline(plan, t, to) {
   return { finished, bar: [[t, bar], [to, bar]] };
 }
 
-/** The same with points no further apart than a step, so that it can be bent. */
+/** The points with further ones between them, close enough together to draw a bent shape. */
 function fine(points) {
   const out = [];
   for (let i = 0; i + 1 < points.length; i += 1) {
@@ -108,7 +110,8 @@ export function draw(plan, t, found) {
   const land = layout.bush_land_mm ?? 0;
   const gap = layout.gap_mm;
   const parted = partedAt(plan);
-  // Places along the machine count from the bush face (without a bush: from the collet's nose at the end of the piece).
+  // Places along the machine are measured from the bush face (without a bush: from the collet's nose at the end of the
+  // piece).
   const face = bush ? t + gap : state.end + gap;
   const nose = bush ? state.headstock : 0;
   const hold = layout.headstock_hold_mm;
@@ -133,7 +136,7 @@ export function draw(plan, t, found) {
   const block = (from, to, above, below, kind) => [CENTRE - below, CENTRE + above].map((top) =>
     s('rect', { class: kind, x: from, y: top, width: Math.max(2, to - from), height: below - above }));
   const label = (left, top, words_) => s('text', { x: left, y: top, 'font-size': TEXT }, words_);
-  /** Left edge of a text in the middle of a place, moved as far as the view and what stands left of it ask for. */
+  /** Left edge of a text centred at a place, moved so that it stays in the view and clear of the text left of it. */
   const middled = (place, words_, from = 4) => Math.max(from, Math.min(place - wide(words_) / 2, WIDTH - 4 - wide(words_)));
 
   const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, class: 'axis' })];
@@ -172,7 +175,12 @@ export function draw(plan, t, found) {
   view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
 }
 
-/** The words below: where it stands, and what uses most of its limit. @param {any} plan @param {number} t @param {any} found */
+/**
+ * The text below the machine: the places at this moment, and the check that uses most of its limit.
+ * @param {any} plan
+ * @param {number} t
+ * @param {any} found
+ */
 export function tell(plan, t, found) {
   const state = stateAt(plan, t);
   if (!state) return;

@@ -1,4 +1,4 @@
-// Puts the parts together: texts in, plan out, and what a key or a button does.
+// Connects the parts of the page: texts, plan, keys and buttons.
 
 import { ask, drop, file, hand, Refused, save, Superseded } from './api.js';
 import { the } from './dom.js';
@@ -25,7 +25,7 @@ let found = null;
 const form = new Form({ edit, text, ahead });
 const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(place, to)), keep, hover });
 
-/** Edits wait for each other, so that each sees the text the one before it made. */
+/** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
 
 /** @param {'job'|'machine'} which @param {any[]} edits */
@@ -38,7 +38,7 @@ function edit(which, edits) {
       const { text: edited } = await ask('/edit', { text: at, edits });
       change({ ...texts, [which]: { ...at, text: edited } });
     } catch (error) {
-      // An edit that is lost is told, and those behind it are not lost with it.
+      // A lost edit is reported; the edits after it are made all the same.
       results.problem(error.problem ?? { what: 'the last edit was not made', help: String(error) });
       form.rebuild(true);
     }
@@ -56,10 +56,18 @@ function change(texts) {
   if (history.change(texts)) plan();
 }
 
-/** What is being typed, planned before it is meant: the texts it would make, and the answer. @type {{of: string, answer: Promise<any>}|null} */
+/**
+ * A plan made in advance for what is being typed: the texts it would make, and the answer.
+ * @type {{of: string, answer: Promise<any>}|null}
+ */
 let foreseen = null;
 
-/** Nothing of it is shown; what is typed next ends it, as does nothing. @param {'job'|'machine'} which @param {any[]} edits */
+/**
+ * Plans in advance what is being typed, without showing it. The next call ends this one; a call without edits only does
+ * that.
+ * @param {'job'|'machine'} which
+ * @param {any[]} edits
+ */
 async function ahead(which, edits) {
   foreseen = null;
   if (!edits.length) {
@@ -83,7 +91,7 @@ async function ahead(which, edits) {
   }
 }
 
-/** The answer to some texts: the one foreseen, where there is one. */
+/** The answer to some texts. If it was asked for in advance, that one is taken. */
 async function answerTo(texts) {
   const known = foreseen?.of === JSON.stringify(texts) ? foreseen.answer : null;
   foreseen = null;
@@ -91,7 +99,7 @@ async function answerTo(texts) {
     drop('ahead');
     return ask('/plan', texts);
   }
-  // It is meant now: what is typed next is not to end it.
+  // The answer is wanted now, so what is typed next must not end the request.
   hand('ahead', '/plan');
   return known;
 }
@@ -104,7 +112,7 @@ function plan() {
   return planning;
 }
 
-/** When nothing that was done before is under way any more. */
+/** Resolves when all earlier edits and plans are finished. */
 async function settled() {
   let last;
   do {
@@ -114,7 +122,7 @@ async function settled() {
   } while (last !== planning);
 }
 
-/** Plans what there is now; a newer edit ends an older plan. */
+/** Plans the current texts; a newer edit ends an older plan. */
 async function planNow() {
   const texts = history.now;
   buttons();
@@ -134,8 +142,8 @@ async function planNow() {
     answer = got;
     show(texts);
     the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
-    // What is wrong is told at its field at once; else the form shows already what was typed, and comes after the answer, as does what
-    // is read after it.
+    // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and
+    // what is read later are updated after the answer is on the page.
     if (!got.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
       if (answer !== got || texts !== history.now) return;
@@ -152,7 +160,7 @@ async function planNow() {
     document.body.classList.add('stale');
     results.old(texts.job.name, true);
     results.problem(error.problem);
-    // Of another file there is no form; its text is shown.
+    // The form belongs to another file, and there is none for this job, so the text of the job is shown.
     if (formOf === texts.job.name) return;
     answer = { job: null, machine: null, errors: [], plan: null };
     title(texts);
@@ -191,7 +199,7 @@ function showRest(texts) {
 }
 
 function title(texts) {
-  // The job that is open, though the plan below may be of another.
+  // The title names the job that is open, even if the plan below belongs to another one.
   const name = valueAt(answer.job, ['shaft', 'name'])?.text || texts.job.name;
   const small = document.createElement('small');
   small.textContent = ` ${texts.job.name}${texts.machine ? `, ${texts.machine.name}` : ''}`;
@@ -207,7 +215,7 @@ function wishes(job) {
     : { at: Number(item.text), nose: null });
 }
 
-/** What would help takes many plans, so it comes by itself. */
+/** To find what would help takes many plans, so it is a separate request. */
 async function help(texts) {
   try {
     const { changes } = await ask('/changes', texts);
@@ -220,7 +228,7 @@ async function help(texts) {
 
 // -- A place moved by hand.
 
-/** A question at a time; the newest of those that came meanwhile is next. */
+/** Does one request at a time. Of the requests that came meanwhile only the newest is done next. */
 function latest(work) {
   let busy = false;
   /** @type {any} */
@@ -259,7 +267,7 @@ function keep(place, to) {
   edit('job', wished(place, to));
 }
 
-/** The edits that make a wish of a moved place. */
+/** The edits that write a moved place as a wish. */
 function wished(place, to) {
   const list = ['wishes', 'hand_over_at'];
   const stage = planned.plan.stages.find((g) => g.number === place.number);
@@ -292,7 +300,7 @@ async function showMoment() {
   if (!planned?.plan) return;
   const t = hovered ?? moment;
   const of = planned;
-  // The old bend stays until the new one is there: the shape moves on, it does not blink.
+  // The old bent shape stays until the new one arrives, so that the picture does not flicker.
   machine.draw(of.plan, t, found);
   machine.tell(of.plan, t, null);
   const question = machine.asked(plannedTexts, of.plan, t);
@@ -304,7 +312,7 @@ async function showMoment() {
   machine.tell(of.plan, t, found);
 }
 
-/** Plays the stages; stands still for a moment at each stop. */
+/** Plays the stages, with a short pause at each stop. */
 let playing = 0;
 
 function play() {
@@ -344,9 +352,9 @@ async function openFiles(files) {
   const job = texts.find(isJob);
   const other = texts.find((t) => t !== job);
   if (!job && !other) return;
-  // A machine file alone takes the place of the one that is open.
+  // A machine file alone replaces the one that is open.
   const named = other ?? (job && sameMachine(job) ? history.now.machine : undefined);
-  // Behind the edits that are under way, which else would be made in the old job and take its place again.
+  // Waits for the edits that are under way: otherwise they would be made in the old job and bring it back.
   queue = queue.then(() => {
     moment = 0;
     change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
@@ -395,7 +403,7 @@ function keys(event) {
   const inText = event.target.matches('textarea');
   const control = event.ctrlKey || event.metaKey;
   const pressed = event.key.toLowerCase();
-  // In a field that is being typed in, undo is the browser's own.
+  // While the user types in a field, undo is left to the browser.
   const typing = inText || (event.target.matches('#form input') && event.target.value.trim() !== (event.target.dataset.was ?? ''));
   if (control && pressed === 'z' && !typing) undo(!event.shiftKey);
   else if (control && pressed === 'y' && !typing) undo(false);

@@ -3,7 +3,7 @@
 import { h, svgOf, the } from './dom.js';
 import { figures, num, percent, speed, words } from './words.js';
 
-/** The one line above all. @param {any} answer */
+/** The verdict, in one line above everything else. @param {any} answer */
 export function verdict(answer) {
   const box = the('verdict');
   const errors = answer.errors.length;
@@ -17,7 +17,11 @@ export function verdict(answer) {
   box.replaceChildren(h('strong', {}, answer.plan.verdict === 'feasible' ? 'FEASIBLE' : 'NOT FEASIBLE'), h('span', {}, answer.summary));
 }
 
-/** What is below is of before: a newer job is planned, or could not be. @param {string} name @param {boolean} failed */
+/**
+ * Says that the results below are old: a newer job is being planned, or could not be planned.
+ * @param {string} name
+ * @param {boolean} failed
+ */
 export function old(name, failed) {
   const box = the('verdict');
   box.className = failed ? 'wrong' : 'old';
@@ -47,7 +51,7 @@ function share(check) {
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 
-// Whole, and never above the speed that holds.
+// Speeds are whole numbers, rounded down so that they are never above the limit.
 const speeds = (stage) => [...new Set([speed(stage.rpm_min), speed(stage.rpm_max)])].join('–');
 
 /** The highest speed of every stretch of a stage, part-off among them, as on the sheet. @param {any} plan @param {any} stage */
@@ -64,7 +68,12 @@ function stretches(plan, stage) {
   return runs;
 }
 
-/** Its speeds; where there are several, each with its stretch: the highest may be too fast elsewhere. @param {any} plan @param {any} stage */
+/**
+ * The speeds of a stage. If there are several, each stands with its stretch, because the highest may be too fast
+ * elsewhere.
+ * @param {any} plan
+ * @param {any} stage
+ */
 function speedsOf(plan, stage) {
   const runs = stretches(plan, stage);
   if (runs.length < 2) return speeds(stage);
@@ -135,7 +144,12 @@ function inTime(plan, strip) {
   return h('figure', { id: 'strip' }, svgOf(strip), h('figcaption', {}, 'What to shorten first:', h('ol', {}, first)));
 }
 
-/** A table: heads, each with `w` where it is words; rows of texts. @param {string} caption @param {string[]} heads @param {any[][]} rows */
+/**
+ * A table: heads; rows of texts. `words_`: indices of the columns of words.
+ * @param {string} caption
+ * @param {string[]} heads
+ * @param {any[][]} rows
+ */
 function table(caption, heads, rows, words_ = []) {
   const kind = (i) => (words_.includes(i) ? 'w' : null);
   return h('table', {}, caption && h('caption', {}, caption),
@@ -143,7 +157,7 @@ function table(caption, heads, rows, words_ = []) {
     h('tbody', {}, rows.map((row) => h('tr', {}, row.map((c, i) => h('td', { class: kind(i) }, c))))));
 }
 
-/** The order, where the job has one. */
+/** The order, if the job has one. */
 function order(plan) {
   const o = plan.order;
   if (!o) return null;
@@ -157,7 +171,7 @@ function order(plan) {
         o.sensitivity.map((v) => [words(v.what), num(v.factor, 2), num(v.steady_s), `${v.change_s > 0 ? '+' : ''}${num(v.change_s)}`]), [0])));
 }
 
-/** Tools and places, where the machine lists places. */
+/** Tools and places, if the machine lists places. */
 function tooling(plan) {
   const t = plan.tooling;
   if (!t) return null;
@@ -185,12 +199,12 @@ function put(id, parts) {
   the(id).replaceChildren(...parts.filter(Boolean));
 }
 
-/** Below the drawing, what is read first. @param {any} plan @param {string[]} lookAt */
+/** What is read first, below the drawing. @param {any} plan @param {string[]} lookAt */
 export function first(plan, lookAt) {
   put('first', [shortfall(plan), stages(plan), list('Look at', lookAt, 'look-at')]);
 }
 
-/** And the rest. @param {any} plan @param {string|null} strip */
+/** Everything else. @param {any} plan @param {string|null} strip */
 export function rest(plan, strip) {
   put('rest', [inTime(plan, strip), figuresOf(plan), order(plan), tooling(plan), checks(plan), moments(plan),
     list('Cautions', plan.cautions, 'cautions'), list('Notes', plan.notes.map(sentence), '')]);

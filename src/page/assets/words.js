@@ -1,22 +1,29 @@
-// Numbers and names as they are read.
+// Numbers and names in the form in which people read them.
 
-/** A number with at most some decimals, no zeros behind. @param {number|null|undefined} x @param {number} [decimals] */
+/**
+ * A number with at most some decimals, no zeros at the end.
+ * @param {number|null|undefined} x
+ * @param {number} [decimals]
+ */
 export function num(x, decimals = 1) {
   if (x === null || x === undefined || !Number.isFinite(x)) return '–';
   const fixed = x.toFixed(decimals);
   return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
 }
 
-/** A speed, whole and never above the one that holds, rev/min. @param {number} rpm */
+/** A speed as a whole number, rounded down so that it is never above the limit, rev/min. @param {number} rpm */
 export const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
 
-/** Three figures, whatever the size. @param {number} x */
+/** A number with three significant digits. @param {number} x */
 export function figures(x) {
   if (!Number.isFinite(x)) return '–';
   return x === 0 ? '0' : Math.abs(x) >= 100 ? x.toFixed(0) : String(Number(x.toPrecision(3)));
 }
 
-/** A share of a limit, whole, but never rounded across it: what fails never reads as 100. @param {number} share */
+/**
+ * A share of a limit as a whole percentage, never rounded across the limit: what fails is never shown as 100.
+ * @param {number} share
+ */
 export function percent(share) {
   const all = 100 * share;
   if (all > 100 && all < 100.5) return `${(Math.ceil(all * 10) / 10).toFixed(1)} %`;
@@ -24,7 +31,7 @@ export function percent(share) {
   return `${all.toFixed(0)} %`;
 }
 
-/** Keys that are said otherwise than they are written; as in every other output. */
+/** Keys whose words differ from the key, as in every other output. */
 const NAMES = { hand_over: 'hand-over', regrip: 'headstock re-grip', segment: 'pull-back', whirl: 'critical speed' };
 
 /** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
@@ -32,7 +39,7 @@ export function words(key) {
   return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
 }
 
-/** One of 1, 2, 5 times a power of ten, not above. @param {number} x */
+/** The largest of 1, 2 or 5 times a power of ten that is not above a number. @param {number} x */
 export function round125(x) {
   const power = 10 ** Math.floor(Math.log10(x));
   const lead = x / power;

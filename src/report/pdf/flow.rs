@@ -1,5 +1,5 @@
-//! Lays the blocks of the sheet out on pages, each an SVG document: from top to bottom, and on to the next page before
-//! what would not fit. A row, a sentence or a drawing is never parted.
+//! Lays the blocks of the sheet out on pages, each an SVG document, from top to bottom. What does not fit goes to the
+//! next page. A row, a sentence or a drawing is never split.
 
 use svg::node::element::{Group, SVG};
 
@@ -30,13 +30,13 @@ pub const NOTE: f64 = 10.0;
 const OVER_HEADING: f64 = 16.0;
 const UNDER_HEADING: f64 = 8.0;
 
-/// Distance of lines, in sizes.
+/// Distance of lines as a multiple of the text size.
 pub const LINE: f64 = 1.35;
 
 /// Columns of facts in the head.
 const FACTS_IN_HEAD: usize = 5;
 
-/// Pages as they fill.
+/// The pages while they are filled.
 pub struct Flow<'a> {
     pub fonts: &'a Fonts,
     pub done: Vec<Group>,
@@ -52,7 +52,7 @@ impl Flow<'_> {
         self.page = page.add(node);
     }
 
-    /// Goes to the next page where `height` does not fit any more. True when it did.
+    /// Goes to the next page if `height` does not fit. True: it did.
     pub fn need(&mut self, height: f64) -> bool {
         let full = self.y + height > BOTTOM && self.y > TOP;
         if full {
@@ -109,7 +109,7 @@ impl Flow<'_> {
         }
     }
 
-    /// A heading that stays with the first `after` units under it.
+    /// A heading on the same page as the first `after` units under it.
     pub fn heading(&mut self, title: &str, note: &str, after: f64) {
         let bold = Style { bold: true, colour: INK };
         let width = self.fonts.width(title, HEADING, true);
@@ -157,7 +157,7 @@ impl Flow<'_> {
         }
     }
 
-    /// A picture as wide as a page, a little smaller where the rest of the page asks for it, or on the next page.
+    /// A picture as wide as the text, or up to a tenth smaller if it then fits on this page; else on the next page.
     pub fn picture(&mut self, drawing: SVG, height: f64) {
         let least = height * WIDTH / PAGE_WIDTH * 0.9;
         self.need(least.min(BOTTOM - TOP));

@@ -17,12 +17,15 @@ pub struct Fonts {
 
 impl Fonts {
     /// The fonts that come with the program.
+    ///
+    /// # Errors
+    /// A font cannot be read.
     pub fn embedded() -> Result<Fonts, ReportError> {
         let face = |data| Face::parse(data, 0).map_err(pdf_error);
         Ok(Fonts { regular: face(dejavu::sans::regular())?, bold: face(dejavu::sans::bold())? })
     }
 
-    /// Reads SVG with these fonts alone: a page must not depend on what a machine has.
+    /// Reads SVG with these fonts alone: a page must not depend on the fonts of a machine.
     pub fn options(&self) -> usvg::Options<'static> {
         let mut options = usvg::Options { font_family: FAMILY.to_string(), ..usvg::Options::default() };
         let known = Arc::make_mut(&mut options.fontdb);

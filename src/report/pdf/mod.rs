@@ -1,6 +1,6 @@
 //! The sheet as a PDF: A4 landscape, its fonts embedded, nothing from outside. With the feature `pdf` only.
 //!
-//! Each page is an SVG document, so that the diagram and the tables go the same way; krilla writes them as text and
+//! Each page is an SVG document, so diagram and tables are written in the same way. krilla writes them as text and
 //! paths that can be searched and copied.
 
 mod flow;

@@ -1,4 +1,4 @@
-//! The blocks of the sheet on their pages, with what stands under each.
+//! The blocks of the sheet on their pages, with a footer on each.
 
 use svg::node::element::{Group, SVG};
 
@@ -15,6 +15,9 @@ use crate::report::{ReportError, gantt, svg as diagram, words};
 const FACTS_IN_BLOCK: usize = 2;
 
 /// The pages of a plan's sheet.
+///
+/// # Errors
+/// The diagram or the strip cannot be drawn.
 pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
     let mut flow = Flow { fonts, done: Vec::new(), page: Group::new(), y: TOP };
     flow.head(plan);

@@ -1,4 +1,4 @@
-//! Tables on pages: columns as wide as their words, cells that wrap, the head again on every page.
+//! Tables on pages: columns as wide as their words, cells that wrap, the head repeated on every page.
 
 use super::flow::{Flow, LEFT, LINE, Style, WIDTH};
 use crate::report::content::{self, Kind};
@@ -72,7 +72,8 @@ fn draw(flow: &mut Flow, row: &Row, columns: &[f64], aligns: &[Align], head: boo
     flow.add(rule);
 }
 
-/// Widths of the columns: what their longest words take, then what is left goes to those that would wrap.
+/// Widths of the columns. A column of numbers gets the width of its widest cell. A column of words gets at least
+/// `NARROWEST` or the longest word of its title. What is left goes to the columns that would wrap.
 fn widths(flow: &Flow, table: &Rows, kind: Kind) -> Vec<f64> {
     let fonts = flow.fonts;
     let mut wanted: Vec<f64> = Vec::new();
@@ -93,8 +94,9 @@ fn widths(flow: &Flow, table: &Rows, kind: Kind) -> Vec<f64> {
     share(&wanted, &least, WIDTH, kind == Kind::Wide)
 }
 
-/// Shares `room` out: all that is wanted where it fits (and the rest evenly where `filled`), else the least and a share of
-/// what is left by how much more each column wants. Where not even the least fits, all shrink alike.
+/// Shares `room` out. If all that is wanted fits, every column gets it, and if `filled` the rest is shared evenly.
+/// Otherwise every column gets its least and a part of what is left, in proportion to how much more it wants. If not
+/// even the least fits, all shrink by the same factor.
 fn share(wanted: &[f64], least: &[f64], room: f64, filled: bool) -> Vec<f64> {
     let (all, fewest): (f64, f64) = (wanted.iter().sum(), least.iter().sum());
     if all <= room {
