@@ -27,7 +27,7 @@
 //!
 //! | room | purpose |
 //! |---|---|
-//! | [`units`], [`diag`], [`defect`] | conversions; messages with a place; an error in this program |
+//! | [`units`], [`lang`], [`diag`], [`defect`] | conversions; every text that people read; messages with a place; an error in this program |
 //! | [`shown`], [`fields`], [`spread`] | text without control characters; all input quantities; work on all cores |
 //! | [`job`] | plain data: shaft, bar, machine, cutting, limits, standards; the plan as plain data |
 //! | [`mechanics`] | pure numbers: beam, banded solver, modes, cutting force, chatter; knows no lathe and no file |
@@ -90,6 +90,7 @@ mod cycle;
 pub mod fit;
 pub mod input;
 pub mod job;
+pub mod lang;
 #[expect(
     clippy::indexing_slicing,
     reason = "matrices and nodes of a beam made here: formulas are read by their indices, and run hot"

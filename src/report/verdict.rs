@@ -2,6 +2,7 @@
 
 use super::{numbers, words};
 use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
+use crate::say;
 
 /// `FEASIBLE` or `NOT FEASIBLE`.
 pub fn word(plan: &Plan) -> &'static str {
@@ -22,7 +23,7 @@ pub fn summary(plan: &Plan) -> String {
     if is_feasible(plan) {
         let mut text = format!(
             "{}, {}, {}, {} s a part, {} a bar",
-            numbers::count(plan.stages.len(), "stage", "stages"),
+            say!("stages", number = plan.stages.len()),
             numbers::count(plan.hand_overs_mm.len(), "hand-over", "hand-overs"),
             numbers::count(plan.headstock_regrips_mm.len(), "headstock re-grip", "headstock re-grips"),
             numbers::seconds(plan.pace_s()),

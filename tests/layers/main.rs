@@ -6,6 +6,7 @@
 //! empty list means something. That nothing a user can cause ends in a panic is held by lints, see `src/lib.rs`.
 
 mod read;
+mod texts;
 
 use read::{code_of, files, is_test, parts, paths, source_root, without_tests};
 use std::collections::{BTreeMap, BTreeSet};
@@ -15,39 +16,44 @@ use std::path::{Path, PathBuf};
 /// Each room and what it may use; a room may always use itself. The order of the rows is the order of the house.
 const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
-    ("diag", &[]),
+    // What people read: texts by key.
+    ("lang", &[]),
+    ("diag", &["lang"]),
     // A fault of ours: a text.
     ("defect", &[]),
     // Characters alone.
     ("shown", &[]),
-    ("fields", &["diag"]),
+    ("fields", &["lang", "diag"]),
     // Work on all cores: knows nothing of what is worked out.
     ("spread", &[]),
-    ("job", &["units", "diag", "fields"]),
+    ("job", &["lang", "units", "diag", "fields"]),
     ("mechanics", &["units"]),
-    ("process", &["units", "job", "mechanics"]),
+    ("process", &["lang", "units", "job", "mechanics"]),
     // A plan in time, from the plan: the planner asks it for what the quote counts with.
-    ("cycle", &["units", "job", "mechanics", "process"]),
+    ("cycle", &["lang", "units", "job", "mechanics", "process"]),
     // The planner and the proof never see each other: a proof that shares the planner's shortcuts shares its mistakes.
-    ("planner", &["units", "defect", "spread", "job", "mechanics", "process", "cycle"]),
-    ("proof", &["units", "spread", "job", "mechanics", "process"]),
-    ("fit", &["units", "diag", "job", "mechanics", "process"]),
-    ("schema", &["fields", "job::plan"]),
-    ("input", &["units", "diag", "shown", "fields", "job"]),
+    ("planner", &["lang", "units", "defect", "spread", "job", "mechanics", "process", "cycle"]),
+    ("proof", &["lang", "units", "spread", "job", "mechanics", "process"]),
+    ("fit", &["lang", "units", "diag", "job", "mechanics", "process"]),
+    ("schema", &["lang", "fields", "job::plan"]),
+    ("input", &["lang", "units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
-    ("drawings", &["diag", "shown", "fields", "job", "input"]),
+    ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
-    ("report", &["shown", "job::plan", "job::readings"]),
-    ("answer", &["diag", "defect", "job", "planner", "process", "proof", "report"]),
+    ("report", &["lang", "shown", "job::plan", "job::readings"]),
+    ("answer", &["lang", "diag", "defect", "job", "planner", "process", "proof", "report"]),
     (
         "page",
-        &["diag", "defect", "fields", "spread", "input", "job", "planner", "process", "proof", "report", "answer"],
+        &[
+            "lang", "diag", "defect", "fields", "spread", "input", "job", "planner", "process", "proof", "report",
+            "answer",
+        ],
     ),
     (
         "cli",
         &[
-            "diag", "defect", "shown", "fields", "spread", "input", "drawings", "job", "planner", "process", "proof",
-            "fit", "schema", "report", "answer", "page",
+            "lang", "diag", "defect", "shown", "fields", "spread", "input", "drawings", "job", "planner", "process",
+            "proof", "fit", "schema", "report", "answer", "page",
         ],
     ),
 ];

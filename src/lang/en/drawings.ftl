@@ -1,0 +1,1 @@
+# Drawings and tables of sections; stiffnesses from readings.

@@ -1,0 +1,1 @@
+# The local page. Keys begin with `page-`.

@@ -1,0 +1,180 @@
+//! What people read, in one place: a table of texts by key, one folder a language.
+//!
+//! The tables are Fluent files ([the syntax](https://projectfluent.org/fluent/guide/)), so a further language is a further folder.
+//! [`text`] gives a text without arguments, the macro `say!` any text:
+//!
+//! ```
+//! use spanhold::say;
+//!
+//! assert_eq!(say!("stages", number = 1), "1 stage");
+//! assert_eq!(say!("stages", number = 4), "4 stages");
+//! ```
+//!
+//! Numbers with decimals are given as text, with the decimals that the value deserves. A whole number is given as a number where
+//! the text has a plural. Names of checks, keys of files and user text are arguments, never part of a key.
+//!
+//! A key without a text is a fault of ours: the key itself is shown. `tests/layers/texts.rs` holds that every key used has a text,
+//! that every text is used, and that the arguments are those of the text.
+
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+/// The files of English.
+const ENGLISH: [&str; 6] = [
+    include_str!("en/plan.ftl"),
+    include_str!("en/report.ftl"),
+    include_str!("en/input.ftl"),
+    include_str!("en/drawings.ftl"),
+    include_str!("en/cli.ftl"),
+    include_str!("en/page.ftl"),
+];
+
+static TEXTS: LazyLock<Texts> = LazyLock::new(|| Texts::new("en", &ENGLISH));
+
+/// The texts of a language.
+struct Texts {
+    bundle: FluentBundle<FluentResource>,
+    /// The texts without arguments, ready to be shown.
+    plain: BTreeMap<String, String>,
+}
+
+impl Texts {
+    fn new(language: &str, files: &[&str]) -> Texts {
+        let mut bundle = FluentBundle::new_concurrent(language.parse().into_iter().collect());
+        // Its marks around arguments are meant for text that runs both ways; files and terminals would show them.
+        bundle.set_use_isolating(false);
+        let mut keys = Vec::new();
+        for file in files {
+            // A line that cannot be read is left out; a test of this file holds that there is none.
+            let resource = FluentResource::try_new((*file).to_owned()).unwrap_or_else(|(readable, _)| readable);
+            keys.extend(keys_of(file));
+            bundle.add_resource_overriding(resource);
+        }
+        let mut texts = Texts { bundle, plain: BTreeMap::new() };
+        for key in keys {
+            let text = texts.formatted(key, None);
+            texts.plain.insert(key.to_owned(), text);
+        }
+        texts
+    }
+
+    fn formatted(&self, key: &str, args: Option<&FluentArgs<'_>>) -> String {
+        match self.bundle.get_message(key).and_then(|m| m.value()) {
+            Some(pattern) => self.bundle.format_pattern(pattern, args, &mut Vec::new()).into_owned(),
+            None => key.to_owned(),
+        }
+    }
+}
+
+/// The keys of a file: what stands before the `=` of each line that begins with a letter.
+fn keys_of(file: &str) -> impl Iterator<Item = &str> {
+    let keys = file.lines().filter(|line| line.starts_with(|c: char| c.is_ascii_alphabetic()));
+    keys.filter_map(|line| line.split_once(" =").map(|(key, _)| key))
+}
+
+/// A text without arguments.
+pub fn text(key: &'static str) -> &'static str {
+    TEXTS.plain.get(key).map_or(key, String::as_str)
+}
+
+/// A text with its arguments: what `say!` calls.
+pub fn with_arguments<const N: usize>(key: &'static str, arguments: [(&'static str, FluentValue<'_>); N]) -> String {
+    TEXTS.formatted(key, Some(&FluentArgs::from_iter(arguments)))
+}
+
+/// Something that can stand in a text.
+pub trait Argument {
+    /// As a value of the table.
+    fn value(&self) -> FluentValue<'_>;
+}
+
+impl Argument for str {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(self)
+    }
+}
+
+impl Argument for String {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(self.as_str())
+    }
+}
+
+impl Argument for std::borrow::Cow<'_, str> {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(&**self)
+    }
+}
+
+impl Argument for usize {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(*self)
+    }
+}
+
+impl Argument for u32 {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(*self)
+    }
+}
+
+impl Argument for u64 {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(*self)
+    }
+}
+
+impl Argument for i32 {
+    fn value(&self) -> FluentValue<'_> {
+        FluentValue::from(*self)
+    }
+}
+
+impl<T: Argument + ?Sized> Argument for &T {
+    fn value(&self) -> FluentValue<'_> {
+        (**self).value()
+    }
+}
+
+/// A text of the table by its key, with its arguments by name: `say!("stages", number = plan.stages.len())`.
+#[macro_export]
+macro_rules! say {
+    ($key:literal) => {
+        $crate::lang::text($key).to_owned()
+    };
+    ($key:literal, $($name:ident = $value:expr),+ $(,)?) => {
+        $crate::lang::with_arguments($key, [$((stringify!($name), $crate::lang::Argument::value(&$value))),+])
+    };
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_line_of_the_tables_can_be_read_and_no_key_stands_twice() {
+        let mut seen = std::collections::BTreeSet::new();
+        for file in ENGLISH {
+            assert!(FluentResource::try_new(file.to_owned()).is_ok(), "a line that cannot be read in\n{file}");
+            for key in keys_of(file) {
+                assert!(seen.insert(key), "{key} stands twice");
+            }
+        }
+        assert!(!seen.is_empty());
+    }
+
+    #[test]
+    fn a_key_without_a_text_is_shown_as_it_is() {
+        assert_eq!(text("no-such-key"), "no-such-key");
+        assert_eq!(say!("no-such-key", number = 3), "no-such-key");
+    }
+
+    #[test]
+    fn user_text_stays_as_it_is() {
+        let texts = Texts::new("en", &["a = job { $name }\n"]);
+        let arguments = FluentArgs::from_iter([("name", "{ $x } \u{1b}[2J".value())]);
+        assert_eq!(texts.formatted("a", Some(&arguments)), "job { $x } \u{1b}[2J");
+    }
+}

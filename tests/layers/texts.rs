@@ -1,0 +1,111 @@
+//! The texts that people read stand in tables (`src/lang/`): what the sources ask for and what the tables hold are the same.
+
+use crate::read::{files, is_test, source_root};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Arguments of each text by its key, read off the tables: what stands as `$name` up to the next key.
+fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
+    let mut texts = BTreeMap::new();
+    let mut key = String::new();
+    for line in tables.iter().flat_map(|t| t.lines()).filter(|l| !l.starts_with('#')) {
+        if line.starts_with(|c: char| c.is_ascii_alphabetic()) {
+            key = line.split(" =").next().unwrap_or_default().to_owned();
+            texts.insert(key.clone(), BTreeSet::new());
+        }
+        let names = line.split('$').skip(1).map(word);
+        texts.entry(key.clone()).or_default().extend(names);
+    }
+    texts.remove("");
+    texts
+}
+
+/// The letters, figures and `_` that a text begins with.
+fn word(text: &str) -> String {
+    text.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect()
+}
+
+/// Keys that a source asks for, with the arguments it gives: `say!("key", name = …)` and `text("key")`.
+fn asked(source: &str) -> Vec<(String, BTreeSet<String>)> {
+    let mut found = Vec::new();
+    for (at, opening) in source.match_indices("say!(").chain(source.match_indices("lang::text(")) {
+        let line = source[..at].rfind('\n').map_or(0, |n| n + 1);
+        if source[line..at].trim_start().starts_with("//") {
+            continue;
+        }
+        let behind = source[at + opening.len()..].trim_start();
+        let Some((key, rest)) = behind.strip_prefix('"').and_then(|b| b.split_once('"')) else { continue };
+        found.push((key.to_owned(), if opening == "say!(" { names(rest) } else { BTreeSet::new() }));
+    }
+    found
+}
+
+/// Names of the arguments up to the parenthesis that closes the call: a word before a single `=` at the call's own depth.
+fn names(rest: &str) -> BTreeSet<String> {
+    let mut names = BTreeSet::new();
+    let (mut depth, mut in_text, mut piece) = (0, false, String::new());
+    let mut chars = rest.chars().peekable();
+    while let Some(c) = chars.next() {
+        match c {
+            '\\' if in_text => {
+                chars.next();
+            }
+            '"' => in_text = !in_text,
+            _ if in_text => {}
+            '(' | '[' | '{' => depth += 1,
+            ')' if depth == 0 => break,
+            ')' | ']' | '}' => depth -= 1,
+            ',' if depth == 0 => piece.clear(),
+            '=' if depth == 0 && chars.peek() != Some(&'=') && word(piece.trim()) == piece.trim() => {
+                names.insert(piece.trim().to_owned());
+            }
+            c if depth == 0 => piece.push(c),
+            _ => {}
+        }
+    }
+    names.remove("");
+    names
+}
+
+#[test]
+fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
+    let root = source_root();
+    let folder = root.join("lang/en");
+    let mut tables = Vec::new();
+    for entry in std::fs::read_dir(folder).expect("tables") {
+        tables.push(std::fs::read_to_string(entry.expect("readable").path()).expect("readable"));
+    }
+    let told = told(&tables);
+    let mut used = BTreeSet::new();
+    let mut wrong = Vec::new();
+    for path in files(&root).into_iter().filter(|p| !is_test(p) && !p.ends_with("lang/mod.rs")) {
+        let source = std::fs::read_to_string(&path).expect("readable");
+        for (key, given) in asked(&source) {
+            match told.get(&key) {
+                None => wrong.push(format!("{}: no text for `{key}`", path.display())),
+                Some(wanted) if *wanted != given => {
+                    wrong.push(format!("{}: `{key}` has the arguments {wanted:?}, not {given:?}", path.display()));
+                }
+                Some(_) => {}
+            }
+            used.insert(key);
+        }
+    }
+    let unused: Vec<&String> = told.keys().filter(|key| !used.contains(*key)).collect();
+    assert!(wrong.is_empty(), "{wrong:#?}");
+    assert!(unused.is_empty(), "in the tables and asked for by nothing: {unused:?}");
+}
+
+#[test]
+fn keys_and_arguments_are_read_off_a_call() {
+    let calls = r#"say!("a-b", x = f(y == 1, "," ), n = list.len()); // say!("no")
+        let s = crate::lang::text("c"); say!(
+            "d");"#;
+    let set = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect::<BTreeSet<_>>();
+    let expected = [("a-b", set(&["x", "n"])), ("no", set(&[])), ("d", set(&[])), ("c", set(&[]))];
+    assert_eq!(asked(calls), expected.map(|(k, a)| (k.to_owned(), a)));
+    let table = "# $no\na = b { $x } {$y ->\n   *[other] { $z }\n}\nc =\n    d\n";
+    assert_eq!(
+        told(&[table.to_owned()]),
+        BTreeMap::from([("a".into(), set(&["x", "y", "z"])), ("c".into(), set(&[]))])
+    );
+}
