@@ -6,17 +6,14 @@ pub mod moved;
 
 use crate::defect::Defect;
 use crate::job::Job;
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::{Plan, Verdict, cautions};
 use crate::planner::places::lessons::Lessons;
 use crate::planner::{self, Advice};
 use crate::proof;
-use crate::report::cautions;
+use crate::say;
 
 /// Rounds of planning and proving in which stops and grips may move off the stations.
 const ROUNDS_MOVED: usize = 4;
-
-/// The note on a plan whose costs were asked for, if no limit costs time.
-const NO_LIMIT_COSTS: &str = "No limit costs time: without any one of them the plan is no faster.";
 
 /// The proven plan of a job, or the answer why there is none.
 ///
@@ -35,7 +32,7 @@ pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     if plan.verdict == Verdict::Feasible {
         plan.limit_costs = planner::advice::costs::find(job, plan.pace_s())?;
         if plan.limit_costs.is_empty() {
-            plan.notes.push(NO_LIMIT_COSTS.to_owned());
+            plan.notes.push(say!("note-no-limit-costs"));
         }
     }
     Ok(plan)
@@ -68,8 +65,9 @@ pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
         rounds += 1;
         let stays = std::mem::replace(&mut lessons.stay, rounds >= ROUNDS_MOVED);
         if !new && stays == lessons.stay {
-            let first = verified.breaches.first().map_or(String::new(), |b| format!("{}: {}", b.rule, b.text));
-            return Err(Defect(format!("the plan does not pass its proof ({first})")));
+            let first = verified.breaches.first();
+            let told = first.map(|b| say!("proof-failed", rule = b.rule, text = b.text));
+            return Err(Defect(told.unwrap_or_default()));
         }
     }
 }

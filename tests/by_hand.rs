@@ -223,8 +223,8 @@ fn what_is_at_the_limit_passes_and_what_is_beyond_does_not() {
     ] {
         near(Finding::at_least("x", "N/µm", value, limit, 7.0).utilisation, share);
     }
-    let told = Finding::at_most("x", "mm", 0.50004, 0.5, 0.0).told("there");
-    assert_eq!(told, "x there is 0.50004 mm where at most 0.50000 mm is allowed");
+    let told = Finding::at_most("x", "mm", 0.50004, 0.5, 0.0).told();
+    assert_eq!(told, "x is 0.50004 mm, at most 0.50000 mm is allowed");
 }
 
 /// Part-off: 0.4 × 0.1 = 0.04 mm of chip, `kc = 2000 × 0.04^-0.25 = 2000 √5`, over 3 mm, at a radius of 10 mm.

@@ -3,10 +3,12 @@
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Holding, Interrupt, Job, Section};
+use crate::lang::lists;
 use crate::planner::places::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
 use crate::process::{Counter, Guide, Rig, State};
+use crate::say;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -78,7 +80,8 @@ fn within(name: &str, value: f64, low: f64, high: f64) -> Result<(), Diag> {
     if value.is_finite() && value >= low && value <= high {
         return Ok(());
     }
-    Err(ask(format!("--{name} is {value}"), format!("`--{name}` takes {low} to {high}")))
+    let help = say!("at-out-of-range-help", option = name, low = low.to_string(), high = high.to_string());
+    Err(ask(say!("at-out-of-range", option = name, value = value.to_string()), help))
 }
 
 /// The mechanics at a moment.
@@ -108,7 +111,7 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     let states: Vec<State> =
         guides(&rig, asked)?.into_iter().map(|guide| State { turned_mm: asked.turned_mm, counter, guide }).collect();
     let rpm = asked.rpm.unwrap_or_else(|| rig.segment_rpm(segment, asked.grip_mm.is_some()));
-    let unheld = || ask("nothing holds the bar in this state", "check the machine's stiffnesses");
+    let unheld = || ask(say!("at-not-held"), say!("at-not-held-help"));
     let found = moment::moment(&rig, segment, &states, rpm).ok().flatten().ok_or_else(unheld)?;
     let shape = moment::shape(&rig, &found.state, found.net_radial_force_n).map_err(|_| unheld())?;
     let bent = |b: moment::Bent| Bent { at_mm: b.at_mm, weight_um: b.weight_um, cut_um: b.cut_um };
@@ -125,11 +128,11 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
 fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
     let (Some(grip), Some(counter)) = (asked.grip_mm, &job.machine.counter_spindle) else {
         return match asked.grip_mm {
-            Some(_) => Err(ask("the machine has no counter-spindle", "leave `--grip` out")),
+            Some(_) => Err(ask(say!("at-no-counter-spindle"), say!("at-no-counter-spindle-help"))),
             None => Ok(None),
         };
     };
-    let names = counter.collets.iter().map(|c| c.name.as_str()).collect::<Vec<_>>().join(", ");
+    let names = lists::commas(&counter.collets.iter().map(|c| &c.name).collect::<Vec<_>>());
     // The diameter is that of the section at the middle of the hold, whose length depends on the collet.
     let held_mm = |c: &Collet| Rig::new(job, Some(c)).held_mm(grip);
     let found = match &asked.collet {
@@ -137,14 +140,14 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
         None => counter.collets.iter().find(|c| c.holds(held_mm(c))),
     };
     found.map(Some).ok_or_else(|| match &asked.collet {
-        Some(name) => ask(format!("the machine has no collet {name}"), format!("its collets are: {names}")),
-        None => ask(
-            format!(
-                "no collet of the machine holds {} mm, the diameter at {grip} mm",
-                job.shaft.sections.get(job.shaft.section_at(grip)).map_or(0.0, Section::largest_mm)
-            ),
-            format!("move `--grip`, or name one to reckon with by `--collet`: {names}"),
-        ),
+        Some(name) => ask(say!("at-no-such-collet", collet = name), say!("at-no-such-collet-help", collets = names)),
+        None => {
+            let diameter = job.shaft.sections.get(job.shaft.section_at(grip)).map_or(0.0, Section::largest_mm);
+            ask(
+                say!("at-no-collet-fits", diameter = diameter.to_string(), at = grip.to_string()),
+                say!("at-no-collet-fits-help", collets = names),
+            )
+        }
     })
 }
 
@@ -162,10 +165,9 @@ fn guides(rig: &Rig<'_>, asked: &Asked) -> Result<Vec<Guide>, Diag> {
             within("stage-end", stage_end_mm, asked.turned_mm, done.fold(rig.job.parted_at_mm(), f64::max))?;
             Ok(vec![Guide::Collet { stage_end_mm }])
         }
-        (Holding::Bush, _, Some(_)) => Err(ask("--stage-end goes with work without a bush", "leave it out")),
+        (Holding::Bush, _, Some(_)) => Err(ask(say!("at-stage-end-with-bush"), say!("at-stage-end-with-bush-help"))),
         (Holding::NoBush, Some(_), _) => {
-            let help = "give `--stage-end`: the headstock's collet is set for the end of the stage";
-            Err(ask("--headstock goes with a guide bush", help))
+            Err(ask(say!("at-headstock-without-bush"), say!("at-headstock-without-bush-help")))
         }
     }
 }
@@ -181,10 +183,10 @@ fn segments_anyway(job: &Job, collet: Option<&Collet>, notes: &mut Vec<String>) 
         };
         let section = eased.shaft.sections.get_mut(refused.section);
         let Some(section) = section.filter(|s| s.interrupt == Interrupt::Never) else {
-            return Err(ask(refused.text, "ask `check` what would help"));
+            return Err(ask(refused.text, say!("at-cannot-be-cut-help")));
         };
         section.interrupt = Interrupt::Avoid;
-        notes.push(format!("{}; reckoned with all the same", refused.text));
+        notes.push(say!("note-rule-left-out", rule = refused.text));
     }
 }
 

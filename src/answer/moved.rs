@@ -10,6 +10,7 @@ use crate::planner::plan::draft::{Draft, DraftStage};
 use crate::process::Rig;
 use crate::process::features::moments_told;
 use crate::proof::{self, Verified};
+use crate::say;
 
 /// Largest distance between the states of the moved plan, mm. The proof chooses its states itself.
 const STEP_MM: f64 = 2.0;
@@ -44,18 +45,16 @@ pub enum Move {
 /// The plan has no such place or is infeasible, the place would leave a stage too short or the collet beside the shaft,
 /// or the job cannot be cut in segments.
 pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Verified), Diag> {
-    let wrong = |text: &str| Diag::new(text.to_owned());
     if plan.verdict != Verdict::Feasible {
-        return Err(wrong("there is no plan to move anything in").help("mend the job first"));
+        return Err(Diag::new(say!("move-no-plan")).help(say!("move-no-plan-help")));
     }
     let mut draft = draft_of(plan);
-    put(&mut draft, plan, what, to_mm).ok_or_else(|| {
-        wrong("the place cannot be moved there").help("a stage keeps its length, and a hand-over its neighbours")
-    })?;
+    put(&mut draft, plan, what, to_mm)
+        .ok_or_else(|| Diag::new(say!("move-not-there")).help(say!("move-not-there-help")))?;
     let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));
     let hold_mm = collet.map_or(0.0, |c| c.hold_mm);
     if matches!(what, Move::Grip { .. }) && (to_mm < hold_mm || to_mm > job.shaft.length_mm()) {
-        return Err(wrong("the collet would hold beside the shaft"));
+        return Err(Diag::new(say!("move-off-shaft")));
     }
     let rig = Rig::new(job, collet);
     let segments = rig.segments().map_err(|refused| Diag::new(refused.text))?;

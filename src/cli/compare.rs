@@ -5,11 +5,11 @@ use super::progress::spread_counting;
 use super::{Ending, Format, out};
 use crate::answer::advised;
 use crate::defect::Defect;
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::{Plan, Verdict, estimate};
 use crate::job::{Holding, Job, Tools};
 use crate::planner::Advice;
 use crate::report::table::{self, Head};
-use crate::report::{cautions, numbers, words};
+use crate::report::{numbers, words};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -262,6 +262,6 @@ fn text(name: &str, ways: &[Way]) -> String {
         let reason = first.reason.as_deref().unwrap_or_default();
         text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
     }
-    text += &format!("\n{}\n", cautions::ESTIMATE);
+    text += &format!("\n{}\n", estimate());
     text
 }

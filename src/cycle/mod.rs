@@ -10,6 +10,7 @@ use crate::process::features::moments_told;
 use crate::process::pace::{Pace, Step, What};
 use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
+use crate::say;
 pub use order::order;
 use schedule::{Side, mean_s, period_s, run};
 
@@ -96,7 +97,9 @@ impl Row<'_> {
     /// Adds the stops that are next, as long as `due` accepts their turned lengths.
     fn stops(&mut self, due: impl Fn(f64) -> bool) {
         while let Some((t, stage, work, seconds)) = self.ahead.filter(|s| due(s.0)) {
-            let text = format!("{} at {t:.1} mm", if work == "regrip" { "re-grip" } else { "hand-over" });
+            let at = format!("{t:.1}");
+            let text =
+                if work == "regrip" { say!("timeline-regrip", at = at) } else { say!("timeline-hand-over", at = at) };
             self.push(Side::Both, work, text, Some(stage), (0.0, seconds));
             self.ahead = self.stops.next();
         }
@@ -189,7 +192,13 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
             What::PartOff => {
                 row.stops(|_| true);
                 row.changes(&step, last);
-                row.push(row.side(last), "part_off", "part-off".into(), Some(last), (0.0, machine.part_off.time_s));
+                row.push(
+                    row.side(last),
+                    "part_off",
+                    say!("timeline-part-off"),
+                    Some(last),
+                    (0.0, machine.part_off.time_s),
+                );
             }
         }
     }
@@ -206,7 +215,7 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
         row.push(side, "back_work", task.work.name.clone(), None, (0.0, task.work.time_s));
     }
     if let Some(counter) = &machine.counter_spindle {
-        row.push(side, "unload", "unload the part".into(), None, (0.0, counter.unload_s));
+        row.push(side, "unload", say!("timeline-unload"), None, (0.0, counter.unload_s));
     }
     Works { all: row.all, pace, changes: row.changed }
 }
@@ -282,12 +291,12 @@ fn on_the_critical_path(works: &Works, critical: &dyn Fn(&Labelled) -> bool, per
     };
     for work in works.all.iter().filter(|w| critical(w)) {
         match work.work {
-            "hand_over" => add("hand-overs".into(), work.other_s),
-            "regrip" => add("headstock re-grips".into(), work.other_s),
-            "tool_change" => add("tool changes".into(), work.other_s),
+            "hand_over" => add(say!("critical-hand-overs"), work.other_s),
+            "regrip" => add(say!("critical-regrips"), work.other_s),
+            "tool_change" => add(say!("critical-tool-changes"), work.other_s),
             "turn" | "plunge" | "thread" | "whirl" => {
-                add(format!("cutting {}", work.text), work.cutting_s);
-                add("overhead of travels".into(), work.other_s);
+                add(say!("critical-cutting", section = work.text), work.cutting_s);
+                add(say!("critical-overhead"), work.other_s);
             }
             _ => add(work.text.clone(), work.other_s),
         }

@@ -5,13 +5,16 @@
 //! README, "The plan file".
 
 mod at_stop;
+mod cautions;
 mod outline;
 mod time;
 
 pub use at_stop::{AtStop, Done};
+pub use cautions::{cautions, estimate};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 
 use super::SAME_MM;
+use crate::say;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -282,6 +285,18 @@ pub struct Optimality {
     pub gap: f64,
     pub stations: usize,
     pub arcs: usize,
+}
+
+impl Optimality {
+    /// What is proven about the time of the plan, in words.
+    pub fn in_words(&self) -> String {
+        if self.gap <= 0.0 {
+            return say!("optimum-proven", stops = self.stations);
+        }
+        // The gap is a share of the time of this plan. Rounded up, because it is told as an upper limit.
+        let slower = (10_000.0 * self.gap / (1.0 - self.gap).max(1e-6) - 1e-6).ceil().max(1.0) / 100.0;
+        say!("optimum-gap", percent = slower.to_string(), stops = self.stations)
+    }
 }
 
 /// The quote.

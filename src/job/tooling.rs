@@ -1,5 +1,7 @@
 //! Places for tools on a machine.
 
+use crate::lang;
+
 /// What kind of tool a place takes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Place {
@@ -37,6 +39,18 @@ impl Place {
             Place::FrontDriven => "front_driven",
             Place::BackFixed => "back_fixed",
             Place::BackDriven => "back_driven",
+        }
+    }
+
+    /// The tools that it takes, in a sentence.
+    pub fn in_words(self) -> &'static str {
+        match self {
+            Place::Turning => lang::text("place-turning"),
+            Place::CrossDriven => lang::text("place-cross-driven"),
+            Place::FrontFixed => lang::text("place-front-fixed"),
+            Place::FrontDriven => lang::text("place-front-driven"),
+            Place::BackFixed => lang::text("place-back-fixed"),
+            Place::BackDriven => lang::text("place-back-driven"),
         }
     }
 

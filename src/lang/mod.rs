@@ -16,6 +16,8 @@
 //! A key without a text is a fault of ours: the key itself is shown. `tests/layers/texts.rs` holds that every key used has a text,
 //! that every text is used, and that the arguments are those of the text.
 
+pub mod lists;
+
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;

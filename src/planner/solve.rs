@@ -24,6 +24,7 @@ use crate::planner::why_not::{frontier, wished};
 use crate::process::Rig;
 use crate::process::features::Task;
 use crate::process::segments::{DEFAULT_FEED_MM, Segment};
+use crate::say;
 
 /// Largest distance of the states that decide whether a draft holds, mm.
 const SETTLE_STEP_MM: f64 = 1.0;
@@ -111,7 +112,9 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
         if fine_mm >= coarse_mm {
             return Ok(Answer::Blocked(blocked));
         }
-        crate::spread::tell(|| format!("no plan with stations {coarse_mm} mm apart: looking at every {fine_mm} mm"));
+        crate::spread::tell(|| {
+            say!("progress-finer-stops", coarse = coarse_mm.to_string(), fine = fine_mm.to_string())
+        });
         job.planning.station_pitch_mm = fine_mm;
         match at_pitch(&job, effort, lessons)? {
             Answer::Blocked(finer) => {
@@ -448,17 +451,19 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
 pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     let mut notes = job.notes.clone();
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
-        notes.push("a thread too long to be pulled back for single-point passes is whirled in one travel".into());
+        notes.push(say!("note-whirled"));
     }
     notes.extend(unusual_threads(job));
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
         if let (Some(s), Some(_), Some(ra)) = (lowered, job.cutting.feed_mm, section.ra_um) {
-            notes.push(format!(
-                "{}: feed lowered from {given} to {:.3} mm/rev for Ra {ra} µm",
-                section.label(i),
-                s.feed_mm
+            notes.push(say!(
+                "note-feed-lowered",
+                section = section.label(i),
+                given = given.to_string(),
+                feed = format!("{:.3}", s.feed_mm),
+                ra = ra.to_string()
             ));
         }
     }
@@ -478,10 +483,7 @@ fn unusual_threads(job: &Job) -> Vec<String> {
     let mut notes: Vec<String> = Vec::new();
     // The table of pitches ends at 60 mm.
     for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
-        let note = format!(
-            "{}: ISO 261 has no pitch of {} mm for it; see that there is a tool",
-            thread.designation, thread.pitch_mm
-        );
+        let note = say!("note-unusual-pitch", thread = thread.designation, pitch = thread.pitch_mm.to_string());
         if !notes.contains(&note) {
             notes.push(note);
         }

@@ -10,6 +10,7 @@ use super::rig::Rig;
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
 use crate::mechanics::cutting::feed_for_roughness_mm;
 use crate::mechanics::overhang::tip_mm_per_n;
+use crate::say;
 use crate::units::n_per_mm;
 
 /// Feed of a travel if the job gives none, mm/rev. Then it is also the upper limit of a finishing feed that follows from roughness.
@@ -274,14 +275,11 @@ impl Rig<'_> {
             |rule, text| Refused { section: index, at_mm: section.from_mm, segments: pieces as usize, rule, text };
         let label = section.label(index);
         if !(longest > 0.0 && pieces <= MOST_SEGMENTS as f64) {
-            let text = format!("{label} needs several travels and no pull-back is short enough for its tolerance");
-            return Err(refused("pull_back", text));
+            return Err(refused("pull_back", say!("segments-pull-back", section = label)));
         }
         if pieces > 1.0 && section.interrupt == Interrupt::Never {
-            let text = format!(
-                "{label} needs {} travels, and so {pieces:.0} segments with witness lines between them, but must not be interrupted",
-                travels.len()
-            );
+            let segments = format!("{pieces:.0}");
+            let text = say!("segments-interrupt", section = label, travels = travels.len(), segments = segments);
             return Err(refused("interrupt", text));
         }
         Ok(pieces as usize)

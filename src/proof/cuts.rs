@@ -2,14 +2,16 @@
 
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
-use super::{Breach, Case, SAME_MM, Verified};
+use super::{Breach, Case, SAME_MM, Verified, mm};
 use crate::job::plan::{AtStop, Done, Operation};
+use crate::lang;
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
 use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View, chatter};
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
+use crate::say;
 use crate::spread::spread;
 
 /// Largest distance between two states that are checked, mm.
@@ -80,29 +82,25 @@ impl<'a> Case<'a> {
                 let feed = segment.finishing().map_or(0.0, |t| t.feed_mm);
                 if s.feed_mm > feed * (1.0 + 1e-9) || s.travels != segment.travels.len() || s.work != segment.work.key()
                 {
-                    self.breach(
-                        number,
-                        "segments",
-                        format!("the piece from {from_mm:.2} to {to_mm:.2} mm is not cut as the job asks"),
-                    );
+                    let text = say!("proof-cut-not-as-asked", from = mm(from_mm), to = mm(to_mm));
+                    self.breach(number, "segments", text);
                 }
             }
             listed.map(|s| s.rpm)
         };
         let Some(rpm) = rpm else {
-            self.breach(number, "segments", format!("nothing cuts the piece from {from_mm:.2} to {to_mm:.2} mm"));
+            self.breach(number, "segments", say!("proof-cut-missing", from = mm(from_mm), to = mm(to_mm)));
             return;
         };
         if rpm > wanted * (1.0 + 1e-9) || rpm < self.rig.job.cutting.speed_floor * wanted * (1.0 - 1e-6) {
             let floor = self.rig.job.cutting.speed_floor * wanted;
-            let asked = if floor.round() < wanted.round() {
-                format!("{floor:.0} to {wanted:.0}")
+            let (from, to, rpm) = (mm(from_mm), mm(to_mm), format!("{rpm:.0}"));
+            let (least, wanted) = (format!("{floor:.0}"), format!("{wanted:.0}"));
+            let text = if least == wanted {
+                say!("proof-speed", from = from, to = to, rpm = rpm, wanted = wanted)
             } else {
-                format!("{wanted:.0}")
+                say!("proof-speed-range", from = from, to = to, rpm = rpm, least = least, wanted = wanted)
             };
-            let text = format!(
-                "from {from_mm:.2} to {to_mm:.2} mm the plan turns at {rpm:.0} rev/min, the job asks for {asked} rev/min"
-            );
             self.breach(number, "speed", text);
         }
         let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
@@ -144,7 +142,7 @@ impl<'a> Case<'a> {
         self.verified.states += 1;
         crate::spread::checkpoint();
         let Ok(posed) = self.rig.posed(&state) else {
-            self.breach(Some(stage + 1), "support", format!("at {turned_mm} mm nothing holds the bar"));
+            self.breach(Some(stage + 1), "support", say!("proof-not-held-at", turned = turned_mm.to_string()));
             return None;
         };
         let view = View { rig: self.rig, state: &state, answers: &posed.at_rest, segment, rpm };
@@ -202,9 +200,11 @@ impl<'a> Case<'a> {
         self.worst(Breach {
             stage: Some(stage + 1),
             rule: finding.check.into(),
-            text: format!(
-                "at a turned length of {turned_mm:.2} mm it is {:.4}{unit}, the limit is {:.4}{unit}",
-                finding.demand, finding.limit
+            text: say!(
+                "proof-limit",
+                turned = mm(turned_mm),
+                demand = format!("{:.4}{unit}", finding.demand),
+                limit = format!("{:.4}{unit}", finding.limit)
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),
@@ -228,7 +228,7 @@ impl<'a> Case<'a> {
         &mut self,
         (stage, turned_mm, state): (usize, f64, Option<State>),
         found: AtEvent,
-        (rule, unheld): (&str, &str),
+        (rule, unheld): (&str, &'static str),
     ) {
         for found in found {
             match found {
@@ -247,20 +247,20 @@ impl<'a> Case<'a> {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
                 let found = checks::at_event(self.rig, &state, Event::LetsGo);
-                let unheld = ("release", "with the collet open nothing holds the bar");
+                let unheld = ("release", lang::text("proof-not-held-open"));
                 self.event((index, stage.to_mm, Some(state)), found, unheld);
                 continue;
             }
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
             let held_mm = held_mm(self.rig.job, self.rig.hold_mm(), grip);
             let found = checks::of_last_grip(self.rig, nose_mm, held_mm);
-            self.event((index, to_mm, None), found, ("back", "the last grip does not hold the part"));
+            self.event((index, to_mm, None), found, ("back", lang::text("proof-not-held-last")));
         }
         let start = moment(self.rig, self.plan, 0, 0.0, 0.0);
         let found = checks::at_event(self.rig, &start, Event::Begins);
-        self.event((0, 0.0, None), found, ("push", "nothing holds the bar"));
+        self.event((0, 0.0, None), found, ("push", lang::text("proof-not-held")));
         if self.rig.tool_fit(self.segments).is_some_and(|fit| !fit.fits()) {
-            self.breach(None, "tool_places", "the machine has no place for every tool");
+            self.breach(None, "tool_places", say!("proof-no-tool-place"));
         }
         self.tasks();
         self.printed_order();
@@ -290,7 +290,7 @@ impl<'a> Case<'a> {
         let told = told.into_iter().map(|o| o.work.as_str());
         let told: Vec<&str> = told.filter(|w| ["feature", "hand_over", "regrip"].contains(w)).collect();
         if told != due {
-            self.breach(None, "order", "the timeline does not work at the stops in the order that is proven");
+            self.breach(None, "order", say!("proof-timeline-order"));
         }
     }
 
@@ -308,7 +308,7 @@ impl<'a> Case<'a> {
         };
         for (breaks, rule) in [(stroke, "stroke"), (travel, "counter_spindle_travel")] {
             if breaks {
-                let text = format!("{what} is done at {turned_mm} mm, farther than the machine feeds the bar");
+                let text = say!("proof-fed-on", work = what, turned = turned_mm.to_string());
                 self.breach(Some(stage + 1), rule, text);
             }
         }
@@ -324,7 +324,7 @@ impl<'a> Case<'a> {
                 f.feature == task.kind && f.text == task.text && moment
             });
             let Some((t, number)) = done.and_then(|f| Some((f.turned_mm?, f.stage?))) else {
-                self.breach(None, "features", format!("{} is not done at a moment its tool reaches it", task.text));
+                self.breach(None, "features", say!("proof-work-missing", work = task.text));
                 continue;
             };
             let index = number.saturating_sub(1);
@@ -334,7 +334,7 @@ impl<'a> Case<'a> {
                 (t > s.from_mm + ONE_STOP_MM || index == 0) && (t <= s.to_mm + SAME_MM || last)
             });
             if !within {
-                self.breach(Some(number), "features", format!("{} at {t:.2} mm is not in this stage", task.text));
+                self.breach(Some(number), "features", say!("proof-work-stage", work = task.text, turned = mm(t)));
                 continue;
             }
             self.fed_on(index, t, &task.text);
@@ -347,7 +347,7 @@ impl<'a> Case<'a> {
             }
             let state = moment(self.rig, self.plan, index, t, last_regrip(self.plan, index, t, false));
             let found = checks::at_event(self.rig, &state, Event::Works(&task));
-            self.event((index, t, Some(state)), found, ("drill", "nothing holds the bar"));
+            self.event((index, t, Some(state)), found, ("drill", lang::text("proof-not-held")));
         }
     }
 }

@@ -1,12 +1,13 @@
 //! Compares the descriptive parts of a stored plan (margin, witness lines, quote) with values computed from the job. `recheck` needs
 //! this because a proven plan may still state wrong values.
 
-use super::{Breach, SAME_MM, Verified};
+use super::{Breach, SAME_MM, Verified, mm};
 use crate::job::plan::{Plan, Verdict};
 use crate::job::{Job, SectionKind};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::{Rig, Work, quote};
+use crate::say;
 
 /// The proof checks other states than those the margin comes from. The two margins agree within this.
 pub const SAME_MARGIN: f64 = 0.01;
@@ -26,49 +27,53 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
 
     let length = job.shaft.length_mm();
     if (plan.length_mm - length).abs() > SAME_MM {
-        wrong("length", format!("the plan tells {} mm, the shaft is {length} mm long", plan.length_mm));
+        wrong("length", say!("proof-length", told = plan.length_mm.to_string(), length = length.to_string()));
     }
     let proven = 1.0 - verified.utilisation;
     match plan.margin {
         // A plan whose true margin is larger than stated is not wrong.
         Some(margin) if margin - proven <= SAME_MARGIN => {}
-        Some(margin) => wrong("margin", format!("the plan tells {margin:.3}, the proof finds {proven:.3}")),
-        None => wrong("margin", format!("the plan tells none, the proof finds {proven:.3}")),
+        Some(margin) => {
+            wrong("margin", say!("proof-margin", told = format!("{margin:.3}"), proven = format!("{proven:.3}")))
+        }
+        None => wrong("margin", say!("proof-margin-missing", proven = format!("{proven:.3}"))),
     }
     if let (Some(margin), Some(at)) = (plan.margin, &plan.margin_at)
         && (1.0 - at.utilisation - margin).abs() > SAME_SHARE
     {
-        wrong(
-            "margin",
-            format!("{} uses {:.3} of its limit, which is no margin of {margin:.3}", at.check, at.utilisation),
-        );
+        let (used, margin) = (format!("{:.3}", at.utilisation), format!("{margin:.3}"));
+        wrong("margin", say!("proof-margin-at", check = at.check, used = used, margin = margin));
     }
     let lines = lines(plan, &rig, &segments);
     let told: Vec<f64> = plan.witnesses.iter().map(|w| w.at_mm).collect();
     for t in lines.iter().filter(|t| !told.iter().any(|w| (w - **t).abs() <= SAME_MM)) {
-        wrong("witnesses", format!("the stop at {t:.2} mm leaves a line the plan does not tell"));
+        wrong("witnesses", say!("proof-line-missing", at = mm(*t)));
     }
     for w in &plan.witnesses {
         let section = job.shaft.section_at(w.at_mm);
         if !lines.iter().any(|t| (w.at_mm - t).abs() <= SAME_MM) {
-            wrong("witnesses", format!("the plan tells a line at {:.2} mm, where nothing stops", w.at_mm));
+            wrong("witnesses", say!("proof-line-without-stop", at = mm(w.at_mm)));
         } else if w.section != section + 1 || w.interrupt != job.shaft.sections[section].interrupt.key() {
             let (is, word) = (section + 1, job.shaft.sections[section].interrupt.key());
-            wrong("witnesses", format!("the line at {:.2} mm lies on section {is}, marked {word}", w.at_mm));
+            let at = mm(w.at_mm);
+            wrong("witnesses", say!("proof-line-section", at = at, section = is, interrupt = word));
         }
     }
     let (given, due) = (&plan.quote, quote::quote(job, Some(plan.pace_s())));
     let same = |a: f64, b: f64| (a - b).abs() <= SAME_SHARE * b.abs().max(1e-6);
     if given.pieces_per_bar != due.pieces_per_bar {
         let (told, is) = (given.pieces_per_bar, due.pieces_per_bar);
-        wrong("quote", format!("the plan tells {told} pieces a bar, a bar gives {is}"));
+        wrong("quote", say!("proof-pieces", told = told, real = is));
     }
     if !same(given.material_kg, due.material_kg) || !same(given.remnant_mm, due.remnant_mm) {
         wrong(
             "quote",
-            format!(
-                "the plan tells {:.3} kg a part and a remnant of {:.1} mm, it is {:.3} kg and {:.1} mm",
-                given.material_kg, given.remnant_mm, due.material_kg, due.remnant_mm
+            say!(
+                "proof-material",
+                told_kg = format!("{:.3}", given.material_kg),
+                told_mm = format!("{:.1}", given.remnant_mm),
+                kg = format!("{:.3}", due.material_kg),
+                mm = format!("{:.1}", due.remnant_mm)
             ),
         );
     }
@@ -78,11 +83,11 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
         (Some(a), Some(b)) => {
             let sums = [(a.machine, b.machine), (a.material, b.material), (a.total, b.total)];
             if a.currency != b.currency || sums.iter().any(|(a, b)| !same(*a, *b)) {
-                wrong("quote", format!("the plan tells {} a part, it costs {}", cost(a), cost(b)));
+                wrong("quote", say!("proof-cost", told = cost(a), real = cost(b)));
             }
         }
-        (Some(a), None) => wrong("quote", format!("the plan tells {} a part, the job gives no rates", cost(a))),
-        (None, Some(b)) => wrong("quote", format!("the plan tells no cost, the job's rates make it {}", cost(b))),
+        (Some(a), None) => wrong("quote", say!("proof-cost-no-rates", told = cost(a))),
+        (None, Some(b)) => wrong("quote", say!("proof-cost-missing", real = cost(b))),
     }
     found
 }

@@ -1,8 +1,9 @@
 //! Proves the grips of the counter-spindle: the section held, the collet, what must pass through it, the bore depth, the travel.
 
-use super::{Case, SAME_MM};
+use super::{Case, SAME_MM, mm};
 use crate::job::plan::GripPlace;
 use crate::job::{Job, Section};
+use crate::say;
 
 /// The section on which a whole hold lies, with its index. None if the hold does not lie on a single section.
 fn held(job: &Job, from_mm: f64, to_mm: f64) -> Option<(usize, &Section)> {
@@ -22,68 +23,66 @@ impl Case<'_> {
             let Some(grip) = &stage.grip else { continue };
             let number = Some(i + 1);
             let (Some(collet), Some(counter)) = (self.rig.collet, &job.machine.counter_spindle) else {
-                self.breach(number, "collet", "it is gripped without a collet");
+                self.breach(number, "collet", say!("proof-grip-no-collet"));
                 continue;
             };
             let (from, to) = (grip.nose_mm - collet.hold_mm, grip.nose_mm);
             let held = held(job, from, to);
             if (grip.from_mm - from).abs() > SAME_MM || (grip.to_mm - to).abs() > SAME_MM {
-                self.breach(number, "grip", "the length held is not the collet's hold in front of the nose");
+                self.breach(number, "grip", say!("proof-grip-length"));
             }
             if let Some((index, section)) = held.filter(|(_, section)| section.is_plain()) {
                 if !section.grip {
-                    self.breach(number, "grip", format!("{} must not be gripped", section.label(index)));
+                    self.breach(number, "grip", say!("proof-grip-forbidden", section = section.label(index)));
                 }
                 let d = section.largest_mm();
                 if d < collet.smallest_mm || d > collet.largest_mm {
-                    self.breach(number, "collet", format!("collet {} does not hold {d} mm", collet.name));
+                    let text = say!("proof-grip-diameter", collet = collet.name, diameter = d.to_string());
+                    self.breach(number, "collet", text);
                 }
                 if grip.section != index + 1 || (grip.diameter_mm - d).abs() > SAME_MM {
-                    let text = format!(
-                        "the plan tells a grip on {} mm of section {}, it is {d} mm of section {}",
-                        grip.diameter_mm,
-                        grip.section,
-                        index + 1
+                    let text = say!(
+                        "proof-grip-described",
+                        diameter = grip.diameter_mm.to_string(),
+                        section = grip.section,
+                        real_diameter = d.to_string(),
+                        real_section = index + 1
                     );
                     self.breach(number, "grip", text);
                 }
             } else {
-                self.breach(number, "grip", format!("{from:.2} to {to:.2} mm does not lie on one cylinder"));
+                self.breach(number, "grip", say!("proof-grip-not-plain", from = mm(from), to = mm(to)));
             }
             for (a, b) in self.rig.no_grip_stretches() {
                 if a < to - SAME_MM && b > from + SAME_MM {
-                    self.breach(number, "grip", format!("a hole or keyseat lies from {a} to {b} mm under the grip"));
+                    let text = say!("proof-grip-feature", from = a.to_string(), to = b.to_string());
+                    self.breach(number, "grip", text);
                 }
             }
             let front = job.shaft.sections.iter().filter(|s| s.from_mm < to - SAME_MM).map(|s| s.largest_mm());
             let largest = front.fold(0.0, f64::max);
             if largest > collet.passes_mm {
-                let text = format!(
-                    "{largest} mm in front does not pass collet {}, which passes {} mm",
-                    collet.name, collet.passes_mm
-                );
+                let (front, passes) = (largest.to_string(), collet.passes_mm.to_string());
+                let text = say!("proof-grip-front", front = front, collet = collet.name, passes = passes);
                 self.breach(number, "collet", text);
             }
             if to > counter.bore_depth_mm + SAME_MM {
-                self.breach(
-                    number,
-                    "bore_depth",
-                    format!("{to:.2} mm of shaft does not go into {} mm of bore", counter.bore_depth_mm),
-                );
+                let depth = counter.bore_depth_mm.to_string();
+                self.breach(number, "bore_depth", say!("proof-grip-depth", length = mm(to), depth = depth));
             }
             if to > stage.from_mm + SAME_MM {
-                self.breach(
-                    number,
-                    "grip",
-                    format!("at {:.2} mm the grip up to {to:.2} mm is not turned yet", stage.from_mm),
-                );
+                let text = say!("proof-grip-not-turned", turned = mm(stage.from_mm), to = mm(to));
+                self.breach(number, "grip", text);
             }
             for t in [stage.from_mm, stage.to_mm] {
                 let x = t + self.rig.gap_mm() - to;
                 if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM {
-                    let text = format!(
-                        "at a turned length of {t:.2} mm the nose stands {x:.2} mm from the bush face, allowed are {} to {} mm",
-                        counter.nearest_mm, counter.farthest_mm
+                    let text = say!(
+                        "proof-grip-travel",
+                        turned = mm(t),
+                        distance = mm(x),
+                        nearest = counter.nearest_mm.to_string(),
+                        farthest = counter.farthest_mm.to_string()
                     );
                     self.breach(number, "counter_spindle_travel", text);
                 }

@@ -17,6 +17,7 @@ use crate::job::{Holding, Job};
 use crate::process::checks::Finding;
 use crate::process::segments::Segment;
 use crate::process::{Rig, State};
+use crate::say;
 pub use described::{SAME_MARGIN, described};
 pub use scatter::scatter;
 use std::collections::BTreeMap;
@@ -26,6 +27,11 @@ const SAME_MM: f64 = 1e-4;
 
 /// Two utilisations that differ by less than this share are equal; then the plan keeps the state it states itself.
 const SAME_UTILISATION: f64 = 1e-9;
+
+/// A place in a message, mm.
+fn mm(value_mm: f64) -> String {
+    format!("{value_mm:.2}")
+}
 
 /// One rule that a plan breaks.
 #[derive(Debug, Clone, PartialEq)]
@@ -127,26 +133,26 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let refuse =
         |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
     if plan.verdict != Verdict::Feasible || plan.stages.is_empty() {
-        return refuse("verdict", "it is not a feasible plan".into());
+        return refuse("verdict", say!("proof-no-plan"));
     }
     let counter = job.machine.counter_spindle.as_ref();
     let collet = match (&plan.collet, counter) {
         (None, _) => None,
         (Some(name), Some(_)) => match job.machine.collet(name) {
             Some(collet) => Some(collet),
-            None => return refuse("collet", format!("the machine has no collet {name}")),
+            None => return refuse("collet", say!("proof-no-such-collet", collet = name)),
         },
         (Some(name), None) => {
-            return refuse("collet", format!("collet {name}, but the machine has no counter-spindle"));
+            return refuse("collet", say!("proof-no-counter-spindle", collet = name));
         }
     };
     if plan.holding != job.holding.key() || plan.tools != job.cutting.tools.key() {
-        let text = format!(
-            "the plan is for {} and {}, the job asks for {} and {}",
-            plan.holding,
-            plan.tools,
-            job.holding.key(),
-            job.cutting.tools.key()
+        let text = say!(
+            "proof-way-of-turning",
+            holding = plan.holding,
+            tools = plan.tools,
+            job_holding = job.holding.key(),
+            job_tools = job.cutting.tools.key()
         );
         return refuse("way of turning", text);
     }
@@ -156,7 +162,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         Holding::NoBush => (job.machine.no_bush.as_ref().map_or(0.0, |n| n.max_bar_mm), "collet_size"),
     };
     if bar > most {
-        return refuse(rule, format!("the bar of {bar} mm is thicker than the machine takes this way, {most} mm"));
+        return refuse(rule, say!("proof-bar-too-thick", bar = bar.to_string(), most = most.to_string()));
     }
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {

@@ -1,7 +1,8 @@
 //! Proves where stages begin and end, where the headstock re-grips, and that the feed may stop there.
 
-use super::{Case, SAME_MM};
+use super::{Case, SAME_MM, mm};
 use crate::job::Holding;
+use crate::say;
 
 impl Case<'_> {
     pub(super) fn stops(&mut self) {
@@ -10,34 +11,31 @@ impl Case<'_> {
         for (i, stage) in plan.stages.iter().enumerate() {
             let number = Some(i + 1);
             if stage.number != i + 1 || (stage.from_mm - at).abs() > SAME_MM || stage.to_mm <= stage.from_mm {
-                self.breach(
-                    number,
-                    "order",
-                    format!("it runs from {:.2} to {:.2} mm, after {at:.2} mm", stage.from_mm, stage.to_mm),
-                );
+                let (from, to) = (mm(stage.from_mm), mm(stage.to_mm));
+                self.breach(number, "order", say!("proof-stage-order", from = from, to = to, before = mm(at)));
             }
             if (i == 0) != stage.grip.is_none() {
-                self.breach(number, "order", "the first stage is free, and only the first");
+                self.breach(number, "order", say!("proof-free-stage"));
             }
             at = stage.to_mm;
         }
         let end = job.parted_at_mm();
         if (at - end).abs() > SAME_MM {
-            self.breach(None, "order", format!("the last stage ends at {at:.2} mm, part-off at {end:.2} mm"));
+            self.breach(None, "order", say!("proof-end", end = mm(at), part_off = mm(end)));
         }
         if job.machine.counter_spindle.is_some() && plan.stages.len() < 2 {
-            self.breach(None, "order", "nothing holds the part at part-off");
+            self.breach(None, "order", say!("part-off-not-held"));
         }
         self.regrips();
         let inner = plan.stages.iter().skip(1).map(|s| s.from_mm).chain(plan.headstock_regrips_mm.iter().copied());
         for t in inner.collect::<Vec<_>>() {
             if !self.rig.stop_at(self.segments, self.snapped(t)).allowed() {
-                self.breach(None, "interrupt", format!("the feed must not stop at {t:.2} mm"));
+                self.breach(None, "interrupt", say!("proof-no-stop", at = mm(t)));
             }
         }
         let hand_overs: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
         if !same(&hand_overs, &plan.hand_overs_mm) {
-            self.breach(None, "order", "the hand-overs listed are not those between the stages");
+            self.breach(None, "order", say!("proof-hand-overs-listed"));
         }
     }
 
@@ -45,24 +43,20 @@ impl Case<'_> {
         let (plan, head) = (self.plan, &self.rig.job.machine.headstock);
         let listed: Vec<f64> = plan.stages.iter().flat_map(|s| s.regrips_mm.iter().copied()).collect();
         if !same(&listed, &plan.headstock_regrips_mm) {
-            self.breach(None, "regrips", "the re-grips listed are not those of the stages");
+            self.breach(None, "regrips", say!("proof-regrips-listed"));
         }
         let mut last = 0.0;
         for (i, stage) in plan.stages.iter().enumerate() {
             let starts = stage.regrips_mm.first().is_some_and(|t| (t - stage.from_mm).abs() <= SAME_MM);
             if self.rig.job.holding == Holding::NoBush && i > 0 && !starts {
-                self.breach(Some(i + 1), "regrips", "without a bush a stage begins with feeding out: a re-grip");
+                self.breach(Some(i + 1), "regrips", say!("proof-no-feed-out"));
             }
             for t in &stage.regrips_mm {
                 if *t < stage.from_mm - SAME_MM || *t > stage.to_mm + SAME_MM || *t < last {
-                    self.breach(Some(i + 1), "regrips", format!("the re-grip at {t:.2} mm is out of its stage"));
+                    self.breach(Some(i + 1), "regrips", say!("proof-regrip-outside", at = mm(*t)));
                 }
                 if stage.grip.is_none() {
-                    self.breach(
-                        Some(i + 1),
-                        "regrips",
-                        format!("the headstock opens at {t:.2} mm while the front is free"),
-                    );
+                    self.breach(Some(i + 1), "regrips", say!("proof-regrip-front-free", at = mm(*t)));
                 }
                 self.stroke(i + 1, last, *t, head.stroke_mm);
                 last = *t;
@@ -73,8 +67,8 @@ impl Case<'_> {
 
     fn stroke(&mut self, stage: usize, last: f64, t: f64, stroke_mm: f64) {
         if t - last > stroke_mm + SAME_MM {
-            let text =
-                format!("from {last:.2} to {t:.2} mm the headstock would need more than its stroke of {stroke_mm} mm");
+            let stroke = stroke_mm.to_string();
+            let text = say!("proof-stroke", from = mm(last), to = mm(t), stroke = stroke);
             self.breach(Some(stage), "stroke", text);
         }
     }

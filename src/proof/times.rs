@@ -3,6 +3,7 @@
 use super::{Case, SAME_MM};
 use crate::job::plan::Times;
 use crate::process::features::moments_told;
+use crate::say;
 
 /// Times agree within the sum of this share and this many seconds.
 const SAME_SHARE: f64 = 1e-6;
@@ -55,7 +56,8 @@ impl Case<'_> {
         ];
         for (name, given, found) in pairs {
             if (given - found).abs() > SAME_S + SAME_SHARE * found {
-                self.breach(None, "times", format!("{name} is given as {given:.3} s, it adds up to {found:.3} s"));
+                let (given, sum) = (format!("{given:.3}"), format!("{found:.3}"));
+                self.breach(None, "times", say!("proof-time", given = given, name = name, sum = sum));
             }
         }
     }
@@ -74,9 +76,8 @@ impl Case<'_> {
         let first_s = free + self.rig.besides_s(&steps, &tasks, end_mm);
         let found = own_s + self.rig.changes_s(&steps) + self.rig.pace().beyond_s(first_s);
         if (cycle.steady_s - found).abs() > SAME_S + SAME_SHARE * found {
-            let text =
-                format!("part follows part every {:.3} s by the plan, {found:.3} s by the works", cycle.steady_s);
-            self.breach(None, "times", text);
+            let (given, sum) = (format!("{:.3}", cycle.steady_s), format!("{found:.3}"));
+            self.breach(None, "times", say!("proof-cycle-time", given = given, sum = sum));
         }
     }
 }

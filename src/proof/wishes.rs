@@ -1,6 +1,7 @@
 //! Proves the wishes of the job: hand-overs that must be made, stretches never to grip, the largest number of hand-overs.
 
 use super::{Case, SAME_MM};
+use crate::say;
 
 impl Case<'_> {
     pub(super) fn wishes(&mut self) {
@@ -14,20 +15,21 @@ impl Case<'_> {
                 (nose, _) => nose.is_some(),
             };
             if !kept {
-                self.breach(stage.map(|s| s.number), "wish", format!("the wish to {} is not kept", wish.told()));
+                self.breach(stage.map(|s| s.number), "wish", say!("proof-wish", wish = wish.told()));
             }
         }
         for (stage, grip) in plan.stages.iter().filter_map(|s| s.grip.as_ref().map(|g| (s, g))) {
             let hold_mm = self.rig.collet.map_or(0.0, |c| c.hold_mm);
             let (from, to) = (grip.nose_mm - hold_mm, grip.nose_mm);
             for never in wishes.never_grip.iter().filter(|n| n.from_mm < to - SAME_MM && n.to_mm > from + SAME_MM) {
-                let text = format!("it grips from {from} to {to} mm, against the wish never to grip {}", never.name);
+                let (from, to) = (from.to_string(), to.to_string());
+                let text = say!("proof-wish-grip", from = from, to = to, name = never.name);
                 self.breach(Some(stage.number), "wish", text);
             }
         }
         let made = handed.count();
         if let Some(most) = wishes.at_most_hand_overs.filter(|most| made > *most) {
-            self.breach(None, "wish", format!("it hands over {made} times, at most {most} are wished"));
+            self.breach(None, "wish", say!("proof-wish-hand-overs", number = made, most = most));
         }
     }
 }

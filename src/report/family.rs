@@ -10,7 +10,8 @@ use svg::node::element::{Description, Group, SVG, Title};
 
 use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
-use super::{ReportError, axis, cautions, numbers, words};
+use super::{ReportError, axis, numbers, words};
+use crate::job::plan::estimate;
 
 /// The varied values of one axis.
 #[derive(Debug, Clone, PartialEq)]
@@ -188,7 +189,7 @@ fn title(drawn: &Drawn) -> Group {
         .add(shapes::text(MARGIN, 40.0, 22.0, "start", &name).set("font-weight", "bold"))
         .add(shapes::text(PAGE_WIDTH - MARGIN, 40.0, 12.0, "end", &machine))
         .add(shapes::text(MARGIN, 64.0, 12.0, "start", &summary(drawn)))
-        .add(shapes::text(MARGIN, PAGE_HEIGHT - 14.0, 8.5, "start", cautions::ESTIMATE).set("fill", SOFT))
+        .add(shapes::text(MARGIN, PAGE_HEIGHT - 14.0, 8.5, "start", estimate()).set("fill", SOFT))
 }
 
 /// The title of a part that can be made.

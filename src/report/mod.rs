@@ -9,7 +9,7 @@
 //! | [`stops`] | where the feed stops, and what that leaves |
 //! | [`attention`] | what a setter should look at first |
 //! | `fed_on` | bar that is fed on farther than the last stage turns, for work there |
-//! | [`mod@cautions`] | the cautions that are printed with every plan |
+//! | `cautions` | the cautions as they are printed: no plan is printed without |
 //! | [`tables`] | the rows of every table, shared by text and sheet |
 //! | [`table`] | a table in plain text, and wrapping |
 //! | [`text`] | the whole plan, or the verdict alone, as plain text |
@@ -46,7 +46,7 @@ mod strips;
 pub mod timeline;
 
 pub mod attention;
-pub mod cautions;
+mod cautions;
 pub mod content;
 pub mod csv;
 pub mod family;
@@ -67,7 +67,6 @@ pub mod verdict;
 pub mod words;
 pub mod xlsx;
 
-pub use cautions::cautions;
 pub use csv::stages_csv;
 pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;

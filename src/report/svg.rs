@@ -5,8 +5,8 @@ use svg::node::element::{Description, Group, SVG, Title};
 use super::layout::Layout;
 use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, cautions, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
-use crate::job::plan::Plan;
+use super::{ReportError, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
+use crate::job::plan::{Plan, estimate};
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
 ///
@@ -158,7 +158,7 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
 
 fn footer(plan: &Plan, layout: &Layout) -> Group {
     let y = layout.height - 14.0;
-    shapes::group("footer").add(shapes::text(MARGIN, y, 8.5, "start", cautions::ESTIMATE).set("fill", SOFT)).add(
+    shapes::group("footer").add(shapes::text(MARGIN, y, 8.5, "start", estimate()).set("fill", SOFT)).add(
         shapes::text(
             PAGE_WIDTH - MARGIN,
             y,

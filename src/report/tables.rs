@@ -398,7 +398,6 @@ pub fn quote(plan: &Plan) -> Vec<(&'static str, String)> {
         ),
         ("material", format!("{} kg a part", numbers::kg(q.material_kg))),
     ];
-    let o = &plan.optimality;
     if let Some(c) = &q.cost {
         let currency = words::plain(&c.currency);
         list.push((
@@ -411,14 +410,6 @@ pub fn quote(plan: &Plan) -> Vec<(&'static str, String)> {
             ),
         ));
     }
-    list.push((
-        "optimum",
-        format!(
-            "within {} % of the least time of all plans on {} and {}",
-            numbers::trimmed(o.gap * 100.0, 2),
-            numbers::count(o.stations, "place to stop", "places to stop"),
-            numbers::count(o.arcs, "possible stage", "possible stages")
-        ),
-    ));
+    list.push(("optimum", plan.optimality.in_words()));
     list
 }

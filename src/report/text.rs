@@ -4,7 +4,7 @@ use super::help::{change_text, help_title, no_help};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
-use crate::job::plan::Plan;
+use crate::job::plan::{Plan, estimate};
 
 /// The longest line, columns.
 pub const WIDTH: usize = 100;
@@ -60,7 +60,7 @@ pub fn verdict_text(plan: &Plan) -> String {
     if let Some(line) = timeline::tool_line(plan) {
         out.push_str(&wrap("  tools: ", &line, WIDTH));
     }
-    out.push_str(&format!("\n{}\n", cautions::ESTIMATE));
+    out.push_str(&format!("\n{}\n", estimate()));
     out
 }
 

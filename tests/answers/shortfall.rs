@@ -31,25 +31,28 @@ fn the_text_says_what_stops_it_and_where() {
         // No collet for it: the ranges and the diameters.
         (
             rod("range: [10.8, 11.1]", "range: [8.8, 9.1]"),
-            "no plain section (10 mm, 11 mm) fits a collet: collet 11 holds 8.8 to 9.1 mm",
+            "no collet fits a plain section (10 mm, 11 mm): collet 11 holds 8.8 to 9.1 mm",
         ),
         // A collar in front that does not pass.
         (rod("diameter: 10,", "diameter: 11.5,"), "does not pass collet 11"),
         (rod("name: rod}", "name: rod, grip: false}"), "rod must not be gripped"),
         (rod("name: rod}", "name: rod, interrupt: never}"), "rod must not be interrupted"),
-        (rod("bore_depth: 400", "bore_depth: 10"), "lies deeper than the counter-spindle's bore of 10 mm"),
-        (rod("bore: 18", "bore: 11.5"), "the shaft has no room in the counter-spindle's bore"),
+        (rod("bore_depth: 400", "bore_depth: 10"), "lies too deep, the counter-spindle bore takes 10 mm only"),
+        (rod("bore: 18", "bore: 11.5"), "the part has no room in the counter-spindle bore"),
         (
             rod(
                 "    - {length: 194, diameter: 11, tolerance: h11, name: rod}",
                 "    - {length: 164, diameter: 11, tolerance: h11, grip: false, name: rod}\n    \
                  - {length: 30, diameter: 11, tolerance: h11, name: tail}",
             ),
-            "collet 11 can take hold on tail at the earliest, and for that 187.0 mm must be turned",
+            "collet 11 can take hold on tail first, and the turned length must be at least 187.0 mm for that",
         ),
-        (rod("clamp_force: 5000}", "clamp_force: 50}"), "torque of part-off or of work on the rear end"),
-        (rod("{diameter: 12}", "{diameter: 17}"), "does not pass the guide bush, which takes 16 mm"),
-        (rod("stiffness_min: 0.1", "stiffness_min: 50"), "where at least 50.0 N/µm is needed"),
+        (
+            rod("clamp_force: 5000}", "clamp_force: 50}"),
+            "last grip, at part-off or during work on the rear end: the torque is",
+        ),
+        (rod("{diameter: 12}", "{diameter: 17}"), "too thick for the guide bush, which takes at most 16 mm"),
+        (rod("stiffness_min: 0.1", "stiffness_min: 50"), "at least 50.0 N/µm is needed"),
     ];
     for (job, says) in cases {
         let told = stopped(&job);
@@ -58,7 +61,7 @@ fn the_text_says_what_stops_it_and_where() {
     let front = rod("clamp_force: 9000", "clamp_force: 300")
         .replace("\nstock:", "\n  features: [{axial_hole: 5, depth: 8, end: front}]\nstock:");
     let told = stopped(&front);
-    assert!(told.blocked_by == "push" && told.text.contains("hole Ø5, 8 deep, front"), "{told:?}");
+    assert!(told.blocked_by == "push" && told.text.contains("hole Ø5, 8 mm deep, front end"), "{told:?}");
 }
 
 /// A hole across the rod that is drilled far in front of the bush: ten times the deflection allowed.

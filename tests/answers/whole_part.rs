@@ -133,7 +133,7 @@ fn a_cutter_that_mills_a_keyseat_bends_the_bar_like_a_drill() {
     let at = |mm: f64| plan_of_limit(&text, mm);
     assert_eq!(at(1.01 * bent_mm).verdict, Verdict::Feasible);
     let told = at(0.8 * bent_mm).shortfall.expect("too much");
-    assert!(told.blocked_by == "drill" && told.text.contains("under the tool for keyseat 8 × 4"), "{told:?}");
+    assert!(told.blocked_by == "drill" && told.text.contains("during keyseat 8 × 4"), "{told:?}");
 }
 
 fn plan_of_limit(text: &str, drill_mm: f64) -> Plan {
@@ -165,7 +165,11 @@ fn a_turret_of_ten_stations_with_three_tools_each_holds_what_a_gang_does_not() {
     assert_eq!(gang.verdict, Verdict::Infeasible);
     let why = gang.shortfall.expect("a reason");
     assert_eq!(why.blocked_by, "tool_places");
-    assert!(why.text.contains("cross driven: 4 tools") && why.text.contains("front fixed: 3 tools"), "{}", why.text);
+    assert!(
+        why.text.contains("cross-driven tools: 4 needed") && why.text.contains("front end: 3 needed"),
+        "{}",
+        why.text
+    );
     let told = gang.tooling.expect("told all the same");
     assert!(!told.fits && told.places.iter().map(|p| p.short).sum::<usize>() == 3, "{told:?}");
 
@@ -265,7 +269,7 @@ fn a_time_from_part_to_part_that_does_not_add_up_is_not_proven() {
     assert!(proof::prove(&plan, &job).holds());
     plan.cycle.as_mut().expect("in time").steady_s -= 0.5;
     let found = proof::prove(&plan, &job);
-    assert!(found.breaches.iter().any(|b| b.rule == "times" && b.text.contains("part follows part")), "{found:?}");
+    assert!(found.breaches.iter().any(|b| b.rule == "times" && b.text.contains("cycle time")), "{found:?}");
 }
 
 #[test]
@@ -312,7 +316,7 @@ fn a_place_for_a_tool_a_shaved_socket_and_finer_strokes_would_help() {
     let few = "  tools: {turning: 5, cross_driven: 3, front_fixed: 3, back_fixed: 2}";
     let places = help(&Stub { features: MANY, tools: few, ..STUB }.text());
     let more = places.iter().find(|c| c.0 == "tools.cross_driven").unwrap_or_else(|| panic!("{places:?}"));
-    assert!(more.1 == "4" && more.2.starts_with("4 places for cross driven tools: "), "{more:?}");
+    assert!(more.1 == "4" && more.2.starts_with("use a machine with 4 places for cross-driven tools: "), "{more:?}");
     feasible(plan(&Stub { features: MANY, tools: few, ..STUB }.text().replace("cross_driven: 3", "cross_driven: 4")));
 
     let shaved = help(&Stub { material: "'1.4404'", features: PUNCHED, ..STUB }.text());

@@ -135,11 +135,11 @@ fn a_wish_in_the_way_is_named_and_dropping_it_helps() {
     let none = plan(&job, Advice::Wanted);
     let shortfall = none.shortfall.expect("the seat must not be interrupted");
     assert_eq!(shortfall.blocked_by, "wish");
-    assert!(shortfall.text.contains("the wish to hand over at 280 mm"), "{}", shortfall.text);
+    assert!(shortfall.text.contains("the wish \"hand over at 280 mm\""), "{}", shortfall.text);
     assert!(shortfall.text.contains("seat"), "{}", shortfall.text);
     let first = shortfall.changes.first().expect("a change that helps");
     assert_eq!(first.change, "wish");
-    assert!(first.text.starts_with("drop the wish to hand over at 280 mm: "), "{}", first.text);
+    assert!(first.text.starts_with("drop the wish \"hand over at 280 mm\": "), "{}", first.text);
     assert!(shortfall.changes.iter().all(|c| !c.text.contains("never grip")), "{:?}", shortfall.changes);
     // Leave to interrupt the seat helps as well.
     assert!(shortfall.changes.iter().any(|c| c.change == "interrupt of seat"), "{:?}", shortfall.changes);

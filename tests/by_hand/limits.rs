@@ -75,7 +75,7 @@ fn what_pushes_on_the_front() {
     let (thrust, torque) = (0.55 * kc * 0.36, kc * 0.54 / 1000.0);
     let (task, carried) = checks::push::heaviest_in_front(&rig).expect("they push");
     near(carried, thrust.hypot(torque * 1000.0 / 10.0));
-    assert_eq!((task.text.as_str(), task.at_mm, task.cross), ("hole Ø6, 10 deep, front", 0.0, false));
+    assert_eq!((task.text.as_str(), task.at_mm, task.cross), ("hole Ø6, 10 mm deep, front end", 0.0, false));
     let found = checks::push::front(&rig).expect("they push");
     near(found.demand, 1.5 * carried);
     near(found.limit, job.machine.headstock.friction * 20_000.0);
@@ -110,45 +110,49 @@ fn findings_in_their_order_and_the_worst_of_them() {
 
 #[test]
 fn findings_in_words() {
-    let told = |check, unit, demand, limit| Finding::at_most(check, unit, demand, limit, 0.0).told("here");
+    let told = |check, unit, demand, limit| Finding::at_most(check, unit, demand, limit, 0.0).told();
     for (demand, limit, words) in [
-        (150.0, 100.0, "150 N where at most 100 N"),
-        (99.0, 99.5, "99.0 N where at most 99.5 N"),
-        (12.0, 10.0, "12.0 N where at most 10.0 N"),
-        (9.0, 9.5, "9.00 N where at most 9.50 N"),
-        (2.0, 1.0, "2.00 N where at most 1.00 N"),
-        (0.7, 0.5, "0.700 N where at most 0.500 N"),
+        (150.0, 100.0, "150 N, at most 100 N"),
+        (99.0, 99.5, "99.0 N, at most 99.5 N"),
+        (12.0, 10.0, "12.0 N, at most 10.0 N"),
+        (9.0, 9.5, "9.00 N, at most 9.50 N"),
+        (2.0, 1.0, "2.00 N, at most 1.00 N"),
+        (0.7, 0.5, "0.700 N, at most 0.500 N"),
         // Told by the size of the limit, and of the demand where the limit is nothing.
-        (1000.0, 0.5, "1000.000 N where at most 0.500 N"),
-        (120.0, 0.0, "120 N where at most 0 N"),
+        (1000.0, 0.5, "1000.000 N, at most 0.500 N"),
+        (120.0, 0.0, "120 N, at most 0 N"),
         // As many decimals as tell them apart; where none do, three.
-        (100.04, 100.0, "100.04 N where at most 100.00 N"),
-        (1.0, 1.0, "1.000 N where at most 1.000 N"),
+        (100.04, 100.0, "100.04 N, at most 100.00 N"),
+        (1.0, 1.0, "1.000 N, at most 1.000 N"),
     ] {
-        assert_eq!(told("x", "N", demand, limit), format!("x here is {words} is allowed"));
+        assert_eq!(told("x", "N", demand, limit), format!("x is {words} is allowed"));
+    }
+    for (check, unit, words) in [
+        ("whirl", "", "the speed is 2.00 times the critical speed, at most 1.50 times is allowed"),
+        ("whip", "mm", "the bow of the rotating bar (whip) is 2.00 mm, at most 1.50 mm is allowed"),
+        ("sag", "mm", "the bar sags by 2.00 mm under its own weight, at most 1.50 mm is allowed"),
+        ("bore", "mm", "the bow of the part in the counter-spindle bore is 2.00 mm, at most 1.50 mm is allowed"),
+        (
+            "cut",
+            "mm",
+            "the bending of the bar changes the diameter along the cut by 2.00 mm, at most 1.50 mm is allowed",
+        ),
+        ("chatter", "mm", "the depth of cut is 2.00 mm, chatter begins at 1.50 mm"),
+        ("drill", "mm", "the tool bends the bar by 2.00 mm, at most 1.50 mm is allowed"),
+        ("release", "mm", "the bar sags by 2.00 mm when the counter-spindle collet opens, at most 1.50 mm is allowed"),
+        ("torque", "N·m", "the torque is 2.00 N·m, the collet holds at most 1.50 N·m"),
+        ("push", "N", "the load is 2.00 N, the collet holds at most 1.50 N"),
+        ("back", "mm", "the bending of the rear end changes the diameter by 2.00 mm, at most 1.50 mm is allowed"),
+    ] {
+        assert_eq!(told(check, unit, 2.0, 1.5), words);
     }
     assert_eq!(
-        told("whirl", "", 0.8, 0.7),
-        "the speed over the critical speed here is 0.800 where at most 0.700 is allowed"
+        Finding::at_least("stiffness", "N/µm", 0.95, 1.0, 0.0).told(),
+        "the stiffness of the bar is 0.95 N/µm, at least 1.00 N/µm is needed"
     );
-    assert_eq!(told("chatter", "mm", 2.0, 1.5), "the depth of cut here is 2.00 mm where chatter begins at 1.50 mm");
-    assert_eq!(told("drill", "mm", 2.0, 1.5), "bending here is 2.00 mm where at most 1.50 mm is allowed");
-    assert_eq!(told("back", "mm", 2.0, 1.5), "the bending here is 2.00 mm where at most 1.50 mm is allowed");
-    assert_eq!(
-        told("bore", "mm", 2.0, 1.5),
-        "the bow in the counter-spindle's bore here is 2.00 mm where at most 1.50 mm is allowed"
-    );
-    assert_eq!(
-        told("cut", "mm", 2.0, 1.5),
-        "the change of the diameter here is 2.00 mm where at most 1.50 mm is allowed"
-    );
-    assert_eq!(
-        Finding::at_least("stiffness", "N/µm", 0.95, 1.0, 0.0).told("here"),
-        "stiffness here is 0.95 N/µm where at least 1.00 N/µm is needed"
-    );
-    let no_room = "the shaft has no room in the counter-spindle's bore here, its clearance left free";
+    let no_room = "the part has no room in the counter-spindle bore when the bore clearance is kept";
     assert_eq!((told("bore", "mm", 0.1, 0.0), told("bore", "mm", 0.1, -0.5)), (no_room.into(), no_room.into()));
-    assert_eq!(told("sag", "mm", 0.1, 0.0), "sag here is 0.100 mm where at most 0.000 mm is allowed");
+    assert!(told("sag", "mm", 0.1, 0.0).contains("by 0.100 mm under its own weight, at most 0.000 mm"));
 }
 
 /// A limit of 0.875 mm of depth at a flexibility is one of 0.875/2 at twice of it: what `exact_above` leaves out is exactly what uses no more

@@ -41,7 +41,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["lang", "shown", "job::plan", "job::readings"]),
-    ("answer", &["lang", "diag", "defect", "job", "planner", "process", "proof", "report"]),
+    ("answer", &["lang", "diag", "defect", "job", "planner", "process", "proof"]),
     (
         "page",
         &[

@@ -1,7 +1,6 @@
 //! Plans built by hand, as a planner would hand them over.
 
 use spanhold::job::plan::*;
-use spanhold::report::cautions;
 
 /// A check result.
 fn check(name: &str, unit: &str, demand: f64, limit: f64, utilisation: f64, turned_mm: f64, at_mm: f64) -> CheckResult {
@@ -572,7 +571,7 @@ pub fn hopeless_plan() -> Plan {
         blocked_with: Vec::new(),
         text: "The counter-spindle does not reach the first grip.".into(),
         changes: vec![],
-        tried: Some("none of 31 single changes is enough, nor any of the 120 pairs tried (of 465)".into()),
+        tried: Some("none of the 31 single changes is enough; none of the 120 pairs of changes tried is enough (465 pairs are possible)".into()),
     });
     plan
 }

@@ -1,1 +1,307 @@
 # A plan: its reasons, notes, changes and cautions, as they stand in plan.json.
+
+## Lists
+
+list-and = { $before } and { $item }
+list-comma = { $before }, { $item }
+list-semicolon = { $before }; { $item }
+list-more = { $items } and { $more } more
+
+## What a check found. The numbers carry their unit.
+
+finding-at-most = { $check } is { $demand }, at most { $limit } is allowed
+finding-stiffness = the stiffness of the bar is { $demand }, at least { $limit } is needed
+finding-whirl = the speed is { $demand } times the critical speed, at most { $limit } times is allowed
+finding-whip = the bow of the rotating bar (whip) is { $demand }, at most { $limit } is allowed
+finding-sag = the bar sags by { $demand } under its own weight, at most { $limit } is allowed
+finding-bore = the bow of the part in the counter-spindle bore is { $demand }, at most { $limit } is allowed
+finding-bore-no-room = the part has no room in the counter-spindle bore when the bore clearance is kept
+finding-cut = the bending of the bar changes the diameter along the cut by { $demand }, at most { $limit } is allowed
+finding-chatter = the depth of cut is { $demand }, chatter begins at { $limit }
+finding-drill = the tool bends the bar by { $demand }, at most { $limit } is allowed
+finding-release = the bar sags by { $demand } when the counter-spindle collet opens, at most { $limit } is allowed
+finding-torque = the torque is { $demand }, the collet holds at most { $limit }
+finding-push = the load is { $demand }, the collet holds at most { $limit }
+finding-back = the bending of the rear end changes the diameter by { $demand }, at most { $limit } is allowed
+
+## Where a check fails: one clause before the colon, what the check found after it
+
+reason-gripped = with the counter-spindle collet at { $nose } mm and a turned length of { $turned } mm: { $finding }
+reason-front-free = with the front end free and a turned length of { $turned } mm: { $finding }
+reason-turned = at a turned length of { $turned } mm: { $finding }
+reason-bar-fed-out = at a turned length of { $turned } mm, with the bar fed out for turning to { $end } mm: { $finding }
+reason-along-cut = along the cut that ends at { $end } mm: { $finding }
+reason-under-tool = during { $work }, at a turned length of { $turned } mm: { $finding }
+reason-fed-on = with the bar fed out to { $turned } mm for { $work }: { $finding }
+reason-last-grip-torque = last grip, at part-off or during work on the rear end: { $finding } (torque_margin { $margin } is included)
+reason-last-grip-push = last grip, during work on the rear end: { $finding } (torque_margin { $margin } is included)
+reason-last-grip-back = last grip, during work on the rear end: { $finding }
+reason-front-work = headstock collet, during work on the front end ({ $work }): { $finding } (torque_margin { $margin } is included)
+
+## Why there is no plan
+
+stopped-together = several limits stop the bar here, and all of them must change: { $reasons }
+stopped-other-collet = with collet { $collet } the turned length comes to { $turned } mm: { $reason }
+stopped-no-grip = { $reason }; the counter-spindle does not help: { $why }
+bar-too-thick-for-bush = the bar of { $bar } mm is too thick for the guide bush, which takes at most { $most } mm
+bar-too-thick-for-bush-only = the bar of { $bar } mm is too thick for the guide bush, which takes at most { $most } mm; without the bush, the machine takes { $collet } mm for short parts
+bar-too-thick-for-both = the bar of { $bar } mm is too thick for the guide bush, which takes at most { $most } mm, and for the headstock collet without the bush, which takes at most { $collet } mm
+bar-too-thick-for-collet = the bar of { $bar } mm is too thick for the headstock collet, which takes at most { $most } mm
+tools-no-place = the machine has no place for every tool: { $missing }
+tools-no-pair = all turning tools stand on one side, so an opposed pair cannot cut
+tools-room = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine
+tools-room-elsewhere = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine, { $elsewhere } more of another kind can be used
+place-turning = turning tools
+place-cross-driven = cross-driven tools
+place-front-fixed = fixed tools for the front end
+place-front-driven = driven tools for the front end
+place-back-fixed = fixed tools for the rear end
+place-back-driven = driven tools for the rear end
+support-fails = nothing holds the bar
+support-fails-last-grip = the last grip does not hold the part after part-off
+check-fails = a limit is exceeded
+proof-found-limit = the proof found that a limit is exceeded on this way
+drill-fails = a driven tool bends the bar more than allowed
+part-off-not-held = nothing holds the part at part-off
+part-off-no-collet = the counter-spindle has no collet, so nothing holds the part at part-off
+front-not-gripped = no collet takes hold of the finished front end
+travel-end = the counter-spindle with its collet at { $nose } mm is at the end of its travel of { $farthest } mm
+travel-too-short = the counter-spindle with its collet at { $nose } mm does not travel that far
+stroke-end-no-stop = the headstock is at the end of its stroke of { $stroke } mm, and there is no place for a re-grip: every surface on the way must stay without a witness line
+stroke-end-front-free = the headstock is at the end of its stroke of { $stroke } mm, and it must not re-grip while the front end is free
+segments-pull-back = { $section } needs several travels, and no pull-back is short enough for its tolerance
+segments-interrupt = { $section } must not be interrupted, but it needs { $travels } travels and therefore { $segments } segments with witness lines between them
+
+## Why no collet takes hold of the front
+
+grip-no-stop = collet { $collet } could take hold at a turned length from { $from } to { $to } mm, but the feed cannot stop there: { $why }
+grip-no-stop-thread = { $section } is a thread, and a thread must not be interrupted
+grip-no-stop-never = { $section } must not be interrupted
+grip-no-stop-segments = a section that is cut in several travels allows a stop between its segments only
+grip-no-farther = with a grip at { $nose } mm the turned length comes to { $turned } mm only: { $why }
+grip-fails = collet { $collet } cannot take hold at a turned length of { $turned } mm: { $why }
+grip-out-of-travel = at a turned length of { $turned } mm the counter-spindle cannot bring collet { $collet } to any place where it could grip
+grip-no-counter-spindle = the machine has no counter-spindle
+grip-forbidden = { $section } must not be gripped
+grip-wished-never = a wish forbids a grip on { $section }
+grip-front-too-thick = the { $front } mm in front of { $section } does not pass collet { $collet }, which opens to { $passes } mm
+grip-too-deep = { $section } lies too deep, the counter-spindle bore takes { $depth } mm only
+grip-no-clear-length = { $section } has no clear length of { $hold } mm for collet { $collet }
+grip-more-sections = { $reasons }; { $more ->
+    [one] { $more } more section cannot be gripped either
+   *[other] { $more } more sections cannot be gripped either
+}
+grip-too-early = collet { $collet } can take hold on { $section } first, and the turned length must be at least { $from } mm for that
+grip-nothing-plain = the shaft has no plain section that a collet could grip
+grip-no-collet-fits = no collet fits a plain section ({ $diameters }): { $collets }
+grip-collet-range = collet { $collet } holds { $from } to { $to } mm
+length-mm = { $length } mm
+
+## Wishes
+
+wish-impossible-no-counter-spindle = the wish "{ $wish }" is not possible: the machine has no counter-spindle
+wish-impossible-no-stop = the wish "{ $wish }" is not possible: the feed must not stop there, on { $section }
+wish-impossible-no-grip = the wish "{ $wish }" is not possible: collet { $collet } cannot grip there
+wish-no-grip-goes-on = no grip can go on from the wished hand-over at { $at } mm
+wish-prevents = the wish "{ $wish }" prevents a plan: { $reason }; without this wish the cycle time is { $seconds } s
+wishes-prevent = the wishes together prevent a plan: { $reason }; without them the cycle time is { $seconds } s
+
+## Changes
+
+change-works = { $change }: cycle time { $seconds } s
+change-pair-works = { $first }, and also { $second }: cycle time { $seconds } s
+change-saves = { $change }: saves { $seconds } s per part
+change-saves-most = { $change }: saves { $seconds } s per part; the largest saving is { $most } s: { $best }
+change-drop-wish = drop the wish "{ $wish }"
+change-rpm = reduce the speed to { $rpm } rev/min on the bar diameter ({ $vc } m/min)
+change-speed-floor = allow reduced speed where a limit requires it, down to { $percent } % of the full speed
+change-ap-max = allow a depth of cut of { $depth } mm per travel (if the tool permits it)
+change-no-bush = work without the guide bush
+change-bush = work with the guide bush
+change-opposed = turn with an opposed pair of tools, so that their radial forces balance
+change-interrupt = allow a stop on { $section } (it leaves a witness line)
+change-grip = allow a grip on { $section }
+change-straightness = reduce the bow left in the turned shaft to { $bow } mm per m
+change-collet = get a collet for { $diameter } mm (holding length { $hold } mm, clamping force { $force } N)
+change-collet-opens = get a collet for { $diameter } mm that opens to { $opens } mm, so that the larger front passes (holding length { $hold } mm, clamping force { $force } N)
+change-bar = use a bar of { $diameter } mm
+change-limit = relax the limit { $limit } to { $value } (if the part and the machine allow it)
+change-stroke = use a machine with a headstock stroke of { $stroke } mm
+change-bush-max-bar = use a machine with a guide bush for { $bar } mm
+change-headstock-clamp-force = use a headstock collet with a clamping force of { $force } N (if the bar allows it)
+change-farthest = use a counter-spindle that travels to { $farthest } mm from the bush face
+change-bore-depth = use a counter-spindle with a bore { $depth } mm deep
+change-bore = use a counter-spindle with a bore of { $bore } mm
+change-clamp-force = use { $times } times the clamping force in the counter-spindle: { $collets } (if the part allows it)
+change-clamp-force-collet = collet { $collet } { $force } N
+change-sleeve = put support sleeves into the counter-spindle bore, { $pitch } mm apart, { $stiffness } N/µm each
+change-forming = shave the hexagon socket { $size } in fine strokes instead of punching it
+change-step = shave in strokes of { $step } mm
+change-tool-places = use a machine with { $number ->
+    [one] { $number } place
+   *[other] { $number } places
+} for { $place }
+
+## What was tried
+
+tried-single = none of the { $number } single changes is enough
+tried-single-unknown = none of the { $number } single changes was found to be enough, but { $unknown } took too long to compute
+tried-no-pairs = { $tried }; therefore no pairs of changes were tried
+tried-pairs-fail = { $tried }; none of the { $pairs } pairs of changes tried is enough ({ $all } pairs are possible)
+tried-pairs = { $tried }; { $pairs } pairs of changes were tried ({ $all } pairs are possible)
+tried-closest = { $tried }. Closest single changes: { $changes }
+tried-closest-to = { $change } (turned length { $turned } mm, then stopped by { $by })
+tried-closest-full = { $change } (turned to full length, stopped at part-off by { $by })
+progress-single-changes = trying single changes: { $done } of { $all } done
+progress-farther = looking for the closest changes: { $done } of { $all } done
+progress-pairs = trying pairs of changes: { $done } of { $all } done
+progress-finer-stops = no plan with stop positions every { $coarse } mm, trying every { $fine } mm
+
+## Notes
+
+note-whirled = a thread is too long to be pulled back for single-point passes, so it is whirled in one travel
+note-feed-lowered = { $section }: feed lowered from { $given } to { $feed } mm/rev to reach Ra { $ra } µm
+note-unusual-pitch = { $thread }: ISO 261 has no pitch of { $pitch } mm for this thread; check that a tool is available
+note-no-limit-costs = No limit costs time: no single limit, when relaxed, gives a faster plan.
+note-rule-left-out = { $rule }; this rule was left out for the values shown here
+optimum-proven = no faster plan exists ({ $stops } stop positions tried)
+optimum-gap = at most { $percent } % slower than the fastest possible plan ({ $stops } stop positions tried)
+
+## Works and the timeline
+
+work-hole = hole Ø{ $diameter }, { $depth } mm deep
+work-hole-for-thread = hole Ø{ $diameter }, { $depth } mm deep, for { $thread }
+work-hole-for-socket = hole Ø{ $diameter }, { $depth } mm deep, for the socket
+work-tap = tap { $thread }, { $depth } mm deep
+work-tap-across = tap { $thread } across the shaft
+work-cross-hole-for-thread = cross hole Ø{ $diameter } for { $thread }
+work-face = face off { $depth } mm
+work-socket-shaved = hexagon socket { $size }, { $depth } mm deep, shaved in 6 × { $strokes } strokes
+work-socket-punched = hexagon socket { $size }, { $depth } mm deep, punched
+work-keyway = keyway { $width } × { $depth }, { $length } mm long, shaved in { $strokes } strokes
+work-keyseat = keyseat { $width } × { $depth }, from { $from } to { $to } mm
+work-engrave = engrave { $text }, { $height } mm high
+work-flats = { $sides } flats, { $size } mm across flats, on { $section }
+work-on-front-end = { $work }, front end
+timeline-hand-over = hand-over at { $at } mm
+timeline-regrip = headstock re-grip at { $at } mm
+timeline-part-off = part-off
+timeline-unload = unload the part
+critical-hand-overs = hand-overs
+critical-regrips = headstock re-grips
+critical-tool-changes = tool changes
+critical-cutting = cutting { $section }
+critical-overhead = time between cuts
+
+## The mechanics at one moment
+
+at-out-of-range = `--{ $option }` is { $value }
+at-out-of-range-help = `--{ $option }` must be from { $low } to { $high }
+at-not-held = nothing holds the bar in this state
+at-not-held-help = check the stiffnesses in the machine file
+at-no-counter-spindle = the machine has no counter-spindle
+at-no-counter-spindle-help = leave out `--grip`
+at-no-such-collet = the machine has no collet { $collet }
+at-no-such-collet-help = its collets are: { $collets }
+at-no-collet-fits = no collet of the machine holds { $diameter } mm, the diameter at { $at } mm
+at-no-collet-fits-help = move `--grip`, or choose a collet for the calculation with `--collet`: { $collets }
+at-stage-end-with-bush = `--stage-end` is for work without a bush
+at-stage-end-with-bush-help = leave out `--stage-end`
+at-headstock-without-bush = `--headstock` is for work with a guide bush
+at-headstock-without-bush-help = use `--stage-end`: without a bush the headstock collet is set for the end of the stage
+at-cannot-be-cut-help = run `check` to see what would help
+
+## A place of a plan moved by hand
+
+move-no-plan = there is no plan, so nothing can be moved
+move-no-plan-help = correct the job first
+move-not-there = the place cannot be moved there
+move-not-there-help = a stage must keep a length, and a hand-over must stay between the hand-overs beside it
+move-off-shaft = the collet would not be on the shaft
+
+## Faults found by the proof
+
+proof-failed = the plan does not pass its proof ({ $rule }: { $text })
+proof-limit = at a turned length of { $turned } mm the value is { $demand }, the limit is { $limit }
+proof-no-plan = this is not a feasible plan
+proof-no-such-collet = the machine has no collet { $collet }
+proof-no-counter-spindle = the plan uses collet { $collet }, but the machine has no counter-spindle
+proof-way-of-turning = the plan is for { $holding } and { $tools }, the job asks for { $job_holding } and { $job_tools }
+proof-bar-too-thick = the bar of { $bar } mm is too thick, this way of turning takes at most { $most } mm
+proof-stage-order = the stage runs from { $from } to { $to } mm, but the stage before ends at { $before } mm
+proof-free-stage = the front end must be free in the first stage, and in no other stage
+proof-end = the last stage ends at { $end } mm, but part-off is at { $part_off } mm
+proof-no-stop = the feed must not stop at { $at } mm
+proof-hand-overs-listed = the list of hand-overs does not agree with the stages
+proof-regrips-listed = the list of headstock re-grips does not agree with the stages
+proof-no-feed-out = without a bush, each stage after the first must begin with a headstock re-grip
+proof-regrip-outside = the headstock re-grip at { $at } mm is outside its stage
+proof-regrip-front-free = the headstock opens at { $at } mm while the front end is free
+proof-stroke = from { $from } to { $to } mm the headstock would need more than its stroke of { $stroke } mm
+proof-grip-no-collet = the stage has a grip, but the plan has no collet
+proof-grip-length = the grip does not have the holding length of the collet
+proof-grip-forbidden = { $section } must not be gripped
+proof-grip-diameter = collet { $collet } does not hold { $diameter } mm
+proof-grip-described = the plan says that the grip is on { $diameter } mm of section { $section }, but it is on { $real_diameter } mm of section { $real_section }
+proof-grip-not-plain = the grip from { $from } to { $to } mm is not on one cylinder
+proof-grip-feature = a hole or keyseat from { $from } to { $to } mm is under the grip
+proof-grip-front = the { $front } mm in front does not pass collet { $collet }, which opens to { $passes } mm
+proof-grip-depth = { $length } mm of the shaft do not fit into the counter-spindle bore, which is { $depth } mm deep
+proof-grip-not-turned = at a turned length of { $turned } mm the grip up to { $to } mm is not turned yet
+proof-grip-travel = at a turned length of { $turned } mm the collet is { $distance } mm from the bush face, allowed is { $nearest } to { $farthest } mm
+proof-time = the plan gives { $given } s for { $name }, but the sum is { $sum } s
+proof-cycle-time = the plan gives a cycle time of { $given } s, but the operations give { $sum } s
+proof-wish = the wish "{ $wish }" is not kept
+proof-wish-grip = the grip from { $from } to { $to } mm is against the wish "never grip { $name }"
+proof-wish-hand-overs = the plan has { $number } hand-overs, but the wish allows at most { $most }
+proof-cut-not-as-asked = the cut from { $from } to { $to } mm is not as the job asks
+proof-cut-missing = nothing cuts the length from { $from } to { $to } mm
+proof-speed = from { $from } to { $to } mm the plan turns at { $rpm } rev/min, the job asks for { $wanted } rev/min
+proof-speed-range = from { $from } to { $to } mm the plan turns at { $rpm } rev/min, the job asks for { $least } to { $wanted } rev/min
+proof-not-held = nothing holds the bar
+proof-not-held-at = at a turned length of { $turned } mm nothing holds the bar
+proof-not-held-open = nothing holds the bar while the counter-spindle collet is open
+proof-not-held-last = the last grip does not hold the part
+proof-no-tool-place = the machine has no place for every tool
+proof-timeline-order = the timeline does not show the work at the stops in the order that is proven
+proof-fed-on = { $work } is done at a turned length of { $turned } mm, but the machine cannot feed the bar that far
+proof-work-missing = { $work } is not done where its tool can reach it
+proof-work-stage = { $work } at a turned length of { $turned } mm does not belong to this stage
+proof-length = the plan says { $told } mm, but the shaft is { $length } mm long
+proof-margin = the plan says { $told }, but the proof finds { $proven }
+proof-margin-missing = the plan gives no margin, but the proof finds { $proven }
+proof-margin-at = { $check } uses { $used } of its limit, which does not give a margin of { $margin }
+proof-line-missing = the stop at { $at } mm leaves a witness line that is not in the plan
+proof-line-without-stop = the plan has a witness line at { $at } mm, but nothing stops there
+proof-line-section = the witness line at { $at } mm is on section { $section }, marked { $interrupt }
+proof-pieces = the plan says { $told } pieces per bar, but a bar gives { $real }
+proof-material = the plan says { $told_kg } kg per part and a remnant of { $told_mm } mm, but it is { $kg } kg and { $mm } mm
+proof-cost = the plan says { $told } per part, but the cost is { $real }
+proof-cost-no-rates = the plan says { $told } per part, but the job gives no rates
+proof-cost-missing = the plan gives no cost, but the rates of the job give { $real }
+
+## Cautions: general rules of safe turning, common practice, no source
+
+estimate = An estimate: the machine's manual, the local rules and a qualified setter decide.
+caution-not-a-plan = Do not run this: it is not a plan. The stages only show how far the work would come within its limits.
+caution-estimate = This is an estimate. Cutting forces are accurate to ± 25 % at best. Stiffnesses are only as good as the values given for the machine.
+caution-who-decides = The machine's manual, the local rules and a qualified setter decide. If they differ from this plan, follow them and not the plan.
+caution-first-piece = Prove the first piece at reduced speed and feed, block by block, with the doors closed. Measure it before you increase speed or feed.
+caution-limits = Never exceed the limits of a stage: its turned length, its unsupported length, its speed. The limits of the machine, the collets and the bar feed also apply. The lowest limit counts.
+caution-bar-behind = No unsupported bar behind the headstock spindle: above a certain speed it bends out and strikes. Guide the bar over its full length, or cut it shorter.
+caution-front-free = { $number ->
+    [one] In stage { $stages } the front end of the part turns free. Keep out of the plane in which it turns, and increase the speed in steps.
+   *[other] In stages { $stages } the front end of the part turns free. Keep out of the plane in which it turns, and increase the speed in steps.
+}
+caution-counter-spindle = Part in the counter-spindle: check the collet, the clamping and the synchronisation before the headstock collet opens, and again before part-off. If clamping or synchronisation fails, both spindles must stop together.
+caution-part-off-not-held = Nothing holds the part at part-off: it comes loose while it turns. Part off slowly, catch the part, and keep out of its way.
+caution-no-bush = Without the guide bush, only the headstock collet holds the bar. Do not exceed the lengths shown.
+caution-bored = The stiffness does not include holes, sockets and keyways: at those places the shaft is softer than computed.
+caution-cross-work = The stiffness does not include cross holes and keyseats: at those places the shaft is softer than computed.
+caution-work-aside = While the rear end of a part is worked on, the next part is already turned at its front end. Make sure that counter-spindle, part and tools keep clear of it in every position. Try this without a part first.
+caution-shaving = Shaving and punching tools do not turn. The spindle must stand still, be held at its angle, and be locked against starting while they stroke. The force acts along the axis: check the clamping first.
+caution-never-line = The feed stops for a feature on a surface marked "never" and leaves a witness line there: { $places }. Agree this with the drawing office, or cut the feature elsewhere.
+caution-never-line-place = { $at } mm on { $section }
+caution-section = section { $number }
+caution-section-named = section { $number } ({ $name })
+caution-chips = Long chips wind round slender work. Stop the machine to clear them. Never clear them by hand while the machine turns.

@@ -1,9 +1,11 @@
 //! The single changes that are tried when there is no plan.
 
 use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
+use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::planner::advice::{dropped, works};
 use crate::process::profile::Profile;
+use crate::say;
 use serde_json::{Value, json};
 
 /// Largest number of collets whose clamping force a change tells.
@@ -30,7 +32,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
 
 fn wishes(job: &Job) -> Vec<Candidate> {
     let dropped = dropped::one_dropped(job).into_iter().map(|(told, left)| {
-        let says = format!("drop the wish to {told}");
+        let says = say!("change-drop-wish", wish = told);
         once("wish", Ease::Wish, json!(told), Value::Null, says, move |j| j.wishes = left.clone())
     });
     dropped.collect()
@@ -48,7 +50,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Ease::Setting,
             (rpm.floor(), (0.2 * rpm).ceil()),
             round_step(0.02 * rpm).max(1.0),
-            move |n| format!("slow down to {n:.0} rev/min on the bar ({:.0} m/min)", vc_of(n)),
+            move |n| say!("change-rpm", rpm = format!("{n:.0}"), vc = format!("{:.0}", vc_of(n))),
             move |j, n| j.cutting.vc_m_per_min = vc_of(n),
         ),
         number(
@@ -56,7 +58,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Ease::Setting,
             (job.cutting.speed_floor, 0.2),
             0.05,
-            |f| format!("leave the planner to slow down to {:.0} % of the speed where it has to", 100.0 * f),
+            |f| say!("change-speed-floor", percent = format!("{:.0}", 100.0 * f)),
             |j, f| j.cutting.speed_floor = f,
         ),
         number(
@@ -64,32 +66,25 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Ease::Setting,
             (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
             0.1,
-            |ap| format!("let a travel take {ap:.1} mm of depth (if the tool does)"),
+            |ap| say!("change-ap-max", depth = format!("{ap:.1}")),
             |j, ap| j.cutting.ap_max_mm = ap,
         ),
     ];
     let (holding, says) = match job.holding {
-        Holding::Bush => (Holding::NoBush, "work without the guide bush"),
-        Holding::NoBush => (Holding::Bush, "work with the guide bush"),
+        Holding::Bush => (Holding::NoBush, say!("change-no-bush")),
+        Holding::NoBush => (Holding::Bush, say!("change-bush")),
     };
     let has = match holding {
         Holding::Bush => job.machine.bush.is_some(),
         Holding::NoBush => job.machine.no_bush.is_some(),
     };
     if has {
-        list.push(once(
-            "holding",
-            Ease::Tooling,
-            json!(job.holding.key()),
-            json!(holding.key()),
-            says.into(),
-            move |j| {
-                j.holding = holding;
-            },
-        ));
+        list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says, move |j| {
+            j.holding = holding;
+        }));
     }
     if job.cutting.tools == Tools::Single {
-        let says = "turn with an opposed pair, whose radial forces balance".to_string();
+        let says = say!("change-opposed");
         list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
             j.cutting.tools = Tools::Opposed;
         }));
@@ -103,7 +98,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         let name = section.label(i);
         let thread = matches!(section.kind, crate::job::SectionKind::Thread(_));
         if section.interrupt == Interrupt::Never && !thread {
-            let says = format!("leave to interrupt {name} (a witness line on it)");
+            let says = say!("change-interrupt", section = name);
             list.push(once(
                 &format!("interrupt of {name}"),
                 Ease::Leave,
@@ -116,7 +111,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
             ));
         }
         if !section.grip && section.is_plain() {
-            let says = format!("leave to grip {name}");
+            let says = say!("change-grip", section = name);
             list.push(once(&format!("grip of {name}"), Ease::Leave, json!(false), json!(true), says, move |j| {
                 j.shaft.sections[i].grip = true;
             }));
@@ -127,7 +122,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         Ease::Leave,
         (job.shaft.bow_mm_per_m, 0.05),
         0.01,
-        |b| format!("straighter shafts, {b:.2} mm per m"),
+        |b| say!("change-straightness", bow = format!("{b:.2}")),
         |j, b| j.shaft.bow_mm_per_m = b,
     ));
     list
@@ -160,12 +155,13 @@ fn tooling(job: &Job) -> Vec<Candidate> {
                 passes_mm: opens,
                 clamp_force_n,
             };
-            let opening = if passes > d + 1e-9 {
-                format!(" that opens to {opens:.1} mm, so that what is in front passes")
+            let (diameter, hold, force) = (d.to_string(), hold_mm.to_string(), clamp_force_n.to_string());
+            let says = if passes > d + 1e-9 {
+                let opens = format!("{opens:.1}");
+                say!("change-collet-opens", diameter = diameter, opens = opens, hold = hold, force = force)
             } else {
-                String::new()
+                say!("change-collet", diameter = diameter, hold = hold, force = force)
             };
-            let says = format!("a collet for {d} mm{opening}, holding over {hold_mm} mm with {clamp_force_n} N");
             let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
             list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
                 if let Some(c) = &mut j.machine.counter_spindle {
@@ -180,7 +176,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
         Ease::Tooling,
         (job.stock.diameter_mm, largest.ceil()),
         1.0,
-        |d| format!("bar of {d} mm"),
+        |d| say!("change-bar", diameter = d.to_string()),
         |j, d| {
             // Where the least stiffness is the default of the bar, it follows the new bar, as in a job with that bar.
             let by_bar = Limits::stiffness_for_bar(j.stock.diameter_mm);
@@ -198,8 +194,7 @@ fn limits(job: &Job) -> Vec<Candidate> {
     let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
         // The step is as fine as for a limit of safety, however far the range goes.
         let step = round_step(0.02 * from.max(to.min(SAFE_TIMES * from)));
-        let says =
-            move |v: f64| format!("relax {name} to {}{unit} (if the part and the machine allow it)", on(step, v));
+        let says = move |v: f64| say!("change-limit", limit = name, value = format!("{}{unit}", on(step, v)));
         number(name, Ease::Limit, (from, to), step, says, set)
     };
     let stiffness = l.stiffness_min_n_per_um;
@@ -238,13 +233,13 @@ fn machines(job: &Job) -> Vec<Candidate> {
         Ease::Machine,
         (head.stroke_mm, head.stroke_mm + 500.0),
         5.0,
-        |s| format!("a headstock stroke of {s:.0} mm"),
+        |s| say!("change-stroke", stroke = format!("{s:.0}")),
         |j, s| j.machine.headstock.stroke_mm = s,
     )];
     if let Some(bush) = &job.machine.bush {
         let d = job.stock.diameter_mm;
         if d > bush.max_bar_mm {
-            let says = format!("a machine whose bush takes {d} mm");
+            let says = say!("change-bush-max-bar", bar = d.to_string());
             list.push(once("bush.max_bar", Ease::Machine, json!(bush.max_bar_mm), json!(d), says, move |j| {
                 if let Some(b) = &mut j.machine.bush {
                     b.max_bar_mm = d;
@@ -258,7 +253,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
             Ease::Machine,
             (force_n, (20.0 * force_n).min(MOST_CLAMP_N)),
             100.0,
-            |n| format!("a headstock's collet that clamps with {n:.0} N (if the bar stands it)"),
+            |n| say!("change-headstock-clamp-force", force = format!("{n:.0}")),
             |j, n| j.machine.headstock.clamp_force_n = Some(n),
         ));
     }
@@ -281,7 +276,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         counter.farthest_mm,
         counter.farthest_mm + 600.0,
         5.0,
-        |v| format!("a counter-spindle that travels to {v:.0} mm from the bush"),
+        |v| say!("change-farthest", farthest = format!("{v:.0}")),
         |c, v| c.farthest_mm = v,
     ));
     list.push(of_counter(
@@ -289,7 +284,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         counter.bore_depth_mm,
         length.max(counter.bore_depth_mm).ceil(),
         5.0,
-        |v| format!("a counter-spindle bore {v:.0} mm deep"),
+        |v| say!("change-bore-depth", depth = format!("{v:.0}")),
         |c, v| c.bore_depth_mm = v,
     ));
     list.push(of_counter(
@@ -297,7 +292,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         counter.bore_mm,
         3.0 * counter.bore_mm,
         1.0,
-        |v| format!("a counter-spindle bore of {v:.0} mm"),
+        |v| say!("change-bore", bore = format!("{v:.0}")),
         |c, v| c.bore_mm = v,
     ));
     let forces: Vec<(String, f64)> =
@@ -308,8 +303,11 @@ fn machines(job: &Job) -> Vec<Candidate> {
         (1.0, 4.0),
         0.1,
         move |v| {
-            let told: Vec<String> = forces.iter().map(|(name, n)| format!("collet {name} {:.0} N", n * v)).collect();
-            format!("{v:.1} times the clamping force: {} (if the part stands it)", told.join(", "))
+            let one = |(name, n): &(String, f64)| {
+                say!("change-clamp-force-collet", collet = name, force = format!("{:.0}", n * v))
+            };
+            let told: Vec<String> = forces.iter().map(one).collect();
+            say!("change-clamp-force", times = format!("{v:.1}"), collets = lists::commas(&told))
         },
         |j, v| {
             if let Some(c) = &mut j.machine.counter_spindle {
@@ -318,7 +316,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         },
     ));
     if counter.sleeve.is_none() {
-        let says = "support sleeves in the counter-spindle's bore, 150 mm apart, 5 N/µm each".to_string();
+        let says = say!("change-sleeve", pitch = 150, stiffness = 5);
         let after = json!({"pitch": 150, "stiffness": 5});
         list.push(once("sleeve", Ease::Machine, Value::Null, after, says, |j| {
             if let Some(c) = &mut j.machine.counter_spindle {

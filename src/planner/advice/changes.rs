@@ -9,6 +9,7 @@ use crate::planner::advice::tries::{
     EACH_MAY_TAKE, FARTHEST, Help, least_value, planned_within, spread_told, told, values,
 };
 use crate::planner::advice::{candidates, pairs};
+use crate::say;
 use crate::spread::Allowance;
 
 /// A change that works.
@@ -35,7 +36,11 @@ enum Least {
 /// [`Defect`] where planning one of the changes meets one.
 pub fn find(job: &Job) -> Result<Help, Defect> {
     let list = candidates::all(job);
-    let tried = spread_told("single changes that would help", &list, |c, index| least(job, c, index))?;
+    let tried = spread_told(
+        |done| say!("progress-single-changes", done = done, all = list.len()),
+        &list,
+        |c, index| least(job, c, index),
+    )?;
     let unknown = tried.iter().filter(|t| matches!(t, Least::Unknown)).count();
     let works = tried.into_iter().filter_map(|t| if let Least::Works(works) = t { Some(works) } else { None });
     let mut works: Vec<Works> = works.collect();
@@ -71,7 +76,7 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<Least, Defect
     };
     let (value, time_s) = least_value(candidate, to, known_s, planned)?;
     let (from, to, words) = told(candidate, value);
-    let text = format!("{words}: {time_s:.1} s a part");
+    let text = say!("change-works", change = words, seconds = format!("{time_s:.1}"));
     Ok(Least::Works(Works {
         order: (candidate.ease, index),
         time_s,

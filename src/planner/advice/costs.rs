@@ -8,6 +8,7 @@ use crate::planner::advice::candidate::{Candidate, Ease};
 use crate::planner::advice::candidates;
 use crate::planner::advice::tries::{least_value, planned_s, spread, told, values};
 use crate::planner::solve::Effort;
+use crate::say;
 use std::cell::Cell;
 
 /// A plan counts as faster only if it saves at least this, s.
@@ -61,9 +62,12 @@ fn least_cost(
     let (seconds, next_seconds) = (now_s - fastest_s, now_s - time_s);
     let (now, next, words) = told(candidate, value);
     let (_, best, best_words) = told(candidate, fastest);
-    let text = format!("{words} saves {next_seconds:.1} s a part");
-    let more = seconds > next_seconds + SAME_S;
-    let text = if more { format!("{text}; {best_words} saves the most, {seconds:.1} s") } else { text };
+    let (saved, most) = (format!("{next_seconds:.1}"), format!("{seconds:.1}"));
+    let text = if seconds > next_seconds + SAME_S {
+        say!("change-saves-most", change = words, seconds = saved, most = most, best = best_words)
+    } else {
+        say!("change-saves", change = words, seconds = saved)
+    };
     Ok(Some(LimitCost { limit: candidate.name.clone(), now, seconds, best, next, next_seconds, text }))
 }
 
@@ -95,7 +99,7 @@ mod tests {
         let cost = least_cost(&stroke(), 100.0, time_s).expect("no defect").expect("it costs");
         assert_eq!((cost.seconds, cost.next_seconds), (10.0, 5.0), "{cost:?}");
         assert_eq!((cost.best.as_f64(), cost.next.as_f64()), (Some(350.0), Some(180.0)), "{cost:?}");
-        let says = "a stroke of 180 mm saves 5.0 s a part; a stroke of 350 mm saves the most, 10.0 s";
+        let says = "a stroke of 180 mm: saves 5.0 s per part; the largest saving is 10.0 s: a stroke of 350 mm";
         assert_eq!(cost.text, says);
         // One that saves nothing at its far end alone, or nothing anywhere.
         let cost = least_cost(&stroke(), 96.0, time_s).expect("no defect").expect("it costs");

@@ -6,6 +6,7 @@ use crate::planner::advice::tries;
 use crate::planner::solve::Effort;
 use crate::planner::why_not::blocked::Blocked;
 use crate::planner::why_not::wished::NAME;
+use crate::say;
 
 /// For each wish: its words, and the wishes that are left without it.
 pub fn one_dropped(job: &Job) -> Vec<(String, Wishes)> {
@@ -37,21 +38,19 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     }
     let planned_s = |wishes: Wishes| tries::planned_s(&Job { wishes, ..job.clone() }, Effort::Feasible);
     let Some(without_s) = planned_s(Wishes::default())? else { return Ok(blocked) };
-    let tell = |who: String, it: &str, time_s: f64| Blocked {
-        by: NAME.into(),
-        text: format!("{who} in the way: {}; without {it} a part takes {time_s:.1} s", blocked.told()),
-        together: Vec::new(),
-        others: String::new(),
-        ..blocked.clone()
+    let tell =
+        |text: String| Blocked { by: NAME.into(), text, together: Vec::new(), others: Vec::new(), ..blocked.clone() };
+    let one = |told: String, time_s: f64| {
+        say!("wish-prevents", wish = told, reason = blocked.told(), seconds = format!("{time_s:.1}"))
     };
     let wishes = one_dropped(job);
     if let [(told, _)] = &wishes[..] {
-        return Ok(tell(format!("the wish to {told} stands"), "it", without_s));
+        return Ok(tell(one(told.clone(), without_s)));
     }
     for (told, left) in wishes {
         if let Some(time_s) = planned_s(left)? {
-            return Ok(tell(format!("the wish to {told} stands"), "it", time_s));
+            return Ok(tell(one(told, time_s)));
         }
     }
-    Ok(tell("the wishes together stand".into(), "them", without_s))
+    Ok(tell(say!("wishes-prevent", reason = blocked.told(), seconds = format!("{without_s:.1}"))))
 }

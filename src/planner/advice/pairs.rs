@@ -2,7 +2,8 @@
 
 use crate::defect::Defect;
 use crate::job::Job;
-use crate::job::plan::{AND, Change, check_in_words};
+use crate::job::plan::{Change, check_in_words};
+use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease};
 use crate::planner::advice::candidates;
 use crate::planner::advice::tries::{
@@ -12,6 +13,7 @@ use crate::planner::places::lessons::Lessons;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::planner::why_not::blocked::Blocked;
 use crate::process::checks;
+use crate::say;
 use crate::spread::Allowance;
 use serde_json::json;
 
@@ -115,7 +117,11 @@ pub fn alone(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
 pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defect> {
     // A change that alone brings the bar farther is likely to be part of a good pair.
     let now_mm = stopped(job)?.0;
-    let reached = spread_told("changes that bring the bar farther", list, |c, _| reach(job, c, now_mm))?;
+    let reached = spread_told(
+        |done| say!("progress-farther", done = done, all = list.len()),
+        list,
+        |c, _| reach(job, c, now_mm),
+    )?;
     let helps = |i: usize| reached[i].far_mm > now_mm + FARTHER_MM;
     let mut pairs: Vec<(usize, usize)> =
         (0..list.len()).flat_map(|a| (a + 1..list.len()).map(move |b| (a, b))).collect();
@@ -135,24 +141,29 @@ pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defec
     let with = |(a, b): (usize, usize), va: f64, vb: f64| (list[b].with)(&(list[a].with)(job, va), vb);
     let far = |i: usize| reached[i].value;
     let planned = |may: &Allowance, pair, va, vb| planned_within(may, &with(pair, va, vb));
-    let times = spread_told("pairs of changes", &pairs, |(a, b), _| {
-        planned(&Allowance::of(EACH_MAY_TAKE / 3), (*a, *b), far(*a), far(*b))
-    })?;
+    let times = spread_told(
+        |done| say!("progress-pairs", done = done, all = pairs.len()),
+        &pairs,
+        |(a, b), _| planned(&Allowance::of(EACH_MAY_TAKE / 3), (*a, *b), far(*a), far(*b)),
+    )?;
     let found = pairs.iter().zip(times).filter_map(|(p, t)| t.map(|t| (*p, t)));
     let best = found.min_by(|(p, s), (q, t)| ease(p).cmp(&ease(q)).then(s.total_cmp(t)).then(p.cmp(q)));
     let tried = match unknown {
-        0 => format!("none of {} single changes is enough", list.len()),
-        n => format!("of {} single changes none was found to be enough, but {n} took too long to work out", list.len()),
+        0 => say!("tried-single", number = list.len()),
+        unknown => say!("tried-single-unknown", number = list.len(), unknown = unknown),
     };
     let Some(((a, b), known_s)) = best else {
         let tried = match too_long {
-            true => format!("{tried}, so no pairs of them were tried"),
-            false => format!("{tried}, nor any of the {} pairs of them tried (of {all})", pairs.len()),
+            true => say!("tried-no-pairs", tried = tried),
+            false => say!("tried-pairs-fail", tried = tried, pairs = pairs.len(), all = all),
         };
-        return Ok(Help {
-            changes: Vec::new(),
-            tried: Some(tried + &farther(list, &reached, now_mm, job.shaft.length_mm())),
-        });
+        let closest = closest(list, &reached, now_mm, job.shaft.length_mm());
+        let tried = if closest.is_empty() {
+            tried
+        } else {
+            say!("tried-closest", tried = tried, changes = lists::semicolons(&closest))
+        };
+        return Ok(Help { changes: Vec::new(), tried: Some(tried) });
     };
     let may = [(); 2].map(|()| Allowance::of(EACH_MAY_TAKE));
     let (first, time_s) = least_value(&list[a], far(a), known_s, |v| planned(&may[0], (a, b), v, far(b)))?;
@@ -163,26 +174,26 @@ pub fn best(job: &Job, list: &[Candidate], unknown: usize) -> Result<Help, Defec
         from: json!([from_a, from_b]),
         to: json!([to_a, to_b]),
         extra_time_s: Some(0.0),
-        text: format!("{words_a}; and {words_b}: {time_s:.1} s a part"),
+        text: say!("change-pair-works", first = words_a, second = words_b, seconds = format!("{time_s:.1}")),
     };
-    let tried = format!("{tried}; {} pairs of them tried (of {all})", pairs.len());
+    let tried = say!("tried-pairs", tried = tried, pairs = pairs.len(), all = all);
     Ok(Help { changes: vec![change], tried: Some(tried) })
 }
 
 /// The changes that alone bring the bar farthest, in words.
-fn farther(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -> String {
+fn closest(list: &[Candidate], reached: &[Reach], now_mm: f64, length_mm: f64) -> Vec<String> {
     let mut order: Vec<usize> = (0..list.len()).filter(|i| reached[*i].far_mm > now_mm + FARTHER_MM).collect();
     order.sort_by(|a, b| reached[*b].far_mm.total_cmp(&reached[*a].far_mm).then(a.cmp(b)));
     let one = |i: &usize| {
         let (words, r) = (told(&list[*i], reached[*i].value).2, &reached[*i]);
-        let by = r.by.iter().map(|by| check_in_words(by)).collect::<Vec<_>>().join(AND).replace('_', " ");
+        let by = r.by.iter().map(|by| check_in_words(by).replace('_', " ")).collect::<Vec<_>>();
+        let by = lists::and(&by);
         if r.far_mm >= length_mm {
-            return format!("{words}: turned to its full length, stopped at part-off by {by}");
+            return say!("tried-closest-full", change = words, by = by);
         }
-        format!("{words}: to {:.1} mm, stopped by {by}", r.far_mm)
+        say!("tried-closest-to", change = words, turned = format!("{:.1}", r.far_mm), by = by)
     };
-    let told: Vec<String> = order.iter().take(FARTHER_TOLD).map(one).collect();
-    if told.is_empty() { String::new() } else { format!(". Alone these bring it farthest: {}", told.join("; ")) }
+    order.iter().take(FARTHER_TOLD).map(one).collect()
 }
 
 #[cfg(test)]

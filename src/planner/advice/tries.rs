@@ -48,12 +48,12 @@ pub struct Help {
     pub tried: Option<String>,
 }
 
-/// Works as [`spread`] does, and also reports how many items are done.
+/// Works as [`spread`] does, and also reports in words how many items are done.
 ///
 /// # Errors
 /// The first defect of `work`.
 pub fn spread_told<L: Sync, T: Send>(
-    what: &str,
+    words: impl Fn(usize) -> String + Sync,
     list: &[L],
     work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
 ) -> Result<Vec<T>, Defect> {
@@ -61,7 +61,7 @@ pub fn spread_told<L: Sync, T: Send>(
     spread(list, |item, index| {
         let found = work(item, index);
         let n = done.fetch_add(1, Ordering::Relaxed) + 1;
-        crate::spread::tell(|| format!("looking for {what}, {n} of {} tried", list.len()));
+        crate::spread::tell(|| words(n));
         found
     })
 }

@@ -4,6 +4,7 @@
 use crate::job::{FeatureKind, Forming, Job, Place};
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::process::Rig;
+use crate::say;
 use serde_json::json;
 
 /// The finest step of a shaving tool that is worth trying, mm.
@@ -15,7 +16,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     for (i, feature) in job.shaft.features.iter().enumerate() {
         match feature.kind {
             FeatureKind::HexSocket { forming: Forming::Punched, across_flats_mm, .. } => {
-                let says = format!("shave the hexagon socket {across_flats_mm} in fine strokes");
+                let says = say!("change-forming", size = across_flats_mm.to_string());
                 list.push(once("forming", Ease::Setting, json!("punch"), json!("shave"), says, move |j| {
                     if let FeatureKind::HexSocket { forming, .. } = &mut j.shaft.features[i].kind {
                         *forming = Forming::Shaved;
@@ -27,7 +28,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
                 Ease::Setting,
                 (step_mm, FINEST_STEP_MM),
                 0.005,
-                |v| format!("shave in strokes of {v:.3} mm"),
+                |v| say!("change-step", step = format!("{v:.3}")),
                 move |j, v| {
                     if let FeatureKind::HexSocket { step_mm, .. } | FeatureKind::Keyway { step_mm, .. } =
                         &mut j.shaft.features[i].kind
@@ -48,7 +49,7 @@ fn places(job: &Job) -> Vec<Candidate> {
     let fit = rig.segments().ok().and_then(|segments| rig.tool_fit(&segments)).filter(|fit| !fit.fits());
     let short = fit.into_iter().flat_map(|fit| fit.rooms).filter(|room| room.short > 0);
     let candidate = |room: crate::process::tooling::Room| {
-        let kind = room.place.key().replace('_', " ");
+        let place = room.place;
         let index = Place::ALL.iter().position(|p| *p == room.place).unwrap_or(0);
         let range = (room.places as f64, (room.places + room.short) as f64);
         number(
@@ -56,7 +57,7 @@ fn places(job: &Job) -> Vec<Candidate> {
             Ease::Machine,
             range,
             1.0,
-            move |n| format!("{n:.0} {} for {kind} tools", if n == 1.0 { "place" } else { "places" }),
+            move |n| say!("change-tool-places", number = n.round() as usize, place = place.in_words()),
             move |j, n| {
                 if let Some(tools) = &mut j.machine.tools {
                     tools.places[index] = n as usize;

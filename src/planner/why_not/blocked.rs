@@ -1,8 +1,10 @@
 //! What stands in the way of a plan.
 
 use crate::job::Job;
+use crate::lang::lists;
 use crate::planner::why_not::no_hold::{self, NoHold, REASONS};
 use crate::process::segments::Refused;
+use crate::say;
 
 /// A reason that stops the bar: the name of the check or rule, and words.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,7 +27,7 @@ pub struct Blocked {
     /// All reasons where several must be lifted together, else empty.
     pub together: Vec<Reason>,
     /// What stopped other collets, to be told after the sentence.
-    pub others: String,
+    pub others: Vec<String>,
     /// Index of the section at the farthest turned length.
     pub section: usize,
     /// The station pitch for which this holds, mm, where it is not that of the job.
@@ -46,7 +48,7 @@ impl Blocked {
             by: by.into(),
             text,
             together: Vec::new(),
-            others: String::new(),
+            others: Vec::new(),
             section,
             pitch_mm: None,
             stages: Vec::new(),
@@ -75,7 +77,8 @@ impl Blocked {
 
     /// The sentence, with what stopped the other collets.
     pub fn told(&self) -> String {
-        format!("{}{}", self.text, self.others)
+        let texts: Vec<&String> = std::iter::once(&self.text).chain(&self.others).collect();
+        lists::semicolons(&texts)
     }
 
     /// Adds what stopped the other collets where that was something else: the way on may be with one of them. Where no
@@ -83,20 +86,21 @@ impl Blocked {
     pub fn beside(mut self, job: &Job, others: &[Blocked]) -> Blocked {
         if self.no_hold.is_some() {
             let reasons: Vec<NoHold> = others.iter().filter_map(|b| b.no_hold.clone()).collect();
-            self.text += &format!("; {}", no_hold::told(job, &reasons));
+            self.text = say!("stopped-no-grip", reason = self.text, why = no_hold::told(job, &reasons));
             return self;
         }
         let mut told = vec![self.names()];
-        let mut text = String::new();
+        let mut texts = Vec::new();
         for other in others.iter().filter(|b| b.no_hold.is_none()) {
             let Some(collet) = other.collet.as_ref().filter(|c| Some(*c) != self.collet.as_ref()) else { continue };
             if told.contains(&other.names()) || told.len() > REASONS {
                 continue;
             }
             told.push(other.names());
-            text += &format!("; with collet {collet} it reaches {:.1} mm: {}", other.farthest_mm, other.text);
+            let turned = format!("{:.1}", other.farthest_mm);
+            texts.push(say!("stopped-other-collet", collet = collet, turned = turned, reason = other.text));
         }
-        self.others = text;
+        self.others = texts;
         self
     }
 }
@@ -109,7 +113,7 @@ impl From<Refused> for Blocked {
 
 /// The machine has a counter-spindle but no collet for it.
 pub fn no_collets() -> Blocked {
-    Blocked::found(0.0, "collet", "the counter-spindle has no collet, so nothing holds the part at part-off".into(), 0)
+    Blocked::found(0.0, "collet", say!("part-off-no-collet"), 0)
 }
 
 /// No plan, without a reason.

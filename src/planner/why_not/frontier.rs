@@ -1,32 +1,36 @@
 //! What stops the bar when there is no plan, and the words for it.
 
 use crate::job::{Holding, Job};
+use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{Blocked, Reason};
 use crate::process::checks::{self, Event, View};
 use crate::process::segments::Segment;
 use crate::process::stops::SAME_MM;
 use crate::process::{Counter, Rig, State};
+use crate::say;
 
 /// The reason, where the bar is too thick for the guide bush or the headstock's collet.
 pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
     let d = job.stock.diameter_mm;
     let machine = &job.machine;
-    let (most, what, by) = match job.holding {
-        Holding::Bush => (machine.bush.as_ref()?.max_bar_mm, "the guide bush", "bush_size"),
-        Holding::NoBush => (machine.no_bush.as_ref()?.max_bar_mm, "the headstock's collet", "collet_size"),
+    let without_bush = machine.no_bush.as_ref().map(|n| n.max_bar_mm);
+    let (most, by) = match job.holding {
+        Holding::Bush => (machine.bush.as_ref()?.max_bar_mm, "bush_size"),
+        Holding::NoBush => (without_bush?, "collet_size"),
     };
     if d <= most {
         return None;
     }
-    let mut text = format!("the bar of {d} mm does not pass {what}, which takes {most} mm");
-    if let (Holding::Bush, Some(n)) = (job.holding, machine.no_bush.as_ref()) {
-        text += &if d <= n.max_bar_mm {
-            format!("; without the bush the machine takes {} mm, for short parts", n.max_bar_mm)
-        } else {
-            format!(", nor the headstock's collet without it, which takes {} mm", n.max_bar_mm)
-        };
-    }
+    let (bar, most) = (d.to_string(), most.to_string());
+    let text = match (job.holding, without_bush) {
+        (Holding::NoBush, _) => say!("bar-too-thick-for-collet", bar = bar, most = most),
+        (Holding::Bush, None) => say!("bar-too-thick-for-bush", bar = bar, most = most),
+        (Holding::Bush, Some(n)) if d <= n => {
+            say!("bar-too-thick-for-bush-only", bar = bar, most = most, collet = n.to_string())
+        }
+        (Holding::Bush, Some(n)) => say!("bar-too-thick-for-both", bar = bar, most = most, collet = n.to_string()),
+    };
     Some(Blocked::found(0.0, by, text, 0))
 }
 
@@ -35,34 +39,37 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
 pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
-        let count = |n: usize, what: &str| format!("{n} {what}{}", if n == 1 { "" } else { "s" });
         if fit.no_pair {
-            reasons.push("the turning tools all stand on one side, so no pair can cut at once".into());
+            reasons.push(say!("tools-no-pair"));
         }
         for room in fit.rooms.iter().filter(|r| r.short > 0) {
             let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();
-            let kind = room.place.key().replace('_', " ");
-            reasons.push(format!(
-                "{kind}: {} ({}), {}{}",
-                count(room.tools.len(), "tool"),
-                names.join(", "),
-                count(room.places, "place"),
-                if room.elsewhere > 0 { format!(" and {} elsewhere", room.elsewhere) } else { String::new() }
-            ));
+            let (place, needed, names) = (room.place.in_words(), room.tools.len(), lists::commas(&names));
+            let places = room.places;
+            reasons.push(match room.elsewhere {
+                0 => say!("tools-room", place = place, needed = needed, names = names, places = places),
+                elsewhere => say!(
+                    "tools-room-elsewhere",
+                    place = place,
+                    needed = needed,
+                    names = names,
+                    places = places,
+                    elsewhere = elsewhere
+                ),
+            });
         }
-        let text = format!("the machine has no place for every tool: {}", reasons.join("; "));
+        let text = say!("tools-no-place", missing = lists::semicolons(&reasons));
         return Some(Blocked::found(0.0, "tool_places", text, 0));
     }
     let push = checks::push::front(rig).filter(|f| !f.passes())?;
-    let heaviest = checks::push::heaviest_in_front(rig).map_or(String::new(), |(task, _)| format!(" ({})", task.text));
-    let place = format!("of work on the front end{heaviest} on the headstock's collet, {}", with_margin(rig));
-    let text = push.told(&place);
+    let work = checks::push::heaviest_in_front(rig).map_or(String::new(), |(task, _)| task.text);
+    let text = say!("reason-front-work", work = work, finding = push.told(), margin = margin(rig));
     Some(Blocked::found(0.0, checks::push::NAME, text, 0))
 }
 
-/// The margin that a demand includes, in words.
-fn with_margin(rig: &Rig<'_>) -> String {
-    format!("its margin of {} in it,", rig.job.limits.torque_margin)
+/// The margin that a demand includes.
+fn margin(rig: &Rig<'_>) -> String {
+    rig.job.limits.torque_margin.to_string()
 }
 
 /// Where one walk ended, and everything that stops it there. It would go on only if all of these reasons were lifted.
@@ -109,8 +116,7 @@ impl End {
         let texts: Vec<&str> = self.reasons.iter().map(|r| r.text.as_str()).collect();
         match &texts[..] {
             [one] => (*one).to_owned(),
-            [one, other] => format!("both stop it: {one}; and {other}"),
-            all => format!("together stop it: {}", all.join("; and ")),
+            all => say!("stopped-together", reasons = lists::semicolons(all)),
         }
     }
 }
@@ -125,9 +131,9 @@ pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<check
 /// What the last grip does not hold, in words.
 pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
-        checks::back::NAME => found.told("of the rear end under the work after part-off"),
-        checks::push::NAME => found.told(&format!("of work on the rear end on the last grip, {}", with_margin(rig))),
-        _ => found.told(&format!("of part-off or of work on the rear end on the last grip, {}", with_margin(rig))),
+        checks::back::NAME => say!("reason-last-grip-back", finding = found.told()),
+        checks::push::NAME => say!("reason-last-grip-push", finding = found.told(), margin = margin(rig)),
+        _ => say!("reason-last-grip-torque", finding = found.told(), margin = margin(rig)),
     }
 }
 
@@ -145,8 +151,10 @@ pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f6
     });
     let worst = found.max_by(|a, b| a.0.utilisation.total_cmp(&b.0.utilisation));
     worst.map_or_else(
-        || (checks::drill::NAME, "a driven tool would bend the bar away more than allowed".into()),
-        |(f, text, t)| (f.check, f.told(&format!("under the tool for {text}, at a turned length of {t:.1} mm,"))),
+        || (checks::drill::NAME, say!("drill-fails")),
+        |(f, work, t)| {
+            (f.check, say!("reason-under-tool", work = work, turned = format!("{t:.1}"), finding = f.told()))
+        },
     )
 }
 
@@ -156,9 +164,9 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
     let state = State { turned_mm: t, counter: Counter::of(nose), guide: rig.guide(t, last_mm, t) };
-    let one = |by: &str, text: &str| vec![Reason { by: by.into(), text: text.into() }];
+    let one = |by: &str, text: String| vec![Reason { by: by.into(), text }];
     let Ok(answers) = rig.answers(&state) else {
-        return one("support", "the supports leave the bar free to move");
+        return one("support", say!("support-fails"));
     };
     let piece = if side == Side::End { station - 1 } else { station };
     let segment = &looker.segments[looker.grid.segment[piece]];
@@ -173,12 +181,15 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
         found.extend(checks::worst(checks::all(&view)));
     }
     if found.is_empty() {
-        return one("check", "a check fails");
+        return one("check", say!("check-fails"));
     }
-    let held = nose.map_or("with the front free".to_string(), |g| format!("held at {g:.1} mm"));
+    let turned = format!("{t:.1}");
     let told = |f: &checks::Finding| Reason {
         by: f.check.into(),
-        text: format!("{held}, {}", f.told(&format!("at a turned length of {t:.1} mm"))),
+        text: match nose {
+            None => say!("reason-front-free", turned = turned, finding = f.told()),
+            Some(g) => say!("reason-gripped", nose = format!("{g:.1}"), turned = turned, finding = f.told()),
+        },
     };
     found.iter().map(told).collect()
 }

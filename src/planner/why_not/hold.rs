@@ -2,12 +2,14 @@
 //! at once.
 
 use crate::job::{Interrupt, SectionKind};
+use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::frontier::broken;
 use crate::planner::why_not::no_hold::{NoHold, earliest_mm, nowhere, too_early};
 use crate::planner::why_not::walk::{Walk, walk};
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
+use crate::say;
 
 /// Why a collet that could hold somewhere does not take hold up to a turned length.
 pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) -> NoHold {
@@ -21,9 +23,8 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
     let stops: Vec<usize> = stations.iter().filter(can_begin).copied().collect();
     if stops.is_empty() {
         let why = why_no_stop(rig, from_mm, farthest_mm);
-        return NoHold::Because(format!(
-            "collet {name} could take hold between {from_mm:.1} and {farthest_mm:.1} mm turned, but {why}"
-        ));
+        let (from, to) = (format!("{from_mm:.1}"), format!("{farthest_mm:.1}"));
+        return NoHold::Because(say!("grip-no-stop", collet = name, from = from, to = to, why = why));
     }
     // The grip that comes farthest, or else the checks that fail at once.
     let grips = || 0..looker.noses.len();
@@ -33,8 +34,8 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
     };
     let ends = stops.iter().flat_map(|k| looker.noses_at(*k).filter_map(|grip| from(*k, grip)));
     if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
-        let (nose, t) = (looker.noses[grip], grid.at(end.station));
-        return NoHold::Because(format!("gripped at {nose:.1} mm it comes no farther than {t:.1} mm: {}", end.told()));
+        let (nose, turned) = (format!("{:.1}", looker.noses[grip]), format!("{:.1}", grid.at(end.station)));
+        return NoHold::Because(say!("grip-no-farther", nose = nose, turned = turned, why = end.told()));
     }
     let last = stops.last().copied().unwrap_or(0);
     let t = grid.at(last);
@@ -43,13 +44,14 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
         x >= counter.nearest_mm - SAME_MM && x <= counter.farthest_mm + SAME_MM && looker.noses[*g] <= t + SAME_MM
     };
     let nearest = grips().filter(near).max_by(|a, b| looker.noses[*a].total_cmp(&looker.noses[*b]));
+    let turned = format!("{t:.1}");
     NoHold::Because(match nearest {
         Some(grip) => {
             let breaks = broken(looker, (grip, last), Side::Start, t);
-            let told = breaks.iter().map(|r| r.text.as_str()).collect::<Vec<_>>().join("; and ");
-            format!("collet {name} cannot take over there: {told}")
+            let why = lists::semicolons(&breaks.iter().map(|r| &r.text).collect::<Vec<_>>());
+            say!("grip-fails", collet = name, turned = turned, why = why)
         }
-        None => format!("at {t:.1} mm turned no place for collet {name} is within the counter-spindle's travel"),
+        None => say!("grip-out-of-travel", turned = turned, collet = name),
     })
 }
 
@@ -58,11 +60,10 @@ fn why_no_stop(rig: &Rig<'_>, from_mm: f64, to_mm: f64) -> String {
     let sections = rig.job.shaft.sections.iter().enumerate();
     let mut there = sections.filter(|(_, s)| s.to_mm >= from_mm - SAME_MM && s.from_mm <= to_mm + SAME_MM);
     let Some((i, section)) = there.find(|(_, s)| s.interrupt == Interrupt::Never) else {
-        return "no stop lies between them: what is cut in several travels is interrupted between its segments only"
-            .into();
+        return say!("grip-no-stop-segments");
     };
     match section.kind {
-        SectionKind::Thread(_) => format!("{} is a thread, which must not be interrupted", section.label(i)),
-        _ => format!("{} must not be interrupted", section.label(i)),
+        SectionKind::Thread(_) => say!("grip-no-stop-thread", section = section.label(i)),
+        _ => say!("grip-no-stop-never", section = section.label(i)),
     }
 }

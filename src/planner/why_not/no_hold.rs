@@ -1,8 +1,10 @@
 //! Why a collet can take hold nowhere, in words: its range, the places, sections that must not be gripped.
 
 use crate::job::Job;
+use crate::lang::lists;
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
+use crate::say;
 
 /// Largest number of sections or other collets that are told as reasons; more would hide the main point.
 pub const REASONS: usize = 2;
@@ -18,7 +20,7 @@ pub enum NoHold {
 
 /// Why a collet can hold nowhere at all.
 pub fn nowhere(rig: &Rig<'_>) -> NoHold {
-    let Some(collet) = rig.collet else { return NoHold::Because("the machine has no counter-spindle".into()) };
+    let Some(collet) = rig.collet else { return NoHold::Because(say!("grip-no-counter-spindle")) };
     let sections = rig.job.shaft.sections.iter().enumerate();
     let fitting: Vec<_> = sections.filter(|(_, s)| s.is_plain() && collet.holds(s.largest_mm())).collect();
     if fitting.is_empty() {
@@ -29,24 +31,22 @@ pub fn nowhere(rig: &Rig<'_>) -> NoHold {
         let name = s.label(*i);
         let in_front = rig.profile.largest_in_front_mm(s.to_mm);
         if !s.grip {
-            format!("{name} must not be gripped")
+            say!("grip-forbidden", section = name)
         } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
-            format!("never to grip {name} is wished")
+            say!("grip-wished-never", section = name)
         } else if in_front > collet.passes_mm {
-            format!(
-                "{in_front} mm in front of {name} does not pass collet {}, which passes {} mm",
-                collet.name, collet.passes_mm
-            )
+            let (front, passes) = (in_front.to_string(), collet.passes_mm.to_string());
+            say!("grip-front-too-thick", front = front, section = name, collet = collet.name, passes = passes)
         } else if s.from_mm + collet.hold_mm > deep_mm && s.length_mm() >= collet.hold_mm {
-            format!("{name} lies deeper than the counter-spindle's bore of {deep_mm} mm takes in")
+            say!("grip-too-deep", section = name, depth = deep_mm.to_string())
         } else {
-            format!("{name} has no clear length of {} mm for collet {}", collet.hold_mm, collet.name)
+            say!("grip-no-clear-length", section = name, hold = collet.hold_mm.to_string(), collet = collet.name)
         }
     };
-    let told = fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>().join("; ");
+    let told = lists::semicolons(&fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>());
     NoHold::Because(match fitting.len().saturating_sub(REASONS) {
         0 => told,
-        more => format!("{told}; and so for {more} more"),
+        more => say!("grip-more-sections", reasons = told, more = more),
     })
 }
 
@@ -63,11 +63,8 @@ pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHol
     let first = noses.iter().copied().min_by(f64::total_cmp)?;
     let section = rig.held_section(first);
     let told = || {
-        NoHold::Because(format!(
-            "collet {} can take hold on {} at the earliest, and for that {from_mm:.1} mm must be turned",
-            collet.name,
-            rig.job.shaft.sections[section].label(section)
-        ))
+        let name = rig.job.shaft.sections[section].label(section);
+        NoHold::Because(say!("grip-too-early", collet = collet.name, section = name, from = format!("{from_mm:.1}")))
     };
     (from_mm > farthest_mm + SAME_MM).then(told)
 }
@@ -85,18 +82,21 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     }
     if !told.is_empty() {
         told.truncate(REASONS);
-        return told.join("; ");
+        return lists::semicolons(&told);
     }
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
-    let ranges: Vec<String> =
-        collets.map(|c| format!("collet {} holds {} to {} mm", c.name, c.smallest_mm, c.largest_mm)).collect();
+    let range = |c: &crate::job::Collet| {
+        let (from, to) = (c.smallest_mm.to_string(), c.largest_mm.to_string());
+        say!("grip-collet-range", collet = c.name, from = from, to = to)
+    };
+    let ranges: Vec<String> = collets.map(range).collect();
     let mut plain: Vec<f64> =
         job.shaft.sections.iter().filter(|s| s.is_plain()).map(crate::job::Section::largest_mm).collect();
     plain.sort_by(f64::total_cmp);
     plain.dedup();
-    let plain: Vec<String> = plain.iter().take(4).map(|d| format!("{d} mm")).collect();
+    let plain: Vec<String> = plain.iter().take(4).map(|d| say!("length-mm", length = d.to_string())).collect();
     if plain.is_empty() {
-        return "the shaft has no plain section that a collet could hold".into();
+        return say!("grip-nothing-plain");
     }
-    format!("no plain section ({}) fits a collet: {}", plain.join(", "), ranges.join(", "))
+    say!("grip-no-collet-fits", diameters = lists::commas(&plain), collets = lists::commas(&ranges))
 }

@@ -6,6 +6,7 @@ use crate::planner::why_not::{frontier, no_hold};
 use crate::process::checks::{self, Event, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
 use crate::process::{Answers, Guide, State};
+use crate::say;
 
 /// A state of a piece, with its answers.
 struct StateAt {
@@ -49,10 +50,7 @@ impl Unguided<'_> {
         let rig = self.ground.rig;
         let free = !came.gripped && rig.job.machine.counter_spindle.is_some();
         let no_hold = free.then(|| no_hold::too_early(rig, &self.noses, grid.at(far))).flatten();
-        let stopped = stopped.unwrap_or_else(|| Stopped {
-            rule: "collet".into(),
-            text: "nothing takes hold of the finished front".into(),
-        });
+        let stopped = stopped.unwrap_or_else(|| Stopped { rule: "collet".into(), text: say!("front-not-gripped") });
         let collet = rig.collet.map(|c| c.name.clone());
         Blocked { no_hold, collet, ..Blocked::found(grid.at(far), &stopped.rule, stopped.text, section) }
     }
@@ -60,7 +58,7 @@ impl Unguided<'_> {
     /// An error where a grip does not hold the part at part-off.
     fn comes_off(&self, grip: usize) -> Result<(), Stopped> {
         let stopped = |found: Option<Finding>| match found {
-            None => Stopped { rule: "collet".into(), text: "nothing holds the part at part-off".into() },
+            None => Stopped { rule: "collet".into(), text: say!("part-off-not-held") },
             Some(f) => Stopped { rule: f.check.into(), text: frontier::last_grip(self.ground.rig, &f) },
         };
         self.parted(grip).map(|_| ()).map_err(stopped)
@@ -83,12 +81,12 @@ impl Unguided<'_> {
         let gripped = grip < self.noses.len();
         if !self.travels(i, j, grip) {
             let nose = self.noses.get(grip).copied().unwrap_or(0.0);
-            let text = format!("the counter-spindle that holds at {nose:.1} mm does not travel that far");
+            let text = say!("travel-too-short", nose = format!("{nose:.1}"));
             return Err(Stopped { rule: "counter_spindle_travel".into(), text });
         }
         let shut = |k: usize| grid.is_shut(&self.state(k, grip, j));
         if !grid.shut.is_empty() && (i..=j).any(shut) {
-            return Err(Stopped { rule: "support".into(), text: "a place between the looked-at ones breaks".into() });
+            return Err(Stopped { rule: "support".into(), text: say!("proof-found-limit") });
         }
         // The end first: most pieces that fail do so there.
         self.passes(j - 1, &self.column(grip, j, j), gripped)?;
@@ -104,18 +102,27 @@ impl Unguided<'_> {
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
         let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, j, *mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
+            let turned = format!("{:.1}", state.turned_mm);
+            let work = &task.text;
             if state.turned_mm > grid.at(j) + SAME_MM {
                 match checks::fed_on(rig, self.ground.segments, &state) {
-                    Ok(Some(f)) if !f.passes() => return Err(told(&f, &format!("fed on for {}", task.text))),
+                    Ok(Some(f)) if !f.passes() => {
+                        return Err(told(&f, say!("reason-fed-on", turned = turned, work = work, finding = f.told())));
+                    }
                     Ok(_) => {}
-                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: say!("support-fails") }),
                 }
             }
             for found in checks::at_event(rig, &state, Event::Works(task)) {
                 match found {
                     Ok(f) if f.passes() => {}
-                    Ok(f) => return Err(told(&f, &format!("under the tool for {}", task.text))),
-                    Err(_) => return Err(Stopped { rule: "support".into(), text: "nothing holds the bar".into() }),
+                    Ok(f) => {
+                        return Err(told(
+                            &f,
+                            say!("reason-under-tool", work = work, turned = turned, finding = f.told()),
+                        ));
+                    }
+                    Err(_) => return Err(Stopped { rule: "support".into(), text: say!("support-fails") }),
                 }
             }
         }
@@ -134,13 +141,15 @@ impl Unguided<'_> {
             let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
             for f in checks::all(&view) {
                 if f.utilisation > PASSES_UP_TO {
-                    let set = match s.state.guide {
+                    let turned = format!("{:.1}", s.state.turned_mm);
+                    let text = match s.state.guide {
                         Guide::Collet { stage_end_mm } => {
-                            format!(", with the bar fed out for the piece that ends at {stage_end_mm:.1} mm,")
+                            let end = format!("{stage_end_mm:.1}");
+                            say!("reason-bar-fed-out", turned = turned, end = end, finding = f.told())
                         }
-                        _ => String::new(),
+                        _ => say!("reason-turned", turned = turned, finding = f.told()),
                     };
-                    return Err(told(&f, &format!("at a turned length of {:.1} mm{set}", s.state.turned_mm)));
+                    return Err(told(&f, text));
                 }
             }
         }
@@ -149,12 +158,12 @@ impl Unguided<'_> {
             && !f.passes()
         {
             let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
-            return Err(told(&f, &format!("over the piece that ends at {end:.1} mm")));
+            return Err(told(&f, say!("reason-along-cut", end = format!("{end:.1}"), finding = f.told())));
         }
         Ok(())
     }
 }
 
-fn told(f: &Finding, place: &str) -> Stopped {
-    Stopped { rule: f.check.into(), text: f.told(place) }
+fn told(f: &Finding, text: String) -> Stopped {
+    Stopped { rule: f.check.into(), text }
 }

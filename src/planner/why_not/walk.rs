@@ -6,6 +6,7 @@ use crate::planner::why_not::frontier::{self, End, bent, broken, failing};
 use crate::planner::why_not::wished;
 use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
+use crate::say;
 
 /// The result of a walk with one grip.
 pub(super) enum Walk {
@@ -39,7 +40,7 @@ pub(super) fn walk(
     for k in from..grid.last() {
         crate::spread::checkpoint();
         if k > from && grid.stations[k].wished {
-            let text = format!("no grip goes on from the hand-over wished at {} mm", grid.at(k));
+            let text = say!("wish-no-grip-goes-on", at = grid.at(k).to_string());
             return Walk::Ends(End::by(k, wished::NAME, text));
         }
         let t = grid.fed_to(k + 1);
@@ -47,10 +48,7 @@ pub(super) fn walk(
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
         {
-            let text = format!(
-                "the counter-spindle that holds at {g:.1} mm is at the end of its travel of {} mm",
-                counter.farthest_mm
-            );
+            let text = say!("travel-end", nose = format!("{g:.1}"), farthest = counter.farthest_mm.to_string());
             reasons.push(Reason { by: "counter_spindle_travel".into(), text });
         }
         if t - grid.at(last) > stroke + SAME_MM {
@@ -58,12 +56,11 @@ pub(super) fn walk(
             match inside.filter(|_| gripped) {
                 Some(m) => last = m,
                 None => {
-                    let why = if gripped {
-                        "and no surface on the way may be interrupted"
+                    let text = if gripped {
+                        say!("stroke-end-no-stop", stroke = stroke.to_string())
                     } else {
-                        "and it must not re-grip while the front is free"
+                        say!("stroke-end-front-free", stroke = stroke.to_string())
                     };
-                    let text = format!("the headstock is at the end of its stroke of {stroke} mm, {why}");
                     reasons.push(Reason { by: "stroke".into(), text });
                     // Other reasons are looked for with the headstock as near the bush as the stroke allows.
                     last = (last..k).find(|m| t - grid.at(*m) <= stroke + SAME_MM).unwrap_or(k);
@@ -87,14 +84,14 @@ pub(super) fn walk(
         passed(k + 1, last);
     }
     match (gripped, machine.counter_spindle.is_some()) {
-        (false, true) => Walk::Ends(End::by(grid.last(), "collet", "nothing holds the part at part-off".into())),
+        (false, true) => Walk::Ends(End::by(grid.last(), "collet", say!("part-off-not-held"))),
         (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
             let nose_mm = nose.unwrap_or(0.0);
             let found = checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten();
             let told = |f: &checks::Finding| Reason { by: f.check.into(), text: frontier::last_grip(rig, f) };
             let reasons: Vec<Reason> = failing(found).iter().map(told).collect();
             if reasons.is_empty() {
-                let text = "the last grip does not hold the part after part-off".into();
+                let text = say!("support-fails-last-grip");
                 return Walk::Ends(End::by(grid.last(), "support", text));
             }
             Walk::Ends(End::new(grid.last(), reasons))

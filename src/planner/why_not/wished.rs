@@ -8,6 +8,7 @@ use crate::planner::why_not::blocked::Blocked;
 use crate::process::Rig;
 use crate::process::segments::Segment;
 use crate::process::stops::SAME_MM;
+use crate::say;
 
 /// Name of the rule that stops the bar where a wish cannot be met, or where no stage goes on from a wished hand-over.
 pub const NAME: &str = "wish";
@@ -18,15 +19,17 @@ pub fn impossible(rig: &Rig<'_>, segments: &[Segment], lands: &[Land]) -> Option
     for wish in &rig.job.wishes.hand_overs {
         let section = shaft.section_at(wish.at_mm);
         let name = shaft.sections[section].label(section);
-        let why = match (&rig.collet, wish.nose_mm) {
-            (None, _) => "the machine has no counter-spindle that could take hold".to_owned(),
-            _ if !rig.stop_at(segments, wish.at_mm).allowed() => format!("the feed must not stop there, on {name}"),
+        let told = wish.told();
+        let text = match (&rig.collet, wish.nose_mm) {
+            (None, _) => say!("wish-impossible-no-counter-spindle", wish = told),
+            _ if !rig.stop_at(segments, wish.at_mm).allowed() => {
+                say!("wish-impossible-no-stop", wish = told, section = name)
+            }
             (Some(collet), Some(nose)) if !on_a_land(lands, nose) => {
-                format!("collet {} cannot hold with its nose there", collet.name)
+                say!("wish-impossible-no-grip", wish = told, collet = collet.name)
             }
             _ => continue,
         };
-        let text = format!("to {} is wished, but {why}", wish.told());
         return Some(Blocked::found(wish.at_mm, NAME, text, section));
     }
     None

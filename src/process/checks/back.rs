@@ -2,8 +2,9 @@
 
 use super::super::rig::Rig;
 use super::super::state::{Counter, Guide, State};
-use super::{Check, Event, Find, Finding, Told};
+use super::{Check, Event, Find, Finding, Says};
 use crate::mechanics::beam::Unheld;
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "back";
@@ -13,7 +14,7 @@ const UNIT: &str = "mm";
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::of("the bending"),
+    says: Says { found: |_, demand, limit| say!("finding-back", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["tolerance_share", "tools"],
     find: Find::AtEvent(|rig, _, event| match event {
         Event::HoldsLast { nose_mm, .. } => find(rig, nose_mm).transpose(),

@@ -3,7 +3,8 @@
 use super::super::rig::Rig;
 use super::super::state::State;
 use super::speed_law::{Growth, SpeedLaw};
-use super::{Bound, Check, Find, Told};
+use super::{Check, Find, Says};
+use crate::say;
 
 /// Radial room around the largest diameter in front of the nose, minus the clearance to keep, mm; none while the front is free.
 pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
@@ -17,10 +18,9 @@ pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
 pub const CHECK: Check = Check {
     name: "bore",
     unit: "mm",
-    told: Told {
-        subject: Some("the bow in the counter-spindle's bore"),
-        bound: Bound::AtMost,
-        without_limit: Some("the shaft has no room in the counter-spindle's bore {place}, its clearance left free"),
+    says: Says {
+        found: |_, demand, limit| say!("finding-bore", demand = demand, limit = limit),
+        without_limit: Some(|| say!("finding-bore-no-room")),
     },
     lifted_by: &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
     find: Find::BySpeed(|rig, state, answers| {

@@ -6,9 +6,10 @@
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
 use super::super::state::State;
-use super::{Bound, Check, Find, Finding, Told, View};
+use super::{Check, Find, Finding, Says, View};
 use crate::mechanics::chatter::{depth_limit_mm, least_real_bound, radial_cutting_stiffness};
 use crate::mechanics::cutting::cut;
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "chatter";
@@ -69,7 +70,7 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told { subject: Some("the depth of cut"), bound: Bound::BeginsAt, without_limit: None },
+    says: Says { found: |_, demand, limit| say!("finding-chatter", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["tools", "bar", "ap_max"],
     find: Find::AtRest(|v| {
         let safe = bound(v)?;

@@ -6,8 +6,9 @@
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
-use super::{Check, Find, Finding, Told};
+use super::{Check, Find, Finding, Says};
 use crate::job::Holding;
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "cut";
@@ -34,7 +35,7 @@ pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::of("the change of the diameter"),
+    says: Says { found: |_, demand, limit| say!("finding-cut", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["tolerance_share", "tools"],
     find: Find::AtRest(|v| {
         if v.segment.work != Work::Turn || v.rig.job.holding == Holding::NoBush {

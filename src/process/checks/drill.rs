@@ -2,8 +2,9 @@
 
 use super::super::rig::Rig;
 use super::super::state::State;
-use super::{Check, Event, Find, Finding, Told};
+use super::{Check, Event, Find, Finding, Says};
 use crate::mechanics::beam::Unheld;
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "drill";
@@ -13,7 +14,7 @@ const UNIT: &str = "mm";
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::of("bending"),
+    says: Says { found: |_, demand, limit| say!("finding-drill", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["drill"],
     find: Find::AtEvent(|rig, state, event| match event {
         Event::Works(task) => Some(find(rig, state, task.at_mm, task.thrust_n?)),

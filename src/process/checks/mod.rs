@@ -24,6 +24,7 @@ use super::segments::Segment;
 use super::state::{Counter, Guide, State};
 use crate::job::plan::CheckResult;
 use crate::mechanics::beam::Unheld;
+use crate::say;
 use speed_law::SpeedLaw;
 
 /// The largest utilisation reported. It stands for infinity, because every number printed must be finite.
@@ -67,11 +68,11 @@ impl Finding {
         }
     }
 
-    /// The finding at a place in words: `stiffness at … is 0.95 N/µm where at least 1 N/µm is needed`.
-    pub fn told(&self, place: &str) -> String {
-        let about = about(self.check).map_or(Told::AS_NAMED, |c| c.told);
-        if let Some(text) = about.without_limit.filter(|_| self.limit <= 0.0) {
-            return text.replace("{place}", place);
+    /// The finding in words: `the stiffness of the bar is 0.95 N/µm, at least 1 N/µm is needed`.
+    pub fn told(&self) -> String {
+        let says = about(self.check).map_or(Says::AS_NAMED, |c| c.says);
+        if let Some(text) = says.without_limit.filter(|_| self.limit <= 0.0) {
+            return text();
         }
         let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
         let size = if self.limit == 0.0 { self.demand.abs() } else { self.limit.abs() };
@@ -87,13 +88,7 @@ impl Finding {
         // The smallest number of decimals with which value and limit look different.
         let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
         let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
-        let subject = about.subject.unwrap_or(self.check);
-        let holds = match about.bound {
-            Bound::AtLeast => format!("at least {limit}{unit} is needed"),
-            Bound::BeginsAt => format!("{} begins at {limit}{unit}", self.check),
-            Bound::AtMost => format!("at most {limit}{unit} is allowed"),
-        };
-        format!("{subject} {place} is {demand}{unit} where {holds}")
+        (says.found)(self.check, &format!("{demand}{unit}"), &format!("{limit}{unit}"))
     }
 
     /// The finding for a demand that must not exceed a limit.
@@ -156,36 +151,21 @@ pub enum Find {
     AtEvent(fn(&Rig<'_>, &State, Event<'_>) -> Option<Result<Finding, Unheld>>),
 }
 
-/// On which side of the limit the value must stay, with the words for it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Bound {
-    /// `at most … is allowed`.
-    AtMost,
-    /// `at least … is needed`.
-    AtLeast,
-    /// `… begins at …`.
-    BeginsAt,
-}
-
 /// The words for a finding.
 #[derive(Debug, Clone, Copy)]
-pub struct Told {
-    /// Name of the value that is compared with the limit; none: the name of the check.
-    pub subject: Option<&'static str>,
-    /// The side on which the value must stay.
-    pub bound: Bound,
-    /// Sentence used instead if the limit is not positive, so that nothing can pass; `{place}` stands for the place.
-    pub without_limit: Option<&'static str>,
+pub struct Says {
+    /// From the name of the check, the value and its limit, both with their unit.
+    pub found: fn(&str, &str, &str) -> String,
+    /// Used instead if the limit is not positive, so that nothing can pass.
+    pub without_limit: Option<fn() -> String>,
 }
 
-impl Told {
+impl Says {
     /// The value has the name of the check, and the limit is an upper one.
-    pub const AS_NAMED: Told = Told { subject: None, bound: Bound::AtMost, without_limit: None };
-
-    /// As [`Told::AS_NAMED`], with another name for the value.
-    pub const fn of(subject: &'static str) -> Told {
-        Told { subject: Some(subject), ..Told::AS_NAMED }
-    }
+    pub const AS_NAMED: Says = Says {
+        found: |check, demand, limit| say!("finding-at-most", check = check, demand = demand, limit = limit),
+        without_limit: None,
+    };
 }
 
 /// A check.
@@ -196,7 +176,7 @@ pub struct Check {
     /// Unit of demand and limit; empty for a ratio.
     pub unit: &'static str,
     /// The words for a finding.
-    pub told: Told,
+    pub says: Says,
     /// Names (as in `planner::advice`) of the single changes of a job that may make the check pass.
     pub lifted_by: &'static [&'static str],
     /// How the demand is found.

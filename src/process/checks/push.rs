@@ -6,7 +6,8 @@
 
 use super::super::features::Task;
 use super::super::rig::Rig;
-use super::{Check, Event, Find, Finding, Told};
+use super::{Check, Event, Find, Finding, Says};
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "push";
@@ -16,7 +17,7 @@ const UNIT: &str = "N";
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::AS_NAMED,
+    says: Says { found: |_, demand, limit| say!("finding-push", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],
     find: Find::AtEvent(|rig, _, event| match event {
         Event::Begins => front(rig).map(Ok),

@@ -1,6 +1,7 @@
 //! `sag`: self-weight deflection over the unsupported span.
 
-use super::{Check, Find, Finding, Told};
+use super::{Check, Find, Finding, Says};
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "sag";
@@ -10,7 +11,7 @@ const UNIT: &str = "mm";
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::AS_NAMED,
+    says: Says { found: |_, demand, limit| say!("finding-sag", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["sag"],
     find: Find::AtRest(|v| {
         Some(Finding::at_most(NAME, UNIT, v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm))

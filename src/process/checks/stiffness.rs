@@ -1,6 +1,7 @@
 //! `stiffness`: the least lateral stiffness of the unsupported span; with an opposed pair the stiffness at the tool.
 
-use super::{Bound, Check, Find, Finding, Told};
+use super::{Check, Find, Finding, Says};
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "stiffness";
@@ -10,7 +11,10 @@ const UNIT: &str = "N/µm";
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told { bound: Bound::AtLeast, ..Told::AS_NAMED },
+    says: Says {
+        found: |_, demand, limit| say!("finding-stiffness", demand = demand, limit = limit),
+        ..Says::AS_NAMED
+    },
     lifted_by: &["stiffness_min", "tools", "bar", "collet"],
     find: Find::AtRest(|v| {
         let limit = v.rig.job.limits.stiffness_min_n_per_um;

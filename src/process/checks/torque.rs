@@ -3,7 +3,8 @@
 
 use super::super::rig::Rig;
 use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
-use super::{Check, Event, Find, Finding, Told};
+use super::{Check, Event, Find, Finding, Says};
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "torque";
@@ -22,7 +23,7 @@ pub fn demand_nm(rig: &Rig<'_>) -> f64 {
 pub const CHECK: Check = Check {
     name: NAME,
     unit: UNIT,
-    told: Told::AS_NAMED,
+    says: Says { found: |_, demand, limit| say!("finding-torque", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["clamp_force", "torque_margin", "bar"],
     find: Find::AtEvent(|rig, _, event| match event {
         Event::HoldsLast { nose_mm, held_mm } => find(rig, nose_mm, held_mm).map(Ok),

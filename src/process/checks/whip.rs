@@ -4,7 +4,8 @@ use super::super::answers::Answers;
 use super::super::rig::Rig;
 use super::super::state::State;
 use super::speed_law::{Growth, SpeedLaw};
-use super::{Check, Find, Told};
+use super::{Check, Find, Says};
+use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "whip";
@@ -23,7 +24,7 @@ pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
 pub const CHECK: Check = Check {
     name: NAME,
     unit: "mm",
-    told: Told::AS_NAMED,
+    says: Says { found: |_, demand, limit| say!("finding-whip", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["rpm", "speed_floor", "whip", "straightness"],
     find: Find::BySpeed(|rig, state, answers| {
         // The bow of a gripped bar is largest in the middle of its span, the bow of a free bar at its front end.

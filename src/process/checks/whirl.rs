@@ -1,13 +1,14 @@
 //! `whirl`: ratio of speed to critical speed.
 
 use super::speed_law::{Growth, SpeedLaw};
-use super::{Check, Find, Told};
+use super::{Check, Find, Says};
+use crate::say;
 
 /// The check.
 pub const CHECK: Check = Check {
     name: "whirl",
     unit: "",
-    told: Told::of("the speed over the critical speed"),
+    says: Says { found: |_, demand, limit| say!("finding-whirl", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
     find: Find::BySpeed(|rig, _, answers| {
         Some(SpeedLaw { growth: Growth::Ratio, limit: rig.job.limits.whirl_ratio, at_mm: answers.critical_at_mm })

@@ -1,0 +1,80 @@
+//! The cautions that belong to every plan.
+//!
+//! General rules of safe turning, common practice, no source. The user's own risk assessment comes first.
+
+use super::{Plan, Verdict};
+use crate::lang::{self, lists};
+use crate::say;
+
+/// Places of lines named in one caution. The whole list is in the plan.
+const PLACES_NAMED: usize = 8;
+
+/// The line under every printed result: who is responsible for it.
+pub fn estimate() -> &'static str {
+    lang::text("estimate")
+}
+
+/// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
+pub fn cautions(plan: &Plan) -> Vec<String> {
+    let feasible = plan.verdict == Verdict::Feasible;
+    let has = |kinds: &[&str]| plan.shaft.features.iter().any(|f| kinds.contains(&f.kind.as_str()));
+    let mut list: Vec<String> = Vec::new();
+    if !feasible {
+        list.push(say!("caution-not-a-plan"));
+    }
+    list.push(say!("caution-estimate"));
+    list.push(say!("caution-who-decides"));
+    list.push(say!("caution-first-piece"));
+    list.push(say!("caution-limits"));
+    list.push(say!("caution-bar-behind"));
+    list.extend(front_free(plan));
+    if plan.stages.iter().any(|s| s.grip.is_some()) {
+        list.push(say!("caution-counter-spindle"));
+    }
+    if feasible && plan.stages.last().is_some_and(|s| s.grip.is_none()) {
+        list.push(say!("caution-part-off-not-held"));
+    }
+    if plan.layout.bush_land_mm.is_none() {
+        list.push(say!("caution-no-bush"));
+    }
+    if has(&["axial_hole", "tapped_hole", "hex_socket", "keyway"]) {
+        list.push(say!("caution-bored"));
+    } else if has(&["cross_hole", "keyseat"]) {
+        list.push(say!("caution-cross-work"));
+    }
+    if plan.cycle.as_ref().is_some_and(|c| feasible && c.overlap == "aside" && c.hidden_s > 0.0) {
+        list.push(say!("caution-work-aside"));
+    }
+    // Every socket and every keyway is shaved or punched. Without a plan no work is listed.
+    if !plan.features.is_empty() && has(&["hex_socket", "keyway"]) {
+        list.push(say!("caution-shaving"));
+    }
+    list.extend(never_line(plan));
+    list.push(say!("caution-chips"));
+    list
+}
+
+fn front_free(plan: &Plan) -> Option<String> {
+    let free: Vec<String> = plan.stages.iter().filter(|s| s.grip.is_none()).map(|s| s.number.to_string()).collect();
+    let stages = lists::commas(&free);
+    (!free.is_empty()).then(|| say!("caution-front-free", number = free.len(), stages = stages))
+}
+
+fn never_line(plan: &Plan) -> Option<String> {
+    let at = |mm: f64| format!("{mm:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let lines = plan.witnesses.iter().filter(|w| w.cause == "feature" && w.interrupt == "never");
+    let place = |number: usize, mm: f64| say!("caution-never-line-place", at = at(mm), section = section(plan, number));
+    let places: Vec<String> = lines.map(|w| place(w.section, w.at_mm)).collect();
+    let told = lists::at_most(PLACES_NAMED, &places);
+    (!places.is_empty()).then(|| say!("caution-never-line", places = told))
+}
+
+/// A section with its name, where it has one.
+fn section(plan: &Plan, number: usize) -> String {
+    let plain = say!("caution-section", number = number);
+    let name = plan.shaft.sections.iter().find(|s| s.number == number).map(|s| s.name.trim());
+    match name.filter(|n| !n.is_empty() && *n != plain) {
+        Some(name) => say!("caution-section-named", number = number, name = name),
+        None => plain,
+    }
+}
