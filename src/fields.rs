@@ -23,17 +23,17 @@ pub use work::*;
 /// One quantity of a job or machine file.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
 pub struct Field {
-    /// Path of the key in the file, `limits.whip`; a list's items have no number, `shaft.sections.length`.
+    /// Path of the key in the file, such as `limits.whip`. Items of a list have no number: `shaft.sections.length`.
     pub path: &'static str,
-    /// What it means, a phrase that fits after "the".
+    /// Its meaning: a phrase that fits after "the".
     pub what: &'static str,
-    /// Unit, empty for a ratio.
+    /// Unit. Empty: a ratio.
     pub unit: &'static str,
     /// Smallest allowed value.
     pub min: f64,
     /// Largest allowed value.
     pub max: f64,
-    /// Value where the file gives none; `None` where it must be given, may be absent, or is worked out.
+    /// Value if the file gives none. None: the file must give it, may leave it out, or the program calculates it.
     pub default: Option<f64>,
 }
 

@@ -29,7 +29,7 @@ pub struct Asked {
     pub rpm: Option<f64>,
 }
 
-/// What is found; the keys of `at --format json`.
+/// The mechanics at one turned length: the result of `at --format json`.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct At {
@@ -54,9 +54,9 @@ pub struct At {
     pub section: usize,
     pub work: String,
     pub checks: Vec<CheckResult>,
-    /// The bent bar, from the front face to the end of the headstock's hold.
+    /// Shape of the bent bar, from the front face to the end of the headstock collet's hold.
     pub shape: Vec<Bent>,
-    /// What was assumed to answer at all.
+    /// Assumptions that the calculation needed.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub notes: Vec<String>,
 }
@@ -66,9 +66,9 @@ pub struct At {
 #[allow(missing_docs)]
 pub struct Bent {
     pub at_mm: f64,
-    /// Sag under its own weight, down.
+    /// Sag under its own weight, downward.
     pub weight_um: f64,
-    /// Deflection under the net radial force of the finishing travel, away from the tool.
+    /// Deflection from the net radial force of the finishing travel, away from the tool.
     pub cut_um: f64,
 }
 

@@ -14,25 +14,25 @@ pub struct Args {
     /// Turned length, mm.
     #[arg(long, value_name = "T")]
     turned: f64,
-    /// Nose of the counter-spindle's collet, mm from the front face; left out: the front is free.
+    /// Nose of the counter-spindle collet, mm from the front face. Default: the front end is free.
     #[arg(long, value_name = "G")]
     grip: Option<f64>,
-    /// Name of the collet; left out: the first that holds the diameter there.
+    /// Name of the collet. Default: the first collet that holds the diameter there.
     #[arg(long, value_name = "NAME")]
     collet: Option<String>,
-    /// Distance of the headstock's nose from the bush face, mm; left out: the worst of nine places.
+    /// Distance of the headstock's nose from the bush face, mm. Default: the worst of nine positions.
     #[arg(long, value_name = "H")]
     headstock: Option<f64>,
-    /// Without a bush: where the stage ends, mm; left out: at the turned length.
+    /// Without a bush: turned length at the end of the stage, mm. Default: the given turned length.
     #[arg(long, value_name = "B")]
     stage_end: Option<f64>,
-    /// Speed, rev/min; left out: that of the segment in cut.
+    /// Speed, rev/min. Default: the speed of the segment that is turned.
     #[arg(long, value_name = "N")]
     rpm: Option<f64>,
-    /// Another machine file in place of the job's.
+    /// Machine file to use instead of the machine of the job.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

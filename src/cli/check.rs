@@ -12,13 +12,13 @@ use std::path::PathBuf;
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// Another machine file in place of the job's.
+    /// Machine file to use instead of the machine of the job.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Says what each limit costs, by planning anew without it: takes many times longer.
+    /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
     #[arg(long)]
     costs: bool,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

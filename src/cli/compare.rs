@@ -21,10 +21,10 @@ const COLUMNS: usize = 100;
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// A machine file in place of the job's; may be given several times.
+    /// Machine file to use instead of the machine of the job. Repeat it for more machines.
     #[arg(long, value_name = "FILE")]
     machine: Vec<PathBuf>,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

@@ -23,31 +23,31 @@ enum Unit {
 pub struct Args {
     /// A drawing (.dxf) or a list of sections (.csv, .xlsx).
     file: PathBuf,
-    /// Where to write the job, never over a file that exists; left out: stdout.
+    /// File for the job. Default: stdout. An existing file is not overwritten.
     #[arg(long, value_name = "JOB")]
     out: Option<PathBuf>,
-    /// The machine file that the job names; left out: an invented machine as a placeholder.
+    /// Machine file for the job. Default: an invented machine as a placeholder.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Diameter of the bar in mm; left out: the next usual bar, as a placeholder.
+    /// Diameter of the bar, mm. Default: the next usual bar as a placeholder.
     #[arg(long, value_name = "MM")]
     stock: Option<f64>,
-    /// Name of the material; left out: the drawing's, or a placeholder.
+    /// Name of the material. Default: the material in the drawing, or a placeholder.
     #[arg(long, value_name = "NAME")]
     material: Option<String>,
-    /// Unit of the drawing in place of the one it names.
+    /// Unit of the drawing. Default: the unit that the drawing names.
     #[arg(long, value_enum)]
     units: Option<Unit>,
-    /// Scale of the drawing: 0.5 for 1:2; left out: from its dimensions' factor.
+    /// Scale of the drawing, 0.5 for 1:2. Default: from the factor of its dimensions.
     #[arg(long, value_name = "SCALE")]
     scale: Option<f64>,
-    /// Ends of lines up to this far apart are joined, mm.
+    /// Largest gap between the ends of two lines that the program closes, mm.
     #[arg(long, value_name = "MM", default_value_t = 0.05)]
     gap: f64,
-    /// The front face is the right or upper end of the drawing, not the left or lower one.
+    /// The front face is at the right or upper end of the drawing. Default: left or lower end.
     #[arg(long)]
     flip: bool,
-    /// Sheet of a workbook; left out: the first.
+    /// Sheet of a workbook. Default: the first sheet.
     #[arg(long, value_name = "NAME")]
     sheet: Option<String>,
 }

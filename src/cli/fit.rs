@@ -11,13 +11,13 @@ use std::path::PathBuf;
 pub struct Args {
     /// The readings file.
     readings: PathBuf,
-    /// Another machine file in place of the one the readings name.
+    /// Machine file to use instead of the machine in the readings file.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Where to write the machine-file fragment, never over a file that exists; left out: stdout.
+    /// File for the lines of the machine file. Default: stdout. An existing file is not overwritten.
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

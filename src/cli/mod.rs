@@ -50,13 +50,13 @@ impl Ending {
 /// How results are printed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
 enum Format {
-    /// For reading.
+    /// A text for people.
     Text,
-    /// One JSON document and nothing else.
+    /// One JSON document.
     Json,
 }
 
-/// Plans how a long slender shaft is turned on a sliding-head (guide-bush) lathe, and proves the plan.
+/// Plans the turning of a long slender shaft on a sliding-head (guide-bush) lathe, and proves the plan.
 #[derive(Debug, Parser)]
 #[command(name = "spanhold", version, arg_required_else_help = true)]
 struct Call {
@@ -66,28 +66,28 @@ struct Call {
 
 #[derive(Debug, Subcommand)]
 enum Command {
-    /// The whole plan: stages, grips, re-grips, segments, times, quote.
+    /// Makes the plan: stages, grips, headstock re-grips, segments, times and quote.
     Plan(plan::Args),
-    /// The verdict alone: can it be made so, and if not, what stops it and what would help.
+    /// Checks feasibility only. If the job is not feasible, it gives the cause and the changes that help.
     Check(check::Args),
-    /// The mechanics at one moment.
+    /// Calculates forces, deflections and checks at one turned length.
     At(at::Args),
-    /// The ways of holding and tooling it side by side, on one machine or several.
+    /// Compares plans with and without guide bush, with single tool and opposed pair, on one or more machines.
     Compare(compare::Args),
-    /// A stored plan against a (revised) job.
+    /// Checks a stored plan against a job. The job may be changed since.
     Recheck(recheck::Args),
-    /// Many jobs on all cores, one JSON line each, in input order.
+    /// Plans many jobs on all processor cores. Each job gives one line of JSON, in the order of the input.
     Batch(batch::Args),
-    /// A job drafted from a drawing (DXF) or a list of sections (CSV, XLSX).
+    /// Makes a draft job from a drawing (DXF) or a list of sections (CSV, XLSX).
     Draft(draft::Args),
-    /// Stiffnesses of bush, headstock and counter-spindle from readings taken on the machine.
+    /// Calculates the stiffness of bush, headstock and counter-spindle from readings on the machine.
     Fit(fit::Args),
-    /// The local page: change a job and see its plan at once.
+    /// Opens the local page in which you change a job and see its plan.
     #[cfg(feature = "page")]
     Page(page::Args),
-    /// The JSON Schema of a job, machine, readings or plan file, for editors.
+    /// Prints the JSON Schema of a job, machine, readings or plan file, for editors.
     Schema(schema::Args),
-    /// A commented job to start from.
+    /// Writes an example job with comments.
     New(new::Args),
 }
 

@@ -7,7 +7,7 @@ use std::path::PathBuf;
 /// What `new` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
-    /// Where to write it; left out: stdout.
+    /// File to write. Default: stdout. An existing file is not overwritten.
     file: Option<PathBuf>,
 }
 

@@ -4,6 +4,7 @@ use super::{Ending, out};
 use crate::diag::Diag;
 use crate::input::{self, Named, TEMPLATE};
 use crate::page::{self, Start};
+use crate::{lang, say};
 use std::io::ErrorKind;
 use std::path::PathBuf;
 
@@ -13,12 +14,12 @@ const PORT: u16 = 8417;
 /// What `page` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
-    /// The job file to start with; left out: a job to start from.
+    /// The job file to open. Default: an example job.
     job: Option<PathBuf>,
-    /// The port on 127.0.0.1; 0 takes a free one.
+    /// Port on 127.0.0.1. 0 takes a free port.
     #[arg(long, value_name = "N", default_value_t = PORT)]
     port: u16,
-    /// Prints the description of the page's interface (OpenAPI 3.1) and ends.
+    /// Prints the description of the interface (OpenAPI 3.1) and ends.
     #[arg(long)]
     openapi: bool,
 }
@@ -39,16 +40,16 @@ pub fn run(args: &Args) -> Ending {
     };
     let ready = |address: std::net::SocketAddr| {
         out::result(&format!("http://{address}/\n"));
-        out::say("open this address in a browser on this machine; Ctrl-C ends it\n");
+        out::say(&format!("{}\n", lang::text("page-opened")));
     };
     match page::serve(Start { job, machine }, args.port, ready) {
         Ok(()) => Ending::Done,
         Err(e) => {
             let help = match e.kind() {
-                ErrorKind::AddrInUse => "another page is open there; give `--port 0` for a free one",
-                _ => "give another `--port`",
+                ErrorKind::AddrInUse => lang::text("page-port-taken-help"),
+                _ => lang::text("page-port-help"),
             };
-            out::wrong_input(&[Diag::new(format!("the port {} cannot be served: {e}", args.port)).help(help)])
+            out::wrong_input(&[Diag::new(say!("page-port", port = args.port.to_string(), error = e.to_string())).help(help)])
         }
     }
 }

@@ -17,19 +17,19 @@ use std::path::PathBuf;
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// Another machine file in place of the job's.
+    /// Machine file to use instead of the machine of the job.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// Writes plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf, with the feature `pdf`) into this folder.
+    /// Folder for plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf with the feature `pdf`).
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
-    /// Says what each limit costs, by planning anew without it: takes many times longer.
+    /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
     #[arg(long)]
     costs: bool,
-    /// Runs the plan against scattered inputs (the job's `scatter`) and tells how often each check breaks.
+    /// Checks the plan with scattered inputs (`scatter` in the job) and shows how often each check fails.
     #[arg(long)]
     scatter: bool,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

@@ -19,10 +19,10 @@ pub struct Args {
     plan: PathBuf,
     /// The job file.
     job: PathBuf,
-    /// Another machine file in place of the job's.
+    /// Machine file to use instead of the machine of the job.
     #[arg(long, value_name = "FILE")]
     machine: Option<PathBuf>,
-    /// How stdout is written.
+    /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
 }

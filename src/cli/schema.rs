@@ -7,7 +7,7 @@ use clap::ValueEnum;
 /// What `schema` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
-    /// Which file.
+    /// Kind of file.
     #[arg(value_enum)]
     file: Which,
 }

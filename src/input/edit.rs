@@ -13,37 +13,36 @@ use crate::diag::Diag;
 #[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case", tag = "edit", deny_unknown_fields)]
 pub enum Edit {
-    /// The value at the end of the way becomes what is written here; maps on the way are made where they are missing.
-    /// An empty text drops the key.
+    /// Sets the value at the end of the path. Missing maps on the path are added. An empty text removes the key.
     Set {
-        /// The way to the value.
+        /// The path to the value.
         way: Vec<Step>,
-        /// What is written.
+        /// The new value, as written in YAML.
         value: String,
     },
-    /// An item is put into a list.
+    /// Inserts an item into a list.
     Insert {
-        /// The way to the list.
+        /// The path to the list.
         way: Vec<Step>,
-        /// In front of this item.
+        /// The new item comes before the item with this number.
         index: usize,
-        /// The item, as written.
+        /// The new item, as written in YAML.
         item: String,
     },
-    /// An item of a list is taken out.
+    /// Removes an item from a list.
     Remove {
-        /// The way to the list.
+        /// The path to the list.
         way: Vec<Step>,
-        /// The item.
+        /// Number of the item, from 0.
         index: usize,
     },
-    /// An item of a list changes places with another.
+    /// Exchanges two items of a list.
     Swap {
-        /// The way to the list.
+        /// The path to the list.
         way: Vec<Step>,
-        /// One.
+        /// Number of one item, from 0.
         index: usize,
-        /// The other.
+        /// Number of the other item, from 0.
         with: usize,
     },
 }

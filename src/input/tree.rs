@@ -42,13 +42,13 @@ pub struct Entry {
     pub entries: Vec<Entry>,
 }
 
-/// A step of the way to a value: a key, or the number of an item, from 0.
+/// A step of the path to a value: a key, or the number of an item, from 0.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(untagged)]
 pub enum Step {
     /// A key of a map.
     Key(String),
-    /// An item of a list, from 0.
+    /// Number of an item in a list, from 0.
     Item(usize),
 }
 

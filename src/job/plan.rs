@@ -20,17 +20,17 @@ use serde::{Deserialize, Serialize};
 
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
 
-/// Whether it can be made so.
+/// Whether the job is feasible.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Verdict {
-    /// A proven plan.
+    /// There is a plan, and it passes the proof.
     Feasible,
-    /// No plan; `shortfall` says why.
+    /// There is no plan. `shortfall` says why.
     Infeasible,
 }
 
-/// The whole answer to a job.
+/// The plan of a job, or the reason why there is none.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Plan {
@@ -43,47 +43,47 @@ pub struct Plan {
     pub holding: String,
     pub tools: String,
     pub machine: String,
-    /// Name of the counter-spindle collet; none when there is no plan or no counter-spindle.
+    /// Name of the counter-spindle collet. None: there is no plan or no counter-spindle.
     pub collet: Option<String>,
     pub stages: Vec<Stage>,
     pub hand_overs_mm: Vec<f64>,
     pub headstock_regrips_mm: Vec<f64>,
     pub segments: Vec<Segment>,
-    /// Speed at part-off, rev/min; none without a plan.
+    /// Speed at part-off, rev/min. None: there is no plan.
     pub part_off_rpm: Option<f64>,
     pub features: Vec<FeatureMoment>,
-    /// Lines the stops leave on surfaces (not at shoulders and grooves).
+    /// Witness lines that stops leave on surfaces. Lines at shoulders and grooves are left out.
     pub witnesses: Vec<Witness>,
     pub time_s: Times,
-    /// One part after the other, in time; none without a plan.
+    /// Times of both spindles from part to part. None: there is no plan.
     #[serde(default)]
     pub cycle: Option<Cycle>,
-    /// Tools and places; none where the machine file does not say what it has.
+    /// Tools and tool places. None: the machine file lists no tool places.
     #[serde(default)]
     pub tooling: Option<Tooling>,
-    /// The order; none where the job gives none, or there is no plan.
+    /// The order. None: the job has no order, or there is no plan.
     #[serde(default)]
     pub order: Option<OrderQuote>,
-    /// Smallest `1 - utilisation` of all checks of all stages.
+    /// Margin: the smallest `1 - utilisation` of all checks in all stages.
     pub margin: Option<f64>,
-    /// The check the margin belongs to, and where.
+    /// The check with this margin, and its position.
     pub margin_at: Option<CheckResult>,
     pub optimality: Optimality,
     pub quote: Quote,
     pub shortfall: Option<Shortfall>,
-    /// What each limit costs, dearest first; filled where it was asked for.
+    /// Time that each limit costs, the largest first. Empty without `--costs`.
     #[serde(default)]
     pub limit_costs: Vec<LimitCost>,
-    /// The plan against scattered inputs; filled where it was asked for.
+    /// Result of the plan with scattered inputs. None without `--scatter`.
     #[serde(default)]
     pub scatter: Option<ScatterReport>,
     pub input_digest: String,
-    /// What was assumed or lowered.
+    /// What the planner assumed or reduced.
     pub notes: Vec<String>,
     pub cautions: Vec<String>,
     pub shaft: ShaftOutline,
     pub layout: LayoutOutline,
-    /// Governing check along the turned length, ascending; a stop has two points, the state before and after it.
+    /// The check closest to its limit, by turned length. A stop has two points: before it and after it.
     pub trace: Vec<TracePoint>,
 }
 
@@ -114,7 +114,7 @@ impl Plan {
     }
 }
 
-/// One stage: one grip (or none) from one stop to the next.
+/// A stage: from one stop to the next, with one grip or with the front end free.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Stage {
@@ -123,24 +123,26 @@ pub struct Stage {
     pub from_mm: f64,
     pub to_mm: f64,
     pub travel_mm: f64,
-    /// None: the front is free.
+    /// The grip. None: the front end is free.
     pub grip: Option<GripPlace>,
     pub unsupported_max_mm: f64,
-    /// Cutting and travel overheads of the stage, s (no stops).
+    /// Time of the stage for cutting and moves between cuts, without stops, s.
     pub time_s: f64,
-    /// Distance of the counter-spindle's nose from the bush face at the start and the end; none while free.
+    /// Position of the counter-spindle's nose from the bush face at the start. None: the front end is free.
     pub counter_spindle_start_mm: Option<f64>,
+    /// The same at the end.
     pub counter_spindle_end_mm: Option<f64>,
-    /// Distance of the headstock's nose from the bush face at the start (after a re-grip there) and at the end
-    /// (before one).
+    /// Position of the headstock's nose from the bush face at the start, after a re-grip there.
     pub headstock_start_mm: f64,
+    /// The same at the end, before a re-grip there.
     pub headstock_end_mm: f64,
-    /// Turned lengths at which the headstock re-grips during this stage, both ends included where they belong to it.
+    /// Turned lengths of the headstock re-grips of this stage. Re-grips at its start or its end may belong to it.
     pub regrips_mm: Vec<f64>,
-    /// Lowest and highest speed of the stage, rev/min.
+    /// Lowest speed of the stage, rev/min.
     pub rpm_min: f64,
+    /// Highest speed of the stage, rev/min.
     pub rpm_max: f64,
-    /// The worst of each check over the stage, in the order of the list of checks.
+    /// The worst result of each check in the stage.
     pub checks: Vec<CheckResult>,
 }
 
@@ -151,7 +153,7 @@ impl Stage {
     }
 }
 
-/// Where the counter-spindle holds.
+/// The grip: what the counter-spindle's collet holds.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct GripPlace {
@@ -163,52 +165,52 @@ pub struct GripPlace {
     pub section: usize,
 }
 
-/// One check at its worst.
+/// The worst result of one check.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct CheckResult {
     pub check: String,
-    /// The value found, in `unit`.
+    /// The value found, in the unit that `unit` gives.
     pub demand: f64,
     pub limit: f64,
-    /// `N/µm`, `mm`, `N·m` or empty for a ratio.
+    /// `N/µm`, `mm` or `N·m`. Empty: a ratio.
     pub unit: String,
-    /// Share of the limit used; passes when at most 1.
+    /// Share of the limit that is used. The check passes if it is at most 1.
     pub utilisation: f64,
-    /// Turned length at which it is worst.
+    /// Turned length with the worst result.
     pub turned_mm: f64,
-    /// Place on the shaft at which it is worst.
+    /// Position on the shaft with the worst result, from the front face.
     pub at_mm: f64,
 }
 
-/// One piece of turning: a segment, cut at the stops.
+/// A segment: a length that is turned with the same travels. A stop divides it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Segment {
     /// From 1.
     pub section: usize,
-    /// `turn`, `plunge`, `thread` (single point), `whirl`.
+    /// `turn`, `plunge`, `thread` (single-point passes) or `whirl` (thread whirling).
     pub work: String,
     pub from_mm: f64,
     pub to_mm: f64,
     pub diameter_mm: f64,
     pub travels: usize,
-    /// Depth of cut of each travel, mm (of a pair: both tools, the leading one first).
+    /// Depth of cut of each travel, mm. An opposed pair: both tools, the leading tool first.
     pub depths_mm: Vec<f64>,
     /// Speed of the last travel, rev/min.
     pub rpm: f64,
     /// Feed of the last travel, mm/rev.
     pub feed_mm: f64,
-    /// `forward` or `back`.
+    /// Direction of turning: `forward` or `back`.
     pub turning: String,
     pub stage: usize,
     pub time_s: f64,
-    /// Why the speed was lowered: the check that asked for it.
+    /// The check that made the speed lower. None: the speed is not reduced.
     pub slowed_by: Option<String>,
     /// Infeed of each single-point threading pass, mm.
     #[serde(default)]
     pub infeeds_mm: Vec<f64>,
-    /// The passes of a single-point thread, after the turning that `rpm` and `feed_mm` belong to.
+    /// The passes of a single-point thread. They come after the turning, to which `rpm` and `feed_mm` belong.
     #[serde(default)]
     pub threading: Option<Threading>,
 }
@@ -218,13 +220,13 @@ pub struct Segment {
 #[allow(missing_docs)]
 pub struct Threading {
     pub passes: usize,
-    /// Rev/min.
+    /// Speed, rev/min.
     pub rpm: f64,
-    /// The feed of a pass, mm/rev.
+    /// Feed of a pass, mm/rev.
     pub pitch_mm: f64,
 }
 
-/// A feature and the moment it is cut.
+/// A feature, and the turned length at which it is cut.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
@@ -232,58 +234,63 @@ pub struct FeatureMoment {
     pub feature: String,
     pub text: String,
     pub at_mm: f64,
-    /// Turned length at which it is done; none after part-off.
+    /// Turned length when it is done. None: it is done after part-off.
     pub turned_mm: Option<f64>,
-    /// None after part-off.
+    /// The stage. None: it is done after part-off.
     pub stage: Option<usize>,
     pub time_s: f64,
-    /// Force along the axis, N, and torque about it, N·m, of work on an end; thrust across the shaft, N.
+    /// Axial force of work on an end, N.
     #[serde(default)]
     pub axial_n: Option<f64>,
+    /// Torque of work on an end, N·m.
     #[serde(default)]
     pub torque_nm: Option<f64>,
+    /// Thrust of work across the shaft, N.
     #[serde(default)]
     pub thrust_n: Option<f64>,
     #[serde(default)]
     pub tool: String,
 }
 
-/// A line left on a surface by a stop.
+/// A witness line: a line that a stop leaves on a surface.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Witness {
     pub at_mm: f64,
     /// From 1.
     pub section: usize,
-    /// `hand_over`, `regrip`, `segment`, `feature`.
+    /// Cause of the stop: `hand_over`, `regrip`, `segment` or `feature`.
     pub cause: String,
-    /// `never`, `avoid`, `free`: what the section says of it.
+    /// `interrupt` of the section: `never`, `avoid` or `free`.
     pub interrupt: String,
 }
 
-/// Time a part by cause, s.
+/// Time per part by cause, s.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Times {
     pub cutting: f64,
     pub segments: f64,
     pub hand_overs: f64,
-    /// Re-grips less what shared stops save.
+    /// Time of headstock re-grips, less the time that shared stops save.
     pub regrips: f64,
     pub features: f64,
     pub part_off: f64,
     pub back_work: f64,
-    /// Seconds charged for lines on `avoid` surfaces: the planner counts with them, they take no time and are in no total.
+    /// Allowance for witness lines on `avoid` surfaces, s. It is no machine time and is not in `total`.
     pub penalties: f64,
     pub total: f64,
 }
 
-/// How far from the proven best the plan may be, and on which grid.
+/// How close the plan is to the fastest plan on the stop positions that were tried.
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Optimality {
+    /// Largest share by which a plan on these stop positions can be faster. 0: no faster plan exists.
     pub gap: f64,
+    /// Number of stop positions tried.
     pub stations: usize,
+    /// Number of possible stages between them.
     pub arcs: usize,
 }
 
@@ -304,14 +311,14 @@ impl Optimality {
 #[allow(missing_docs)]
 pub struct Quote {
     pub pieces_per_bar: usize,
-    /// Bar used for one part, kg.
+    /// Material for one part, kg.
     pub material_kg: f64,
-    /// What is left of a bar after its last part, mm.
+    /// Bar remnant after the last part, mm.
     pub remnant_mm: f64,
     pub cost: Option<Cost>,
 }
 
-/// What one part costs.
+/// Cost per part.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Cost {
@@ -333,21 +340,22 @@ pub fn check_in_words(check: &str) -> &str {
 /// Separates the names of checks and rules that stop the bar together: `counter_spindle_travel and stroke`.
 pub const AND: &str = " and ";
 
-/// Why there is no plan and what would help.
+/// Why there is no plan, and what would help.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Shortfall {
+    /// The largest turned length that can be reached, mm.
     pub farthest_mm: f64,
-    /// Name of a check, or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
+    /// Cause: name of a check or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
     pub blocked_by: String,
-    /// Names of those that stop the bar there as well, where it goes farther only if all of them are lifted.
+    /// Names of further causes at the same place. The plan gets farther only if all of them are removed.
     #[serde(default)]
     pub blocked_with: Vec<String>,
-    /// One sentence.
+    /// The reason, in one sentence.
     pub text: String,
-    /// Ranked, best first; each alone makes it feasible.
+    /// Changes that make the job feasible, the best first. Each entry is enough.
     pub changes: Vec<Change>,
-    /// Where no single change is enough: what was tried, and which changes bring the bar farther.
+    /// What was tried if no single change is enough, and which changes come closest.
     #[serde(default)]
     pub tried: Option<String>,
 }
@@ -364,61 +372,61 @@ impl Shortfall {
     }
 }
 
-/// One change that would make it feasible.
+/// A change that makes the job feasible.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Change {
     pub change: String,
     pub from: serde_json::Value,
     pub to: serde_json::Value,
-    /// Time of a part with the change, less that with the fastest of the changes, s.
+    /// Extra time per part compared with the fastest of the changes, s.
     pub extra_time_s: Option<f64>,
     pub text: String,
 }
 
-/// What a limit costs.
+/// Time that a limit costs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct LimitCost {
     pub limit: String,
     pub now: serde_json::Value,
-    /// What the limit costs in all: the most that is saved without it, or at the best of the values tried, s a part.
+    /// The largest time saved without the limit or with the best value tried, s per part.
     pub seconds: f64,
-    /// The value at which that is saved.
+    /// The value that saves this time.
     #[serde(default)]
     pub best: serde_json::Value,
-    /// The nearest value at which the plan gets faster.
+    /// The closest value that makes the plan faster.
     pub next: serde_json::Value,
-    /// The time saved there, s a part.
+    /// Time saved with the closest value, s per part.
     pub next_seconds: f64,
     pub text: String,
 }
 
-/// A plan against scattered inputs.
+/// Result of a plan with scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterReport {
     pub samples: usize,
     pub seed: u64,
-    /// Share of sampled parts that break nothing.
+    /// Share of the sampled parts that meet all checks.
     pub good_share: f64,
     pub stages: Vec<ScatterStage>,
 }
 
-/// A stage against scattered inputs.
+/// Result of a stage with scattered inputs.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterStage {
     pub number: usize,
-    /// Share of parts that break something in this stage.
+    /// Share of the parts that fail a check in this stage.
     pub broken_share: f64,
-    /// Share of parts that break each check, worst first; checks that hold in all parts are left out.
+    /// Share of the parts that fail each check, the largest first. Checks that all parts meet are left out.
     pub broken: Vec<Broken>,
-    /// Turned length up to which it holds in 99 of 100 parts.
+    /// Turned length up to which 99 of 100 parts meet all checks.
     pub holds_to_mm: f64,
 }
 
-/// How often a check breaks.
+/// Share of the parts that fail a check.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Broken {

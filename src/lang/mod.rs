@@ -81,6 +81,12 @@ pub fn text(key: &'static str) -> &'static str {
     TEXTS.plain.get(key).map_or(key, String::as_str)
 }
 
+/// The texts whose keys begin with a prefix, for a reader that puts in arguments itself: they stand there as `{$name}`.
+pub fn texts_of(prefix: &str) -> BTreeMap<&'static str, &'static str> {
+    let texts = TEXTS.plain.iter().filter(|(key, _)| key.starts_with(prefix));
+    texts.map(|(key, text)| (key.as_str(), text.as_str())).collect()
+}
+
 /// A text with its arguments: what `say!` calls.
 pub fn with_arguments<const N: usize>(key: &'static str, arguments: [(&'static str, FluentValue<'_>); N]) -> String {
     TEXTS.formatted(key, Some(&FluentArgs::from_iter(arguments)))
@@ -171,6 +177,12 @@ mod tests {
     fn a_key_without_a_text_is_shown_as_it_is() {
         assert_eq!(text("no-such-key"), "no-such-key");
         assert_eq!(say!("no-such-key", number = 3), "no-such-key");
+    }
+
+    #[test]
+    fn arguments_that_are_not_given_stand_as_names() {
+        assert_eq!(texts_of("page-row-").get("page-row-button"), Some(&"{$what}: {$row}"));
+        assert!(texts_of("page-").keys().all(|key| key.starts_with("page-")));
     }
 
     #[test]

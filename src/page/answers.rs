@@ -14,7 +14,7 @@ use crate::input::{Named, read_texts};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::{self, Advice};
-use crate::report;
+use crate::{lang, report, say};
 
 /// Why there is no answer, with its HTTP status.
 pub type Refused = (StatusCode, Problem);
@@ -40,7 +40,7 @@ fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
 /// What is wrong with the texts.
 pub fn job_of(desk: &Desk, texts: &Texts) -> Result<Arc<Job>, Refused> {
     desk.job(texts, || read(texts)).map_err(|diags| {
-        let problem = Problem::new("the job cannot be read", "mend what is marked");
+        let problem = Problem::new(lang::text("page-input-wrong"), lang::text("page-input-wrong-help"));
         (StatusCode::UNPROCESSABLE_ENTITY, Problem { errors: told(&diags, texts, &trees(texts)), ..problem })
     })
 }
@@ -52,7 +52,7 @@ pub fn unusable(diag: Diag) -> Refused {
 
 /// The refusal for an error in this program.
 pub fn defect(defect: &Defect) -> Refused {
-    let problem = Problem::new(format!("a defect of ours: {defect}"), "please report it, with the job");
+    let problem = Problem::new(say!("page-defect", text = defect.to_string()), lang::text("page-defect-help"));
     (StatusCode::INTERNAL_SERVER_ERROR, problem)
 }
 

@@ -3,6 +3,7 @@
 use super::answers::Refused;
 use super::wire::Problem;
 use super::work::Desk;
+use crate::lang;
 use axum::Json;
 use axum::extract::rejection::JsonRejection;
 use axum::response::{IntoResponse, Response};
@@ -20,7 +21,7 @@ pub async fn answered<Q: Send + 'static, A: IntoResponse + Send + 'static>(
     let asked = match asked {
         Ok(Json(asked)) => asked,
         Err(rejected) => {
-            let help = "see /openapi.json for what this path takes";
+            let help = lang::text("page-see-description");
             return Problem::new(rejected.body_text(), help).with(rejected.status());
         }
     };

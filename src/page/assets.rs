@@ -2,8 +2,12 @@
 
 use axum::http::{StatusCode, Uri, header};
 use axum::response::{IntoResponse, Response};
+use serde_json::json;
+use std::collections::BTreeMap;
 
 use super::wire::Problem;
+use crate::lang;
+use crate::report::words;
 
 const HTML: &str = "text/html; charset=utf-8";
 const CSS: &str = "text/css; charset=utf-8";
@@ -26,6 +30,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/history.js" "history.js" JS,
     "/dom.js" "dom.js" JS,
     "/words.js" "words.js" JS,
+    "/tree.js" "tree.js" JS,
     "/form.js" "form.js" JS,
     "/layout.js" "layout.js" JS,
     "/drawing.js" "drawing.js" JS,
@@ -37,30 +42,31 @@ const FILES: &[(&str, &str, &str)] = files![
 pub async fn asset(uri: Uri) -> Response {
     match FILES.iter().find(|(path, ..)| *path == uri.path()) {
         Some((_, kind, text)) => ([(header::CONTENT_TYPE, *kind)], *text).into_response(),
-        None => Problem::new("there is no such page", "open the address that `spanhold page` printed")
+        None => Problem::new(lang::text("page-no-such-page"), lang::text("page-no-such-page-help"))
             .with(StatusCode::NOT_FOUND),
     }
 }
 
+/// Keys of a plan whose words differ from the key.
+const NAMED: [&str; 4] = ["hand_over", "regrip", "segment", "whirl"];
+
+/// The texts of the page by key, and keys of a plan in the words of every other output: a script of the page.
+pub async fn texts() -> Response {
+    let names: BTreeMap<&str, String> = NAMED.into_iter().map(|key| (key, words::key(key))).collect();
+    let (texts, names) = (json!(lang::texts_of("page-")), json!(names));
+    let script = format!("export const TEXTS = {texts};\nexport const NAMES = {names};\n");
+    ([(header::CONTENT_TYPE, JS)], script).into_response()
+}
+
 /// The answer to a method that the path does not take.
 pub async fn other_method() -> Response {
-    Problem::new("this path is not asked by this method", "see /openapi.json for the one it takes")
+    Problem::new(lang::text("page-wrong-method"), lang::text("page-see-description"))
         .with(StatusCode::METHOD_NOT_ALLOWED)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::report::words;
-
-    #[test]
-    fn the_page_says_keys_in_the_words_of_every_other_output() {
-        let script = FILES.iter().find(|(path, ..)| *path == "/words.js").map_or("", |(.., text)| *text);
-        for key in ["hand_over", "regrip", "segment", "whirl"] {
-            let line = format!("{key}: '{}'", words::key(key));
-            assert!(script.contains(&line), "{line}");
-        }
-    }
 
     #[test]
     fn the_machine_has_the_colours_of_the_diagram() {

@@ -12,7 +12,7 @@ use super::wire::{Problem, Texts};
 use super::work::Desk;
 use crate::defect::Defect;
 use crate::job::plan::Plan;
-use crate::report;
+use crate::{lang, report, say};
 
 /// Type of a workbook.
 const WORKBOOK: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -49,7 +49,7 @@ pub async fn export(
     // A name that is not text, such as `%ee`, is no format either.
     let format = format.map_or(String::new(), |Path(name)| name);
     let Some((_, kind, ending, writer)) = FORMATS.into_iter().find(|(name, ..)| *name == format) else {
-        return Problem::new("there is no such export", format!("there are {}", names().join(", ")))
+        return Problem::new(lang::text("page-no-such-export"), say!("page-exports", names = names().join(", ")))
             .with(StatusCode::NOT_FOUND);
     };
     answered(&desk, asked, move |desk, texts| {

@@ -12,6 +12,7 @@ use tokio::sync::Semaphore;
 
 use super::BODY_MAX_BYTES;
 use super::wire::Problem;
+use crate::{lang, say};
 
 /// Requests worked on or waiting at once. A browser opens six connections.
 const REQUESTS_MAX: usize = 32;
@@ -53,24 +54,24 @@ impl Guard {
         let text = |name: HeaderName| headers.get(name).map(|v| v.to_str().unwrap_or("?"));
         // Another page can make its own host name lead to this machine (DNS rebinding). Such a name is refused.
         if !text(header::HOST).is_some_and(|host| self.hosts.iter().any(|h| h == host)) {
-            return Some((StatusCode::FORBIDDEN, "the Host is not this page's"));
+            return Some((StatusCode::FORBIDDEN, lang::text("page-wrong-host")));
         }
         let ours = |origin: &str| self.hosts.iter().any(|h| origin.strip_prefix("http://") == Some(h));
         if text(header::ORIGIN).is_some_and(|origin| !ours(origin)) {
-            return Some((StatusCode::FORBIDDEN, "the Origin is not this page's"));
+            return Some((StatusCode::FORBIDDEN, lang::text("page-wrong-origin")));
         }
         let site = text(HeaderName::from_static("sec-fetch-site"));
         if site.is_some_and(|site| !matches!(site, "same-origin" | "none")) {
-            return Some((StatusCode::FORBIDDEN, "the request comes from another site"));
+            return Some((StatusCode::FORBIDDEN, lang::text("page-other-site")));
         }
         match *method {
             Method::GET | Method::HEAD => None,
             // A script of this page can send this type. A form of another page cannot.
             Method::POST => {
                 let json = text(header::CONTENT_TYPE).is_some_and(|t| t.split(';').next() == Some("application/json"));
-                (!json).then_some((StatusCode::UNSUPPORTED_MEDIA_TYPE, "the body is not application/json"))
+                (!json).then_some((StatusCode::UNSUPPORTED_MEDIA_TYPE, lang::text("page-not-json")))
             }
-            _ => Some((StatusCode::METHOD_NOT_ALLOWED, "only GET and POST are answered")),
+            _ => Some((StatusCode::METHOD_NOT_ALLOWED, lang::text("page-only-get-and-post"))),
         }
     }
 }
@@ -78,7 +79,7 @@ impl Guard {
 /// Lets a request in, or answers it.
 pub async fn guard(State(guard): State<Guard>, request: Request, next: Next) -> Response {
     let mut response = match guard.refusal(request.method(), request.headers()) {
-        Some((status, what)) => Problem::new(what, "open the address that `spanhold page` printed").with(status),
+        Some((status, what)) => Problem::new(what, lang::text("page-no-such-page-help")).with(status),
         None => match whole(request).await {
             Err(refused) => refused,
             Ok(request) => guard.answered(request, next).await,
@@ -89,7 +90,7 @@ pub async fn guard(State(guard): State<Guard>, request: Request, next: Next) -> 
 }
 
 fn too_long() -> Response {
-    Problem::new("the request took too long", "send it again").with(StatusCode::REQUEST_TIMEOUT)
+    Problem::new(lang::text("page-slow-request"), lang::text("page-slow-request-help")).with(StatusCode::REQUEST_TIMEOUT)
 }
 
 /// A request with its whole body.
@@ -100,8 +101,8 @@ async fn whole(request: Request) -> Result<Request, Response> {
         Ok(bytes) => Ok(Request::from_parts(head, Body::from(bytes))),
         // A body that broke off gets this answer too, but nobody reads it.
         Err(_) => {
-            let what = format!("the body is larger than {} MiB", BODY_MAX_BYTES / (1024 * 1024));
-            Err(Problem::new(what, "a job is a few kB").with(StatusCode::PAYLOAD_TOO_LARGE))
+            let what = say!("page-body-too-large", mib = BODY_MAX_BYTES / (1024 * 1024));
+            Err(Problem::new(what, lang::text("page-body-too-large-help")).with(StatusCode::PAYLOAD_TOO_LARGE))
         }
     }
 }
@@ -109,7 +110,7 @@ async fn whole(request: Request) -> Result<Request, Response> {
 impl Guard {
     async fn answered(&self, request: Request, next: Next) -> Response {
         let Ok(_place) = self.places.try_acquire() else {
-            return Problem::new("too many requests at once", "wait for the answers")
+            return Problem::new(lang::text("page-too-many-requests"), lang::text("page-too-many-requests-help"))
                 .with(StatusCode::SERVICE_UNAVAILABLE);
         };
         let answer = tokio::time::timeout(Duration::from_secs(REQUEST_S), next.run(request)).await;

@@ -64,6 +64,7 @@ pub fn serve(start: Start, port: u16, ready: impl FnOnce(SocketAddr)) -> io::Res
 pub fn router(start: Start, port: u16) -> Router {
     let desk = Arc::new(Desk::new(start));
     Router::new()
+        .route("/texts.js", get(assets::texts))
         .route("/start", get(handlers::start))
         .route("/fields", get(handlers::fields))
         .route("/openapi.json", get(handlers::openapi))

@@ -22,48 +22,47 @@ struct Question {
 }
 
 const QUESTIONS: [Question; 9] = [
-    Question { path: "/start", what: "What the page starts with.", asks: None, answers: json_of::<Texts> },
+    Question { path: "/start", what: "The files that the page opens first.", asks: None, answers: json_of::<Texts> },
     Question {
         path: "/fields",
-        what: "Every number of the input: meaning, unit, range, value where it is left out.",
+        what: "All numbers of the input files: meaning, unit, range and default.",
         asks: None,
         answers: json_of::<Vec<Field>>,
     },
-    Question { path: "/openapi.json", what: "This interface.", asks: None, answers: json_of::<Value> },
+    Question { path: "/openapi.json", what: "The description of this interface.", asks: None, answers: json_of::<Value> },
     Question {
         path: "/plan",
-        what: "The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.",
+        what: "The plan of a job with its diagram, or the errors in its files.",
         asks: Some(json_of::<Texts>),
         answers: json_of::<Planned>,
     },
     Question {
         path: "/changes",
-        what: "What would help where there is no plan. This takes many plans.",
+        what: "Changes that make a job feasible. This takes longer than one plan.",
         asks: Some(json_of::<Texts>),
         answers: json_of::<Changes>,
     },
     Question {
         path: "/edit",
-        what: "A text with edits in place; what is not touched stays as it is written.",
+        what: "A file with edits. Everything else in the file stays as it is written.",
         asks: Some(json_of::<EditAsked>),
         answers: json_of::<Edited>,
     },
     Question {
         path: "/at",
-        what: "The mechanics at one moment.",
+        what: "Forces, deflections and checks at one turned length.",
         asks: Some(json_of::<AtAsked>),
         answers: json_of::<At>,
     },
     Question {
         path: "/prove",
-        what: "The plan of a job with one place moved by hand, by the proof.",
+        what: "The plan of a job with one position moved, checked by the proof.",
         asks: Some(json_of::<ProveAsked>),
         answers: json_of::<Proven>,
     },
     Question {
         path: "/export/{format}",
-        what: "The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, \
-            or everything as JSON.",
+        what: "The plan of a job as a file: sheet, diagram, table of stages, workbook, text or JSON.",
         asks: Some(json_of::<Texts>),
         answers: |_| json!({ "application/octet-stream": {} }),
     },
@@ -71,11 +70,11 @@ const QUESTIONS: [Question; 9] = [
 
 /// Statuses that any request may get instead, with their descriptions.
 const REFUSALS: [(u16, &str); 5] = [
-    (403, "It does not come from this page."),
-    (404, "There is no such path, or no such export."),
-    (405, "The path is not asked by this method."),
-    (408, "It took too long to arrive."),
-    (500, "A defect of ours."),
+    (403, "The request does not come from this page."),
+    (404, "This address or this export does not exist."),
+    (405, "This address does not take this method."),
+    (408, "The request took too long to arrive."),
+    (500, "An error in this program."),
 ];
 
 /// Further statuses that a request with a body may get.
@@ -83,8 +82,8 @@ const REFUSALS_OF_BODIES: [(u16, &str); 5] = [
     (400, "The body is not JSON."),
     (413, "The body is too large."),
     (415, "The body is not `application/json`."),
-    (422, "The body is not what this path takes, or the texts are wrong."),
-    (503, "Too many questions at once, or the work took too long and was stopped."),
+    (422, "The body does not fit this address, or the files have errors."),
+    (503, "There are too many requests at once, or the calculation took too long and was stopped."),
 ];
 
 fn json_of<T: JsonSchema>(schemas: &mut SchemaGenerator) -> Value {
@@ -136,7 +135,7 @@ pub fn text() -> String {
         "openapi": "3.1.0",
         "info": {
             "title": "spanhold page",
-            "description": "What the local page asks. Loopback only; requests are JSON; lengths in mm, times in s.",
+            "description": "The interface of the local page. It answers on this computer only. Requests are JSON. Lengths are in mm, times in s.",
             "version": env!("CARGO_PKG_VERSION"),
             "license": { "name": "MIT", "identifier": "MIT" },
         },

@@ -10,214 +10,214 @@ use crate::report::Placed;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-/// A text and its name.
+/// A file: its name and its text.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Text {
-    /// Name of the file, as it stands in messages.
+    /// Name of the file, as messages show it.
     pub name: String,
-    /// The YAML.
+    /// Text of the file, YAML.
     pub text: String,
 }
 
-/// A job and the machine file it names, as they are.
+/// A job file, and the machine file that it names.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct Texts {
     /// The job file.
     pub job: Text,
-    /// The machine file; left out where the job has its machine in it, or the file is not at hand.
+    /// The machine file. Left out: the job contains its machine, or the file is not known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub machine: Option<Text>,
 }
 
-/// Which of the texts.
+/// One of the two files.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum Which {
-    /// The job.
+    /// The job file.
     Job,
     /// The machine file.
     Machine,
 }
 
-/// Something wrong with a text, in the words of the command line.
+/// An error in a file.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Told {
-    /// Which text; none where it is neither.
+    /// The file. None: the error is in neither file.
     pub file: Option<Which>,
     /// What is wrong.
     pub what: String,
-    /// What to write instead.
+    /// What to do.
     pub help: Option<String>,
     /// Line, from 1.
     pub line: Option<usize>,
     /// Column in characters, from 1.
     pub column: Option<usize>,
-    /// The way to the value it is about, as far as the text can be read.
+    /// Path to the value with the error, as far as the file can be read.
     pub way: Vec<Step>,
-    /// The message as the command line prints it.
+    /// The message as the command line prints it, with the line of the file.
     pub printed: String,
 }
 
-/// A value of a text.
+/// A value in a file.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Value {
-    /// Its key in the map above.
+    /// Its key. Left out: an item of a list.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub key: Option<String>,
     /// `scalar`, `list` or `map`.
     pub kind: String,
-    /// A scalar without its quotes; of lists and maps what is written, where it is short.
+    /// A scalar: its text without quotes. A list or a map: its YAML, if that is short.
     pub text: String,
-    /// What is in it.
+    /// The values in a list or a map.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub entries: Vec<Value>,
 }
 
-/// The answer to a job.
+/// The plan of a job, or the errors in its files.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Planned {
-    /// The job as a tree; none where it is not YAML.
+    /// The job file as a tree. None: the text is not YAML.
     pub job: Option<Value>,
-    /// The machine file as a tree.
+    /// The machine file as a tree. None: there is no machine file, or it is not YAML.
     pub machine: Option<Value>,
-    /// What is wrong with them. Without any there is a plan, feasible or not.
+    /// Errors in the files. If there are none, there is a plan, feasible or not feasible.
     pub errors: Vec<Told>,
-    /// The plan. `shortfall.changes` is empty here: ask `/changes`.
+    /// The plan. `shortfall.changes` is empty here. `/changes` gives these changes.
     pub plan: Option<Plan>,
-    /// The one line that says it.
+    /// The verdict in one line.
     pub summary: Option<String>,
-    /// What to look at first, the most serious at the front.
+    /// What to check first, the most serious first.
     pub look_at: Vec<String>,
     /// The diagram.
     pub drawing: Option<Placed>,
-    /// Both spindles in time, an SVG element; none without a plan.
+    /// Timeline of both spindles, an SVG element. None: there is no plan.
     pub strip: Option<String>,
 }
 
-/// What would help, where there is no plan.
+/// Changes that make a job feasible.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Changes {
-    /// Ranked, best first.
+    /// The best change first.
     pub changes: Vec<Change>,
 }
 
-/// An edit of one of the texts.
+/// Edits of one file.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct EditAsked {
-    /// The text.
+    /// The file.
     pub text: Text,
-    /// What is edited, in order.
+    /// The edits, in this order.
     pub edits: Vec<Edit>,
 }
 
-/// The edited text.
+/// The edited file.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Edited {
-    /// The text.
+    /// The file.
     pub text: String,
 }
 
-/// A moment, as the options of `spanhold at`.
+/// One turned length, with the options of `spanhold at`.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct AtAsked {
-    /// The job.
+    /// The job file.
     pub texts: Texts,
     /// Turned length, mm.
     pub turned_mm: f64,
-    /// Nose of the counter-spindle's collet, mm; left out: the front is free.
+    /// Nose of the counter-spindle collet, mm from the front face. Left out: the front end is free.
     #[serde(default)]
     pub grip_mm: Option<f64>,
-    /// Name of the collet.
+    /// Name of the collet. Left out: the first collet that holds the diameter there.
     #[serde(default)]
     pub collet: Option<String>,
-    /// Distance of the headstock's nose from the bush face, mm; left out: the worst of nine.
+    /// Distance of the headstock's nose from the bush face, mm. Left out: the worst of nine positions.
     #[serde(default)]
     pub headstock_mm: Option<f64>,
-    /// Without a bush: where the stage ends, mm.
+    /// Without a bush: turned length at the end of the stage, mm. Left out: the given turned length.
     #[serde(default)]
     pub stage_end_mm: Option<f64>,
-    /// Speed, rev/min; left out: that of the segment in cut.
+    /// Speed, rev/min. Left out: the speed of the segment that is turned.
     #[serde(default)]
     pub rpm: Option<f64>,
 }
 
-/// What of the plan is moved.
+/// What is moved in the plan.
 #[derive(Debug, Clone, Copy, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum What {
-    /// The hand-over that a stage begins with.
+    /// The hand-over at the start of a stage.
     HandOver,
     /// The nose of a stage's grip.
     Grip,
-    /// A re-grip of the headstock.
+    /// A headstock re-grip.
     Regrip,
 }
 
-/// The plan of a job with one place moved.
+/// A job, and a position that is moved in its plan.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct ProveAsked {
-    /// The job.
+    /// The job file.
     pub texts: Texts,
     /// What is moved.
     pub what: What,
-    /// The stage, from 1; of a re-grip its place in the list, from 0.
+    /// Number of the stage, from 1. Of a re-grip: its number in the list, from 0.
     pub number: usize,
-    /// Where to, mm.
+    /// New position, mm.
     pub to_mm: f64,
 }
 
-/// What the proof says.
+/// Result of the proof.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Proven {
-    /// Whether the moved plan holds.
+    /// Whether the changed plan passes the proof.
     pub proven: bool,
-    /// Rules and checks that break.
+    /// Rules and checks that fail.
     pub breaches: Vec<Breach>,
-    /// Time a part with the moved plan, s.
+    /// Cycle time of the changed plan, s.
     pub total_s: f64,
-    /// Each stage's tightest check.
+    /// For each stage, the check closest to its limit.
     pub stages: Vec<StageCheck>,
 }
 
-/// A rule that breaks.
+/// A rule or check that fails.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Breach {
-    /// Stage, from 1.
+    /// Number of the stage, from 1. None: it concerns the whole plan.
     pub stage: Option<usize>,
     /// The rule or check.
     pub rule: String,
-    /// One sentence.
+    /// What is wrong, in one sentence.
     pub text: String,
-    /// Turned length where a state broke it, mm.
+    /// Turned length at which it fails, mm.
     pub turned_mm: Option<f64>,
 }
 
-/// A stage and its tightest check.
+/// A stage, and its check closest to its limit.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct StageCheck {
-    /// From 1.
+    /// Number of the stage, from 1.
     pub number: usize,
-    /// Where it begins, mm.
+    /// Turned length at its start, mm.
     pub from_mm: f64,
-    /// Where it ends, mm.
+    /// Turned length at its end, mm.
     pub to_mm: f64,
-    /// The check that uses most of its limit.
+    /// The check closest to its limit.
     pub check: Option<CheckResult>,
 }
 
-/// What went wrong with a request.
+/// Why a request has no answer.
 #[derive(Debug, Clone, Serialize, JsonSchema)]
 pub struct Problem {
-    /// One sentence.
+    /// What is wrong, in one sentence.
     pub what: String,
-    /// What to do instead.
+    /// What to do.
     pub help: String,
-    /// Errors of the texts, where it is these.
+    /// Errors in the files, if these are the reason.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub errors: Vec<Told>,
 }

@@ -13,6 +13,7 @@ use super::wire::{Problem, Texts};
 use crate::job::Job;
 use crate::job::plan::Plan;
 use crate::spread::Halt;
+use crate::{lang, say};
 
 /// Longest time one answer may take, s.
 pub const WORK_S: u64 = 30;
@@ -53,13 +54,12 @@ impl Desk {
     /// It took too long (503), or it met an error in this program (500).
     pub async fn work<T: Send + 'static>(&self, work: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
         let stopped = || {
-            let help =
-                "a coarser `planning.station_pitch` takes less; `spanhold plan` on the command line has no such bound";
-            Problem::new(format!("this takes longer than {WORK_S} s and was stopped"), help)
+            let what = say!("page-takes-too-long", seconds = WORK_S);
+            Problem::new(what, lang::text("page-takes-too-long-help"))
                 .with(StatusCode::SERVICE_UNAVAILABLE)
         };
         let defect = || {
-            Problem::new("something failed for a reason of ours", "please report it, with the job")
+            Problem::new(lang::text("page-defect-unknown"), lang::text("page-defect-help"))
                 .with(StatusCode::INTERNAL_SERVER_ERROR)
         };
         let halt = Halt::default();

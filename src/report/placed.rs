@@ -6,7 +6,7 @@ use crate::job::plan::Plan;
 use schemars::JsonSchema;
 use serde::Serialize;
 
-/// The diagram and where on it the shaft lies, in units of its view box.
+/// The diagram and the position of the shaft in it, in units of its view box.
 #[derive(Debug, Clone, PartialEq, Serialize, JsonSchema)]
 pub struct Placed {
     /// The SVG element.
@@ -15,9 +15,9 @@ pub struct Placed {
     pub width: f64,
     /// Height of the view box.
     pub height: f64,
-    /// Place of the front face.
+    /// Position of the front face.
     pub left: f64,
-    /// Units for each mm along the shaft.
+    /// Units per mm along the shaft.
     pub per_mm: f64,
     /// Centre line of the shaft.
     pub centre: f64,

@@ -2,6 +2,7 @@
 
 use crate::read::{files, is_test, source_root};
 use std::collections::{BTreeMap, BTreeSet};
+use std::path::Path;
 
 /// Arguments of each text by its key, read off the tables: what stands as `$name` up to the next key.
 fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
@@ -66,6 +67,56 @@ fn names(rest: &str) -> BTreeSet<String> {
     names
 }
 
+/// Keys that a script of the page asks for, with the arguments it gives: `say('key', { name, other: … })`.
+fn asked_by_script(source: &str) -> Vec<(String, BTreeSet<String>)> {
+    let calls = source.match_indices("say('").map(|(at, opening)| &source[at + opening.len()..]);
+    let calls = calls.filter_map(|behind| behind.split_once('\''));
+    let given = |rest: &str| {
+        let object = rest.strip_prefix(',').and_then(|r| r.trim_start().strip_prefix('{'));
+        object.map_or_else(BTreeSet::new, script_names)
+    };
+    calls.map(|(key, rest)| (key.to_owned(), given(rest))).collect()
+}
+
+/// Names of an object up to the brace that closes it: what stands before a `:` or `,` at the object's own depth.
+fn script_names(object: &str) -> BTreeSet<String> {
+    let mut names = BTreeSet::new();
+    let (mut depth, mut quote, mut piece) = (0, None, String::new());
+    for c in object.chars() {
+        match (c, quote) {
+            (_, Some(q)) => quote = Some(q).filter(|q| *q != c),
+            ('\'' | '"' | '`', None) => quote = Some(c),
+            ('}', None) if depth == 0 => break,
+            ('(' | '[' | '{', None) => depth += 1,
+            (')' | ']' | '}', None) => depth -= 1,
+            (',', None) if depth == 0 => {
+                names.insert(word(piece.trim()));
+                piece.clear();
+            }
+            (c, None) if depth == 0 => piece.push(c),
+            _ => {}
+        }
+    }
+    names.insert(word(piece.trim()));
+    names.remove("");
+    names
+}
+
+/// Keys that an HTML file asks for: `data-say="key"`, `data-say-title="key"`, `data-say-label="key"`.
+fn asked_by_html(source: &str) -> Vec<(String, BTreeSet<String>)> {
+    let uses = source.split("data-say").skip(1).filter_map(|rest| rest.split('"').nth(1));
+    uses.map(|key| (key.to_owned(), BTreeSet::new())).collect()
+}
+
+/// What the files of the page ask for.
+fn asked_by_page(path: &Path, source: &str) -> Vec<(String, BTreeSet<String>)> {
+    match path.extension().and_then(|e| e.to_str()) {
+        Some("js") => asked_by_script(source),
+        Some("html") => asked_by_html(source),
+        _ => Vec::new(),
+    }
+}
+
 #[test]
 fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
     let root = source_root();
@@ -75,20 +126,26 @@ fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
         tables.push(std::fs::read_to_string(entry.expect("readable").path()).expect("readable"));
     }
     let told = told(&tables);
-    let mut used = BTreeSet::new();
+    let (mut uses, mut used) = (Vec::new(), BTreeSet::new());
     let mut wrong = Vec::new();
     for path in files(&root).into_iter().filter(|p| !is_test(p) && !p.ends_with("lang/mod.rs")) {
         let source = std::fs::read_to_string(&path).expect("readable");
-        for (key, given) in asked(&source) {
-            match told.get(&key) {
-                None => wrong.push(format!("{}: no text for `{key}`", path.display())),
-                Some(wanted) if *wanted != given => {
-                    wrong.push(format!("{}: `{key}` has the arguments {wanted:?}, not {given:?}", path.display()));
-                }
-                Some(_) => {}
+        uses.extend(asked(&source).into_iter().map(|(key, given)| (path.clone(), key, given)));
+    }
+    for entry in std::fs::read_dir(root.join("page/assets")).expect("the page") {
+        let path = entry.expect("readable").path();
+        let source = std::fs::read_to_string(&path).expect("readable");
+        uses.extend(asked_by_page(&path, &source).into_iter().map(|(key, given)| (path.clone(), key, given)));
+    }
+    for (path, key, given) in uses {
+        match told.get(&key) {
+            None => wrong.push(format!("{}: no text for `{key}`", path.display())),
+            Some(wanted) if *wanted != given => {
+                wrong.push(format!("{}: `{key}` has the arguments {wanted:?}, not {given:?}", path.display()));
             }
-            used.insert(key);
+            Some(_) => {}
         }
+        used.insert(key);
     }
     let unused: Vec<&String> = told.keys().filter(|key| !used.contains(*key)).collect();
     assert!(wrong.is_empty(), "{wrong:#?}");
@@ -103,6 +160,11 @@ fn keys_and_arguments_are_read_off_a_call() {
     let set = |names: &[&str]| names.iter().map(|n| (*n).to_owned()).collect::<BTreeSet<_>>();
     let expected = [("a-b", set(&["x", "n"])), ("no", set(&[])), ("d", set(&[])), ("c", set(&[]))];
     assert_eq!(asked(calls), expected.map(|(k, a)| (k.to_owned(), a)));
+    let script = "say('a', { x, y: f({ z: 1 }, ','), w: `${v}` }) say('b') say('c',\n { t: s ? '}' : 2 })";
+    let expected = [("a", set(&["x", "y", "w"])), ("b", set(&[])), ("c", set(&["t"]))];
+    assert_eq!(asked_by_script(script), expected.map(|(k, a)| (k.to_owned(), a)));
+    let html = r#"<a id="q" data-say="d" data-say-title="e">"#;
+    assert_eq!(asked_by_html(html), [("d".to_owned(), set(&[])), ("e".to_owned(), set(&[]))]);
     let table = "# $no\na = b { $x } {$y ->\n   *[other] { $z }\n}\nc =\n    d\n";
     assert_eq!(
         told(&[table.to_owned()]),

@@ -24,19 +24,19 @@ use std::sync::Arc;
 /// What `batch` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
-    /// The job files; `-` reads paths, one a line, or job documents from stdin.
+    /// The job files. `-` reads from stdin: one path per line, or job documents.
     #[arg(required = true, value_name = "JOB")]
     jobs: Vec<PathBuf>,
-    /// A machine file in place of the jobs'; given several times, every job is planned on each.
+    /// Machine file to use instead of the machines of the jobs. Repeat it to plan every job on each machine.
     #[arg(long, value_name = "FILE")]
     machine: Vec<PathBuf>,
-    /// Where to write the lines; left out: stdout.
+    /// File for the lines. Default: stdout.
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
-    /// Goes on where an interrupted call with the same jobs stopped writing into the file of `--out`.
+    /// Continues an interrupted call with the same jobs and the same `--out` file.
     #[arg(long, requires = "out")]
     resume: bool,
-    /// Draws the family of the job's `vary`: hand-overs over length and diameter, or the time over one of them.
+    /// Draws the family of parts (`vary` in the job): hand-overs by length and diameter, or time by one of them.
     #[arg(long, value_name = "FILE.svg")]
     map: Option<PathBuf>,
 }

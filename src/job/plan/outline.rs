@@ -21,13 +21,13 @@ pub struct SectionOutline {
     /// From 1.
     pub number: usize,
     pub name: String,
-    /// `cylinder`, `thread`, `taper`, `groove`, `knurl`, `flats`.
+    /// `cylinder`, `thread`, `taper`, `groove`, `knurl` or `flats`.
     pub kind: String,
     pub from_mm: f64,
     pub to_mm: f64,
     pub front_diameter_mm: f64,
     pub rear_diameter_mm: f64,
-    /// Minor diameter of a thread, across flats of flats.
+    /// Minor diameter of a thread, or width across flats.
     pub inner_diameter_mm: Option<f64>,
     /// As on a drawing: `Ø18 h9`, `M16x1.5`, `Ø18/22`, `AF 17`.
     pub label: String,
@@ -41,12 +41,12 @@ pub struct SectionOutline {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct FeatureOutline {
-    /// `cross_hole`, `keyseat`, `centre_hole`.
+    /// Kind of feature, such as `cross_hole`, `keyseat` or `centre_hole`.
     pub kind: String,
     pub label: String,
     pub from_mm: f64,
     pub to_mm: f64,
-    /// Diameter of a hole, width of a keyseat.
+    /// Diameter of a hole, or width of a keyseat.
     pub size_mm: f64,
     /// Depth of a keyseat.
     pub depth_mm: Option<f64>,
@@ -56,9 +56,9 @@ pub struct FeatureOutline {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct LayoutOutline {
-    /// Bush gap, or the collet gap without a bush.
+    /// Gap between tool and bush. Without a bush: gap between tool and collet.
     pub gap_mm: f64,
-    /// None without a bush.
+    /// Length of the bush land. None: without a bush.
     pub bush_land_mm: Option<f64>,
     pub headstock_nearest_mm: f64,
     pub headstock_farthest_mm: f64,
@@ -79,9 +79,9 @@ pub struct TracePoint {
     pub turned_mm: f64,
     pub stage: usize,
     pub rpm: f64,
-    /// The governing check here.
+    /// The check closest to its limit here.
     pub check: String,
     pub utilisation: f64,
-    /// Utilisation of each check here; of `chatter` at most this.
+    /// Utilisation of each check here. For `chatter` this is an upper bound.
     pub all: Vec<(String, f64)>,
 }

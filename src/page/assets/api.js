@@ -1,5 +1,7 @@
 // The requests of the page to its server.
 
+import { say } from './words.js';
+
 /**
  * @typedef {{name: string, text: string}} Text
  * @typedef {{job: Text, machine?: Text}} Texts
@@ -35,14 +37,14 @@ async function send(channel, path, body) {
       : { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body), signal: control.signal };
     const response = await fetch(path, asked);
     if (!response.ok) {
-      const problem = await response.json().catch(() => ({ what: `the server answers ${response.status}`, help: '' }));
+      const problem = await response.json().catch(() => ({ what: say('page-server-status', { status: response.status }), help: '' }));
       throw new Refused(problem, response.status);
     }
     return response;
   } catch (error) {
     if (control.signal.aborted) throw new Superseded();
     if (error instanceof Refused) throw error;
-    throw new Refused({ what: 'the server does not answer', help: 'is `spanhold page` still running?' }, 0);
+    throw new Refused({ what: say('page-server-silent'), help: say('page-server-silent-help') }, 0);
   } finally {
     if (underWay.get(channel) === control) underWay.delete(channel);
   }

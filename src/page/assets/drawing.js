@@ -2,7 +2,7 @@
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
-import { num, percent, words } from './words.js';
+import { num, percent, say, sentence, words } from './words.js';
 
 /** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
@@ -27,7 +27,7 @@ export class Drawing {
     this.drag = null;
     the('drag-bar').hidden = true;
     const { width, height } = this.frame;
-    this.overlay = s('svg', { class: 'overlay', viewBox: `0 0 ${width} ${height}`, 'aria-label': 'Hand-overs and grips, to be moved', role: 'group' });
+    this.overlay = s('svg', { class: 'overlay', viewBox: `0 0 ${width} ${height}`, 'aria-label': say('page-hands'), role: 'group' });
     this.cross = s('line', { class: 'cross', y1: 0, y2: height, visibility: 'hidden' });
     this.under = s('text', { 'font-size': 13, class: 'under', y: 13, 'paint-order': 'stroke', 'stroke-width': 10, 'stroke-linejoin': 'round', visibility: 'hidden' });
     this.overlay.append(this.cross, this.under);
@@ -60,12 +60,12 @@ export class Drawing {
       const wish = wishes.find((w) => Math.abs(w.at - stage.from_mm) < 1e-4);
       const before = stages[i - 1];
       this.hand({ what: 'hand_over', number, was: stage.from_mm, from: before.from_mm + 1, to: stage.to_mm - 1 }, !!wish,
-        `Hand-over to stage ${number}`, (at) => {
+        say('page-hand-hand-over', { number }), (at) => {
           const x = this.x(at);
           return `M${x} ${centre - half - 1}l-6 -11h12ZM${x - 1.2} ${centre - half - 1}h2.4v${2 * half + 2}h-2.4Z`;
         });
       this.hand({ what: 'grip', number, was: stage.grip.nose_mm, from: hold, to: stage.from_mm }, wish?.nose !== undefined && wish.nose !== null,
-        `Grip of stage ${number}`, (at) => `M${this.x(at - hold)} ${centre + half * 0.35}H${this.x(at)}V${centre + half + 5}H${this.x(at - hold)}Z`);
+        say('page-hand-grip', { number }), (at) => `M${this.x(at - hold)} ${centre + half * 0.35}H${this.x(at)}V${centre + half + 5}H${this.x(at - hold)}Z`);
     }
   }
 
@@ -74,10 +74,11 @@ export class Drawing {
     const seen = s('path', { class: 'seen', d: shape(place.was) });
     // A wider, invisible shape that is easier to catch.
     const ground = s('path', { d: shape(place.was), fill: 'transparent', stroke: 'transparent', 'stroke-width': 8 });
+    const [what, at] = [label, num(place.was)];
     const element = s('g', {
       class: `hand${wished ? ' wished' : ''}`, id: `hand-${place.what}-${place.number}`, tabindex: 0, role: 'slider', 'aria-label': label,
       'aria-valuemin': num(place.from), 'aria-valuemax': num(place.to), 'aria-valuenow': num(place.was), 'aria-valuetext': `${num(place.was)} mm`,
-    }, s('title', {}, `${label}: ${num(place.was)} mm${wished ? ', wished' : ''}. Drag it, or move it by the arrow keys.`), ground, seen);
+    }, s('title', {}, wished ? say('page-hand-title-wished', { what, at }) : say('page-hand-title', { what, at })), ground, seen);
     const stand = (at) => {
       for (const p of [seen, ground]) p.setAttribute('d', shape(at));
       element.setAttribute('aria-valuenow', num(at));
@@ -166,19 +167,25 @@ export class Drawing {
   say() {
     const { place, to, found, released } = this.drag;
     const bar = the('drag-bar');
-    const name = place.what === 'grip' ? `Grip of stage ${place.number}` : `Hand-over to stage ${place.number}`;
-    const what = found === null ? 'proving…'
-      : found.proven ? `holds, ${num(found.total_s)} s a part (plan ${num(this.plan.cycle?.steady_s ?? this.plan.time_s.total)} s)`
-        : 'breaks';
-    const breaches = (found?.breaches ?? []).slice(0, 3).map((b) => h('span', {}, ` ${b.stage ? `stage ${b.stage}: ` : ''}${words(b.rule)}: ${b.text}.`));
+    const [number, at] = [place.number, num(to)];
+    const name = place.what === 'grip' ? say('page-grip-at', { number, at }) : say('page-hand-over-at', { number, at });
+    const what = found === null ? say('page-proof-running') : found.proven ? say('page-proof-passed') : say('page-proof-failed');
+    const breach = (b) => {
+      const [rule, text] = [words(b.rule), b.text];
+      return b.stage ? say('page-breach-of-stage', { stage: b.stage, rule, text }) : sentence(say('page-breach', { rule, text }));
+    };
+    const breaches = (found?.breaches ?? []).slice(0, 3).map((b) => h('span', {}, ` ${breach(b)}`));
+    const before = num(this.plan.cycle?.steady_s ?? this.plan.time_s.total);
+    const time = found?.proven ? h('span', {}, ` ${say('page-proof-time', { time: num(found.total_s), before })}`) : null;
     const worst = found?.proven ? [...found.stages].filter((g) => g.check).sort((a, b) => b.check.utilisation - a.check.utilisation)[0] : null;
-    const margin = worst ? h('span', {}, ` Tightest: ${words(worst.check.check)} ${percent(worst.check.utilisation)} in stage ${worst.number}.`) : null;
+    const margin = worst ? h('span', {}, ` ${say('page-proof-closest',
+      { check: words(worst.check.check), share: percent(worst.check.utilisation), stage: worst.number })}`) : null;
     bar.className = found === null ? '' : found.proven ? 'held' : 'broken';
     bar.hidden = false;
     bar.replaceChildren(
-      h('p', { role: 'status', 'aria-live': 'polite' }, `${name} at ${num(to)} mm: `, h('b', {}, what), found?.proven === false ? ':' : '.', margin, breaches),
-      ...(released ? [h('button', { class: 'first', onclick: () => this.keep(), title: 'Write it into the job as a fixed wish (Enter)' }, 'Keep as a wish'),
-        h('button', { onclick: () => this.giveBack(), title: 'Back to the plan (Escape)' }, 'Return')] : []));
+      h('p', { role: 'status', 'aria-live': 'polite' }, `${name} `, h('b', {}, what), time, margin, breaches),
+      ...(released ? [h('button', { class: 'first', onclick: () => this.keep(), title: say('page-keep-title') }, say('page-keep')),
+        h('button', { onclick: () => this.giveBack(), title: say('page-give-back-title') }, say('page-give-back'))] : []));
   }
 
   keep() {
@@ -213,7 +220,8 @@ export class Drawing {
     this.cross.setAttribute('x1', String(x));
     this.cross.setAttribute('x2', String(x));
     const point = this.plan.trace.find((p) => p.turned_mm >= t);
-    this.under.textContent = point ? `${num(t)} mm, stage ${point.stage}: ${words(point.check)} ${percent(point.utilisation)}` : `${num(t)} mm`;
+    this.under.textContent = point ? say('page-pointer',
+      { at: num(t), stage: point.stage, check: words(point.check), share: percent(point.utilisation) }) : `${num(t)} mm`;
     const right = x > this.frame.width * 0.6;
     this.under.setAttribute('x', String(x + (right ? -6 : 6)));
     this.under.setAttribute('text-anchor', right ? 'end' : 'start');

@@ -2,36 +2,20 @@
 
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED } from './layout.js';
-import { words } from './words.js';
+import { idOf, placed, valueAt } from './tree.js';
+import { advice, say, words } from './words.js';
 
 /**
- * @typedef {{key?: string, kind: string, text: string, entries?: Value[]}} Value
- * @typedef {(string|number)[]} Way
- * @typedef {'job'|'machine'} File
- * @typedef {{file: File|null, what: string, help: string|null, way: Way, printed: string}} Told
+ * @typedef {import('./tree.js').Value} Value
+ * @typedef {import('./tree.js').Way} Way
+ * @typedef {import('./tree.js').File} File
+ * @typedef {import('./tree.js').Told} Told
  */
 
-const TABS = [['shaft', 'Shaft'], ['cutting', 'Cutting & limits'], ['machine', 'Machine'], ['text', 'Text']];
+const TABS = [['shaft', say('page-tab-shaft')], ['cutting', say('page-tab-cutting')], ['machine', say('page-tab-machine')], ['text', say('page-tab-text')]];
 
 /** Keys of features that take one of a few words. */
 const CHOICES = { end: { choice: ['front', 'back'] }, forming: { choice: ['', 'shave', 'punch'] } };
-
-/** The tab that shows the place of a message. @param {Told} told */
-function tabOf(told) {
-  if (told.file === 'machine' || told.way[0] === 'machine') return 'machine';
-  if (told.file !== 'job' || !told.way.length) return 'text';
-  return ['shaft', 'stock'].includes(String(told.way[0])) ? 'shaft' : 'cutting';
-}
-
-/** The value at a place of a tree. @param {Value|null} tree @param {Way} way @returns {Value|undefined} */
-export function valueAt(tree, way) {
-  let here = tree ?? undefined;
-  for (const step of way) {
-    const inside = here?.entries ?? [];
-    here = typeof step === 'number' ? (here?.kind === 'list' ? inside[step] : undefined) : inside.find((e) => e.key === step);
-  }
-  return here;
-}
 
 /** After this pause in typing the plan with the new value is made in advance, ms. */
 const TYPING_MS = 50;
@@ -44,6 +28,9 @@ export class Form {
     /** @type {Map<string, any>} */
     this.fields = new Map();
     this.rebuilding = false;
+    /** Places that showed messages, if there were any. @type {Set<string>} */
+    this.shown = new Set();
+    this.wrong = new Map();
     const box = the('form');
     box.addEventListener('input', (event) => this.typed(event.target));
     box.addEventListener('focusout', (event) => this.commit(event.target));
@@ -129,7 +116,6 @@ export class Form {
       id, 'data-file': file, 'data-way': JSON.stringify(way), 'data-was': value, 'aria-label': label, title,
       'aria-invalid': wrong ? 'true' : null, 'aria-describedby': wrong ? `${id}-message` : null,
     };
-    if (wrong) this.placed.add(id);
     if (!choice) {
       return h('input', { ...attributes, value, placeholder, class: number ? 'number' : null, spellcheck: 'false', autocomplete: 'off',
         inputmode: number ? 'decimal' : null });
@@ -145,21 +131,20 @@ export class Form {
   messages(file, ...ways) {
     return ways.flatMap((way) => {
       const id = idOf(file, way);
-      return (this.wrong.get(id) ?? []).map((told) => h('div', { class: 'message', id: `${id}-message` },
-        told.what, told.help ? h('q', {}, ` – ${told.help}`) : null));
+      this.shown.add(id);
+      return (this.wrong.get(id) ?? []).map((told) => h('div', { class: 'message', id: `${id}-message` }, advice(told)));
     });
   }
 
   field(file, base, at, field) {
     const way = [...base, ...at, field.key];
     const told = this.fields.get([...(file === 'machine' || base.length ? ['machine'] : []), ...at, field.key].join('.'));
-    const unit = told?.unit ? ` ${told.unit}` : '';
     // The label leaves out the unit at the end of a key, because the unit is shown anyway.
     const bare = field.key.replace(/_[sh]$/, '');
     const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
     const label = field.label ?? words(['s', 'h'].includes(told?.unit) ? bare : field.key);
     const given = valueAt(this.state[file], way) !== undefined;
-    const title = told ? `${told.what}; ${told.min} to ${told.max}${unit}` : field.title ?? '';
+    const title = told ? rangeOf(told) : field.title ?? '';
     const fallback = told?.default ?? null;
     const control = this.control(file, way, {
       choice: field.choice ? (given ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
@@ -179,7 +164,7 @@ export class Form {
 
   /** A button that removes a whole map. @param {File} file @param {Way} way @param {string} name */
   without(file, way, name) {
-    const title = `Take out: ${name}`;
+    const title = say('page-remove', { what: name });
     return h('button', { class: 'small', type: 'button', title, 'aria-label': title, onclick: () => this.act.edit(file, [{ edit: 'set', way, value: '' }]) }, '×');
   }
 
@@ -195,11 +180,11 @@ export class Form {
 
   tools(file, list, index, fresh) {
     const act = (edits) => () => this.act.edit(file, edits);
-    const button = (text, title, edits) => h('button', { class: 'small', type: 'button', title, 'aria-label': `${title}: ${index + 1}`, onclick: act(edits) }, text);
+    const button = (text, title, edits) => h('button', { class: 'small', type: 'button', title, 'aria-label': say('page-row-button', { what: title, row: index + 1 }), onclick: act(edits) }, text);
     return h('span', { class: 'tools' },
-      index > 0 && button('↑', 'Move up (Alt+↑)', [{ edit: 'swap', way: list, index, with: index - 1 }]),
-      fresh && button('+', 'Insert one behind', [{ edit: 'insert', way: list, index: index + 1, item: fresh }]),
-      button('×', 'Take out', [{ edit: 'remove', way: list, index }]));
+      index > 0 && button('↑', say('page-move-up'), [{ edit: 'swap', way: list, index, with: index - 1 }]),
+      fresh && button('+', say('page-insert-after'), [{ edit: 'insert', way: list, index: index + 1, item: fresh }]),
+      button('×', say('page-remove-row'), [{ edit: 'remove', way: list, index }]));
   }
 
   sections() {
@@ -207,11 +192,11 @@ export class Form {
     const sections = valueAt(this.state.job, list)?.entries ?? [];
     const rows = sections.map((section, index) => this.section(list, section, index));
     const bar = valueAt(this.state.job, ['stock', 'diameter'])?.text ?? '10';
-    const adds = KINDS.map(({ kind, fresh }) => h('button', { type: 'button', onclick: () =>
-      this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, `+ ${kind}`));
+    const adds = KINDS.map(({ name, fresh }) => h('button', { type: 'button', onclick: () =>
+      this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, say('page-add', { what: name })));
     const heads = h('div', { class: 'line one heads', 'aria-hidden': 'true' },
-      ...['', 'name', 'kind', 'Ø, thread, taper', 'length mm'].map((t) => h('span', {}, t)));
-    return h('fieldset', {}, h('legend', {}, 'Sections, from the front face'), heads, rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': `${sections.length} ${bar}` }, adds));
+      ...['', say('page-head-name'), say('page-head-kind'), say('page-head-size'), say('page-head-length')].map((t) => h('span', {}, t)));
+    return h('fieldset', {}, h('legend', {}, say('page-sections')), heads, rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': `${sections.length} ${bar}` }, adds));
   }
 
   section(list, section, index) {
@@ -221,26 +206,28 @@ export class Form {
     const told = valueAt(section, ['kind'])?.text;
     const kind = told ?? (has('thread') ? 'thread' : has('taper') ? 'taper' : has('across_flats') ? 'flats' : 'cylinder');
     const known = KINDS.find((k) => k.kind === kind);
-    const n = index + 1;
+    const number = index + 1;
     const size = kind === 'flats'
-      ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: `Across flats, section ${n}` }),
-        this.control(file, way('sides'), { number: true, label: `Number of flats, section ${n}`, title: 'number of flats' }))
-      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: `${known?.key ?? 'diameter'}, section ${n}` });
-    const kinds = h('select', { 'aria-label': `Kind, section ${n}`, onchange: (event) => this.become(list, section, index, event.target.value) },
-      KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.kind)));
-    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: 'stops?', label: `Stops inside, section ${n}`,
-      title: 'whether the feed may stop inside: never, avoid or free; left out: by tolerance and roughness' });
-    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'grip' : v === 'false' ? 'no grip' : v), placeholder: 'grip?', label: `May be gripped, section ${n}`,
-      title: 'whether a collet may hold it; left out: plain cylinders' });
-    const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], said: (v) => (v === 'true' ? 'finish' : v === 'false' ? 'none' : v), placeholder: 'finish?', label: `Last pass, section ${n}`,
-      title: 'a last pass in any case; left out: where the depth needs one' });
+      ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: say('page-section-across-flats', { number }) }),
+        this.control(file, way('sides'), { number: true, label: say('page-section-sides', { number }), title: say('page-section-sides-title') }))
+      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: say('page-section-size', { key: words(known?.key ?? 'diameter'), number }) });
+    const kinds = h('select', { 'aria-label': say('page-section-kind', { number }), onchange: (event) => this.become(list, section, index, event.target.value) },
+      KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.name)));
+    const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: say('page-section-stop-short'),
+      label: say('page-section-stop', { number }), title: say('page-section-stop-title') });
+    const grip = this.control(file, way('grip'), { choice: ['', 'true', 'false'], placeholder: say('page-section-grip-short'),
+      said: (v) => (v === 'true' ? say('page-section-grip-yes') : v === 'false' ? say('page-section-grip-no') : v),
+      label: say('page-section-grip', { number }), title: say('page-section-grip-title') });
+    const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], placeholder: say('page-section-finish-short'),
+      said: (v) => (v === 'true' ? say('page-section-finish-yes') : v === 'false' ? say('page-section-finish-no') : v),
+      label: say('page-section-finish', { number }), title: say('page-section-finish-title') });
     const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'interrupt', 'grip', 'kind', 'finish_pass'];
     return this.row(file, list, index,
-      h('div', { class: 'line one' }, h('span', { class: 'n' }, String(n)),
-        this.control(file, way('name'), { label: `Name, section ${n}`, placeholder: `section ${n}` }), kinds, size,
-        this.control(file, way('length'), { number: true, label: `Length, section ${n}` })),
-      h('div', { class: 'line two' }, this.control(file, way('tolerance'), { label: `Tolerance, section ${n}`, placeholder: 'tol.' }),
-        this.control(file, way('ra'), { number: true, label: `Ra, section ${n}`, placeholder: 'Ra' }), stop, grip, finish, h('span'),
+      h('div', { class: 'line one' }, h('span', { class: 'n' }, String(number)),
+        this.control(file, way('name'), { label: say('page-section-name', { number }), placeholder: say('page-section', { number }) }), kinds, size,
+        this.control(file, way('length'), { number: true, label: say('page-section-length', { number }) })),
+      h('div', { class: 'line two' }, this.control(file, way('tolerance'), { label: say('page-section-tolerance', { number }), placeholder: say('page-section-tolerance-short') }),
+        this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }), stop, grip, finish, h('span'),
         this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
       this.messages(file, ...keys.map(way)));
   }
@@ -271,12 +258,12 @@ export class Form {
       const [kind] = keys;
       const asked = [...keys, ...(MORE[kind] ?? []).filter((key) => !keys.includes(key))];
       const ways = asked.map((key) => [...list, index, key]);
-      const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, `${words(kind)} ${index + 1}`, CHOICES[key] ?? {}));
+      const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, say('page-row', { what: words(kind), number: index + 1 }), CHOICES[key] ?? {}));
       return this.row('job', list, index, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
-      this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, `+ ${name}`));
-    return h('fieldset', {}, h('legend', {}, 'Holes, keyseats and other work'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': features.length }, adds));
+      this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, say('page-add', { what: name })));
+    return h('fieldset', {}, h('legend', {}, say('page-features')), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': features.length }, adds));
   }
 
   /** Work on the rear end after part-off, with its forces. */
@@ -286,12 +273,12 @@ export class Form {
     const rows = works.map((_, index) => {
       const ways = BACK_WORK.map((key) => [...list, index, key]);
       return this.row('job', list, index, h('div', { class: 'line work' },
-        h('div', { class: 'cells' }, BACK_WORK.map((key, i) => this.cell(ways[i], key, `shaft.back_work.${key}`, `rear end ${index + 1}`))), this.tools('job', list, index, null)),
+        h('div', { class: 'cells' }, BACK_WORK.map((key, i) => this.cell(ways[i], key, `shaft.back_work.${key}`, say('page-row', { what: say('page-rear-end'), number: index + 1 })))), this.tools('job', list, index, null)),
       this.messages('job', ...ways));
     });
     const add = h('button', { type: 'button', onclick: () => this.act.edit('job', [{ edit: 'insert', way: list, index: works.length,
-      item: '{name: deburr, time_s: 5}' }]) }, '+ work on the rear end');
-    return h('fieldset', {}, h('legend', {}, 'Work on the rear end, by its forces'), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': works.length }, add));
+      item: '{name: deburr, time_s: 5}' }]) }, say('page-add', { what: say('page-rear-work-item') }));
+    return h('fieldset', {}, h('legend', {}, say('page-rear-work')), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': works.length }, add));
   }
 
   /**
@@ -304,8 +291,8 @@ export class Form {
   cell(way, key, path, of, more = {}) {
     const told = this.fields.get(path);
     const bare = ['s', 'h'].includes(told?.unit) ? key.replace(/_[sh]$/, '') : key;
-    const control = this.control('job', way, { number: !!told, label: `${of}: ${words(bare)}`,
-      title: told ? `${told.what}; ${told.min} to ${told.max}${told.unit ? ` ${told.unit}` : ''}` : '', placeholder: String(told?.default ?? ''), ...more });
+    const control = this.control('job', way, { number: !!told, label: say('page-cell', { row: of, key: words(bare) }),
+      title: told ? rangeOf(told) : '', placeholder: String(told?.default ?? ''), ...more });
     return h('div', { class: 'cell' }, h('label', { for: control.id }, words(bare), told?.unit ? h('small', {}, ` ${told.unit}`) : null), control);
   }
 
@@ -316,44 +303,45 @@ export class Form {
     const names = sections.map((_, i) => text(i, 'name'));
     const called = sections.map((_, i) => (names[i] && names.filter((n) => n === names[i]).length === 1 ? names[i] : String(i + 1)));
     const there = VARIED.filter(([varied]) => valueAt(this.state.job, ['vary', varied]));
-    const rows = there.map(([varied]) => {
+    const rows = there.map(([varied, , range]) => {
       const base = ['vary', varied];
       const keys = ['section', 'from', 'to', 'step'];
       const cells = keys.map((key) => this.cell([...base, key], key, `vary.${varied}.${key}`, varied,
         key === 'section' ? { choice: called, said: String } : {}));
       const whole = there.length === 1 ? ['vary'] : base;
-      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), h('span', { class: 'tools' }, this.without('job', whole, `${varied} varied`))),
+      return h('div', { class: 'row', 'data-whole': whole.join('.') }, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), h('span', { class: 'tools' }, this.without('job', whole, range))),
         this.messages('job', base, ...keys.map((key) => [...base, key])));
     });
-    const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, key]) => h('button', { type: 'button', onclick: () => {
+    const adds = VARIED.filter((v) => !there.includes(v)).map(([varied, vary]) => h('button', { type: 'button', onclick: () => {
       // Proposes the longest section that has this size, with a range of a fifth below it, for a length also above it.
-      const sizes = sections.map((_, i) => (text(i, 'diameter') ? Number(text(i, key)) || 0 : 0));
+      const sizes = sections.map((_, i) => (text(i, 'diameter') ? Number(text(i, varied)) || 0 : 0));
       const lengths = sections.map((_, i) => (sizes[i] ? Number(text(i, 'length')) || 0 : 0));
       const index = Math.max(0, lengths.indexOf(Math.max(...lengths)));
       const size = sizes[index] || 10;
       const [from, to, step] = [0.8 * size, varied === 'length' ? 1.2 * size : size, 0.1 * size].map((x) => Number(x.toPrecision(3)));
       this.act.edit('job', [{ edit: 'set', way: ['vary', varied], value: `{section: ${JSON.stringify(called[index] ?? '1')}, from: ${from}, to: ${to}, step: ${step}}` }]);
-    } }, `+ vary a ${varied}`));
-    return h('fieldset', {}, h('legend', {}, 'Family of parts, for batch'), this.messages('job', ['vary']), rows,
+    } }, say('page-add', { what: vary })));
+    return h('fieldset', {}, h('legend', {}, say('page-family')), this.messages('job', ['vary']), rows,
       h('div', { class: 'adds', 'data-of': JSON.stringify(sections.map((_, i) => [called[i], text(i, 'length'), text(i, 'diameter')])) }, adds));
   }
 
   wishes() {
-    const lists = [['hand_over_at', 'hand over at', '180, or {at: 180, nose: 148}'], ['never_grip', 'never grip', 'a section or [120, 140]']];
+    const lists = [['hand_over_at', say('page-wish-hand-over'), say('page-wish-hand-over-example', { example: '{at: 180, nose: 148}' })],
+      ['never_grip', say('page-wish-never-grip'), say('page-wish-never-grip-example')]];
     const parts = lists.map(([key, title, hint]) => {
       const list = ['wishes', key];
       const items = valueAt(this.state.job, list)?.entries ?? [];
       const rows = items.map((item, index) => this.row('job', list, index, h('div', { class: 'line wish' },
-        this.control('job', [...list, index], { label: `${title} ${index + 1}` }), this.tools('job', list, index, null)),
+        this.control('job', [...list, index], { label: say('page-row', { what: title, number: index + 1 }) }), this.tools('job', list, index, null)),
       this.messages('job', [...list, index, 'at'], [...list, index, 'nose'])));
-      const fresh = h('input', { 'data-add': JSON.stringify(list), 'data-count': items.length, placeholder: hint, 'aria-label': `Wish: ${title}` });
+      const fresh = h('input', { 'data-add': JSON.stringify(list), 'data-count': items.length, placeholder: hint, 'aria-label': say('page-wish', { what: title }) });
       const id = `add-${key}`;
       fresh.id = id;
-      const plus = h('button', { type: 'button', title: 'Add the wish', onclick: () => this.add(fresh) }, '+');
+      const plus = h('button', { type: 'button', title: say('page-wish-add'), onclick: () => this.add(fresh) }, '+');
       return h('div', {}, h('label', { for: id }, title), rows, this.messages('job', list), h('div', { class: 'line wish' }, fresh, plus));
     });
-    const most = this.field('job', [], ['wishes'], { key: 'at_most_hand_overs', label: 'at most, hand-overs' });
-    return h('fieldset', {}, h('legend', {}, 'Wishes'), this.messages('job', ['wishes']), parts, h('div', { class: 'fields' }, most));
+    const most = this.field('job', [], ['wishes'], { key: 'at_most_hand_overs', label: say('page-wish-at-most') });
+    return h('fieldset', {}, h('legend', {}, say('page-wishes')), this.messages('job', ['wishes']), parts, h('div', { class: 'fields' }, most));
   }
 
   add(input) {
@@ -370,18 +358,32 @@ export class Form {
     const rows = collets.map((_, index) => {
       const ways = keys.map((key) => [...list, index, key]);
       return this.row(file, list, index, h('div', { class: 'line collet' },
-        ways.map((way, i) => this.control(file, way, { number: i > 1, label: `${words(keys[i])}, collet ${index + 1}` })),
+        ways.map((way, i) => this.control(file, way, { number: i > 1, label: say('page-collet-field', { key: words(keys[i]), number: index + 1 }) })),
         this.tools(file, list, index, null)), this.messages(file, ...ways));
     });
     const heads = h('div', { class: 'line collet heads', 'aria-hidden': 'true' },
-      ...['name', 'range', 'hold', 'passes', 'force N'].map((t) => h('span', {}, t)));
+      ...[say('page-head-name'), say('page-collet-range'), say('page-collet-hold'), say('page-collet-passes'), say('page-collet-force')].map((t) => h('span', {}, t)));
     const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
-      item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, '+ collet');
-    return h('fieldset', {}, h('legend', {}, 'Collets of the counter-spindle'), heads, rows, this.messages(file, list),
+      item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, say('page-add', { what: say('page-collet') }));
+    return h('fieldset', {}, h('legend', {}, say('page-collets')), heads, rows, this.messages(file, list),
       h('div', { class: 'adds', 'data-of': `${file} ${collets.length}` }, add));
   }
 
   // -- The whole form.
+
+  /** The places that can show a message, each with its tab. */
+  places() {
+    const now = this.tab;
+    const places = new Map();
+    for (const [tab] of TABS) {
+      this.tab = tab;
+      this.shown.clear();
+      this.parts();
+      for (const id of this.shown) if (!places.has(id)) places.set(id, tab);
+    }
+    this.tab = now;
+    return places;
+  }
 
   /** Where the data of the machine are: in the job, or in a machine file. @returns {[File, Way]} */
   machineAt() {
@@ -397,9 +399,9 @@ export class Form {
     }
     if (this.tab === 'cutting') return [groups(CUTTING.slice(0, 2)), this.wishes(), groups(CUTTING.slice(2)), this.family()].flat();
     const [file, base] = this.machineAt();
-    const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: 'file' })] : [];
+    const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: say('page-machine-file') })] : [];
     if (file === 'machine' && !this.state.machine) {
-      return [...named, h('p', {}, 'The machine is in a file of its own that is not open. Open the job and its machine file together.')];
+      return [...named, h('p', {}, say('page-machine-file-not-open'))];
     }
     const ofMachine = MACHINE.map((g) => this.group(file, base, g));
     return [...named, ofMachine.slice(0, 6), this.collets(file, base), ofMachine.slice(6)].flat();
@@ -407,24 +409,16 @@ export class Form {
 
   texts() {
     const one = (file, text) => h('fieldset', {}, h('legend', {}, text.name), h('textarea', { id: `text-${file}`, 'data-file': file, 'data-way': '[]',
-      'data-was': text.text.trim(), spellcheck: 'false', 'aria-label': `Text of ${text.name}`, value: text.text }));
+      'data-was': text.text.trim(), spellcheck: 'false', 'aria-label': say('page-text-of', { file: text.name }), value: text.text }));
     const { job, machine } = this.state.texts;
-    return [h('p', {}, 'The files as they are saved. Ctrl+Enter plans; comments stay.'), one('job', job), machine ? one('machine', machine) : null];
+    return [h('p', {}, say('page-texts')), one('job', job), machine ? one('machine', machine) : null];
   }
 
   /** @param {boolean} [whole] rebuild also what looks unchanged */
   rebuild(whole = false) {
     this.wrong = new Map();
-    this.placed = new Set();
-    for (const told of this.state.errors) {
-      if (!told.file) continue;
-      // A missing key is marked at the place where it belongs.
-      const lacks = / has no `(\w+)`$/.exec(told.what)?.[1];
-      const id = idOf(told.file, lacks ? [...told.way, lacks] : told.way);
-      const inner = idOf(told.file, told.way.slice(0, -1));
-      const key = typeof told.way.at(-1) === 'number' && !lacks && valueAt(this.state[told.file], told.way.slice(0, -1))?.text ? inner : id;
-      this.wrong.set(key, [...(this.wrong.get(key) ?? []), told]);
-    }
+    ({ wrong: this.wrong, tabs: this.wrongTabs, unplaced: this.unplaced } =
+      placed(this.state, this.state.errors.length ? this.places() : new Map()));
     this.rebuilding = true;
     const active = document.activeElement;
     const held = active && the('form').contains(active) && active.id
@@ -448,12 +442,11 @@ export class Form {
   }
 
   tabs() {
-    const wrong = new Set(this.state.errors.map(tabOf));
     const box = the('tabs');
     const focused = document.activeElement?.parentElement === box;
     box.replaceChildren(...TABS.map(([tab, name]) => h('button', {
       role: 'tab', id: `tab-${tab}`, 'aria-selected': tab === this.tab ? 'true' : 'false', 'aria-controls': 'form', type: 'button',
-      tabindex: tab === this.tab ? 0 : -1, class: wrong.has(tab) ? 'wrong' : null,
+      tabindex: tab === this.tab ? 0 : -1, class: this.wrongTabs.has(tab) ? 'wrong' : null,
       onclick: () => this.turn(tab),
       onkeydown: (event) => {
         const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
@@ -471,17 +464,16 @@ export class Form {
     the('input').scrollTop = 0;
   }
 
-  /** Shows the field of a message. @param {Told} told */
-  reveal(told) {
-    if (!told.file) return;
-    this.turn(tabOf(told));
+  /** Shows the first field with a message. */
+  reveal() {
+    this.turn(TABS.find(([tab]) => this.wrongTabs.has(tab))?.[0] ?? this.tab);
     const field = the('form').querySelector('[aria-invalid="true"]') ?? the('form').querySelector('.wrong input');
     field?.focus();
     field?.scrollIntoView({ block: 'center' });
   }
 }
 
-/** @param {string} file @param {Way} way */
-function idOf(file, way) {
-  return `${file}:${way.join('.')}`;
+/** The meaning of a number, and its range. */
+function rangeOf({ what, min, max, unit }) {
+  return say('page-field-range', { what, min, max: unit ? `${max} ${unit}` : max });
 }

@@ -1,5 +1,7 @@
 // Where each key of the job and the machine stands in the form. Meaning, unit, range and default come from the server.
 
+import { say } from './words.js';
+
 /**
  * @typedef {{key: string, label?: string, choice?: string[], text?: boolean, full?: boolean, title?: string}} FieldAt
  * @typedef {{title: string, at: (string|number)[], fields: FieldAt[], optional?: boolean}} Group an optional group can be removed
@@ -10,70 +12,71 @@ const numbers = (...keys) => keys.map((key) => ({ key }));
 
 /** @type {Group[]} */
 export const SHAFT = [
-  { title: 'Part', at: ['shaft'], fields: [
+  { title: say('page-group-part'), at: ['shaft'], fields: [
     { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true },
     { key: 'material', text: true }, { key: 'straightness' }] },
-  { title: 'Bar', at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' }] },
+  { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' }] },
 ];
 
 /** @type {Group[]} */
 export const CUTTING = [
-  { title: 'Way of turning', at: [], fields: [
+  { title: say('page-group-holding'), at: [], fields: [
     { key: 'holding', choice: ['bush', 'no_bush'] }, { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
-  { title: 'Cutting', at: ['cutting'], fields: [
+  { title: say('page-group-cutting'), at: ['cutting'], fields: [
     { key: 'tools', choice: ['single', 'opposed'] },
     ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share')] },
-  { title: 'Limits', at: ['limits'], fields: numbers('stiffness_min', 'whirl_ratio', 'whip', 'sag', 'release', 'tolerance_share',
+  { title: say('page-group-limits'), at: ['limits'], fields: numbers('stiffness_min', 'whirl_ratio', 'whip', 'sag', 'release', 'tolerance_share',
     'drill', 'damping_ratio', 'bore_clearance', 'torque_margin', 'avoid_penalty_s') },
-  { title: 'Planning', at: ['planning'], optional: true, fields: numbers('station_pitch') },
-  { title: 'Rates', at: ['rates'], optional: true, fields: [...numbers('machine_per_hour', 'material_per_kg'), { key: 'currency', text: true }] },
-  { title: 'Order', at: ['order'], optional: true, fields: numbers('pieces', 'set_up_h', 'shift_h', 'running_share') },
+  { title: say('page-group-planning'), at: ['planning'], optional: true, fields: numbers('station_pitch') },
+  { title: say('page-group-rates'), at: ['rates'], optional: true, fields: [...numbers('machine_per_hour', 'material_per_kg'), { key: 'currency', text: true }] },
+  { title: say('page-group-order'), at: ['order'], optional: true, fields: numbers('pieces', 'set_up_h', 'shift_h', 'running_share') },
 ];
 
 /** A material described in the job, instead of the name of a known one. @type {Group} */
-export const MATERIAL = { title: 'Material of its own', at: ['shaft', 'material'], fields: [{ key: 'name', text: true },
-  ...numbers('e_gpa', 'density', 'kc11', 'mc', 'poisson'), { key: 'vc', text: true, title: 'usual cutting speed, [low, high] in m/min' }] };
+export const MATERIAL = { title: say('page-group-material'), at: ['shaft', 'material'], fields: [{ key: 'name', text: true },
+  ...numbers('e_gpa', 'density', 'kc11', 'mc', 'poisson'), { key: 'vc', text: true, title: say('page-material-vc-title') }] };
 
-/** The sizes that a family can vary: the key in `vary`, and the key of the size in a section. */
-export const VARIED = [['length', 'length'], ['diameter', 'diameter']];
+/** The sizes that a family can vary: the key in `vary` and in a section, and its names on the buttons. */
+export const VARIED = [['length', say('page-vary-length'), say('page-varied-length')],
+  ['diameter', say('page-vary-diameter'), say('page-varied-diameter')]];
 
 /** @type {Group[]} */
 export const MACHINE = [
-  { title: 'Machine', at: [], fields: [{ key: 'name', text: true, full: true }] },
-  { title: 'Guide bush', at: ['bush'], fields: numbers('max_bar', 'land', 'gap', 'stiffness', 'engagement_min') },
-  { title: 'Without a bush', at: ['no_bush'], fields: numbers('max_bar', 'collet_gap') },
-  { title: 'Headstock', at: ['headstock'], fields: numbers('nearest', 'stroke', 'hold', 'stiffness', 'max_rpm', 'regrip_s',
+  { title: say('page-group-machine'), at: [], fields: [{ key: 'name', text: true, full: true }] },
+  { title: say('page-group-bush'), at: ['bush'], fields: numbers('max_bar', 'land', 'gap', 'stiffness', 'engagement_min') },
+  { title: say('page-group-no-bush'), at: ['no_bush'], fields: numbers('max_bar', 'collet_gap') },
+  { title: say('page-group-headstock'), at: ['headstock'], fields: numbers('nearest', 'stroke', 'hold', 'stiffness', 'max_rpm', 'regrip_s',
     'clamp_force', 'friction') },
-  { title: 'Counter-spindle', at: ['counter_spindle'], fields: [...numbers('nearest', 'farthest', 'bore', 'bore_depth', 'stiffness',
-    'max_rpm', 'hand_over_s', 'friction', 'unload_s'), { key: 'back_work', label: 'rear end', choice: ['in_line', 'aside'],
-    title: 'where the rear end is worked on: in line, and the next part waits; or aside, at tools of its own' }] },
-  { title: 'Sleeves in its bore', at: ['counter_spindle', 'sleeve'], fields: numbers('pitch', 'stiffness') },
-  { title: 'Times and tools', at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid'),
+  { title: say('page-group-counter-spindle'), at: ['counter_spindle'], fields: [...numbers('nearest', 'farthest', 'bore', 'bore_depth', 'stiffness',
+    'max_rpm', 'hand_over_s', 'friction', 'unload_s'), { key: 'back_work', label: say('page-rear-end'), choice: ['in_line', 'aside'],
+    title: say('page-rear-end-title') }] },
+  { title: say('page-group-sleeves'), at: ['counter_spindle', 'sleeve'], fields: numbers('pitch', 'stiffness') },
+  { title: say('page-group-times'), at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid'),
     { key: 'cross_tool_reach' }, ...numbers('bar_end', 'facing')] },
-  { title: 'Part-off', at: ['part_off'], fields: numbers('width', 'time_s') },
-  { title: 'Places for tools', at: ['tools'], optional: true, fields: [
+  { title: say('page-group-part-off'), at: ['part_off'], fields: numbers('width', 'time_s') },
+  { title: say('page-group-tool-places'), at: ['tools'], optional: true, fields: [
     ...numbers('turning', 'cross_driven', 'front_fixed', 'front_driven', 'back_fixed', 'back_driven'),
-    { key: 'opposed', choice: ['false', 'true'], title: 'whether turning tools stand on both sides of the bar' }] },
-  { title: 'Turret', at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },
+    { key: 'opposed', choice: ['false', 'true'], title: say('page-opposed-title') }] },
+  { title: say('page-group-turret'), at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },
 ];
 
-/** Kinds of sections: the key of the size of each kind, and the text of a new row. */
+/** Kinds of sections: the name, the key of the size of each kind, and the text of a new row. */
 export const KINDS = [
-  { kind: 'cylinder', key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}}` },
-  { kind: 'groove', key: 'diameter', fresh: (d) => `{length: 2, diameter: ${d}, kind: groove}` },
-  { kind: 'knurl', key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}, kind: knurl}` },
-  { kind: 'thread', key: 'thread', fresh: () => '{length: 20, thread: M10}' },
-  { kind: 'taper', key: 'taper', fresh: (d) => `{length: 20, taper: [${d}, ${d}]}` },
-  { kind: 'flats', key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
+  { kind: 'cylinder', name: say('page-kind-cylinder'), key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}}` },
+  { kind: 'groove', name: say('page-kind-groove'), key: 'diameter', fresh: (d) => `{length: 2, diameter: ${d}, kind: groove}` },
+  { kind: 'knurl', name: say('page-kind-knurl'), key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}, kind: knurl}` },
+  { kind: 'thread', name: say('page-kind-thread'), key: 'thread', fresh: () => '{length: 20, thread: M10}' },
+  { kind: 'taper', name: say('page-kind-taper'), key: 'taper', fresh: (d) => `{length: 20, taper: [${d}, ${d}]}` },
+  { kind: 'flats', name: say('page-kind-flats'), key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
 ];
 
 /** Features of the shaft: a name and the text of a new row. */
 export const FEATURES = [
-  ['cross hole', '{cross_hole: 4, at: 20}'], ['keyseat', '{keyseat: [4, 2.5], from: 10, to: 20}'],
-  ['centre hole', '{centre_hole: A2.5, end: front}'], ['facing', '{facing: 0.5, end: front}'],
-  ['axial hole', '{axial_hole: 4, depth: 10, end: front}'], ['tapped hole', '{tapped_hole: M5, depth: 10, end: front}'],
-  ['tapped across', '{tapped_hole: M3, at: 20}'], ['hex socket', '{hex_socket: 4, depth: 5, end: back}'],
-  ['keyway', '{keyway: [3, 1.4], length: 10, end: front}'], ['engraving', '{engrave: A1, height: 2, at: 20}'],
+  [say('page-feature-cross-hole'), '{cross_hole: 4, at: 20}'], [say('page-feature-keyseat'), '{keyseat: [4, 2.5], from: 10, to: 20}'],
+  [say('page-feature-centre-hole'), '{centre_hole: A2.5, end: front}'], [say('page-feature-facing'), '{facing: 0.5, end: front}'],
+  [say('page-feature-axial-hole'), '{axial_hole: 4, depth: 10, end: front}'], [say('page-feature-tapped-hole'), '{tapped_hole: M5, depth: 10, end: front}'],
+  [say('page-feature-tapped-cross-hole'), '{tapped_hole: M3, at: 20}'], [say('page-feature-hex-socket'), '{hex_socket: 4, depth: 5, end: back}'],
+  [say('page-feature-keyway'), '{keyway: [3, 1.4], length: 10, end: front}'], [say('page-feature-engraving'), '{engrave: A1, height: 2, at: 20}'],
 ];
 
 /** Optional keys of each kind of feature. */

@@ -2,7 +2,7 @@
 // moves along.
 
 import { h, s, the } from './dom.js';
-import { figures, num, percent, round125, speed, words } from './words.js';
+import { figures, num, percent, round125, say, speed, words } from './words.js';
 
 const WIDTH = 1188;
 const HEIGHT = 150;
@@ -139,6 +139,7 @@ export function draw(plan, t, found) {
   /** Left edge of a text centred at a place, moved so that it stays in the view and clear of the text left of it. */
   const middled = (place, words_, from = 4) => Math.max(from, Math.min(place - wide(words_) / 2, WIDTH - 4 - wide(words_)));
 
+  const bushName = say('page-machine-bush');
   const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, class: 'axis' })];
   if (state.nose !== null) {
     const [grip, held] = [sx(state.nose), sx(state.nose - (layout.collet_hold_mm ?? 0))];
@@ -151,27 +152,28 @@ export function draw(plan, t, found) {
       parts.push(s('path', { d: `M${sx(p)} ${CENTRE - 38}v${38 - BAR_HALF}m0 ${2 * BAR_HALF}v${38 - BAR_HALF}`, class: 'sleeve' }));
     }
     parts.push(...block(held, grip, 15, 45, 'grip'));
-    const name = `counter-spindle, collet ${plan.collet ?? ''}`;
+    const name = say('page-machine-counter-spindle', { collet: plan.collet ?? '' });
     parts.push(label(middled((held + grip) / 2, name), 20, name));
   }
   parts.push(body(bar, 'raw'));
   if (finished.length > 1) parts.push(body(finished, 'steel'));
   if (bush) {
     parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, 'bush'));
-    parts.push(label(middled(x(land / 2), 'bush'), HEIGHT - 8, 'bush'));
+    parts.push(label(middled(x(land / 2), bushName), HEIGHT - 8, bushName));
   }
   parts.push(...block(x(nose), x(nose + hold), BAR_HALF + 1, 45, 'head'));
-  const head = bush ? `headstock ${num(nose, 0)}` : 'headstock';
-  const free = bush ? middled(x(land / 2), 'bush') + wide('bush') + 6 : 4;
+  const head = bush ? say('page-machine-headstock-at', { at: num(nose, 0) }) : say('page-machine-headstock');
+  const free = bush ? middled(x(land / 2), bushName) + wide(bushName) + 6 : 4;
   parts.push(label(middled(x(nose + hold / 2), head, free), HEIGHT - 8, head));
   // The tool stands at the turned length.
   const tip = sx(t);
   const top = y(t) - BAR_HALF - 2;
   parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, class: 'tool' }),
     label(Math.max(4, tip + 6 - wide(`${num(t)} mm`)), 34, `${num(t)} mm`));
-  const told = found ? `bending ×${Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en')}, ` : '';
-  parts.push(label(8, HEIGHT - 8, `${told}diameters ×${figures(radial / scale)}`));
-  const says = `Machine at a turned length of ${num(t)} mm, stage ${state.stage.number}`;
+  const diameters = figures(radial / scale);
+  const bending = Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en');
+  parts.push(label(8, HEIGHT - 8, found ? say('page-machine-scales', { bending, diameters }) : say('page-machine-scale', { diameters })));
+  const says = say('page-machine-label', { at: num(t), stage: state.stage.number });
   view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
 }
 
@@ -184,15 +186,15 @@ export function draw(plan, t, found) {
 export function tell(plan, t, found) {
   const state = stateAt(plan, t);
   if (!state) return;
-  const held = state.nose === null ? 'front free' : `held at ${num(state.nose)} mm`;
-  the('moment-text').value = `${num(t)} mm · stage ${state.stage.number} · ${held}`;
+  const [at, stage, nose] = [num(t), state.stage.number, num(state.nose)];
+  the('moment-text').value = state.nose === null ? say('page-moment-free', { at, stage }) : say('page-moment-held', { at, stage, nose });
   const box = the('moment-state');
   if (!found) return;
   const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
-    item('speed', `${speed(found.rpm)} rev/min`), item('unsupported', `${num(found.unsupported_mm)} mm`),
-    item('least stiffness', `${figures(found.stiffness_n_per_um)} N/µm`),
-    item('bends at the tool', `${figures(found.cut_deflection_um)} µm`), item('sag', `${figures(found.sag_um)} µm`),
+    item(say('page-moment-speed'), `${speed(found.rpm)} rev/min`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm`),
+    item(say('page-moment-stiffness'), `${figures(found.stiffness_n_per_um)} N/µm`),
+    item(say('page-moment-deflection'), `${figures(found.cut_deflection_um)} µm`), item(say('page-moment-sag'), `${figures(found.sag_um)} µm`),
     ...worst.map((c) => item(words(c.check), percent(c.utilisation), c.utilisation > 1)));
 }

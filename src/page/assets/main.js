@@ -3,10 +3,12 @@
 import { ask, drop, file, hand, Refused, save, Superseded } from './api.js';
 import { the } from './dom.js';
 import { Drawing } from './drawing.js';
-import { Form, valueAt } from './form.js';
+import { Form } from './form.js';
 import { History } from './history.js';
 import * as machine from './machine.js';
 import * as results from './results.js';
+import { valueAt } from './tree.js';
+import { say } from './words.js';
 
 const history = new History();
 /** The last answer, and the last that had a plan. @type {any} */
@@ -39,7 +41,7 @@ function edit(which, edits) {
       change({ ...texts, [which]: { ...at, text: edited } });
     } catch (error) {
       // A lost edit is reported; the edits after it are made all the same.
-      results.problem(error.problem ?? { what: 'the last edit was not made', help: String(error) });
+      results.problem(error.problem ?? { what: say('page-edit-not-made'), help: String(error) });
       form.rebuild(true);
     }
   });
@@ -129,7 +131,7 @@ async function planNow() {
   drop('/changes');
   drop('/plan');
   const slow = setTimeout(() => {
-    the('busy').textContent = 'planning…';
+    the('busy').textContent = say('page-planning');
     document.body.classList.add('old');
     results.old(texts.job.name, false);
   }, 150);
@@ -141,7 +143,7 @@ async function planNow() {
     document.body.classList.remove('old');
     answer = got;
     show(texts);
-    the('busy').textContent = `answered in ${Math.round(performance.now() - began)} ms`;
+    the('busy').textContent = say('page-answered', { ms: Math.round(performance.now() - began) });
     // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and
     // what is read later are updated after the answer is on the page.
     if (!got.errors.length) {
@@ -176,11 +178,12 @@ let formOf = '';
 function inForm(texts) {
   formOf = texts.job.name;
   form.show({ texts, job: answer.job, machine: answer.machine, errors: answer.errors });
+  if (answer.errors.length) results.unplaced(form.unplaced, texts);
 }
 
 function show(texts) {
-  results.verdict(answer);
-  results.errors(answer.errors, (told) => form.reveal(told));
+  results.verdict(answer, !!planned, () => form.reveal());
+  results.heard(answer.errors);
   document.body.classList.toggle('stale', answer.errors.length > 0);
   if (answer.plan) planned = answer;
   title(texts);
@@ -374,7 +377,7 @@ function saveText(which) {
 
 async function exportAs(format) {
   try {
-    if (document.body.classList.contains('old')) the('busy').textContent = 'planning…, then the export';
+    if (document.body.classList.contains('old')) the('busy').textContent = say('page-planning-then-export');
     await settled();
     const { name, blob } = await file(`/export/${format}`, history.now);
     save(name, blob);
@@ -415,6 +418,16 @@ function keys(event) {
   event.preventDefault();
 }
 
+/** Puts in the texts of the page that do not change. */
+function sayAll() {
+  for (const element of document.querySelectorAll('[data-say], [data-say-title], [data-say-label]')) {
+    const { say: inside, sayTitle, sayLabel } = element.dataset;
+    if (inside) element.textContent = say(inside);
+    if (sayTitle) element.title = say(sayTitle);
+    if (sayLabel) element.setAttribute('aria-label', say(sayLabel));
+  }
+}
+
 function wire() {
   the('open').addEventListener('click', () => the('files').click());
   the('files').addEventListener('change', (event) => { openFiles(event.target.files); event.target.value = ''; });
@@ -438,6 +451,7 @@ function wire() {
 }
 
 async function begin() {
+  sayAll();
   wire();
   try {
     const [start, fields] = await Promise.all([ask('/start'), ask('/fields')]);

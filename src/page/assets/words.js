@@ -1,4 +1,24 @@
-// Numbers and names in the form in which people read them.
+// Texts, numbers and names in the form in which people read them.
+
+import { NAMES, TEXTS } from './texts.js';
+
+/**
+ * A text of the table, with its arguments put in by name.
+ * @param {string} key
+ * @param {Record<string, string|number>} [given]
+ * @returns {string}
+ */
+export function say(key, given = {}) {
+  return (TEXTS[key] ?? key).replace(/\{\$(\w+)\}/g, (whole, name) => String(given[name] ?? whole));
+}
+
+/** A text of the program as a sentence of its own: its first letter is a capital. @param {string} text */
+export const sentence = (text) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is wrong and what to do, as sentences. @param {{what: string, help?: string|null}} problem */
+export function advice({ what, help }) {
+  return sentence(help ? say('page-problem-with-help', { what, help }) : say('page-problem', { what }));
+}
 
 /**
  * A number with at most some decimals, no zeros at the end.
@@ -30,9 +50,6 @@ export function percent(share) {
   if (all >= 99.5 && all < 100) return `${(Math.floor(all * 10) / 10).toFixed(1)} %`;
   return `${all.toFixed(0)} %`;
 }
-
-/** Keys whose words differ from the key, as in every other output. */
-const NAMES = { hand_over: 'hand-over', regrip: 'headstock re-grip', segment: 'pull-back', whirl: 'critical speed' };
 
 /** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
 export function words(key) {
