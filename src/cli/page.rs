@@ -49,7 +49,9 @@ pub fn run(args: &Args) -> Ending {
                 ErrorKind::AddrInUse => lang::text("page-port-taken-help"),
                 _ => lang::text("page-port-help"),
             };
-            out::wrong_input(&[Diag::new(say!("page-port", port = args.port.to_string(), error = e.to_string())).help(help)])
+            out::wrong_input(&[
+                Diag::new(say!("page-port", port = args.port.to_string(), error = e.to_string())).help(help)
+            ])
         }
     }
 }

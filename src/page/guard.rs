@@ -90,7 +90,8 @@ pub async fn guard(State(guard): State<Guard>, request: Request, next: Next) -> 
 }
 
 fn too_long() -> Response {
-    Problem::new(lang::text("page-slow-request"), lang::text("page-slow-request-help")).with(StatusCode::REQUEST_TIMEOUT)
+    Problem::new(lang::text("page-slow-request"), lang::text("page-slow-request-help"))
+        .with(StatusCode::REQUEST_TIMEOUT)
 }
 
 /// A request with its whole body.

@@ -29,7 +29,12 @@ const QUESTIONS: [Question; 9] = [
         asks: None,
         answers: json_of::<Vec<Field>>,
     },
-    Question { path: "/openapi.json", what: "The description of this interface.", asks: None, answers: json_of::<Value> },
+    Question {
+        path: "/openapi.json",
+        what: "The description of this interface.",
+        asks: None,
+        answers: json_of::<Value>,
+    },
     Question {
         path: "/plan",
         what: "The plan of a job with its diagram, or the errors in its files.",

@@ -55,8 +55,7 @@ impl Desk {
     pub async fn work<T: Send + 'static>(&self, work: impl FnOnce() -> T + Send + 'static) -> Result<T, Response> {
         let stopped = || {
             let what = say!("page-takes-too-long", seconds = WORK_S);
-            Problem::new(what, lang::text("page-takes-too-long-help"))
-                .with(StatusCode::SERVICE_UNAVAILABLE)
+            Problem::new(what, lang::text("page-takes-too-long-help")).with(StatusCode::SERVICE_UNAVAILABLE)
         };
         let defect = || {
             Problem::new(lang::text("page-defect-unknown"), lang::text("page-defect-help"))

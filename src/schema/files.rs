@@ -2,11 +2,12 @@
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, WISHES_MAX};
+use crate::lang;
 use serde_json::{Value, json};
 
 /// The job file.
 pub(super) fn job() -> Value {
-    let machine = either("path of a machine file, counted from the job's folder, or a map", vec![path(), machine()]);
+    let machine = either(lang::text("schema-machine-file-of-job"), vec![path(), machine()]);
     let rates = vec![("currency", text("currency of the rates"))];
     let other = vec![
         ("shaft", shaft()),
@@ -15,15 +16,15 @@ pub(super) fn job() -> Value {
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("limits", map("limits", "limits of the checks", vec![], &[])),
-        ("planning", map("planning", "how finely a plan is looked for", vec![], &[])),
-        ("scatter", map("scatter", "spreads for `plan --scatter`", vec![], &[])),
+        ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
+        ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
         ("wishes", wishes()),
-        ("objective", choice("what a plan is to make best", &["time", "fewest_hand_overs", "margin"])),
+        ("objective", choice(lang::text("schema-objective"), &["time", "fewest_hand_overs", "margin"])),
         ("rates", map("rates", "cost rates", rates, &["machine_per_hour", "material_per_kg"])),
-        ("order", map("order", "the order to be quoted", vec![], &["pieces"])),
+        ("order", map("order", lang::text("schema-order"), vec![], &["pieces"])),
         ("vary", vary()),
     ];
-    map("job", "a shaft, a bar, a machine, and how it is to be turned", other, &["shaft", "stock", "machine"])
+    map("job", lang::text("schema-job"), other, &["shaft", "stock", "machine"])
 }
 
 fn path() -> Value {
@@ -35,7 +36,7 @@ fn tools() -> Value {
 }
 
 fn shaft() -> Value {
-    let work = vec![("name", text("what the work is called"))];
+    let work = vec![("name", text(lang::text("schema-rear-work-name")))];
     let back = map("shaft.back_work", "work on the rear end after part-off", work, &["name", "time_s"]);
     let other = vec![
         ("name", text("name of the shaft")),
@@ -43,7 +44,7 @@ fn shaft() -> Value {
         ("revision", text("revision of the drawing")),
         ("material", material()),
         ("sections", {
-            let mut sections = list("from the front face to the part-off face", section(), SECTIONS_MAX);
+            let mut sections = list(lang::text("schema-sections"), section(), SECTIONS_MAX);
             sections["minItems"] = json!(1);
             sections
         }),
@@ -55,10 +56,11 @@ fn shaft() -> Value {
 
 fn material() -> Value {
     let own = vec![
-        ("name", text("what the material is called")),
+        ("name", text(lang::text("schema-material-name"))),
         ("vc", pair(&fields::MATERIAL_VC, "usual cutting speeds, [low, high]; m/min")),
     ];
-    let own = map("shaft.material", "a material of your own", own, &["name", "e_gpa", "density", "kc11", "mc"]);
+    let own =
+        map("shaft.material", lang::text("schema-own-material"), own, &["name", "e_gpa", "density", "kc11", "mc"]);
     either("name or number of the built-in table, or a map", vec![text("such as C45 or 1.4301"), own])
 }
 
@@ -77,7 +79,7 @@ fn section() -> Value {
         ("tolerance", tolerance()),
         ("interrupt", choice("whether the feed may stop inside it", &["never", "avoid", "free"])),
         ("grip", flag("whether a collet may hold it")),
-        ("finish_pass", flag("a last pass in any case")),
+        ("finish_pass", flag(lang::text("schema-finish-pass"))),
     ];
     let mut out = map("shaft.sections", "one section", other, &["length"]);
     let forms = ["diameter", "thread", "taper", "across_flats"];
@@ -91,8 +93,8 @@ fn feature() -> Value {
         ("centre_hole", text("a centre hole of ISO 6411, such as A2.5")),
         ("tapped_hole", text("a metric thread, such as M6")),
         ("keyway", pair(&fields::KEYWAY, "width and depth of a keyway from an end; mm")),
-        ("engrave", text("the text")),
-        ("end", choice("which end; rear is another word for back", &["front", "back", "rear"])),
+        ("engrave", text(lang::text("schema-engraving"))),
+        ("end", choice(lang::text("schema-end"), &["front", "back", "rear"])),
         ("forming", choice("how a socket is made", &["shave", "punch"])),
     ];
     let mut out = map("shaft.features", "one feature", other, &[]);
@@ -116,18 +118,18 @@ fn wishes() -> Value {
         "a hand-over that must be made",
         vec![
             number(&fields::WISH_HAND_OVER),
-            map("wishes.hand_over_at", "with the place of its grip", vec![], &["at"]),
+            map("wishes.hand_over_at", lang::text("schema-hand-over-with-grip"), vec![], &["at"]),
         ],
     );
     let stretch = either(
-        "a stretch that is never gripped",
+        lang::text("schema-never-grip-length"),
         vec![text("name or number of a section"), pair(&fields::WISH_NEVER_GRIP, "two places, [front, rear]; mm")],
     );
     let other = vec![
         ("hand_over_at", list("hand-overs that must be made", hand_over, WISHES_MAX)),
-        ("never_grip", list("what is never to be gripped", stretch, WISHES_MAX)),
+        ("never_grip", list(lang::text("schema-never-grip"), stretch, WISHES_MAX)),
     ];
-    map("wishes", "what is decided beforehand", other, &[])
+    map("wishes", lang::text("schema-wishes"), other, &[])
 }
 
 fn vary() -> Value {
@@ -142,14 +144,14 @@ fn vary() -> Value {
 pub(super) fn machine() -> Value {
     let at = |key: &str| format!("machine.{key}");
     let reach = &fields::CROSS_TOOL_REACH;
-    let mut reaches = list("one distance a tool; mm", number(reach), REACHES_MAX);
+    let mut reaches = list(lang::text("schema-reaches"), number(reach), REACHES_MAX);
     reaches["minItems"] = json!(1);
     let turret = map(&at("tools.turret"), "the turret", vec![], &["stations"]);
     let opposed = flag("whether two turning tools can cut from opposite sides");
     let other = vec![
         ("name", text("name of the machine")),
         ("bush", map(&at("bush"), "the guide bush", vec![], &["max_bar", "land", "gap", "stiffness"])),
-        ("no_bush", map(&at("no_bush"), "work without the bush", vec![], &["max_bar", "collet_gap"])),
+        ("no_bush", map(&at("no_bush"), lang::text("schema-no-bush"), vec![], &["max_bar", "collet_gap"])),
         (
             "headstock",
             map(
@@ -171,14 +173,14 @@ fn counter_spindle() -> Value {
     let prefix = "machine.counter_spindle";
     let at = |key: &str| format!("{prefix}.{key}");
     let collet = vec![
-        ("name", text("what the collet is called")),
+        ("name", text(lang::text("schema-collet-name"))),
         ("range", pair(&fields::COLLET_RANGE, "diameters it holds, [smallest, largest]; mm")),
     ];
     let collet = map(&at("collets"), "one collet", collet, &["name", "range", "hold", "passes", "clamp_force"]);
-    let mut collets = list("the collets at hand", collet, COLLETS_MAX);
+    let mut collets = list(lang::text("schema-collets"), collet, COLLETS_MAX);
     collets["minItems"] = json!(1);
     let other = vec![
-        ("back_work", choice("where the rear end is worked on", &["in_line", "aside"])),
+        ("back_work", choice(lang::text("schema-rear-work-place"), &["in_line", "aside"])),
         ("sleeve", map(&at("sleeve"), "supports in the bore", vec![], &["pitch", "stiffness"])),
         ("collets", collets),
     ];
@@ -188,8 +190,7 @@ fn counter_spindle() -> Value {
 
 /// The readings file of `fit`.
 pub(super) fn readings() -> Value {
-    let machine =
-        either("path of a machine file, counted from the folder of the readings, or a map", vec![path(), machine()]);
+    let machine = either(lang::text("schema-machine-file-of-readings"), vec![path(), machine()]);
     let supports = choice("a support", &["bush", "headstock", "counter_spindle"]);
     let reading = map("readings.set_ups.dial", "one dial reading", vec![], &["load", "at", "deflection"]);
     let set_up = vec![
@@ -198,11 +199,11 @@ pub(super) fn readings() -> Value {
         ("collet", text("name of the counter-spindle's collet")),
         ("dial", list("dial readings", reading, fields::readings::READINGS_MAX)),
     ];
-    let mut set_up = map("readings.set_ups", "the bar held in one way", set_up, &["front"]);
+    let mut set_up = map("readings.set_ups", lang::text("schema-set-up"), set_up, &["front"]);
     set_up["anyOf"] = json!([{"required": ["dial"]}, {"required": ["frequency"]}]);
     let mut set_ups = list("the set-ups", set_up, fields::readings::SET_UPS_MAX);
     set_ups["minItems"] = json!(1);
-    let mut fit = list("what is to be fitted", supports, 3);
+    let mut fit = list(lang::text("schema-fit"), supports, 3);
     fit["minItems"] = json!(1);
     fit["uniqueItems"] = json!(true);
     let other = vec![
@@ -212,5 +213,5 @@ pub(super) fn readings() -> Value {
         ("errors", map("readings.errors", "errors of the readings", vec![], &[])),
         ("set_ups", set_ups),
     ];
-    map("readings", "what was measured on a machine", other, &["machine", "material", "diameter", "set_ups"])
+    map("readings", lang::text("schema-readings"), other, &["machine", "material", "diameter", "set_ups"])
 }

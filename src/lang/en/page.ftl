@@ -1,4 +1,4 @@
-# The local page, its server and the descriptions in the JSON schemas. Keys begin with `page-`.
+# The local page and its server: keys begin with `page-`. The JSON schemas of the files: keys begin with `schema-`.
 # What the page's scripts say has no plural forms: they put in the arguments and nothing else.
 
 # The top of the page.
@@ -319,3 +319,31 @@ page-opened = Open this address in a browser on this computer. Ctrl-C ends the p
 page-port = port { $port } cannot be used: { $error }
 page-port-taken-help = another program uses this port; use `--port 0` for a free port
 page-port-help = use another `--port`
+
+# Descriptions in the JSON schemas of the files: phrases without a full stop.
+schema-machine-file-of-job = path of a machine file, relative to the folder of the job, or a map
+schema-machine-file-of-readings = path of a machine file, relative to the folder of the readings file, or a map
+schema-job = the shaft, the bar, the machine and the way of turning
+schema-planning = how fine the planner searches
+schema-scatter = scatter of the inputs, for `plan --scatter`
+schema-objective = what the planner makes as good as possible
+schema-order = the order for which the quote is made
+schema-rear-work-name = name of the operation
+schema-sections = sections, from the front face to the part-off face
+schema-own-material = a material that is not in the built-in table
+schema-material-name = name of the material
+schema-finish-pass = whether there is a finishing pass
+schema-end = the end; `rear` means the same as `back`
+schema-engraving = the text to engrave
+schema-hand-over-with-grip = a hand-over and the position of its grip
+schema-never-grip-length = a length that no collet may hold
+schema-never-grip = lengths that no collet may hold
+schema-wishes = requirements for the hand-overs and grips of the plan
+schema-reaches = one distance per tool; mm
+schema-no-bush = turning without the guide bush
+schema-collet-name = name of the collet
+schema-collets = the available collets
+schema-rear-work-place = where the rear end is machined. `in_line`: the next part waits; `aside`: the next part is turned meanwhile
+schema-set-up = one way of holding the bar
+schema-fit = supports whose stiffness is calculated
+schema-readings = readings taken on a machine
