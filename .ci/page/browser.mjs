@@ -125,7 +125,7 @@ await story('edits', demo, async ({ page, shot, planned, field }) => {
   assert.match(await page.locator('#heard').textContent(), /`length` has a decimal comma/, 'a screen reader says it at once');
   assert.match(await verdict(page), /^INPUT ERROR\s+Errors in the input: 1\. .* last input without errors/);
   await page.getByRole('tab', { name: 'Machine' }).click();
-  await page.getByRole('button', { name: 'Show the field' }).click();
+  await page.getByRole('button', { name: 'Show the error' }).click();
   assert.equal(await length.evaluate((e) => e === document.activeElement), true, 'the button leads to the field');
   await shot('wrong');
   await planned(async () => { await length.fill(''); await length.press('Enter'); });
@@ -290,7 +290,7 @@ await story('files', blocked, async ({ page, shot, planned }) => {
   const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8');
   const alone = job.replace('machines/long-bed-32.yaml', 'machines/own.yaml');
   await planned(() => page.locator('#files').setInputFiles([named('own.yaml', alone)]));
-  await page.getByRole('button', { name: 'Show the field' }).click();
+  await page.getByRole('button', { name: 'Show the error' }).click();
   assert.match(await page.locator('#form .message').innerText(), /machine/);
   await shot('alone');
   await page.getByRole('tab', { name: 'Shaft' }).click();

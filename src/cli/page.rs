@@ -3,8 +3,9 @@
 use super::{Ending, out};
 use crate::diag::Diag;
 use crate::input::{self, Named, TEMPLATE};
+use crate::lang;
 use crate::page::{self, Start};
-use crate::{lang, say};
+use crate::say;
 use std::io::ErrorKind;
 use std::path::PathBuf;
 

@@ -13,8 +13,10 @@ use crate::input::tree::{Entry, tree};
 use crate::input::{Named, read_texts};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
+use crate::lang;
 use crate::planner::{self, Advice};
-use crate::{lang, report, say};
+use crate::report;
+use crate::say;
 
 /// Why there is no answer, with its HTTP status.
 pub type Refused = (StatusCode, Problem);

@@ -12,7 +12,9 @@ use super::wire::{Problem, Texts};
 use super::work::Desk;
 use crate::defect::Defect;
 use crate::job::plan::Plan;
-use crate::{lang, report, say};
+use crate::lang;
+use crate::report;
+use crate::say;
 
 /// Type of a workbook.
 const WORKBOOK: &str = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";

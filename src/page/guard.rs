@@ -12,7 +12,8 @@ use tokio::sync::Semaphore;
 
 use super::BODY_MAX_BYTES;
 use super::wire::Problem;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Requests worked on or waiting at once. A browser opens six connections.
 const REQUESTS_MAX: usize = 32;

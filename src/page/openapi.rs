@@ -140,7 +140,8 @@ pub fn text() -> String {
         "openapi": "3.1.0",
         "info": {
             "title": "spanhold page",
-            "description": "The interface of the local page. It answers on this computer only. Requests are JSON. Lengths are in mm, times in s.",
+            "description": "The interface of the local page. It answers on this computer only. Requests are JSON. \
+                Lengths are in mm, times in s.",
             "version": env!("CARGO_PKG_VERSION"),
             "license": { "name": "MIT", "identifier": "MIT" },
         },

@@ -12,8 +12,9 @@ use super::Start;
 use super::wire::{Problem, Texts};
 use crate::job::Job;
 use crate::job::plan::Plan;
+use crate::lang;
+use crate::say;
 use crate::spread::Halt;
-use crate::{lang, say};
 
 /// Longest time one answer may take, s.
 pub const WORK_S: u64 = 30;

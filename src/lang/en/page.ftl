@@ -52,7 +52,7 @@ page-verdict-not-planned = NOT PLANNED
 page-input-errors = Errors in the input: { $count }.
 page-results-of-last-good-input = The results below belong to the last input without errors.
 page-results-of-earlier-input = { $job }: the results below belong to the earlier input.
-page-show-field = Show the field
+page-show-error = Show the error
 page-problem = { $what }.
 page-problem-with-help = { $what }. What to do: { $help }.
 page-error-at-line = { $file }, line { $line }: { $text }
@@ -96,11 +96,11 @@ page-remove-row = Remove
 page-add = + { $what }
 
 # The form: sections.
-page-sections = Sections, from the front face
+page-sections = Sections, from the front face (mm)
 page-head-name = name
 page-head-kind = kind
-page-head-size = Ø, thread, taper
-page-head-length = length mm
+page-head-size = size
+page-head-length = length
 page-kind-cylinder = cylinder
 page-kind-groove = groove
 page-kind-knurl = knurl

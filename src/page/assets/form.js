@@ -464,10 +464,10 @@ export class Form {
     the('input').scrollTop = 0;
   }
 
-  /** Shows the first field with a message. */
+  /** Shows the first field with a message, or the text if there is none. */
   reveal() {
     this.turn(TABS.find(([tab]) => this.wrongTabs.has(tab))?.[0] ?? this.tab);
-    const field = the('form').querySelector('[aria-invalid="true"]') ?? the('form').querySelector('.wrong input');
+    const field = the('form').querySelector('[aria-invalid="true"]') ?? the('form').querySelector('.wrong input, textarea');
     field?.focus();
     field?.scrollIntoView({ block: 'center' });
   }

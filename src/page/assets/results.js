@@ -16,7 +16,7 @@ export function verdict(answer, before, reveal) {
     box.className = 'wrong';
     const said = `${say('page-input-errors', { count: errors })} ${before ? say('page-results-of-last-good-input') : ''}`;
     box.replaceChildren(h('strong', {}, say('page-verdict-input-error')), h('span', {}, said),
-      h('button', { onclick: reveal }, say('page-show-field')));
+      h('button', { onclick: reveal }, say('page-show-error')));
     return;
   }
   box.className = answer.plan.verdict;
