@@ -1,6 +1,6 @@
 //! `check`: the verdict alone.
 
-use super::plan::{ending, planned, with_newline};
+use super::plan::{ending, planned};
 use super::{Ending, Format, out};
 use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
 use crate::report;
@@ -54,7 +54,7 @@ pub fn run(args: &Args) -> Ending {
         Err(ending) => return ending,
     };
     match args.format {
-        Format::Text => out::result(&with_newline(report::verdict_text(&plan))),
+        Format::Text => out::styled(&report::check_summary(&plan)),
         Format::Json => {
             let ended = out::json(&Brief {
                 verdict: plan.verdict,

@@ -16,6 +16,7 @@ mod plan;
 mod progress;
 mod recheck;
 mod schema;
+mod style;
 
 use clap::error::{ContextKind, ContextValue};
 use clap::{Parser, Subcommand, ValueEnum};

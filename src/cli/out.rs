@@ -1,10 +1,11 @@
 //! Printing: results to stdout, everything else to stderr. Characters that would control a terminal are written out.
 
-use super::Ending;
+use super::{Ending, style};
 use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::drawings;
 use crate::input;
+use crate::report::Styled;
 use crate::shown;
 use std::backtrace::{Backtrace, BacktraceStatus};
 use std::io::{ErrorKind, Write};
@@ -15,14 +16,23 @@ static UNPRINTED: AtomicBool = AtomicBool::new(false);
 
 /// Prints a result. A reader that closes the pipe has seen enough: this is no error.
 pub fn result(text: &str) {
+    written(shown::lines(text).as_bytes());
+}
+
+fn written(bytes: &[u8]) {
     let mut stdout = std::io::stdout().lock();
-    let written = stdout.write_all(shown::lines(text).as_bytes()).and_then(|()| stdout.flush());
+    let written = stdout.write_all(bytes).and_then(|()| stdout.flush());
     if let Err(e) = written
         && e.kind() != ErrorKind::BrokenPipe
     {
         say(&format!("error: the result could not be printed: {e}\n"));
         UNPRINTED.store(true, Ordering::Relaxed);
     }
+}
+
+/// Prints a result with what stands out in it: bold and coloured on a terminal, plain everywhere else.
+pub fn styled(text: &Styled) {
+    written(style::painted(text, style::wanted()).as_bytes());
 }
 
 /// The ending of the call: a result that could not be printed turns an ending into [`Ending::WrongInput`].

@@ -8,9 +8,10 @@ use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::proof;
-use crate::report;
-use crate::shown;
-use std::path::PathBuf;
+use crate::report::table::columns;
+use crate::report::text::WIDTH;
+use crate::{report, say, shown};
+use std::path::{Path, PathBuf};
 
 /// What `plan` takes.
 #[derive(Debug, clap::Args)]
@@ -29,6 +30,9 @@ pub struct Args {
     /// Checks the plan with scattered inputs (`scatter` in the job) and shows how often each check fails.
     #[arg(long)]
     scatter: bool,
+    /// Prints everything: positions, stops, segments, times, order, notes, cautions.
+    #[arg(long)]
+    full: bool,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -86,7 +90,8 @@ pub fn run(args: &Args) -> Ending {
         }
     }
     match args.format {
-        Format::Text => out::result(&with_newline(report::plan_text(&plan))),
+        Format::Text if args.full => out::styled(&report::plan_full(&plan)),
+        Format::Text => out::styled(&report::plan_summary(&plan, &next(args))),
         Format::Json => {
             let ended = out::json(&plan);
             if ended != Ending::Done {
@@ -97,8 +102,49 @@ pub fn run(args: &Args) -> Ending {
     ending(&plan)
 }
 
+/// What can be done next, as the last lines of the short answer.
+fn next(args: &Args) -> Vec<String> {
+    let mut lines = match &args.out {
+        Some(dir) => vec![say!("plan-written", folder = shown::line(&dir.display().to_string()))],
+        None => {
+            let command = command(args).unwrap_or_else(|| "spanhold plan JOB --out FOLDER".to_owned());
+            let line = say!("plan-to-write-with", command = command);
+            if columns(&line) <= WIDTH { vec![line] } else { vec![say!("plan-to-write"), format!("  {command}")] }
+        }
+    };
+    lines.push(say!("plan-full"));
+    lines
+}
+
+/// The call that writes the files of this plan. None: a path in it would need more than quotes in some shell, or the
+/// call is longer than a line.
+fn command(args: &Args) -> Option<String> {
+    let mut words = vec!["spanhold plan".to_owned(), quoted(&args.job)?];
+    if let Some(machine) = &args.machine {
+        words.extend(["--machine".to_owned(), quoted(machine)?]);
+    }
+    words.extend(args.costs.then(|| "--costs".to_owned()));
+    words.extend(args.scatter.then(|| "--scatter".to_owned()));
+    words.extend(["--out".to_owned(), quoted(&Path::new("plans").join(args.job.file_stem()?))?]);
+    let command = words.join(" ");
+    (columns(&command) + 2 <= WIDTH).then_some(command)
+}
+
+/// A path as every shell takes it.
+fn quoted(path: &Path) -> Option<String> {
+    let text = path.to_str()?;
+    let is_plain =
+        |c: char| c.is_alphanumeric() || matches!(c, '/' | '.' | '-' | '_' | ':') || (cfg!(windows) && c == '\\');
+    let is_safe = |c: char| is_plain(c) || matches!(c, ' ' | '(' | ')' | ',' | '+' | '=' | '@' | '#' | '&');
+    match text {
+        _ if text.starts_with('-') || text.is_empty() || !text.chars().all(is_safe) => None,
+        _ if text.chars().all(is_plain) => Some(text.to_owned()),
+        _ => Some(format!("\"{text}\"")),
+    }
+}
+
 /// The text with a newline at its end.
-pub fn with_newline(mut text: String) -> String {
+fn with_newline(mut text: String) -> String {
     if !text.ends_with('\n') {
         text.push('\n');
     }
@@ -124,4 +170,33 @@ pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     #[cfg(feature = "pdf")]
     files.push(("sheet.pdf", report::sheet_pdf(plan).map_err(drawn)?));
     Ok(files)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use clap::Parser;
+
+    #[derive(Parser)]
+    struct Call {
+        #[command(flatten)]
+        args: Args,
+    }
+
+    fn told(args: &[&str]) -> Option<String> {
+        command(&Call::parse_from([&["plan"], args].concat()).args)
+    }
+
+    #[test]
+    fn the_call_that_writes_the_files_is_the_users_own_with_a_folder() {
+        let call = |args: &[&str]| told(args).unwrap_or_default();
+        assert_eq!(call(&["demo/x.yaml"]), "spanhold plan demo/x.yaml --out plans/x");
+        assert_eq!(
+            call(&["a b.yaml", "--scatter", "--machine", "m.yaml"]),
+            "spanhold plan \"a b.yaml\" --machine m.yaml --scatter --out \"plans/a b\""
+        );
+        for path in ["a\u{1b}b.yaml", "$HOME.yaml", "a`b`.yaml", "a\"b.yaml", &"x".repeat(90)] {
+            assert_eq!(told(&[path]), None, "{path}");
+        }
+    }
 }

@@ -3,9 +3,10 @@
 
 use super::{fed_on, numbers, words};
 use crate::job::plan::{Plan, Segment};
+use crate::say;
 
 /// A check that uses this share of its limit or more is named; common practice, no source.
-const THIN_MARGIN_FROM: f64 = 0.90;
+pub const THIN_MARGIN_FROM: f64 = 0.90;
 
 /// The list, most serious first; empty when there is nothing to look at.
 pub fn look_at(plan: &Plan) -> Vec<String> {
@@ -16,7 +17,7 @@ pub fn look_at(plan: &Plan) -> Vec<String> {
     slowed(plan, &mut list);
     back_turning(plan, &mut list);
     bar_fed_on(plan, &mut list);
-    words::sentences(&list)
+    list
 }
 
 fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
@@ -25,12 +26,16 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
             .witnesses
             .iter()
             .filter(|w| w.section == number && w.interrupt == interrupt)
-            .map(|w| format!("{} mm ({})", numbers::mm(w.at_mm), words::key(&w.cause)))
+            .map(|w| say!("look-place", at = numbers::mm(w.at_mm), cause = words::key(&w.cause)))
             .collect();
         if !places.is_empty() {
-            let lines = if places.len() == 1 { "witness line" } else { "witness lines" };
-            let section = words::section(plan, number);
-            list.push(format!("{lines} on {section}, marked \"{interrupt}\": {}", words::enumeration(&places)));
+            list.push(say!(
+                "look-lines",
+                number = places.len(),
+                section = words::section(plan, number),
+                interrupt = interrupt,
+                places = words::enumeration(&places),
+            ));
         }
     }
 }
@@ -38,13 +43,12 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
 fn thin_margins(plan: &Plan, list: &mut Vec<String>) {
     for stage in &plan.stages {
         for c in stage.checks.iter().filter(|c| c.utilisation >= THIN_MARGIN_FROM) {
-            let margin = if c.utilisation > 1.0 { "over the limit" } else { "thin margin" };
-            list.push(format!(
-                "{margin} in stage {}: {} at turned length {} mm",
-                stage.number,
-                words::check_in_full(c),
-                numbers::mm(c.turned_mm)
-            ));
+            let (check, turned) = (words::check_in_full(c), numbers::mm(c.turned_mm));
+            list.push(if c.utilisation > 1.0 {
+                say!("look-over-limit", stage = stage.number, check = check, turned = turned)
+            } else {
+                say!("look-near-limit", stage = stage.number, check = check, turned = turned)
+            });
         }
     }
 }
@@ -55,25 +59,25 @@ fn slowed(plan: &Plan, list: &mut Vec<String>) {
     reasons.dedup();
     for reason in reasons {
         let places = sections_of(plan, |s| s.slowed_by.as_deref() == Some(reason));
-        list.push(format!("speed lowered for {} on {}", words::key(reason), words::enumeration(&places)));
+        list.push(say!("look-slowed", places = words::enumeration(&places), check = words::key(reason)));
     }
 }
 
 fn back_turning(plan: &Plan, list: &mut Vec<String>) {
     let places = sections_of(plan, |s| s.turning == "back");
     if !places.is_empty() {
-        list.push(format!("rear-facing shoulder, needs a back-turning tool: {}", words::enumeration(&places)));
+        list.push(say!("look-back-turning", places = words::enumeration(&places)));
     }
 }
 
 fn bar_fed_on(plan: &Plan, list: &mut Vec<String>) {
     for stage in &plan.stages {
         let Some(fed) = fed_on::of(plan, stage) else { continue };
-        list.push(format!(
-            "before the part-off the bar is fed on to {} mm for {}: {} mm unsupported, nothing is turned there",
-            numbers::mm(fed.to_mm),
-            words::enumeration(&fed.works),
-            numbers::mm(fed.unsupported_mm),
+        list.push(say!(
+            "look-fed-out",
+            to = numbers::mm(fed.to_mm),
+            works = words::enumeration(&fed.works),
+            unsupported = numbers::mm(fed.unsupported_mm),
         ));
     }
 }

@@ -16,6 +16,7 @@ use super::shapes::{self, INK, LIMIT, PALE, RULE, SMALL, SOFT, TRACE, WHITE, xy}
 use super::thinned::thinned;
 use super::{ReportError, numbers, words};
 use crate::job::plan::Plan;
+use crate::lang;
 
 /// How many times larger than on the page the plot is drawn. The rounding error is then below 0.02 page units, 5 µm on
 /// paper. At ten times, stage borders in drawing and chart did not meet.
@@ -169,8 +170,7 @@ fn y_axis(layout: &Layout, charts: &Charts) -> Group {
         let label = if percent == 100 { label.set("font-weight", "bold").set("fill", LIMIT) } else { label };
         g = g.add(shapes::line(x - 4.0, y, x, y, INK, 0.9)).add(label);
     }
-    let says = ["used", "of the", "limit"];
-    for (i, words) in says.iter().enumerate() {
+    for (i, words) in lang::text("diagram-used").lines().enumerate() {
         let y = y_of(charts, 0.6) + 13.0 * i as f64;
         g = g.add(shapes::text(super::page_size::MARGIN - 12.0, y, SMALL, "start", words).set("fill", SOFT));
     }
@@ -190,7 +190,13 @@ fn band(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
             None => runs.push((&p.check, p.turned_mm, p.turned_mm)),
         }
     }
-    let caption = shapes::text(super::page_size::MARGIN - 12.0, charts.band_y + 11.0, SMALL, "start", "governs");
+    let caption = shapes::text(
+        super::page_size::MARGIN - 12.0,
+        charts.band_y + 11.0,
+        SMALL,
+        "start",
+        lang::text("diagram-governs"),
+    );
     let mut g = shapes::group("band").add(caption.set("fill", SOFT));
     for (i, (check, from, to)) in runs.iter().enumerate() {
         let (x1, x2) = (layout.axis.x_clamped(*from), layout.axis.x_clamped(*to));
@@ -218,6 +224,6 @@ pub fn x_axis(layout: &Layout) -> Group {
         let label = shapes::text(x, y + 15.0, SMALL, "middle", &numbers::trimmed(tick, 3));
         g = g.add(shapes::line(x, y, x, y + 5.0, INK, 0.9)).add(label);
     }
-    let words = "place on the shaft, and turned length, in mm from the front face";
+    let words = lang::text("diagram-axis");
     g.add(shapes::text(a.left + a.width() / 2.0, y + 29.0, SMALL, "middle", words))
 }

@@ -4,7 +4,8 @@
 use super::table::fit;
 use super::tables::{self, Rows};
 use super::{attention, cautions, fed_on, help, numbers, timeline, verdict, words};
-use crate::job::plan::{LimitCost, Plan, Stage};
+use crate::job::plan::{Plan, Stage};
+use crate::{lang, say};
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
 const NAME_WIDTH: usize = 110;
@@ -77,20 +78,29 @@ pub struct Head {
 }
 
 /// The steps that are signed for.
-pub const SIGNED: [&str; 4] = [
-    "Plan read, machine and collet match",
-    "First piece proved at reduced speed and feed",
-    "First piece measured",
-    "Released for the run",
-];
+pub fn signed() -> [&'static str; 4] {
+    [
+        lang::text("sheet-sign-read"),
+        lang::text("sheet-sign-proved"),
+        lang::text("sheet-sign-measured"),
+        lang::text("sheet-sign-released"),
+    ]
+}
 
 /// The columns of the box to sign.
-pub const SIGNED_HEADS: [&str; 4] = ["step", "name", "date", "signature"];
+pub fn signed_heads() -> [&'static str; 4] {
+    [
+        lang::text("sheet-sign-step"),
+        lang::text("sheet-sign-name"),
+        lang::text("sheet-sign-date"),
+        lang::text("sheet-sign-signature"),
+    ]
+}
 
 /// The head of the sheet.
 pub fn head(plan: &Plan) -> Head {
     let mut facts = tables::how(plan);
-    facts.push(("input", short_digest(plan)));
+    facts.push((lang::text("fact-input"), short_digest(plan)));
     for (_, value) in &mut facts {
         *value = fit(value, FACT_WIDTH);
     }
@@ -110,33 +120,35 @@ fn short_digest(plan: &Plan) -> String {
 /// Everything under the head. Only a feasible plan has limits of stages and a box to sign. Empty blocks are left out.
 pub fn blocks(plan: &Plan) -> Vec<Block> {
     let feasible = verdict::is_feasible(plan);
-    let table = |title, units: &str, rows, kind| Block::Table { title, units: units.into(), rows, kind };
-    let bullets = |title, items| Block::List { title, numbered: false, boxed: false, items };
     let mut all = what_would_help(plan);
     all.push(Block::Diagram);
-    let places =
-        format!("mm, rev/min, mm/rev, s; counter-spindle and headstock at start → end, {}", tables::places_from(plan));
-    all.push(table("Stages", &places, tables::stages_in_full(plan), Kind::Wide));
+    let units = say!("sheet-stages-units", from = tables::places_from(plan));
+    all.push(table(lang::text("sheet-stages"), &units, tables::stages_in_full(plan), Kind::Wide));
     if feasible {
         let items = plan.stages.iter().flat_map(|s| stage_limits(plan, s)).collect();
-        all.push(Block::List { title: "Limits of the stages: do not exceed", numbered: false, boxed: true, items });
+        let title = lang::text("sheet-stage-limits");
+        all.push(Block::List { title, numbered: false, boxed: true, items });
     }
-    all.push(bullets("Look at", attention::look_at(plan)));
-    all.push(table("Where the feed stops", "mm turned", tables::stops(plan), Kind::Wide));
-    all.push(table("Segments", "mm, rev/min, mm/rev", tables::segments(plan), Kind::Wide));
-    all.push(table("Features", "mm, s", tables::features(plan), Kind::Narrow));
-    all.push(table("Witness lines", "mm", tables::witnesses(plan), Kind::Narrow));
+    all.push(bullets(lang::text("title-look-at"), attention::look_at(plan)));
+    let stops_in = lang::text("sheet-stops-units");
+    all.push(table(lang::text("sheet-stops"), stops_in, tables::stops(plan), Kind::Wide));
+    let segments_in = lang::text("sheet-segments-units");
+    all.push(table(lang::text("sheet-segments"), segments_in, tables::segments(plan), Kind::Wide));
+    let features_in = lang::text("sheet-features-units");
+    all.push(table(lang::text("sheet-features"), features_in, tables::features(plan), Kind::Narrow));
+    let lines_in = lang::text("sheet-witness-lines-units");
+    all.push(table(lang::text("sheet-witness-lines"), lines_in, tables::witnesses(plan), Kind::Narrow));
     if feasible {
-        all.push(table("Time", "", tables::times(plan), Kind::Sum));
-        all.push(Block::Facts { title: "Bar", pairs: unpriced(tables::quote(plan)) });
-        all.push(bullets("What a limit costs", costs(plan)));
-        let sum = tables::scatter_sum(plan).unwrap_or_default();
-        all.push(table("Scatter of inputs", &format!("mm; {sum}"), tables::scatter(plan), Kind::Wide));
+        all.push(table(lang::text("title-time"), "", tables::times(plan), Kind::Sum));
+        all.push(Block::Facts { title: lang::text("fact-bar"), pairs: unpriced(tables::quote(plan)) });
+        all.push(bullets(lang::text("title-limit-costs"), costs(plan)));
+        let units = say!("sheet-scatter-units", sum = tables::scatter_sum(plan).unwrap_or_default());
+        all.push(table(lang::text("sheet-scatter"), &units, tables::scatter(plan), Kind::Wide));
     }
     in_time(plan, &mut all);
-    all.push(bullets("Notes", words::sentences(&plan.notes)));
+    all.push(bullets(lang::text("title-notes"), words::sentences(&plan.notes)));
     let items = cautions::to_print(plan);
-    all.push(Block::List { title: "Cautions", numbered: true, boxed: false, items });
+    all.push(Block::List { title: lang::text("title-cautions"), numbered: true, boxed: false, items });
     if feasible {
         all.push(Block::SignOff);
     }
@@ -148,36 +160,39 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all
 }
 
+fn table(title: &'static str, units: &str, rows: Rows, kind: Kind) -> Block {
+    Block::Table { title, units: units.into(), rows, kind }
+}
+
+fn bullets(title: &'static str, items: Vec<String>) -> Block {
+    Block::List { title, numbered: false, boxed: false, items }
+}
+
 /// Adds the blocks about time: the two spindles, the tools, the order.
 fn in_time(plan: &Plan, all: &mut Vec<Block>) {
-    let table = |title, rows, kind| Block::Table { title, units: String::new(), rows, kind };
     if let Some(cycle) = &plan.cycle {
         if !cycle.operations.is_empty() {
-            all.push(Block::Cycle("Both spindles in time"));
+            all.push(Block::Cycle(lang::text("sheet-timeline")));
         }
-        all.push(Block::Facts { title: "Part after part", pairs: timeline::facts(cycle) });
-        let items = timeline::shorten_first(cycle);
-        all.push(Block::List { title: "What to shorten first", numbered: false, boxed: false, items });
+        all.push(Block::Facts { title: lang::text("title-cycle"), pairs: timeline::facts(cycle) });
+        all.push(bullets(lang::text("title-shorten-first"), timeline::shorten_first(cycle)));
     }
-    all.push(table("Tool places", timeline::tools(plan), Kind::Wide));
+    all.push(table(lang::text("title-tool-places"), "", timeline::tools(plan), Kind::Wide));
     if let Some(order) = &plan.order {
-        all.push(Block::Facts { title: "Order", pairs: unpriced(timeline::order(order)) });
-        all.push(table("The order by quantity", timeline::quantities_unpriced(order), Kind::Narrow));
+        all.push(Block::Facts { title: lang::text("title-order"), pairs: unpriced(timeline::order(order)) });
+        let title = lang::text("title-quantities");
+        all.push(table(title, "", timeline::quantities_unpriced(order), Kind::Narrow));
     }
 }
 
 /// The facts without the cost of a part, which is not for the setter.
 fn unpriced(facts: Vec<(&'static str, String)>) -> Vec<(&'static str, String)> {
-    facts.into_iter().filter(|(key, _)| *key != "cost").collect()
+    facts.into_iter().filter(|(key, _)| *key != lang::text("fact-cost")).collect()
 }
 
 /// What each limit costs, if it was asked for.
 pub fn costs(plan: &Plan) -> Vec<String> {
-    let one = |c: &LimitCost| {
-        let (now, next) = (words::change_value(&c.now), words::change_value(&c.next));
-        format!("{} ({}: {now} → {next})", words::sentence(&c.text), words::plain(&c.limit))
-    };
-    plan.limit_costs.iter().map(one).collect()
+    plan.limit_costs.iter().map(help::cost_text).collect()
 }
 
 fn what_would_help(plan: &Plan) -> Vec<Block> {
@@ -187,11 +202,7 @@ fn what_would_help(plan: &Plan) -> Vec<Block> {
     let help = if items.is_empty() {
         Block::Why(help::no_help(shortfall))
     } else {
-        let title = match help::help_title(shortfall) {
-            help::TOGETHER => "What would help: the best two changes together",
-            _ => "What would help: each alone makes it feasible; the easiest to do first",
-        };
-        Block::List { title, numbered: true, boxed: false, items }
+        Block::List { title: help::help_title(shortfall), numbered: true, boxed: false, items }
     };
     vec![why, help]
 }
@@ -204,7 +215,7 @@ fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
     if speeds.len() > 1 {
         let row = |s: &(f64, f64, String)| {
             let (from, to) = (numbers::mm(s.0), numbers::mm(s.1));
-            format!("Stage {}, from {from} to {to} mm turned: never above {} rev/min", stage.number, s.2)
+            say!("limit-range", stage = stage.number, from = from, to = to, speed = s.2)
         };
         items.extend(speeds.iter().map(row));
     }
@@ -231,33 +242,35 @@ pub(super) fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
 
 /// The speeds of a stage in one field of a table: `0 to 120: 1450; 120 to 210: 1800`.
 pub(super) fn speeds_in_row(plan: &Plan, stage: &Stage) -> String {
-    let one = |(from, to, rpm): &(f64, f64, String)| format!("{} to {}: {rpm}", numbers::mm(*from), numbers::mm(*to));
+    let one = |(from, to, rpm): &(f64, f64, String)| {
+        say!("speed-range", from = numbers::mm(*from), to = numbers::mm(*to), speed = rpm)
+    };
     speeds(plan, stage).iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
 /// The limits of a stage in words.
 fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> String {
-    // Bar that is fed on, uncut, has a separate limit.
-    let turning = if fed_on::of(plan, stage).is_some() { " while turning" } else { "" };
-    let mut parts = vec![
-        format!("turn to {} mm, no farther", numbers::mm(stage.to_mm)),
+    let unsupported = numbers::mm(stage.unsupported_max_mm);
+    let mut limits = vec![
+        say!("limit-turn-to", to = numbers::mm(stage.to_mm)),
         match speeds {
-            [_, _, ..] => "never above the speed of each stretch, told below".to_string(),
-            [(_, _, rpm)] => format!("never above {rpm} rev/min"),
-            [] => format!("never above {} rev/min", numbers::rpm(stage.rpm_max)),
+            [_, _, ..] => say!("limit-speeds-below"),
+            [(_, _, rpm)] => say!("limit-speed", speed = rpm),
+            [] => say!("limit-speed", speed = numbers::rpm(stage.rpm_max)),
         },
-        format!("never more than {} mm unsupported{turning}", numbers::mm(stage.unsupported_max_mm)),
+        // Bar that is fed on, uncut, has a separate limit.
+        match fed_on::of(plan, stage) {
+            Some(_) => say!("limit-unsupported-turning", unsupported = unsupported),
+            None => say!("limit-unsupported", unsupported = unsupported),
+        },
     ];
-    parts.push(match (&stage.grip, stage.counter_spindle_end_mm) {
-        (Some(grip), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {
-            format!(
-                "counter-spindle on {}, never farther than {} mm from the bush",
-                tables::grip(Some(grip)),
-                numbers::mm(distance_mm)
-            )
+    let grip = tables::grip(stage.grip.as_ref());
+    limits.push(match (&stage.grip, stage.counter_spindle_end_mm) {
+        (Some(_), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {
+            say!("limit-grip-distance", grip = grip, distance = numbers::mm(distance_mm))
         }
-        (Some(grip), _) => format!("counter-spindle on {}", tables::grip(Some(grip))),
-        (None, _) => "front end free, nothing may touch it".to_string(),
+        (Some(_), _) => say!("limit-grip", grip = grip),
+        (None, _) => say!("limit-free"),
     });
-    format!("Stage {}: {}", stage.number, parts.join("; "))
+    say!("limit-stage", stage = stage.number, limits = limits.join("; "))
 }

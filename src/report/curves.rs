@@ -9,8 +9,9 @@ use super::layout::{Charts, Layout};
 use super::page_size::PAGE_WIDTH;
 use super::shapes::{self, INK, LIMIT, SMALL, SOFT, WHITE, xy};
 use super::thinned::thinned;
-use super::{ReportError, numbers, words};
+use super::{ReportError, words};
 use crate::job::plan::{Plan, Stage};
+use crate::{lang, say};
 
 /// Pens of the curves: colour and dashes in page units. The dashes alone tell them apart in grey; the colours differ in
 /// hue and lightness for readers with any kind of colour vision (Okabe & Ito 2008, darker where thin; from memory).
@@ -119,13 +120,14 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
     let mut y = charts.y + 10.0;
     let mut g = shapes::group("key")
         .add(shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, LIMIT, 2.0))
-        .add(name(y, "limit").set("fill", LIMIT).set("font-weight", "bold"));
+        .add(name(y, lang::text("diagram-limit")).set("fill", LIMIT).set("font-weight", "bold"));
     for (check, (colour, dashes)) in lines.iter().zip(PENS.into_iter().cycle()) {
         y += KEY_LINE;
         let sample = shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, colour, WIDTH + 0.2).set("stroke-dasharray", dashes);
         // Where the modes were not worked out, the curve is an upper bound of the utilisation.
-        let at_most = if *check == "chatter" { ", at most" } else { "" };
-        g = g.add(sample).add(name(y, &format!("{}{at_most}", words::key(check))));
+        let words = words::key(check);
+        let words = if *check == "chatter" { say!("diagram-at-most", check = words) } else { words };
+        g = g.add(sample).add(name(y, &words));
     }
     for (check, shape) in moments.iter().zip(MARKS.into_iter().cycle()) {
         y += KEY_LINE;
@@ -149,7 +151,7 @@ fn peaks(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
     for top in plan.stages.iter().filter_map(Stage::governing) {
         let (x, y) = (layout.axis.x_clamped(top.turned_mm), y_of(charts, top.utilisation));
         g = g.add(shapes::circle(x, y, 3.0).set("fill", WHITE).set("stroke", INK).set("stroke-width", "1.6"));
-        let words = format!("{} {}", words::key(&top.check), numbers::utilisation(top.utilisation));
+        let words = words::check(top);
         let width = shapes::text_width(&words, SMALL);
         let limit = y_of(charts, 1.0);
         let high = y - APART - SMALL < limit + 3.0;

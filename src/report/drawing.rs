@@ -9,6 +9,7 @@ use super::layout::{Layout, ROW};
 use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{features, numbers, words};
 use crate::job::plan::{Plan, SectionOutline, Verdict};
+use crate::say;
 
 /// Sections, features, bar, centre line.
 pub fn profile(plan: &Plan, layout: &Layout) -> Group {
@@ -141,11 +142,8 @@ pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let a = &layout.axis;
     let (x1, x2) = (a.x_clamped(shortfall.farthest_mm), a.x_clamped(plan.length_mm));
     let (top, height) = (layout.centre_y - layout.bar_half - 4.0, 2.0 * layout.bar_half + 8.0);
-    let reason = format!(
-        "not reached: stopped at {} mm by {}",
-        numbers::mm(shortfall.farthest_mm),
-        words::stopped_by(shortfall)
-    );
+    let (at, what) = (numbers::mm(shortfall.farthest_mm), words::stopped_by(shortfall));
+    let reason = say!("diagram-not-reached", at = at, what = what);
     let reason = shapes::fit_text(&reason, 13.0, a.width());
     let half = shapes::text_width(&reason, 13.0) / 2.0;
     let middle = ((x1 + x2) / 2.0).clamp(a.left + half.min(a.width() / 2.0), a.right() - half.min(a.width() / 2.0));

@@ -12,6 +12,7 @@ use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
 use super::{ReportError, axis, numbers, words};
 use crate::job::plan::estimate;
+use crate::{lang, say};
 
 /// The varied values of one axis.
 #[derive(Debug, Clone, PartialEq)]
@@ -123,13 +124,13 @@ pub fn family_svg(drawn: &Drawn) -> Result<String, ReportError> {
     let cells = &drawn.cells;
     let times = cells.iter().all(|c| !matches!(c.outcome, Outcome::Made { time_s, .. } if !time_s.is_finite()));
     if !times || !cells.iter().all(|c| finite(c.length_mm) && finite(c.diameter_mm)) {
-        return Err(ReportError::NotDrawable { what: "a number of the family is not finite".to_string() });
+        return Err(ReportError::NotDrawable { what: say!("undrawn-family") });
     }
     let body = match (&drawn.length, &drawn.diameter) {
         (Some(length), Some(diameter)) => map(drawn, length, diameter)?,
         (Some(axis), None) => curve(drawn, axis, |c| c.length_mm)?,
         (None, Some(axis)) => curve(drawn, axis, |c| c.diameter_mm)?,
-        (None, None) => return Err(ReportError::NotDrawable { what: "nothing varies".to_string() }),
+        (None, None) => return Err(ReportError::NotDrawable { what: say!("undrawn-nothing-varies") }),
     };
     let root = SVG::new()
         .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(PAGE_HEIGHT)))
@@ -137,7 +138,7 @@ pub fn family_svg(drawn: &Drawn) -> Result<String, ReportError> {
         .set("height", format!("{}mm", xy(297.0 * PAGE_HEIGHT / PAGE_WIDTH)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
-        .add(Title::new(format!("{}: a family of parts", words::plain(&drawn.name))))
+        .add(Title::new(say!("family-title", name = words::plain(&drawn.name))))
         .add(Description::new().add(svg::node::Text::new(summary(drawn))))
         .add(shapes::definitions())
         .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, PAGE_HEIGHT).set("fill", WHITE))
@@ -160,28 +161,27 @@ fn least_and_most(drawn: &Drawn) -> Option<(usize, usize)> {
 
 fn summary(drawn: &Drawn) -> String {
     let (all, good) = (drawn.cells.len(), made(drawn).count());
-    let mut text = format!("{good} of {all} parts can be made");
+    let mut sentences = vec![say!("family-count", good = good, all = all)];
     if let Some((least, most)) = least_and_most(drawn) {
-        let fastest = made(drawn).map(|m| m.2).fold(f64::INFINITY, f64::min);
-        let slowest = made(drawn).map(|m| m.2).fold(0.0, f64::max);
-        let hand_overs = if least == most { format!("{most}") } else { format!("{least} to {most}") };
-        let plural = if most == 1 { "" } else { "s" };
-        text += &format!(
-            ", with {hand_overs} hand-over{plural}, in {} to {} s",
-            numbers::seconds(fastest),
-            numbers::seconds(slowest)
-        );
+        let fastest = numbers::seconds(made(drawn).map(|m| m.2).fold(f64::INFINITY, f64::min));
+        let slowest = numbers::seconds(made(drawn).map(|m| m.2).fold(0.0, f64::max));
+        let hand_overs = say!("hand-overs", number = most);
+        sentences.push(if least == most {
+            say!("family-same", hand_overs = hand_overs, fastest = fastest, slowest = slowest)
+        } else {
+            say!("family-range", least = least, hand_overs = hand_overs, fastest = fastest, slowest = slowest)
+        });
         let longest = made(drawn).filter_map(|m| m.0.length_mm).fold(f64::NEG_INFINITY, f64::max);
         if longest.is_finite() {
-            text += &format!("; up to a varied length of {} mm", numbers::mm(longest));
+            sentences.push(say!("family-longest", length = numbers::mm(longest)));
         }
     }
-    text + "."
+    sentences.join(" ")
 }
 
 fn title(drawn: &Drawn) -> Group {
     let room = PAGE_WIDTH - 2.0 * MARGIN;
-    let machine = drawn.machine.as_ref().map_or(String::new(), |m| format!("on {}", words::plain(m)));
+    let machine = drawn.machine.as_ref().map_or(String::new(), |m| say!("family-machine", machine = words::plain(m)));
     let machine = shapes::fit_text(&machine, 12.0, room * 0.45);
     let name_room = room - shapes::text_width(&machine, 12.0) - 20.0;
     let name = shapes::fit_text(&words::plain(&drawn.name), 22.0, name_room);
@@ -194,7 +194,8 @@ fn title(drawn: &Drawn) -> Group {
 
 /// The title of a part that can be made.
 fn said_of(part: &str, hand_overs: usize, time_s: f64) -> String {
-    format!("{part}: {}, {} s", numbers::count(hand_overs, "hand-over", "hand-overs"), numbers::seconds(time_s))
+    let hand_overs = say!("hand-overs", number = hand_overs);
+    say!("family-made", part = part, hand_overs = hand_overs, seconds = numbers::seconds(time_s))
 }
 
 /// Shade for a number of hand-overs between the least and the most, and a text colour that can be read on it.
@@ -241,12 +242,12 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
         .add(chart::frame(PLACE))
         .add(x_axis(&along, length))
         .add(y_axis(&up, &axis::round_ticks(up.from, up.to, 8.0), &diameter.title, 3))
-        .add(legend(drawn, "Hand-overs")))
+        .add(legend(drawn, lang::text("family-hand-overs"))))
 }
 
 fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): (usize, usize)) -> Group {
     let size = |mm: Option<f64>| numbers::fine_mm(mm.unwrap_or(0.0));
-    let sizes = format!("length {} mm, diameter {} mm", size(cell.length_mm), size(cell.diameter_mm));
+    let sizes = say!("family-sizes", length = size(cell.length_mm), diameter = size(cell.diameter_mm));
     let fits = |(w, h): (f64, f64)| wide >= w && high >= h;
     let g = Group::new();
     match cell.outcome {
@@ -270,7 +271,7 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
             g
         }
         Outcome::NotFeasible => {
-            let g = g.add(Title::new(format!("{sizes}: cannot be made"))).add(hatched(
+            let g = g.add(Title::new(say!("family-not-made", part = sizes))).add(hatched(
                 x - wide / 2.0,
                 y - high / 2.0,
                 wide,
@@ -283,7 +284,7 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
             }
         }
         Outcome::NoJob => {
-            let g = g.add(Title::new(format!("{sizes}: these sizes make no job; see its line")));
+            let g = g.add(Title::new(say!("family-no-job", part = sizes)));
             if fits(FIGURE) { g.add(shapes::text(x, y + 3.5, SMALL, "middle", "–").set("fill", SOFT)) } else { g }
         }
     }
@@ -352,7 +353,7 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
     let mut room_from = f64::NEG_INFINITY;
     for (value, cell) in &cells {
         let x = along.x(*value);
-        let at = format!("{} mm", numbers::fine_mm(*value));
+        let at = say!("family-size", size = numbers::fine_mm(*value));
         match cell.outcome {
             Outcome::Made { hand_overs, time_s } => {
                 let y = up.y(time_s);
@@ -369,13 +370,13 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
                 }
             }
             Outcome::NotFeasible => {
-                let told = Title::new(format!("{at}: cannot be made"));
+                let told = Title::new(say!("family-not-made", part = at));
                 let cross = shapes::text_on_ground(x, TOP + HEIGHT - 8.0, 12.0, "middle", "×").set("fill", LIMIT);
                 marks = marks.add(Group::new().add(told).add(hatched(x - wide / 2.0, TOP, wide, HEIGHT)).add(cross));
                 said = None;
             }
             Outcome::NoJob => {
-                let told = Title::new(format!("{at}: makes no job; see its line"));
+                let told = Title::new(say!("family-no-job", part = at));
                 let dash = shapes::text(x, TOP + HEIGHT - 8.0, 12.0, "middle", "–").set("fill", SOFT);
                 marks = marks.add(Group::new().add(told).add(dash));
                 said = None;
@@ -387,8 +388,8 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         .add(marks)
         .add(chart::frame(PLACE))
         .add(x_axis(&along, values))
-        .add(y_axis(&up, &ticks, "time of a part, s", 1))
-        .add(legend(drawn, "Figure on the line")))
+        .add(y_axis(&up, &ticks, lang::text("family-time-axis"), 1))
+        .add(legend(drawn, lang::text("family-number-on-line"))))
 }
 
 fn x_axis(along: &Scale, values: &Axis) -> Group {
@@ -437,17 +438,16 @@ fn legend(drawn: &Drawn, figures: &str) -> Group {
         for n in (least..=most).step_by(every) {
             y += 20.0;
             let (fill, ink) = shade(n, least, most);
-            let words = if n == 1 { "hand-over" } else { "hand-overs" };
             g = g
                 .add(boxed(y).set("fill", fill))
                 .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", &n.to_string()).set("fill", ink))
-                .add(row(y, words));
+                .add(row(y, &say!("family-hand-overs-word", number = n)));
         }
         y += 32.0;
-        g = g.add(shapes::text(x, y, SMALL, "start", "below it the time").set("fill", SOFT));
+        g = g.add(shapes::text(x, y, SMALL, "start", lang::text("family-time-below")).set("fill", SOFT));
     } else {
         y += 18.0;
-        g = g.add(shapes::text(x, y, SMALL, "start", "hand-overs from here on"));
+        g = g.add(shapes::text(x, y, SMALL, "start", lang::text("family-from-here")));
     }
     if drawn.cells.iter().any(|c| c.outcome == Outcome::NotFeasible) {
         y += 12.0;
@@ -455,7 +455,7 @@ fn legend(drawn: &Drawn, figures: &str) -> Group {
             .add(boxed(y).set("fill", WHITE))
             .add(hatched(x, y, 26.0, 15.0))
             .add(shapes::text_on_ground(x + 13.0, y + 12.0, 12.0, "middle", "×").set("fill", LIMIT))
-            .add(row(y, "cannot be made"));
+            .add(row(y, lang::text("family-cannot")));
         y += 12.0;
     }
     if drawn.cells.iter().any(|c| c.outcome == Outcome::NoJob) {
@@ -463,7 +463,7 @@ fn legend(drawn: &Drawn, figures: &str) -> Group {
         g = g
             .add(boxed(y).set("fill", WHITE))
             .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", "–").set("fill", SOFT))
-            .add(row(y, "no such job"));
+            .add(row(y, lang::text("family-invalid")));
     }
     g
 }

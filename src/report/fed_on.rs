@@ -2,6 +2,7 @@
 
 use super::{numbers, words};
 use crate::job::plan::{Plan, Stage};
+use crate::say;
 
 /// Where things stand when the bar is fed on.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,19 +38,30 @@ pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
 /// The limit of bar that is fed on, in words for the setter.
 pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
     let fed = of(plan, stage)?;
-    let from = if words::has_bush(plan) { "the bush" } else { "the tool" };
-    let mut stands = vec![format!("{} mm unsupported", numbers::mm(fed.unsupported_mm))];
+    let mut positions = vec![say!("fed-unsupported", unsupported = numbers::mm(fed.unsupported_mm))];
     if let Some(at) = fed.counter_spindle_mm.filter(|_| words::has_bush(plan)) {
-        stands.push(format!("counter-spindle {} mm from the bush", numbers::mm(at)));
+        positions.push(say!("fed-counter-spindle", distance = numbers::mm(at)));
     }
-    stands.push(format!("headstock {} mm from {from}", numbers::mm(fed.headstock_mm)));
-    let speed = plan.part_off_rpm.map(|rpm| format!("; never above {} rev/min", numbers::rpm(rpm))).unwrap_or_default();
-    Some(format!(
-        "Stage {}, before the part-off: feed on to {} mm, no farther, for {}; nothing is turned there; {}{speed}; then back to {} mm",
-        stage.number,
-        numbers::mm(fed.to_mm),
-        words::enumeration(&fed.works),
-        words::enumeration(&stands),
-        numbers::mm(stage.to_mm),
-    ))
+    let headstock = numbers::mm(fed.headstock_mm);
+    positions.push(if words::has_bush(plan) {
+        say!("fed-headstock-bush", distance = headstock)
+    } else {
+        say!("fed-headstock-tool", distance = headstock)
+    });
+    let (to, works, back) = (numbers::mm(fed.to_mm), words::enumeration(&fed.works), numbers::mm(stage.to_mm));
+    let positions = words::enumeration(&positions);
+    Some(match plan.part_off_rpm {
+        Some(rpm) => say!(
+            "limit-fed-out-speed",
+            stage = stage.number,
+            to = to,
+            works = works,
+            positions = positions,
+            speed = numbers::rpm(rpm),
+            back = back,
+        ),
+        None => {
+            say!("limit-fed-out", stage = stage.number, to = to, works = works, positions = positions, back = back)
+        }
+    })
 }

@@ -2,28 +2,26 @@
 
 use super::{numbers, table};
 use crate::job::readings::Fitted;
+use crate::{lang, say};
 
 /// Width of the text.
 const COLUMNS: usize = 98;
 
 /// The fit as text.
 pub fn fitted_text(fitted: &Fitted) -> String {
-    let spare = numbers::count(fitted.spare_readings, "reading to spare", "readings to spare");
-    let mut text = format!(
-        "Fitted: {}, from {}, {spare}\n",
-        fitted.machine,
-        numbers::count(fitted.readings.len(), "reading", "readings")
-    );
+    let readings = say!("readings", number = fitted.readings.len());
+    let head = say!("fitted-head", machine = fitted.machine, readings = readings, more = fitted.spare_readings);
+    let mut text = format!("{head}\n");
     if fitted.spare_readings > 0 {
-        text += &format!("  off by {:.2} times their errors on the whole (about 1 is right)\n", fitted.misfit);
+        text += &format!("  {}\n", say!("fitted-misfit", misfit = numbers::fixed(fitted.misfit, 2)));
     }
-    text += &format!("  condition {:.1} (1 is best)\n\n", fitted.condition);
+    text += &format!("  {}\n\n", say!("fitted-condition", condition = numbers::fixed(fitted.condition, 1)));
     let heads = [
-        table::words("support"),
-        table::number("N/µm"),
-        table::number("standard error"),
-        table::number("likely (95 of 100)"),
-        table::number("machine file"),
+        table::words(lang::text("fitted-support")),
+        table::number(lang::text("fitted-stiffness")),
+        table::number(lang::text("fitted-error")),
+        table::number(lang::text("fitted-range")),
+        table::number(lang::text("fitted-before")),
     ];
     let rows: Vec<Vec<String>> = fitted
         .supports
@@ -34,19 +32,19 @@ pub fn fitted_text(fitted: &Fitted) -> String {
                 s.support.name().to_string(),
                 numbers::value(s.stiffness_n_per_um),
                 format!("± {:.1} %", 100.0 * s.standard_error),
-                format!("{} to {}", numbers::value(low), numbers::value(high)),
+                say!("fitted-range-of", low = numbers::value(low), high = numbers::value(high)),
                 numbers::value(s.before_n_per_um),
             ]
         })
         .collect();
     text += &table::render(&heads, &rows, COLUMNS);
     let heads = [
-        table::words("set-up"),
-        table::words("reading"),
-        table::number("measured"),
-        table::number("fitted"),
-        table::words("unit"),
-        table::number("off, in errors"),
+        table::words(lang::text("fitted-set-up")),
+        table::words(lang::text("fitted-reading")),
+        table::number(lang::text("fitted-measured")),
+        table::number(lang::text("fitted-fitted")),
+        table::words(lang::text("fitted-unit")),
+        table::number(lang::text("fitted-off")),
     ];
     let rows: Vec<Vec<String>> = fitted
         .readings
@@ -83,7 +81,7 @@ pub fn fitted_yaml(fitted: &Fitted) -> String {
         yaml += format!("# {line}").trim_end();
         yaml.push('\n');
     }
-    yaml += "#\n# Put these into the machine file, each in place of the stiffness of its map.\n";
+    yaml += &format!("#\n# {}\n", lang::text("fitted-into-file"));
     for s in &fitted.supports {
         let key = s.support.key();
         yaml += &format!("{key}: {{stiffness: {}}}\n", three_digits(s.stiffness_n_per_um));

@@ -11,6 +11,7 @@ use super::page_size::PAGE_WIDTH as WIDTH;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
+use crate::{lang, say};
 
 /// Height of the strip if it is as wide as a page.
 pub(super) const HEIGHT: f64 = 172.0;
@@ -51,18 +52,18 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
     let end_s = cycle.operations.iter().map(|o| o.to_s).fold(0.0, f64::max);
     let finite = end_s > 0.0 && cycle.operations.iter().all(|o| o.from_s.is_finite() && o.to_s.is_finite());
     if !finite {
-        return Err(ReportError::NotDrawable { what: "a time of the cycle is not a number".into() });
+        return Err(ReportError::NotDrawable { what: say!("undrawn-time") });
     }
     let x = |s: f64| LEFT + (RIGHT - LEFT) * s / end_s;
     let mut root = SVG::new()
         .set("viewBox", format!("0 0 {} {}", xy(WIDTH), xy(HEIGHT)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
-        .add(Title::new(format!("{}: the two spindles in time", words::plain(&plan.job))))
+        .add(Title::new(say!("gantt-title", job = words::plain(&plan.job))))
         .add(Description::new().add(svg::node::Text::new(told(cycle))))
         .add(shapes::rect(0.0, 0.0, WIDTH, HEIGHT).set("fill", WHITE))
         .add(shapes::text(LEFT, 16.0, 11.0, "start", &told(cycle)));
-    for (lane, name) in ["headstock", "counter-spindle"].into_iter().enumerate() {
+    for (lane, name) in [lang::text("gantt-headstock"), lang::text("gantt-counter-spindle")].into_iter().enumerate() {
         let y = TOP + lane as f64 * PITCH;
         root = root.add(shapes::text(LEFT - 8.0, y + LANE / 2.0 + 3.5, SMALL, "end", name)).add(shapes::line(
             LEFT,
@@ -86,14 +87,14 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
 
 /// The strip in one line of text.
 fn told(cycle: &Cycle) -> String {
-    let mut text = format!("a part every {} s", numbers::seconds(cycle.steady_s));
+    let mut parts = vec![say!("gantt-cycle", seconds = numbers::seconds(cycle.steady_s))];
     if cycle.hidden_s > 0.05 {
-        text += &format!("; {} s on the rear end of the part before are hidden", numbers::seconds(cycle.hidden_s));
+        parts.push(say!("gantt-hidden", seconds = numbers::seconds(cycle.hidden_s)));
     }
     if cycle.wait_s > 0.05 {
-        text += &format!("; the headstock waits {} s", numbers::seconds(cycle.wait_s));
+        parts.push(say!("gantt-wait", seconds = numbers::seconds(cycle.wait_s)));
     }
-    text
+    parts.join("; ")
 }
 
 /// Stretches in which the counter-spindle holds the part that is turned.
@@ -121,7 +122,13 @@ fn band(x1: f64, x2: f64, y: f64) -> Group {
         at += 9.0;
     }
     if x2 - x1 > 90.0 {
-        g = g.add(shapes::text_on_ground((x1 + x2) / 2.0, y + LANE / 2.0 + 3.5, SMALL, "middle", "holds the part"));
+        g = g.add(shapes::text_on_ground(
+            (x1 + x2) / 2.0,
+            y + LANE / 2.0 + 3.5,
+            SMALL,
+            "middle",
+            lang::text("gantt-holds"),
+        ));
     }
     g
 }
@@ -144,7 +151,7 @@ fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
     let seconds = numbers::seconds(o.to_s - o.from_s);
     let name = words::plain(&o.text);
     let mut g = shapes::group("bar")
-        .add(Title::new(format!("{}: {name}, {seconds} s", words::key(&o.work))))
+        .add(Title::new(say!("gantt-bar", work = words::key(&o.work), name = name, seconds = seconds)))
         .add(shapes::rect(x1, y, x2 - x1, LANE).set("fill", fill).set("stroke", INK).set("stroke-width", "0.5"));
     let room = x2 - x1 - 4.0;
     if room > WORDS_FROM {
@@ -178,13 +185,13 @@ fn axis(end_s: f64, x: &dyn Fn(f64) -> f64) -> Group {
 fn legend() -> Group {
     let y = HEIGHT - 16.0;
     let kinds = [
-        ("turn", "turning"),
-        ("feature", "other work"),
-        ("tool_change", "tool change"),
-        ("hand_over", "hand-over"),
-        ("regrip", "re-grip"),
-        ("part_off", "part-off"),
-        ("back_work", "rear end of the part before"),
+        ("turn", lang::text("gantt-turning")),
+        ("feature", lang::text("gantt-other-work")),
+        ("tool_change", lang::text("gantt-tool-change")),
+        ("hand_over", lang::text("gantt-hand-over")),
+        ("regrip", lang::text("gantt-regrip")),
+        ("part_off", lang::text("gantt-part-off")),
+        ("back_work", lang::text("gantt-back-work")),
     ];
     let mut g = shapes::group("legend");
     let mut at = LEFT;
@@ -204,6 +211,6 @@ fn legend() -> Group {
         y,
         8.5,
         "start",
-        "on the critical path",
+        lang::text("gantt-critical"),
     ))
 }

@@ -7,6 +7,7 @@ use super::labels::{self, Labels};
 use super::page_size::PAGE_HEIGHT;
 use super::{ReportError, legend, stops};
 use crate::job::plan::Plan;
+use crate::{lang, say};
 
 /// Half the height that the bar may take on a page with many stages, and what it gains for each stage fewer.
 const PROFILE_HALF: f64 = 54.0;
@@ -134,7 +135,7 @@ impl Layout {
         let diameter_mm = largest_mm(plan);
         let axis = axis(plan, diameter_mm, profile_half);
         if !(axis.max_mm.is_finite() && axis.scale > 0.0 && axis.scale.is_finite()) {
-            return Err(ReportError::NotDrawable { what: "its lengths are beyond any drawing".to_string() });
+            return Err(ReportError::NotDrawable { what: say!("undrawn-beyond") });
         }
         let room = 2.0 * profile_half / (diameter_mm * axis.scale) * (1.0 + 1e-9);
         let exaggeration = EXAGGERATIONS.iter().copied().rev().find(|e| *e <= room).unwrap_or(room);
@@ -243,40 +244,40 @@ fn check_drawable(plan: &Plan) -> Result<(), ReportError> {
     let wrong = |what: &str| Err(ReportError::NotDrawable { what: what.to_string() });
     let finite = |values: &[f64]| values.iter().all(|v| v.is_finite());
     if !(plan.length_mm.is_finite() && plan.length_mm > 0.0) {
-        return wrong("its length is not a positive number");
+        return wrong(lang::text("undrawn-length"));
     }
     let d = plan.shaft.stock_diameter_mm;
     if !(d.is_finite() && d > 0.0) {
-        return wrong("the diameter of the bar is not a positive number");
+        return wrong(lang::text("undrawn-bar"));
     }
     let sections = plan.shaft.sections.iter().all(|s| {
         finite(&[s.from_mm, s.to_mm, s.front_diameter_mm, s.rear_diameter_mm, s.inner_diameter_mm.unwrap_or(0.0)])
     });
     if !sections {
-        return wrong("a section has a number that is not finite");
+        return wrong(lang::text("undrawn-section"));
     }
     let features = plan.shaft.features.iter().all(|f| finite(&[f.from_mm, f.to_mm, f.size_mm]));
     if !features {
-        return wrong("a feature has a number that is not finite");
+        return wrong(lang::text("undrawn-feature"));
     }
     let stages = plan.stages.iter().all(|s| {
         let grip = s.grip.as_ref().is_none_or(|g| finite(&[g.from_mm, g.to_mm, g.nose_mm]));
         grip && finite(&[s.from_mm, s.to_mm, s.headstock_start_mm, s.headstock_end_mm, s.unsupported_max_mm])
     });
     if !stages {
-        return wrong("a stage has a number that is not finite");
+        return wrong(lang::text("undrawn-stage"));
     }
     let l = &plan.layout;
     if !finite(&[l.gap_mm, l.part_off_width_mm, l.bush_land_mm.unwrap_or(0.0), l.headstock_hold_mm]) {
-        return wrong("the machine has a number that is not finite");
+        return wrong(lang::text("undrawn-machine"));
     }
     if !(finite(&plan.hand_overs_mm) && finite(&plan.headstock_regrips_mm)) {
-        return wrong("a stop is not at a finite place");
+        return wrong(lang::text("undrawn-stop"));
     }
     let checks = plan.stages.iter().flat_map(|s| &s.checks).all(|c| finite(&[c.turned_mm, c.utilisation]));
     let shares = |p: &crate::job::plan::TracePoint| p.all.iter().all(|(_, share)| share.is_finite());
     if !(checks && plan.trace.iter().all(|p| finite(&[p.turned_mm, p.utilisation, p.rpm]) && shares(p))) {
-        return wrong("a check has a number that is not finite");
+        return wrong(lang::text("undrawn-check"));
     }
     Ok(())
 }

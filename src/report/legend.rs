@@ -4,6 +4,7 @@ use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SMALL};
 use super::{stops, tables, verdict, words};
 use crate::job::plan::{Plan, Stage};
+use crate::lang;
 
 /// Largest number of bore sleeves drawn: more would look like a grey area.
 const SLEEVES: usize = 60;
@@ -57,16 +58,16 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
     let stages = !plan.stages.is_empty();
     let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
     let list = [
-        (gripped, Mark::Grip, "grip, with its stage"),
-        (has(true, false), Mark::HandOver, "H hand-over"),
-        (has(false, true), Mark::Regrip, "R headstock re-grip"),
-        (has(true, true), Mark::Both, "H+R both in one stop"),
-        (stages && words::has_bush(plan), Mark::Bush, "guide bush"),
-        (headstock, Mark::Headstock, "headstock collet"),
-        (headstock, Mark::Farther, "headstock farther right"),
-        (gripped, Mark::Bore, "bore of the counter-spindle"),
-        (plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()), Mark::Sleeve, "sleeve in it"),
-        (!verdict::is_feasible(plan), Mark::NotReached, "not reached"),
+        (gripped, Mark::Grip, lang::text("legend-grip")),
+        (has(true, false), Mark::HandOver, lang::text("legend-hand-over")),
+        (has(false, true), Mark::Regrip, lang::text("legend-regrip")),
+        (has(true, true), Mark::Both, lang::text("legend-both")),
+        (stages && words::has_bush(plan), Mark::Bush, lang::text("legend-bush")),
+        (headstock, Mark::Headstock, lang::text("legend-headstock")),
+        (headstock, Mark::Farther, lang::text("legend-headstock-right")),
+        (gripped, Mark::Bore, lang::text("legend-bore")),
+        (plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()), Mark::Sleeve, lang::text("legend-sleeve")),
+        (!verdict::is_feasible(plan), Mark::NotReached, lang::text("legend-not-reached")),
     ];
     let (mut x, mut row) = (MARGIN, 0);
     let mut placed = Vec::new();

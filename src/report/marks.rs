@@ -11,6 +11,7 @@ use super::shapes::{self, BUSH, GRIP, HEAD, INK, SMALL, SOFT, WHITE, xy};
 use super::stops::{self, Stop};
 use super::strips;
 use crate::job::plan::Plan;
+use crate::{lang, say};
 
 /// Thickness of the jaws drawn on the shaft.
 const JAW: f64 = 6.0;
@@ -138,13 +139,13 @@ pub fn profile_caption(layout: &Layout) -> Group {
     let x = MARGIN;
     let y = layout.centre_y;
     let scale = if layout.exaggeration == 1.0 {
-        ["true to", "scale", ""].map(str::to_string)
+        say!("diagram-true-scale")
     } else {
-        ["radial".to_string(), "scale".to_string(), format!("× {}", numbers::trimmed(layout.exaggeration, 2))]
+        say!("diagram-radial-scale", factor = numbers::trimmed(layout.exaggeration, 2))
     };
-    let mut g =
-        shapes::group("caption").add(shapes::text(x, y - 16.0, SMALL, "start", "Shaft").set("font-weight", "bold"));
-    for (i, line) in scale.iter().enumerate() {
+    let mut g = shapes::group("caption")
+        .add(shapes::text(x, y - 16.0, SMALL, "start", lang::text("diagram-shaft")).set("font-weight", "bold"));
+    for (i, line) in scale.lines().enumerate() {
         g = g.add(shapes::text(x, y - 2.0 + 12.0 * i as f64, SMALL, "start", line).set("fill", SOFT));
     }
     g

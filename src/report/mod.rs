@@ -12,7 +12,9 @@
 //! | `cautions` | the cautions as they are printed: no plan is printed without |
 //! | [`tables`] | the rows of every table, shared by text and sheet |
 //! | [`table`] | a table in plain text, and wrapping |
-//! | [`text`] | the whole plan, or the verdict alone, as plain text |
+//! | [`text`] | the whole plan as text |
+//! | [`short`] | the short answer as text: at most a screen |
+//! | [`styled`] | text with what stands out in it |
 //! | [`csv`] | the stages for a spreadsheet |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
@@ -57,7 +59,9 @@ pub mod numbers;
 pub mod pdf;
 pub mod placed;
 pub mod sheet;
+pub mod short;
 pub mod stops;
+pub mod styled;
 pub mod svg;
 pub mod table;
 pub mod tables;
@@ -75,10 +79,13 @@ pub use pdf::sheet_pdf;
 pub use placed::{Placed, placed};
 pub use shapes::COLOURS;
 pub use sheet::sheet_html;
+pub use short::{check_summary, plan_summary};
+pub use styled::{Styled, Tone};
 pub use svg::plan_svg;
-pub use text::{plan_text, verdict_text};
+pub use text::{plan_full, plan_text};
 pub use xlsx::plan_xlsx;
 
+use crate::say;
 use std::fmt;
 
 /// Why something could not be drawn. A plan that comes from the planner never gives such an error. It means an error in
@@ -111,10 +118,10 @@ pub enum ReportError {
 impl fmt::Display for ReportError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            ReportError::NotDrawable { what } => write!(f, "the plan cannot be drawn: {what}"),
-            ReportError::Workbook { message } => write!(f, "the workbook could not be written: {message}"),
-            ReportError::Chart { message } => write!(f, "the chart could not be drawn: {message}"),
-            ReportError::Pdf { message } => write!(f, "the PDF could not be written: {message}"),
+            ReportError::NotDrawable { what } => f.write_str(&say!("undrawn-plan", what = what)),
+            ReportError::Workbook { message } => f.write_str(&say!("undrawn-workbook", what = message)),
+            ReportError::Chart { message } => f.write_str(&say!("undrawn-chart", what = message)),
+            ReportError::Pdf { message } => f.write_str(&say!("undrawn-pdf", what = message)),
         }
     }
 }

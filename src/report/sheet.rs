@@ -5,6 +5,7 @@ use super::table::Align;
 use super::tables::Rows;
 use super::{ReportError, gantt, shapes, svg, verdict, words};
 use crate::job::plan::Plan;
+use crate::{lang, say};
 
 const STYLE: &str = include_str!("sheet.css");
 
@@ -41,12 +42,13 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     body.push_str(if beside { "</div>\n" } else { "" });
     let colours: Vec<String> = COLOURS.iter().map(|(name, colour)| format!("--{name}: {colour};")).collect();
     let colours = colours.join(" ");
-    body.push_str(&format!("<footer>input {}</footer>\n", escape(&words::plain(&plan.input_digest))));
+    let input = say!("sheet-input", digest = words::plain(&plan.input_digest));
+    body.push_str(&format!("<footer>{}</footer>\n", escape(&input)));
     Ok(format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n\
-         <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}: set-up sheet</title>\n\
+         <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}</title>\n\
          <style>\n:root {{ {colours} }}\n{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
-        escape(&about.job)
+        escape(&say!("sheet-title", job = about.job))
     ))
 }
 
@@ -155,12 +157,13 @@ fn list(title: &str, tag: &str, class: &str, items: &[String]) -> String {
 }
 
 fn sign_off() -> String {
-    let heads: String = content::SIGNED_HEADS.iter().map(|h| format!("<th scope=\"col\">{h}</th>")).collect();
+    let heads: String = content::signed_heads().iter().map(|h| format!("<th scope=\"col\">{h}</th>")).collect();
     let row = |step: &&str| format!("<tr><td>{step}</td><td></td><td></td><td></td></tr>\n");
-    let rows: String = content::SIGNED.iter().map(row).collect();
+    let rows: String = content::signed().iter().map(row).collect();
     format!(
-        "<section class=\"sign-off\"><h2>Sign-off</h2>\n<table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n\
-         </table></section>\n"
+        "<section class=\"sign-off\"><h2>{}</h2>\n<table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n\
+         </table></section>\n",
+        lang::text("sheet-sign-off")
     )
 }
 

@@ -2,6 +2,7 @@
 
 use super::words;
 use crate::job::plan::{AtStop, Plan, SectionOutline};
+use crate::{lang, say};
 
 /// Two stops nearer than this are one: it is far below what a slide can position, and far above rounding in a plan
 /// file.
@@ -55,25 +56,27 @@ impl Stop {
     /// What happens, in its order: features, `hand-over`, `headstock re-grip`, `hand-over + re-grip (shared)`.
     pub fn what(&self) -> String {
         let opened = match (self.hand_over, self.regrip) {
-            (Some(_), Some(_)) if self.order.contains(&AtStop::RegripBefore) => "re-grip + hand-over (shared)",
-            (Some(_), Some(_)) => "hand-over + re-grip (shared)",
-            (Some(_), None) => "hand-over",
-            _ => "headstock re-grip",
+            (Some(_), Some(_)) if self.order.contains(&AtStop::RegripBefore) => {
+                lang::text("stop-regrip-then-hand-over")
+            }
+            (Some(_), Some(_)) => lang::text("stop-hand-over-then-regrip"),
+            (Some(_), None) => lang::text("stop-hand-over"),
+            _ => lang::text("stop-regrip"),
         };
         let said = |what: &AtStop| if *what == AtStop::Work { self.features.join(", ") } else { opened.to_string() };
         let mut parts: Vec<String> = self.order.iter().map(said).collect();
         parts.dedup();
-        parts.join(", then ")
+        parts.into_iter().reduce(|first, second| say!("stop-then", first = first, second = second)).unwrap_or_default()
     }
 
     /// What it leaves, in words.
     pub fn leaves_text(&self) -> String {
         match &self.leaves {
-            Leaves::NothingAtShoulder => "at a shoulder".to_string(),
-            Leaves::NothingAtEnd => "at the end face".to_string(),
-            Leaves::NothingBehind => "nothing on the part".to_string(),
-            Leaves::NothingInGroove => "in a groove".to_string(),
-            Leaves::Line(interrupt) => format!("witness line ({})", words::key(interrupt)),
+            Leaves::NothingAtShoulder => say!("stop-at-shoulder"),
+            Leaves::NothingAtEnd => say!("stop-at-end"),
+            Leaves::NothingBehind => say!("stop-behind"),
+            Leaves::NothingInGroove => say!("stop-in-groove"),
+            Leaves::Line(interrupt) => say!("stop-line", interrupt = words::key(interrupt)),
         }
     }
 }
@@ -137,11 +140,11 @@ fn place(plan: &Plan, at_mm: f64) -> (String, Leaves) {
             let rear = plan.shaft.sections.iter().find(|s| (s.from_mm - at_mm).abs() <= SAME_PLACE_MM);
             match (front, rear) {
                 (Some(a), Some(b)) => {
-                    (format!("between sections {} and {}", a.number, b.number), Leaves::NothingAtShoulder)
+                    (say!("stop-between", front = a.number, rear = b.number), Leaves::NothingAtShoulder)
                 }
-                (None, Some(_)) => ("front face".to_string(), Leaves::NothingAtEnd),
-                (Some(_), None) => ("part-off face".to_string(), Leaves::NothingAtEnd),
-                (None, None) => ("behind the part-off face".to_string(), Leaves::NothingBehind),
+                (None, Some(_)) => (say!("stop-front-face"), Leaves::NothingAtEnd),
+                (Some(_), None) => (say!("stop-part-off-face"), Leaves::NothingAtEnd),
+                (None, None) => (say!("stop-behind-face"), Leaves::NothingBehind),
             }
         }
     }

@@ -9,6 +9,7 @@ use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, RAW, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, tables, words};
 use crate::job::plan::{Plan, Stage};
+use crate::{lang, say};
 
 /// Shares of a strip's height: the bar, and each jaw above and below it.
 const BAR_SHARE: f64 = 0.46;
@@ -31,7 +32,7 @@ struct Moment<'a> {
 /// The strips. None: the layout has no strips.
 pub fn strips(plan: &Plan, layout: &Layout) -> Option<Group> {
     let (top, pair) = layout.strips?;
-    let words = "The machine at the start and at the end of each stage";
+    let words = lang::text("diagram-strips");
     let mut g = shapes::group("strips")
         .add(shapes::group("caption").add(shapes::text(MARGIN, top - 6.0, SMALL, "start", words).set("fill", SOFT)));
     for (i, stage) in plan.stages.iter().enumerate() {
@@ -143,13 +144,13 @@ fn captions(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
     let (base, next) = (y + size * 0.36, y + height + 1.0 + size * 0.36);
     let edge = layout.axis.left - 5.0;
     let x = layout.axis.right() + 14.0;
-    let unsupported = format!("unsupported {} mm", numbers::trimmed(stage.unsupported_max_mm, 1));
+    let unsupported = say!("diagram-unsupported", unsupported = numbers::trimmed(stage.unsupported_max_mm, 1));
     let governing = stage.governing().map(words::check).unwrap_or_default();
     let room = PAGE_WIDTH - 4.0 - x;
     shapes::group("figures")
         .add(shapes::text(MARGIN, base, size, "start", &stage.number.to_string()).set("font-weight", "bold"))
-        .add(shapes::text(edge, base, size, "end", "start").set("fill", SOFT))
-        .add(shapes::text(edge, next, size, "end", "end").set("fill", SOFT))
+        .add(shapes::text(edge, base, size, "end", lang::text("diagram-start")).set("fill", SOFT))
+        .add(shapes::text(edge, next, size, "end", lang::text("diagram-end")).set("fill", SOFT))
         .add(shapes::text(x, base, size, "start", &shapes::fit_text(&unsupported, size, room)))
         .add(shapes::text(x, next, size, "start", &shapes::fit_text(&governing, size, room)))
 }

@@ -7,6 +7,7 @@ use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
 use super::{ReportError, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
 use crate::job::plan::{Plan, estimate};
+use crate::{lang, say};
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
 ///
@@ -35,7 +36,7 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
         .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(layout.height)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
-        .add(Title::new(format!("{job}: plan of stages, grips and stops")))
+        .add(Title::new(say!("diagram-title", job = job)))
         .add(Description::new().add(svg::node::Text::new(description(plan))))
         .add(shapes::definitions())
         .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, layout.height).set("fill", shapes::WHITE));
@@ -72,28 +73,21 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
 fn left_out(plan: &Plan, layout: &Layout) -> String {
     let mut notes = Vec::new();
     if !layout.section_labels.numbers.is_empty() {
-        notes.push("numbers: sections, see the segments".to_string());
+        notes.push(say!("diagram-numbers"));
     }
     match layout.section_labels.dropped + layout.feature_labels.dropped {
         0 => {}
-        1 => notes.push("1 label had no room".to_string()),
-        n => notes.push(format!("{n} labels had no room")),
+        n => notes.push(say!("diagram-labels-left-out", number = n)),
     }
     if layout.strips.is_none() && !plan.stages.is_empty() {
-        notes.push("machine: see the stages".to_string());
+        notes.push(say!("diagram-machine-left-out"));
     }
     notes.join("; ")
 }
 
 /// The diagram in words, for readers who do not see it.
 fn description(plan: &Plan) -> String {
-    format!(
-        "{}: {}. Above, the shaft with its grips, hand-overs and headstock re-grips, then the machine at the start \
-         and the end of each stage; below, on the same axis, the share of its limit that every check uses along the turned \
-         length, and the speed.",
-        verdict::word(plan),
-        verdict::summary(plan)
-    )
+    say!("diagram-description", verdict = verdict::word(plan), summary = verdict::summary(plan))
 }
 
 /// Lines the verdict may take under the name.
@@ -102,7 +96,7 @@ const VERDICT_LINES: usize = 2;
 fn title(plan: &Plan) -> Group {
     let width = PAGE_WIDTH - 2.0 * MARGIN;
     let number = match (&plan.drawing, &plan.revision) {
-        (Some(d), Some(r)) => format!("{}, revision {}", words::plain(d), words::plain(r)),
+        (Some(d), Some(r)) => say!("fact-drawing-revision", drawing = words::plain(d), revision = words::plain(r)),
         (Some(d), None) => words::plain(d),
         _ => String::new(),
     };
@@ -141,14 +135,14 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     let changes = shortfall.changes.iter().map(help::change_text);
     for (i, change) in changes.enumerate() {
         if i == 0 {
-            told.push_str(&table::wrap("", &format!("What would help ({}):", help::help_title(shortfall)), columns));
+            told.push_str(&table::wrap("", help::help_title(shortfall), columns));
         }
         told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
     }
     let mut y = layout.axis_y + 62.0;
     for line in told.lines() {
         if y > layout.height - 40.0 {
-            return g.add(shapes::text(MARGIN, y, SIZE, "start", "… more in the text"));
+            return g.add(shapes::text(MARGIN, y, SIZE, "start", lang::text("diagram-more")));
         }
         g = g.add(shapes::text(MARGIN + 10.0 * line.starts_with(' ') as u8 as f64, y, SIZE, "start", line.trim()));
         y += 16.0;

@@ -4,6 +4,7 @@
 use super::table::{Head, number, words as word};
 use super::{numbers, stops, words};
 use crate::job::plan::{GripPlace, Plan, Segment, Stage, Times};
+use crate::{lang, say};
 
 /// A table: heads and rows of as many cells.
 #[derive(Debug, Clone, PartialEq)]
@@ -23,22 +24,22 @@ pub fn grip(grip: Option<&GripPlace>) -> String {
         Some(g) => {
             format!("{}–{} Ø{}", numbers::mm(g.from_mm), numbers::mm(g.to_mm), numbers::fine_mm(g.diameter_mm))
         }
-        None => "free".to_string(),
+        None => say!("grip-free"),
     }
 }
 
 /// The stages, as narrow as a page of text.
 pub fn stages(plan: &Plan) -> Rows {
     let heads = vec![
-        number("stage"),
-        number("from"),
-        number("to"),
-        number("travel"),
-        word("grip"),
-        number("unsupported"),
-        number("rev/min"),
-        number("time"),
-        word("governing check"),
+        number(lang::text("col-stage")),
+        number(lang::text("col-from")),
+        number(lang::text("col-to")),
+        number(lang::text("col-travel")),
+        word(lang::text("col-grip")),
+        number(lang::text("col-unsupported")),
+        number(lang::text("col-speed")),
+        number(lang::text("col-time")),
+        word(lang::text("col-tightest")),
     ];
     let row = |s: &Stage| {
         vec![
@@ -59,12 +60,12 @@ pub fn stages(plan: &Plan) -> Rows {
 /// Where counter-spindle and headstock stand at the start and the end of each stage.
 pub fn places(plan: &Plan) -> Rows {
     let heads = vec![
-        number("stage"),
-        number("counter-spindle start"),
-        number("end"),
-        number("headstock start"),
-        number("end"),
-        word("headstock re-grips at"),
+        number(lang::text("col-stage")),
+        number(lang::text("col-counter-spindle-start")),
+        number(lang::text("col-end")),
+        number(lang::text("col-headstock-start")),
+        number(lang::text("col-end")),
+        word(lang::text("col-regrips-at")),
     ];
     let row = |s: &Stage| {
         let headstock = headstock(s);
@@ -83,20 +84,20 @@ pub fn places(plan: &Plan) -> Rows {
 /// The stages with everything a setter sets, as wide as a sheet.
 pub fn stages_in_full(plan: &Plan) -> Rows {
     let heads = vec![
-        number("stage"),
-        number("from"),
-        number("to"),
-        number("travel"),
-        word("grip"),
-        word("collet"),
-        number("counter-spindle"),
-        number("headstock"),
-        word("re-grips at"),
-        number("un\u{AD}supported"),
-        number("rev/min"),
-        number("feed"),
-        number("time"),
-        word("governing check"),
+        number(lang::text("col-stage")),
+        number(lang::text("col-from")),
+        number(lang::text("col-to")),
+        number(lang::text("col-travel")),
+        word(lang::text("col-grip")),
+        word(lang::text("col-collet")),
+        number(lang::text("col-counter-spindle")),
+        number(lang::text("col-headstock")),
+        word(lang::text("col-regrips-at")),
+        number(lang::text("col-unsupported-split")),
+        number(lang::text("col-speed")),
+        number(lang::text("col-feed")),
+        number(lang::text("col-time")),
+        word(lang::text("col-tightest")),
     ];
     let collet = plan.collet.as_deref().map_or_else(|| numbers::NONE.to_string(), words::plain);
     let row = |s: &Stage| {
@@ -123,11 +124,7 @@ pub fn stages_in_full(plan: &Plan) -> Rows {
 
 /// What [`places`] and [`stages_in_full`] measure from.
 pub fn places_from(plan: &Plan) -> &'static str {
-    if words::has_bush(plan) {
-        "mm from the bush face"
-    } else {
-        "mm: counter-spindle from the end of the bar's gap, headstock from the tool"
-    }
+    if words::has_bush(plan) { lang::text("positions-from-bush") } else { lang::text("positions-without-bush") }
 }
 
 /// Where the headstock's nose stands at the start and the end of a stage. None: this was not worked out.
@@ -172,7 +169,13 @@ fn feeds(plan: &Plan, stage: &Stage) -> String {
 
 /// The stops.
 pub fn stops(plan: &Plan) -> Rows {
-    let heads = vec![word("mark"), number("turned"), word("what"), word("surface"), word("leaves")];
+    let heads = vec![
+        word(lang::text("col-mark")),
+        number(lang::text("col-turned")),
+        word(lang::text("col-done")),
+        word(lang::text("col-surface")),
+        word(lang::text("col-leaves")),
+    ];
     let row = |s: stops::Stop| vec![s.mark(), numbers::mm(s.turned_mm), s.what(), s.surface.clone(), s.leaves_text()];
     Rows { heads, rows: stops::stops(plan).into_iter().map(row).collect() }
 }
@@ -180,16 +183,16 @@ pub fn stops(plan: &Plan) -> Rows {
 /// The segments; if there are very many, equal neighbours share a row.
 pub fn segments(plan: &Plan) -> Rows {
     let heads = vec![
-        word("section"),
-        number("from"),
-        number("to"),
-        number("Ø"),
-        word("work"),
-        number("travels"),
-        number("rev/min"),
-        number("feed"),
-        word("turning"),
-        number("stage"),
+        word(lang::text("col-section")),
+        number(lang::text("col-from")),
+        number(lang::text("col-to")),
+        number(lang::text("col-diameter")),
+        word(lang::text("col-work")),
+        number(lang::text("col-travels")),
+        number(lang::text("col-speed")),
+        number(lang::text("col-feed")),
+        word(lang::text("col-turning")),
+        number(lang::text("col-stage")),
     ];
     let group = plan.segments.len() >= GROUP_FROM;
     let mut groups: Vec<(&Segment, f64, usize)> = Vec::new();
@@ -221,10 +224,12 @@ pub fn segments(plan: &Plan) -> Rows {
         };
         match &s.threading {
             Some(t) => {
-                rows.push(row("turn".to_string(), s.travels, s.rpm, s.feed_mm));
+                rows.push(row(say!("work-turn"), s.travels, s.rpm, s.feed_mm));
                 rows.push(row(work, t.passes, t.rpm, t.pitch_mm));
             }
-            None if *n > 1 => rows.push(row(format!("{n} × {work}"), s.travels, s.rpm, s.feed_mm)),
+            None if *n > 1 => {
+                rows.push(row(say!("work-repeated", number = *n, work = work), s.travels, s.rpm, s.feed_mm))
+            }
             None => rows.push(row(work, s.travels, s.rpm, s.feed_mm)),
         }
     }
@@ -237,11 +242,11 @@ fn part_off(plan: &Plan) -> Option<Vec<String>> {
     let (rpm, stage) = (plan.part_off_rpm?, plan.stages.last()?);
     let none = || numbers::NONE.to_string();
     Some(vec![
-        "part-off face".to_string(),
+        say!("cell-part-off-face"),
         numbers::mm(plan.length_mm),
         numbers::mm(plan.length_mm + plan.layout.part_off_width_mm),
         none(),
-        "part-off".to_string(),
+        say!("cell-part-off"),
         none(),
         numbers::rpm(rpm),
         none(),
@@ -275,12 +280,18 @@ fn looks_alike(a: &Segment, b: &Segment) -> bool {
 
 /// The features and their moments.
 pub fn features(plan: &Plan) -> Rows {
-    let heads = vec![word("feature"), number("at"), number("done at turned"), number("stage"), number("time")];
+    let heads = vec![
+        word(lang::text("col-feature")),
+        number(lang::text("col-at")),
+        number(lang::text("col-turned-when-done")),
+        number(lang::text("col-stage")),
+        number(lang::text("col-time")),
+    ];
     let row = |f: &crate::job::plan::FeatureMoment| {
         vec![
             feature(f),
             numbers::mm(f.at_mm),
-            f.turned_mm.map_or_else(|| "after part-off".to_string(), numbers::mm),
+            f.turned_mm.map_or_else(|| say!("cell-after-part-off"), numbers::mm),
             f.stage.map_or_else(|| numbers::NONE.to_string(), |n| n.to_string()),
             numbers::seconds(f.time_s),
         ]
@@ -291,39 +302,50 @@ pub fn features(plan: &Plan) -> Rows {
 /// A feature by its text, with its kind in front where the text does not say it.
 fn feature(f: &crate::job::plan::FeatureMoment) -> String {
     let (kind, text) = (words::key(&f.feature), words::plain(&f.text));
-    if text.to_lowercase().contains(&kind.to_lowercase()) { text } else { format!("{kind}: {text}") }
+    if text.to_lowercase().contains(&kind.to_lowercase()) {
+        text
+    } else {
+        say!("feature-with-kind", kind = kind, text = text)
+    }
 }
 
 /// The checks with scattered inputs, if they were asked for.
 pub fn scatter(plan: &Plan) -> Rows {
     let heads = vec![
-        number("stage"),
-        number("planned to"),
-        number("holds in 99 % to"),
-        number("parts that break"),
-        word("which check"),
+        number(lang::text("col-stage")),
+        number(lang::text("col-planned-to")),
+        number(lang::text("col-holds-to")),
+        number(lang::text("col-broken-share")),
+        word(lang::text("col-broken-checks")),
     ];
     let row = |s: &crate::job::plan::ScatterStage| {
         let to = plan.stages.iter().find(|p| p.number == s.number).map_or(0.0, |p| p.to_mm);
-        let checks: Vec<String> =
-            s.broken.iter().map(|b| format!("{} {}", words::key(&b.check), numbers::share(b.share))).collect();
-        let checks = if checks.is_empty() { "none".to_string() } else { checks.join(", ") };
+        let checks: Vec<String> = s
+            .broken
+            .iter()
+            .map(|b| say!("check-used", check = words::key(&b.check), used = numbers::share(b.share)))
+            .collect();
+        let checks = if checks.is_empty() { say!("cell-none") } else { checks.join(", ") };
         vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
     };
     Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
 }
 
-/// The sum of the scatter: `97 % of 400 sampled parts break no limit (seed 1)`.
+/// The sum of the scatter: `97 % of 400 sampled parts stay within every limit (seed 1)`.
 pub fn scatter_sum(plan: &Plan) -> Option<String> {
     plan.scatter.as_ref().map(|s| {
-        let share = numbers::share(s.good_share);
-        format!("{share} of {} sampled parts break no limit (seed {})", s.samples, s.seed)
+        say!("scatter-sum", share = numbers::share(s.good_share), samples = s.samples, seed = s.seed.to_string())
     })
 }
 
 /// The witness lines.
 pub fn witnesses(plan: &Plan) -> Rows {
-    let heads = vec![number("at"), word("surface"), word("cause"), word("surface marked")];
+    let heads = vec![
+        number(lang::text("col-at")),
+        word(lang::text("col-surface")),
+        word(lang::text("col-cause")),
+        word(lang::text("col-interrupt")),
+    ];
     let row = |w: &crate::job::plan::Witness| {
         vec![numbers::mm(w.at_mm), words::section(plan, w.section), words::key(&w.cause), words::key(&w.interrupt)]
     };
@@ -333,20 +355,21 @@ pub fn witnesses(plan: &Plan) -> Rows {
 /// What takes time, in words, and how much, s. Seconds charged for lines are no time and are left out.
 pub fn causes(t: &Times) -> [(&'static str, f64); 7] {
     [
-        ("cutting", t.cutting),
-        ("overhead of travels", t.segments),
-        ("hand-overs", t.hand_overs),
-        ("headstock re-grips", t.regrips),
-        ("features", t.features),
-        ("part-off", t.part_off),
-        ("back-end work", t.back_work),
+        (lang::text("time-cutting"), t.cutting),
+        (lang::text("time-travels"), t.segments),
+        (lang::text("time-hand-overs"), t.hand_overs),
+        (lang::text("time-regrips"), t.regrips),
+        (lang::text("time-features"), t.features),
+        (lang::text("time-part-off"), t.part_off),
+        (lang::text("time-back-work"), t.back_work),
     ]
 }
 
-/// The works of a part by cause, and the time from part to part. That time is not their sum, because both spindles work
+/// The operations of a part by cause, and the cycle time. That time is not their sum, because both spindles work
 /// at once and a new bar takes its share. Causes that take no time are left out.
 pub fn times(plan: &Plan) -> Rows {
-    let heads = vec![word("works of a part"), number("s"), number("share")];
+    let heads =
+        vec![word(lang::text("col-operation")), number(lang::text("col-seconds")), number(lang::text("col-share"))];
     let t = &plan.time_s;
     let share = |s: f64| if t.total > 0.0 { numbers::share(s / t.total) } else { numbers::NONE.to_string() };
     let mut rows: Vec<Vec<String>> = causes(t)
@@ -354,62 +377,60 @@ pub fn times(plan: &Plan) -> Rows {
         .filter(|(_, s)| *s != 0.0)
         .map(|(name, s)| vec![name.to_string(), numbers::seconds(s), share(s)])
         .collect();
-    rows.push(vec!["added up".to_string(), numbers::seconds(t.total), share(t.total)]);
-    rows.push(vec!["time a part".to_string(), numbers::seconds(plan.pace_s()), String::new()]);
+    rows.push(vec![say!("time-sum"), numbers::seconds(t.total), share(t.total)]);
+    rows.push(vec![say!("time-cycle"), numbers::seconds(plan.pace_s()), String::new()]);
     Rows { heads, rows }
 }
 
 /// How it is made, as key and value; what the job does not give is left out.
 pub fn how(plan: &Plan) -> Vec<(&'static str, String)> {
     let mut list = Vec::new();
-    if let Some(drawing) = &plan.drawing {
-        let revision = plan.revision.as_ref().map(|r| format!(", revision {}", words::plain(r))).unwrap_or_default();
-        list.push(("drawing", format!("{}{revision}", words::plain(drawing))));
+    if let Some(drawing) = plan.drawing.as_deref().map(words::plain) {
+        let drawing = match plan.revision.as_deref().map(words::plain) {
+            Some(revision) => say!("fact-drawing-revision", drawing = drawing, revision = revision),
+            None => drawing,
+        };
+        list.push((lang::text("fact-drawing"), drawing));
     }
-    list.push(("length", format!("{} mm", numbers::mm(plan.length_mm))));
-    list.push(("material", words::plain(&plan.material)));
-    list.push((
-        "bar",
-        format!("{}, bars of {} mm", words::plain(&plan.shaft.stock_label), numbers::mm(plan.shaft.bar_length_mm)),
-    ));
-    list.push(("machine", words::plain(&plan.machine)));
-    list.push(("holding", words::holding(&plan.holding)));
-    list.push(("tools", words::tools(&plan.tools)));
-    let hold = plan.layout.collet_hold_mm.map(|l| format!(", holds {} mm", numbers::mm(l))).unwrap_or_default();
-    list.push(match &plan.collet {
-        Some(c) => ("collet", format!("{} in the counter-spindle{hold}", words::plain(c))),
-        None => ("collet", "none in the counter-spindle".to_string()),
-    });
+    list.push((lang::text("fact-length"), say!("fact-length-mm", length = numbers::mm(plan.length_mm))));
+    list.push((lang::text("fact-material"), words::plain(&plan.material)));
+    let (stock, length) = (words::plain(&plan.shaft.stock_label), numbers::mm(plan.shaft.bar_length_mm));
+    list.push((lang::text("fact-bar"), say!("fact-bar-length", stock = stock, length = length)));
+    list.push((lang::text("fact-machine"), words::plain(&plan.machine)));
+    list.push((lang::text("fact-holding"), words::holding(&plan.holding)));
+    list.push((lang::text("fact-tools"), words::tools(&plan.tools)));
+    let collet = match (plan.collet.as_deref().map(words::plain), plan.layout.collet_hold_mm) {
+        (Some(collet), Some(hold_mm)) => say!("fact-collet-holds", collet = collet, hold = numbers::mm(hold_mm)),
+        (Some(collet), None) => say!("fact-collet-named", collet = collet),
+        (None, _) => say!("fact-collet-none"),
+    };
+    list.push((lang::text("fact-collet"), collet));
     list
 }
 
 /// The quote, as key and value.
 pub fn quote(plan: &Plan) -> Vec<(&'static str, String)> {
     let q = &plan.quote;
+    let bar = say!(
+        "quote-bar",
+        pieces = say!("pieces", number = q.pieces_per_bar),
+        length = numbers::mm(plan.shaft.bar_length_mm),
+        remnant = numbers::mm(q.remnant_mm),
+    );
     let mut list = vec![
-        (
-            "bar",
-            format!(
-                "{} from a bar of {} mm, remnant {} mm",
-                numbers::count(q.pieces_per_bar, "piece", "pieces"),
-                numbers::mm(plan.shaft.bar_length_mm),
-                numbers::mm(q.remnant_mm)
-            ),
-        ),
-        ("material", format!("{} kg a part", numbers::kg(q.material_kg))),
+        (lang::text("fact-bar"), bar),
+        (lang::text("fact-material"), say!("quote-material", mass = numbers::kg(q.material_kg))),
     ];
     if let Some(c) = &q.cost {
-        let currency = words::plain(&c.currency);
-        list.push((
-            "cost",
-            format!(
-                "{} {currency} a part: machine {}, material {}",
-                numbers::money(c.total),
-                numbers::money(c.machine),
-                numbers::money(c.material)
-            ),
-        ));
+        let cost = say!(
+            "quote-cost",
+            total = numbers::money(c.total),
+            currency = words::plain(&c.currency),
+            machine = numbers::money(c.machine),
+            material = numbers::money(c.material),
+        );
+        list.push((lang::text("fact-cost"), cost));
     }
-    list.push(("optimum", plan.optimality.in_words()));
+    list.push((lang::text("fact-optimum"), plan.optimality.in_words()));
     list
 }

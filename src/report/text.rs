@@ -1,10 +1,12 @@
-//! The plan as plain text, at most [`WIDTH`] columns, no colours: the verdict first, the cautions last.
+//! The whole plan as text, at most [`WIDTH`] columns: the verdict first, the cautions last.
 
 use super::help::{change_text, help_title, no_help};
+use super::styled::{Styled, Tone};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::{Plan, estimate};
+use crate::{lang, say};
 
 /// The longest line, columns.
 pub const WIDTH: usize = 100;
@@ -17,142 +19,183 @@ const ROWS_MAX: usize = 60;
 const ROWS_HEAD: usize = 40;
 const ROWS_TAIL: usize = 10;
 
-/// The whole plan: the verdict, why, the stages, what to look at; then everything else.
+/// The whole plan as plain text.
 pub fn plan_text(plan: &Plan) -> String {
-    let mut out = headline(plan);
-    out.push_str(&tightest(plan));
-    out.push_str(&shortfall(plan));
-    out.push_str(&section("Stages (mm, rev/min, s)", &tables::stages(plan)));
-    out.push_str(&section(&format!("Where things stand ({})", tables::places_from(plan)), &tables::places(plan)));
-    out.push_str(&bullets("Look at", &attention::look_at(plan)));
-    out.push_str(&section("Where the feed stops (mm turned)", &tables::stops(plan)));
-    out.push_str(&section("Segments (mm, rev/min, mm/rev)", &shortened(tables::segments(plan))));
-    out.push_str(&section("Features (mm, s)", &tables::features(plan)));
+    plan_full(plan).plain().to_owned()
+}
+
+/// The whole plan: the verdict, why, the stages, what to look at; then everything else.
+pub fn plan_full(plan: &Plan) -> Styled {
+    let mut out = headline(plan, &verdict::made_or_not(plan));
+    out.append(tightest(plan));
+    out.append(shortfall(plan));
+    out.append(stages(plan, tables::stages(plan)));
+    let positions = say!("title-positions", from = tables::places_from(plan));
+    out.append(section(&positions, &tables::places(plan)));
+    out.append(look_at(plan));
+    out.append(section(lang::text("title-stops"), &tables::stops(plan)));
+    let segments = shortened(tables::segments(plan), ROWS_MAX, ROWS_HEAD, ROWS_TAIL);
+    out.append(section(lang::text("title-segments"), &segments));
+    out.append(section(lang::text("title-features"), &tables::features(plan)));
     if verdict::is_feasible(plan) {
-        out.push_str(&section("Time", &tables::times(plan)));
-        out.push_str(&cycle(plan));
-        out.push_str(&pairs("Quote", &tables::quote(plan)));
-        out.push_str(&order(plan));
-        out.push_str(&bullets("What a limit costs", &content::costs(plan)));
-        out.push_str(&section("Scatter of inputs (mm)", &tables::scatter(plan)));
-        out.push_str(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
+        out.append(section(lang::text("title-time"), &tables::times(plan)));
+        cycle(plan, &mut out);
+        out.append(pairs(lang::text("title-quote"), &tables::quote(plan)));
+        order(plan, &mut out);
+        out.append(bullets(lang::text("title-limit-costs"), &content::costs(plan)));
+        out.append(section(lang::text("title-scatter"), &tables::scatter(plan)));
+        out.push(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
     }
-    out.push_str(&tools(plan));
-    out.push_str(&pairs("How it is made", &tables::how(plan)));
-    out.push_str(&bullets("Notes", &words::sentences(&plan.notes)));
-    out.push_str("\nCautions\n");
-    for (i, caution) in cautions::to_print(plan).iter().enumerate() {
-        out.push_str(&wrap(&format!("  {:>2}. ", i + 1), caution, WIDTH));
-    }
+    out.append(section(lang::text("title-tool-places"), &timeline::tool_counts(plan)));
+    out.append(bullets(lang::text("title-tools"), &timeline::tool_names(plan)));
+    out.append(pairs(lang::text("title-set-up"), &tables::how(plan)));
+    out.append(bullets(lang::text("title-notes"), &words::sentences(&plan.notes)));
+    out.append(numbered(lang::text("title-cautions"), &cautions::to_print(plan)));
     out
 }
 
-/// The verdict alone: whether the part can be made this way; if not, what stops it and what would help.
-pub fn verdict_text(plan: &Plan) -> String {
-    let mut out = headline(plan);
-    out.push_str(&tightest(plan));
-    out.push_str(&shortfall(plan));
-    if verdict::is_feasible(plan) {
-        out.push_str(&bullets("Look at", &attention::look_at(plan)));
-        out.push_str(&bullets("What a limit costs", &content::costs(plan)));
-        out.push_str(&bullets("Notes", &words::sentences(&plan.notes)));
-    }
-    if let Some(line) = timeline::tool_line(plan) {
-        out.push_str(&wrap("  tools: ", &line, WIDTH));
-    }
-    out.push_str(&format!("\n{}\n", estimate()));
-    out
-}
-
-fn headline(plan: &Plan) -> String {
+/// The first line: the verdict word, the name, and the rest of the verdict.
+pub(super) fn headline(plan: &Plan, summary: &str) -> Styled {
     let name = fit(&words::plain(&plan.job), NAME_WIDTH);
-    wrap(&format!("{}  ", verdict::word(plan)), &format!("{name}: {}", verdict::summary(plan)), WIDTH)
+    let (word, rest) = (verdict::word(plan), say!("verdict-headline", name = name, summary = summary));
+    let tone = if verdict::is_feasible(plan) { Tone::Feasible } else { Tone::NotFeasible };
+    let line = wrap(&format!("{word}  "), &rest, WIDTH);
+    let mut out = Styled::default();
+    out.push_as(tone, word);
+    out.push(line.strip_prefix(word).unwrap_or(&line));
+    out
 }
 
 /// The tightest check of a feasible plan, in numbers.
-fn tightest(plan: &Plan) -> String {
-    let Some(at) = plan.margin_at.as_ref().filter(|_| verdict::is_feasible(plan)) else { return String::new() };
-    let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
-    wrap("  ", &format!("Tightest check: {check} at turned length {turned} mm"), WIDTH)
+pub(super) fn tightest(plan: &Plan) -> Styled {
+    let mut out = Styled::default();
+    if let Some(at) = plan.margin_at.as_ref().filter(|_| verdict::is_feasible(plan)) {
+        let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
+        out.push(&wrap("  ", &say!("tightest-check", check = check, turned = turned), WIDTH));
+        if at.utilisation >= attention::THIN_MARGIN_FROM {
+            out.mark(&numbers::utilisation(at.utilisation), Tone::NearLimit);
+        }
+    }
+    out
 }
 
 /// Why there is no plan and what would help; empty if there is a plan.
-fn shortfall(plan: &Plan) -> String {
-    let Some(shortfall) = &plan.shortfall else { return String::new() };
-    let mut out = wrap("  ", &words::sentence(&shortfall.text), WIDTH);
-    out.push('\n');
+fn shortfall(plan: &Plan) -> Styled {
+    let mut out = Styled::default();
+    let Some(shortfall) = &plan.shortfall else { return out };
+    out.push(&wrap("  ", &words::sentence(&shortfall.text), WIDTH));
     if shortfall.changes.is_empty() {
-        out.push_str(&wrap("", &no_help(shortfall), WIDTH));
+        out.push(&format!("\n{}", wrap("", &no_help(shortfall), WIDTH)));
         return out;
     }
-    out.push_str(&format!("What would help ({})\n", help_title(shortfall)));
-    for (i, change) in shortfall.changes.iter().enumerate() {
-        out.push_str(&wrap(&format!("  {:>2}. ", i + 1), &change_text(change), WIDTH));
-    }
+    let changes: Vec<String> = shortfall.changes.iter().map(change_text).collect();
+    out.append(numbered(help_title(shortfall), &changes));
     if let Some(tried) = &shortfall.tried {
-        out.push_str(&wrap("  ", &format!("{}.", words::sentence(tried)), WIDTH));
+        out.push(&wrap("  ", &say!("help-sentence", text = words::sentence(tried)), WIDTH));
     }
     out
+}
+
+/// The stages in a table; shares near a limit, which stand at the ends of its rows, stand out.
+pub(super) fn stages(plan: &Plan, rows: Rows) -> Styled {
+    let feasible = verdict::is_feasible(plan);
+    let mut out =
+        section(if feasible { lang::text("title-stages") } else { lang::text("title-stages-reached") }, &rows);
+    mark_near(plan, &mut out);
+    out
+}
+
+/// What to look at first.
+fn look_at(plan: &Plan) -> Styled {
+    let mut out = bullets(lang::text("title-look-at"), &attention::look_at(plan));
+    mark_near(plan, &mut out);
+    out
+}
+
+/// Marks the shares of checks near their limits.
+pub(super) fn mark_near(plan: &Plan, text: &mut Styled) {
+    let near = plan.stages.iter().flat_map(|s| &s.checks).map(|c| c.utilisation);
+    let mut shares: Vec<String> =
+        near.filter(|used| *used >= attention::THIN_MARGIN_FROM).map(numbers::utilisation).collect();
+    shares.sort_unstable();
+    shares.dedup();
+    for share in shares {
+        text.mark(&share, Tone::NearLimit);
+    }
 }
 
 /// The two spindles in time.
-fn cycle(plan: &Plan) -> String {
-    let mut out = String::new();
+fn cycle(plan: &Plan, out: &mut Styled) {
     if let Some(cycle) = &plan.cycle {
-        out.push_str(&pairs("Part after part", &timeline::facts(cycle)));
-        out.push_str(&section("Both spindles in time (s)", &timeline::rows(cycle)));
-        out.push_str(&bullets("What to shorten first", &timeline::shorten_first(cycle)));
+        out.append(pairs(lang::text("title-cycle"), &timeline::facts(cycle)));
+        out.append(section(lang::text("title-timeline"), &timeline::rows(cycle)));
+        out.append(bullets(lang::text("title-shorten-first"), &timeline::shorten_first(cycle)));
     }
+}
+
+/// The order; nothing if there is none.
+fn order(plan: &Plan, out: &mut Styled) {
+    if let Some(order) = &plan.order {
+        out.append(pairs(lang::text("title-order"), &timeline::order(order)));
+        out.append(section(lang::text("title-quantities"), &timeline::quantities(order)));
+        out.append(bullets(lang::text("title-sensitivity"), &timeline::sensitivity(order)));
+    }
+}
+
+/// A blank line and a title.
+pub(super) fn titled(title: &str) -> Styled {
+    let mut out = Styled::default();
+    out.push("\n");
+    out.push_as(Tone::Title, title);
+    out.push("\n");
     out
 }
 
-/// The tools and their places.
-fn tools(plan: &Plan) -> String {
-    section("Tool places", &timeline::tool_counts(plan)) + &bullets("Tools", &timeline::tool_names(plan))
-}
-
-/// The order; empty if there is none.
-fn order(plan: &Plan) -> String {
-    let Some(order) = &plan.order else { return String::new() };
-    pairs("Order", &timeline::order(order))
-        + &section("The order by quantity", &timeline::quantities(order))
-        + &bullets("What a change of a time does", &timeline::sensitivity(order))
-}
-
-fn section(title: &str, table: &Rows) -> String {
+fn section(title: &str, table: &Rows) -> Styled {
     if table.rows.is_empty() {
-        return String::new();
+        return Styled::default();
     }
-    format!("\n{title}\n{}", render(&table.heads, &table.rows, WIDTH))
+    let mut out = titled(title);
+    out.push(&render(&table.heads, &table.rows, WIDTH));
+    out
 }
 
-/// The head and the tail of a very long table, and a row that says what is left out.
-fn shortened(mut table: Rows) -> Rows {
+/// The head and the tail of a table with more than `most` rows, and a row that says how many are left out.
+pub(super) fn shortened(mut table: Rows, most: usize, head: usize, tail: usize) -> Rows {
     let n = table.rows.len();
-    if n > ROWS_MAX {
-        let mut gap = vec![format!("… {} more", n - ROWS_HEAD - ROWS_TAIL)];
+    if n > most {
+        let mut gap = vec![say!("short-rows-left-out", number = n - head - tail)];
         gap.resize(table.heads.len(), String::new());
-        table.rows.splice(ROWS_HEAD..n - ROWS_TAIL, [gap]);
+        table.rows.splice(head..n - tail, [gap]);
     }
     table
 }
 
-fn pairs(title: &str, list: &[(&'static str, String)]) -> String {
+fn pairs(title: &str, list: &[(&'static str, String)]) -> Styled {
     let width = list.iter().map(|(k, _)| columns(k)).max().unwrap_or(0);
-    let mut out = format!("\n{title}\n");
+    let mut out = titled(title);
     for (key, value) in list {
-        out.push_str(&wrap(&format!("  {key:<width$}  "), value, WIDTH));
+        let blank = " ".repeat(width.saturating_sub(columns(key)));
+        out.push(&wrap(&format!("  {key}{blank}  "), value, WIDTH));
     }
     out
 }
 
-fn bullets(title: &str, list: &[String]) -> String {
+fn bullets(title: &str, list: &[String]) -> Styled {
     if list.is_empty() {
-        return String::new();
+        return Styled::default();
     }
-    let mut out = format!("\n{title}\n");
+    let mut out = titled(title);
     for item in list {
-        out.push_str(&wrap("  - ", item, WIDTH));
+        out.push(&wrap("  - ", item, WIDTH));
+    }
+    out
+}
+
+fn numbered(title: &str, list: &[String]) -> Styled {
+    let mut out = titled(title);
+    for (i, item) in list.iter().enumerate() {
+        out.push(&wrap(&format!("  {:>2}. ", i + 1), item, WIDTH));
     }
     out
 }

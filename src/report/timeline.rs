@@ -4,42 +4,43 @@ use super::table::{number, words as word};
 use super::tables::Rows;
 use super::{numbers, words};
 use crate::job::plan::{Cycle, Operation, OrderQuote, Plan};
+use crate::{lang, say};
 
 /// Facts of the cycle, as key and value.
 pub fn facts(cycle: &Cycle) -> Vec<(&'static str, String)> {
     let s = numbers::seconds;
-    let mut list = vec![
-        ("part to part", format!("{} s in the steady run; one part alone {} s", s(cycle.steady_s), s(cycle.alone_s))),
-        ("spindles", format!("headstock {} s, counter-spindle {} s", s(cycle.headstock_s), s(cycle.counter_spindle_s))),
-    ];
-    let overlap = match cycle.overlap.as_str() {
-        "aside" if cycle.wait_s > 0.05 => format!(
-            "hides {} s behind the next part's free stage; the headstock waits {} s",
-            s(cycle.hidden_s),
-            s(cycle.wait_s)
-        ),
-        "aside" => {
-            format!("{} s hidden behind the next part's free stage, {} s to spare", s(cycle.hidden_s), s(cycle.spare_s))
-        }
-        "in_line" => "done before the next part begins: the counter-spindle works in line".to_string(),
-        _ => "none".to_string(),
+    let (headstock, counter) = (s(cycle.headstock_s), s(cycle.counter_spindle_s));
+    let hidden = s(cycle.hidden_s);
+    let rear_end = match cycle.overlap.as_str() {
+        "aside" if cycle.wait_s > 0.05 => say!("cycle-hidden-waits", hidden = hidden, wait = s(cycle.wait_s)),
+        "aside" => say!("cycle-hidden-idle", hidden = hidden, idle = s(cycle.spare_s)),
+        "in_line" => say!("cycle-in-line"),
+        _ => say!("cell-none"),
     };
-    list.push(("rear end", overlap));
+    let mut list = vec![
+        (lang::text("fact-cycle"), say!("cycle-steady", steady = s(cycle.steady_s), alone = s(cycle.alone_s))),
+        (lang::text("fact-spindles"), say!("cycle-spindles", headstock = headstock, counter = counter)),
+        (lang::text("fact-rear-end"), rear_end),
+    ];
     if cycle.tool_changes_s > 0.0 {
-        list.push((
-            "tool changes",
-            format!("{}, {} s", numbers::count(cycle.tool_changes, "change", "changes"), s(cycle.tool_changes_s)),
-        ));
+        let changes = say!("cycle-tool-changes", number = cycle.tool_changes, seconds = s(cycle.tool_changes_s));
+        list.push((lang::text("fact-tool-changes"), changes));
     }
     if cycle.bar_change_s > 0.0 {
-        list.push(("bar change", format!("{} s a part", s(cycle.bar_change_s))));
+        list.push((lang::text("fact-bar-change"), say!("cycle-bar-change", seconds = s(cycle.bar_change_s))));
     }
     list
 }
 
 /// The timeline in rows: stages, stops, and what the counter-spindle does alone.
 pub fn rows(cycle: &Cycle) -> Rows {
-    let heads = vec![number("from"), number("to"), word("side"), word("what"), number("s")];
+    let heads = vec![
+        number(lang::text("col-from")),
+        number(lang::text("col-to")),
+        word(lang::text("col-spindle")),
+        word(lang::text("col-what")),
+        number(lang::text("col-seconds")),
+    ];
     let mut groups: Vec<Vec<&Operation>> = Vec::new();
     let stops = |o: &Operation| matches!(o.work.as_str(), "hand_over" | "regrip" | "part_off");
     let mut sorted: Vec<&Operation> = cycle.operations.iter().collect();
@@ -58,8 +59,8 @@ pub fn rows(cycle: &Cycle) -> Rows {
         let (first, last) = group.first().zip(group.last())?;
         let what = match (group.len(), first.stage) {
             (1, _) => words::plain(&first.text),
-            (_, Some(stage)) => format!("stage {stage}: {}", parts(group)),
-            (_, None) => format!("part before: {}", parts(group)),
+            (_, Some(stage)) => say!("timeline-stage", stage = stage, parts = parts(group)),
+            (_, None) => say!("timeline-previous", parts = parts(group)),
         };
         Some(vec![
             numbers::seconds(first.from_s),
@@ -74,29 +75,25 @@ pub fn rows(cycle: &Cycle) -> Rows {
 
 /// What a group of works is made of: `turning 49.5, features 33.5, tool changes 9.6`.
 fn parts(group: &[&Operation]) -> String {
-    let kinds = [
-        ("turning", &["turn", "plunge", "thread", "whirl"][..]),
-        ("features", &["feature"]),
-        ("rear end", &["back_work"]),
-        ("tool changes", &["tool_change"]),
-        ("unloading", &["unload"]),
-    ];
     let sum = |works: &[&str]| {
         group.iter().filter(|o| works.contains(&o.work.as_str())).map(|o| o.to_s - o.from_s).sum::<f64>()
     };
-    let told = kinds.iter().map(|(name, works)| (name, sum(works))).filter(|(_, s)| *s > 0.0);
-    told.map(|(name, s)| format!("{name} {}", numbers::seconds(s))).collect::<Vec<_>>().join(", ")
+    let turning = sum(&["turn", "plunge", "thread", "whirl"]);
+    let kinds = [
+        (turning, say!("timeline-turning", seconds = numbers::seconds(turning))),
+        (sum(&["feature"]), say!("timeline-features", seconds = numbers::seconds(sum(&["feature"])))),
+        (sum(&["back_work"]), say!("timeline-back-work", seconds = numbers::seconds(sum(&["back_work"])))),
+        (sum(&["tool_change"]), say!("timeline-tool-changes", seconds = numbers::seconds(sum(&["tool_change"])))),
+        (sum(&["unload"]), say!("timeline-unloading", seconds = numbers::seconds(sum(&["unload"])))),
+    ];
+    kinds.into_iter().filter(|(s, _)| *s > 0.0).map(|(_, text)| text).collect::<Vec<_>>().join(", ")
 }
 
 /// The works to shorten first.
 pub fn shorten_first(cycle: &Cycle) -> Vec<String> {
     let told = |c: &crate::job::plan::Critical| {
-        format!(
-            "{}: {} s, {} of the time from part to part",
-            words::plain(&c.what),
-            numbers::seconds(c.seconds),
-            numbers::percent(c.share)
-        )
+        let (seconds, share) = (numbers::seconds(c.seconds), numbers::percent(c.share));
+        say!("shorten-one", what = words::plain(&c.what), seconds = seconds, share = share)
     };
     cycle.critical.iter().take(5).map(told).collect()
 }
@@ -104,13 +101,13 @@ pub fn shorten_first(cycle: &Cycle) -> Vec<String> {
 /// Tool places; no rows if the machine file lists none.
 pub fn tools(plan: &Plan) -> Rows {
     let heads = vec![
-        word("place"),
-        number("there are"),
-        number("needed"),
-        number("elsewhere"),
-        number("short"),
-        number("left"),
-        word("tools"),
+        word(lang::text("col-place")),
+        number(lang::text("col-places")),
+        number(lang::text("col-needed")),
+        number(lang::text("col-elsewhere")),
+        number(lang::text("col-missing")),
+        number(lang::text("col-free")),
+        word(lang::text("col-tools")),
     ];
     let Some(tooling) = &plan.tooling else { return Rows { heads, rows: Vec::new() } };
     let mut rows: Vec<Vec<String>> = tooling
@@ -133,13 +130,13 @@ pub fn tools(plan: &Plan) -> Rows {
     if let (Some(tools), Some(used)) = (tooling.turret_tools, tooling.turret_used) {
         let none = || numbers::NONE.to_string();
         rows.push(vec![
-            "turret".into(),
+            say!("tools-turret"),
             tools.to_string(),
             used.to_string(),
             none(),
             none(),
             (tools - used).to_string(),
-            "what the places beside the bar and in front do not take".into(),
+            say!("tools-turret-holds"),
         ]);
     }
     Rows { heads, rows }
@@ -160,7 +157,7 @@ pub fn tool_names(plan: &Plan) -> Vec<String> {
     let places = plan.tooling.iter().flat_map(|t| &t.places).filter(|p| !p.tools.is_empty());
     let told = |p: &crate::job::plan::ToolRoom| {
         let names: Vec<String> = p.tools.iter().map(|t| words::plain(t)).collect();
-        format!("{}: {}", words::key(&p.place), names.join(", "))
+        say!("tools-at", place = words::key(&p.place), names = names.join(", "))
     };
     places.map(told).collect()
 }
@@ -170,59 +167,46 @@ pub fn tool_line(plan: &Plan) -> Option<String> {
     let tooling = plan.tooling.as_ref()?;
     let places = |number: fn(&crate::job::plan::ToolRoom) -> usize| {
         let told = tooling.places.iter().filter(|p| number(p) > 0);
-        told.map(|p| format!("{} {}", words::key(&p.place), number(p))).collect::<Vec<_>>()
+        told.map(|p| say!("tools-places", place = words::key(&p.place), number = number(p))).collect::<Vec<_>>()
     };
     let mut left = places(|p| p.left);
     if let (Some(tools), Some(used)) = (tooling.turret_tools, tooling.turret_used) {
-        left.push(format!("turret {}", tools - used));
+        left.push(say!("tools-places", place = lang::text("tools-turret"), number = tools - used));
     }
-    let left = if left.is_empty() { "nothing".to_string() } else { left.join(", ") };
+    let left = if left.is_empty() { say!("cell-none") } else { left.join(", ") };
     Some(match (tooling.fits, tooling.no_pair) {
-        (true, _) => format!("every tool has its place; left over: {left}"),
-        (false, true) => "the turning tools stand on one side, a pair cannot cut".to_string(),
-        (false, false) => format!("places short: {}; left over: {left}", places(|p| p.short).join(", ")),
+        (true, _) => say!("tools-fit", free = left),
+        (false, true) => say!("tools-no-pair"),
+        (false, false) => say!("tools-missing", missing = places(|p| p.short).join(", "), free = left),
     })
 }
 
 /// Facts of the order.
 pub fn order(order: &OrderQuote) -> Vec<(&'static str, String)> {
     let hours = |h: f64| numbers::trimmed(h, 1);
-    let shifts = hours(order.shifts);
+    let pieces = say!(
+        "order-pieces",
+        pieces = say!("pieces", number = order.pieces),
+        bars = say!("bars", number = order.bars),
+        per_shift = numbers::trimmed(order.pieces_per_shift, 0),
+    );
+    let (set_up, run, shifts) = (hours(order.set_up_h), hours(order.run_h), hours(order.shifts));
     let mut list = vec![
-        (
-            "pieces",
-            format!(
-                "{} from {}, {} a shift",
-                order.pieces,
-                numbers::count(order.bars, "bar", "bars"),
-                numbers::trimmed(order.pieces_per_shift, 0)
-            ),
-        ),
-        (
-            "time",
-            format!(
-                "set-up {} h, run {} h: {shifts} {}",
-                hours(order.set_up_h),
-                hours(order.run_h),
-                if shifts == "1" { "shift" } else { "shifts" }
-            ),
-        ),
+        (lang::text("fact-pieces"), pieces),
+        (lang::text("fact-time"), say!("order-time", set_up = set_up, run = run, shifts = shifts)),
     ];
     if let (Some(each), Some(all)) = (order.cost_per_piece, order.cost) {
         let currency = order.currency.as_deref().map(words::plain).unwrap_or_default();
-        let text = format!("{} {currency} a piece, {} {currency} in all", numbers::money(each), numbers::money(all));
-        list.push(("cost", text));
+        let (each, all) = (numbers::money(each), numbers::money(all));
+        list.push((lang::text("fact-cost"), say!("order-cost", each = each, all = all, currency = currency)));
     }
     list
 }
 
-/// Head of the column of costs.
-const COST: &str = "cost a piece";
-
 /// The order by quantity without its cost.
 pub fn quantities_unpriced(order: &OrderQuote) -> Rows {
     let mut rows = quantities(order);
-    rows.heads.retain(|h| h.title != COST);
+    rows.heads.retain(|h| h.title != lang::text("col-cost-per-piece"));
     let columns = rows.heads.len();
     rows.rows.iter_mut().for_each(|r| r.truncate(columns));
     rows
@@ -230,7 +214,12 @@ pub fn quantities_unpriced(order: &OrderQuote) -> Rows {
 
 /// The order by quantity, with its cost last.
 pub fn quantities(order: &OrderQuote) -> Rows {
-    let heads = vec![number("pieces"), number("bars"), number("shifts"), number(COST)];
+    let heads = vec![
+        number(lang::text("col-pieces")),
+        number(lang::text("col-bars")),
+        number(lang::text("col-shifts")),
+        number(lang::text("col-cost-per-piece")),
+    ];
     let row = |q: &crate::job::plan::Quantity| {
         vec![
             q.pieces.to_string(),
@@ -245,13 +234,12 @@ pub fn quantities(order: &OrderQuote) -> Rows {
 /// The effect of a changed time or speed.
 pub fn sensitivity(order: &OrderQuote) -> Vec<String> {
     let told = |s: &crate::job::plan::Sensitivity| {
-        let what = if s.what == "cutting_speed" {
-            "cutting speed".into()
-        } else {
-            format!("time of a {}", words::key(&s.what))
-        };
         let sign = if s.change_s > 0.0 { "+" } else { "" };
-        format!("{what} × {}: {sign}{} s a part", numbers::trimmed(s.factor, 2), numbers::trimmed(s.change_s, 1))
+        let (factor, change) = (numbers::trimmed(s.factor, 2), format!("{sign}{}", numbers::trimmed(s.change_s, 1)));
+        match s.what.as_str() {
+            "cutting_speed" => say!("sensitivity-speed", factor = factor, change = change),
+            what => say!("sensitivity-time", what = words::key(what), factor = factor, change = change),
+        }
     };
     order.sensitivity.iter().map(told).collect()
 }

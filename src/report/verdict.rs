@@ -2,13 +2,13 @@
 
 use super::{numbers, words};
 use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
-use crate::say;
+use crate::{lang, say};
 
 /// `FEASIBLE` or `NOT FEASIBLE`.
 pub fn word(plan: &Plan) -> &'static str {
     match plan.verdict {
-        Verdict::Feasible => "FEASIBLE",
-        Verdict::Infeasible => "NOT FEASIBLE",
+        Verdict::Feasible => lang::text("verdict-feasible"),
+        Verdict::Infeasible => lang::text("verdict-not-feasible"),
     }
 }
 
@@ -20,46 +20,64 @@ pub fn is_feasible(plan: &Plan) -> bool {
 /// The rest of the first line without the name of the job: stages, stops, time and the tightest check; or how far it
 /// gets and what stops it.
 pub fn summary(plan: &Plan) -> String {
-    if is_feasible(plan) {
-        let mut text = format!(
-            "{}, {}, {}, {} s a part, {} a bar",
-            say!("stages", number = plan.stages.len()),
-            numbers::count(plan.hand_overs_mm.len(), "hand-over", "hand-overs"),
-            numbers::count(plan.headstock_regrips_mm.len(), "headstock re-grip", "headstock re-grips"),
-            numbers::seconds(plan.pace_s()),
-            numbers::count(plan.quote.pieces_per_bar, "piece", "pieces"),
-        );
-        if let Some(tightest) = tightest(plan) {
-            text.push_str(&format!("; tightest: {tightest}"));
-        }
-        return text;
-    }
-    match &plan.shortfall {
-        Some(s) if s.farthest_mm >= plan.length_mm => {
-            format!(
-                "turned to its full {} mm, stopped at part-off by {}",
-                numbers::mm(plan.length_mm),
-                words::stopped_by(s)
-            )
-        }
-        Some(s) => format!(
-            "reaches {} mm of {} mm, stopped by {}",
-            numbers::mm(s.farthest_mm),
-            numbers::mm(plan.length_mm),
-            words::stopped_by(s)
-        ),
-        None => "no plan was found".to_string(),
+    match tightest(plan).filter(|_| is_feasible(plan)) {
+        Some(tightest) => say!("verdict-made-tightest", made = made_or_not(plan), tightest = tightest),
+        None => made_or_not(plan),
     }
 }
 
-/// The tightest check of the plan: `whip 92 % of its limit in stage 3`.
+/// The same without the tightest check.
+pub fn made_or_not(plan: &Plan) -> String {
+    if !is_feasible(plan) {
+        return not_made(plan);
+    }
+    say!(
+        "verdict-made",
+        stages = say!("stages", number = plan.stages.len()),
+        hand_overs = say!("hand-overs", number = plan.hand_overs_mm.len()),
+        regrips = say!("regrips", number = plan.headstock_regrips_mm.len()),
+        seconds = numbers::seconds(plan.pace_s()),
+        pieces = say!("pieces", number = plan.quote.pieces_per_bar),
+    )
+}
+
+/// The same in short, without the stops.
+pub fn short(plan: &Plan) -> String {
+    if !is_feasible(plan) {
+        return not_made(plan);
+    }
+    say!(
+        "verdict-made-short",
+        stages = say!("stages", number = plan.stages.len()),
+        seconds = numbers::seconds(plan.pace_s()),
+        pieces = say!("pieces", number = plan.quote.pieces_per_bar),
+    )
+}
+
+fn not_made(plan: &Plan) -> String {
+    let length = numbers::mm(plan.length_mm);
+    match &plan.shortfall {
+        Some(s) if s.farthest_mm >= plan.length_mm => {
+            say!("verdict-stops-at-part-off", length = length, what = words::stopped_by(s))
+        }
+        Some(s) => say!(
+            "verdict-stops-before-end",
+            reached = numbers::mm(s.farthest_mm),
+            length = length,
+            what = words::stopped_by(s),
+        ),
+        None => say!("verdict-no-plan"),
+    }
+}
+
+/// The tightest check of the plan: `whip, 92 % of its limit, in stage 3`.
 pub fn tightest(plan: &Plan) -> Option<String> {
     let result = plan.margin_at.as_ref()?;
-    let place = match stage_of(plan, result) {
-        Some(stage) => format!(" in stage {}", stage.number),
-        None => String::new(),
-    };
-    Some(format!("{} of its limit{place}", words::check(result)))
+    let (check, used) = (words::key(&result.check), numbers::utilisation(result.utilisation));
+    Some(match stage_of(plan, result) {
+        Some(stage) => say!("verdict-tightest-in-stage", check = check, used = used, stage = stage.number),
+        None => say!("verdict-tightest", check = check, used = used),
+    })
 }
 
 /// The stage a result belongs to: the one that lists it, else the one that is cutting there.

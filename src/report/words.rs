@@ -1,8 +1,8 @@
 //! The words for the keys of a plan, and text of the user made safe to print.
 
 use super::{numbers, table};
-use crate::job::plan::{AND, CheckResult, Plan, SectionOutline, Shortfall, check_in_words};
-use crate::shown;
+use crate::job::plan::{CheckResult, Plan, SectionOutline, Shortfall};
+use crate::{lang, say, shown};
 
 /// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
 pub fn plain(text: &str) -> String {
@@ -12,24 +12,41 @@ pub fn plain(text: &str) -> String {
 
 /// What stops the bar, in words; if several things do, all of them.
 pub fn stopped_by(shortfall: &Shortfall) -> String {
-    shortfall.names().map(key).collect::<Vec<_>>().join(AND)
+    let all = shortfall.names().map(|name| match name {
+        "interrupt" => say!("reason-interrupt"),
+        other => key(other),
+    });
+    all.reduce(|first, second| say!("reasons-both", first = first, second = second)).unwrap_or_default()
 }
 
 /// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.
 pub fn key(key: &str) -> String {
-    match key {
-        "hand_over" => "hand-over".to_string(),
-        "regrip" => "headstock re-grip".to_string(),
-        "segment" => "pull-back".to_string(),
-        other => plain(check_in_words(other)).replace("counter_spindle", "counter-spindle").replace('_', " "),
-    }
+    let known = match key {
+        "hand_over" => lang::text("key-hand-over"),
+        "regrip" => lang::text("key-regrip"),
+        "segment" => lang::text("key-pull-back"),
+        "whirl" => lang::text("key-critical-speed"),
+        "interrupt" => lang::text("key-interrupt"),
+        "stroke" => lang::text("key-stroke"),
+        "counter_spindle" => lang::text("key-counter-spindle"),
+        "counter_spindle_travel" => lang::text("key-counter-spindle-travel"),
+        "part_off" => lang::text("key-part-off"),
+        "back_work" => lang::text("key-back-work"),
+        "cross_driven" => lang::text("key-cross-driven"),
+        "front_fixed" => lang::text("key-front-fixed"),
+        "front_driven" => lang::text("key-front-driven"),
+        "back_fixed" => lang::text("key-back-fixed"),
+        "back_driven" => lang::text("key-back-driven"),
+        other => return plain(other).replace('_', " "),
+    };
+    known.to_owned()
 }
 
 /// The holding in words.
 pub fn holding(key_of_plan: &str) -> String {
     match key_of_plan {
-        "bush" => "guide bush".to_string(),
-        "no_bush" => "no bush, headstock collet alone".to_string(),
+        "bush" => say!("holding-bush"),
+        "no_bush" => say!("holding-no-bush"),
         other => key(other),
     }
 }
@@ -37,8 +54,8 @@ pub fn holding(key_of_plan: &str) -> String {
 /// The tools in words.
 pub fn tools(key_of_plan: &str) -> String {
     match key_of_plan {
-        "single" => "single tool".to_string(),
-        "opposed" => "opposed pair".to_string(),
+        "single" => say!("tools-single"),
+        "opposed" => say!("tools-opposed"),
         other => key(other),
     }
 }
@@ -46,9 +63,9 @@ pub fn tools(key_of_plan: &str) -> String {
 /// The work of a segment in words.
 pub fn work(key_of_plan: &str) -> String {
     match key_of_plan {
-        "whirl" => "thread, whirled".to_string(),
-        "thread" => "thread, passes".to_string(),
-        "as_drawn" => "as the bar is".to_string(),
+        "whirl" => say!("work-whirl"),
+        "thread" => say!("work-thread"),
+        "as_drawn" => say!("work-as-drawn"),
         other => key(other),
     }
 }
@@ -62,7 +79,7 @@ pub fn has_bush(plan: &Plan) -> bool {
 pub fn section(plan: &Plan, number: usize) -> String {
     match plan.shaft.sections.iter().find(|s| s.number == number) {
         Some(s) => section_name(s),
-        None => format!("section {number}"),
+        None => say!("section-number", number = number),
     }
 }
 
@@ -72,7 +89,7 @@ const LISTED: usize = 8;
 /// `a, b, c`; a long list ends in `and 12 more`.
 pub fn enumeration(items: &[String]) -> String {
     match items.split_at_checked(LISTED) {
-        Some((listed, rest)) if !rest.is_empty() => format!("{} and {} more", listed.join(", "), rest.len()),
+        Some((listed, rest)) if !rest.is_empty() => say!("list-cut", listed = listed.join(", "), more = rest.len()),
         _ => items.join(", "),
     }
 }
@@ -85,7 +102,7 @@ pub fn section_name(section: &SectionOutline) -> String {
     let (number, name) = (section.number, plain(&section.name));
     let what = if name.is_empty() || name == format!("section {number}") { kind_and_size(section) } else { name };
     let what = table::fit(&what, NAME_WIDTH);
-    if what.is_empty() { format!("section {number}") } else { format!("{number} {what}") }
+    if what.is_empty() { say!("section-number", number = number) } else { format!("{number} {what}") }
 }
 
 /// `groove Ø11.4`, `taper Ø18/Ø22`, `M16x1.5`.
@@ -116,13 +133,13 @@ pub fn sentences(list: &[String]) -> Vec<String> {
 
 /// A check and its utilisation: `whip 92 %`.
 pub fn check(result: &CheckResult) -> String {
-    format!("{} {}", key(&result.check), numbers::utilisation(result.utilisation))
+    say!("check-used", check = key(&result.check), used = numbers::utilisation(result.utilisation))
 }
 
-/// A check with its numbers: `whip 0.092, at most 0.1 mm (92 %)`. Stiffness is the one check whose limit is a least value.
+/// A check with its numbers: `whip 0.092 mm, at most 0.1 mm allowed (92 % of its limit)`. Stiffness is the one check whose
+/// limit is a least value.
 pub fn check_in_full(result: &CheckResult) -> String {
     let unit = if result.unit.is_empty() { String::new() } else { format!(" {}", plain(&result.unit)) };
-    let side = if result.check == "stiffness" { "least" } else { "most" };
     let (mut demand, mut limit) = (numbers::value(result.demand), numbers::value(result.limit));
     if demand == limit && result.demand != result.limit {
         (demand, limit) = (numbers::trimmed(result.demand, CLOSE_PLACES), numbers::trimmed(result.limit, CLOSE_PLACES));
@@ -130,8 +147,12 @@ pub fn check_in_full(result: &CheckResult) -> String {
     if result.check == "chatter" {
         limit = numbers::depth_limit(result.limit);
     }
-    let used = numbers::utilisation(result.utilisation);
-    format!("{} {demand}, at {side} {limit}{unit} ({used})", key(&result.check))
+    let (check, used) = (key(&result.check), numbers::utilisation(result.utilisation));
+    let (value, limit) = (demand + &unit, limit + &unit);
+    match result.check.as_str() {
+        "stiffness" => say!("check-at-least", check = check, value = value, limit = limit, used = used),
+        _ => say!("check-at-most", check = check, value = value, limit = limit, used = used),
+    }
 }
 
 /// Number of decimals that shows a difference between a value and a limit it almost reaches.
@@ -141,9 +162,9 @@ const CLOSE_PLACES: usize = 6;
 pub fn change_value(value: &serde_json::Value) -> String {
     use serde_json::Value;
     match value {
-        Value::Null => "not set".to_string(),
-        Value::Bool(true) => "yes".to_string(),
-        Value::Bool(false) => "no".to_string(),
+        Value::Null => say!("value-not-set"),
+        Value::Bool(true) => say!("value-yes"),
+        Value::Bool(false) => say!("value-no"),
         Value::Number(n) => n.as_f64().map_or_else(|| n.to_string(), |v| numbers::trimmed(v, 3)),
         Value::String(s) => key(s),
         Value::Array(items) => items.iter().map(change_value).collect::<Vec<_>>().join(", "),
@@ -205,7 +226,7 @@ mod tests {
             turned_mm: 0.0,
             at_mm: 0.0,
         };
-        assert_eq!(check_in_full(&result), "critical speed 0.70028, at most 0.7 (100.1 %)");
+        assert_eq!(check_in_full(&result), "critical speed 0.70028, at most 0.7 allowed (100.1 % of its limit)");
     }
 
     #[test]

@@ -2,6 +2,7 @@
 
 use super::{ReportError, content, tables, words};
 use crate::job::plan::{Plan, Stage};
+use crate::{lang, say};
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
 /// One cell.
@@ -38,7 +39,7 @@ fn failed(e: XlsxError) -> ReportError {
 }
 
 /// A sheet: its name, its heads, its rows.
-type Content<'a> = (&'a str, &'a [&'a str], Vec<Vec<Cell<'a>>>);
+type Content<'a> = (&'a str, Vec<String>, Vec<Vec<Cell<'a>>>);
 
 /// The workbook's bytes; the same plan gives the same bytes.
 ///
@@ -50,23 +51,23 @@ pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
     let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
     book.set_properties(&DocProperties::new().set_title(&plan.job).set_creation_datetime(&date));
     let sheets: [Content<'_>; 4] = [
-        ("stages", &STAGES, stages(plan)),
-        ("segments", &SEGMENTS, segments(plan)),
-        ("checks", &CHECKS, checks(plan)),
-        ("quote", &QUOTE, quote(plan)),
+        (lang::text("xlsx-stages"), stage_heads(), stages(plan)),
+        (lang::text("xlsx-segments"), segment_heads(), segments(plan)),
+        (lang::text("xlsx-checks"), check_heads(), checks(plan)),
+        (lang::text("xlsx-quote"), quote_heads(), quote(plan)),
     ];
     for (name, heads, rows) in sheets {
         let sheet = book.add_worksheet();
         sheet.set_name(name).map_err(failed)?;
-        fill(sheet, heads, &rows)?;
+        fill(sheet, &heads, &rows)?;
     }
     book.save_to_buffer().map_err(failed)
 }
 
-fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result<(), ReportError> {
+fn fill(sheet: &mut Worksheet, heads: &[String], rows: &[Vec<Cell<'_>>]) -> Result<(), ReportError> {
     let bold = Format::new().set_bold().set_text_wrap();
     for (column, head) in (0_u16..).zip(heads) {
-        sheet.write_string_with_format(0, column, *head, &bold).map_err(failed)?;
+        sheet.write_string_with_format(0, column, head, &bold).map_err(failed)?;
         sheet.set_column_width(column, if column == 0 { 24.0 } else { 14.0 }).map_err(failed)?;
     }
     sheet.set_freeze_panes(1, 0).map_err(failed)?;
@@ -87,8 +88,8 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
                 Cell::Share(value) => (*value, "0 %".to_string()),
             };
             if !value.is_finite() {
-                let head = heads.get(usize::from(column)).copied().unwrap_or_default();
-                let what = format!("{head} in row {}", row + 1);
+                let head = heads.get(usize::from(column)).cloned().unwrap_or_default();
+                let what = say!("xlsx-cell", head = head, row = row + 1);
                 return Err(ReportError::NotDrawable { what });
             }
             sheet
@@ -99,27 +100,34 @@ fn fill(sheet: &mut Worksheet, heads: &[&str], rows: &[Vec<Cell<'_>>]) -> Result
     Ok(())
 }
 
-const STAGES: [&str; 19] = [
-    "stage",
-    "from (mm)",
-    "to (mm)",
-    "travel (mm)",
-    "grip from (mm)",
-    "grip to (mm)",
-    "grip diameter (mm)",
-    "unsupported length (mm)",
-    "counter-spindle at start (mm)",
-    "counter-spindle at end (mm)",
-    "headstock at start (mm)",
-    "headstock at end (mm)",
-    "lowest speed (rev/min)",
-    "highest speed (rev/min)",
-    "time (s)",
-    "re-grips",
-    "governing check",
-    "share of its limit (%)",
-    "highest speed from … to … mm turned (rev/min)",
-];
+/// The name of a column with its unit.
+fn with_unit(name: &str, unit: &str) -> String {
+    say!("xlsx-with-unit", name = name, unit = unit)
+}
+
+fn stage_heads() -> Vec<String> {
+    vec![
+        say!("col-stage"),
+        with_unit(lang::text("col-from"), "mm"),
+        with_unit(lang::text("col-to"), "mm"),
+        with_unit(lang::text("col-travel"), "mm"),
+        with_unit(lang::text("xlsx-grip-from"), "mm"),
+        with_unit(lang::text("xlsx-grip-to"), "mm"),
+        with_unit(lang::text("xlsx-grip-diameter"), "mm"),
+        with_unit(lang::text("xlsx-unsupported"), "mm"),
+        with_unit(lang::text("xlsx-counter-start"), "mm"),
+        with_unit(lang::text("xlsx-counter-end"), "mm"),
+        with_unit(lang::text("xlsx-headstock-start"), "mm"),
+        with_unit(lang::text("xlsx-headstock-end"), "mm"),
+        with_unit(lang::text("xlsx-lowest-speed"), "rev/min"),
+        with_unit(lang::text("xlsx-highest-speed"), "rev/min"),
+        with_unit(lang::text("col-time"), "s"),
+        say!("xlsx-regrips"),
+        say!("col-tightest"),
+        with_unit(lang::text("xlsx-share"), "%"),
+        with_unit(lang::text("xlsx-speeds"), "rev/min"),
+    ]
+}
 
 fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     fn row<'a>(plan: &Plan, s: &'a Stage) -> Vec<Cell<'a>> {
@@ -149,21 +157,23 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     plan.stages.iter().map(|s| row(plan, s)).collect()
 }
 
-const SEGMENTS: [&str; 13] = [
-    "section",
-    "number of the section",
-    "work",
-    "from (mm)",
-    "to (mm)",
-    "diameter (mm)",
-    "travels",
-    "speed (rev/min)",
-    "feed (mm/rev)",
-    "turning",
-    "stage",
-    "time (s)",
-    "slowed by",
-];
+fn segment_heads() -> Vec<String> {
+    vec![
+        say!("col-section"),
+        say!("xlsx-section-number"),
+        say!("col-work"),
+        with_unit(lang::text("col-from"), "mm"),
+        with_unit(lang::text("col-to"), "mm"),
+        with_unit(lang::text("xlsx-diameter"), "mm"),
+        say!("col-travels"),
+        with_unit(lang::text("xlsx-speed"), "rev/min"),
+        with_unit(lang::text("col-feed"), "mm/rev"),
+        say!("col-turning"),
+        say!("col-stage"),
+        with_unit(lang::text("col-time"), "s"),
+        say!("xlsx-slowed"),
+    ]
+}
 
 fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     let name = |number: usize| {
@@ -183,25 +193,27 @@ fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
                 Cell::count(s.travels),
                 Cell::speed(s.rpm),
                 Cell::Number(s.feed_mm, 4),
-                Cell::Text(&s.turning),
+                Cell::Said(words::key(&s.turning)),
                 Cell::count(s.stage),
                 Cell::Number(s.time_s, 2),
-                s.slowed_by.as_deref().map_or(Cell::Empty, Cell::Text),
+                s.slowed_by.as_deref().map_or(Cell::Empty, |check| Cell::Said(words::key(check))),
             ]
         })
         .collect()
 }
 
-const CHECKS: [&str; 8] = [
-    "check",
-    "stage",
-    "value",
-    "limit",
-    "unit of value and limit",
-    "share of its limit (%)",
-    "turned length (mm)",
-    "place on the shaft (mm)",
-];
+fn check_heads() -> Vec<String> {
+    vec![
+        say!("xlsx-check"),
+        say!("col-stage"),
+        say!("xlsx-value"),
+        say!("xlsx-limit"),
+        say!("xlsx-check-unit"),
+        with_unit(lang::text("xlsx-share"), "%"),
+        with_unit(lang::text("xlsx-turned"), "mm"),
+        with_unit(lang::text("xlsx-position"), "mm"),
+    ]
+}
 
 fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     plan.stages
@@ -222,20 +234,24 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         .collect()
 }
 
-const QUOTE: [&str; 3] = ["what", "value", "unit"];
+fn quote_heads() -> Vec<String> {
+    vec![say!("col-what"), say!("xlsx-value"), say!("xlsx-unit")]
+}
 
 fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
-    let sums = [("works added up", plan.time_s.total), ("time a part", plan.pace_s())];
+    let sums = [(lang::text("time-sum"), plan.time_s.total), (lang::text("time-cycle"), plan.pace_s())];
     let seconds = tables::causes(&plan.time_s).into_iter().chain(sums);
     let mut rows: Vec<Vec<Cell<'_>>> =
         seconds.map(|(what, s)| vec![Cell::Text(what), Cell::Number(s, 1), Cell::Text("s")]).collect();
     let q = &plan.quote;
-    rows.push(vec![Cell::Text("pieces a bar"), Cell::count(q.pieces_per_bar), Cell::Text("pieces")]);
-    rows.push(vec![Cell::Text("remnant"), Cell::Number(q.remnant_mm, 1), Cell::Text("mm")]);
-    rows.push(vec![Cell::Text("material a part"), Cell::Number(q.material_kg, 3), Cell::Text("kg")]);
+    let mut add = |what, value, unit| rows.push(vec![Cell::Text(what), value, Cell::Text(unit)]);
+    add(lang::text("xlsx-pieces-per-bar"), Cell::count(q.pieces_per_bar), lang::text("xlsx-pieces"));
+    add(lang::text("xlsx-remnant"), Cell::Number(q.remnant_mm, 1), "mm");
+    add(lang::text("xlsx-material"), Cell::Number(q.material_kg, 3), "kg");
     if let Some(cost) = &q.cost {
-        let money = [("machine", cost.machine), ("material", cost.material), ("cost a part", cost.total)];
-        rows.extend(money.map(|(what, v)| vec![Cell::Text(what), Cell::Number(v, 2), Cell::Text(&cost.currency)]));
+        add(lang::text("xlsx-cost-machine"), Cell::Number(cost.machine, 2), &cost.currency);
+        add(lang::text("xlsx-cost-material"), Cell::Number(cost.material, 2), &cost.currency);
+        add(lang::text("xlsx-cost"), Cell::Number(cost.total, 2), &cost.currency);
     }
     rows
 }

@@ -294,7 +294,7 @@ fn one_varied_size_is_drawn_as_a_curve_and_what_has_no_map_is_told() {
     let called = super::call_in(dir.path(), ["batch", "family.yaml", "--map", "map.svg", "--out", "lines.jsonl"]);
     assert_eq!((called.status, called.out.as_str()), (0, ""));
     let svg = std::fs::read_to_string(dir.path().join("map.svg")).expect("drawn");
-    assert!(svg.contains("time of a part, s") && svg.contains("3 of 3 parts can be made"), "{svg}");
+    assert!(svg.contains("time per part, s") && svg.contains("3 of 3 parts can be made"), "{svg}");
     // The map of a run that goes on has all its parts.
     let again =
         super::call_in(dir.path(), ["batch", "family.yaml", "--map", "again.svg", "--out", "lines.jsonl", "--resume"]);

@@ -11,12 +11,29 @@ mod xlsx;
 
 use plans::*;
 use spanhold::job::plan::*;
-use spanhold::report::{ReportError, plan_svg, plan_text, sheet_html, stages_csv, verdict_text};
+use spanhold::report::{
+    ReportError, Styled, Tone, check_summary, plan_full, plan_summary, plan_svg, plan_text, sheet_html,
+    stages_csv,
+};
+
+/// The last lines of a short answer.
+fn next() -> Vec<String> {
+    ["To write the sheet: spanhold plan x.yaml --out plans/x", "--full prints everything."].map(String::from).into()
+}
+
+fn summary_text(plan: &Plan) -> String {
+    plan_summary(plan, &next()).plain().to_string()
+}
+
+fn verdict_text(plan: &Plan) -> String {
+    check_summary(plan).plain().to_string()
+}
 
 /// Everything that is printed of a plan.
 fn outputs(plan: &Plan) -> Vec<(&'static str, String)> {
     vec![
         ("text", plan_text(plan)),
+        ("summary", summary_text(plan)),
         ("verdict", verdict_text(plan)),
         ("csv", stages_csv(plan)),
         ("svg", plan_svg(plan).expect("drawn")),
@@ -49,7 +66,9 @@ fn the_text_of_a_plan_is_as_frozen() {
 }
 
 #[test]
-fn the_verdict_alone_is_as_frozen() {
+fn the_short_answers_are_as_frozen() {
+    insta::assert_snapshot!("sample_summary", summary_text(&sample_plan()));
+    insta::assert_snapshot!("infeasible_summary", summary_text(&infeasible_plan()));
     insta::assert_snapshot!("sample_verdict", verdict_text(&sample_plan()));
     insta::assert_snapshot!("infeasible_verdict", verdict_text(&infeasible_plan()));
     insta::assert_snapshot!("hopeless_verdict", verdict_text(&hopeless_plan()));
@@ -76,13 +95,112 @@ fn every_csv_row_has_as_many_fields_as_the_header_and_ends_in_crlf() {
 #[test]
 fn no_line_of_text_is_wider_than_a_hundred_columns() {
     for (name, plan) in all_plans() {
-        for text in [plan_text(&plan), verdict_text(&plan)] {
+        for text in [plan_text(&plan), summary_text(&plan), verdict_text(&plan)] {
             for line in text.lines() {
                 assert!(columns(line) <= 100, "{name}: {} columns: {line}", columns(line));
                 assert_eq!(line, line.trim_end(), "{name}: blanks at the end");
             }
         }
     }
+}
+
+/// The plans of the demo jobs.
+fn stored_plans() -> Vec<(String, Plan)> {
+    let root = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("plans");
+    let dirs = std::fs::read_dir(root).expect("plans").map(|e| e.expect("readable").path());
+    let plan = |dir: std::path::PathBuf| {
+        let text = std::fs::read_to_string(dir.join("plan.json")).expect("plan.json");
+        (dir.display().to_string(), serde_json::from_str(&text).expect("a plan"))
+    };
+    dirs.map(plan).collect()
+}
+
+/// Everything that a plan tells, many times over and in long sentences.
+fn swollen(plan: &Plan) -> Plan {
+    let mut plan = plan.clone();
+    let long = "a sentence of many words that takes several lines of the page ".repeat(12);
+    plan.job = long.clone();
+    plan.notes = vec![long.clone(); 30];
+    let stages: Vec<Stage> = plan.stages.iter().cycle().take(90).cloned().collect();
+    plan.stages = stages.into_iter().enumerate().map(|(i, s)| Stage { number: i + 1, ..s }).collect();
+    for check in plan.stages.iter_mut().flat_map(|s| &mut s.checks) {
+        check.utilisation = 0.97;
+    }
+    let cost = |i: usize| LimitCost {
+        limit: "whip".into(),
+        now: 0.1.into(),
+        seconds: i as f64,
+        best: 0.5.into(),
+        next: 0.12.into(),
+        next_seconds: 3.0,
+        text: long.clone(),
+    };
+    plan.limit_costs = (0..20).map(cost).collect();
+    plan.scatter = Some(ScatterReport { samples: 400, seed: u64::MAX, good_share: 0.97, stages: Vec::new() });
+    if let Some(shortfall) = &mut plan.shortfall {
+        shortfall.text = long.clone();
+        shortfall.blocked_with = vec!["counter_spindle_travel".into(); 30];
+        shortfall.tried = Some(long.clone());
+        shortfall.changes = shortfall.changes.iter().cycle().take(40).cloned().collect();
+        shortfall.changes.iter_mut().for_each(|c| c.text = long.clone());
+    }
+    plan
+}
+
+#[test]
+fn a_short_answer_of_any_plan_is_a_screen_and_keeps_its_caution() {
+    let by_hand = all_plans().into_iter().map(|(name, plan)| (name.to_string(), plan));
+    let plans: Vec<(String, Plan)> = stored_plans().into_iter().chain(by_hand).collect();
+    let large: Vec<(String, Plan)> = plans.iter().map(|(n, p)| (format!("{n}, swollen"), swollen(p))).collect();
+    let long_lines: Vec<String> = vec!["word ".repeat(300), "x".repeat(500), "--full prints everything.".to_string()];
+    assert!(plans.len() >= 14);
+    for (name, plan) in plans.iter().chain(&large) {
+        let texts = [&next(), &long_lines].map(|next| plan_summary(plan, next).plain().to_string());
+        for text in texts.iter().chain([&verdict_text(plan)]) {
+            assert!(text.lines().count() <= 40, "{name}: {} lines\n{text}", text.lines().count());
+            assert!(text.lines().all(|l| columns(l) <= 100), "{name}:\n{text}");
+            assert!(text.contains("FEASIBLE") && text.contains("a qualified setter decide"), "{name}:\n{text}");
+        }
+        assert!(texts.iter().all(|t| t.ends_with("--full prints everything.\n")), "{name}");
+    }
+}
+
+#[test]
+fn a_short_answer_says_what_it_leaves_out() {
+    let plan = swollen(&sample_plan());
+    let text = summary_text(&plan);
+    assert!(text.contains("… 79 more") && text.contains(" more: see --full"), "{text}");
+    let rows = text.lines().filter(|l| l.ends_with("97 %")).count();
+    assert_eq!(rows, 11, "{text}");
+    let text = verdict_text(&plan);
+    assert!(text.contains(" more: see `spanhold plan JOB --full`") && !text.contains("Stages ("), "{text}");
+    let text = summary_text(&swollen(&infeasible_plan()));
+    assert!(text.contains("more changes: see --full"), "{text}");
+    let mut plan = sample_plan();
+    assert!(summary_text(&plan).contains("The inputs are uncertain."));
+    plan.scatter = Some(ScatterReport { samples: 400, seed: 1, good_share: 0.97, stages: Vec::new() });
+    assert!(summary_text(&plan).contains("97 % of 400 sampled parts stay within every limit (seed 1)"));
+}
+
+/// Titles, the verdict word and shares near a limit, and nothing else.
+#[test]
+fn what_stands_out_is_verdict_titles_and_thin_margins() {
+    let mut plan = sample_plan();
+    let tight = plan.stages[1].checks[0].utilisation;
+    for check in plan.stages.iter_mut().flat_map(|s| &mut s.checks) {
+        check.utilisation = if check.utilisation == tight { 0.97 } else { check.utilisation.min(0.5) };
+    }
+    plan.margin_at = Some(CheckResult { utilisation: 0.97, ..plan.stages[1].checks[0].clone() });
+    let marked = |text: &Styled, tone: Tone| -> Vec<String> {
+        text.pieces().into_iter().filter(|(t, _)| *t == Some(tone)).map(|(_, piece)| piece.to_string()).collect()
+    };
+    for text in [plan_full(&plan), plan_summary(&plan, &next())] {
+        assert_eq!(marked(&text, Tone::Feasible), ["FEASIBLE"]);
+        assert!(marked(&text, Tone::Title).contains(&"Stages (mm, rev/min, s)".to_string()));
+        let near = marked(&text, Tone::NearLimit);
+        assert!(near.len() >= 3 && near.iter().all(|s| s == "97 %"), "{near:?}");
+    }
+    assert_eq!(marked(&check_summary(&infeasible_plan()), Tone::NotFeasible), ["NOT FEASIBLE"]);
 }
 
 #[test]
@@ -242,7 +360,7 @@ fn a_plan_that_stops_short_hatches_the_rest_and_gives_the_reason() {
     let doc = svg_document(&svg);
     let rest = by_class(&doc, "not-reached").expect("hatched");
     let words: String = rest.descendants().filter_map(|n| n.text()).collect();
-    assert!(words.contains("stopped at 412 mm by critical speed"), "{words}");
+    assert!(words.contains("not reached: stops at 412 mm, critical speed"), "{words}");
     assert!(by_class(&svg_document(&plan_svg(&sample_plan()).expect("drawn")), "not-reached").is_none());
 }
 
@@ -268,7 +386,7 @@ fn the_sheet_is_well_formed_self_contained_and_has_no_script() {
 fn the_sheet_tells_no_price_and_no_time_that_is_not_worked() {
     let plan = sample_plan();
     let (html, text) = (sheet_html(&plan).expect("drawn"), plan_text(&plan));
-    for words in ["EUR", "cost a piece", "12.48", "7.50"] {
+    for words in ["EUR", "cost per piece", "12.48", "7.50"] {
         assert!(text.contains(words) && !html.contains(words), "{words}");
     }
     assert!(html.contains("remnant 120 mm"));
@@ -408,7 +526,7 @@ fn the_segments_tell_both_ends_of_a_taper_the_passes_of_a_thread_and_part_off() 
     let text = plan_text(&plan);
     let line = |what: &str| text.lines().find(|l| l.contains(what)).unwrap_or_else(|| panic!("{what} in\n{text}"));
     assert!(line("18–22").contains("taper") || line("18–22").contains('5'));
-    let passes: Vec<&str> = line("thread, passes").split_whitespace().collect();
+    let passes: Vec<&str> = line("thread, in passes").split_whitespace().collect();
     assert!(passes.windows(3).any(|w| w == ["10", "1393", "1.5"]), "{passes:?}");
     assert!(line("part-off face").contains("958.5") && line("part-off face").contains("961.5"));
 }
@@ -417,7 +535,7 @@ fn the_segments_tell_both_ends_of_a_taper_the_passes_of_a_thread_and_part_off() 
 fn costs_of_limits_and_scatter_are_on_the_sheet_where_they_were_asked_for() {
     let mut plan = sample_plan();
     let plain = sheet_html(&plan).expect("drawn");
-    assert!(!plain.contains("What a limit costs") && !plain.contains("Scatter of inputs"));
+    assert!(!plain.contains("What each limit costs") && !plain.contains("Scatter of inputs"));
     plan.limit_costs = vec![LimitCost {
         limit: "whip".into(),
         now: 0.1.into(),
@@ -431,9 +549,11 @@ fn costs_of_limits_and_scatter_are_on_the_sheet_where_they_were_asked_for() {
     let stage = ScatterStage { number: 1, broken_share: 0.03, broken, holds_to_mm: 170.0 };
     plan.scatter = Some(ScatterReport { samples: 400, seed: 1, good_share: 0.97, stages: vec![stage] });
     let asked = sheet_html(&plan).expect("drawn");
-    for words in
-        ["Whip at 0.1 mm costs 12.5 s a part", "critical speed 3 %", "97 % of 400 sampled parts break no limit"]
-    {
+    for words in [
+        "Whip at 0.1 mm costs 12.5 s a part",
+        "critical speed 3 %",
+        "97 % of 400 sampled parts stay within every limit",
+    ] {
         assert!(asked.contains(words), "{words}");
     }
 }
@@ -443,13 +563,13 @@ fn a_part_stopped_at_part_off_is_not_said_to_reach_beyond_its_length() {
     let mut plan = infeasible_plan();
     plan.shortfall.as_mut().expect("short").farthest_mm = plan.length_mm + 3.0;
     let text = verdict_text(&plan);
-    assert!(text.contains("turned to its full 958.5 mm, stopped at part-off"), "{text}");
+    assert!(text.contains("turned to its full length of 958.5 mm; what stops the part-off: critical speed"), "{text}");
 }
 
 #[test]
 fn the_verdict_comes_first_then_why_then_the_stages_then_what_to_look_at() {
     let text = plan_text(&sample_plan());
     let at = |what: &str| text.find(what).unwrap_or_else(|| panic!("{what}"));
-    let order = ["FEASIBLE", "Tightest check", "\nStages", "\nLook at", "\nSegments", "\nCautions"].map(at);
+    let order = ["FEASIBLE", "Tightest check", "\nStages", "\nLook at these", "\nSegments", "\nCautions"].map(at);
     assert!(order.is_sorted(), "{order:?}");
 }

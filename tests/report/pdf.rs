@@ -69,7 +69,7 @@ fn the_words_of_the_sheet_are_in_it() {
         let Some(pages) = pages(&written(name, &plan)) else { return };
         let first = squeezed(&pages[0]);
         assert!(first.contains(&plan.job) && first.contains("FEASIBLE") && first.contains(&plan.material), "{first}");
-        assert!(first.contains("place on the shaft, and turned length"), "the diagram is on the first page: {first}");
+        assert!(first.contains("position on the shaft and turned length"), "the diagram is on the first page: {first}");
         let all = squeezed(&pages.join(" "));
         for stage in &plan.stages {
             let said = words::check(stage.governing().expect("a check"));

@@ -130,7 +130,7 @@ fn the_sheet_prints_on_a4_and_cuts_no_row() {
         let pages = printed_pages(&pdf);
         let first = &pages[0];
         assert!(
-            first.contains("place on the shaft, and turned length") && first.contains("sha256:"),
+            first.contains("position on the shaft and turned length") && first.contains("sha256:"),
             "{name}: {first}"
         );
         let rows: Vec<Vec<String>> = tables::segments(&plan).rows;

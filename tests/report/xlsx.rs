@@ -30,7 +30,7 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         // Whole, and never above the speed that holds.
         assert_eq!(row[column(&stages, "highest speed (rev/min)")], Data::Float(stage.rpm_max.floor()));
         // The highest may be too fast elsewhere in the stage: each stretch has its own, none above what holds there.
-        let stretches = row[column(&stages, "highest speed from … to … mm turned (rev/min)")].to_string();
+        let stretches = row[column(&stages, "highest speed from … to … mm turned length (rev/min)")].to_string();
         for piece in plan.segments.iter().filter(|s| s.stage == stage.number && s.rpm > 0.0) {
             let rpm = stretches.split("; ").find_map(|s| {
                 let (from_to, rpm) = s.split_once(": ")?;
@@ -43,7 +43,7 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let grip = stage.grip.as_ref().map_or(Data::Empty, |g| Data::Float(g.from_mm));
         assert_eq!(row[column(&stages, "grip from (mm)")], grip);
         let check = stage.governing().expect("a check");
-        assert_eq!(row[column(&stages, "governing check")], Data::String(spanhold::report::words::key(&check.check)));
+        assert_eq!(row[column(&stages, "tightest check")], Data::String(spanhold::report::words::key(&check.check)));
         assert_eq!(row[column(&stages, "share of its limit (%)")], Data::Float(check.utilisation));
     }
     let segments = book.worksheet_range("segments").expect("a sheet");
@@ -56,10 +56,10 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let row = quote.rows().find(|r| r[0] == Data::String(what.into()));
         row.unwrap_or_else(|| panic!("no {what}"))[1].clone()
     };
-    assert_eq!(value("works added up"), Data::Float(plan.time_s.total));
-    assert_eq!(value("time a part"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
-    assert_eq!(value("cost a part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
-    assert_eq!(value("pieces a bar"), Data::Float(plan.quote.pieces_per_bar as f64));
+    assert_eq!(value("sum of operations"), Data::Float(plan.time_s.total));
+    assert_eq!(value("cycle time"), Data::Float(plan.cycle.as_ref().expect("a cycle").steady_s));
+    assert_eq!(value("cost per part"), Data::Float(plan.quote.cost.as_ref().expect("rates").total));
+    assert_eq!(value("pieces per bar"), Data::Float(plan.quote.pieces_per_bar as f64));
 }
 
 #[test]

@@ -1,6 +1,500 @@
 # Tables, drawings and the sheet.
 
+# Amounts.
 stages = { $number ->
     [one] { $number } stage
    *[other] { $number } stages
 }
+hand-overs = { $number ->
+    [one] { $number } hand-over
+   *[other] { $number } hand-overs
+}
+regrips = { $number ->
+    [one] { $number } headstock re-grip
+   *[other] { $number } headstock re-grips
+}
+pieces = { $number ->
+    [one] { $number } piece
+   *[other] { $number } pieces
+}
+bars = { $number ->
+    [one] { $number } bar
+   *[other] { $number } bars
+}
+readings = { $number ->
+    [one] { $number } reading
+   *[other] { $number } readings
+}
+
+# The first line.
+verdict-feasible = FEASIBLE
+verdict-not-feasible = NOT FEASIBLE
+verdict-headline = { $name }: { $summary }
+verdict-made = { $stages }, { $hand_overs }, { $regrips }, cycle time { $seconds } s, { $pieces } from a bar
+verdict-made-tightest = { $made }; tightest check: { $tightest }
+verdict-made-short = { $stages }, cycle time { $seconds } s, { $pieces } from a bar
+verdict-tightest = { $check }, { $used } of its limit
+verdict-tightest-in-stage = { $check }, { $used } of its limit, in stage { $stage }
+verdict-stops-before-end = turned to { $reached } mm of { $length } mm; what stops it: { $what }
+verdict-stops-at-part-off = turned to its full length of { $length } mm; what stops the part-off: { $what }
+verdict-no-plan = no plan was found
+tightest-check = Tightest check: { $check }, at turned length { $turned } mm
+reasons-both = { $first } and { $second }
+reason-interrupt = a surface that must not show a line would get one
+
+# Keys of a plan in words.
+key-hand-over = hand-over
+key-regrip = headstock re-grip
+key-pull-back = pull-back
+key-critical-speed = critical speed
+key-interrupt = witness line
+key-stroke = headstock stroke
+key-counter-spindle = counter-spindle
+key-counter-spindle-travel = counter-spindle travel
+key-part-off = part-off
+key-back-work = rear-end work
+key-cross-driven = across, driven
+key-front-fixed = front end, fixed
+key-front-driven = front end, driven
+key-back-fixed = rear end, fixed
+key-back-driven = rear end, driven
+holding-bush = guide bush
+holding-no-bush = no bush, headstock collet only
+tools-single = single tool
+tools-opposed = opposed pair
+work-whirl = thread, whirled
+work-thread = thread, in passes
+work-as-drawn = none, bar surface stays
+work-turn = turn
+work-repeated = { $number } × { $work }
+section-number = section { $number }
+list-cut = { $listed } and { $more } more
+check-used = { $check } { $used }
+check-at-most = { $check } { $value }, at most { $limit } allowed ({ $used } of its limit)
+check-at-least = { $check } { $value }, at least { $limit } required ({ $used } of its limit)
+value-not-set = not set
+value-yes = yes
+value-no = no
+
+# Titles.
+title-stages = Stages (mm, rev/min, s)
+title-stages-reached = Stages up to the stop (mm, rev/min, s)
+title-positions = Positions ({ $from })
+title-look-at = Look at these points first
+title-stops = Stops of the feed (turned length, mm)
+title-segments = Segments (mm, rev/min, mm/rev)
+title-features = Features (mm, s)
+title-time = Time
+title-quote = Quote
+title-limit-costs = What each limit costs in time
+title-scatter = Scatter of inputs (mm)
+title-set-up = Set-up
+title-notes = Notes
+title-cautions = Cautions
+title-cycle = Cycle
+title-timeline = Timeline of both spindles (s)
+title-shorten-first = What to shorten first
+title-tool-places = Tool places
+title-tools = Tools
+title-order = Order
+title-quantities = Order by quantity
+title-sensitivity = Effect of a changed time or speed
+title-help-alone = Changes that make it feasible (each one alone is enough; the easiest first)
+title-help-together = Changes that make it feasible (both changes of a line together; the best first)
+positions-from-bush = mm from the bush face
+positions-without-bush = mm; counter-spindle from the end of the gap behind the tool, headstock from the tool
+
+# Names of columns.
+col-stage = stage
+col-from = from
+col-to = to
+col-travel = travel
+col-grip = grip
+col-collet = collet
+col-unsupported = unsupported
+col-unsupported-split = un{ "\u00AD" }supported
+col-speed = rev/min
+col-feed = feed
+col-time = time
+col-seconds = s
+col-tightest = tightest check
+col-counter-spindle-start = counter-spindle at start
+col-headstock-start = headstock at start
+col-end = at end
+col-regrips-at = headstock re-grips at
+col-counter-spindle = counter-spindle
+col-headstock = headstock
+col-mark = mark
+col-turned = turned length
+col-done = what is done
+col-surface = surface
+col-leaves = what it leaves
+col-section = section
+col-diameter = Ø
+col-work = work
+col-travels = travels
+col-turning = turning
+col-feature = feature
+col-at = at
+col-turned-when-done = turned length when done
+col-planned-to = planned to
+col-holds-to = 99 % of samples hold to
+col-broken-share = samples over a limit
+col-broken-checks = checks over their limit
+col-cause = cause
+col-interrupt = mark of the surface
+col-operation = operation
+col-share = share
+col-spindle = spindle
+col-what = what
+col-place = place
+col-places = places
+col-needed = needed
+col-elsewhere = put elsewhere
+col-missing = missing
+col-free = free
+col-tools = tools
+col-pieces = pieces
+col-bars = bars
+col-shifts = shifts
+col-cost-per-piece = cost per piece
+
+# Cells.
+grip-free = free
+cell-none = none
+cell-after-part-off = after part-off
+cell-part-off-face = part-off face
+cell-part-off = part-off
+feature-with-kind = { $kind }: { $text }
+scatter-sum = { $share } of { $samples } sampled parts stay within every limit (seed { $seed })
+time-cutting = cutting
+time-travels = approach and return
+time-hand-overs = hand-overs
+time-regrips = headstock re-grips
+time-features = features
+time-part-off = part-off
+time-back-work = rear-end work
+time-sum = sum of operations
+time-cycle = cycle time
+
+# Where the feed stops.
+stop-hand-over = hand-over
+stop-regrip = headstock re-grip
+stop-regrip-then-hand-over = re-grip + hand-over (shared)
+stop-hand-over-then-regrip = hand-over + re-grip (shared)
+stop-then = { $first }, then { $second }
+stop-at-shoulder = no line (at a shoulder)
+stop-at-end = no line (at an end face)
+stop-behind = no line (behind the part)
+stop-in-groove = no line (in a groove)
+stop-line = witness line ({ $interrupt })
+stop-between = between sections { $front } and { $rear }
+stop-front-face = front face
+stop-part-off-face = part-off face
+stop-behind-face = behind the part-off face
+
+# Facts: a key and its value.
+fact-drawing = drawing
+fact-drawing-revision = { $drawing }, revision { $revision }
+fact-length = length
+fact-length-mm = { $length } mm
+fact-material = material
+fact-bar = bar
+fact-bar-length = { $stock }, bar length { $length } mm
+fact-machine = machine
+fact-holding = holding
+fact-tools = tools
+fact-collet = collet
+fact-collet-holds = { $collet } in the counter-spindle, grips over { $hold } mm
+fact-collet-named = { $collet } in the counter-spindle
+fact-collet-none = none in the counter-spindle
+fact-input = input
+quote-bar = { $pieces } from a bar of { $length } mm, remnant { $remnant } mm
+quote-material = { $mass } kg per part
+fact-cost = cost
+quote-cost = { $total } { $currency } per part: machine { $machine }, material { $material }
+fact-optimum = optimum
+fact-cycle = cycle time
+cycle-steady = { $steady } s from part to part; one part alone takes { $alone } s
+fact-spindles = in use
+cycle-spindles = headstock { $headstock } s, counter-spindle { $counter } s
+fact-rear-end = rear-end work
+cycle-hidden-waits = { $hidden } s run during the free stage of the next part; the headstock then waits { $wait } s
+cycle-hidden-idle = { $hidden } s run during the free stage of the next part; the counter-spindle is then idle for { $idle } s
+cycle-in-line = done before the next part begins
+fact-tool-changes = tool changes
+cycle-tool-changes = { $number ->
+    [one] { $number } change, { $seconds } s
+   *[other] { $number } changes, { $seconds } s
+}
+fact-bar-change = bar change
+cycle-bar-change = { $seconds } s per part
+timeline-stage = stage { $stage }: { $parts }
+timeline-previous = previous part: { $parts }
+timeline-turning = turning { $seconds }
+timeline-features = features { $seconds }
+timeline-back-work = rear end { $seconds }
+timeline-tool-changes = tool changes { $seconds }
+timeline-unloading = unloading { $seconds }
+shorten-one = { $what }: { $seconds } s, { $share } of the cycle time
+tools-turret = turret
+tools-turret-holds = tools without a place beside the bar or at the front end
+tools-at = { $place }: { $names }
+tools-places = { $place } { $number }
+tools-fit = every tool has a place; free places: { $free }
+tools-no-pair = all turning tools stand on one side of the bar; an opposed pair cannot cut
+tools-missing = missing places: { $missing }; free places: { $free }
+fact-pieces = pieces
+order-pieces = { $pieces } from { $bars }, { $per_shift } per shift
+fact-time = time
+order-time = set-up { $set_up } h, run { $run } h, shifts: { $shifts }
+order-cost = { $each } { $currency } per piece, { $all } { $currency } in total
+sensitivity-speed = cutting speed × { $factor }: { $change } s per part
+sensitivity-time = time of each { $what } × { $factor }: { $change } s per part
+
+# What to look at first.
+look-lines = { $number ->
+    [one] Witness line on { $section }, marked "{ $interrupt }": { $places }
+   *[other] Witness lines on { $section }, marked "{ $interrupt }": { $places }
+}
+look-place = { $at } mm ({ $cause })
+look-over-limit = Over the limit in stage { $stage }: { $check }, at turned length { $turned } mm
+look-near-limit = Close to the limit in stage { $stage }: { $check }, at turned length { $turned } mm
+look-slowed = Speed reduced on { $places }, because of { $check }
+look-back-turning = Rear-facing shoulder, needs a back-turning tool: { $places }
+look-fed-out = Before the part-off the bar is fed out to { $to } mm for { $works }; { $unsupported } mm are unsupported; no cutting while fed out
+
+# What would help.
+help-cost-of-limit = { $text } ({ $limit }: { $now } → { $next })
+help-value = { $name }: { $from } → { $to }
+help-change = { $text } ({ $values })
+help-change-slower = { $text } ({ $values }; { $seconds } s more than the fastest of these)
+help-nothing-found = No single change was found that makes it feasible
+help-next-lighter = { $tried }. Do that work with lighter cuts, or in another operation. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
+help-next-seat = { $tried }. Ask for a grip of a larger diameter. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
+help-next-part = { $tried }. Ask for a shorter or a thicker part. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
+help-sentence = { $text }.
+
+# The sheet.
+sheet-title = { $job }: set-up sheet
+sheet-input = input { $digest }
+sheet-page = page { $page } of { $pages }
+sheet-sign-off = Sign-off
+sheet-sign-read = Plan read; machine and collet are right
+sheet-sign-proved = First piece proved at reduced speed and feed
+sheet-sign-measured = First piece measured
+sheet-sign-released = Released for the run
+sheet-sign-step = step
+sheet-sign-name = name
+sheet-sign-date = date
+sheet-sign-signature = signature
+sheet-stages = Stages
+sheet-stages-units = mm, rev/min, mm/rev, s; counter-spindle and headstock from start → end of the stage, { $from }
+sheet-stage-limits = Limits of the stages: do not exceed
+sheet-stops = Stops of the feed
+sheet-stops-units = turned length, mm
+sheet-segments = Segments
+sheet-segments-units = mm, rev/min, mm/rev
+sheet-features = Features
+sheet-features-units = mm, s
+sheet-witness-lines = Witness lines
+sheet-witness-lines-units = mm
+sheet-scatter = Scatter of inputs
+sheet-scatter-units = mm; { $sum }
+sheet-timeline = Timeline of both spindles
+limit-stage = Stage { $stage }: { $limits }
+limit-turn-to = turn to { $to } mm, no farther
+limit-speeds-below = never above the speed of each range below
+limit-speed = never above { $speed } rev/min
+limit-unsupported = never more than { $unsupported } mm unsupported
+limit-unsupported-turning = never more than { $unsupported } mm unsupported while turning
+limit-grip-distance = counter-spindle grip { $grip }, never farther than { $distance } mm from the bush
+limit-grip = counter-spindle grip { $grip }
+limit-free = front end free, nothing may touch it
+limit-range = Stage { $stage }, turned length { $from } to { $to } mm: never above { $speed } rev/min
+limit-fed-out = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No cutting while fed out: { $positions }. Then back to { $back } mm.
+limit-fed-out-speed = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No cutting while fed out: { $positions }; never above { $speed } rev/min. Then back to { $back } mm.
+fed-unsupported = { $unsupported } mm unsupported
+fed-counter-spindle = counter-spindle { $distance } mm from the bush
+fed-headstock-bush = headstock { $distance } mm from the bush
+fed-headstock-tool = headstock { $distance } mm from the tool
+speed-range = { $from } to { $to }: { $speed }
+
+# The diagram.
+diagram-title = { $job }: plan of stages, grips and stops
+diagram-description = { $verdict }: { $summary }. Top: the shaft with its grips, hand-overs and headstock re-grips. Middle: the machine at the start and at the end of each stage. Bottom, on the same axis: the share of its limit that each check uses along the turned length, and the speed.
+diagram-numbers = numbers: sections of the segment table
+diagram-labels-left-out = { $number ->
+    [one] no room for { $number } label
+   *[other] no room for { $number } labels
+}
+diagram-machine-left-out = machine positions: see the stage table
+diagram-more = … the rest is in the text
+diagram-shaft = Shaft
+diagram-true-scale =
+    true to
+    scale
+diagram-radial-scale =
+    radial
+    scale
+    × { $factor }
+diagram-not-reached = not reached: stops at { $at } mm, { $what }
+diagram-axis = position on the shaft and turned length, mm from the front face
+diagram-used =
+    used
+    of the
+    limit
+diagram-governs = tightest
+diagram-limit = limit
+diagram-at-most = { $check }, at most
+diagram-strips = The machine at the start and at the end of each stage
+diagram-start = start
+diagram-end = end
+diagram-unsupported = unsupported { $unsupported } mm
+legend-grip = grip, with its stage
+legend-hand-over = H hand-over
+legend-regrip = R headstock re-grip
+legend-both = H+R both at one stop
+legend-bush = guide bush
+legend-headstock = headstock collet
+legend-headstock-right = headstock is farther right
+legend-bore = counter-spindle bore
+legend-sleeve = sleeve in the bore
+legend-not-reached = not reached
+
+# Both spindles in time.
+gantt-title = { $job }: timeline of both spindles
+gantt-bar = { $work }: { $name }, { $seconds } s
+gantt-cycle = cycle time { $seconds } s
+gantt-hidden = { $seconds } s of work on the rear end of the previous part run at the same time
+gantt-wait = the headstock waits { $seconds } s
+gantt-headstock = headstock
+gantt-counter-spindle = counter-spindle
+gantt-holds = holds the part
+gantt-turning = turning
+gantt-other-work = other work
+gantt-tool-change = tool change
+gantt-hand-over = hand-over
+gantt-regrip = re-grip
+gantt-part-off = part-off
+gantt-back-work = rear end of the previous part
+gantt-critical = on the critical path
+
+# A family of parts.
+family-title = { $name }: a family of parts
+family-count = { $good } of { $all } parts can be made.
+family-range = { $least } to { $hand_overs }, { $fastest } to { $slowest } s per part.
+family-same = { $hand_overs }, { $fastest } to { $slowest } s per part.
+family-longest = Longest varied length that can be made: { $length } mm.
+family-machine = on { $machine }
+family-made = { $part }: { $hand_overs }, { $seconds } s
+family-sizes = length { $length } mm, diameter { $diameter } mm
+family-size = { $size } mm
+family-not-made = { $part }: cannot be made
+family-no-job = { $part }: these sizes give no valid job; see its line
+family-hand-overs = Hand-overs
+family-number-on-line = Number on the line
+family-hand-overs-word = { $number ->
+    [one] hand-over
+   *[other] hand-overs
+}
+family-time-below = time is below the number
+family-from-here = hand-overs from here on
+family-cannot = cannot be made
+family-invalid = no valid job
+family-time-axis = time per part, s
+
+# Stiffnesses from readings.
+fitted-head = Fitted: { $machine }, from { $readings }; readings more than needed: { $more }
+fitted-misfit = Difference between readings and fit: { $misfit } times the errors of the readings (about 1 is right)
+fitted-condition = Condition { $condition } (1 is best)
+fitted-support = support
+fitted-stiffness = N/µm
+fitted-error = standard error
+fitted-range = 95 % range
+fitted-range-of = { $low } to { $high }
+fitted-before = machine file
+fitted-set-up = set-up
+fitted-reading = reading
+fitted-measured = measured
+fitted-fitted = fitted
+fitted-unit = unit
+fitted-off = difference / error
+fitted-into-file = Put these values into the machine file. Each one replaces the stiffness there.
+
+# The workbook.
+xlsx-with-unit = { $name } ({ $unit })
+xlsx-stages = stages
+xlsx-segments = segments
+xlsx-checks = checks
+xlsx-quote = quote
+xlsx-grip-from = grip from
+xlsx-grip-to = grip to
+xlsx-grip-diameter = grip diameter
+xlsx-unsupported = unsupported length
+xlsx-counter-start = counter-spindle at start
+xlsx-counter-end = counter-spindle at end
+xlsx-headstock-start = headstock at start
+xlsx-headstock-end = headstock at end
+xlsx-lowest-speed = lowest speed
+xlsx-highest-speed = highest speed
+xlsx-regrips = headstock re-grips
+xlsx-share = share of its limit
+xlsx-speeds = highest speed from … to … mm turned length
+xlsx-section-number = section number
+xlsx-diameter = diameter
+xlsx-speed = speed
+xlsx-slowed = speed reduced because of
+xlsx-check = check
+xlsx-value = value
+xlsx-limit = limit
+xlsx-unit = unit
+xlsx-check-unit = unit of value and limit
+xlsx-turned = turned length
+xlsx-position = position on the shaft
+xlsx-pieces-per-bar = pieces per bar
+xlsx-pieces = pieces
+xlsx-remnant = remnant
+xlsx-material = material per part
+xlsx-cost-machine = machine cost per part
+xlsx-cost-material = material cost per part
+xlsx-cost = cost per part
+xlsx-cell = { $head } in row { $row }
+
+# The short answer on a terminal.
+short-scatter = Scatter of inputs: { $sum }.
+short-no-scatter = The inputs are uncertain. `spanhold plan JOB --scatter` shows how many of varied parts hold.
+short-rows-left-out = … { $number } more
+short-more = { $number } more: see --full
+short-more-check = { $number } more: see `spanhold plan JOB --full`
+short-more-changes = { $number ->
+    [one] { $number } more change: see --full
+   *[other] { $number } more changes: see --full
+}
+short-more-changes-check = { $number ->
+    [one] { $number } more change: see `spanhold plan JOB --full`
+   *[other] { $number } more changes: see `spanhold plan JOB --full`
+}
+short-tools = Tools: { $tools }
+plan-to-write = To write the sheet, the diagram and the tables:
+plan-to-write-with = To write the sheet, the diagram and the tables: { $command }
+plan-written = The sheet, the diagram and the tables are in: { $folder }
+plan-full = --full prints everything.
+
+# Why something could not be drawn.
+undrawn-plan = the plan cannot be drawn: { $what }
+undrawn-workbook = the workbook could not be written: { $what }
+undrawn-chart = the chart could not be drawn: { $what }
+undrawn-pdf = the PDF could not be written: { $what }
+undrawn-time = a time of the cycle is not a number
+undrawn-beyond = its lengths are too large or too small for a drawing
+undrawn-length = its length is not a positive number
+undrawn-bar = the diameter of the bar is not a positive number
+undrawn-section = a section has a number that is not finite
+undrawn-feature = a feature has a number that is not finite
+undrawn-stage = a stage has a number that is not finite
+undrawn-machine = the machine has a number that is not finite
+undrawn-stop = the position of a stop is not finite
+undrawn-check = a check has a number that is not finite
+undrawn-family = a number of the family is not finite
+undrawn-nothing-varies = neither length nor diameter varies

@@ -17,6 +17,7 @@ use krilla_svg::{SurfaceExt, SvgSettings};
 use super::ReportError;
 use super::content;
 use crate::job::plan::Plan;
+use crate::say;
 use fonts::Fonts;
 
 /// A4 landscape in points.
@@ -46,7 +47,7 @@ pub fn sheet_pdf(plan: &Plan) -> Result<Vec<u8>, ReportError> {
         surface.finish();
         on_page.finish();
     }
-    let title = format!("{}: set-up sheet", content::head(plan).job);
+    let title = say!("sheet-title", job = content::head(plan).job);
     document.set_metadata(Metadata::new().title(title).language("en".to_string()).creator("spanhold".to_string()));
     document.finish().map_err(|e| pdf_error(format!("{e:?}")))
 }

@@ -10,6 +10,7 @@ use crate::report::content::{self, Block};
 use crate::report::page_size::{PAGE_HEIGHT, PAGE_WIDTH};
 use crate::report::shapes::{self, SOFT, xy};
 use crate::report::{ReportError, gantt, svg as diagram, words};
+use crate::say;
 
 /// Columns of facts in a block.
 const FACTS_IN_BLOCK: usize = 2;
@@ -56,7 +57,7 @@ fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
     let page = |(i, page): (usize, Group)| {
         let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
         let middle = shapes::text(PAGE_WIDTH / 2.0, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
-        let number = format!("page {} of {count}", i + 1);
+        let number = say!("sheet-page", page = i + 1, pages = count);
         let right = shapes::text(PAGE_WIDTH - LEFT, FOOTER, NOTE, "end", &number).set("fill", SOFT);
         SVG::new()
             .set("width", xy(PAGE_WIDTH))

@@ -1,6 +1,7 @@
 //! Tables on pages: columns as wide as their words, cells that wrap, the head repeated on every page.
 
 use super::flow::{Flow, LEFT, LINE, Style, WIDTH};
+use crate::lang;
 use crate::report::content::{self, Kind};
 use crate::report::shapes::{self, INK, RULE, SOFT};
 use crate::report::table::Align;
@@ -114,10 +115,11 @@ fn share(wanted: &[f64], least: &[f64], room: f64, filled: bool) -> Vec<f64> {
 pub fn sign_off(flow: &mut Flow) {
     const HEIGHT: f64 = 32.0;
     let columns = [0.4, 0.2, 0.2, 0.2].map(|share| share * WIDTH);
-    flow.heading("Sign-off", "", HEIGHT * (content::SIGNED.len() as f64 + 1.0));
-    let head = Row { lines: content::SIGNED_HEADS.iter().map(|h| vec![h.to_string()]).collect(), bold: true };
+    let steps = content::signed();
+    flow.heading(lang::text("sheet-sign-off"), "", HEIGHT * (steps.len() as f64 + 1.0));
+    let head = Row { lines: content::signed_heads().iter().map(|h| vec![h.to_string()]).collect(), bold: true };
     draw(flow, &head, &columns, &[Align::Left; 4], true);
-    for step in content::SIGNED {
+    for step in steps {
         let mut x = LEFT;
         for width in columns {
             let cell = shapes::rect(x, flow.y, width, HEIGHT).set("fill", "none").set("stroke", SOFT);
