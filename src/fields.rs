@@ -4,6 +4,7 @@
 //! tests draw values from it. The ranges are wide. They keep out slips of the pen (a wrong unit, a lost decimal point)
 //! and what the mechanics cannot compute, but not what is unusual. Ranges and defaults are common practice, no source.
 
+mod machine;
 pub mod readings;
 mod scatter;
 mod wishes;
@@ -14,7 +15,9 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::diag::Diag;
+use crate::{lang, say};
 
+pub use machine::*;
 pub use scatter::*;
 pub use wishes::*;
 pub use words::nearest;
@@ -56,12 +59,24 @@ impl Field {
         if value.is_finite() && value >= self.min && value <= self.max {
             return Ok(value);
         }
-        let what = if value.is_finite() {
-            format!("`{}` is {value}{}", self.key(), spaced(self.unit))
+        let shown = format!("{value}{}", spaced(self.unit));
+        let what = if !value.is_finite() {
+            lang::text("number-not-finite").to_owned()
+        } else if value < self.min {
+            say!("number-too-small", value = shown)
         } else {
-            format!("`{}` is not a finite number", self.key())
+            say!("number-too-large", value = shown)
         };
-        Err(Diag::new(what).help(format!("`{}`, the {}, takes {}", self.key(), self.what, self.range())))
+        Err(Diag::new(what).help(self.advice()))
+    }
+
+    /// What to write instead of a value that is not allowed.
+    pub fn advice(&self) -> String {
+        let (low, high, meaning) = (self.min.to_string(), self.max.to_string(), self.what);
+        match self.unit {
+            "" => say!("number-range", low = low, high = high, meaning = meaning),
+            unit => say!("number-range-in-unit", low = low, high = high, unit = unit, meaning = meaning),
+        }
     }
 }
 
@@ -108,48 +123,70 @@ pub const DIAMETER: Field = required("shaft.sections.diameter", "diameter of the
 /// One end of a taper.
 pub const TAPER: Field = required("shaft.sections.taper", "diameter at one end of the taper", "mm", 0.1, 120.0);
 /// Flats.
-pub const ACROSS_FLATS: Field = required("shaft.sections.across_flats", "distance of opposite flats", "mm", 0.1, 120.0);
+pub const ACROSS_FLATS: Field = required(
+    "shaft.sections.across_flats",
+    "distance across the flats (width of the hexagon or square)",
+    "mm",
+    0.1,
+    120.0,
+);
 /// Number of flats.
 pub const SIDES: Field = required("shaft.sections.sides", "number of flats", "", 2.0, 8.0);
 /// Roughness.
 pub const RA: Field = required("shaft.sections.ra", "roughness Ra", "µm", 0.01, 100.0);
 /// A limit of a tolerance given in mm.
-pub const TOLERANCE: Field = required("shaft.sections.tolerance", "deviation from the diameter", "mm", -5.0, 5.0);
+pub const TOLERANCE: Field =
+    required("shaft.sections.tolerance", "permitted deviation from the diameter", "mm", -5.0, 5.0);
 /// Bow of the turned shaft.
 pub const STRAIGHTNESS: Field =
-    optional("shaft.straightness", "bow left in the turned shaft", "mm per m", 0.0, 20.0, 0.3);
+    optional("shaft.straightness", "bow of the finished shaft per metre of length", "mm per m", 0.0, 20.0, 0.3);
 
 /// Cross hole.
 pub const CROSS_HOLE: Field = required("shaft.features.cross_hole", "diameter of the cross hole", "mm", 0.1, 100.0);
 /// Place of a cross hole.
-pub const AT: Field =
-    required("shaft.features.at", "place of the hole from the front face", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+pub const AT: Field = required(
+    "shaft.features.at",
+    "distance from the front face to the centre of the hole, or to the start of the engraving",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
 /// Thrust of a cross hole's drill.
-pub const THRUST: Field = required("shaft.features.thrust", "thrust of the drill", "N", 0.0, 50_000.0);
+pub const THRUST: Field = required("shaft.features.thrust", "axial force of the drill", "N", 0.0, 50_000.0);
 /// Width and depth of a keyseat.
 pub const KEYSEAT: Field = required("shaft.features.keyseat", "width or depth of the keyseat", "mm", 0.1, 100.0);
 /// Front end of a keyseat.
-pub const KEYSEAT_FROM: Field =
-    required("shaft.features.from", "front end of the keyseat", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+pub const KEYSEAT_FROM: Field = required(
+    "shaft.features.from",
+    "distance from the front face to the front end of the keyseat",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
 /// Rear end of a keyseat.
-pub const KEYSEAT_TO: Field = required("shaft.features.to", "rear end of the keyseat", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
+pub const KEYSEAT_TO: Field = required(
+    "shaft.features.to",
+    "distance from the front face to the rear end of the keyseat",
+    "mm",
+    0.0,
+    SHAFT_LENGTH_MAX_MM,
+);
 
 /// Radial force of back-end work.
 pub const BACK_RADIAL_FORCE: Field =
     optional("shaft.back_work.radial_force", "radial force on the part", "N", 0.0, 50_000.0, 0.0);
 /// Torque of back-end work.
 pub const BACK_TORQUE: Field =
-    optional("shaft.back_work.torque", "torque about the shaft's axis", "N·m", 0.0, 5000.0, 0.0);
+    optional("shaft.back_work.torque", "torque about the axis of the part", "N·m", 0.0, 5000.0, 0.0);
 /// Time of back-end work.
-pub const BACK_TIME: Field = required("shaft.back_work.time_s", "time of the work", "s", 0.0, 3600.0);
+pub const BACK_TIME: Field = required("shaft.back_work.time_s", "time for the work", "s", 0.0, 3600.0);
 /// Tolerance of back-end work.
-pub const BACK_TOLERANCE: Field =
-    optional("shaft.back_work.tolerance", "tolerance the work has to keep", "mm", 0.001, 5.0, 0.1);
+pub const BACK_TOLERANCE: Field = optional("shaft.back_work.tolerance", "tolerance of the work", "mm", 0.001, 5.0, 0.1);
 
 /// Bar diameter.
 pub const STOCK_DIAMETER: Field = required("stock.diameter", "diameter of the bar", "mm", 0.1, 120.0);
 /// Bar length.
-pub const BAR_LENGTH: Field = optional("stock.bar_length", "length of a bar", "mm", 50.0, 12_000.0, 3000.0);
+pub const BAR_LENGTH: Field = optional("stock.bar_length", "length of the bar", "mm", 50.0, 12_000.0, 3000.0);
 
 /// Young's modulus.
 pub const E_GPA: Field = required("shaft.material.e_gpa", "Young's modulus", "GPa", 0.5, 1000.0);
@@ -157,217 +194,88 @@ pub const E_GPA: Field = required("shaft.material.e_gpa", "Young's modulus", "GP
 pub const DENSITY: Field = required("shaft.material.density", "density", "kg/m³", 500.0, 25_000.0);
 /// Specific cutting force.
 pub const KC11: Field =
-    required("shaft.material.kc11", "specific cutting force at 1 mm chip thickness", "N/mm²", 10.0, 10_000.0);
+    required("shaft.material.kc11", "specific cutting force kc1.1 (at 1 mm chip thickness)", "N/mm²", 10.0, 10_000.0);
 /// Exponent of the chip thickness.
-pub const MC: Field = required("shaft.material.mc", "exponent of the chip thickness", "", 0.0, 0.9);
+pub const MC: Field = required("shaft.material.mc", "exponent mc of the chip thickness", "", 0.0, 0.9);
 /// Poisson's ratio.
 pub const POISSON: Field = optional("shaft.material.poisson", "Poisson's ratio", "", 0.0, 0.49, 0.3);
 /// One end of a material's usual cutting speeds.
 pub const MATERIAL_VC: Field =
-    required("shaft.material.vc", "low or high end of the usual cutting speed", "m/min", 1.0, 2000.0);
-
-/// Largest bar of the bush.
-pub const BUSH_MAX_BAR: Field = required("machine.bush.max_bar", "largest bar the bush guides", "mm", 0.5, 200.0);
-/// Land of the bush.
-pub const BUSH_LAND: Field = required("machine.bush.land", "length of the guiding land", "mm", 1.0, 200.0);
-/// Gap of the bush.
-pub const BUSH_GAP: Field =
-    required("machine.bush.gap", "distance from the tool tip to the bush face", "mm", 0.1, 20.0);
-/// Stiffness of the bush.
-pub const BUSH_STIFFNESS: Field =
-    required("machine.bush.stiffness", "radial stiffness of the bush", "N/µm", 0.1, 10_000.0);
-/// Land that stays on raw bar.
-pub const ENGAGEMENT_MIN: Field =
-    required("machine.bush.engagement_min", "land that must stay on raw bar at a pull-back", "mm", 0.0, 200.0);
-/// Largest bar without the bush.
-pub const NO_BUSH_MAX_BAR: Field =
-    required("machine.no_bush.max_bar", "largest bar without the bush", "mm", 0.5, 200.0);
-/// Collet gap.
-pub const COLLET_GAP: Field =
-    required("machine.no_bush.collet_gap", "distance from the end of the stage to the collet nose", "mm", 0.1, 200.0);
-/// Headstock, nearest.
-pub const HEADSTOCK_NEAREST: Field = required(
-    "machine.headstock.nearest",
-    "nearest the headstock's collet nose comes to the bush face",
-    "mm",
-    1.0,
-    2000.0,
-);
-/// Headstock stroke.
-pub const STROKE: Field = required("machine.headstock.stroke", "stroke of the headstock", "mm", 5.0, 3000.0);
-/// Headstock hold.
-pub const HEADSTOCK_HOLD: Field =
-    required("machine.headstock.hold", "length the headstock's collet holds", "mm", 1.0, 300.0);
-/// Headstock stiffness.
-pub const HEADSTOCK_STIFFNESS: Field =
-    required("machine.headstock.stiffness", "radial stiffness of the headstock's collet", "N/µm", 0.1, 10_000.0);
-/// Headstock speed.
-pub const HEADSTOCK_MAX_RPM: Field =
-    required("machine.headstock.max_rpm", "highest speed of the headstock", "rev/min", 10.0, 100_000.0);
-/// Re-grip time.
-pub const REGRIP_S: Field = required("machine.headstock.regrip_s", "time of one re-grip", "s", 0.0, 600.0);
-/// Counter-spindle, nearest.
-pub const COUNTER_NEAREST: Field = required(
-    "machine.counter_spindle.nearest",
-    "nearest the counter-spindle's nose comes to the bush face",
-    "mm",
-    0.5,
-    3000.0,
-);
-/// Counter-spindle, farthest.
-pub const COUNTER_FARTHEST: Field =
-    required("machine.counter_spindle.farthest", "farthest the counter-spindle's nose goes", "mm", 0.5, 6000.0);
-/// Bore.
-pub const BORE: Field = required("machine.counter_spindle.bore", "bore of the counter-spindle", "mm", 0.5, 300.0);
-/// Bore depth.
-pub const BORE_DEPTH: Field =
-    required("machine.counter_spindle.bore_depth", "depth of the bore from the nose", "mm", 1.0, 6000.0);
-/// Counter-spindle stiffness.
-pub const COUNTER_STIFFNESS: Field = required(
-    "machine.counter_spindle.stiffness",
-    "radial stiffness of the counter-spindle's collet",
-    "N/µm",
-    0.1,
-    10_000.0,
-);
-/// Counter-spindle speed.
-pub const COUNTER_MAX_RPM: Field =
-    required("machine.counter_spindle.max_rpm", "highest speed of the counter-spindle", "rev/min", 10.0, 100_000.0);
-/// Hand-over time.
-pub const HAND_OVER_S: Field =
-    required("machine.counter_spindle.hand_over_s", "time of one hand-over", "s", 0.0, 600.0);
-/// Friction in the collet.
-pub const FRICTION: Field = optional(
-    "machine.counter_spindle.friction",
-    "coefficient of friction between collet and part",
-    "",
-    0.01,
-    1.0,
-    0.15,
-);
-/// Sleeve pitch.
-pub const SLEEVE_PITCH: Field =
-    required("machine.counter_spindle.sleeve.pitch", "distance between supports in the bore", "mm", 5.0, 3000.0);
-/// Sleeve stiffness.
-pub const SLEEVE_STIFFNESS: Field = required(
-    "machine.counter_spindle.sleeve.stiffness",
-    "radial stiffness of each support in the bore",
-    "N/µm",
-    0.001,
-    10_000.0,
-);
-/// One end of a collet's range.
-pub const COLLET_RANGE: Field = required(
-    "machine.counter_spindle.collets.range",
-    "smallest or largest diameter the collet holds",
-    "mm",
-    0.1,
-    200.0,
-);
-/// Hold of a collet.
-pub const COLLET_HOLD: Field =
-    required("machine.counter_spindle.collets.hold", "length the collet holds", "mm", 0.5, 300.0);
-/// What passes an open collet.
-pub const PASSES: Field = required(
-    "machine.counter_spindle.collets.passes",
-    "largest diameter that passes the open collet",
-    "mm",
-    0.1,
-    300.0,
-);
-/// Clamping force.
-pub const CLAMP_FORCE: Field = required(
-    "machine.counter_spindle.collets.clamp_force",
-    "clamping force, the sum of the radial forces",
-    "N",
-    1.0,
-    1e6,
-);
-/// Saving of a shared stop.
-pub const SHARED_STOP_SAVING_S: Field = optional(
-    "machine.shared_stop_saving_s",
-    "time saved where a hand-over and a re-grip share a stop",
-    "s",
-    0.0,
-    600.0,
-    0.0,
-);
-/// Reach of cross tools.
-pub const CROSS_TOOL_REACH: Field = optional(
-    "machine.cross_tool_reach",
-    "distance of the cross-driven tool from the cutting tool",
-    "mm",
-    0.0,
-    1000.0,
-    10.0,
-);
-/// Overhead of a travel.
-pub const SEGMENT_OVERHEAD_S: Field =
-    optional("machine.segment_overhead_s", "time every travel costs on top of its cut", "s", 0.0, 600.0, 1.2);
-/// Part-off width.
-pub const PART_OFF_WIDTH: Field =
-    optional("machine.part_off.width", "width of the part-off tool", "mm", 0.1, 20.0, 3.0);
-/// Part-off time.
-pub const PART_OFF_TIME_S: Field = optional("machine.part_off.time_s", "time of parting off", "s", 0.0, 600.0, 8.0);
-/// Bar end.
-pub const BAR_END: Field = optional("machine.bar_end", "bar end that no gripping reaches", "mm", 0.0, 1000.0, 20.0);
-/// Facing.
-pub const FACING: Field = optional(
-    "machine.facing",
-    "length faced off at the front of every part, where the job faces no more",
-    "mm",
-    0.0,
-    20.0,
-    0.5,
-);
+    required("shaft.material.vc", "lowest or highest usual cutting speed of the material", "m/min", 1.0, 2000.0);
 
 /// Cutting speed.
 pub const VC: Field = required("cutting.vc", "cutting speed", "m/min", 1.0, 2000.0);
 /// Feed.
-pub const FEED: Field = required("cutting.feed", "feed", "mm/rev", 0.001, 2.0);
+pub const FEED: Field = required("cutting.feed", "feed per revolution", "mm/rev", 0.001, 2.0);
 /// Nose radius.
 pub const NOSE_RADIUS: Field = optional("cutting.nose_radius", "nose radius of the tool", "mm", 0.01, 10.0, 0.4);
 /// Approach angle.
 pub const APPROACH_ANGLE: Field =
     optional("cutting.approach_angle", "approach angle of the tool", "degrees", 30.0, 110.0, 93.0);
 /// Depth of a roughing travel.
-pub const AP_MAX: Field = optional("cutting.ap_max", "largest depth of cut of one travel", "mm", 0.01, 20.0, 1.5);
+pub const AP_MAX: Field = optional("cutting.ap_max", "largest depth of cut", "mm", 0.01, 20.0, 1.5);
 /// Depth of the last pass. Without a value, it is never more than `ap_max`.
-pub const AP_FINISH: Field = optional("cutting.ap_finish", "depth of the last pass", "mm", 0.005, 5.0, 0.25);
+pub const AP_FINISH: Field = optional("cutting.ap_finish", "depth of cut of the last pass", "mm", 0.005, 5.0, 0.25);
 /// How far the speed may be lowered.
 pub const SPEED_FLOOR: Field = optional(
     "cutting.speed_floor",
-    "least share of the speed that slowing may leave (1 = never slow down)",
+    "lowest speed allowed, as a share of the planned speed (1 = no reduction)",
     "",
     0.01,
     1.0,
     1.0,
 );
 /// Lag of the finishing tool.
-pub const LAG: Field = optional("cutting.lag", "distance the finishing tool of a pair trails", "mm", 0.0, 20.0, 1.0);
+pub const LAG: Field = optional(
+    "cutting.lag",
+    "distance along the bar from the roughing tool to the finishing tool of an opposed pair",
+    "mm",
+    0.0,
+    20.0,
+    1.0,
+);
 /// Unbalance of a pair.
-pub const UNBALANCE: Field =
-    optional("cutting.unbalance", "least share of the larger radial force that a pair leaves", "", 0.0, 1.0, 0.10);
+pub const UNBALANCE: Field = optional(
+    "cutting.unbalance",
+    "smallest radial force left on the bar by an opposed pair, as a share of the larger force",
+    "",
+    0.0,
+    1.0,
+    0.10,
+);
 /// In-plane share.
-pub const IN_PLANE_SHARE: Field =
-    optional("cutting.in_plane_share", "in-plane force as a share of the main cutting force", "", 0.01, 2.0, 0.55);
+pub const IN_PLANE_SHARE: Field = optional(
+    "cutting.in_plane_share",
+    "force in the feed plane (feed and passive force together), as a share of the main cutting force",
+    "",
+    0.01,
+    2.0,
+    0.55,
+);
 
 /// Least stiffness. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
-pub const STIFFNESS_MIN: Field = required("limits.stiffness_min", "least lateral stiffness", "N/µm", 0.0001, 10_000.0);
+pub const STIFFNESS_MIN: Field =
+    required("limits.stiffness_min", "smallest lateral stiffness allowed", "N/µm", 0.0001, 10_000.0);
 /// Least stiffness per mm of stock diameter, N/µm.
 pub const STIFFNESS_PER_MM: f64 = 0.05;
 /// Whirl.
 pub const WHIRL_RATIO: Field =
-    optional("limits.whirl_ratio", "largest ratio of speed to critical speed", "", 0.01, 0.95, 0.7);
+    optional("limits.whirl_ratio", "largest speed allowed, as a share of the critical speed", "", 0.01, 0.95, 0.7);
 /// Whip.
-pub const WHIP: Field = optional("limits.whip", "largest bow under rotation", "mm", 0.0001, 10.0, 0.10);
+pub const WHIP: Field = optional("limits.whip", "largest bow allowed while the bar rotates", "mm", 0.0001, 10.0, 0.10);
 /// Sag.
-pub const SAG: Field =
-    optional("limits.sag", "largest self-weight deflection of the unsupported span", "mm", 0.0001, 10.0, 0.05);
+pub const SAG: Field = optional(
+    "limits.sag",
+    "largest deflection of the unsupported length under its own weight",
+    "mm",
+    0.0001,
+    10.0,
+    0.05,
+);
 /// Release.
 pub const RELEASE: Field = optional(
     "limits.release",
-    "largest self-weight deflection at the old nose when the collet opens",
+    "largest deflection under its own weight at the old grip when the collet opens",
     "mm",
     0.0001,
     10.0,
@@ -375,20 +283,32 @@ pub const RELEASE: Field = optional(
 );
 /// Share of a tolerance.
 pub const TOLERANCE_SHARE: Field =
-    optional("limits.tolerance_share", "share of a tolerance that deflection may use", "", 0.001, 1.0, 0.25);
+    optional("limits.tolerance_share", "share of the tolerance that deflection may use", "", 0.001, 1.0, 0.25);
 /// Drill.
-pub const DRILL: Field =
-    optional("limits.drill", "largest deflection at a cross hole under its thrust", "mm", 0.0001, 10.0, 0.02);
+pub const DRILL: Field = optional(
+    "limits.drill",
+    "largest deflection at a cross hole under the axial force of the drill",
+    "mm",
+    0.0001,
+    10.0,
+    0.02,
+);
 /// Station pitch.
-pub const STATION_PITCH: Field =
-    optional("planning.station_pitch", "coarsest distance of stations to start with", "mm", 0.5, 100.0, 5.0);
+pub const STATION_PITCH: Field = optional(
+    "planning.station_pitch",
+    "distance between the stop positions that are tried first",
+    "mm",
+    0.5,
+    100.0,
+    5.0,
+);
 /// Damping.
 pub const DAMPING_RATIO: Field =
-    optional("limits.damping_ratio", "damping ratio of the bar's modes", "", 0.0001, 0.5, 0.02);
+    optional("limits.damping_ratio", "damping ratio of bar vibration", "", 0.0001, 0.5, 0.02);
 /// Bore clearance.
 pub const BORE_CLEARANCE: Field = optional(
     "limits.bore_clearance",
-    "clearance kept in the counter-spindle's bore, on the radius",
+    "clearance around the part in the counter-spindle bore, on the radius",
     "mm",
     0.0,
     20.0,
@@ -396,15 +316,21 @@ pub const BORE_CLEARANCE: Field = optional(
 );
 /// Torque margin.
 pub const TORQUE_MARGIN: Field =
-    optional("limits.torque_margin", "margin on the torque a grip must carry", "", 1.0, 10.0, 1.5);
+    optional("limits.torque_margin", "safety factor on the torque that a grip must carry", "", 1.0, 10.0, 1.5);
 /// Penalty of an `avoid` witness.
-pub const AVOID_PENALTY_S: Field =
-    optional("limits.avoid_penalty_s", "cost of a witness on an `avoid` surface", "s", 0.0, 3600.0, 5.0);
+pub const AVOID_PENALTY_S: Field = optional(
+    "limits.avoid_penalty_s",
+    "allowance for a witness line on an `avoid` surface (no machine time)",
+    "s",
+    0.0,
+    3600.0,
+    5.0,
+);
 
 /// Machine rate.
-pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine cost an hour", "", 0.0, 1e6);
+pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine cost per hour", "", 0.0, 1e6);
 /// Material rate.
-pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material cost a kg", "", 0.0, 1e6);
+pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material cost per kg", "", 0.0, 1e6);
 
 /// Most parts of a family.
 pub const FAMILY_MAX: usize = 10_000;
@@ -458,9 +384,14 @@ mod tests {
     }
 
     #[test]
-    fn a_message_names_key_value_meaning_and_range() {
+    fn a_message_names_value_range_unit_and_meaning() {
         let d = LENGTH.check(-5.0).expect_err("negative");
-        assert_eq!(d.what, "`length` is -5 mm");
-        assert_eq!(d.help.as_deref(), Some("`length`, the length of the section, takes 0.01 to 6000 mm"));
+        assert_eq!(d.what, "-5 mm is too small");
+        let help = "Write a number from 0.01 to 6000, in mm (length of the section)";
+        assert_eq!(d.help.as_deref(), Some(help));
+        assert_eq!(
+            SIDES.check(9.0).map_err(|d| d.to_string()),
+            Err("9 is too large. Write a number from 2 to 8 (number of flats).".into())
+        );
     }
 }

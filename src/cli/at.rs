@@ -4,6 +4,7 @@ use super::plan::read;
 use super::{Ending, Format, out};
 use crate::answer::at::{Asked, At, at};
 use crate::report;
+use crate::{lang, say};
 use std::path::PathBuf;
 
 /// What `at` takes.
@@ -56,7 +57,7 @@ pub fn run(args: &Args) -> Ending {
         Err(diag) => return out::wrong_input(&[diag]),
     };
     for note in found.notes.drain(..) {
-        out::say(&format!("note: {note}\n"));
+        out::say(&format!("{}\n", say!("at-note", note = note)));
     }
     match args.format {
         Format::Json => out::json(&found),
@@ -69,48 +70,51 @@ pub fn run(args: &Args) -> Ending {
 
 fn text(p: &At) -> String {
     use report::numbers::{depth_limit, fixed, mm, percent, rpm, value};
+    let frequencies = p.frequencies_hz.iter().map(|f| fixed(*f, 2)).collect::<Vec<_>>().join(", ");
     let mut rows: Vec<(&str, String)> = vec![
-        ("turned length", format!("{} mm, section {} ({})", mm(p.turned_mm), p.section, p.work)),
+        (lang::text("at-turned"), say!("at-turned-is", turned = mm(p.turned_mm), section = p.section, work = p.work)),
         (
-            "front",
+            lang::text("at-front"),
             match (p.grip_nose_mm, &p.collet) {
-                (Some(g), Some(c)) => format!("held by collet {c}, nose at {} mm", mm(g)),
-                _ => "free".into(),
+                (Some(g), Some(c)) => say!("at-front-is-held", collet = c, nose = mm(g)),
+                _ => say!("at-front-is-free"),
             },
         ),
-        ("headstock", p.headstock_mm.map_or("-".into(), |h| format!("{} mm from the bush face", mm(h)))),
-        ("speed", format!("{} rev/min", rpm(p.rpm))),
-        ("unsupported", format!("{} mm", mm(p.unsupported_mm))),
-        ("critical speed", format!("{} rev/min", rpm(p.n_crit_rpm))),
-        ("natural frequencies", p.frequencies_hz.iter().map(|f| fixed(*f, 2)).collect::<Vec<_>>().join(", ") + " Hz"),
-        ("least stiffness", format!("{} N/µm at {} mm", value(p.stiffness_n_per_um), mm(p.stiffness_at_mm))),
-        ("sag", format!("{} µm", value(p.sag_um))),
-        ("bow under rotation", format!("{} mm", value(p.whip_mm))),
-        ("main force", format!("{} N", value(p.main_force_n))),
-        ("passive force", format!("{} N, net on the bar {} N", value(p.passive_force_n), value(p.net_radial_force_n))),
+        (lang::text("at-headstock"), p.headstock_mm.map_or("-".into(), |h| say!("at-headstock-is", at = mm(h)))),
+        (lang::text("at-speed"), format!("{} rev/min", rpm(p.rpm))),
+        (lang::text("at-unsupported"), format!("{} mm", mm(p.unsupported_mm))),
+        (lang::text("at-critical-speed"), format!("{} rev/min", rpm(p.n_crit_rpm))),
+        (lang::text("at-frequencies"), frequencies + " Hz"),
         (
-            "deflection at the tool",
-            format!(
-                "{} µm; the diameter changes by {} µm along the travel",
-                value(p.cut_deflection_um),
-                value(p.cut_diameter_change_um)
-            ),
+            lang::text("at-stiffness"),
+            say!("at-stiffness-is", stiffness = value(p.stiffness_n_per_um), at = mm(p.stiffness_at_mm)),
+        ),
+        (lang::text("at-sag"), format!("{} µm", value(p.sag_um))),
+        (lang::text("at-bow"), format!("{} mm", value(p.whip_mm))),
+        (lang::text("at-main-force"), format!("{} N", value(p.main_force_n))),
+        (
+            lang::text("at-passive-force"),
+            say!("at-passive-force-is", force = value(p.passive_force_n), net = value(p.net_radial_force_n)),
+        ),
+        (
+            lang::text("at-deflection"),
+            say!("at-deflection-is", deflection = value(p.cut_deflection_um), change = value(p.cut_diameter_change_um)),
         ),
     ];
     if let Some(limit) = p.chatter_depth_limit_mm {
-        rows.push(("chatter limit", format!("{} mm deep", depth_limit(limit))));
+        rows.push((lang::text("at-chatter-limit"), say!("at-chatter-limit-is", depth = depth_limit(limit))));
     }
     let mut text = String::new();
     for (name, value) in rows {
         text += &format!("{name:<24}{value}\n");
     }
     let heads = [
-        report::table::words("check"),
-        report::table::number("found"),
-        report::table::number("limit"),
-        report::table::words("unit"),
-        report::table::number("used"),
-        report::table::number("worst at mm"),
+        report::table::words(lang::text("at-head-check")),
+        report::table::number(lang::text("at-head-found")),
+        report::table::number(lang::text("at-head-limit")),
+        report::table::words(lang::text("at-head-unit")),
+        report::table::number(lang::text("at-head-used")),
+        report::table::number(lang::text("at-head-place")),
     ];
     let cells: Vec<Vec<String>> = p
         .checks

@@ -10,6 +10,7 @@ use crate::job::{Holding, Job, Tools};
 use crate::planner::Advice;
 use crate::report::table::{self, Head};
 use crate::report::{numbers, words};
+use crate::{lang, say};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -105,10 +106,8 @@ fn cannot(job: &Job, reason: &str) -> Way {
 
 fn planned(job: &Job) -> Result<Way, Defect> {
     match job.holding {
-        Holding::Bush if job.machine.bush.is_none() => Ok(cannot(job, "the machine has no guide bush")),
-        Holding::NoBush if job.machine.no_bush.is_none() => {
-            Ok(cannot(job, "the machine does not work without its bush"))
-        }
+        Holding::Bush if job.machine.bush.is_none() => Ok(cannot(job, lang::text("compare-no-bush"))),
+        Holding::NoBush if job.machine.no_bush.is_none() => Ok(cannot(job, lang::text("compare-only-bush"))),
         _ => advised(job, Advice::None).map(|plan| way(job, &plan)),
     }
 }
@@ -132,7 +131,7 @@ pub fn run(args: &Args) -> Ending {
             }
         }
     }
-    let planned = spread_counting("ways", &jobs, planned);
+    let planned = spread_counting(lang::text("progress-ways"), &jobs, planned);
     let mut ways = match planned.into_iter().collect::<Result<Vec<Way>, Defect>>() {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
@@ -166,26 +165,26 @@ fn machines(ways: &[Way]) -> String {
 }
 
 fn held_by(way: &Way) -> &'static str {
-    if way.holding == Holding::Bush.key() { "bush" } else { "collet" }
+    if way.holding == Holding::Bush.key() { lang::text("compare-bush") } else { lang::text("compare-no-bush-short") }
 }
 
 fn tools(way: &Way) -> &'static str {
-    if way.tools == Tools::Single.key() { "one" } else { "pair" }
+    if way.tools == Tools::Single.key() { lang::text("compare-single") } else { lang::text("compare-opposed") }
 }
 
 fn text(name: &str, ways: &[Way]) -> String {
     let feasible = ways.iter().filter(|w| w.verdict == Verdict::Feasible).count();
     let verdict = match (ways.first(), feasible) {
-        (Some(best), 1..) => format!(
-            "{feasible} of {} ways {} feasible; best: {}, {}, {} a part on {}",
-            ways.len(),
-            if feasible == 1 { "is" } else { "are" },
-            words::holding(best.holding),
-            words::tools(best.tools),
-            numbers::seconds(best.time_s.unwrap_or(0.0)) + " s",
-            best.machine,
+        (Some(best), 1..) => say!(
+            "compare-best",
+            feasible = feasible,
+            ways = ways.len(),
+            holding = words::holding(best.holding),
+            tools = words::tools(best.tools),
+            time = numbers::seconds(best.time_s.unwrap_or(0.0)),
+            machine = best.machine
         ),
-        _ => format!("none of {} ways is feasible on {}", ways.len(), machines(ways)),
+        _ => say!("compare-none", ways = ways.len(), machines = machines(ways)),
     };
     let mut text = table::wrap(&format!("{name}: "), &verdict, COLUMNS).trim_end().to_string() + "\n";
     // If the table is too wide, the names of machines are cut first.
@@ -194,15 +193,15 @@ fn text(name: &str, ways: &[Way]) -> String {
     let made = |w: &&Way| w.verdict == Verdict::Feasible;
     if feasible > 0 {
         let heads = [
-            table::words("machine"),
-            fixed(table::words("held by")),
-            fixed(table::words("tools")),
-            table::number("stages"),
-            table::number("hand-overs"),
-            table::number("lines"),
-            fixed(table::words("tightest check")),
-            table::number("s a part"),
-            table::number("pieces"),
+            table::words(lang::text("compare-head-machine")),
+            fixed(table::words(lang::text("compare-head-holding"))),
+            fixed(table::words(lang::text("compare-head-tools"))),
+            table::number(lang::text("compare-head-stages")),
+            table::number(lang::text("compare-head-hand-overs")),
+            table::number(lang::text("compare-head-lines")),
+            fixed(table::words(lang::text("compare-head-check"))),
+            table::number(lang::text("compare-head-time")),
+            table::number(lang::text("compare-head-pieces")),
         ];
         let from = usize::from(!several);
         // If there is only one machine, the first line of the text names it, and the column is left out.
@@ -222,7 +221,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             row.into_iter().skip(from).collect()
         };
         let rows: Vec<Vec<String>> = ways.iter().filter(made).map(row).collect();
-        text += "\nCan be made (fastest first)\n";
+        text += &format!("\n{}\n", lang::text("compare-feasible"));
         text += &table::render(heads.get(from..).unwrap_or_default(), &rows, COLUMNS);
     }
     // One tool and a pair often fail for the same reason. They then share one entry.
@@ -235,30 +234,19 @@ fn text(name: &str, ways: &[Way]) -> String {
         }
     }
     if !told.is_empty() {
-        text += "\nCannot be made (the farthest first)\n";
+        text += &format!("\n{}\n", lang::text("compare-infeasible"));
     }
     for (place, first, names) in told {
-        let reach = match first.farthest_mm {
-            Some(mm) if mm >= first.length_mm => ", turned to its full length".to_string(),
+        let tools = names.join(", ");
+        let head = match first.farthest_mm {
+            Some(mm) if mm >= first.length_mm => say!("compare-way-full-length", way = place, tools = tools),
             Some(mm) if mm > 0.0 => {
-                format!(", reaches {} mm of {} mm", numbers::mm(mm), numbers::mm(first.length_mm))
+                let (turned, length) = (numbers::mm(mm), numbers::mm(first.length_mm));
+                say!("compare-way-reaches", way = place, tools = tools, turned = turned, length = length)
             }
-            _ => String::new(),
+            _ => say!("compare-way", way = place, tools = tools),
         };
-        text += &table::wrap(
-            "  ",
-            &format!(
-                "{place}, {}{reach}:",
-                if names.len() > 1 {
-                    "one tool or a pair"
-                } else if names == ["one"] {
-                    "one tool"
-                } else {
-                    "pair"
-                }
-            ),
-            COLUMNS,
-        );
+        text += &table::wrap("  ", &head, COLUMNS);
         let reason = first.reason.as_deref().unwrap_or_default();
         text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
     }

@@ -3,6 +3,7 @@
 use super::{Ending, files, out};
 use crate::diag::Diag;
 use crate::drawings::{DRAWING_MAX_MIB, Options, Units, draft};
+use crate::say;
 use std::path::{Path, PathBuf};
 
 /// The unit of a drawing.
@@ -64,7 +65,7 @@ fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
     let options = options(args).map_err(|diag| vec![diag])?;
     args.out.as_deref().map_or(Ok(()), files::must_be_new).map_err(|diag| vec![diag])?;
     let bytes =
-        files::read(&args.file, DRAWING_MAX_MIB, "save the shaft alone as a drawing").map_err(|diag| vec![diag])?;
+        files::read(&args.file, DRAWING_MAX_MIB, &say!("draft-file-too-large-help")).map_err(|diag| vec![diag])?;
     let base = args.out.as_deref().and_then(Path::parent).unwrap_or(Path::new(""));
     let draft = draft(&args.file, &bytes, base, &options)?;
     match &args.out {
@@ -73,7 +74,7 @@ fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
     }
     let mut said: String = draft.notes.iter().map(|n| format!("{n}\n")).collect();
     if let Some(path) = &args.out {
-        said += &format!("wrote {}; check it, then: spanhold plan {}\n", path.display(), path.display());
+        said += &format!("{}\n", say!("draft-written", file = path.display().to_string()));
     }
     out::say(&said);
     Ok(())
@@ -81,9 +82,12 @@ fn drafted(args: &Args) -> Result<(), Vec<Diag>> {
 
 fn options(args: &Args) -> Result<Options, Diag> {
     let within = |name: &str, value: Option<f64>, low: f64, high: f64| match value {
-        Some(v) if !(v.is_finite() && v >= low && v <= high) => {
-            Err(Diag::new(format!("`--{name}` is {v}")).help(format!("it takes {low} to {high}")))
-        }
+        Some(v) if !(v.is_finite() && v >= low && v <= high) => Err(Diag::new(say!(
+            "option-out-of-range",
+            option = name,
+            value = v.to_string()
+        ))
+        .help(say!("option-out-of-range-help", low = low.to_string(), high = high.to_string()))),
         other => Ok(other),
     };
     let units = args.units.map(|u| match u {

@@ -2,6 +2,7 @@
 
 use super::interrupt;
 use crate::diag::Diag;
+use crate::say;
 use std::collections::hash_map::RandomState;
 use std::ffi::OsStr;
 use std::fs::{File, OpenOptions};
@@ -19,14 +20,16 @@ const NAMES_TRIED: usize = 8;
 /// # Errors
 /// The file is larger, or cannot be read.
 pub fn read(path: &Path, most_mib: u64, help: &str) -> Result<Vec<u8>, Diag> {
-    let shown = path.display();
-    let io = |e: std::io::Error| Diag::new(format!("`{shown}` cannot be read: {e}")).help("check the path");
+    let shown = path.display().to_string();
+    let io = |e: std::io::Error| {
+        Diag::new(say!("file-unreadable", file = shown, reason = e.to_string())).help(say!("file-check-path"))
+    };
     let most = most_mib * 1024 * 1024;
     let mut bytes = Vec::new();
     // The reader itself is limited: the size in the metadata is wrong for a pipe, a device or a file that grows.
     File::open(path).map_err(io)?.take(most + 1).read_to_end(&mut bytes).map_err(io)?;
     if bytes.len() as u64 > most {
-        return Err(Diag::new(format!("`{shown}` is larger than {most_mib} MiB")).help(help));
+        return Err(Diag::new(say!("file-too-large", file = shown, most = most_mib)).help(help));
     }
     Ok(bytes)
 }
@@ -46,7 +49,8 @@ struct Beside {
 /// The folder cannot be made, or a file cannot be written.
 pub fn write_all(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)]) -> Result<(), Diag> {
     let _whole = interrupt::held_off();
-    std::fs::create_dir_all(dir).map_err(|e| problem("the folder cannot be made", dir, &e))?;
+    std::fs::create_dir_all(dir)
+        .map_err(|e| Diag::new(say!("folder-not-made", folder = dir.display().to_string(), reason = e.to_string())))?;
     let mut all: Vec<Beside> = Vec::with_capacity(files.len());
     let written = written_beside(dir, files, &mut all).and_then(|()| all.iter_mut().try_for_each(placed));
     match written {
@@ -61,7 +65,7 @@ fn written_beside(dir: &Path, files: &[(impl AsRef<OsStr>, Vec<u8>)], all: &mut 
     for (name, bytes) in files {
         let path = dir.join(name.as_ref());
         takes_a_name(&path)?;
-        let unwritten = |e: std::io::Error| problem("the file cannot be written", &path, &e);
+        let unwritten = |e: std::io::Error| unwritable(&path, &e);
         let (mut file, temporary) = new_beside(dir).map_err(unwritten)?;
         all.push(Beside { temporary, path: path.clone(), old: None, placed: false });
         file.write_all(bytes).and_then(|()| file.sync_all()).map_err(unwritten)?;
@@ -91,7 +95,7 @@ fn unforeseen() -> String {
 /// Gives a file its final name. Moving the old file aside fails if only its owner may rename files in that folder, or
 /// if another program holds it open.
 fn placed(of: &mut Beside) -> Result<(), Diag> {
-    let unplaced = |e: std::io::Error| problem("the file cannot be written", &of.path, &e);
+    let unplaced = |e: std::io::Error| unwritable(&of.path, &e);
     if of.path.symlink_metadata().is_ok() {
         let old = of.temporary.with_extension("old");
         std::fs::rename(&of.path, &old).map_err(unplaced)?;
@@ -108,8 +112,7 @@ fn undone(diag: Diag, of: &Beside) -> Diag {
     let _ = std::fs::remove_file(if of.placed { &of.path } else { &of.temporary });
     match &of.old {
         Some(old) if std::fs::rename(old, &of.path).is_err() => {
-            let help = format!("what stood in {} is now in {}", of.path.display(), old.display());
-            diag.help(help)
+            diag.help(say!("file-now-at", file = of.path.display().to_string(), now = old.display().to_string()))
         }
         _ => diag,
     }
@@ -121,9 +124,8 @@ fn undone(diag: Diag, of: &Beside) -> Diag {
 /// The file exists.
 pub fn must_be_new(path: &Path) -> Result<(), Diag> {
     if path.symlink_metadata().is_ok() {
-        return Err(
-            Diag::new(format!("{} exists already", path.display())).help("name another file, or remove that one")
-        );
+        let what = say!("file-exists", file = path.display().to_string());
+        return Err(Diag::new(what).help(say!("file-exists-help")));
     }
     Ok(())
 }
@@ -134,7 +136,8 @@ pub fn must_be_new(path: &Path) -> Result<(), Diag> {
 /// The path does not end in a name, or the file cannot be written.
 pub fn write_one(path: &Path, text: &str) -> Result<(), Diag> {
     let Some(name) = path.file_name() else {
-        return Err(Diag::new(format!("{} is not the name of a file", path.display())).help("name a file"));
+        let what = say!("file-no-name", file = path.display().to_string());
+        return Err(Diag::new(what).help(say!("file-no-name-help")));
     };
     write_all(folder_of(path), &[(name, text.as_bytes().to_vec())])
 }
@@ -149,16 +152,16 @@ fn folder_of(path: &Path) -> &Path {
 /// # Errors
 /// The path names something else.
 pub fn takes_a_name(path: &Path) -> Result<(), Diag> {
+    let shown = path.display().to_string();
     if cfg!(windows) && names_a_device(path) {
-        let what = format!("{} is the name of a device here, not a file", path.display());
-        return Err(Diag::new(what).help("name another file"));
+        return Err(Diag::new(say!("file-is-device", file = shown)).help(say!("file-no-name-help")));
     }
-    let is = match std::fs::metadata(path) {
-        Ok(there) if there.is_dir() => "a folder",
-        Ok(there) if !there.is_file() => "a device or a pipe",
+    let what = match std::fs::metadata(path) {
+        Ok(there) if there.is_dir() => say!("file-is-folder", file = shown),
+        Ok(there) if !there.is_file() => say!("file-is-device", file = shown),
         _ => return Ok(()),
     };
-    Err(Diag::new(format!("{} is {is}, not a file", path.display())).help("name another place"))
+    Err(Diag::new(what).help(say!("file-no-name-help")))
 }
 
 /// Whether Windows takes the name for a device: CON, `nul.txt`, `Com1.yaml`.
@@ -179,30 +182,31 @@ pub fn not_over<'a>(read: &[PathBuf], written: impl IntoIterator<Item = &'a Path
     for path in written {
         let to = settled(path);
         if read.iter().any(|from| is_one(from, &to)) {
-            return Err(Diag::new(format!("{} is read and would be written over", path.display()))
-                .help("name another place to write to"));
+            return Err(
+                Diag::new(say!("file-is-input", file = path.display().to_string())).help(say!("file-is-input-help"))
+            );
         }
     }
     Ok(())
 }
 
-/// Makes sure that a file to be overwritten is empty or begins like the files that the command writes.
+/// Makes sure that a file to be overwritten is empty or begins like the files that the command writes. `what`: what is
+/// wrong otherwise, from the name of the file.
 ///
 /// # Errors
 /// The file holds something else, or cannot be read.
-pub fn is_ours(path: &Path, begins: &[&[u8]], what: &str) -> Result<(), Diag> {
+pub fn is_ours(path: &Path, begins: &[&[u8]], what: impl Fn(&str) -> String) -> Result<(), Diag> {
     if !std::fs::metadata(path).is_ok_and(|there| there.is_file()) {
         return Ok(());
     }
     let mut head = Vec::new();
     let most = begins.iter().map(|begin| begin.len()).max().unwrap_or(0) as u64;
     let read = File::open(path).and_then(|file| file.take(most).read_to_end(&mut head));
-    read.map_err(|e| problem("the file cannot be looked into", path, &e))?;
+    read.map_err(|e| Diag::new(say!("file-unreadable", file = path.display().to_string(), reason = e.to_string())))?;
     if head.is_empty() || begins.iter().any(|begin| head.starts_with(begin)) {
         return Ok(());
     }
-    Err(Diag::new(format!("{} exists and holds no {what}", path.display()))
-        .help("name another file, or remove that one"))
+    Err(Diag::new(what(&path.display().to_string())).help(say!("file-exists-help")))
 }
 
 /// Whether two paths lead to one file, also by another spelling or a link. The file need not exist.
@@ -249,8 +253,9 @@ fn hard_linked(_: &Path, _: &Path) -> bool {
     false
 }
 
-fn problem(what: &str, path: &Path, e: &std::io::Error) -> Diag {
-    Diag::new(format!("{what}: {}: {e}", path.display()))
+/// The message about a file that cannot be written.
+pub fn unwritable(path: &Path, e: &std::io::Error) -> Diag {
+    Diag::new(say!("file-unwritable", file = path.display().to_string(), reason = e.to_string()))
 }
 
 #[cfg(test)]

@@ -2,6 +2,7 @@
 //! the status that shells use.
 
 use super::out;
+use crate::say;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 /// 128 and the number of the signal.
@@ -49,7 +50,8 @@ pub fn listen() {
     let _ = ctrlc::try_set_handler(|| {
         let _none_half_written = held_off();
         let leaves = open(&LEAVES);
-        out::say(&if leaves.is_empty() { "interrupted\n".to_owned() } else { format!("interrupted: {leaves}\n") });
+        let said = say!("interrupted");
+        out::say(&if leaves.is_empty() { format!("{said}\n") } else { format!("{said} {leaves}\n") });
         std::process::exit(STATUS);
     });
 }

@@ -2,6 +2,7 @@
 
 use super::{Ending, files, out};
 use crate::input::TEMPLATE;
+use crate::say;
 use std::path::PathBuf;
 
 /// What `new` takes.
@@ -19,7 +20,7 @@ pub fn run(args: &Args) -> Ending {
     };
     match files::must_be_new(path).and_then(|()| files::write_one(path, TEMPLATE)) {
         Ok(()) => {
-            out::say(&format!("wrote {}; next: spanhold plan {}\n", path.display(), path.display()));
+            out::say(&format!("{}\n", say!("new-written", file = path.display().to_string())));
             Ending::Done
         }
         Err(diag) => out::wrong_input(&[diag]),

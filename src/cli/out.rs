@@ -6,6 +6,7 @@ use crate::diag::Diag;
 use crate::drawings;
 use crate::input;
 use crate::report::Styled;
+use crate::say;
 use crate::shown;
 use std::backtrace::{Backtrace, BacktraceStatus};
 use std::io::{ErrorKind, Write};
@@ -25,7 +26,7 @@ fn written(bytes: &[u8]) {
     if let Err(e) = written
         && e.kind() != ErrorKind::BrokenPipe
     {
-        say(&format!("error: the result could not be printed: {e}\n"));
+        say(&format!("{}\n", say!("result-not-printed", reason = e.to_string())));
         UNPRINTED.store(true, Ordering::Relaxed);
     }
 }
@@ -85,9 +86,6 @@ pub fn wrong_input(diags: &[Diag]) -> Ending {
 
 /// Prints that this program has an error.
 pub fn defect(defect: &Defect) -> Ending {
-    say(&format!(
-        "error: this is a defect of spanhold, not of your job: {defect}\n  \
-         help: no plan is printed; please send us the job file\n"
-    ));
+    say(&format!("{}\n", say!("defect-of-program-because", reason = defect.to_string())));
     Ending::Defect
 }

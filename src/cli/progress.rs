@@ -1,5 +1,6 @@
 //! Progress on stderr during long work. Nothing is shown if stderr is not a terminal.
 
+use crate::lang;
 use crate::shown;
 use crate::spread::{self, spread};
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
@@ -36,7 +37,7 @@ impl Progress {
     pub fn counting(what: &'static str, of: usize) -> Progress {
         let bar = ProgressBar::with_draw_target(Some(of as u64), ProgressDrawTarget::stderr_with_hz(8));
         bar.set_message(what);
-        if let Ok(style) = ProgressStyle::with_template("{msg} {bar:40} {pos} of {len}, {eta} left") {
+        if let Ok(style) = ProgressStyle::with_template(lang::text("progress-counting")) {
             bar.set_style(style);
         }
         Progress(bar)

@@ -5,7 +5,8 @@ use super::{Ending, Format, files, out};
 use crate::diag::Diag;
 use crate::job::plan::Plan;
 use crate::proof::{SAME_MARGIN, Verified, described, prove};
-use crate::report::{numbers, table, words};
+use crate::report::{table, words};
+use crate::{lang, say};
 use serde::Serialize;
 use std::path::PathBuf;
 
@@ -46,11 +47,11 @@ struct Broken {
 }
 
 fn stored(path: &std::path::Path) -> Result<Plan, Diag> {
-    let name = path.display();
-    let help = "give the plan.json of `plan --out`";
+    let help = lang::text("recheck-no-plan-help");
     let bytes = files::read(path, PLAN_MAX_MIB, help)?;
-    serde_json::from_slice(&bytes)
-        .map_err(|e| Diag::new(format!("{name}:{}:{}: not a plan: {e}", e.line(), e.column())).help(help))
+    serde_json::from_slice(&bytes).map_err(|e| {
+        Diag::new(say!("recheck-no-plan", file = path.display().to_string(), reason = e.to_string())).help(help)
+    })
 }
 
 /// A line wrapped at 100 columns; the further lines are indented too.
@@ -78,7 +79,8 @@ fn safer(plan: &Plan, found: &Verified) -> String {
         return String::new();
     }
     let (told, proven) = (100.0 * plan.margin.unwrap_or(0.0), 100.0 * (1.0 - found.utilisation));
-    format!("  the margin has changed: {proven:.1} % is left, the plan tells {told:.1} %\n")
+    let (found, planned) = (format!("{proven:.1}"), format!("{told:.1}"));
+    format!("  {}\n", say!("recheck-margin", found = found, planned = planned))
 }
 
 /// Runs it.
@@ -109,25 +111,21 @@ pub fn run(args: &Args) -> Ending {
             return ended;
         }
     } else {
-        let inputs = if changed { "the inputs have changed since" } else { "the inputs are the same" };
+        let inputs = if changed { lang::text("recheck-changed") } else { lang::text("recheck-unchanged") };
         let mut text = if found.holds() {
-            let used = 100.0 * found.utilisation;
-            format!(
-                "STILL PROVEN  {}: {} states looked at, the tightest uses {used:.1} % of its limit\n  {inputs}\n{}",
-                plan.job,
-                found.states,
-                safer(&plan, &found)
-            )
+            let used = format!("{:.1}", 100.0 * found.utilisation);
+            let said = say!("recheck-proven", job = plan.job, states = found.states, used = used);
+            format!("{said}\n  {inputs}\n{}", safer(&plan, &found))
         } else {
-            format!(
-                "NO LONGER PROVEN  {}: {} broken\n  {inputs}\n",
-                plan.job,
-                numbers::count(found.breaches.len(), "rule", "rules")
-            )
+            format!("{}\n  {inputs}\n", say!("recheck-not-proven", job = plan.job, rules = found.breaches.len()))
         };
         for b in &found.breaches {
-            let place = b.stage.map_or("plan".to_string(), |s| format!("stage {s}"));
-            text += &format!("  {place}: {}: {}\n", words::key(&b.rule), b.text);
+            let (rule, why) = (words::key(&b.rule), &b.text);
+            let line = match b.stage {
+                Some(stage) => say!("recheck-breach-of-stage", stage = stage, rule = rule, why = why),
+                None => say!("recheck-breach-of-plan", rule = rule, why = why),
+            };
+            text += &format!("  {line}\n");
         }
         let wrapped: String = text.lines().map(wrapped).collect();
         out::result(&wrapped);

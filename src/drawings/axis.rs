@@ -5,6 +5,7 @@
 
 use super::geometry::{Point, Segment, bounds};
 use crate::diag::Diag;
+use crate::say;
 
 /// Words in the name of a layer or line type that mean a centre line.
 const CENTRE_WORDS: [&str; 9] = ["CENT", "MITTE", "AXIS", "ACHS", "AXE", "DASHDOT", "ISO04", "ISO10", "STRICHPUNKT"];
@@ -125,9 +126,7 @@ fn is_edge(segment: &Segment) -> bool {
 pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
     let edges: Vec<Segment> = segments.iter().filter(|s| is_edge(s)).cloned().collect();
     if edges.is_empty() {
-        return Err(Diag::new("the drawing has no line that could be a contour").help(
-            "lines on layers of dimensions, frames, hatches and texts, and broken lines, are passed over; the contour has full lines",
-        ));
+        return Err(Diag::new(say!("draft-no-contour")).help(say!("draft-no-contour-help")));
     }
     let parts = parts(&edges, gap);
     let mut centres: Vec<&Segment> =
@@ -138,12 +137,8 @@ pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
         let (from, to) = ordered(axis.of(centre.a).0, axis.of(centre.b).0);
         if let Some(best) = best_on(&edges, &parts, &axis, from, to, gap) {
             goes_on_behind_a_gap(&edges, &parts, best, &axis, gap)?;
-            let how = format!(
-                "The axis is the centre line from {} to {} on layer `{}`.",
-                centre.a.text(),
-                centre.b.text(),
-                centre.layer
-            );
+            let (from, to) = (centre.a.text(), centre.b.text());
+            let how = say!("draft-axis-is-line", from = from, to = to, layer = centre.layer);
             return Ok(split(edges, &parts[best], axis, how));
         }
     }
@@ -163,9 +158,7 @@ pub fn find(segments: &[Segment], gap: f64) -> Result<Found, Diag> {
             return Ok(split(edges, &parts[*i], axis, how));
         }
     }
-    Err(Diag::new("no axis was found: no centre line, no symmetry, no straight lower side of a half contour").help(
-        "draw the axis as a line on a layer called CENTER, or with a line type of that name, along the whole shaft",
-    ))
+    Err(Diag::new(say!("draft-no-axis")).help(say!("draft-no-axis-help")))
 }
 
 fn split(edges: Vec<Segment>, part: &[usize], axis: Axis, how: String) -> Found {
@@ -236,17 +229,17 @@ fn goes_on_behind_a_gap(
         let Some((end, begin)) = beyond.filter(|(end, begin)| begin - end <= REST_MM) else { continue };
         let on = r0 <= gap && r1 >= -gap && r1 - r0 > gap && part.len() > 1 && r1 <= 2.0 * high.max(-low);
         if on {
-            return Err(Diag::new(format!(
-                "the contour is open between {} and {}",
-                axis.point(end.min(begin), 0.0).fine(),
-                axis.point(end.max(begin), 0.0).fine()
-            ))
-            .help(format!(
-                "ends up to {gap} mm apart are joined; close it in the drawing, or join more with `--gap`"
-            )));
+            let ends = [end.min(begin), end.max(begin)].map(|z| axis.point(z, 0.0).fine());
+            return Err(open_contour(ends, gap));
         }
     }
     Ok(())
+}
+
+/// The message about a contour that is open between two places.
+pub fn open_contour([from, to]: [String; 2], gap: f64) -> Diag {
+    Diag::new(say!("draft-open-contour", from = from, to = to))
+        .help(say!("draft-open-contour-help", gap = gap.to_string()))
 }
 
 /// Whether a part consists only of vertical and level lines and encloses another part.
@@ -337,11 +330,11 @@ fn by_symmetry(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
             found += s.chord();
         }
     }
-    let how = format!(
-        "No centre line: the axis is the line of symmetry through {}, {}.",
-        middle.text(),
-        if level { "level" } else { "upright" }
-    );
+    let how = if level {
+        say!("draft-axis-is-symmetry-level", through = middle.text())
+    } else {
+        say!("draft-axis-is-symmetry-upright", through = middle.text())
+    };
     (found >= MIRRORED_SHARE * all).then_some((axis, how))
 }
 
@@ -375,10 +368,10 @@ fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
     if let Some(at) = at {
         return Some((
             line(at)?,
-            format!(
-                "CHECK: no centre line and no symmetry: the drawing is taken for half a shaft above the straight side at {} = {}, and diameters for twice the height above it.",
-                if level { "y" } else { "x" },
-                (at * 1e3).round() / 1e3
+            say!(
+                "draft-axis-is-side",
+                axis = if level { "y" } else { "x" },
+                at = ((at * 1e3).round() / 1e3).to_string()
             ),
         ));
     }
@@ -394,14 +387,7 @@ fn by_lower_side(part: &[&Segment], gap: f64) -> Option<(Axis, String)> {
     if ends_at.abs() > gap || apart < 0.98 * length || !outside {
         return None;
     }
-    Some((
-        line(at)?,
-        format!(
-            "CHECK: no centre line and no symmetry: the contour is taken for half a shaft, its axis for the line through its free ends {} and {}.",
-            a.fine(),
-            b.fine()
-        ),
-    ))
+    Some((line(at)?, say!("draft-axis-through-ends", from = a.fine(), to = b.fine())))
 }
 
 #[cfg(test)]
@@ -426,7 +412,7 @@ mod tests {
             .collect();
         let part: Vec<&Segment> = contour.iter().collect();
         let (axis, how) = by_lower_side(&part, 0.01).expect("an axis");
-        assert!(how.contains("its axis for the line through its free ends (0, 2) and (100.037, 2)"), "{how}");
+        assert!(how.contains("its axis is the line through its open ends (0, 2) and (100.037, 2)"), "{how}");
         assert_eq!(axis.of(Point { x: 40.0, y: 5.0 }).1.abs(), 5.0 - 2.0004, "radii are told from it");
     }
 }

@@ -10,6 +10,7 @@ use std::collections::BTreeMap;
 use super::census::{LENGTH_FACTOR, RawDimension};
 use super::geometry::{Affine, Point, Segment, bulge_middle};
 use super::words::INCH_MM;
+use crate::lang;
 
 /// Deepest nesting of blocks. Deeper blocks are reported.
 const DEPTH_MAX: usize = 8;
@@ -106,7 +107,7 @@ impl Collected {
                 1 => ([second, third], None, false),
                 3 => ([first, on_circle], None, true),
                 _ => {
-                    self.leave("DIMENSION", &d.layer, "a kind of entity that is not read", first, 1);
+                    self.leave("DIMENSION", &d.layer, lang::text("entity-unknown"), first, 1);
                     continue;
                 }
             };
@@ -217,7 +218,7 @@ impl Reading<'_> {
         let (what, at) = about(entity);
         let at_mm = place.map.of(at);
         if !on || !entity.common.is_visible {
-            self.out.leave(what, &layer, "not shown", at_mm, 1);
+            self.out.leave(what, &layer, lang::text("entity-hidden"), at_mm, 1);
             return;
         }
         let line = |entity: &'static str, a: Point, b: Point, mid: Option<Point>, map: &Affine| Segment {
@@ -250,7 +251,7 @@ impl Reading<'_> {
                     let segment = line("ARC", a, b, Some(on(arc.start_angle + sweep / 2.0)), &map);
                     self.segments(vec![segment], what, &layer, at_mm);
                 }
-                _ => self.out.leave(what, &layer, "seen at an angle or squeezed", at_mm, 1),
+                _ => self.out.leave(what, &layer, lang::text("entity-squeezed"), at_mm, 1),
             },
             EntityType::LwPolyline(p) => {
                 let vertices: Vec<(Point, f64)> =
@@ -266,7 +267,7 @@ impl Reading<'_> {
                 );
             }
             EntityType::Polyline(p) if p.is_3d_polygon_mesh() || p.flags & 64 != 0 => {
-                self.out.leave(what, &layer, "a mesh", at_mm, 1);
+                self.out.leave(what, &layer, lang::text("entity-mesh"), at_mm, 1);
             }
             EntityType::Polyline(p) => {
                 // Points of a control frame are not on the curve.
@@ -288,7 +289,7 @@ impl Reading<'_> {
                 }
                 match flat(&insert.extrusion_direction) {
                     Some(map) => self.insert(insert, Place { map, ..inner }, &layer, at_mm),
-                    None => self.out.leave(what, &layer, "seen at an angle", at_mm, 1),
+                    None => self.out.leave(what, &layer, lang::text("entity-at-angle"), at_mm, 1),
                 }
             }
             EntityType::Text(t) => {
@@ -309,7 +310,7 @@ impl Reading<'_> {
             }
             // Attribute definitions are not shown in an insert. The end of a list is not an entity.
             EntityType::AttributeDefinition(_) | EntityType::Seqend(_) | EntityType::Vertex(_) => {}
-            _ => self.out.leave(what, &layer, "a kind of entity that is not read", at_mm, 1),
+            _ => self.out.leave(what, &layer, lang::text("entity-unknown"), at_mm, 1),
         }
     }
 
@@ -317,13 +318,13 @@ impl Reading<'_> {
         for segment in segments {
             let finite = [Some(segment.a), Some(segment.b), segment.mid].into_iter().flatten();
             if !finite.into_iter().all(|p| p.x.is_finite() && p.y.is_finite()) {
-                self.out.leave(what, layer, "not finite", Point::default(), 1);
+                self.out.leave(what, layer, lang::text("entity-not-finite"), Point::default(), 1);
             } else if self.out.segments.len() >= SEGMENTS_MAX {
-                self.out.leave(what, layer, "too many lines", at, 1);
+                self.out.leave(what, layer, lang::text("entity-too-many"), at, 1);
             } else if segment.chord() > 0.0 {
                 self.out.segments.push(segment);
             } else if segment.mid.is_some() {
-                self.out.leave(what, layer, "a whole circle", at, 1);
+                self.out.leave(what, layer, lang::text("entity-circle"), at, 1);
             }
         }
     }
@@ -340,7 +341,7 @@ impl Reading<'_> {
         at: Point,
     ) {
         let Some(map) = map else {
-            self.out.leave(what, layer, "seen at an angle", at, 1);
+            self.out.leave(what, layer, lang::text("entity-at-angle"), at, 1);
             return;
         };
         let last = closed.then(|| vertices.last().zip(vertices.first())).flatten();
@@ -348,7 +349,7 @@ impl Reading<'_> {
         let mut segments = Vec::new();
         for ((a, bulge), (b, _)) in pairs {
             if *bulge != 0.0 && map.factor().is_none() {
-                self.out.leave(what, layer, "an arc that is squeezed", map.of(*a), 1);
+                self.out.leave(what, layer, lang::text("entity-squeezed-arc"), map.of(*a), 1);
                 continue;
             }
             let mid = (*bulge != 0.0).then(|| bulge_middle(*a, *b, *bulge));
@@ -359,16 +360,16 @@ impl Reading<'_> {
 
     fn insert(&mut self, insert: &dxf::entities::Insert, place: Place, layer: &str, at: Point) {
         let Some(block) = self.drawing.blocks().find(|b| b.name.eq_ignore_ascii_case(&insert.name)) else {
-            self.out.leave("INSERT", layer, "its block is not in the drawing", at, 1);
+            self.out.leave("INSERT", layer, lang::text("entity-no-block"), at, 1);
             return;
         };
         if place.depth > DEPTH_MAX {
-            self.out.leave("INSERT", layer, "blocks nested too deeply", at, 1);
+            self.out.leave("INSERT", layer, lang::text("entity-nested"), at, 1);
             return;
         }
         let (columns, rows) = (insert.column_count.max(1), insert.row_count.max(1));
         if i32::from(columns) * i32::from(rows) > 100 {
-            self.out.leave("INSERT", layer, "more than 100 copies", at, 1);
+            self.out.leave("INSERT", layer, lang::text("entity-copies"), at, 1);
             return;
         }
         for (column, row) in (0..columns).flat_map(|c| (0..rows).map(move |r| (c, r))) {

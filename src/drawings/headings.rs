@@ -5,6 +5,7 @@ use std::path::Path;
 use super::words::INCH_MM;
 use crate::diag::Diag;
 use crate::fields::nearest;
+use crate::say;
 
 /// What a column holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -84,10 +85,6 @@ const HEADINGS: [(&str, Column); 49] = [
     ("anzahl der flächen", Column::Sides),
 ];
 
-/// What a table looks like.
-pub const FORM: &str = "the first row names the columns: length (mm), diameter (mm), and where needed rear diameter (mm), kind, \
-                    thread, tolerance, Ra (µm), name, across flats (mm), sides; a row for each section from the front";
-
 /// Reads the headings of a row. Headings that are not known are reported.
 pub fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> Vec<Option<Head>> {
     let mut seen: Vec<Column> = Vec::new();
@@ -97,17 +94,27 @@ pub fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> V
             out.push(None);
             continue;
         }
-        let place = format!("{}: row {}, column {} (`{heading}`)", path.display(), at + 1, letter(c));
+        let place = |what: String| {
+            let file = path.display().to_string();
+            Diag::new(say!(
+                "table-heading",
+                file = file,
+                row = at + 1,
+                column = letter(c),
+                heading = heading,
+                what = what
+            ))
+        };
         let (name, unit) = unit_of(heading);
         let Some((_, column)) = HEADINGS.iter().find(|(word, _)| *word == name) else {
             let near = nearest(&name, HEADINGS.iter().map(|h| h.0));
-            let help = near.map_or_else(|| FORM.to_owned(), |n| format!("did you mean `{n}`?"));
-            diags.push(Diag::new(format!("{place} is no heading that is known")).help(help));
+            let help = near.map_or_else(|| say!("table-form"), |near| say!("did-you-mean", near = near));
+            diags.push(place(say!("table-heading-unknown")).help(help));
             out.push(None);
             continue;
         };
         if seen.contains(column) {
-            diags.push(Diag::new(format!("{place} names a column that is there already")).help("remove one of them"));
+            diags.push(place(say!("table-heading-twice")).help(say!("table-heading-twice-help")));
         }
         seen.push(*column);
         let lengths = matches!(column, Column::Length | Column::Diameter | Column::RearDiameter | Column::AcrossFlats);
@@ -120,17 +127,19 @@ pub fn heads(path: &Path, row: &[String], at: usize, diags: &mut Vec<Diag>) -> V
         };
         if factor.is_err() {
             let units = if lengths {
-                "mm, cm, m or in"
+                "mm, cm, m, in"
             } else if *column == Column::Roughness {
-                "µm or µin"
+                "µm, µin"
             } else if *column == Column::Tolerance {
-                "mm, µm or in"
+                "mm, µm, in"
             } else {
-                "no unit"
+                ""
             };
-            diags.push(
-                Diag::new(format!("{place} has a unit that is not read")).help(format!("this column takes {units}")),
-            );
+            let help = match units {
+                "" => say!("table-heading-no-unit-help"),
+                units => say!("table-heading-unit-help", units = units),
+            };
+            diags.push(place(say!("table-heading-unit")).help(help));
         }
         out.push(Some(Head { column: *column, factor: factor.unwrap_or(Some(1.0)) }));
     }
@@ -213,18 +222,14 @@ pub fn units_left_out(
         match head.column {
             Column::Tolerance if of_sizes == Some(INCH_MM) => {
                 head.factor = Some(INCH_MM);
-                notes.push(format!(
-                    "CHECK: deviations in column {} (`{heading}`) are taken in inches, as the sizes beside them; `tolerance (mm)` in its heading says otherwise.",
-                    letter(c)
-                ));
+                notes.push(say!("table-tolerance-in-inches", column = letter(c), heading = heading));
             }
             Column::Tolerance if of_sizes.is_some_and(|mm| mm != 1.0) => {}
             Column::Roughness if inches => {
-                let place = format!("{shown}: row {}, column {} (`{heading}`)", at + 1, letter(c));
-                diags.push(
-                    Diag::new(format!("{place} names no unit in a table in inches"))
-                        .help("write `Ra (µin)` or `Ra (µm)` as its heading: Ra 16 µin are 0.4 µm"),
-                );
+                let (column, what) = (letter(c), say!("table-roughness-unit"));
+                let what =
+                    say!("table-heading", file = shown, row = at + 1, column = column, heading = heading, what = what);
+                diags.push(Diag::new(what).help(say!("table-roughness-unit-help")));
             }
             _ => head.factor = Some(1.0),
         }

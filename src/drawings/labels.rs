@@ -9,6 +9,7 @@ use super::sections::{Kind, Section};
 use super::title;
 use super::words::{INCH_MM, Said, plain, read, read_in};
 use crate::job::iso2768;
+use crate::{lang, say};
 
 /// How far outside a surface a text may be that gives only a roughness, mm on the sheet. This is two lines of text.
 /// Common practice, no source.
@@ -63,7 +64,8 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
         // The sign of a surface is drawn, or is written as a root sign.
         let said = read(words.trim_start_matches(['√', ' ']));
         let place = |why: &str| {
-            format!("{} `{}` on layer `{}` at {}: {why}", text.entity, quoted(&words), text.layer, text.at.text())
+            let (entity, text_of, layer, at) = (&text.entity, quoted(&words), &text.layer, text.at.text());
+            say!("draft-not-understood", entity = entity, text = text_of, layer = layer, at = at, why = why)
         };
         if said.unknown.is_none()
             && let Some(ra_um) = said.ra_um.filter(|_| said == Said::roughness(said.ra_um))
@@ -73,7 +75,7 @@ pub fn read_all(collected: &Collected, places: &Places, sections: &mut [Section]
         }
         // A number alone, or words alone, are not a label of a surface.
         if said.unknown.is_some() || (said.thread.is_none() && !said.diameter) {
-            out.left.push(place("no size with a tolerance, thread or roughness"));
+            out.left.push(place(lang::text("label-no-size")));
             continue;
         }
         give(&said, said.number, &[places.s(text.at)], sections, &mut out, place);
@@ -100,17 +102,18 @@ fn roughness(
         (a + SAME_MM < s && s < b - SAME_MM && at_surface).then_some((i, section))
     });
     match there {
-        None => left.push(place("it stands at no section's surface")),
+        None => left.push(place(lang::text("label-at-no-surface"))),
         Some((_, section)) if matches!(section.kind, Kind::Knurl(_) | Kind::Flats(..)) => {
-            left.push(place("a knurl or flats take no roughness"));
+            left.push(place(lang::text("label-no-roughness")));
         }
         Some((_, section)) if section.ra_um.is_some_and(|r| r != ra_um) => {
-            left.push(place("the section has another already"));
+            left.push(place(lang::text("label-second")));
         }
         Some((i, section)) => {
             if section.ra_um.replace(ra_um).is_none() {
                 let length = section.length_mm;
-                taken.push(format!("Section {}, {length} mm long, is given Ra {ra_um}, which stands at it.", i + 1));
+                let ra = format!("Ra {ra_um}");
+                taken.push(say!("label-given", section = i + 1, length = length.to_string(), values = ra));
             }
         }
     }
@@ -141,10 +144,11 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
     }
     let place = |why: &str| {
         let text = if words.is_empty() { "<>".to_owned() } else { quoted(&words) };
-        format!("DIMENSION `{text}` on layer `{}` at {}: {why}", d.layer, a.text())
+        let (layer, at) = (&d.layer, a.text());
+        say!("draft-not-understood", entity = "DIMENSION", text = text, layer = layer, at = at, why = why)
     };
     if let Some(unknown) = &said.unknown {
-        out.left.push(place(&format!("`{}` in it is not known", quoted(unknown))));
+        out.left.push(place(&say!("label-unknown-word", word = quoted(unknown))));
         return;
     }
     let (along_a, along_b) = (places.axis.of(a), places.axis.of(b));
@@ -158,12 +162,12 @@ fn of_dimension(d: &Dimension, places: &Places, sections: &mut [Section], out: &
         && !(is_diameter && same(number, 2.0 * measured))
     {
         let drawn = (measured * 1e3).round() / 1e3;
-        out.left.push(place(&format!("it says {number}, drawn are {drawn} mm; the job has what is drawn")));
+        out.left.push(place(&say!("label-other-size", text = number.to_string(), drawn = drawn.to_string())));
         return;
     }
     if !is_diameter {
         if said.tolerance.is_some() {
-            out.left.push(place("a tolerance of a length, which no job takes"));
+            out.left.push(place(lang::text("label-length-tolerance")));
         }
         return;
     }
@@ -181,7 +185,7 @@ fn give(
     place: impl Fn(&str) -> String,
 ) {
     let Some(diameter) = said.thread.as_ref().map(|t| t.major_mm).or(number) else {
-        out.left.push(place("no diameter in it"));
+        out.left.push(place(lang::text("label-no-diameter")));
         return;
     };
     if said.thread.is_none() && said.tolerance.is_none() && said.ra_um.is_none() {
@@ -208,14 +212,14 @@ fn give(
     }
     if meant.is_empty() {
         let size = (diameter * 1e3).round() / 1e3;
-        out.left.push(place(&format!("no plain section has a diameter of {size} mm")));
+        out.left.push(place(&say!("label-no-section", diameter = size.to_string())));
         return;
     }
     if meant.len() > 1 {
         meant.retain(|(_, _, from, to)| at.iter().any(|s| from - SAME_MM <= *s && *s <= to + SAME_MM));
     }
     let [(number, section, ..)] = &mut meant[..] else {
-        out.left.push(place("several sections could be meant; none is given it"));
+        out.left.push(place(lang::text("label-several-sections")));
         return;
     };
     let mut given = Vec::new();
@@ -239,10 +243,11 @@ fn give(
         }
     }
     if clash {
-        out.left.push(place("the section has another already"));
+        out.left.push(place(lang::text("label-second")));
     }
     if !given.is_empty() {
-        out.taken.push(format!("Section {number}, {} mm long, is given {}.", section.length_mm, given.join(" and ")));
+        let (number, length, values) = (*number, section.length_mm.to_string(), given.join(", "));
+        out.taken.push(say!("label-given", section = number, length = length, values = values));
     }
 }
 

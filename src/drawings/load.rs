@@ -10,6 +10,7 @@ use super::collect::{Collected, READ, collect};
 use super::geometry::Point;
 use super::{Options, caught};
 use crate::diag::Diag;
+use crate::{lang, say};
 
 /// Largest drawing, MiB.
 pub const DRAWING_MAX_MIB: u64 = 64;
@@ -29,10 +30,9 @@ pub struct Loaded {
 /// # Errors
 /// The file is not DXF, it is damaged, or it has a version that the library does not read.
 pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag> {
-    let shown = name.display();
+    let shown = name.display().to_string();
     if bytes.starts_with(b"AC10") && bytes.get(4..6).is_some_and(|v| v.iter().all(u8::is_ascii_digit)) {
-        return Err(Diag::new(format!("{shown} is a DWG file, not a DXF file"))
-            .help("save the drawing as DXF, ASCII or binary, any version from R12 to 2018"));
+        return Err(Diag::new(say!("draft-is-dwg", file = shown)).help(say!("draft-is-dwg-help")));
     }
     let counted = census(bytes);
     let binary = bytes.starts_with(BINARY);
@@ -44,16 +44,14 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     }
     lean.extend_from_slice(bytes.get(from..).unwrap_or_default());
     let broken = |e: String| {
-        let version = counted.version.as_deref().map_or(String::new(), |v| format!(" (version {v})"));
-        Diag::new(format!("{shown} cannot be read as DXF{version}: {e}"))
-            .help("save the drawing as ASCII DXF of another version, R12 to 2018, and try that file")
+        let version = counted.version.as_deref().unwrap_or("-");
+        Diag::new(say!("draft-not-dxf", file = shown, version = version, reason = e)).help(say!("draft-not-dxf-help"))
     };
     let drawing = caught(|| Drawing::load(&mut &lean[..]))
-        .ok_or_else(|| broken("the reader gave up on it".into()))?
+        .ok_or_else(|| broken(say!("draft-reader-failed")))?
         .map_err(|e| broken(e.to_string()))?;
     if counted.kinds.is_empty() {
-        return Err(Diag::new(format!("{shown} holds no drawing: no entity stands in it"))
-            .help("is it a DXF file, and is the shaft in model space?"));
+        return Err(Diag::new(say!("draft-empty", file = shown)).help(say!("draft-empty-help")));
     }
     whole(name, &drawing, &counted)?;
     let mut notes = Vec::new();
@@ -76,7 +74,7 @@ pub fn load(name: &Path, bytes: &[u8], options: &Options) -> Result<Loaded, Diag
     for ((kind, layer), of) in &counted.kinds {
         if !READ.contains(&kind.as_str()) {
             let at = Point { x: of.at.0 * mm, y: of.at.1 * mm };
-            collected.leave(kind, layer, "a kind of entity that is not read", at, of.count);
+            collected.leave(kind, layer, lang::text("entity-unknown"), at, of.count);
         }
     }
     let new_factor = drawing.header.dimension_linear_measurements_scale_factor;
@@ -96,11 +94,9 @@ fn whole(name: &Path, drawing: &Drawing, counted: &Census) -> Result<(), Diag> {
     for (kind, read) in read {
         let there = counted.outside_blocks.get(kind).copied().unwrap_or(0);
         if read < there {
-            return Err(Diag::new(format!(
-                "{} is damaged: {there} {kind} entities stand in it, {read} of them can be read",
-                name.display()
-            ))
-            .help("open it in the program it comes from, mend it there, and save it again"));
+            let file = name.display().to_string();
+            return Err(Diag::new(say!("draft-damaged", file = file, kind = kind, there = there, read = read))
+                .help(say!("draft-damaged-help")));
         }
     }
     Ok(())
@@ -122,26 +118,20 @@ fn unit_mm(drawing: &Drawing, options: &Options, notes: &mut Vec<String>) -> f64
     let unit = match (options.units, known) {
         (Some(units), Some((mm, word))) => {
             if units.mm() != mm {
-                notes.push(format!(
-                    "The drawing says its unit is {word}; it is read in {}, as the call asks.",
-                    units.word()
-                ));
+                notes.push(say!("draft-unit-of-call", unit = word, used = units.word()));
             }
             units.mm()
         }
         (Some(units), None) => units.mm(),
         (None, Some((mm, word))) => {
             if mm != 1.0 {
-                notes.push(format!("The drawing's unit is {word}: one is {mm} mm."));
+                notes.push(say!("draft-unit", unit = word, mm = mm.to_string()));
             }
             mm
         }
         (None, None) => {
             let inches = drawing.header.drawing_units == DrawingUnits::English;
-            let hint = if inches { "" } else { ", and calls itself metric" };
-            notes.push(format!(
-                "CHECK: the drawing names no unit{hint}; mm are assumed. If it is another: `--units inch`."
-            ));
+            notes.push(if inches { say!("draft-no-unit") } else { say!("draft-no-unit-but-metric") });
             1.0
         }
     };

@@ -34,6 +34,7 @@ use std::path::Path;
 use crate::diag::Diag;
 use crate::fields::SECTIONS_MAX;
 use crate::input;
+use crate::{lang, say};
 use geometry::Point;
 use sections::Section;
 use title::Title;
@@ -87,7 +88,7 @@ impl Units {
             Units::Mm => "mm",
             Units::Cm => "cm",
             Units::M => "m",
-            Units::Inch => "inches",
+            Units::Inch => lang::text("unit-inches"),
         }
     }
 }
@@ -128,6 +129,7 @@ pub struct JobText {
 /// # Errors
 /// Everything that prevents the draft, with its place if it has one.
 pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> Result<JobText, Vec<Diag>> {
+    let shown = path.display().to_string();
     let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
     let name = path.file_stem().map_or_else(|| "shaft".to_owned(), |n| n.to_string_lossy().into_owned());
     let (sections, title, notes) = match ending.as_str() {
@@ -138,28 +140,21 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
             (sections, Title::default(), notes)
         }
         "dwg" => {
-            return Err(vec![
-                Diag::new(format!("{} is a DWG file", path.display())).help("save the drawing as DXF, R12 to 2018"),
-            ]);
+            return Err(vec![Diag::new(say!("draft-is-dwg", file = shown)).help(say!("draft-is-dwg-help"))]);
         }
         _ => {
             return Err(vec![
-                Diag::new(format!("{} has none of the endings that tell what it is", path.display()))
-                    .help("a drawing ends in .dxf, a table in .csv or .xlsx"),
+                Diag::new(say!("draft-unknown-file", file = shown)).help(say!("draft-unknown-file-help")),
             ]);
         }
     };
     if sections.is_empty() || sections.len() > SECTIONS_MAX {
-        let what = format!("{} gives {} sections", path.display(), sections.len());
-        return Err(vec![Diag::new(what).help(format!("a shaft has 1 to {SECTIONS_MAX} sections"))]);
+        let what = say!("draft-sections", file = shown, sections = sections.len());
+        return Err(vec![Diag::new(what).help(say!("draft-sections-help", most = SECTIONS_MAX))]);
     }
     let mut notes = notes;
     for (i, section) in sections.iter().enumerate().filter(|(_, s)| labels::needs_tolerance(s)) {
-        notes.push(format!(
-            "CHECK: section {} is too thin for a general tolerance ({} mm): give it a `tolerance`.",
-            i + 1,
-            section.largest_mm()
-        ));
+        notes.push(say!("draft-needs-tolerance", section = i + 1, diameter = section.largest_mm().to_string()));
     }
     let from = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
     let content =
@@ -168,8 +163,7 @@ pub fn draft(path: &Path, bytes: &[u8], base_dir: &Path, options: &Options) -> R
     match input::read_job_text("draft.yaml", &text, base_dir) {
         Ok(_) => Ok(JobText { text, notes }),
         Err(mut diags) => {
-            let first = Diag::new(format!("{} does not make a job that can be planned", path.display()))
-                .help("what follows points into the drafted text");
+            let first = Diag::new(say!("draft-no-job", file = shown)).help(say!("draft-no-job-help"));
             diags.insert(0, first);
             Err(diags)
         }
@@ -185,17 +179,13 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
     if options.scale.is_none() {
         if let Some(factor) = scale::enlarged(&collected, found.as_ref().ok(), &mut notes) {
             let tidy = (factor * 1e4).round() / 1e4;
-            notes.push(format!(
-                "CHECK: the lengths that the dimensions tell are {tidy} times what is drawn: the drawing is taken for one at a scale of {}. If not so: `--scale 1`.",
-                (1e4 / factor).round() / 1e4
-            ));
+            let scale = (1e4 / factor).round() / 1e4;
+            notes.push(say!("draft-scale", factor = tidy.to_string(), scale = scale.to_string()));
             collected.enlarge(factor);
             sheet = factor;
             found = axis::find(&collected.segments, options.gap_mm);
         } else if collected.dimensions.is_empty() && new_factor.is_finite() && (new_factor - 1.0).abs() > 1e-9 {
-            notes.push(format!(
-                "CHECK: new dimensions of this drawing, which has none, would count {new_factor} times what is drawn; the job has what is drawn. A drawing at 1:2: `--scale 0.5`."
-            ));
+            notes.push(say!("draft-factor-of-new", factor = new_factor.to_string()));
         }
     }
     let found = found?;
@@ -205,27 +195,21 @@ fn of_drawing(path: &Path, bytes: &[u8], options: &Options) -> Result<Drafted, D
     let mut sections = sections::sections(&pieces, &found.axis, options.flip, &mut notes);
     let front = if options.flip { last } else { first };
     let level = found.axis.along.x > 0.5;
-    let (side, other) = if level { ("left", "right") } else { ("lower", "upper") };
-    let (side, other) = if options.flip { (other, side) } else { (side, other) };
-    notes.push(format!(
-        "CHECK: the front face, which leaves the bush first, is the {side} end, at {}; `--flip` {} makes it the {other} end.",
-        found.axis.point(front, 0.0).text(),
-        if options.flip { "left out" } else { "in the call" }
-    ));
+    let at = found.axis.point(front, 0.0).text();
+    notes.push(match (level, options.flip) {
+        (true, false) => say!("draft-front-left", at = at),
+        (true, true) => say!("draft-front-right", at = at),
+        (false, false) => say!("draft-front-lower", at = at),
+        (false, true) => say!("draft-front-upper", at = at),
+    });
     let places = labels::Places { axis: &found.axis, front, sign: if options.flip { -1.0 } else { 1.0 }, sheet };
     let said = labels::read_all(&collected, &places, &mut sections);
     notes.extend(said.title.notes.iter().cloned());
     notes.extend(said.taken);
-    notes.extend(said.left.into_iter().map(|l| format!("NOT UNDERSTOOD: {l}.")));
+    notes.extend(said.left);
     for left in collected.left() {
-        notes.push(format!(
-            "NOT READ: {} {} on layer `{}`, the first at {}: {}.",
-            left.count,
-            left.what,
-            left.layer,
-            left.at.text(),
-            left.why
-        ));
+        let (count, kind, layer, at) = (left.count, left.what, left.layer, left.at.text());
+        notes.push(say!("draft-not-read", count = count, kind = kind, layer = layer, at = at, why = left.why));
     }
     notes.extend(beside(&found, &pieces));
     Ok((sections, said.title, notes))
@@ -257,19 +241,16 @@ fn beside(found: &axis::Found, pieces: &[profile::ProfilePart]) -> Vec<String> {
         }
     }
     let told = by_layer.into_iter().map(|((entity, layer, within), (count, at, near))| {
-        let near = near.map_or(String::new(), |(mm, end)| {
-            format!(
-                " CHECK: one ends {} mm beside the contour, at {}: if it belongs to it, use a larger `--gap`.",
-                (mm * 1e3).round() / 1e3,
-                end.text()
-            )
-        });
-        let what = if within {
-            "INSIDE THE CONTOUR, not used (edges, holes, threads, keyseats)"
+        let said = if within {
+            say!("draft-inside", count = count, kind = entity, layer = layer, at = at.text())
         } else {
-            "NOT PART OF THE CONTOUR"
+            say!("draft-beside", count = count, kind = entity, layer = layer, at = at.text())
         };
-        format!("{what}: {count} {entity} on layer `{layer}`, the first at {}.{near}", at.text())
+        let near = near.map(|(mm, end)| {
+            let distance = ((mm * 1e3).round() / 1e3).to_string();
+            say!("draft-beside-near", distance = distance, at = end.text())
+        });
+        near.map_or_else(|| said.clone(), |near| format!("{said} {near}"))
     });
     told.collect()
 }

@@ -1,8 +1,9 @@
 //! Turns the contour into the turned profile: the radius at every place along the axis, without gaps.
 
-use super::axis::{Axis, Found};
+use super::axis::{Axis, Found, open_contour};
 use super::geometry::{Segment, circle};
 use crate::diag::Diag;
+use crate::say;
 
 /// A piece of the profile.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -81,7 +82,7 @@ pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<P
     if longest <= gap {
         return match (upper, lower) {
             (Err(diag), _) | (_, Err(diag)) => Err(diag),
-            _ => Err(Diag::new("no line of the contour lies along the axis").help("is the axis the shaft's?")),
+            _ => Err(Diag::new(say!("draft-no-profile")).help(say!("draft-no-profile-help"))),
         };
     }
     let (pieces, other) = if above >= below { (upper?, lower) } else { (lower?, upper) };
@@ -90,11 +91,11 @@ pub fn profile(found: &Found, gap: f64, notes: &mut Vec<String>) -> Result<Vec<P
         && let Some((z, r, s)) = first_difference(&pieces, &other, gap)
     {
         let two = |r: f64| (2.0 * r * 1e3).round() / 1e3;
-        notes.push(format!(
-            "CHECK: the two halves of the contour differ, first at {}: diameter {} on one side, {} on the other; the first is taken.",
-            found.axis.point(z, 0.0).text(),
-            two(r),
-            two(s)
+        notes.push(say!(
+            "draft-halves-differ",
+            at = found.axis.point(z, 0.0).text(),
+            used = two(r).to_string(),
+            other = two(s).to_string()
         ));
     }
     Ok(pieces)
@@ -147,14 +148,7 @@ fn half(found: &Found, side: f64, gap: f64) -> Result<Vec<ProfilePart>, Diag> {
         let mid = (z0 + z1) / 2.0;
         let over = edges.iter().filter(|e| e.z0 - gap <= mid && mid <= e.z1 + gap);
         let Some(e) = over.max_by(|a, b| a.r(mid).total_cmp(&b.r(mid))).copied() else {
-            return Err(Diag::new(format!(
-                "the contour is open between {} and {}",
-                found.axis.point(z0, 0.0).fine(),
-                found.axis.point(z1, 0.0).fine()
-            ))
-            .help(format!(
-                "ends up to {gap} mm apart are joined; close the contour in the drawing, or join more with `--gap`"
-            )));
+            return Err(open_contour([z0, z1].map(|z| found.axis.point(z, 0.0).fine()), gap));
         };
         // An edge that continues straight over the end of another edge is one piece. A wall that reaches up to it
         // separates two surfaces.

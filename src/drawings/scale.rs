@@ -7,6 +7,7 @@ use super::axis::Found;
 use super::collect::{Collected, Dimension};
 use super::geometry::{Point, bounds};
 use super::words::{INCH_MM, plain, read};
+use crate::say;
 
 /// Sizes in a drawing that differ by no more than this are the same, mm.
 pub(super) const SAME_MM: f64 = 0.02;
@@ -39,12 +40,12 @@ pub fn enlarged(collected: &Collected, found: Option<&Found>, notes: &mut Vec<St
     let (best, others) = groups.split_first()?;
     // A number that is not the drawn length is reported with its dimension. A factor is not, so it is reported here.
     for other in others.iter().filter(|g| g.counted) {
-        notes.push(format!(
-            "CHECK: {} of another factor: {} times what is drawn, the first at {}; most count {} times. The job goes by most; `--scale` sets the scale.",
-            if other.count == 1 { "one length is".to_owned() } else { format!("{} lengths are", other.count) },
-            tidy(other.factor),
-            other.first.text(),
-            tidy(best.factor)
+        notes.push(say!(
+            "draft-other-factor",
+            count = other.count,
+            factor = tidy(other.factor).to_string(),
+            at = other.first.text(),
+            used = tidy(best.factor).to_string()
         ));
     }
     // Numbers alone may belong to another shaft, so one is not enough.

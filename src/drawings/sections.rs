@@ -3,6 +3,7 @@
 
 use super::axis::Axis;
 use super::profile::{ProfilePart, SAME_MM};
+use crate::say;
 
 /// Longest chamfer that is folded into a section, mm, and its smallest and largest angle to the axis, degrees. Common
 /// practice, no source.
@@ -105,7 +106,7 @@ fn fold(pieces: &[ProfilePart], i: usize) -> Option<Fold> {
     };
     match p.arc {
         Some(arc) if arc.radius <= RADIUS_MAX_MM => {
-            let text = format!("radius {} mm", rounded(arc.radius));
+            let text = say!("section-with-radius", radius = rounded(arc.radius).to_string());
             if arc.convex {
                 return to_larger(text);
             }
@@ -122,7 +123,10 @@ fn fold(pieces: &[ProfilePart], i: usize) -> Option<Fold> {
             if !small || !CHAMFER_DEG.contains(&degrees(p)) {
                 return None;
             }
-            to_larger(format!("chamfer {} x {}°", rounded(p.length()), rounded(degrees(p) * 10.0).round() / 10.0))
+            to_larger(say!(
+                "section-with-chamfer",
+                chamfer = format!("{} x {}°", rounded(p.length()), rounded(degrees(p) * 10.0).round() / 10.0)
+            ))
         }
     }
 }
@@ -168,14 +172,11 @@ pub fn sections(pieces: &[ProfilePart], axis: &Axis, flip: bool, notes: &mut Vec
         let mut section = Section::plain(length, if same { Kind::Cylinder(d0) } else { Kind::Taper(d0, d1) });
         if let Some(arc) = p.arc {
             let z = if flip { -p.z0 } else { p.z0 };
-            notes.push(format!(
-                "CHECK: an arc of radius {} mm at {} is no section of a job: a straight taper stands for it.",
-                rounded(arc.radius),
-                axis.point(z, p.r0).text()
-            ));
-            section.remarks.push(format!("CHECK: an arc of radius {} mm in the drawing", rounded(arc.radius)));
+            let radius = rounded(arc.radius).to_string();
+            notes.push(say!("draft-arc", radius = radius, at = axis.point(z, p.r0).text()));
+            section.remarks.push(say!("section-from-arc", radius = rounded(arc.radius).to_string()));
         }
-        section.remarks.extend(remarks.iter().map(|r| format!("with {r}")));
+        section.remarks.extend(remarks.iter().cloned());
         if length > 0.0 {
             sections.push(section);
         }

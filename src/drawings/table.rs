@@ -3,13 +3,14 @@
 use std::ops::Range;
 use std::path::Path;
 
-use super::headings::{Column, FORM, Head, heads, letter, unit_mm, units_left_out};
+use super::headings::{Column, Head, heads, letter, unit_mm, units_left_out};
 use super::sections::{Kind, Section};
 use super::words::{self, number};
 use crate::diag::Diag;
 use crate::fields::{SECTIONS_MAX, nearest};
 use crate::job::iso286;
 use crate::job::thread::Thread;
+use crate::say;
 
 const KINDS: [&str; 7] = ["cylinder", "plain", "groove", "knurl", "taper", "thread", "flats"];
 /// Kinds by their German names.
@@ -41,9 +42,9 @@ pub(super) type Listed = (Vec<Section>, Vec<String>);
 /// # Errors
 /// All errors, with row and column.
 pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
-    let shown = path.display();
+    let shown = path.display().to_string();
     let text = std::str::from_utf8(bytes)
-        .map_err(|_| vec![Diag::new(format!("{shown} is not UTF-8 text")).help("save the table as CSV in UTF-8")])?;
+        .map_err(|_| vec![Diag::new(say!("table-not-utf8", file = shown)).help(say!("table-not-utf8-help"))])?;
     let text = text.trim_start_matches('\u{feff}');
     let head = text.lines().find(|l| !l.trim().is_empty()).unwrap_or_default();
     let delimiter =
@@ -57,7 +58,8 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
     // Lines and bytes counted so far. So even a table of millions of rows is read only once.
     let (mut line, mut counted) = (0, 0);
     for record in reader.records() {
-        let record = record.map_err(|e| vec![Diag::new(format!("{shown} is not readable as CSV: {e}"))])?;
+        let record =
+            record.map_err(|e| vec![Diag::new(say!("table-not-csv", file = shown, reason = e.to_string()))])?;
         // The reader skips empty lines, and gives the position in front of them. They are counted here, so that every
         // row keeps the number of its line.
         let start = record.position().map_or(0, |p| p.byte() as usize);
@@ -67,8 +69,8 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
         line += bytes_in(counted..begins).filter(|b| **b == b'\n').count();
         counted = begins;
         if line.max(rows.len()) > ROWS_MAX {
-            let most = format!("a shaft has at most {SECTIONS_MAX} sections");
-            return Err(vec![Diag::new(format!("{shown} has too many rows")).help(most)]);
+            let diag = Diag::new(say!("table-too-long", file = shown));
+            return Err(vec![diag.help(say!("draft-sections-help", most = SECTIONS_MAX))]);
         }
         rows.resize(line.max(rows.len()), Vec::new());
         rows.push(record.iter().map(|c| c.trim().to_owned()).collect());
@@ -77,22 +79,23 @@ pub fn of_csv(path: &Path, bytes: &[u8]) -> Result<Listed, Vec<Diag>> {
 }
 
 pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Listed, Vec<Diag>> {
-    let shown = path.display();
+    let shown = path.display().to_string();
     let filled = |row: &Vec<String>| row.iter().any(|c| !c.is_empty());
     let Some((head_row, head)) = rows.iter().enumerate().find(|(_, r)| filled(r)) else {
-        return Err(vec![Diag::new(format!("{shown} is empty")).help(FORM)]);
+        return Err(vec![Diag::new(say!("table-empty", file = shown)).help(say!("table-form"))]);
     };
     let mut diags = Vec::new();
     let mut heads = heads(path, head, head_row, &mut diags);
     let mut notes = Vec::new();
-    units_left_out(&shown.to_string(), head, head_row, &mut heads, (&mut diags, &mut notes));
+    units_left_out(&shown, head, head_row, &mut heads, (&mut diags, &mut notes));
     for needed in [Column::Length, Column::Diameter] {
         let there = heads.iter().flatten().any(|h| h.column == needed);
         let other = needed == Column::Diameter
             && heads.iter().flatten().any(|h| matches!(h.column, Column::Thread | Column::AcrossFlats));
         if !there && !other && diags.is_empty() {
             let name = if needed == Column::Length { "length" } else { "diameter" };
-            diags.push(Diag::new(format!("{shown}: row {} has no heading `{name}`", head_row + 1)).help(FORM));
+            let what = say!("table-heading-missing", file = shown, row = head_row + 1, heading = name);
+            diags.push(Diag::new(what).help(say!("table-form")));
         }
     }
     if !diags.is_empty() {
@@ -100,7 +103,7 @@ pub(super) fn sections(path: &Path, rows: &Rows) -> Result<Listed, Vec<Diag>> {
     }
     let mut sections = Vec::new();
     for (i, row) in rows.iter().enumerate().skip(head_row + 1).filter(|(_, r)| filled(r)) {
-        let mut cells = Row { shown: shown.to_string(), row: i + 1, cells: row, heads: &heads, diags: &mut diags };
+        let mut cells = Row { shown: shown.clone(), row: i + 1, cells: row, heads: &heads, diags: &mut diags };
         sections.extend(cells.section());
         if diags.len() >= DIAGS_MAX {
             break;
@@ -126,8 +129,12 @@ impl Row<'_> {
     }
 
     fn complain(&mut self, c: Option<usize>, what: &str, help: &str) {
-        let column = c.map_or(String::new(), |c| format!(", column {}", letter(c)));
-        self.diags.push(Diag::new(format!("{}: row {}{column}: {what}", self.shown, self.row)).help(help));
+        let (file, row) = (&self.shown, self.row);
+        let what = match c {
+            Some(c) => say!("table-cell", file = file, row = row, column = letter(c), what = what),
+            None => say!("table-row", file = file, row = row, what = what),
+        };
+        self.diags.push(Diag::new(what).help(help));
     }
 
     /// A number in the unit of the job: `Some(None)` if the cell is empty.
@@ -145,12 +152,8 @@ impl Row<'_> {
         let value = number(digits).zip(factor).map(|(v, factor)| (v * factor * 1e9).round() / 1e9);
         let value = value.filter(|v| v.is_finite() && *v > 0.0);
         if value.is_none() {
-            let what = format!("`{text}` is not a positive number");
-            self.complain(
-                Some(c),
-                &what,
-                "write the number alone, its unit in the heading: `length (mm)`, or behind it: `1 in`",
-            );
+            let what = say!("table-number", text = text);
+            self.complain(Some(c), &what, &say!("table-number-help"));
             return None;
         }
         Some(value)
@@ -174,15 +177,15 @@ impl Row<'_> {
         let (diameter, rear, across, sides) = (diameter?, rear?, across?, sides?);
         let kind = kind.as_deref();
         let Some(length) = length? else {
-            self.complain(None, "the section has no length", "every section has one");
+            self.complain(None, &say!("table-no-length"), &say!("table-no-length-help"));
             return None;
         };
         let shape = match (thread, across, rear, diameter) {
             (Some(t), None, None, given) => {
                 if given.is_some_and(|d| (d - t.major_mm).abs() > 0.05) {
-                    let what =
-                        format!("{} has a diameter of {} mm, not {}", t.designation, t.major_mm, given.unwrap_or(0.0));
-                    self.complain(None, &what, "leave the diameter of a thread out");
+                    let (major, given) = (t.major_mm.to_string(), given.unwrap_or(0.0).to_string());
+                    let what = say!("table-thread-size", thread = t.designation, major = major, given = given);
+                    self.complain(None, &what, &say!("table-thread-size-help"));
                     return None;
                 }
                 Kind::Thread(t.designation, t.major_mm)
@@ -190,7 +193,7 @@ impl Row<'_> {
             (None, Some(across), None, on) => match sides {
                 Some(n) if [2.0, 4.0, 6.0, 8.0].contains(&n) => Kind::Flats(across, n as u32, on),
                 _ => {
-                    self.complain(None, "flats without their number", "`sides` is 2, 4, 6 or 8");
+                    self.complain(None, &say!("table-flats"), &say!("table-flats-help"));
                     return None;
                 }
             },
@@ -200,10 +203,10 @@ impl Row<'_> {
             (None, None, _, Some(d)) if !matches!(kind, Some("taper" | "thread" | "flats")) => Kind::Cylinder(d),
             _ => {
                 let what = match kind {
-                    Some(kind) => format!("what a {kind} needs is not there"),
-                    None => "the row is not one thing: a cylinder, a taper, a thread or flats".to_owned(),
+                    Some(kind) => say!("table-kind-needs", kind = kind),
+                    None => say!("table-no-kind"),
                 };
-                self.complain(None, &what, "a taper has diameter and rear diameter, a thread its designation, flats across flats and sides, all others a diameter");
+                self.complain(None, &what, &say!("table-no-kind-help"));
                 return None;
             }
         };
@@ -215,15 +218,15 @@ impl Row<'_> {
         let said = words::read_in(text, unit_mm.unwrap_or(1.0));
         match said.tolerance {
             Some(t) if unit_mm.is_none() && t.starts_with('[') => {
-                let what = format!("`{text}` does not say its unit, and the sizes beside it are not in mm");
-                self.complain(Some(c), &what, "write `tolerance (mm)` as the heading");
+                let what = say!("table-tolerance-unit", text = text);
+                self.complain(Some(c), &what, &say!("table-tolerance-unit-help"));
                 None
             }
             Some(t) if said.unknown.is_none() && said.number.is_none() => Some(Some(t)),
             _ => {
-                let what = format!("`{text}` is not a tolerance");
+                let what = say!("table-tolerance", text = text);
                 let help = iso286::shaft_limits(text, 10.0).err().and_then(|d| d.help);
-                let help = help.unwrap_or_else(|| "write a class such as h6, or ±0.1, or +0.02/-0.01 in mm".into());
+                let help = help.unwrap_or_else(|| say!("table-tolerance-help"));
                 self.complain(Some(c), &what, &help);
                 None
             }
@@ -249,10 +252,10 @@ impl Row<'_> {
         if KINDS.contains(&word.as_str()) {
             return Some(word);
         }
-        let what = format!("`{text}` is no kind of section");
+        let what = say!("table-kind", text = text);
         let help = match nearest(&word, KINDS) {
-            Some(near) => format!("did you mean `{near}`?"),
-            None => format!("kinds are {}", KINDS.join(", ")),
+            Some(near) => say!("did-you-mean", near = near),
+            None => say!("choice-help", words = KINDS.join(", ")),
         };
         self.complain(Some(c), &what, &help);
         None
@@ -320,8 +323,14 @@ mod tests {
             assert_eq!(all[0].tolerance.as_deref(), Some(says), "{head}");
         }
         for (text, says) in [
-            ("length (in),diameter (in),Ra\n2,0.75,32\n", "row 1, column C (`Ra`) names no unit in a table in inches"),
-            ("length (cm),diameter (cm),fit\n2,0.75,+0.1/0\n", "row 2, column C: `+0.1/0` does not say its unit"),
+            (
+                "length (in),diameter (in),Ra\n2,0.75,32\n",
+                "t.csv, row 1, column C, `Ra`: the unit is missing in a table in inches",
+            ),
+            (
+                "length (cm),diameter (cm),fit\n2,0.75,+0.1/0\n",
+                "t.csv, row 2, column C: the unit of `+0.1/0` is missing",
+            ),
             ("length,diameter\n2,5 kg\n", "row 2, column B: `5 kg` is not a positive number"),
         ] {
             let told = csv(text).expect_err(text);
@@ -352,26 +361,20 @@ mod tests {
     fn what_is_wrong_is_told_with_row_and_column() {
         for (text, says) in [
             ("", "t.csv is empty"),
-            ("length\n5\n", "row 1 has no heading `diameter`"),
-            (
-                "lenght,diameter\n5,5\n",
-                "row 1, column A (`lenght`) is no heading that is known (did you mean `length`?)",
-            ),
-            ("length,length,diameter\n", "row 1, column B (`length`) names a column that is there already"),
-            ("length (furlong),diameter\n", "row 1, column A (`length (furlong)`) has a unit that is not read"),
+            ("length\n5\n", "t.csv, row 1: the heading `diameter` is missing"),
+            ("lenght,diameter\n5,5\n", "row 1, column A, `lenght`: unknown heading. Did you mean `length`?"),
+            ("length,length,diameter\n", "row 1, column B, `length`: this column is given twice"),
+            ("length (furlong),diameter\n", "row 1, column A, `length (furlong)`: unknown unit"),
             ("length,diameter\n5,six\n", "row 2, column B: `six` is not a positive number"),
             ("length,diameter\n\n\n-5,6\n", "row 4, column A: `-5` is not a positive number"),
-            (
-                "length,diameter,tolerance\n5,6,H7\n",
-                "row 2, column C: `H7` is not a tolerance (a shaft takes small letters: `h7`)",
-            ),
+            ("length,diameter,tolerance\n5,6,H7\n", "row 2, column C: `H7` is not a tolerance. "),
             (
                 "length,diameter,kind\n5,6,grove\n",
-                "row 2, column C: `grove` is no kind of section (did you mean `groove`?)",
+                "row 2, column C: `grove` is not a kind of section. Did you mean `groove`?",
             ),
-            ("length,diameter,kind\n5,6,taper\n", "row 2: what a taper needs is not there"),
+            ("length,diameter,kind\n5,6,taper\n", "row 2: sizes of the taper are missing"),
             ("length,thread\n5,G1/2\n", "row 2, column B: `G1/2` is not a metric thread"),
-            ("length,diameter\n,6\n", "row 2: the section has no length"),
+            ("length,diameter\n,6\n", "row 2: the length is missing"),
         ] {
             let told = csv(text).expect_err(text);
             assert!(told.len() == 1 && told[0].contains(says), "{text:?}: {told:?}");

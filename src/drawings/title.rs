@@ -9,6 +9,7 @@ use super::collect::Text;
 use super::geometry::Point;
 use super::words::plain;
 use crate::job::materials;
+use crate::{lang, say};
 
 /// Largest distance of a value to the right of its word, and below it, mm on the sheet. From common title blocks, no
 /// source.
@@ -30,9 +31,9 @@ impl Field {
     /// Its name in a message.
     fn word(self) -> &'static str {
         match self {
-            Field::Material => "material",
-            Field::Drawing => "drawing number",
-            Field::Revision => "revision",
+            Field::Material => lang::text("title-material"),
+            Field::Drawing => lang::text("title-drawing"),
+            Field::Revision => lang::text("title-revision"),
         }
     }
 }
@@ -216,11 +217,11 @@ impl Title {
     fn settle(&mut self, f: Field, values: &[String]) {
         match values {
             [] => {}
-            [value] if f == Field::Material && known(value).is_none() => self.notes.push(format!(
-                "CHECK: the drawing names the material {value}, which is not in the table of materials: a placeholder stands for it; `--material` sets one."
-            )),
+            [value] if f == Field::Material && known(value).is_none() => {
+                self.notes.push(say!("title-material-unknown", material = value))
+            }
             [value] => {
-                self.notes.push(format!("The drawing names the {} {value}.", f.word()));
+                self.notes.push(say!("title-taken", field = f.word(), value = value));
                 let place = match f {
                     Field::Material => &mut self.material,
                     Field::Drawing => &mut self.drawing,
@@ -228,11 +229,9 @@ impl Title {
                 };
                 *place = Some(value.clone());
             }
-            several => self.notes.push(format!(
-                "CHECK: texts name more than one {}: {}; none is taken.",
-                f.word(),
-                several.join(", ")
-            )),
+            several => {
+                self.notes.push(say!("title-several", field = f.word(), values = several.join(", ")));
+            }
         }
     }
 }

@@ -11,6 +11,7 @@ use super::repeats;
 use super::sections::Section;
 use super::table::{ROWS_MAX, Rows, sections};
 use crate::diag::Diag;
+use crate::say;
 
 /// Largest unpacked size of one part of a workbook, MiB. Reading takes several times as much memory.
 const PART_MAX_MIB: u64 = 32;
@@ -42,20 +43,14 @@ struct Sheet {
 /// The file is not a workbook, it has no such sheet, or its table has errors. Those are given with row and column.
 pub fn of_workbook(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<(Vec<Section>, Vec<String>), Vec<Diag>> {
     let read = caught(|| bounded(path, bytes).and_then(|()| read(path, bytes, sheet)));
-    let read = read.unwrap_or_else(|| Err(broken(path, "the reader gave up on it")))?;
+    let read = read.unwrap_or_else(|| Err(broken(path, say!("draft-reader-failed"))))?;
     let mut notes = Vec::new();
     if read.sheets > 1 && sheet.is_none() {
-        notes.push(format!(
-            "CHECK: the sections are those of the sheet `{}`; `--sheet` names another of {}.",
-            read.name, read.sheets
-        ));
+        notes.push(say!("workbook-sheet-used", sheet = read.name, sheets = read.sheets));
     }
     if read.beyond > 0 {
-        notes.push(format!(
-            "NOT READ: {} cells beyond row {ROWS_MAX} or column {} of the sheet.",
-            read.beyond,
-            letter(COLUMNS_MAX - 1)
-        ));
+        let column = letter(COLUMNS_MAX - 1);
+        notes.push(say!("workbook-cells-beyond", cells = read.beyond, row = ROWS_MAX, column = column));
     }
     let (sections, of_table) = sections(path, &read.rows)?;
     notes.extend(of_table);
@@ -77,8 +72,8 @@ fn start(text: &str) -> String {
 }
 
 fn broken(path: &Path, why: impl std::fmt::Display) -> Vec<Diag> {
-    let what = format!("{} cannot be read as a workbook: {why}", path.display());
-    vec![Diag::new(what).help("save it as .xlsx or as .csv in UTF-8")]
+    let what = say!("workbook-unreadable", file = path.display().to_string(), reason = why.to_string());
+    vec![Diag::new(what).help(say!("workbook-unreadable-help"))]
 }
 
 /// Checks the size of a workbook before it is read, because a workbook can be made that unpacks to a thousand times its
@@ -87,11 +82,11 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
     // Content that is not packed is no larger than its file.
     let Ok(mut parts) = ZipArchive::new(Cursor::new(bytes)) else { return Ok(()) };
     let too_large = |what: String| {
-        let what = format!("{} is too large to be read as a workbook: {what}", path.display());
-        Err(vec![Diag::new(what).help("save the sheet of the sections alone, as .xlsx or as .csv")])
+        let what = say!("workbook-too-large", file = path.display().to_string(), reason = what);
+        Err(vec![Diag::new(what).help(say!("workbook-too-large-help"))])
     };
     if parts.len() > PARTS_MAX {
-        return too_large(format!("it has {} parts, more than {PARTS_MAX}", parts.len()));
+        return too_large(say!("workbook-parts", parts = parts.len(), most = PARTS_MAX));
     }
     let (mut all, mut buffer) = (0, vec![0; 64 * 1024]);
     // The part with the sheets of an OpenDocument workbook.
@@ -111,21 +106,20 @@ fn bounded(path: &Path, bytes: &[u8]) -> Result<(), Vec<Diag>> {
             }
             all += read as u64;
             if size > PART_MAX_MIB << 20 || all > PARTS_MAX_MIB << 20 {
-                let what = "it unpacks to more than";
-                return too_large(format!("{what} {PART_MAX_MIB} MiB in one part or {PARTS_MAX_MIB} MiB in all"));
+                return too_large(say!("workbook-unpacked", part = PART_MAX_MIB, all = PARTS_MAX_MIB));
             }
         }
     }
     match repeats::cells(&String::from_utf8_lossy(&content)) {
         Some(cells) if cells <= CELLS_MAX => Ok(()),
-        Some(cells) => too_large(format!("its cells, repeated as it says, are {cells}, more than {CELLS_MAX}")),
-        None => Err(broken(path, "a number of repeated rows or columns is no whole number")),
+        Some(cells) => too_large(say!("workbook-cells", cells = cells, most = CELLS_MAX)),
+        None => Err(broken(path, say!("workbook-repeats"))),
     }
 }
 
 /// The cells of a sheet. If no sheet is named, those of the first.
 fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Diag>> {
-    let shown = path.display();
+    let shown = path.display().to_string();
     let unreadable = |e: calamine::Error| broken(path, e);
     let mut book = open_workbook_auto_from_rs(Cursor::new(bytes)).map_err(unreadable)?;
     let names = book.sheet_names();
@@ -133,13 +127,13 @@ fn read(path: &Path, bytes: &[u8], sheet: Option<&str>) -> Result<Sheet, Vec<Dia
         Some(name) if names.iter().any(|n| n == name) => name.to_owned(),
         Some(name) => {
             return Err(vec![
-                Diag::new(format!("{shown} has no sheet `{name}`"))
-                    .help(format!("its sheets are {}", names.join(", "))),
+                Diag::new(say!("workbook-no-sheet", file = shown, sheet = name))
+                    .help(say!("workbook-no-sheet-help", sheets = names.join(", "))),
             ]);
         }
         None => match names.first() {
             Some(name) => name.clone(),
-            None => return Err(vec![Diag::new(format!("{shown} has no sheet"))]),
+            None => return Err(vec![Diag::new(say!("workbook-no-sheets", file = shown))]),
         },
     };
     let mut rows = Rows::new();

@@ -7,6 +7,7 @@ use super::title::Title;
 use crate::input::TEMPLATE;
 use crate::job::{iso286, iso2768};
 use crate::shown;
+use crate::{lang, say};
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [
@@ -67,16 +68,11 @@ fn remark(out: &mut String, text: &str) {
 /// The job file.
 pub fn job(content: &Content) -> String {
     let mut out = String::new();
-    remark(
-        &mut out,
-        &format!(
-            "Drafted from {}. A draft: check every line against the drawing before you plan with it.",
-            content.from
-        ),
-    );
-    remark(&mut out, "Lengths in mm, sections from the front face: the end that leaves the guide bush first.");
+    remark(&mut out, &say!("draft-head", file = content.from));
+    remark(&mut out, lang::text("draft-head-lengths"));
     if !content.notes.is_empty() {
-        out.push_str("#\n# What was decided, taken and not understood:\n");
+        out.push_str("#\n");
+        remark(&mut out, lang::text("draft-head-notes"));
         for note in content.notes {
             remark(&mut out, &format!("- {note}"));
         }
@@ -89,13 +85,15 @@ pub fn job(content: &Content) -> String {
     }
     match content.options.material.as_deref().or(content.title.material.as_deref()) {
         Some(material) => out.push_str(&format!("  material: {}\n", quoted(&shown::line(material)))),
-        None => out.push_str("  material: C45                 # PLACEHOLDER: the drawing names none that is known\n"),
+        None => {
+            out.push_str(&format!("  material: C45                 # {}\n", lang::text("draft-placeholder-material")))
+        }
     }
     out.push_str("  sections:\n");
     for section in content.sections {
         out.push_str(&line(section));
     }
-    out.push_str("  # straightness: 0.3           # bow left in the turned shaft, mm per m: measure yours\n\n");
+    out.push_str(&format!("  # straightness: 0.3           # {}\n\n", lang::text("draft-straightness")));
     let length: f64 = content.sections.iter().map(|s| s.length_mm).sum();
     match content.options.stock_mm {
         Some(mm) => out.push_str(&format!("stock: {{diameter: {mm}, bar_length: 3000}}\n")),
@@ -105,7 +103,8 @@ pub fn job(content: &Content) -> String {
             // If the shaft is too long for the usual bar, its length decides how long the bar must be.
             let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
             out.push_str(&format!(
-                "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # PLACEHOLDER: the next usual bar; `--stock` sets another\n"
+                "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # {}\n",
+                lang::text("draft-placeholder-bar")
             ));
         }
     }
@@ -115,17 +114,20 @@ pub fn job(content: &Content) -> String {
             out.push_str(&format!("\nmachine: {}\n", shown::lines(&quoted)));
         }
         None => {
-            out.push_str("\n# PLACEHOLDER: an invented machine. Name the file of yours: `machine: my-machine.yaml`, or draft with\n# `--machine my-machine.yaml`.\n");
+            out.push('\n');
+            remark(&mut out, lang::text("draft-placeholder-machine"));
             out.push_str(template_machine());
             out.push('\n');
         }
     }
-    out.push_str(
-        "\n# PLACEHOLDER: common values. Set your own.\ncutting:\n  tools: single                 # single | opposed\n  \
-         # vc: ...                     # m/min; left out: the middle of the material's usual range\n  \
-         # feed: ...                   # mm/rev; left out: from the roughness, never above 0.15\n  \
+    out.push_str(&format!(
+        "\n# {}\ncutting:\n  tools: single                 # single | opposed\n  \
+         # vc: ...                     # {}\n  # feed: ...                   # {}\n  \
          ap_max: 1.5\n  ap_finish: 0.25\n  speed_floor: 0.6\n",
-    );
+        lang::text("draft-placeholder-cutting"),
+        lang::text("draft-default-speed"),
+        lang::text("draft-default-feed")
+    ));
     out
 }
 

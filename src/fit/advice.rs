@@ -4,6 +4,7 @@ use super::MOST_ERROR;
 use super::least_squares::{derivatives, spread};
 use super::model::Model;
 use crate::job::readings::{Dial, Grip, SetUp, Support};
+use crate::say;
 
 /// Load of a proposed reading if its set-up has no load, N.
 const USUAL_LOAD_N: f64 = 100.0;
@@ -37,11 +38,11 @@ pub(super) fn reading_to_add(model: &Model, at: &[f64], loose: &[(usize, Support
     }
     let (error, words) = best?;
     let names: Vec<&str> = loose.iter().map(|(_, s)| s.name()).collect();
-    let names = names.join(" and ");
+    let names = names.join(", ");
     if error > MOST_ERROR {
-        return Some(format!("add several readings; {words} tells most, but alone it leaves {names} unsure"));
+        return Some(say!("fit-add-several", reading = words, supports = names));
     }
-    Some(format!("add {words}: it would make {names} known to ± {:.0} % or better", 100.0 * error))
+    Some(say!("fit-add", reading = words, supports = names, error = format!("{:.0}", 100.0 * error)))
 }
 
 /// The set-ups of the file (false), and a new one that loads the support (true), if the machine allows it.
@@ -86,14 +87,14 @@ fn places(model: &Model, set_up: &SetUp) -> Vec<f64> {
 }
 
 fn in_words(set_up: &SetUp, is_new: bool, load_n: f64, place: f64, expected_um: f64) -> String {
-    let dial = format!("{{load: {load_n}, at: {place}, deflection: …}} (about {expected_um:.0} µm)");
-    if !is_new {
-        return format!("a reading {dial} in the set-up `{}`", set_up.name);
-    }
-    match (set_up.grip, set_up.headstock_mm) {
-        (Some(grip), _) => {
-            format!("a set-up with `grip: {}` and a reading {dial}", grip.nose_mm)
+    let dial = format!("{{load: {load_n}, at: {place}, deflection: …}}");
+    let expected = format!("{expected_um:.0}");
+    match set_up.grip {
+        _ if !is_new => say!("fit-reading-in", reading = dial, expected = expected, set_up = set_up.name),
+        Some(grip) => {
+            let key = format!("grip: {}", grip.nose_mm);
+            say!("fit-reading-of-new", reading = dial, expected = expected, key = key)
         }
-        _ => format!("a set-up with `holding: no_bush` and a reading {dial}"),
+        None => say!("fit-reading-of-new", reading = dial, expected = expected, key = "holding: no_bush"),
     }
 }

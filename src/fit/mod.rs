@@ -12,6 +12,7 @@ mod model;
 
 use crate::diag::Diag;
 use crate::job::readings::{Fitted, FittedSupport, Readings, Support};
+use crate::say;
 use least_squares::{Fit, Spread, least_squares, spread};
 use model::Model;
 
@@ -38,12 +39,7 @@ const LIKELY: f64 = 1.96;
 pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
     let model = Model::new(readings);
     let refused = |diag: Diag| diag.at(readings.place.clone());
-    let unheld = || {
-        refused(
-            Diag::new("a set-up leaves the bar loose")
-                .help("the bar must be held at two places: check `grip` and `holding`"),
-        )
-    };
+    let unheld = || refused(Diag::new(say!("fit-loose-bar")).help(say!("fit-loose-bar-help")));
     let start: Vec<f64> = readings.fit.iter().map(|s| model::stiffness(&readings.machine, *s).ln()).collect();
     let [low, high] = RANGE_N_PER_UM.map(f64::ln);
     let best = STARTS
@@ -76,25 +72,28 @@ fn undetermined(readings: &Readings, model: &Model, start: &[f64], known: &Sprea
     let (_, support) = *loose.first()?;
     let never = support == Support::CounterSpindle && readings.set_ups.iter().all(|s| s.grip.is_none());
     let what = match (never, names.as_slice()) {
-        (true, _) => "no set-up holds the bar in the counter-spindle, whose stiffness is to be fitted".to_string(),
-        (false, [one]) => format!("the readings do not determine the stiffness of the {one}"),
-        (false, several) => format!("the readings do not determine the stiffnesses of {}", several.join(" and ")),
+        (true, _) => say!("fit-spindle-never-used"),
+        (false, several) => say!("fit-undetermined", supports = several.join(", ")),
     };
     let rest: Vec<&str> = sure.iter().map(|(_, s)| s.key()).collect();
-    let leave = if rest.is_empty() { String::new() } else { format!(", or write `fit: [{}]`", rest.join(", ")) };
-    let add = advice::reading_to_add(model, start, &loose)
-        .unwrap_or_else(|| "measure with a thicker, shorter bar, so that the support gives way and not the bar".into());
-    Some(Diag::new(what).help(format!("{add}{leave}")))
+    let leave = say!("fit-leave-out", supports = rest.join(", "));
+    let add = advice::reading_to_add(model, start, &loose).unwrap_or_else(|| say!("fit-other-bar"));
+    Some(Diag::new(what).help(if rest.is_empty() { add } else { format!("{add}. {leave}") }))
 }
 
 fn misfit(fitted: &Fitted) -> Diag {
     let worst = fitted.readings.iter().max_by(|a, b| a.off.abs().total_cmp(&b.off.abs()));
-    let worst = worst.map_or(String::new(), |r| {
-        let (measured, by_fit) = (rounded(r.measured), rounded(r.fitted));
-        format!("; farthest off is {} of {}: {measured} {} measured, {by_fit} fitted", r.reading, r.set_up, r.unit)
+    let what = worst.map_or_else(String::new, |r| {
+        say!(
+            "fit-misfit",
+            reading = r.reading,
+            set_up = r.set_up,
+            unit = r.unit,
+            measured = rounded(r.measured).to_string(),
+            fitted = rounded(r.fitted).to_string()
+        )
     });
-    Diag::new(format!("no stiffness explains the readings{worst}"))
-        .help("check its places and units (N, mm, µm, Hz), preload the bar to take out play, then give larger `errors` if it is right")
+    Diag::new(what).help(say!("fit-misfit-help"))
 }
 
 fn rounded(value: f64) -> f64 {
@@ -127,11 +126,9 @@ fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fit
         .collect();
     let mut notes = Vec::new();
     if spare == 0 {
-        notes.push("As many readings as stiffnesses: nothing is left to check the model by. Add readings.".to_string());
+        notes.push(say!("fit-note-no-spare"));
     } else if misfit > TOLD_MISFIT {
-        notes.push(format!(
-            "The readings lie {misfit:.1} times further off than their errors say; the standard errors are widened by it. Look for play, a slipping clamp or a wrong place."
-        ));
+        notes.push(say!("fit-note-misfit", times = format!("{misfit:.1}")));
     }
     let fixed: Vec<&str> = Support::ALL
         .into_iter()
@@ -139,13 +136,13 @@ fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fit
         .map(Support::name)
         .collect();
     if !fixed.is_empty() {
-        notes.push(format!("Not fitted, taken from the machine file: {}.", fixed.join(", ")));
+        notes.push(say!("fit-note-fixed", supports = fixed.join(", ")));
     }
     let inside = |s: &crate::job::readings::SetUp| s.grip.is_some_and(|g| s.front_mm > g.nose_mm + g.hold_mm);
     if readings.machine.counter_spindle.as_ref().is_some_and(|c| c.sleeve.is_some())
         && readings.set_ups.iter().any(inside)
     {
-        notes.push("The sleeves in the bore count with the machine file's stiffness; they are not fitted.".to_string());
+        notes.push(say!("fit-note-sleeves"));
     }
     Fitted {
         machine: readings.machine.name.clone(),

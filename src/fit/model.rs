@@ -7,6 +7,7 @@ use crate::mechanics::beam::{Beam, Elastic};
 use crate::mechanics::modes::lowest_mode;
 use crate::process::supports::{self, springs};
 use crate::process::{Counter, Guide};
+use crate::say;
 use crate::units::{hz, um};
 
 /// Elements of the bar in front of the bush and behind it. They give the first frequency within 0.1 %.
@@ -108,7 +109,7 @@ impl<'a> Model<'a> {
             for (i, (d, fitted)) in set_up.dial.iter().zip(deflections).enumerate() {
                 rows.push(Residual {
                     set_up: set_up.name.clone(),
-                    reading: format!("dial reading {}", i + 1),
+                    reading: say!("fit-dial-reading", number = i + 1),
                     unit: "µm",
                     measured: d.deflection_um,
                     fitted,
@@ -117,7 +118,7 @@ impl<'a> Model<'a> {
             }
             if let (Some(measured), Some(fitted)) = (set_up.frequency_hz, frequency) {
                 let off = (fitted - measured) / (self.readings.errors.tap_share * measured);
-                let (set_up, reading) = (set_up.name.clone(), "tap".to_string());
+                let (set_up, reading) = (set_up.name.clone(), say!("fit-tap"));
                 rows.push(Residual { set_up, reading, unit: "Hz", measured, fitted, off });
             }
         }

@@ -4,6 +4,7 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{Cutting, Material, Tools};
+use crate::say;
 
 const KEYS: [&str; 11] = [
     "tools",
@@ -21,9 +22,9 @@ const KEYS: [&str; 11] = [
 
 /// Reads how the part is cut. The material gives the cutting speed if the job does not. Assumptions go to the notes.
 pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<Cutting> {
-    let empty = Map::empty("`cutting`", job.at);
+    let empty = Map::empty(job.at);
     let map = match r.optional(job, "cutting")? {
-        Some(node) => r.map(node, "`cutting`", &KEYS)?,
+        Some(node) => r.map(node, &KEYS)?,
         None => empty,
     };
     let tools = r.choice(&map, "tools", &[("single", Tools::Single), ("opposed", Tools::Opposed)], Some(Tools::Single));
@@ -40,8 +41,8 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     let in_plane = r.number_or(&map, &fields::IN_PLANE_SHARE, None);
     let (ap_max_mm, ap_finish_mm) = (ap_max?, ap_finish?);
     if ap_finish_mm > ap_max_mm {
-        let diag = Diag::new(format!("the last pass of {ap_finish_mm} mm is deeper than `ap_max`, {ap_max_mm} mm"))
-            .help("`ap_finish` is at most `ap_max`");
+        let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
+            .help(say!("cutting-last-pass-help", most = ap_max_mm.to_string()));
         r.complain(&map.place("ap_finish"), diag);
         return None;
     }
@@ -67,9 +68,12 @@ fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec
     match (given, material.vc_m_per_min) {
         (Some(vc), Some((low, high))) => {
             if vc < low || vc > high {
-                notes.push(format!(
-                    "Cutting speed {vc} m/min is outside the usual {low} to {high} m/min of {}.",
-                    material.name
+                notes.push(say!(
+                    "note-speed-unusual",
+                    speed = vc.to_string(),
+                    low = low.to_string(),
+                    high = high.to_string(),
+                    material = material.name
                 ));
             }
             Some(vc)
@@ -77,15 +81,18 @@ fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec
         (Some(vc), None) => Some(vc),
         (None, Some((low, high))) => {
             let vc = (low + high) / 2.0;
-            notes.push(format!(
-                "Cutting speed not given: {vc} m/min assumed, the middle of the usual {low} to {high} m/min of {}.",
-                material.name
+            notes.push(say!(
+                "note-speed-assumed",
+                speed = vc.to_string(),
+                low = low.to_string(),
+                high = high.to_string(),
+                material = material.name
             ));
             Some(vc)
         }
         (None, None) => {
-            let diag = Diag::new(format!("no cutting speed, and {} has no usual one", material.name))
-                .help("add `vc` to `cutting`, m/min, or `vc: [low, high]` to the material");
+            let diag =
+                Diag::new(say!("cutting-no-speed", material = material.name)).help(say!("cutting-no-speed-help"));
             r.complain(&map.at, diag);
             None
         }

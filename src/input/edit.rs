@@ -8,6 +8,7 @@ use serde::Deserialize;
 
 use super::tree::{Entry, Kind, Step, tree};
 use crate::diag::Diag;
+use crate::say;
 
 /// One edit of a text.
 #[derive(Debug, Clone, PartialEq, Deserialize, JsonSchema)]
@@ -60,7 +61,7 @@ pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
         Edit::Remove { way, index } => remove(text, &root, way, *index),
         Edit::Swap { way, index, with } => swap(text, &root, way, *index, *with),
     };
-    let new = new.ok_or_else(|| Diag::new("this place cannot be edited here").help("edit the text itself"))?;
+    let new = new.ok_or_else(|| Diag::new(say!("edit-impossible")).help(say!("edit-help")))?;
     let after = tree(name, &new).map_err(|_| refused())?;
     let kept = match edit {
         Edit::Set { way, value } if value.trim().is_empty() => after.at(way).is_none(),
@@ -73,7 +74,7 @@ pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
 }
 
 fn refused() -> Diag {
-    Diag::new("this edit would change more than its place").help("edit the text itself")
+    Diag::new(say!("edit-refused")).help(say!("edit-help"))
 }
 
 fn count(root: &Entry, way: &[Step]) -> usize {

@@ -8,6 +8,7 @@ use crate::diag::Diag;
 use crate::fields;
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, Feature, FeatureKind, Forming, Section, SectionKind, Tapped, engraving};
+use crate::say;
 
 /// The words for the ends. `back` and `rear` are the same end.
 pub(super) const ENDS: [(&str, End); 3] = [("front", End::Front), ("back", End::Back), ("rear", End::Back)];
@@ -33,7 +34,7 @@ fn fits(
     r: &mut Reader,
     map: &Map,
     key: &str,
-    (what, size_mm): (&str, f64),
+    size_mm: f64,
     end: End,
     depth_mm: f64,
     sections: Option<&[Section]>,
@@ -41,15 +42,15 @@ fn fits(
     let Some(sections) = sections else { return Some(()) };
     let length_mm = sections.last().map_or(0.0, |s| s.to_mm);
     let diag = if depth_mm > length_mm {
-        Diag::new(format!("{what} is {depth_mm} mm deep, the shaft {length_mm} mm long"))
-            .help("depths are in mm from the end")
+        Diag::new(say!("work-too-deep", depth = depth_mm.to_string(), length = length_mm.to_string()))
+            .help(say!("work-too-deep-help"))
     } else {
         let core_mm = core_mm(sections, end, depth_mm);
         if size_mm < core_mm {
             return Some(());
         }
-        Diag::new(format!("{what} takes {size_mm:.3} mm, the shaft there is {core_mm} mm thick"))
-            .help("it is smaller than the thinnest section it reaches into")
+        Diag::new(say!("work-too-wide", size = format!("{size_mm:.3}"), diameter = core_mm.to_string()))
+            .help(say!("work-too-wide-help"))
     };
     r.complain(&map.place(key), diag);
     None
@@ -66,7 +67,7 @@ pub(super) fn axial_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>
     let depth = r.number(map, &fields::WORK_DEPTH);
     let end = end(r, map);
     let (diameter_mm, depth_mm, end) = (diameter?, depth?, end?);
-    fits(r, map, "axial_hole", ("the hole", diameter_mm), end, depth_mm, sections)?;
+    fits(r, map, "axial_hole", diameter_mm, end, depth_mm, sections)?;
     Some(FeatureKind::AxialHole { diameter_mm, depth_mm, end })
 }
 
@@ -86,11 +87,8 @@ pub(super) fn tapped_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]
                 on_the_shaft(r, map, "at", at_mm - half, at_mm + half, sections)?;
                 let core_mm = thinnest_mm(sections, at_mm - half, at_mm + half);
                 if thread.major_mm >= core_mm {
-                    let diag = Diag::new(format!(
-                        "a thread {} does not go through {core_mm} mm of shaft at {at_mm} mm",
-                        thread.designation
-                    ))
-                    .help("a tapped hole is smaller than the shaft where it stands");
+                    let what = say!("hole-too-wide", at = at_mm.to_string(), diameter = core_mm.to_string());
+                    let diag = Diag::new(what).help(say!("hole-too-wide-help"));
                     r.complain(&map.place("tapped_hole"), diag);
                     return None;
                 }
@@ -100,17 +98,16 @@ pub(super) fn tapped_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]
         (None, Some(depth_mm)) => {
             let drill_depth_mm = drill_depth.unwrap_or(depth_mm + RUN_OUT_PITCHES * thread.pitch_mm);
             if drill_depth_mm < depth_mm {
-                let diag = Diag::new(format!("the hole is {drill_depth_mm} mm deep, its thread {depth_mm} mm"))
-                    .help("`drill_depth` is at least `depth`");
+                let diag = Diag::new(say!("thread-deeper-than-hole", hole = drill_depth_mm.to_string()))
+                    .help(say!("thread-deeper-than-hole-help", least = depth_mm.to_string()));
                 r.complain(&map.place("drill_depth"), diag);
                 return None;
             }
-            fits(r, map, "tapped_hole", ("the thread", thread.major_mm), end, drill_depth_mm, sections)?;
+            fits(r, map, "tapped_hole", thread.major_mm, end, drill_depth_mm, sections)?;
             Tapped::InEnd { depth_mm, drill_depth_mm, end }
         }
         _ => {
-            let diag = Diag::new("a tapped hole goes across the shaft, or into an end")
-                .help("write `{tapped_hole: M4, at: 60}` or `{tapped_hole: M6, depth: 12, end: front}`");
+            let diag = Diag::new(say!("tapped-hole-where")).help(say!("tapped-hole-where-help"));
             r.complain(&map.at, diag);
             return None;
         }
@@ -129,9 +126,9 @@ pub(super) fn hex_socket(r: &mut Reader, map: &Map, sections: Option<&[Section]>
         r.choice(map, "forming", &[("shave", Forming::Shaved), ("punch", Forming::Punched)], Some(Forming::Shaved));
     let end = end(r, map);
     let (across_flats_mm, depth_mm, forming, end) = (across?, depth?, forming?, end?);
-    fits(r, map, "hex_socket", ("the socket", CORNERS_PER_FLATS * across_flats_mm), end, depth_mm, sections)?;
+    fits(r, map, "hex_socket", CORNERS_PER_FLATS * across_flats_mm, end, depth_mm, sections)?;
     if forming == Forming::Punched && map.get("step").is_some() {
-        let diag = Diag::new("a punched socket has no `step`").help("remove `step`, or write `forming: shave`");
+        let diag = Diag::new(say!("socket-punched-step")).help(say!("socket-punched-step-help"));
         r.complain(&map.place("step"), diag);
         return None;
     }
@@ -160,7 +157,7 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
     let here = map.place("engrave");
     if text.chars().count() > fields::ENGRAVING_MAX {
         let diag =
-            Diag::new("the text is too long to be engraved").help(format!("at most {} letters", fields::ENGRAVING_MAX));
+            Diag::new(say!("engraving-too-long")).help(say!("engraving-too-long-help", most = fields::ENGRAVING_MAX));
         r.complain(&here, diag);
         return None;
     }
@@ -179,8 +176,12 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
                 let face_mm = core_mm(sections, end, 0.01);
                 let takes_mm = path.width_mm.hypot(height_mm);
                 if takes_mm > face_mm {
-                    let diag = Diag::new(format!("the text takes {takes_mm:.1} mm, the face is {face_mm} mm"))
-                        .help("take lower letters or a shorter text");
+                    let diag = Diag::new(say!(
+                        "engraving-beyond-face",
+                        needed = format!("{takes_mm:.1}"),
+                        diameter = face_mm.to_string()
+                    ))
+                    .help(say!("engraving-beyond-face-help"));
                     r.complain(&here, diag);
                     return None;
                 }
@@ -188,8 +189,7 @@ pub(super) fn engraving(r: &mut Reader, map: &Map, sections: Option<&[Section]>)
             Engraved::Face { end }
         }
         _ => {
-            let diag = Diag::new("a text is engraved along the shaft, or on a face")
-                .help("write `{engrave: LP 42, height: 2, at: 60}` or `{engrave: 42, height: 2, end: front}`");
+            let diag = Diag::new(say!("engraving-where")).help(say!("engraving-where-help"));
             r.complain(&map.at, diag);
             return None;
         }
@@ -212,12 +212,10 @@ fn on_one_surface(
         _ => None,
     });
     let diag = match wide_mm {
-        None => Diag::new(format!("the text from {from_mm} to {to_mm:.1} mm does not stand on one cylinder or flat"))
-            .help("move it, or take lower letters"),
-        Some(wide_mm) if height_mm > wide_mm => {
-            Diag::new(format!("letters of {height_mm} mm are higher than the surface of {wide_mm} mm"))
-                .help("take lower letters")
-        }
+        None => Diag::new(say!("engraving-on-two", from = from_mm.to_string(), to = format!("{to_mm:.1}")))
+            .help(say!("engraving-on-two-help")),
+        Some(wide_mm) if height_mm > wide_mm => Diag::new(say!("engraving-too-high", height = height_mm.to_string()))
+            .help(say!("engraving-too-high-help", most = wide_mm.to_string())),
         Some(_) => return Some(()),
     };
     r.complain(at, diag);
@@ -242,11 +240,15 @@ pub(super) fn keyways_lie_in_holes(
         let bore_mm = bore_mm.fold(0.0, f64::max);
         let core_mm = sections.map_or(f64::INFINITY, |s| core_mm(s, end, length_mm));
         let diag = if bore_mm <= width_mm {
-            Diag::new(format!("a keyway of {width_mm} × {depth_mm} mm lies in no hole of its end"))
-                .help(format!("add `{{axial_hole: 12, depth: {length_mm}}}` at the same end, wider than the keyway"))
+            Diag::new(say!("keyway-without-hole")).help(say!(
+                "keyway-without-hole-help",
+                depth = length_mm.to_string(),
+                width = width_mm.to_string()
+            ))
         } else if bore_mm / 2.0 + depth_mm >= core_mm / 2.0 {
-            Diag::new(format!("the keyway leaves no wall: it reaches {} mm from the axis", bore_mm / 2.0 + depth_mm))
-                .help(format!("the shaft there is {core_mm} mm thick"))
+            let reach = bore_mm / 2.0 + depth_mm;
+            Diag::new(say!("keyway-no-wall", reach = reach.to_string()))
+                .help(say!("keyway-no-wall-help", most = (core_mm / 2.0).to_string()))
         } else {
             continue;
         };

@@ -10,6 +10,7 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{End, Feature, FeatureKind, Section, iso6411};
+use crate::say;
 
 /// The kinds of features, with their keys. The first key says which kind it is.
 const KINDS: [&[&str]; 9] = [
@@ -48,7 +49,7 @@ const KEYS: [&str; 20] = [
 
 /// Reads a feature. If the sections are known, also checks that it is on the shaft and fits it.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Section]>) -> Option<Feature> {
-    let map = r.map(node, "the feature", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     // The first key of each kind, and all its keys.
     let kinds = || KINDS.into_iter().filter_map(|keys| Some((*keys.first()?, keys)));
     let given: Vec<(&str, &[&str])> = kinds().filter(|(kind, _)| map.get(kind).is_some()).collect();
@@ -56,20 +57,15 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, sections: Option<&[Sect
         if given.is_empty() && kinds().any(|(kind, _)| map.tried(kind)) {
             return None;
         }
-        let diag = Diag::new(
-            "a feature is one of cross hole, keyseat, centre hole, facing, axial hole, tapped hole, hexagon socket, keyway, engraving",
-        )
-        .help(
-            "write one of them first, such as `{cross_hole: 5, at: 120}`, `{keyseat: [6, 3.5], from: 500, to: 540}` or `{centre_hole: A2.5, end: front}`",
-        );
-        r.complain(&map.at, diag);
+        let kinds = kinds().map(|(kind, _)| kind).collect::<Vec<_>>().join(", ");
+        r.complain(&map.at, Diag::new(say!("feature-kind")).help(say!("feature-kind-help", kinds = kinds)));
         return None;
     };
     let mut fits = true;
     for key in KEYS {
         if map.get(key).is_some() && !keys.contains(&key) {
-            let diag = Diag::new(format!("`{key}` does not belong to a `{kind}`"))
-                .help(format!("its keys are {}", keys.join(", ")));
+            let diag = Diag::new(say!("feature-key", key = key, kind = kind))
+                .help(say!("key-unknown-help", keys = keys.join(", ")));
             r.complain(&map.place(key), diag);
             fits = false;
         }
@@ -98,10 +94,8 @@ fn cross_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option
         on_the_shaft(r, map, "at", from, to, sections)?;
         let shaft_mm = thinnest_mm(sections, from, to);
         if diameter_mm >= shaft_mm {
-            let diag = Diag::new(format!(
-                "a hole of {diameter_mm} mm does not go through {shaft_mm} mm of shaft at {at_mm} mm"
-            ))
-            .help("a cross hole is smaller than the shaft where it stands");
+            let diag = Diag::new(say!("hole-too-wide", at = at_mm.to_string(), diameter = shaft_mm.to_string()))
+                .help(say!("hole-too-wide-help"));
             r.complain(&map.place("cross_hole"), diag);
             return None;
         }
@@ -116,8 +110,8 @@ fn keyseat(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<Fe
     let to = r.number(map, &fields::KEYSEAT_TO);
     let ((width_mm, depth_mm), from_mm, to_mm) = (size?, from?, to?);
     if to_mm <= from_mm {
-        let diag =
-            Diag::new(format!("the keyseat goes from {from_mm} to {to_mm} mm")).help("`to` is larger than `from`");
+        let diag = Diag::new(say!("keyseat-backwards", from = from_mm.to_string(), to = to_mm.to_string()))
+            .help(say!("keyseat-backwards-help"));
         r.complain(&map.place("to"), diag);
         return None;
     }
@@ -125,11 +119,11 @@ fn keyseat(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<Fe
         on_the_shaft(r, map, "to", from_mm, to_mm, sections)?;
         let shaft_mm = thinnest_mm(sections, from_mm, to_mm);
         let diag = if width_mm >= shaft_mm {
-            Diag::new(format!("the keyseat is {width_mm} mm wide, the shaft there {shaft_mm} mm thick"))
-                .help("`keyseat` is [width, depth] in mm; the width is smaller than the diameter")
+            Diag::new(say!("keyseat-too-wide", width = width_mm.to_string(), diameter = shaft_mm.to_string()))
+                .help(say!("keyseat-too-wide-help"))
         } else if depth_mm >= shaft_mm / 2.0 {
-            Diag::new(format!("the keyseat is {depth_mm} mm deep, the shaft there {shaft_mm} mm thick"))
-                .help("`keyseat` is [width, depth] in mm; the depth is less than half the diameter")
+            Diag::new(say!("keyseat-too-deep", depth = depth_mm.to_string(), diameter = shaft_mm.to_string()))
+                .help(say!("keyseat-too-deep-help"))
         } else {
             return Some(FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm });
         };
@@ -151,11 +145,9 @@ fn centre_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Optio
     if let Some(face_mm) = face_mm
         && hole.mouth_mm >= face_mm
     {
-        let diag = Diag::new(format!(
-            "a centre hole {} is {} mm wide, the face {face_mm} mm",
-            hole.designation, hole.mouth_mm
-        ))
-        .help("take a smaller centre hole");
+        let (mouth, face) = (hole.mouth_mm.to_string(), face_mm.to_string());
+        let diag = Diag::new(say!("centre-hole-too-wide", hole = hole.designation, mouth = mouth, face = face))
+            .help(say!("centre-hole-too-wide-help"));
         r.complain(&map.place("centre_hole"), diag);
         return None;
     }

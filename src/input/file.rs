@@ -7,20 +7,21 @@ use std::sync::Arc;
 
 use crate::diag::{Diag, Source};
 use crate::fields::FILE_MAX_BYTES;
+use crate::say;
 
 /// The whole text of a file.
 ///
 /// # Errors
 /// The file is missing, a directory, larger than 4 MiB, not UTF-8, or not readable. The error has no place.
 pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
-    let name = path.display();
+    let name = path.display().to_string();
     let io = |error: std::io::Error| match error.kind() {
-        ErrorKind::NotFound => Diag::new(format!("no file `{name}`")).help("check the path"),
+        ErrorKind::NotFound => Diag::new(say!("file-missing", file = name)).help(say!("file-check-path")),
         ErrorKind::PermissionDenied => {
-            Diag::new(format!("`{name}` may not be read")).help("check the permissions of the file")
+            Diag::new(say!("file-not-permitted", file = name)).help(say!("file-not-permitted-help"))
         }
         ErrorKind::IsADirectory => directory(path),
-        _ => Diag::new(format!("`{name}` cannot be read: {error}")),
+        _ => Diag::new(say!("file-unreadable", file = name, reason = error.to_string())).help(say!("file-check-path")),
     };
     let about = std::fs::metadata(path).map_err(io)?;
     if about.is_dir() {
@@ -38,7 +39,7 @@ pub(super) fn read_text(path: &Path) -> Result<String, Diag> {
     String::from_utf8(bytes).map_err(|error| {
         let good = error.as_bytes().iter().take(error.utf8_error().valid_up_to());
         let line = good.filter(|byte| **byte == b'\n').count() + 1;
-        Diag::new(format!("`{name}` is not UTF-8 text (first fault in line {line})")).help("save the file as UTF-8")
+        Diag::new(say!("file-not-utf8", file = name, line = line)).help(say!("file-not-utf8-help"))
     })
 }
 
@@ -63,10 +64,10 @@ pub(super) fn source_of(name: &str, text: impl Into<String>) -> Result<Arc<Sourc
 }
 
 fn directory(path: &Path) -> Diag {
-    Diag::new(format!("`{}` is a directory", path.display())).help("name the file in it")
+    Diag::new(say!("file-is-folder", file = path.display().to_string())).help(say!("file-is-folder-help"))
 }
 
 fn too_large(path: &Path) -> Diag {
-    Diag::new(format!("`{}` is larger than {} MiB", path.display(), FILE_MAX_BYTES / (1024 * 1024)))
-        .help("a job or machine file is a few kB; is this the right file?")
+    let (file, most) = (path.display().to_string(), FILE_MAX_BYTES / (1024 * 1024));
+    Diag::new(say!("file-too-large", file = file, most = most)).help(say!("file-too-large-help"))
 }

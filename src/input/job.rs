@@ -12,6 +12,7 @@ use super::{Named, cutting, file, limits, machine, order, section, shaft, vary, 
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
+use crate::say;
 
 /// Keys of a job.
 pub(super) const KEYS: [&str; 13] = [
@@ -73,15 +74,12 @@ pub(super) fn read_tree(
     }
     let mut r = Reader::new(Arc::clone(source));
     let mut from_machine = Vec::new();
-    let job =
-        r.map(tree, "the job", &KEYS).and_then(|map| parts(&mut r, source, &map, machine, varied, &mut from_machine));
-    let mut diags = r.finish();
+    let job = r.map(tree, &KEYS).and_then(|map| parts(&mut r, source, &map, machine, varied, &mut from_machine));
+    let mut diags = r.finish(tree);
     diags.extend(from_machine);
     match job {
         Some(job) if diags.is_empty() => Ok(job),
-        _ if diags.is_empty() => {
-            Err(vec![Diag::new("the job could not be read").help("this is a defect of the reader; please report it")])
-        }
+        _ if diags.is_empty() => Err(vec![Diag::new(say!("defect-of-reader")).help(say!("defect-of-reader-help"))]),
         _ => Err(diags),
     }
 }
@@ -92,11 +90,8 @@ fn machine_for_job(source: &Arc<Source>, tree: &serde_saphyr::Spanned<Node>) -> 
     let has = |key: &str| entries.iter().any(|(k, _)| matches!(&k.value, Node::Text(text) if text == key));
     let machine = has("headstock") && !["shaft", "stock", "cutting", "machine"].iter().any(|k| has(k));
     machine.then(|| {
-        let name = source.path.display();
-        Diag::new("this is a machine file, not a job")
-            .help(format!(
-                "give a job file that names it, `machine: {name}`, or give it beside a job: `JOB --machine {name}`"
-            ))
+        Diag::new(say!("machine-not-job"))
+            .help(say!("machine-not-job-help", file = source.path.display().to_string()))
             .at(Some(place_of(source, &tree.referenced)))
     })
 }
@@ -112,14 +107,15 @@ fn parts(
     let mut notes = Vec::new();
     let shaft =
         r.required(map, "shaft", "name, material and sections").and_then(|node| shaft::read(r, node, &mut notes));
-    let stock = r.required(map, "stock", "`{diameter: 25}`, the bar").and_then(|node| stock(r, node, shaft.as_ref()));
+    let stock =
+        r.required(map, "stock", "the bar, such as `{diameter: 25}`").and_then(|node| stock(r, node, shaft.as_ref()));
     let machine = machine_of(r, source, map, machine, from_machine);
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
     let wishes = wishes::read(r, map, shaft.as_ref());
     if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
-        notes.push(format!("Wished: to {}.", wishes.told().join("; to ")));
+        notes.push(say!("note-wishes", wishes = wishes.told().join("; ")));
     }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let planning = limits::planning(r, map);
@@ -156,7 +152,7 @@ fn parts(
 }
 
 fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaft>) -> Option<Stock> {
-    let map = r.map(node, "the stock", &["diameter", "tolerance", "bar_length"])?;
+    let map = r.map(node, &["diameter", "tolerance", "bar_length"])?;
     let diameter = r.number(&map, &fields::STOCK_DIAMETER);
     let bar_length = r.number_or(&map, &fields::BAR_LENGTH, None);
     let tolerance = r.optional(&map, "tolerance").and_then(|node| match (node, diameter) {
@@ -178,11 +174,9 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
         // A circle across corners has endless decimals. The message gives it to a millionth of a mm, rounded up so that
         // a bar of this size is enough.
         let enough = (section.largest_mm() * 1e6).ceil() / 1e6;
-        let diag = Diag::new(format!(
-            "the bar of {diameter_mm} mm is thinner than the shaft: {} takes {enough} mm",
-            section.label(index)
-        ))
-        .help("take a thicker bar; one as thick as the shaft's thickest section is enough");
+        let (bar, needed) = (diameter_mm.to_string(), enough.to_string());
+        let diag = Diag::new(say!("stock-too-thin", bar = bar, section = section.label(index), needed = needed))
+            .help(say!("stock-too-thin-help", needed = needed));
         r.complain(&map.place("diameter"), diag);
         return None;
     }
@@ -206,7 +200,7 @@ pub(super) fn machine_of(
             }
         };
     }
-    let node = r.required(map, "machine", "the path of a machine file, or a map")?;
+    let node = r.required(map, "machine", "the path of a machine file, or the machine itself")?;
     if let Node::Map(_) = node.value {
         return machine::read(r, node, "machine").map(|machine| (machine, None));
     }
@@ -222,8 +216,7 @@ pub(super) fn machine_of(
             };
         }
         MachineFrom::Text(None) => {
-            let diag = Diag::new(format!("the machine is in a file of its own, `{written}`"))
-                .help("open that file too, or write the machine here as a map");
+            let diag = Diag::new(say!("machine-in-file", file = written)).help(say!("machine-in-file-help"));
             r.complain(&node.referenced, diag);
             return None;
         }
@@ -233,13 +226,9 @@ pub(super) fn machine_of(
     match machine_file(&base_dir.join(&written), from_machine) {
         Ok(machine) => machine,
         Err(diag) => {
-            let help = diag.help.clone().unwrap_or_default();
-            let from = source.path.display();
-            let diag = diag.help(format!(
-                "{help}{}a path counts from the folder of {from}",
-                if help.is_empty() { "" } else { "; " }
-            ));
-            r.complain(&node.referenced, diag);
+            let from = say!("machine-path-from", file = source.path.display().to_string());
+            let help = diag.help.as_ref().map_or_else(|| from.clone(), |help| format!("{help}. {from}"));
+            r.complain(&node.referenced, diag.help(help));
             None
         }
     }
@@ -263,7 +252,7 @@ fn machine_text(source: Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<(Ma
     let default_name = stem.map_or_else(|| "machine".to_owned(), |stem| stem.to_string_lossy().into_owned());
     let mut r = Reader::new(Arc::clone(&source));
     let machine = machine::read(&mut r, &tree, &default_name);
-    let diags = r.finish();
+    let diags = r.finish(&tree);
     let clean = diags.is_empty();
     from_machine.extend(diags);
     machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone())))
@@ -280,8 +269,11 @@ fn holds(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Opti
     }
     let at: Location = if map.get("holding").is_some() { map.place("holding") } else { map.place("machine") };
     let key = holding.key();
-    let diag = Diag::new(format!("the machine `{}` has no `{key}`, which `holding: {key}` needs", machine.name))
-        .help(format!("add `{key}` to the machine, or write `holding: {}`", other.key()));
+    let diag = Diag::new(say!("machine-without-holding", machine = machine.name, key = key)).help(say!(
+        "machine-without-holding-help",
+        key = key,
+        other = other.key()
+    ));
     r.complain(&at, diag);
     None
 }
@@ -297,16 +289,15 @@ fn stays_as_drawn(shaft: &Shaft, stock: &Stock) -> Vec<String> {
         let asked = &section.tolerance;
         let range = |t: &Tolerance| format!("Ø{:.3} to {:.3} mm", bar_mm + t.lower_mm, bar_mm + t.upper_mm);
         let name = section.name.as_ref().map_or(String::new(), |n| format!(" ({n})"));
-        let what =
-            format!("Section {}{name} stays as the bar is drawn: {} asks for {}", i + 1, asked.label, range(asked));
-        let help = "take a thicker bar to turn it, or order the bar to this tolerance";
+        let (name, label, needed) = (format!("{}{name}", i + 1), &asked.label, range(asked));
         match &stock.tolerance {
             _ if !drawn => None,
             Some(bar) if bar.lower_mm < asked.lower_mm - 1e-9 || bar.upper_mm > asked.upper_mm + 1e-9 => {
-                Some(format!("{what}, the bar's {} gives {}: {help}.", bar.label, range(bar)))
+                let (bar, found) = (&bar.label, range(bar));
+                Some(say!("note-not-turned", section = name, label = label, needed = needed, bar = bar, found = found))
             }
             None if !asked.label.starts_with("ISO 2768") => {
-                Some(format!("{what}, and the bar's tolerance is not given: {help}."))
+                Some(say!("note-not-turned-unknown", section = name, label = label, needed = needed))
             }
             _ => None,
         }
@@ -319,9 +310,8 @@ fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, m
     if stock.bar_length_mm >= needed_mm {
         return Some(());
     }
-    let diag = Diag::new(format!("a bar of {} mm is too short for one shaft", stock.bar_length_mm)).help(format!(
-        "shaft, part-off and facing take {needed_mm} mm, and the remnant comes on top; set `bar_length`"
-    ));
+    let diag = Diag::new(say!("stock-too-short", bar = stock.bar_length_mm.to_string()))
+        .help(say!("stock-too-short-help", needed = needed_mm.to_string()));
     r.complain(&map.inner_place("stock", "bar_length"), diag);
     None
 }

@@ -3,6 +3,7 @@
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::job::Section;
+use crate::say;
 
 /// Lengths in a file are decimal. This removes the rounding error of their sum, so that 0.1 + 0.2 is 0.3.
 pub(super) fn tidy(mm: f64) -> f64 {
@@ -22,8 +23,8 @@ pub(super) fn on_the_shaft(
     if from_mm >= 0.0 && to_mm <= length_mm {
         return Some(());
     }
-    let diag = Diag::new(format!("this reaches from {from_mm} to {to_mm} mm, beyond the shaft"))
-        .help(format!("places are in mm from the front face; the shaft ends at {length_mm} mm"));
+    let diag = Diag::new(say!("place-beyond-shaft", from = from_mm.to_string(), to = to_mm.to_string()))
+        .help(say!("place-beyond-shaft-help", length = length_mm.to_string()));
     r.complain(&map.place(key), diag);
     None
 }

@@ -22,8 +22,8 @@ const KEYS: [&str; 11] = [
 /// Reads the limits. The default of the least stiffness depends on the bar.
 pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) -> Option<Limits> {
     let map = match r.optional(job, "limits")? {
-        Some(node) => r.map(node, "`limits`", &KEYS)?,
-        None => Map::empty("`limits`", job.at),
+        Some(node) => r.map(node, &KEYS)?,
+        None => Map::empty(job.at),
     };
     let stiffness_min = r.number_maybe(&map, &fields::STIFFNESS_MIN);
     let whirl = r.number_or(&map, &fields::WHIRL_RATIO, None);
@@ -55,8 +55,8 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
 /// Reads how finely the planner searches for a plan.
 pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
     let map = match r.optional(job, "planning")? {
-        Some(node) => r.map(node, "`planning`", &["station_pitch"])?,
-        None => Map::empty("`planning`", job.at),
+        Some(node) => r.map(node, &["station_pitch"])?,
+        None => Map::empty(job.at),
     };
     Some(Planning { station_pitch_mm: r.number_or(&map, &fields::STATION_PITCH, None)? })
 }
@@ -66,8 +66,8 @@ const SCATTER_KEYS: [&str; 8] = ["samples", "seed", "straightness", "supports", 
 /// Reads how inputs scatter.
 pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
     let map = match r.optional(job, "scatter")? {
-        Some(node) => r.map(node, "`scatter`", &SCATTER_KEYS)?,
-        None => Map::empty("`scatter`", job.at),
+        Some(node) => r.map(node, &SCATTER_KEYS)?,
+        None => Map::empty(job.at),
     };
     let samples = r.number_or(&map, &fields::SCATTER_SAMPLES, None);
     let seed = r.number_or(&map, &fields::SCATTER_SEED, None);
@@ -94,7 +94,7 @@ pub(super) fn rates(r: &mut Reader, job: &Map) -> Option<Option<Rates>> {
     let Some(node) = r.optional(job, "rates")? else {
         return Some(None);
     };
-    let map = r.map(node, "`rates`", &["machine_per_hour", "material_per_kg", "currency"])?;
+    let map = r.map(node, &["machine_per_hour", "material_per_kg", "currency"])?;
     let machine = r.number(&map, &fields::MACHINE_PER_HOUR);
     let material = r.number(&map, &fields::MATERIAL_PER_KG);
     let currency = r.text_maybe(&map, "currency");

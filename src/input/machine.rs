@@ -8,6 +8,7 @@ use super::tools;
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
 use crate::job::{BackPlace, Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+use crate::say;
 
 const KEYS: [&str; 15] = [
     "name",
@@ -34,12 +35,12 @@ const ENGAGEMENT_SHARE: f64 = 0.5;
 
 /// Reads the machine. If it has no `name`, it gets `default_name`.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> Option<Machine> {
-    let map = r.map(node, "the machine", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     let name = r.text_maybe(&map, "name");
     let bush = part(r, &map, "bush", bush);
     let no_bush = part(r, &map, "no_bush", no_bush);
     let headstock = r
-        .required(&map, "headstock", "a map with nearest, stroke, hold, stiffness, max_rpm, regrip_s")
+        .required(&map, "headstock", "the keys nearest, stroke, hold, stiffness, max_rpm, regrip_s with their values")
         .and_then(|node| headstock(r, node));
     let counter_spindle = part(r, &map, "counter_spindle", counter_spindle);
     let saving = r.number_or(&map, &fields::SHARED_STOP_SAVING_S, None);
@@ -87,7 +88,7 @@ fn part<T>(
 }
 
 fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
-    let map = r.map(node, "the bush", &["max_bar", "land", "gap", "stiffness", "engagement_min"])?;
+    let map = r.map(node, &["max_bar", "land", "gap", "stiffness", "engagement_min"])?;
     let max_bar = r.number(&map, &fields::BUSH_MAX_BAR);
     let land = r.number(&map, &fields::BUSH_LAND);
     let gap = r.number(&map, &fields::BUSH_GAP);
@@ -95,8 +96,8 @@ fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
     let engagement = r.number_or(&map, &fields::ENGAGEMENT_MIN, land.map(|land| ENGAGEMENT_SHARE * land));
     let (land_mm, engagement_min_mm) = (land?, engagement?);
     if engagement_min_mm > land_mm {
-        let diag = Diag::new(format!("`engagement_min` is {engagement_min_mm} mm, the land only {land_mm} mm"))
-            .help("what stays on raw bar is a part of the land");
+        let diag = Diag::new(say!("bush-engagement", engagement = engagement_min_mm.to_string()))
+            .help(say!("bush-engagement-help", most = land_mm.to_string()));
         r.complain(&map.place("engagement_min"), diag);
         return None;
     }
@@ -104,7 +105,7 @@ fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
 }
 
 fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
-    let map = r.map(node, "`no_bush`", &["max_bar", "collet_gap"])?;
+    let map = r.map(node, &["max_bar", "collet_gap"])?;
     let max_bar = r.number(&map, &fields::NO_BUSH_MAX_BAR);
     let gap = r.number(&map, &fields::COLLET_GAP);
     Some(NoBush { max_bar_mm: max_bar?, collet_gap_mm: gap? })
@@ -113,7 +114,7 @@ fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
 fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
     const KEYS: [&str; 8] =
         ["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s", "clamp_force", "friction"];
-    let map = r.map(node, "the headstock", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     let nearest = r.number(&map, &fields::HEADSTOCK_NEAREST);
     let stroke = r.number(&map, &fields::STROKE);
     let hold = r.number(&map, &fields::HEADSTOCK_HOLD);
@@ -149,7 +150,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         "back_work",
         "unload_s",
     ];
-    let map = r.map(node, "the counter-spindle", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     let nearest = r.number(&map, &fields::COUNTER_NEAREST);
     let farthest = r.number(&map, &fields::COUNTER_FARTHEST);
     let bore = r.number(&map, &fields::BORE);
@@ -165,8 +166,8 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
     if let (Some(nearest), Some(farthest)) = (nearest, farthest)
         && farthest <= nearest
     {
-        let diag = Diag::new(format!("`farthest` is {farthest} mm, not beyond `nearest`, {nearest} mm"))
-            .help("both are distances of the nose from the bush face: nearest first, farthest beyond it");
+        let diag = Diag::new(say!("spindle-farthest", farthest = farthest.to_string()))
+            .help(say!("spindle-farthest-help", nearest = nearest.to_string()));
         r.complain(&map.place("farthest"), diag);
         return None;
     }
@@ -187,7 +188,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
 }
 
 fn sleeve(r: &mut Reader, node: &Spanned<Node>) -> Option<Sleeve> {
-    let map = r.map(node, "the sleeve", &["pitch", "stiffness"])?;
+    let map = r.map(node, &["pitch", "stiffness"])?;
     let pitch = r.number(&map, &fields::SLEEVE_PITCH);
     let stiffness = r.number(&map, &fields::SLEEVE_STIFFNESS);
     Some(Sleeve { pitch_mm: pitch?, stiffness_n_per_um: stiffness? })
@@ -197,8 +198,7 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
     let node = r.required(map, "collets", "a list of collets")?;
     let items = r.list(node, "collets", COLLETS_MAX)?;
     if items.is_empty() {
-        let diag =
-            Diag::new("the counter-spindle has no collets").help("list at least one, or leave `counter_spindle` out");
+        let diag = Diag::new(say!("collets-none")).help(say!("collets-none-help"));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -208,8 +208,7 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
             continue;
         };
         if collets.iter().any(|other| other.name == collet.name) {
-            let diag =
-                Diag::new(format!("two collets are named `{}`", collet.name)).help("give each collet its own name");
+            let diag = Diag::new(say!("collets-same-name", name = collet.name)).help(say!("collets-same-name-help"));
             r.complain(&map.place("name"), diag);
             continue;
         }
@@ -219,24 +218,27 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
 }
 
 fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>) -> Option<(Map<'a>, Collet)> {
-    let map = r.map(node, "the collet", &["name", "range", "hold", "passes", "clamp_force"])?;
-    let name = r.text(&map, "name", "what the collet is called");
-    let range = r.required(&map, "range", "[smallest, largest] diameter it holds");
+    let map = r.map(node, &["name", "range", "hold", "passes", "clamp_force"])?;
+    let name = r.text(&map, "name", "the name of the collet");
+    let range = r.required(&map, "range", "`[smallest, largest]` diameter that it clamps");
     let range = range.and_then(|node| r.pair(node, &fields::COLLET_RANGE, "[17.6, 18.1]"));
     let hold = r.number(&map, &fields::COLLET_HOLD);
     let passes = r.number(&map, &fields::PASSES);
     let force = r.number(&map, &fields::CLAMP_FORCE);
     let (smallest_mm, largest_mm) = range?;
     if smallest_mm > largest_mm {
-        let diag = Diag::new(format!("the range goes from {smallest_mm} down to {largest_mm} mm"))
-            .help(format!("write the smaller diameter first: `range: [{largest_mm}, {smallest_mm}]`"));
+        let diag = Diag::new(say!("collet-range")).help(say!(
+            "collet-range-help",
+            smallest = largest_mm.to_string(),
+            largest = smallest_mm.to_string()
+        ));
         r.complain(&map.place("range"), diag);
         return None;
     }
     let passes_mm = passes?;
     if passes_mm < largest_mm {
-        let diag = Diag::new(format!("the open collet passes {passes_mm} mm but holds up to {largest_mm} mm"))
-            .help(format!("`passes` is at least the range's upper end, {largest_mm}"));
+        let diag = Diag::new(say!("collet-passes", passes = passes_mm.to_string()))
+            .help(say!("collet-passes-help", largest = largest_mm.to_string()));
         r.complain(&map.place("passes"), diag);
         return None;
     }
@@ -252,7 +254,7 @@ fn reach(r: &mut Reader, map: &Map) -> Option<Vec<f64>> {
             if items.is_empty() {
                 r.complain(
                     &node.referenced,
-                    Diag::new("`cross_tool_reach` is empty").help("give one distance, or remove the key"),
+                    Diag::new(say!("text-empty", key = field.key())).help(say!("value-missing-help")),
                 );
                 return None;
             }
@@ -267,7 +269,7 @@ fn part_off(r: &mut Reader, map: &Map) -> Option<PartOff> {
     let Some(node) = r.optional(map, "part_off")? else {
         return Some(PartOff { width_mm: fields::PART_OFF_WIDTH.default?, time_s: fields::PART_OFF_TIME_S.default? });
     };
-    let map = r.map(node, "part-off", &["width", "time_s"])?;
+    let map = r.map(node, &["width", "time_s"])?;
     let width = r.number_or(&map, &fields::PART_OFF_WIDTH, None);
     let time = r.number_or(&map, &fields::PART_OFF_TIME_S, None);
     Some(PartOff { width_mm: width?, time_s: time? })
@@ -279,9 +281,8 @@ fn fits(r: &mut Reader, map: &Map, machine: &Machine) -> Option<()> {
     if let Some(bush) = &machine.bush
         && nearest_mm < bush.land_mm
     {
-        let diag =
-            Diag::new(format!("the headstock comes to {nearest_mm} mm, into the bush land of {} mm", bush.land_mm))
-                .help("`nearest` is measured from the bush face to the collet nose: at least the land");
+        let diag = Diag::new(say!("headstock-in-bush", nearest = nearest_mm.to_string()))
+            .help(say!("headstock-in-bush-help", land = bush.land_mm.to_string()));
         r.complain(&map.inner_place("headstock", "nearest"), diag);
         return None;
     }

@@ -7,6 +7,7 @@ use super::reader::Reader;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::materials::{Material, find};
+use crate::say;
 
 const KEYS: [&str; 7] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc"];
 
@@ -15,18 +16,18 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Op
     if !matches!(node.value, Node::Map(_)) {
         let name = r.text_in(node, "material")?;
         let row = r.settle(&node.referenced, find(&name))?;
-        let note = format!(
-            "Cutting force of {} (kc1.1 {} N/mm², mc {}): {}; confidence {}.",
-            row.name,
-            row.kc11_n_per_mm2,
-            row.mc,
-            row.cutting_source,
-            row.confidence.word()
+        let note = say!(
+            "note-cutting-force",
+            material = row.name,
+            kc11 = row.kc11_n_per_mm2.to_string(),
+            mc = row.mc.to_string(),
+            source = row.cutting_source,
+            confidence = row.confidence.word()
         );
         return Some((row.material(), Some(note)));
     }
-    let map = r.map(node, "the material", &KEYS)?;
-    let name = r.text(&map, "name", "what the material is called");
+    let map = r.map(node, &KEYS)?;
+    let name = r.text(&map, "name", "the name of the material");
     let e_gpa = r.number(&map, &fields::E_GPA);
     let density = r.number(&map, &fields::DENSITY);
     let kc11 = r.number(&map, &fields::KC11);
@@ -37,8 +38,11 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Op
         Some(node) => {
             let (low, high) = r.pair(node, &fields::MATERIAL_VC, "[100, 220]")?;
             if low > high {
-                let diag = Diag::new(format!("`vc` goes from {low} down to {high}"))
-                    .help(format!("write `vc: [{high}, {low}]`"));
+                let diag = Diag::new(say!("material-vc")).help(say!(
+                    "material-vc-help",
+                    low = high.to_string(),
+                    high = low.to_string()
+                ));
                 r.complain(&node.referenced, diag);
                 return None;
             }

@@ -13,6 +13,7 @@ use serde_saphyr::options::{DuplicateKeyPolicy, MergeKeyPolicy, NonFiniteFloatPo
 use serde_saphyr::{Error, Location, Options, Spanned};
 
 use crate::diag::{Diag, Place, Source};
+use crate::{lang, say};
 
 /// Deepest nesting. The deepest value of a valid file, the range of a collet, is at level 7.
 const DEPTH_MAX: usize = 16;
@@ -41,12 +42,12 @@ impl Node {
     /// The kind of value, for messages.
     pub(super) fn kind(&self) -> &'static str {
         match self {
-            Node::Null => "nothing",
-            Node::Bool(_) => "true or false",
-            Node::Number(_) => "a number",
-            Node::Text(_) => "text",
-            Node::List(_) => "a list",
-            Node::Map(_) => "a map",
+            Node::Null => lang::text("kind-nothing"),
+            Node::Bool(_) => lang::text("kind-flag"),
+            Node::Number(_) => lang::text("kind-number"),
+            Node::Text(_) => lang::text("kind-text"),
+            Node::List(_) => lang::text("kind-list"),
+            Node::Map(_) => lang::text("kind-map"),
         }
     }
 }
@@ -128,9 +129,8 @@ impl<'de> Visitor<'de> for NodeVisitor {
 /// # Errors
 /// One error, at the place where the text stops being YAML that the reader accepts.
 pub(super) fn parse(source: &Arc<Source>) -> Result<Spanned<Node>, Diag> {
-    let empty = || {
-        Diag::new("the file is empty").help("`spanhold new` writes a job to start from").at(Some(place(source, 0, 0)))
-    };
+    let empty =
+        || Diag::new(lang::text("yaml-empty")).help(lang::text("yaml-empty-help")).at(Some(place(source, 0, 0)));
     if source.text.trim_start_matches('\u{feff}').trim().is_empty() {
         return Err(empty());
     }
@@ -175,42 +175,47 @@ fn options() -> Options {
 /// What is wrong and what to do about it, in words that the user knows.
 fn explain(error: &Error) -> (String, Option<String>) {
     let plain = |what: &str, help: &str| (what.to_owned(), Some(help.to_owned()));
+    let nested = || plain(lang::text("yaml-nested"), lang::text("yaml-nested-help"));
+    let anchors = || plain(lang::text("yaml-anchors"), lang::text("yaml-anchors-help"));
+    let documents = || plain(lang::text("yaml-documents"), lang::text("yaml-documents-help"));
     match error.without_snippet() {
         Error::Budget { breach, .. } => match breach {
-            BudgetBreach::Depth { .. } => plain("nested too deeply", "a job needs no more than eight levels"),
+            BudgetBreach::Depth { .. } => nested(),
             BudgetBreach::Aliases { .. } | BudgetBreach::Anchors { .. } | BudgetBreach::AliasAnchorRatio { .. } => {
-                plain(
-                    "anchors and aliases (`&`, `*`) are not read",
-                    "write the values out; quote text that begins with & or *",
-                )
+                anchors()
             }
-            BudgetBreach::Documents { .. } => {
-                plain("more than one document", "keep one job a file; remove the `---` lines")
-            }
-            _ => plain("more values than any job has", "a job has at most 1000 sections and 1000 features"),
+            BudgetBreach::Documents { .. } => documents(),
+            _ => plain(lang::text("yaml-values"), lang::text("yaml-values-help")),
         },
-        Error::UnknownAnchor { .. } | Error::RecursiveReferencesRequireWeakTypes { .. } => plain(
-            "anchors and aliases (`&`, `*`) are not read",
-            "write the values out; quote text that begins with & or *",
-        ),
-        Error::MultipleDocuments { .. } => {
-            plain("more than one document", "keep one job a file; remove the `---` lines")
-        }
-        Error::UnsupportedTag { .. } => {
-            plain("tags (`!`) are not read", "remove the tag; quote text that begins with `!`")
-        }
+        Error::UnknownAnchor { .. } | Error::RecursiveReferencesRequireWeakTypes { .. } => anchors(),
+        Error::MultipleDocuments { .. } => documents(),
+        Error::UnsupportedTag { .. } => plain(lang::text("yaml-tags"), lang::text("yaml-tags-help")),
         other => {
             let formatted = other.render_with_formatter(&serde_saphyr::UserMessageFormatter);
             // The diagnostic gives the place, so the place at the end of the parser's message is cut off.
             let first = formatted.lines().next().unwrap_or_default();
             let what = first.split(" at line ").next().unwrap_or(first).trim_end_matches('.').to_owned();
             let what = what.strip_prefix("error: ").unwrap_or(&what).to_owned();
-            let nested = what.contains("recursion") || what.contains("nest") || what.contains("depth");
-            if nested {
-                return plain("nested too deeply", "a job needs no more than eight levels");
+            if what.contains("recursion") || what.contains("nest") || what.contains("depth") {
+                return nested();
             }
-            (format!("not readable as YAML: {what}"), None)
+            (say!("yaml-invalid", reason = what), Some(say!("yaml-invalid-help")))
         }
+    }
+}
+
+/// The key of the value at a place: the last one on the way to it.
+pub(super) fn key_at<'a>(node: &'a Spanned<Node>, at: &Location, key: Option<&'a str>) -> Option<&'a str> {
+    if node.referenced == *at {
+        return key;
+    }
+    match &node.value {
+        Node::Map(entries) => entries.iter().find_map(|(name, value)| match &name.value {
+            Node::Text(name) => key_at(value, at, Some(name)),
+            _ => None,
+        }),
+        Node::List(items) => items.iter().find_map(|item| key_at(item, at, key)),
+        _ => None,
     }
 }
 

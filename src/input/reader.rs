@@ -8,9 +8,10 @@ use std::sync::Arc;
 
 use serde_saphyr::{Location, Spanned};
 
-use super::node::{Node, place_of, raw};
+use super::node::{Node, key_at, place_of, raw};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
+use crate::{lang, say};
 
 /// Most errors that are reported, because more do not help the user. Further errors are only counted.
 const DIAGS_MAX: usize = 100;
@@ -22,14 +23,12 @@ const SHOWN_MAX: usize = 60;
 /// Reads one text and keeps the errors in it.
 pub(super) struct Reader {
     source: Arc<Source>,
-    diags: Vec<Diag>,
+    diags: Vec<(Location, Diag)>,
     dropped: usize,
 }
 
 /// A map whose keys have been checked.
 pub(super) struct Map<'a> {
-    /// What it describes: a phrase with its article, for messages.
-    what: &'static str,
     /// Where it begins.
     pub(super) at: Location,
     entries: &'a [(Spanned<Node>, Spanned<Node>)],
@@ -40,8 +39,8 @@ pub(super) struct Map<'a> {
 
 impl<'a> Map<'a> {
     /// An empty map in place of one that was left out: every key of it is missing.
-    pub(super) fn empty(what: &'static str, at: Location) -> Self {
-        Map { what, at, entries: &[], misspelt: Vec::new() }
+    pub(super) fn empty(at: Location) -> Self {
+        Map { at, entries: &[], misspelt: Vec::new() }
     }
 
     fn entry(&self, key: &str) -> Option<&'a (Spanned<Node>, Spanned<Node>)> {
@@ -72,7 +71,7 @@ impl<'a> Map<'a> {
     pub(super) fn inner_place(&self, key: &str, inner: &str) -> Location {
         match self.get(key) {
             Some(Spanned { value: Node::Map(entries), referenced, .. }) => {
-                Map { what: self.what, at: *referenced, entries, misspelt: Vec::new() }.place(inner)
+                Map { at: *referenced, entries, misspelt: Vec::new() }.place(inner)
             }
             _ => self.place(key),
         }
@@ -87,32 +86,30 @@ impl Reader {
     /// Keeps an error and its place.
     pub(super) fn complain(&mut self, at: &Location, diag: Diag) {
         if self.diags.len() < DIAGS_MAX {
-            self.diags.push(diag.at(Some(place_of(&self.source, at))));
+            self.diags.push((*at, diag.at(Some(place_of(&self.source, at)))));
         } else {
             self.dropped += 1;
         }
     }
 
-    /// All errors, in the order of the file.
-    pub(super) fn finish(mut self) -> Vec<Diag> {
-        self.diags.sort_by_key(|diag| diag.place.as_ref().map_or(0, |place| place.start));
+    /// All errors, in the order of the file, each with the key of its value. `tree`: the tree of the whole text.
+    pub(super) fn finish(mut self, tree: &Spanned<Node>) -> Vec<Diag> {
+        self.diags.sort_by_key(|(_, diag)| diag.place.as_ref().map_or(0, |place| place.start));
+        let keyed = |(at, diag)| Diag { key: key_at(tree, &at, None).map(shown), ..diag };
+        let mut diags: Vec<Diag> = self.diags.into_iter().map(keyed).collect();
         if self.dropped > 0 {
-            self.diags.push(Diag::new(format!("{} more errors are not shown", self.dropped)).help("mend these first"));
+            let diag = Diag::new(say!("errors-more", count = self.dropped)).help(lang::text("errors-more-help"));
+            diags.push(diag);
         }
-        self.diags
+        diags
     }
 
     /// The node as a map of known keys. Reports unknown and repeated keys. If the node is not a map, reports that and
     /// returns `None`.
-    pub(super) fn map<'a>(
-        &mut self,
-        node: &'a Spanned<Node>,
-        what: &'static str,
-        known: &[&'static str],
-    ) -> Option<Map<'a>> {
+    pub(super) fn map<'a>(&mut self, node: &'a Spanned<Node>, known: &[&'static str]) -> Option<Map<'a>> {
         let Node::Map(entries) = &node.value else {
-            let diag = Diag::new(format!("{what} is {}, not a map of keys and values", node.value.kind()))
-                .help(format!("known keys are {}", known.join(", ")));
+            let diag = Diag::new(say!("keys-needed", kind = node.value.kind()))
+                .help(say!("keys-needed-help", keys = known.join(", ")));
             self.complain(&node.referenced, diag);
             return None;
         };
@@ -123,22 +120,22 @@ impl Reader {
             let (key, value) = entry;
             let before = before.replace(entry);
             let Node::Text(text) = &key.value else {
-                self.odd_key(key, value, before, what, known);
+                self.odd_key(key, value, before, known);
                 continue;
             };
             if let Some((_, first)) = seen.iter().find(|(earlier, _)| earlier == text) {
-                let diag = Diag::new(format!("`{}` stands twice in {what}", shown(text)))
-                    .help(format!("keep one of them; the first is in line {}", first.line()));
+                let diag =
+                    Diag::new(say!("key-twice", key = shown(text))).help(say!("key-twice-help", line = first.line()));
                 self.complain(&key.referenced, diag);
             } else if known.contains(&text.as_str()) {
                 seen.push((text, &key.referenced));
             } else {
                 let meant = nearest(text, known.iter().copied());
                 misspelt.extend(meant);
-                self.complain(&key.referenced, unknown_key(text, meant, what, known));
+                self.complain(&key.referenced, unknown_key(text, meant, known));
             }
         }
-        Some(Map { what, at: node.referenced, entries, misspelt })
+        Some(Map { at: node.referenced, entries, misspelt })
     }
 
     fn odd_key(
@@ -146,7 +143,6 @@ impl Reader {
         key: &Spanned<Node>,
         value: &Spanned<Node>,
         before: Option<&(Spanned<Node>, Spanned<Node>)>,
-        what: &str,
         known: &[&str],
     ) {
         let diag = if matches!((&key.value, &value.value), (Node::Number(_), Node::Null)) {
@@ -155,11 +151,10 @@ impl Reader {
             let meant = before.filter(|(_, v)| matches!(v.value, Node::Number(_)));
             let meant = meant
                 .map_or_else(|| "0.8".to_owned(), |(k, v)| format!("{}: {}.{}", written(k), written(v), written(key)));
-            Diag::new(format!("`{}` is not a key of {what}", written(key)))
-                .help(format!("decimals are written with a point: `{meant}`"))
+            Diag::new(say!("key-is-decimal", key = written(key))).help(say!("key-is-decimal-help", meant = meant))
         } else {
-            Diag::new(format!("a key of {what} is {}", key.value.kind()))
-                .help(format!("known keys are {}", known.join(", ")))
+            Diag::new(say!("key-not-text", kind = key.value.kind()))
+                .help(say!("key-unknown-help", keys = known.join(", ")))
         };
         self.complain(&key.referenced, diag);
     }
@@ -171,7 +166,7 @@ impl Reader {
             None => {
                 self.complain(
                     &map.at,
-                    Diag::new(format!("{} has no `{key}`", map.what)).help(format!("add `{key}`: {hint}")),
+                    Diag::new(say!("key-missing", key = key)).help(say!("key-missing-help", key = key, hint = hint)),
                 );
                 None
             }
@@ -193,13 +188,13 @@ impl Reader {
         }
         // A missing value has no place, so the error points at the key.
         let at = map.entry(key).map_or(map.at, |(key, _)| key.referenced);
-        self.complain(&at, Diag::new(format!("`{key}` has no value")).help("write a value, or remove the key"));
+        self.complain(&at, Diag::new(say!("value-missing", key = key)).help(lang::text("value-missing-help")));
         None
     }
 
     /// A number that must be given.
     pub(super) fn number(&mut self, map: &Map, field: &Field) -> Option<f64> {
-        let hint = format!("the {}, {}", field.what, field.range());
+        let hint = format!("{}, {}", field.what, field.range());
         let node = self.required(map, field.key(), &hint)?;
         self.number_in(node, field)
     }
@@ -221,11 +216,8 @@ impl Reader {
         if value.fract() == 0.0 {
             return Some(value as usize);
         }
-        let diag = Diag::new(format!("`{}` is {value}", field.key())).help(format!(
-            "`{}`, the {}, takes a whole number",
-            field.key(),
-            field.what
-        ));
+        let diag = Diag::new(say!("number-not-whole", value = value.to_string()))
+            .help(say!("number-not-whole-help", meaning = field.what));
         self.complain(&map.place(field.key()), diag);
         None
     }
@@ -241,17 +233,15 @@ impl Reader {
     /// The number in a node, checked against the field's range.
     pub(super) fn number_in(&mut self, node: &Spanned<Node>, field: &Field) -> Option<f64> {
         let written = raw(&self.source, &node.referenced);
-        let checked =
-            match &node.value {
-                Node::Number(value) if !value.is_finite() || written.chars().all(|c| "+-.0123456789eE".contains(c)) => {
-                    field.check(*value)
-                }
-                Node::Number(value) => Err(Diag::new(format!("`{}` is not written as a decimal number", field.key()))
-                    .help(format!("write `{}: {value}`", field.key()))),
-                Node::Text(text) => Err(not_a_number(field, text, written)),
-                other => Err(Diag::new(format!("`{}` takes a number, not {}", field.key(), other.kind()))
-                    .help(format!("`{}`, the {}, takes {}", field.key(), field.what, field.range()))),
-            };
+        let checked = match &node.value {
+            Node::Number(value) if !value.is_finite() || written.chars().all(|c| "+-.0123456789eE".contains(c)) => {
+                field.check(*value)
+            }
+            Node::Number(value) => Err(Diag::new(say!("number-not-decimal", value = shown(written)))
+                .help(say!("number-write", value = value.to_string()))),
+            Node::Text(text) => Err(not_a_number(field, text, written)),
+            other => Err(Diag::new(say!("number-needed", kind = other.kind())).help(field.advice())),
+        };
         match checked {
             Ok(value) => Some(value),
             Err(diag) => {
@@ -276,10 +266,6 @@ impl Reader {
                 Some((first?, second?))
             }
             _ => {
-                let found = match &node.value {
-                    Node::List(items) => format!("a list of {}", items.len()),
-                    other => other.kind().to_owned(),
-                };
                 // YAML reads `[-0,05, 0]` as a list of three. Between its first two items there is only a comma.
                 let begins = |item: &Spanned<Node>| place_of(&self.source, &item.referenced).start;
                 let comma = items.iter().zip(items.iter().skip(1)).any(|(first, second)| {
@@ -288,9 +274,16 @@ impl Reader {
                     let both = [first, second].into_iter().all(|i| digits(self.written(i)));
                     both && begins(first) + self.written(first).len() + 1 == begins(second)
                 });
-                let point = if comma { "; decimals have a point, not a comma: `0.05`" } else { "" };
-                let diag = Diag::new(format!("`{}` takes two numbers, not {found}", field.key()))
-                    .help(format!("write `{}: {form}`{point}", field.key()));
+                let what = match &node.value {
+                    Node::List(items) => say!("pair-needed-list", count = items.len()),
+                    other => say!("pair-needed", kind = other.kind()),
+                };
+                let key = field.key();
+                let diag = Diag::new(what).help(if comma {
+                    say!("pair-needed-point", key = key, form = form)
+                } else {
+                    say!("pair-needed-help", key = key, form = form)
+                });
                 self.complain(&node.referenced, diag);
                 None
             }
@@ -301,11 +294,9 @@ impl Reader {
     pub(super) fn list<'a>(&mut self, node: &'a Spanned<Node>, key: &str, max: usize) -> Option<&'a [Spanned<Node>]> {
         let diag = match &node.value {
             Node::List(items) if items.len() <= max => return Some(items),
-            Node::List(items) => {
-                Diag::new(format!("`{key}` has {} entries", items.len())).help(format!("`{key}` takes at most {max}"))
-            }
-            other => Diag::new(format!("`{key}` takes a list, not {}", other.kind()))
-                .help("write one entry a line, each behind `- `, or all in brackets: [..., ...]"),
+            Node::List(items) => Diag::new(say!("list-too-long", count = items.len(), key = key))
+                .help(say!("list-too-long-help", most = max)),
+            other => Diag::new(say!("list-needed", kind = other.kind())).help(lang::text("list-needed-help")),
         };
         self.complain(&node.referenced, diag);
         None
@@ -331,16 +322,16 @@ impl Reader {
             Node::Text(text) => text.trim().to_owned(),
             Node::Number(_) | Node::Bool(_) => raw(&self.source, &node.referenced).to_owned(),
             other => {
-                let diag = Diag::new(format!("`{key}` takes text, not {}", other.kind()));
+                let diag =
+                    Diag::new(say!("text-needed", key = key, kind = other.kind())).help(lang::text("text-needed-help"));
                 self.complain(&node.referenced, diag);
                 return None;
             }
         };
         let diag = if text.is_empty() {
-            Diag::new(format!("`{key}` is empty")).help("write a value, or remove the key")
+            Diag::new(say!("text-empty", key = key)).help(lang::text("value-missing-help"))
         } else if text.chars().count() > TEXT_MAX || text.chars().any(char::is_control) {
-            Diag::new(format!("`{key}` is not one short line"))
-                .help(format!("at most {TEXT_MAX} characters, no line breaks"))
+            Diag::new(lang::text("text-too-long")).help(say!("text-too-long-help", most = TEXT_MAX))
         } else {
             return Some(text);
         };
@@ -365,11 +356,11 @@ impl Reader {
             return Some(*value);
         }
         let all: Vec<&str> = words.iter().map(|(word, _)| *word).collect();
-        let mut help = format!("`{key}` is one of {}", all.join(", "));
+        let mut help = say!("choice-help", words = all.join(", "));
         if let Some(near) = nearest(&text, all.iter().copied()) {
-            help = format!("did you mean `{near}`? {help}");
+            help = format!("{} {help}", say!("did-you-mean", near = near));
         }
-        self.complain(&node.referenced, Diag::new(format!("`{key}` is `{}`", shown(&text))).help(help));
+        self.complain(&node.referenced, Diag::new(say!("choice-unknown", word = shown(&text), key = key)).help(help));
         None
     }
 
@@ -379,8 +370,8 @@ impl Reader {
             None => Some(None),
             Some(Spanned { value: Node::Bool(value), .. }) => Some(Some(*value)),
             Some(node) => {
-                let diag = Diag::new(format!("`{key}` takes true or false, not {}", node.value.kind()))
-                    .help(format!("write `{key}: true` or `{key}: false`"));
+                let diag =
+                    Diag::new(say!("flag-needed", kind = node.value.kind())).help(say!("flag-needed-help", key = key));
                 self.complain(&node.referenced, diag);
                 None
             }
@@ -393,39 +384,34 @@ impl Reader {
     }
 }
 
-fn unknown_key(key: &str, meant: Option<&str>, what: &str, known: &[&str]) -> Diag {
+fn unknown_key(key: &str, meant: Option<&str>, known: &[&str]) -> Diag {
     if key == "<<" {
-        return Diag::new("merge keys (`<<`) are not read").help("write the keys out where they belong");
+        return Diag::new(lang::text("yaml-merge-keys")).help(lang::text("yaml-merge-keys-help"));
     }
     let help = match meant {
-        _ if key == "station_pitch" => "it is no limit: write it as `planning: {station_pitch: 5}`".to_owned(),
-        Some(near) => format!("did you mean `{near}`?"),
-        None => format!("known keys are {}", known.join(", ")),
+        _ if key == "station_pitch" => lang::text("key-is-of-planning").to_owned(),
+        Some(near) => say!("did-you-mean", near = near),
+        None => say!("key-unknown-help", keys = known.join(", ")),
     };
-    Diag::new(format!("unknown key `{}` in {what}", shown(key))).help(help)
+    Diag::new(say!("key-unknown", key = shown(key))).help(help)
 }
 
 fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
-    let key = field.key();
     let text = text.trim();
     if let Ok(value) = text.parse::<f64>()
         && value.is_finite()
         && written.starts_with(['"', '\''])
     {
-        return Diag::new(format!("`{key}` is quoted, which makes it text"))
-            .help(format!("write it without quotes: `{key}: {text}`"));
+        return Diag::new(say!("number-in-quotes", value = text)).help(say!("number-in-quotes-help", value = text));
     }
+    let diag = Diag::new(say!("number-unreadable", text = shown(text))).help(field.advice());
     let bare = text.trim_start_matches(['+', '-', '.']).to_lowercase();
     if ["nan", "inf", "infinity"].contains(&bare.as_str()) {
-        return Diag::new(format!("`{key}` is not a finite number")).help(format!(
-            "`{key}`, the {}, takes {}",
-            field.what,
-            field.range()
-        ));
+        return diag;
     }
     let with_point = text.replace(',', ".");
     if with_point != text && with_point.parse::<f64>().is_ok() {
-        return Diag::new(format!("`{key}` has a decimal comma")).help(format!("write a point: `{key}: {with_point}`"));
+        return Diag::new(say!("number-decimal-comma", text = text)).help(say!("number-write", value = with_point));
     }
     let digits = with_point.find(|c: char| !"+-.0123456789".contains(c));
     let parts = digits.and_then(|end| with_point.split_at_checked(end)).unwrap_or((&with_point, ""));
@@ -435,18 +421,18 @@ fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
         && ["in", "in.", "inch", "inches", "\"", "″"].contains(&unit)
     {
         let mm = (inches * 25.4 * 1e6).round() / 1e6;
-        return Diag::new(format!("`{key}` is written in inches")).help(format!("lengths are mm: write `{key}: {mm}`"));
+        return Diag::new(say!("number-in-inches", text = shown(text)))
+            .help(say!("number-in-inches-help", value = mm.to_string()));
     }
     if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
-        let plain = if field.unit.is_empty() { "without a unit".to_owned() } else { format!("plain {}", field.unit) };
-        return Diag::new(format!("`{key}` is written with `{}` behind the number", shown(unit)))
-            .help(format!("numbers are {plain}: write `{key}: {number}`, converted where the unit is another"));
+        let help = match field.unit {
+            "" => say!("number-without-unit"),
+            wanted if wanted == unit => say!("number-write", value = number),
+            wanted => say!("number-in-unit", unit = wanted),
+        };
+        return Diag::new(say!("number-has-unit", text = shown(text))).help(help);
     }
-    Diag::new(format!("`{key}` takes a number, not `{}`", shown(text))).help(format!(
-        "`{key}`, the {}, takes {}",
-        field.what,
-        field.range()
-    ))
+    diag
 }
 
 /// A quotation of the file for a message: short, and on one line.

@@ -13,6 +13,7 @@ use crate::diag::{Diag, Source};
 use crate::fields::readings as fields;
 use crate::job::readings::{Dial, Errors, Grip, Readings, SetUp, Support};
 use crate::job::{Collet, Holding, Machine};
+use crate::{lang, say};
 
 const KEYS: [&str; 6] = ["machine", "material", "diameter", "fit", "errors", "set_ups"];
 const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip", "collet", "dial", "frequency"];
@@ -27,16 +28,12 @@ pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>
     let tree = parse(source).map_err(|diag| vec![diag])?;
     let mut r = Reader::new(Arc::clone(source));
     let mut from_machine = Vec::new();
-    let read = r
-        .map(&tree, "the readings", &KEYS)
-        .and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
-    let mut diags = r.finish();
+    let read = r.map(&tree, &KEYS).and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
+    let mut diags = r.finish(&tree);
     diags.extend(from_machine);
     match read {
         Some(readings) if diags.is_empty() => Ok(readings),
-        _ if diags.is_empty() => Err(vec![
-            Diag::new("the readings could not be read").help("this is a defect of the reader; please report it"),
-        ]),
+        _ if diags.is_empty() => Err(vec![Diag::new(say!("defect-of-reader")).help(say!("defect-of-reader-help"))]),
         _ => Err(diags),
     }
 }
@@ -52,16 +49,16 @@ fn parts(
     let machine = machine_of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
         .map(|(machine, _)| machine);
     let material =
-        r.required(map, "material", "a name of the table, `C45`, or a map").and_then(|node| material::read(r, node));
+        r.required(map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let diameter = r.number(map, &fields::DIAMETER);
     let errors = errors(r, map);
-    let node = r.required(map, "set_ups", "a list of set-ups, each with its readings");
+    let node = r.required(map, "set_ups", "a list of set-ups with their readings");
     let items = node.and_then(|node| r.list(node, "set_ups", fields::SET_UPS_MAX).map(|items| (node, items)));
     // Without the machine, the set-ups cannot be checked. The errors found so far are reported first.
     let (machine, diameter_mm, (node, items)) = (machine?, diameter?, items?);
     let fit = supports(r, map, &machine);
     if items.is_empty() {
-        let diag = Diag::new("`set_ups` is empty").help("list at least one set-up with a reading");
+        let diag = Diag::new(say!("text-empty", key = "set_ups")).help(say!("set-ups-empty-help"));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -85,8 +82,8 @@ fn parts(
 
 fn errors(r: &mut Reader, map: &Map) -> Option<Errors> {
     let inner = match r.optional(map, "errors")? {
-        Some(node) => r.map(node, "`errors`", &["dial", "load", "tap"])?,
-        None => Map::empty("`errors`", map.at),
+        Some(node) => r.map(node, &["dial", "load", "tap"])?,
+        None => Map::empty(map.at),
     };
     let dial = r.number_or(&inner, &fields::DIAL_ERROR, None);
     let load = r.number_or(&inner, &fields::LOAD_ERROR, None);
@@ -109,16 +106,16 @@ fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>
     for item in items {
         let text = r.text_in(item, "fit")?;
         let Some((_, support)) = SUPPORTS.iter().find(|(word, _)| *word == text) else {
-            let diag = Diag::new(format!("`fit` lists `{}`", super::reader::shown(&text)))
-                .help("`fit` lists some of bush, headstock, counter_spindle");
+            let diag = Diag::new(say!("choice-unknown", word = super::reader::shown(&text), key = "fit"))
+                .help(say!("choice-help", words = "bush, headstock, counter_spindle"));
             r.complain(&item.referenced, diag);
             return None;
         };
         let diag = if !has(*support) {
-            Diag::new(format!("the machine `{}` has no {}", machine.name, support.name()))
-                .help("leave it out of `fit`, or add it to the machine")
+            Diag::new(say!("machine-without", machine = machine.name, key = support.key()))
+                .help(say!("fit-not-on-machine-help"))
         } else if chosen.contains(support) {
-            Diag::new(format!("`fit` lists `{text}` twice")).help("keep one of them")
+            Diag::new(say!("key-twice", key = text)).help(say!("fit-twice-help"))
         } else {
             chosen.push(*support);
             continue;
@@ -127,7 +124,7 @@ fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>
         return None;
     }
     if chosen.is_empty() {
-        let diag = Diag::new("`fit` is empty").help("list some of bush, headstock, counter_spindle, or remove the key");
+        let diag = Diag::new(say!("text-empty", key = "fit")).help(say!("value-missing-help"));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -136,8 +133,9 @@ fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>
 }
 
 fn set_up(r: &mut Reader, node: &Spanned<Node>, index: usize, machine: &Machine, diameter_mm: f64) -> Option<SetUp> {
-    let map = r.map(node, "the set-up", &SET_UP_KEYS)?;
-    let name = r.text_maybe(&map, "name").map(|name| name.unwrap_or_else(|| format!("set-up {}", index + 1)));
+    let map = r.map(node, &SET_UP_KEYS)?;
+    let name =
+        r.text_maybe(&map, "name").map(|name| name.unwrap_or_else(|| say!("set-up-unnamed", number = index + 1)));
     let holding = r.choice(&map, "holding", &HOLDINGS, Some(Holding::Bush))?;
     bar_passes(r, &map, machine, holding, diameter_mm)?;
     let headstock = headstock(r, &map, machine, holding);
@@ -161,8 +159,7 @@ fn set_up(r: &mut Reader, node: &Spanned<Node>, index: usize, machine: &Machine,
         }
     }
     if dial.is_empty() && bare.frequency_hz.is_none() {
-        let diag = Diag::new(format!("{} has no reading", bare.name))
-            .help("add `dial`, a list of {load, at, deflection}, or `frequency`, from a tap");
+        let diag = Diag::new(say!("set-up-no-reading")).help(say!("set-up-no-reading-help"));
         r.complain(&map.at, diag);
         return None;
     }
@@ -170,17 +167,19 @@ fn set_up(r: &mut Reader, node: &Spanned<Node>, index: usize, machine: &Machine,
 }
 
 fn bar_passes(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding, diameter_mm: f64) -> Option<()> {
-    let (max, what) = match holding {
-        Holding::Bush => (machine.bush.as_ref().map(|b| b.max_bar_mm), "the guide bush"),
-        Holding::NoBush => (machine.no_bush.as_ref().map(|n| n.max_bar_mm), "the headstock's collet"),
+    let max = match holding {
+        Holding::Bush => machine.bush.as_ref().map(|b| b.max_bar_mm),
+        Holding::NoBush => machine.no_bush.as_ref().map(|n| n.max_bar_mm),
     };
     let key = holding.key();
     let diag = match max {
         Some(max) if diameter_mm <= max => return Some(()),
-        Some(max) => Diag::new(format!("a bar of {diameter_mm} mm does not pass {what}, which takes {max} mm"))
-            .help("is `diameter` the bar that was measured, and `machine` the machine?"),
-        None => Diag::new(format!("the machine `{}` has no `{key}`", machine.name))
-            .help(format!("add `{key}` to the machine, or write the `holding` that was measured")),
+        Some(max) => {
+            Diag::new(say!("set-up-bar-too-thick", bar = diameter_mm.to_string(), most = max.to_string(), key = key))
+                .help(say!("set-up-bar-too-thick-help"))
+        }
+        None => Diag::new(say!("machine-without", machine = machine.name, key = key))
+            .help(say!("set-up-holding-help", key = key)),
     };
     r.complain(&map.place("holding"), diag);
     None
@@ -190,8 +189,7 @@ fn bar_passes(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding, di
 fn headstock(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> Option<Option<f64>> {
     if holding == Holding::NoBush {
         if map.get("headstock").is_some() {
-            let diag = Diag::new("`headstock` has no meaning without the bush")
-                .help("remove it: places are then measured from the nose of the headstock's collet");
+            let diag = Diag::new(say!("set-up-headstock")).help(say!("set-up-headstock-help"));
             r.complain(&map.place("headstock"), diag);
             return None;
         }
@@ -200,8 +198,11 @@ fn headstock(r: &mut Reader, map: &Map, machine: &Machine, holding: Holding) -> 
     let at_mm = r.number(map, &fields::HEADSTOCK)?;
     let (nearest, farthest) = (machine.headstock.nearest_mm, machine.headstock.farthest_mm());
     if at_mm < nearest || at_mm > farthest {
-        let diag = Diag::new(format!("the headstock's nose stands {at_mm} mm from the bush face"))
-            .help(format!("on `{}` it stands {nearest} to {farthest} mm from it", machine.name));
+        let diag = Diag::new(say!("set-up-out-of-travel", at = at_mm.to_string(), machine = machine.name)).help(say!(
+            "set-up-out-of-travel-help",
+            nearest = nearest.to_string(),
+            farthest = farthest.to_string()
+        ));
         r.complain(&map.place("headstock"), diag);
         return None;
     }
@@ -215,15 +216,15 @@ fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm
     let named = r.text_maybe(map, "collet")?;
     let Some(nose_mm) = nose else {
         if named.is_some() {
-            let diag = Diag::new("`collet` is given, but no `grip`")
-                .help("add `grip`, where the counter-spindle's nose stands, or remove `collet`");
+            let diag = Diag::new(say!("set-up-collet-alone")).help(say!("set-up-collet-alone-help"));
             r.complain(&map.place("collet"), diag);
             return None;
         }
         return Some(None);
     };
     let Some(spindle) = &machine.counter_spindle else {
-        let diag = Diag::new(format!("the machine `{}` has no counter-spindle", machine.name)).help("remove `grip`");
+        let diag = Diag::new(say!("machine-without", machine = machine.name, key = "counter_spindle"))
+            .help(say!("set-up-no-spindle-help"));
         r.complain(&map.place("grip"), diag);
         return None;
     };
@@ -234,35 +235,35 @@ fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm
         None => fitting.first().copied().filter(|_| fitting.len() == 1),
     };
     let Some(collet) = chosen else {
+        let bar = diameter_mm.to_string();
         let what = match &named {
             Some(name) if spindle.collets.iter().any(|c| c.name == *name) => {
-                format!("collet {name} does not hold the bar of {diameter_mm} mm")
+                say!("set-up-collet-size", collet = name, bar = bar)
             }
-            Some(name) => format!("no collet is named `{}`", super::reader::shown(name)),
-            None if fitting.is_empty() => format!("no collet of the machine holds the bar of {diameter_mm} mm"),
-            None => format!("more than one collet holds the bar of {diameter_mm} mm: which one was it?"),
+            Some(name) => say!("set-up-collet-unknown", collet = super::reader::shown(name)),
+            None if fitting.is_empty() => say!("set-up-no-collet", bar = bar),
+            None => say!("set-up-collet-which", bar = bar),
         };
         let help = match fitting.first() {
-            None => format!(
-                "the machine's collets are {}; add the one that was used to the machine, or measure with such a bar",
-                machine_names(&spindle.collets)
-            ),
-            Some(first) => format!("write `collet: \"{}\"`, or another of {}", first.name, fitting_names(&fitting)),
+            None => say!("set-up-no-collet-help", collets = machine_names(&spindle.collets)),
+            Some(first) => say!("set-up-collet-which-help", first = first.name, collets = fitting_names(&fitting)),
         };
         r.complain(&map.place(if named.is_some() { "collet" } else { "grip" }), Diag::new(what).help(help));
         return None;
     };
     let diag = if nose_mm < spindle.nearest_mm || nose_mm > spindle.farthest_mm {
-        Diag::new(format!("the counter-spindle's nose stands {nose_mm} mm from the bush face")).help(format!(
-            "on `{}` it stands {} to {} mm from it",
-            machine.name, spindle.nearest_mm, spindle.farthest_mm
+        let (nearest, farthest) = (spindle.nearest_mm.to_string(), spindle.farthest_mm.to_string());
+        Diag::new(say!("set-up-out-of-travel", at = nose_mm.to_string(), machine = machine.name)).help(say!(
+            "set-up-out-of-travel-help",
+            nearest = nearest,
+            farthest = farthest
         ))
     } else if nose_mm + collet.hold_mm > front_mm {
-        Diag::new(format!("the bar ends {front_mm} mm from the bush face, inside the collet")).help(format!(
-            "collet {} holds {} mm: `front` is at least {}",
-            collet.name,
-            collet.hold_mm,
-            nose_mm + collet.hold_mm
+        let least = (nose_mm + collet.hold_mm).to_string();
+        Diag::new(say!("set-up-bar-in-collet", front = front_mm.to_string())).help(say!(
+            "set-up-bar-in-collet-help",
+            least = least,
+            collet = collet.name
         ))
     } else {
         return Some(Some(Grip { nose_mm, hold_mm: collet.hold_mm }));
@@ -276,7 +277,7 @@ fn fitting_names(collets: &[&Collet]) -> String {
 }
 
 fn reading(r: &mut Reader, node: &Spanned<Node>, set_up: &SetUp, machine: &Machine) -> Option<Dial> {
-    let map = r.map(node, "the reading", &["load", "at", "read_at", "deflection"])?;
+    let map = r.map(node, &["load", "at", "read_at", "deflection"])?;
     let load = r.number(&map, &fields::LOAD);
     let at = r.number(&map, &fields::AT);
     let read_at = r.number_or(&map, &fields::READ_AT, at);
@@ -284,16 +285,13 @@ fn reading(r: &mut Reader, node: &Spanned<Node>, set_up: &SetUp, machine: &Machi
     let dial = Dial { load_n: load?, at_mm: at?, read_at_mm: read_at?, deflection_um: deflection? };
     for (key, at_mm) in [("at", dial.at_mm), ("read_at", dial.read_at_mm)] {
         if let Some(why) = out_of_reach(set_up, machine, at_mm) {
-            let diag = Diag::new(format!("`{key}: {at_mm}` is {why}"))
-                .help("places are measured from the bush face (without the bush, from the headstock's nose): in front of it above 0, behind it below");
+            let diag = Diag::new(why).help(say!("reading-place-help"));
             r.complain(&map.place(key), diag);
             return None;
         }
     }
     if dial.at_mm == dial.read_at_mm && dial.deflection_um <= 0.0 {
-        let diag = Diag::new("the bar does not give way where it is loaded").help(
-            "`deflection` is the change in the direction of the load, in µm: above 0 where the dial stands at the load",
-        );
+        let diag = Diag::new(say!("reading-no-deflection")).help(say!("reading-no-deflection-help"));
         r.complain(&map.place("deflection"), diag);
         return None;
     }
@@ -303,18 +301,18 @@ fn reading(r: &mut Reader, node: &Spanned<Node>, set_up: &SetUp, machine: &Machi
 /// Why neither the load nor the dial can be at a place. None if they can.
 fn out_of_reach(set_up: &SetUp, machine: &Machine, at_mm: f64) -> Option<&'static str> {
     if at_mm > set_up.front_mm {
-        return Some("beyond the front end of the bar");
+        return Some(lang::text("reading-beyond-bar"));
     }
     if set_up.grip.is_some_and(|g| at_mm > g.nose_mm) {
-        return Some("inside the counter-spindle");
+        return Some(lang::text("reading-in-spindle"));
     }
     if at_mm >= 0.0 {
         return None;
     }
     match set_up.headstock_mm {
-        None => Some("inside the headstock's collet"),
-        Some(_) if machine.bush.as_ref().is_some_and(|b| at_mm > -b.land_mm) => Some("inside the bush"),
-        Some(headstock_mm) if at_mm < -headstock_mm => Some("inside the headstock's collet or behind it"),
+        None => Some(lang::text("reading-in-headstock")),
+        Some(_) if machine.bush.as_ref().is_some_and(|b| at_mm > -b.land_mm) => Some(lang::text("reading-in-bush")),
+        Some(headstock_mm) if at_mm < -headstock_mm => Some(lang::text("reading-behind-headstock")),
         Some(_) => None,
     }
 }

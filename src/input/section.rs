@@ -10,6 +10,7 @@ use crate::diag::Diag;
 use crate::fields;
 use crate::job::thread::Thread;
 use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
+use crate::{lang, say};
 
 const KEYS: [&str; 13] = [
     "length",
@@ -39,7 +40,7 @@ enum Word {
 /// Reads a section that begins at `from_mm`. The length is also returned alone: even if the rest of the section is
 /// wrong, the sections behind it then have their place.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, from_mm: f64) -> (Option<f64>, Option<Section>) {
-    let Some(map) = r.map(node, "the section", &KEYS) else {
+    let Some(map) = r.map(node, &KEYS) else {
         return (None, None);
     };
     let length = r.number(&map, &fields::LENGTH);
@@ -61,23 +62,22 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
     let kind = kind?;
     let what = match kind {
         SectionKind::Cylinder { .. } => None,
-        SectionKind::Thread(_) => Some("a thread"),
-        SectionKind::Taper { .. } => Some("a taper"),
-        SectionKind::Groove { .. } => Some("a groove"),
-        SectionKind::Knurl { .. } => Some("a knurl"),
-        SectionKind::Flats { .. } => Some("a section with flats"),
+        SectionKind::Thread(_) => Some(lang::text("section-is-thread")),
+        SectionKind::Taper { .. } => Some(lang::text("section-is-taper")),
+        SectionKind::Groove { .. } => Some(lang::text("section-is-groove")),
+        SectionKind::Knurl { .. } => Some(lang::text("section-is-knurl")),
+        SectionKind::Flats { .. } => Some(lang::text("section-has-flats")),
     };
     let grip = grip?.unwrap_or(what.is_none());
     if let (true, Some(what)) = (grip, what) {
-        let diag = Diag::new(format!("a grip needs a plain cylinder, this section is {what}"))
-            .help("set `grip: false`, or make the plain part a section of its own");
+        let diag = Diag::new(what).help(say!("section-grip-help"));
         r.complain(&map.place("grip"), diag);
         return None;
     }
     let given = interrupt?;
     let is_thread = matches!(kind, SectionKind::Thread(_));
     if is_thread && given.is_some_and(|interrupt| interrupt != Interrupt::Never) {
-        let diag = Diag::new("a thread is never interrupted").help("remove `interrupt` from this section");
+        let diag = Diag::new(say!("thread-interrupted")).help(say!("thread-interrupted-help"));
         r.complain(&map.place("interrupt"), diag);
         return None;
     }
@@ -110,15 +110,14 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     };
     let given: Vec<&str> = KINDS.into_iter().filter(|key| map.get(key).is_some()).collect();
     if map.get("sides").is_some() && !given.contains(&"across_flats") {
-        let diag = Diag::new("`sides` needs `across_flats`").help("write `across_flats: 17, sides: 6`");
+        let diag = Diag::new(say!("sides-alone")).help(say!("sides-alone-help"));
         r.complain(&map.place("sides"), diag);
         return None;
     }
     match given[..] {
         [] if KINDS.iter().any(|key| map.tried(key)) => None,
         [] => {
-            let diag = Diag::new("the section has no diameter")
-                .help("give `diameter`, `thread: M16x1.5`, `taper: [18, 22]`, or `across_flats` and `sides`");
+            let diag = Diag::new(say!("section-no-size")).help(say!("section-no-size-help"));
             r.complain(&map.at, diag);
             None
         }
@@ -131,8 +130,7 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
             })
         }
         _ if word.is_some() => {
-            let diag = Diag::new("a groove or a knurl takes `diameter` and nothing else of its kind")
-                .help("remove `kind`, or give `diameter` only");
+            let diag = Diag::new(say!("section-kind-size")).help(say!("section-kind-size-help"));
             r.complain(&map.place("kind"), diag);
             None
         }
@@ -140,8 +138,8 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
         ["taper"] => taper(r, map),
         ["across_flats"] | ["diameter", "across_flats"] => flats(r, map),
         _ => {
-            let diag = Diag::new(format!("the section has {} at once", given.join(" and ")))
-                .help("a section is one thing: split it, or keep one of them");
+            let diag =
+                Diag::new(say!("section-two-sizes", keys = given.join(", "))).help(say!("section-two-sizes-help"));
             r.complain(&given.get(1).map_or(map.at, |second| map.place(second)), diag);
             None
         }
@@ -162,7 +160,7 @@ fn taper(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     let node = r.required(map, "taper", "")?;
     let (front_mm, rear_mm) = r.pair(node, &fields::TAPER, "[18, 22]")?;
     if front_mm == rear_mm {
-        let diag = Diag::new("both ends of the taper are the same").help(format!("write `diameter: {front_mm}`"));
+        let diag = Diag::new(say!("taper-same")).help(say!("taper-same-help", diameter = front_mm.to_string()));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -175,29 +173,31 @@ fn flats(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     let diameter = r.number_maybe(map, &fields::DIAMETER);
     let (across_flats_mm, sides, diameter) = (across?, sides?, diameter?);
     if ![2.0, 4.0, 6.0, 8.0].contains(&sides) {
-        let diag = Diag::new(format!("`sides` is {sides}")).help("flats come as 2, 4, 6 or 8");
+        let diag = Diag::new(say!("sides-number", sides = sides.to_string())).help(say!("sides-number-help"));
         r.complain(&map.place("sides"), diag);
         return None;
     }
     let corners_mm = (sides > 2.0).then(|| across_flats_mm / (PI / sides).cos());
     let circle_mm = match (diameter, corners_mm) {
         (Some(diameter), _) if diameter <= across_flats_mm => {
-            let diag =
-                Diag::new(format!("flats {across_flats_mm} mm apart leave nothing of a diameter of {diameter} mm"))
-                    .help("`diameter` is larger than `across_flats`");
+            let diag = Diag::new(say!("flats-too-thick", diameter = diameter.to_string()))
+                .help(say!("flats-too-thick-help", across = across_flats_mm.to_string()));
             r.complain(&map.place("diameter"), diag);
             return None;
         }
         (Some(diameter), Some(corners)) if diameter > corners => {
-            let diag = Diag::new(format!("{diameter} mm is more than the {corners:.3} mm across the corners"))
-                .help("remove `diameter`: the bar is turned to the circle across the corners");
+            let diag = Diag::new(say!("flats-beyond-corners", diameter = diameter.to_string()))
+                .help(say!("flats-beyond-corners-help", corners = format!("{corners:.3}")));
             r.complain(&map.place("diameter"), diag);
             return None;
         }
         (Some(diameter), _) => diameter,
-        (None, Some(corners)) => r.settle(&map.place("across_flats"), fields::DIAMETER.check(corners))?,
+        (None, Some(corners)) => {
+            let field = fields::Field { what: "diameter across the corners of the flats", ..fields::DIAMETER };
+            r.settle(&map.place("across_flats"), field.check(corners))?
+        }
         (None, None) => {
-            let diag = Diag::new("two flats need the diameter they are cut on").help("add `diameter`");
+            let diag = Diag::new(say!("flats-without-diameter")).help(say!("flats-without-diameter-help"));
             r.complain(&map.at, diag);
             return None;
         }
@@ -224,11 +224,7 @@ fn tolerance(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance>
             if let (SectionKind::Thread(_), Node::Text(text)) = (kind, &node.value)
                 && text.starts_with(|c: char| c.is_ascii_digit())
             {
-                let diag = Diag::new(format!(
-                    "`{}` is a tolerance class of threads, which the plan does not use",
-                    shown(text)
-                ))
-                .help("remove `tolerance` from the thread");
+                let diag = Diag::new(say!("thread-class", class = shown(text))).help(say!("thread-class-help"));
                 r.complain(&node.referenced, diag);
                 return None;
             }
@@ -243,8 +239,7 @@ pub(super) fn tolerance_in(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f6
         Node::List(_) => {
             let (lower_mm, upper_mm) = r.pair(node, &fields::TOLERANCE, "[-0.05, 0]")?;
             if lower_mm >= upper_mm {
-                let diag = Diag::new(format!("the lower deviation {lower_mm} is not below the upper {upper_mm}"))
-                    .help("write `tolerance: [lower, upper]`, such as `[-0.05, 0]`");
+                let diag = Diag::new(say!("tolerance-order")).help(say!("tolerance-order-help"));
                 r.complain(&node.referenced, diag);
                 return None;
             }
@@ -252,8 +247,7 @@ pub(super) fn tolerance_in(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f6
             Some(Tolerance { lower_mm, upper_mm, label: format!("{}/{}", signed(upper_mm), signed(lower_mm)) })
         }
         Node::Number(_) => {
-            let diag =
-                Diag::new("`tolerance` is one number").help("write both deviations in mm: `tolerance: [-0.05, 0.05]`");
+            let diag = Diag::new(say!("tolerance-one-number")).help(say!("tolerance-one-number-help"));
             r.complain(&node.referenced, diag);
             None
         }

@@ -9,18 +9,19 @@ use super::{end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
 use crate::job::{BackWork, Feature, Section, Shaft};
+use crate::say;
 
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
 
 /// Reads the shaft. Assumptions go to the notes.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<Shaft> {
-    let map = r.map(node, "the shaft", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     let name = r.text_maybe(&map, "name");
     let drawing = r.text_maybe(&map, "drawing");
     let revision = r.text_maybe(&map, "revision");
     let material =
-        r.required(&map, "material", "a name such as C45, or a map").and_then(|node| material::read(r, node));
+        r.required(&map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let sections = sections(r, &map);
     let bow = r.number_or(&map, &fields::STRAIGHTNESS, None);
     let material = material.map(|(material, note)| {
@@ -28,7 +29,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
         material
     });
     if let (None, Some(bow)) = (map.get("straightness"), bow) {
-        notes.push(format!("Straightness of the turned shaft not given: {bow} mm per m assumed."));
+        notes.push(say!("note-straightness", bow = bow.to_string()));
     }
     let mut features: Vec<(Location, Feature)> = Vec::new();
     let mut complete = true;
@@ -71,7 +72,7 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
     let node = r.required(map, "sections", "a list from the front face to the part-off face")?;
     let items = r.list(node, "sections", SECTIONS_MAX)?;
     if items.is_empty() {
-        let diag = Diag::new("the shaft has no sections").help("write at least one: `- {length: 60, diameter: 12}`");
+        let diag = Diag::new(say!("shaft-no-sections")).help(say!("shaft-no-sections-help"));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -84,8 +85,8 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
     }
     let end_mm = from_mm?;
     if end_mm > SHAFT_LENGTH_MAX_MM {
-        let diag = Diag::new(format!("the sections add up to {end_mm} mm"))
-            .help(format!("a shaft is at most {SHAFT_LENGTH_MAX_MM} mm long; lengths are in mm"));
+        let diag = Diag::new(say!("shaft-too-long", length = end_mm.to_string()))
+            .help(say!("shaft-too-long-help", most = SHAFT_LENGTH_MAX_MM.to_string()));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -93,9 +94,8 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
 }
 
 fn back(r: &mut Reader, node: &Spanned<Node>) -> Option<BackWork> {
-    let map =
-        r.map(node, "the back-end work", &["name", "radial_force", "axial_force", "torque", "time_s", "tolerance"])?;
-    let name = r.text(&map, "name", "what is done");
+    let map = r.map(node, &["name", "radial_force", "axial_force", "torque", "time_s", "tolerance"])?;
+    let name = r.text(&map, "name", "the name of the work");
     let force = r.number_or(&map, &fields::BACK_RADIAL_FORCE, None);
     let axial = r.number_or(&map, &fields::BACK_AXIAL_FORCE, None);
     let torque = r.number_or(&map, &fields::BACK_TORQUE, None);

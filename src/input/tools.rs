@@ -22,7 +22,7 @@ pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> 
     let Some(node) = r.optional(machine, "tools")? else { return Some(None) };
     let mut keys: Vec<&'static str> = Place::ALL.iter().map(|p| p.key()).collect();
     keys.extend(["opposed", "turret"]);
-    let map = r.map(node, "`tools`", &keys)?;
+    let map = r.map(node, &keys)?;
     let counts = PLACES.map(|field| r.count(&map, field));
     let opposed = r.flag(&map, "opposed");
     let turret = match r.optional(&map, "turret") {
@@ -38,7 +38,7 @@ pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> 
 }
 
 fn turret(r: &mut Reader, node: &Spanned<Node>) -> Option<Turret> {
-    let map = r.map(node, "the turret", &["stations", "tools_per_station"])?;
+    let map = r.map(node, &["stations", "tools_per_station"])?;
     let stations = r.count(&map, &fields::TURRET_STATIONS);
     let tools = r.count(&map, &fields::TURRET_TOOLS);
     Some(Turret { stations: stations?, tools_per_station: tools? })

@@ -7,15 +7,14 @@ use super::reader::{Map, Reader, shown};
 use crate::diag::Diag;
 use crate::fields::{self, FAMILY_MAX, Field, nearest};
 use crate::job::{Range, Section, SectionKind, Shaft, Varied};
-
-const FORM: &str = "`length: {section: body, from: 200, to: 1200, step: 50}`";
+use crate::say;
 
 /// Reads the ranges, the one of the length first. Empty if the job has no `vary`.
 pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<Vec<Range>> {
     let Some(node) = r.optional(job, "vary")? else {
         return Some(Vec::new());
     };
-    let map = r.map(node, "`vary`", &["length", "diameter"])?;
+    let map = r.map(node, &["length", "diameter"])?;
     let length_fields = [&fields::VARY_LENGTH_FROM, &fields::VARY_LENGTH_TO, &fields::VARY_LENGTH_STEP];
     let diameter_fields = [&fields::VARY_DIAMETER_FROM, &fields::VARY_DIAMETER_TO, &fields::VARY_DIAMETER_STEP];
     let length = range(r, &map, Varied::Length, length_fields, shaft);
@@ -23,15 +22,14 @@ pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<V
     let ranges: Vec<Range> = length?.into_iter().chain(diameter?).collect();
     if ranges.is_empty() {
         if !map.tried("length") && !map.tried("diameter") {
-            let diag = Diag::new("`vary` names nothing to vary").help(format!("write {FORM}, `diameter`, or both"));
+            let diag = Diag::new(say!("vary-nothing")).help(say!("vary-nothing-help"));
             r.complain(&map.at, diag);
         }
         return None;
     }
     let parts = ranges.iter().map(Range::count).fold(1_usize, usize::saturating_mul);
     if parts > FAMILY_MAX {
-        let diag = Diag::new(format!("`vary` asks for {parts} parts"))
-            .help(format!("a family has at most {FAMILY_MAX}: take a larger `step`"));
+        let diag = Diag::new(say!("vary-too-many", parts = parts)).help(say!("vary-too-many-help", most = FAMILY_MAX));
         r.complain(&map.at, diag);
         return None;
     }
@@ -48,14 +46,14 @@ fn range(
     let Some(node) = r.optional(vary, varied.key())? else {
         return Some(None);
     };
-    let map = r.map(node, "the range", &["section", "from", "to", "step"])?;
-    let section = r.required(&map, "section", "the section's name, or its number from the front");
+    let map = r.map(node, &["section", "from", "to", "step"])?;
+    let section = r.required(&map, "section", "the name of the section, or its number from the front");
     let section = section.and_then(|node| section_of(r, node, varied, shaft?));
     let (from_mm, to_mm, step_mm) = (r.number(&map, from), r.number(&map, to), r.number(&map, step));
     let (from_mm, to_mm, step_mm) = (from_mm?, to_mm?, step_mm?);
     if from_mm > to_mm {
-        let diag = Diag::new(format!("the {} goes from {from_mm} to {to_mm} mm", varied.key()))
-            .help("`to` is not smaller than `from`");
+        let diag = Diag::new(say!("vary-backwards", from = from_mm.to_string(), to = to_mm.to_string()))
+            .help(say!("vary-backwards-help"));
         r.complain(&map.place("to"), diag);
         return None;
     }
@@ -75,15 +73,15 @@ fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaf
         ([], None) => {
             let names: Vec<&str> = shaft.sections.iter().filter_map(|s| s.name.as_deref()).collect();
             let help = match nearest(&text, names.iter().copied()) {
-                Some(near) => format!("did you mean `{near}`?"),
-                None => format!("give a section's `name`, or its number from the front, 1 to {}", shaft.sections.len()),
+                Some(near) => say!("did-you-mean", near = near),
+                None => say!("section-unknown-help", most = shaft.sections.len()),
             };
-            r.complain(&node.referenced, Diag::new(format!("no section is called `{}`", shown(&text))).help(help));
+            r.complain(&node.referenced, Diag::new(say!("section-unknown", name = shown(&text))).help(help));
             return None;
         }
         ([first, ..], _) => {
-            let diag = Diag::new(format!("{} sections are called `{}`", named.len(), shown(&text)))
-                .help(format!("name them apart, or write the number from the front: `section: {}`", first + 1));
+            let diag = Diag::new(say!("sections-same-name", count = named.len(), name = shown(&text)))
+                .help(say!("sections-same-name-help", number = first + 1));
             r.complain(&node.referenced, diag);
             return None;
         }
@@ -92,8 +90,8 @@ fn section_of(r: &mut Reader, node: &Spanned<Node>, varied: Varied, shaft: &Shaf
     let plain =
         matches!(section.kind, SectionKind::Cylinder { .. } | SectionKind::Groove { .. } | SectionKind::Knurl { .. });
     if varied == Varied::Diameter && !plain {
-        let diag = Diag::new(format!("{} has no plain diameter to vary", section.label(index)))
-            .help("a thread, a taper or flats can vary in length only");
+        let diag =
+            Diag::new(say!("vary-no-diameter", section = section.label(index))).help(say!("vary-no-diameter-help"));
         r.complain(&node.referenced, diag);
         return None;
     }
@@ -107,12 +105,9 @@ pub(super) fn note(ranges: &[Range], varied: &[(&Range, f64)]) -> Option<String>
     }
     if varied.is_empty() {
         let all: Vec<String> = ranges.iter().map(Range::text).collect();
-        return Some(format!(
-            "The job varies {}: planned here with the values of its sections; `spanhold batch` plans the whole range.",
-            all.join(", and ")
-        ));
+        return Some(say!("note-family", ranges = all.join("; ")));
     }
     let all: Vec<String> =
         varied.iter().map(|(range, mm)| format!("{} of {} {mm} mm", range.varied.key(), range.label)).collect();
-    Some(format!("One part of a family: {}.", all.join(", ")))
+    Some(say!("note-part-of-family", sizes = all.join(", ")))
 }

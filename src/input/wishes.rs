@@ -7,6 +7,7 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields::{self, WISHES_MAX, nearest};
 use crate::job::{HandOverWish, NeverGrip, Section, Shaft, Wishes};
+use crate::say;
 
 const KEYS: [&str; 3] = ["hand_over_at", "never_grip", "at_most_hand_overs"];
 
@@ -15,7 +16,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<W
     let Some(node) = r.optional(job, "wishes")? else {
         return Some(Wishes::default());
     };
-    let map = r.map(node, "`wishes`", &KEYS)?;
+    let map = r.map(node, &KEYS)?;
     let hand_overs = hand_overs(r, &map, shaft);
     let never_grip = never_grip(r, &map, shaft);
     let at_most = at_most(r, &map);
@@ -23,9 +24,8 @@ pub(super) fn read(r: &mut Reader, job: &Map, shaft: Option<&Shaft>) -> Option<W
     if let Some(most) = at_most_hand_overs
         && most < hand_overs.len()
     {
-        let diag =
-            Diag::new(format!("`at_most_hand_overs` is {most}, but `hand_over_at` asks for {}", hand_overs.len()))
-                .help("allow as many hand-overs as are wished, or wish for fewer");
+        let diag = Diag::new(say!("wish-too-few", most = most, wished = hand_overs.len()))
+            .help(say!("wish-too-few-help", wished = hand_overs.len()));
         r.complain(&map.place("at_most_hand_overs"), diag);
         return None;
     }
@@ -43,7 +43,7 @@ fn hand_overs(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<Ha
             continue;
         };
         if wishes.iter().any(|w| w.at_mm == wish.at_mm) {
-            let diag = Diag::new(format!("a hand-over at {} mm is wished twice", wish.at_mm)).help("keep one of them");
+            let diag = Diag::new(say!("wish-twice", at = wish.at_mm.to_string())).help(say!("wish-twice-help"));
             r.complain(&item.referenced, diag);
             complete = false;
         } else {
@@ -57,7 +57,7 @@ fn hand_overs(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<Ha
 fn hand_over(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Option<HandOverWish> {
     let (at_mm, at, nose) = match &item.value {
         Node::Map(_) => {
-            let map = r.map(item, "the wished hand-over", &["at", "nose"])?;
+            let map = r.map(item, &["at", "nose"])?;
             let at_mm = r.number(&map, &fields::WISH_AT);
             let nose = r.number_maybe(&map, &fields::WISH_NOSE);
             (at_mm?, map.place("at"), nose?.map(|nose_mm| (nose_mm, map.place("nose"))))
@@ -67,8 +67,8 @@ fn hand_over(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Opt
     if let Some(shaft) = shaft {
         let length = shaft.length_mm();
         if at_mm <= 0.0 || at_mm >= length {
-            let diag = Diag::new(format!("a hand-over at {at_mm} mm is wished, off the shaft"))
-                .help(format!("the shaft goes from 0 to {length} mm; a hand-over is made between its ends"));
+            let diag = Diag::new(say!("wish-off-shaft", at = at_mm.to_string()))
+                .help(say!("wish-off-shaft-help", length = length.to_string()));
             r.complain(&at, diag);
             return None;
         }
@@ -76,8 +76,8 @@ fn hand_over(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Opt
     if let Some((nose_mm, place)) = &nose
         && *nose_mm > at_mm
     {
-        let diag = Diag::new(format!("at {at_mm} mm the nose is wished at {nose_mm} mm, which is not turned yet"))
-            .help("the counter-spindle takes hold of what is finished: `nose` is at most `at`");
+        let diag = Diag::new(say!("wish-nose", nose = nose_mm.to_string()))
+            .help(say!("wish-nose-help", most = at_mm.to_string()));
         r.complain(place, diag);
         return None;
     }
@@ -109,8 +109,8 @@ fn stretch(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Optio
     if let Node::List(_) = item.value {
         let (from_mm, to_mm) = r.pair(item, &fields::WISH_NEVER_GRIP, "[[120, 140]]")?;
         if from_mm >= to_mm {
-            let diag = Diag::new(format!("a stretch from {from_mm} to {to_mm} mm"))
-                .help("write the front end first: `[120, 140]`");
+            let diag = Diag::new(say!("wish-backwards", from = from_mm.to_string(), to = to_mm.to_string()))
+                .help(say!("wish-backwards-help"));
             r.complain(&item.referenced, diag);
             return None;
         }
@@ -129,11 +129,9 @@ fn stretch(r: &mut Reader, item: &Spanned<Node>, shaft: Option<&Shaft>) -> Optio
         return Some(Some(whole(found)));
     }
     let names = shaft.sections.iter().filter_map(|s| s.name.as_deref());
-    let meant = nearest(&text, names).map_or(String::new(), |near| format!("did you mean `{near}`? "));
-    let diag = Diag::new(format!("the shaft has no section `{text}`")).help(format!(
-        "{meant}name a section, give its number (1 to {}), or two places: `[120, 140]`",
-        shaft.sections.len()
-    ));
+    let meant = nearest(&text, names).map_or(String::new(), |near| say!("did-you-mean", near = near) + " ");
+    let diag = Diag::new(say!("section-unknown", name = text))
+        .help(meant + &say!("wish-section-help", most = shaft.sections.len()));
     r.complain(&item.referenced, diag);
     None
 }
@@ -143,7 +141,8 @@ fn at_most(r: &mut Reader, map: &Map) -> Option<Option<usize>> {
     if let Some(most) = most
         && most.fract() != 0.0
     {
-        let diag = Diag::new(format!("`at_most_hand_overs` is {most}")).help("write a whole number");
+        let diag = Diag::new(say!("number-not-whole", value = most.to_string()))
+            .help(say!("number-not-whole-help", meaning = fields::WISH_AT_MOST.what));
         r.complain(&map.place("at_most_hand_overs"), diag);
         return None;
     }

@@ -144,7 +144,7 @@ fn an_overhang_by_hand_gives_its_collet_back() {
     assert!((k - 100.0).abs() < 0.01, "{k}");
     // d ln k = -dδ / 85 µm, and δ is known to hypot(0.5, 0.02 · 125.5) = 2.56 µm.
     assert!((error - 2.5591 / 85.0).abs() < 1e-4, "{error}");
-    assert!(fitted.notes.iter().any(|n| n.contains("nothing is left")), "{:?}", fitted.notes);
+    assert!(fitted.notes.iter().any(|n| n.contains("as many readings as stiffnesses")), "{:?}", fitted.notes);
 }
 
 fn refused(text: &str) -> Diag {
@@ -172,11 +172,11 @@ fn without(text: &str, name: &str) -> String {
 fn without_a_grip_the_counter_spindle_is_refused_and_leaving_it_out_helps() {
     let text = without(&text(), "held in front");
     let diag = refused(&text);
-    assert_eq!(diag.what, "no set-up holds the bar in the counter-spindle, whose stiffness is to be fitted");
+    assert_eq!(diag.what, "No set-up holds the bar in the counter-spindle, so its stiffness cannot be found");
     let place = diag.place.as_ref().expect("a place");
     assert_eq!((place.line, place.column), (8, 1));
     let help = diag.help.expect("advice");
-    assert!(help.contains("`grip: ") && help.ends_with("or write `fit: [bush, headstock]`"), "{help}");
+    assert!(help.contains("`grip: ") && help.ends_with("Or write `fit: [bush, headstock]`"), "{help}");
     let fitted = fit(&read(&text.replace("set_ups:", "fit: [bush, headstock]\nset_ups:")).expect("good"));
     assert_eq!(fitted.expect("determined").supports.len(), 2);
 }
@@ -192,7 +192,7 @@ fn the_advised_reading_makes_it_known_as_well_as_told() {
     let first = measured(&read(&base).expect("good"), [bush, head, counter], || 0.0).set_ups[0].dial[0].deflection_um;
     let base = base.replace("deflection: 1}", &format!("deflection: {first:.3}}}"));
     let diag = refused(&base);
-    assert_eq!(diag.what, "the readings do not determine the stiffnesses of bush and headstock");
+    assert_eq!(diag.what, "These readings are not enough for the stiffness of: bush, headstock");
     let help = diag.help.expect("advice");
     let value = |before: &str| {
         let rest = help.split(before).nth(1).unwrap_or_else(|| panic!("{before}: {help}"));
@@ -216,7 +216,10 @@ fn readings_in_the_wrong_unit_are_refused_by_name() {
     let line = text.lines().find(|l| l.contains("deflection") && l.contains("at: 60")).expect("a reading");
     let in_mm = line.split("deflection: ").next().expect("head").to_string() + "deflection: 0.02}";
     let diag = refused(&text.replacen(line, &in_mm, 1));
-    assert!(diag.what.starts_with("no stiffness explains the readings; farthest off is dial reading 2"), "{diag}");
+    assert!(
+        diag.what.starts_with("No stiffness agrees with the readings. The largest difference is at dial reading 2"),
+        "{diag}"
+    );
     assert!(diag.help.expect("advice").contains("units (N, mm, µm, Hz)"));
 }
 
@@ -232,30 +235,35 @@ fn what_is_wrong_is_told_with_line_and_column() {
         (
             "headstock: 80",
             "headstock: 20",
-            ":10:16: error: the headstock's nose stands 20 mm from the bush face (on `long bed 32` it stands 60 to 380 mm from it)",
+            ", line 10, column 16, headstock: 20 mm from the bush face is out of the \
+             travel of `long bed 32`. Write a distance from 60 to 380 mm.",
         ),
-        ("holding: no_bush", "holding: no_bush\n    headstock: 80", "`headstock` has no meaning without the bush"),
-        ("at: 15,", "at: -15,", ":13:25: error: `at: -15` is inside the bush"),
-        ("at: 15,", "at: -90,", "`at: -90` is inside the headstock's collet or behind it"),
-        ("at: 15,", "at: 170,", "`at: 170` is beyond the front end of the bar"),
-        ("at: 80,", "at: 95,", "`at: 95` is inside the counter-spindle"),
-        ("load: 400", "load: 400 N", "`load` is written with `N` behind the number"),
+        (
+            "holding: no_bush",
+            "holding: no_bush\n    headstock: 80",
+            "headstock: The place of the headstock is not used without the guide bush",
+        ),
+        ("at: 15,", "at: -15,", ", line 13, column 25, at: This place is inside the bush."),
+        ("at: 15,", "at: -90,", "at: This place is inside the headstock collet or behind it"),
+        ("at: 15,", "at: 170,", "at: This place is beyond the front end of the bar"),
+        ("at: 80,", "at: 95,", "at: This place is inside the counter-spindle"),
+        ("load: 400", "load: 400 N", "load: `400 N` has a unit. Write 400."),
         (
             "front: 160\n    grip: 90",
             "front: 100\n    grip: 90",
-            "the bar ends 100 mm from the bush face, inside the collet",
+            "The bar ends 100 mm from the bush face, inside the collet",
         ),
-        ("grip: 90", "grip: 10", "the counter-spindle's nose stands 10 mm from the bush face"),
-        ("grip: 90", "grip: 90\n    collet: \"18\"", "collet 18 does not hold the bar of 22 mm"),
-        ("grip: 90", "collet: \"22\"", "`collet` is given, but no `grip`"),
-        ("diameter: 22 ", "diameter: 35 ", "a bar of 35 mm does not pass the guide bush, which takes 32 mm"),
-        ("diameter: 22 ", "diameter: 20 ", "no collet of the machine holds the bar of 20 mm"),
-        ("errors:", "fit: [bsh]\nerrors:", "`fit` lists `bsh`"),
-        ("errors:", "fit: [bush, bush]\nerrors:", "`fit` lists `bush` twice"),
+        ("grip: 90", "grip: 10", "grip: 10 mm from the bush face is out of the travel"),
+        ("grip: 90", "grip: 90\n    collet: \"18\"", "The collet `18` does not clamp a bar of 22 mm"),
+        ("grip: 90", "collet: \"22\"", "`collet` is given without `grip`"),
+        ("diameter: 22 ", "diameter: 35 ", "A bar of 35 mm is too thick: `bush` takes at most 32 mm"),
+        ("diameter: 22 ", "diameter: 20 ", "No collet of the machine clamps a bar of 20 mm"),
+        ("errors:", "fit: [bsh]\nerrors:", "`bsh` is not a value of `fit`"),
+        ("errors:", "fit: [bush, bush]\nerrors:", "`bush` is given twice"),
         ("errors:", "fit: []\nerrors:", "`fit` is empty"),
-        ("deflection:", "deflexion:", "did you mean `deflection`?"),
+        ("deflection:", "deflexion:", "Did you mean `deflection`?"),
         ("material: C45", "material: C54", "no material `C54`"),
-        ("../machines/long-bed-32.yaml", "nowhere.yaml", "no file"),
+        ("../machines/long-bed-32.yaml", "nowhere.yaml", "does not exist"),
     ] {
         let told = told(from, to);
         assert!(told.contains(wanted), "{to}: {told}");
@@ -263,11 +271,11 @@ fn what_is_wrong_is_told_with_line_and_column() {
     let zero = text.lines().find(|l| l.contains("deflection") && l.contains("at: 15")).expect("a reading");
     let against = zero.split("deflection: ").next().expect("head").to_string() + "deflection: -3}";
     let diags = read(&text.replacen(zero, &against, 1)).expect_err("against the load");
-    assert_eq!(diags[0].what, "the bar does not give way where it is loaded");
+    assert_eq!(diags[0].what, "The deflection at the load is not more than 0");
     let none = read("machine: ../machines/long-bed-32.yaml\nmaterial: C45\ndiameter: 22\nset_ups: []\n");
     assert_eq!(none.expect_err("empty")[0].what, "`set_ups` is empty");
     let bare = read(&(text.split("    dial:").next().expect("head").to_string() + "\n"));
-    assert_eq!(bare.expect_err("bare")[0].what, "bush, front free has no reading");
+    assert_eq!(bare.expect_err("bare")[0].what, "The set-up has no reading");
 }
 
 /// Prints the demo's readings anew: `cargo test --test answers fit -- --ignored --nocapture`.

@@ -219,7 +219,7 @@ fn a_file_of_something_else_is_left_as_it_is() {
         std::fs::write(dir.path().join("other.jsonl"), text).expect("written");
         let called = call_with(&names, "other.jsonl");
         assert_eq!(called.status, 2);
-        assert!(called.err.contains("line 1 of other.jsonl is not a line of `batch`"), "{}", called.err);
+        assert!(called.err.contains("Line 1 of `other.jsonl` is not a line of `batch`"), "{}", called.err);
         assert_eq!(std::fs::read_to_string(dir.path().join("other.jsonl")).expect("there"), text);
     }
     assert_eq!(call_with(&names, "lines.jsonl").status, 2);
@@ -228,15 +228,15 @@ fn a_file_of_something_else_is_left_as_it_is() {
     let called = call_with(&other, "lines.jsonl");
     assert_eq!(called.status, 2);
     assert!(
-        called.err.contains("line 1 of lines.jsonl is of job-0.yaml, where this call has job-2.yaml"),
+        called.err.contains("Line 1 of `lines.jsonl` is the result of job-0.yaml, but this call has job-2.yaml there"),
         "{}",
         called.err
     );
     let fewer = call_with(&names[..1], "lines.jsonl");
-    assert!(fewer.err.contains("where this call has nothing more"), "{}", fewer.err);
+    assert!(fewer.err.contains("this call has no more jobs"), "{}", fewer.err);
     assert_eq!(std::fs::read_to_string(dir.path().join("lines.jsonl")).expect("there"), before);
     let done = call_with(&names, "lines.jsonl");
-    assert!(done.err.starts_with("3 lines, 3 of them from before"), "{}", done.err);
+    assert!(done.err.starts_with("3 lines (3 from the interrupted call) in "), "{}", done.err);
     assert_eq!(std::fs::read_to_string(dir.path().join("lines.jsonl")).expect("there"), before);
 }
 
@@ -284,7 +284,7 @@ fn a_family_is_planned_part_by_part_and_drawn() {
         assert!(titles.contains(&told.as_str()), "{told} is not in {titles:?}");
     }
     let nominal = super::call_in(dir.path(), ["plan", "family.yaml"]);
-    assert!(nominal.out.contains("planned here with the values of its sections"), "{}", nominal.out);
+    assert!(nominal.out.contains("This plan uses the values of the sections"), "{}", nominal.out);
 }
 
 #[test]
@@ -301,11 +301,11 @@ fn one_varied_size_is_drawn_as_a_curve_and_what_has_no_map_is_told() {
     assert_eq!(again.status, 0);
     assert_eq!(std::fs::read_to_string(dir.path().join("again.svg")).expect("drawn"), svg);
     for (args, says) in [
-        (vec!["batch", "bench-12.yaml", "--map", "m.svg"], "varies nothing"),
-        (vec!["batch", "family.yaml", "family.yaml", "--map", "m.svg"], "one job on one machine"),
+        (vec!["batch", "bench-12.yaml", "--map", "m.svg"], "has no `vary`"),
+        (vec!["batch", "family.yaml", "family.yaml", "--map", "m.svg"], "one job and one machine"),
         (vec!["batch", "-", "--map", "m.svg"], "not stdin"),
         (vec!["batch", "family.yaml", "--resume"], "--out"),
-        (vec!["batch", "-", "-"], "stdin stands twice"),
+        (vec!["batch", "-", "-"], "Stdin (`-`) is given twice"),
     ] {
         let called = super::call_in(dir.path(), &args);
         assert_eq!((called.status, called.out.as_str()), (2, ""), "{args:?}");

@@ -40,27 +40,27 @@ fn what_a_job_names_is_read_and_not_written_over() {
     let dir = folder();
     for option in ["--out", "--map"] {
         for machine in ["bench-12.yaml", "./bench-12.yaml"] {
-            refused(dir.path(), &["batch", "job.yaml", option, machine], "written over");
+            refused(dir.path(), &["batch", "job.yaml", option, machine], "would be overwritten");
         }
     }
     std::fs::copy(dir.path().join("job.yaml"), dir.path().join("plan.json")).expect("copied");
-    refused(dir.path(), &["plan", "plan.json", "--out", "."], "written over");
+    refused(dir.path(), &["plan", "plan.json", "--out", "."], "would be overwritten");
     std::fs::copy(dir.path().join("bench-12.yaml"), dir.path().join("plan.svg")).expect("copied");
-    refused(dir.path(), &["plan", "job.yaml", "--machine", "plan.svg", "--out", "."], "written over");
+    refused(dir.path(), &["plan", "job.yaml", "--machine", "plan.svg", "--out", "."], "would be overwritten");
 }
 
 #[test]
 fn lines_and_maps_are_written_over_their_like_alone() {
     let dir = folder();
     std::fs::write(dir.path().join("notes.txt"), "of my own\n").expect("written");
-    refused(dir.path(), &["batch", "job.yaml", "--out", "notes.txt"], "holds no lines");
+    refused(dir.path(), &["batch", "job.yaml", "--out", "notes.txt"], "does not have lines of `batch`");
     std::fs::copy(jobs().join(GOOD), dir.path().join("family.yaml")).expect("copied");
     let vary = "\nvary: {length: {section: 1, from: 10, to: 20, step: 10}}\n";
     let mut family = std::fs::File::options().append(true).open(dir.path().join("family.yaml")).expect("there");
     family.write_all(vary.as_bytes()).expect("written");
-    refused(dir.path(), &["batch", "family.yaml", "--map", "notes.txt"], "holds no drawing");
+    refused(dir.path(), &["batch", "family.yaml", "--map", "notes.txt"], "is not a drawing");
     // Twice the same place is one too few, however it is written.
-    refused(dir.path(), &["batch", "family.yaml", "--out", "o.svg", "--map", "./o.svg"], "would both be");
+    refused(dir.path(), &["batch", "family.yaml", "--out", "o.svg", "--map", "./o.svg"], "have the same file");
     // Their like, and what is empty, is written anew.
     std::fs::write(dir.path().join("lines"), "").expect("written");
     for _ in 0..2 {
@@ -88,9 +88,9 @@ fn a_link_is_another_spelling() {
     std::fs::hard_link(dir.path().join("bench-12.yaml"), dir.path().join("hard")).expect("linked");
     symlink("later.svg", dir.path().join("to-later")).expect("linked");
     for link in ["soft", "hard"] {
-        refused(dir.path(), &["batch", "job.yaml", "--out", link], "written over");
+        refused(dir.path(), &["batch", "job.yaml", "--out", link], "would be overwritten");
     }
-    refused(dir.path(), &["batch", "job.yaml", "--out", "later.svg", "--map", "to-later"], "would both be");
+    refused(dir.path(), &["batch", "job.yaml", "--out", "later.svg", "--map", "to-later"], "have the same file");
 }
 
 /// The second call is refused while the first writes, whichever way it was called, and may go on behind it.
@@ -106,7 +106,7 @@ fn two_calls_do_not_write_into_one_file() {
     until("the first has written a line", || std::fs::read(dir.path().join("lines")).is_ok_and(|b| b.ends_with(b"\n")));
     for more in [&["--resume"][..], &[]] {
         let args = [&["batch", "job.yaml", "--out", "lines"], more].concat();
-        refused(dir.path(), &args, "another call is writing into lines");
+        refused(dir.path(), &args, "Another call is writing into `lines`");
     }
     drop(feed);
     let ended = first.output();

@@ -27,7 +27,7 @@ fn a_stored_plan_is_still_proven() {
     let path = dir.path().join("plan.json");
     let called = call(["recheck".as_ref(), path.as_os_str(), GOOD.as_ref()]);
     assert_eq!((called.status, called.err.as_str()), (0, ""));
-    assert!(called.out.starts_with("STILL PROVEN") && called.out.contains("the inputs are the same"), "{}", called.out);
+    assert!(called.out.starts_with("STILL PROVEN") && called.out.contains("have not changed"), "{}", called.out);
     assert!(called.out.lines().all(|l| l.chars().count() <= super::COLUMNS), "{}", called.out);
     let called = recheck(&plan);
     assert_eq!(called.status, 0);
@@ -95,7 +95,7 @@ fn a_margin_that_has_changed_is_told_in_text_and_json() {
     let path = dir.path().join("plan.json");
     std::fs::write(&path, plan.to_string()).expect("written");
     let called = call(["recheck".as_ref(), path.as_os_str(), GOOD.as_ref()]);
-    assert!(called.status == 0 && called.out.contains("the margin has changed"), "{}", called.out);
+    assert!(called.status == 0 && called.out.contains("The margin has changed"), "{}", called.out);
 }
 
 /// A changed remark changes the digest and nothing else.
@@ -107,7 +107,7 @@ fn a_plan_still_holds_when_the_job_changes_nothing_of_it() {
     let plan = kept.path().join("plan.json");
     let called = call_in(dir.path(), ["recheck".as_ref(), plan.as_os_str(), "job.yaml".as_ref()]);
     assert_eq!(called.status, 0, "{}", called.out);
-    assert!(called.out.contains("the inputs have changed since"), "{}", called.out);
+    assert!(called.out.contains("The job or the machine has changed"), "{}", called.out);
 }
 
 #[test]
@@ -174,7 +174,7 @@ fn a_file_that_is_no_plan_is_wrong_input() {
         std::fs::write(&path, text).expect("written");
         let called = call(["recheck".as_ref(), path.as_os_str(), GOOD.as_ref()]);
         assert_eq!((called.status, called.out.as_str()), (2, ""), "{name}");
-        assert!(called.err.contains(name) && called.err.contains("help"), "{name}: {}", called.err);
+        assert!(called.err.contains(name) && called.err.contains("Give the plan.json"), "{name}: {}", called.err);
     }
 }
 

@@ -60,7 +60,7 @@ fn on_a_full_disk_nothing_is_left_and_the_old_stays() {
         "{err}"
     );
     assert_eq!(err.matches("No space left").count(), 2, "{err}");
-    assert_eq!(err.matches("error: ").count(), 2, "{err}");
+    assert_eq!(err.matches("cannot be written").count(), 2, "{err}");
 }
 
 #[test]
@@ -110,7 +110,10 @@ fn a_result_that_could_not_be_printed_is_no_result() {
         let output = Running::start(&mut command).output();
         let err = text(&output.stderr);
         assert_eq!(output.status.code(), Some(2), "{args:?}: {err}");
-        assert_eq!(err.matches("error: ").count(), 1, "{args:?}: {err}");
+        assert!(
+            err.lines().count() == 1 && err.contains("could not be printed") || err.contains("cannot be written"),
+            "{args:?}: {err}"
+        );
     }
 }
 
@@ -124,7 +127,7 @@ fn nothing_is_written_over_what_is_read_or_in_the_place_of_a_device() {
     for option in ["--out", "--map"] {
         let called = call(["batch".as_ref(), job.as_os_str(), option.as_ref(), other_way.as_os_str()]);
         assert_eq!(called.status, 2, "{option}: {}", called.err);
-        assert!(called.err.contains("written over"), "{option}: {}", called.err);
+        assert!(called.err.contains("would be overwritten"), "{option}: {}", called.err);
     }
     assert_eq!(std::fs::read(&job).expect("readable"), before);
     // A device or a folder in the place of the map is told before the work, not behind it.
@@ -132,7 +135,7 @@ fn nothing_is_written_over_what_is_read_or_in_the_place_of_a_device() {
     for place in [device, dir.path()] {
         let called = call(["batch".as_ref(), GOOD.as_ref(), "--map".as_ref(), place.as_os_str()]);
         assert_eq!((called.status, called.out.as_str()), (2, ""), "{}", called.err);
-        assert!(called.err.contains("not a file"), "{}", called.err);
+        assert!(called.err.contains("is a folder") || called.err.contains("not a file"), "{}", called.err);
     }
     assert_eq!(names(dir.path()), ["job.yaml"]);
 }
@@ -190,7 +193,7 @@ fn an_interrupted_batch_leaves_whole_lines_and_says_so() {
     let err = text(&output.stderr);
     assert_eq!(output.status.code(), Some(130), "{err}");
     assert_eq!(err.trim_end().lines().count(), 1, "{err}");
-    assert!(err.starts_with("interrupted") && err.contains("lines.jsonl") && err.contains("--resume"), "{err}");
+    assert!(err.starts_with("Interrupted") && err.contains("lines.jsonl") && err.contains("--resume"), "{err}");
     let written = std::fs::read_to_string(&lines).expect("readable");
     assert!(written.ends_with("}\n") && count() >= 3);
     for line in written.lines() {

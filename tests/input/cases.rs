@@ -117,13 +117,9 @@ fn the_long_form_shows_the_line_with_a_marker_and_the_help() {
     let text = job_of("  sections:\n    - {length: 34 mm, diameter: 12}");
     let shown = render(&errors(&text));
     let wanted = "\
-error: `length` is written with `mm` behind the number
- --> job.yaml:4:16
-  |
-4 |     - {length: 34 mm, diameter: 12}
-  |                ^^^^^
-  |
-  = help: numbers are plain mm: write `length: 34`, converted where the unit is another
+job.yaml, line 4, column 16, length: `34 mm` has a unit. Write 34.
+    - {length: 34 mm, diameter: 12}
+               ~~~~~
 ";
     assert_eq!(shown, wanted);
 }

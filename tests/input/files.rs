@@ -10,12 +10,12 @@ use crate::{errors, job, job_of, only};
 #[test]
 fn a_missing_file_a_directory_and_an_empty_file_are_told_apart() {
     let dir = tempfile::tempdir().expect("a directory");
-    assert!(only(read_job(&dir.path().join("none.yaml")).expect_err("missing")).contains("no file"));
-    assert!(only(read_job(dir.path()).expect_err("directory")).contains("is a directory"));
+    assert!(only(read_job(&dir.path().join("none.yaml")).expect_err("missing")).contains("does not exist"));
+    assert!(only(read_job(dir.path()).expect_err("directory")).contains("is a folder"));
     for content in ["", " \n\n", "\u{feff}", "# nothing but a remark\n", "---\n"] {
         let path = dir.path().join("empty.yaml");
         fs::write(&path, content).expect("written");
-        assert!(only(read_job(&path).expect_err("empty")).contains("the file is empty"), "{content:?}");
+        assert!(only(read_job(&path).expect_err("empty")).contains("The file is empty"), "{content:?}");
     }
 }
 
@@ -24,7 +24,7 @@ fn a_file_that_is_not_utf_8_is_told_with_its_line() {
     let dir = tempfile::tempdir().expect("a directory");
     let path = dir.path().join("latin.yaml");
     fs::write(&path, b"shaft:\n  name: B\xfcgelwelle\n").expect("written");
-    assert!(only(read_job(&path).expect_err("latin-1")).contains("not UTF-8 text (first fault in line 2)"));
+    assert!(only(read_job(&path).expect_err("latin-1")).contains("not UTF-8 text (first error in line 2)"));
 }
 
 #[test]
@@ -57,9 +57,10 @@ fn another_machine_file_takes_the_place_of_the_jobs() {
     let machine = Path::new("tests/cases/machines/small.yaml");
     let job = read_job_with(&path, Some(machine)).unwrap_or_else(|diags| panic!("{}", render(&diags)));
     assert_eq!(job.machine.name, "small sliding-head lathe");
-    assert!(only(read_job(&path).expect_err("no such machine")).contains("no file"));
+    assert!(only(read_job(&path).expect_err("no such machine")).contains("does not exist"));
     assert!(
-        only(read_job_with(&path, Some(Path::new("nowhere.yaml"))).expect_err("no such machine")).contains("no file")
+        only(read_job_with(&path, Some(Path::new("nowhere.yaml"))).expect_err("no such machine"))
+            .contains("does not exist")
     );
 }
 

@@ -56,12 +56,14 @@ fn what_is_left_out_gets_its_default() {
     assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![10.0], 3.0, 8.0));
     assert_eq!(m.counter_spindle.as_ref().map(|c| c.friction), Some(0.15));
     assert!(
-        job.notes.iter().any(|n| n.contains("160 m/min assumed, the middle of the usual 100 to 220")),
+        job.notes
+            .iter()
+            .any(|n| n.contains("160 m/min is assumed, the middle of the usual range for C45 (100 to 220 m/min)")),
         "{:?}",
         job.notes
     );
     assert!(job.notes.iter().any(|n| n.contains("kc1.1 2220") && n.contains("not re-read")), "{:?}", job.notes);
-    assert!(job.notes.iter().any(|n| n.contains("0.3 mm per m assumed")), "{:?}", job.notes);
+    assert!(job.notes.iter().any(|n| n.contains("0.3 mm per m is assumed")), "{:?}", job.notes);
     assert!(job.rates.is_none() && job.stock.tolerance.is_none());
 }
 
@@ -144,12 +146,13 @@ fn a_section_that_stays_as_drawn_is_told_where_the_bar_does_not_keep_it() {
     let told = |bar: &str, section: &str| {
         let text = job_of(&format!("  sections: [{{length: 60, diameter: 16, {section}}}]"));
         let notes = job(&text.replace("stock: {diameter: 16}", &format!("stock: {{diameter: 16{bar}}}"))).notes;
-        notes.into_iter().filter(|n| n.contains("stays as the bar is drawn")).collect::<Vec<_>>()
+        notes.into_iter().filter(|n| n.contains("has the diameter of the bar and is not turned")).collect::<Vec<_>>()
     };
     let one = told(", tolerance: h11", "tolerance: h7, name: seat");
-    let wanted = "Section 1 (seat) stays as the bar is drawn: h7 asks for Ø15.982 to 16.000 mm, the bar's h11 gives Ø15.890 to 16.000 mm: ";
+    let wanted = "Section 1 (seat) has the diameter of the bar and is not turned. Its tolerance h7 allows Ø15.982 \
+        to 16.000 mm, but the bar tolerance h11 gives Ø15.890 to 16.000 mm. ";
     assert!(one.len() == 1 && one[0].starts_with(wanted), "{one:?}");
-    assert!(told("", "tolerance: h7")[0].contains("the bar's tolerance is not given"));
+    assert!(told("", "tolerance: h7")[0].contains("the tolerance of the bar is not given"));
     for (bar, section) in [(", tolerance: h7", "tolerance: h7"), (", tolerance: h11", "ra: 3.2"), ("", "ra: 3.2")] {
         assert!(told(bar, section).is_empty(), "{bar} {section}");
     }

@@ -174,7 +174,7 @@ fn a_bar_of_the_finished_size_is_not_cut() {
     // A hair above the finished size is cut, a hair below is refused.
     let _ = Sized::new(12.0, "{length: 40, diameter: 11.999999}").made();
     let told = Sized::new(12.0, "{length: 40, diameter: 12.000001}").answer();
-    assert!(told.expect_err("thicker than the bar").contains("thinner"));
+    assert!(told.expect_err("thicker than the bar").contains("too thin"));
 }
 
 /// Shoulders, ends of grooves, moments of holes and stations of the even grid at one place, or a rounding apart.

@@ -4,6 +4,7 @@
 use crate::diag::Diag;
 use crate::fields::FILE_MAX_BYTES;
 use crate::input;
+use crate::say;
 use std::io::{BufRead, Read};
 use std::path::PathBuf;
 
@@ -59,7 +60,7 @@ impl<R: BufRead> Documents<R> {
                 }
                 Some(Ok(line))
             }
-            Err(e) => Some(Err(Diag::new(format!("stdin cannot be read: {e}")))),
+            Err(e) => Some(Err(Diag::new(say!("batch-stdin-unreadable", reason = e.to_string())))),
         }
     }
 
@@ -67,11 +68,11 @@ impl<R: BufRead> Documents<R> {
         self.number += 1;
         let text = bytes.and_then(|bytes| {
             if bytes.len() as u64 > FILE_MAX_BYTES {
-                return Err(Diag::new(format!("the document is larger than {} MiB", FILE_MAX_BYTES / (1024 * 1024)))
-                    .help("documents are parted by `---` lines"));
+                return Err(Diag::new(say!("batch-document-too-large", most = FILE_MAX_BYTES / (1024 * 1024)))
+                    .help(say!("batch-document-too-large-help")));
             }
             String::from_utf8(bytes)
-                .map_err(|_| Diag::new("the document is not UTF-8 text").help("write job documents in UTF-8"))
+                .map_err(|_| Diag::new(say!("batch-document-not-utf8")).help(say!("batch-document-not-utf8-help")))
         });
         Item::Document(self.number, text)
     }
@@ -170,7 +171,7 @@ impl<R: BufRead> Iterator for Documents<R> {
                         Ok(path) => {
                             Item::Path(path.trim_start_matches('\u{feff}').trim_end_matches(['\n', '\r']).into())
                         }
-                        Err(_) => self.document(Err(Diag::new("a path on stdin is not UTF-8 text"))),
+                        Err(_) => self.document(Err(Diag::new(say!("batch-path-not-utf8")))),
                     });
                 }
             }

@@ -8,6 +8,7 @@ use crate::answer::advised;
 use crate::diag::Diag;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::Advice;
+use crate::say;
 use serde::{Deserialize, Serialize};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::time::{Duration, Instant};
@@ -101,9 +102,8 @@ pub struct Planned {
 pub fn planned(task: Task) -> Planned {
     let began = Instant::now();
     // An error in this program that stops one job must not end the others.
-    let answered = catch_unwind(AssertUnwindSafe(|| plan_of(&task))).unwrap_or_else(|_| {
-        (Ending::Defect, vec!["error: this is a defect of spanhold, not of your job".into()], None)
-    });
+    let answered = catch_unwind(AssertUnwindSafe(|| plan_of(&task)))
+        .unwrap_or_else(|_| (Ending::Defect, vec![say!("defect-of-program")], None));
     let (mut ending, mut errors, plan) = answered;
     let write = |ending: Ending, errors: &[String], plan: Option<&Plan>| {
         serde_json::to_string(&Line {

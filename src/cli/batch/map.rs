@@ -8,6 +8,7 @@ use crate::diag::Diag;
 use crate::input::Family;
 use crate::job::{Range, Varied};
 use crate::report::family::{Axis, Cell, Drawn, Outcome, family_svg};
+use crate::say;
 use std::path::PathBuf;
 
 /// The results collected so far.
@@ -20,23 +21,24 @@ pub struct Map(Drawn);
 /// More than one job or machine, a job without `vary`, or one that cannot be read.
 pub fn of(jobs: &[PathBuf], machines: &[PathBuf]) -> Result<Map, Vec<Diag>> {
     let ([job], [] | [_]) = (jobs, machines) else {
-        return Err(vec![
-            Diag::new("a map shows one job on one machine").help("call `batch` once for each, with a map each"),
-        ]);
+        return Err(vec![Diag::new(say!("batch-map-of-one")).help(say!("batch-map-of-one-help"))]);
     };
     if job.as_os_str() == STDIN {
-        return Err(vec![Diag::new("a map needs a job file, not stdin").help("write the job into a file")]);
+        return Err(vec![Diag::new(say!("batch-map-stdin")).help(say!("batch-map-stdin-help"))]);
     }
     let machine = machines.first().map(PathBuf::as_path);
     let family = Family::read(job, machine)?;
     let axis = |varied: Varied| {
         let range: Option<&Range> = family.ranges().iter().find(|r| r.varied == varied);
-        range.map(|r| Axis { title: format!("{} of {}, mm", varied.key(), r.label), values_mm: r.values_mm() })
+        range.map(|r| Axis {
+            title: say!("batch-map-axis", key = varied.key(), section = r.label),
+            values_mm: r.values_mm(),
+        })
     };
     if family.ranges().is_empty() {
         return Err(vec![
-            Diag::new(format!("{} varies nothing, so there is no map", job.display()))
-                .help("add `vary: {length: {section: body, from: 200, to: 1200, step: 50}}` to the job"),
+            Diag::new(say!("batch-map-no-family", file = job.display().to_string()))
+                .help(say!("batch-map-no-family-help")),
         ]);
     }
     let nominal = family.part(0).ok();

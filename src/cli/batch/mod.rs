@@ -16,6 +16,7 @@ use super::{Ending, files, interrupt, out};
 use crate::diag::Diag;
 use crate::input;
 use crate::spread::stream;
+use crate::{lang, say};
 use std::io::BufReader;
 use std::ops::ControlFlow;
 use std::path::{Path, PathBuf};
@@ -48,7 +49,7 @@ const STDIN: &str = "-";
 /// input, or done.
 pub fn run(args: &Args) -> Ending {
     if args.jobs.iter().filter(|j| j.as_os_str() == STDIN).count() > 1 {
-        return out::wrong_input(&[Diag::new("stdin stands twice among the jobs").help("give `-` once")]);
+        return out::wrong_input(&[Diag::new(say!("batch-stdin-twice")).help(say!("batch-stdin-twice-help"))]);
     }
     if let Err(diag) = places(args) {
         return out::wrong_input(&[diag]);
@@ -61,7 +62,7 @@ pub fn run(args: &Args) -> Ending {
         },
     };
     let mut summary = summary::Summary::new();
-    let progress = Arc::new(Progress::counting("jobs", 0));
+    let progress = Arc::new(Progress::counting(lang::text("progress-jobs"), 0));
     let counted = Arc::clone(&progress);
     let mut tasks = tasks::tasks(args.jobs.clone(), args.machine.clone(), BufReader::new(std::io::stdin()), move |n| {
         counted.more(n)
@@ -78,7 +79,7 @@ pub fn run(args: &Args) -> Ending {
         Err(diag) => return out::wrong_input(&[diag]),
     };
     if let Some(path) = &args.out {
-        interrupt::leaves(format!("the lines in {} are whole; `--resume` goes on behind them", path.display()));
+        interrupt::leaves(say!("batch-interrupted", file = path.display().to_string()));
     }
     let mut failed = None;
     stream(tasks, line::planned, |planned| {
@@ -126,16 +127,18 @@ fn places(args: &Args) -> Result<(), Diag> {
     if let (Some(out), Some(map)) = (out, map)
         && files::same(out, map)
     {
-        let what = format!("the lines and the map would both be {}", map.display());
-        return Err(Diag::new(what).help("name another file for one of them"));
+        let what = say!("batch-same-file", file = map.display().to_string());
+        return Err(Diag::new(what).help(say!("batch-same-file-help")));
     }
     let jobs = args.jobs.iter().filter(|job| job.as_os_str() != STDIN);
     let read: Vec<PathBuf> = jobs.flat_map(|job| input::files_of(job)).chain(args.machine.iter().cloned()).collect();
     files::not_over(&read, out.into_iter().chain(map))?;
     if let Some(out) = out.filter(|_| !args.resume) {
-        files::is_ours(out, &[sink::LINE_BEGINS], "lines of `batch`")?;
+        files::is_ours(out, &[sink::LINE_BEGINS], |file| say!("batch-file-without-lines", file = file))?;
     }
-    map.map_or(Ok(()), |map| files::takes_a_name(map).and_then(|()| files::is_ours(map, &DRAWING_BEGINS, "drawing")))
+    let Some(map) = map else { return Ok(()) };
+    files::takes_a_name(map)?;
+    files::is_ours(map, &DRAWING_BEGINS, |file| say!("batch-file-without-drawing", file = file))
 }
 
 /// Writes the map. Some: this failed, and the command ends so.

@@ -1,9 +1,10 @@
 //! Where lines go: stdout, or a file that grows line by line, so that an interrupted call can go on.
 
-use super::super::interrupt;
+use super::super::{files, interrupt};
 use super::line::Head;
 use super::tasks::Task;
 use crate::diag::Diag;
+use crate::say;
 use crate::shown;
 use std::fs::{File, OpenOptions, TryLockError};
 use std::io::{BufRead, BufReader, ErrorKind, Seek, SeekFrom, Write};
@@ -34,7 +35,7 @@ impl Sink {
         before: impl FnMut(&Head),
     ) -> Result<Sink, Diag> {
         let Some(path) = path else { return Ok(Sink::Stdout(std::io::stdout())) };
-        let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
+        let problem = |e: std::io::Error| files::unwritable(path, &e);
         let mut file = opened_alone(path)?;
         let whole = if resume { passed_over(&file, path, tasks, before)? } else { 0 };
         // The length of a device cannot be set.
@@ -70,19 +71,17 @@ impl Sink {
         match written {
             Ok(()) => Ok(ControlFlow::Continue(())),
             Err(e) if e.kind() == ErrorKind::BrokenPipe => Ok(ControlFlow::Break(())),
-            Err(e) => Err(Diag::new(format!("a line cannot be written: {name}: {e}"))
-                .help("what was written before is whole; `--resume` goes on behind it")),
+            Err(e) => Err(Diag::new(say!("batch-line-unwritten", file = name, reason = e.to_string()))
+                .help(say!("batch-line-unwritten-help"))),
         }
     }
 }
 
 /// Opens a file without changing it, for this call alone.
 fn opened_alone(path: &Path) -> Result<File, Diag> {
-    let problem = |e: std::io::Error| Diag::new(format!("the file cannot be written: {}: {e}", path.display()));
-    let taken = || {
-        Diag::new(format!("another call is writing into {}", path.display()))
-            .help("wait for its end, or name another file")
-    };
+    let problem = |e: std::io::Error| files::unwritable(path, &e);
+    let taken =
+        || Diag::new(say!("batch-file-in-use", file = path.display().to_string())).help(say!("batch-file-in-use-help"));
     // Something that is not a file, such as a pipe, may refuse to be opened for reading.
     let is_file = std::fs::metadata(path).map_or(true, |there| there.is_file());
     let mut options = OpenOptions::new();
@@ -113,32 +112,33 @@ fn passed_over(
     tasks: &mut impl Iterator<Item = Task>,
     mut before: impl FnMut(&Head),
 ) -> Result<u64, Diag> {
-    let name = path.display();
-    let other = |n: usize, what: String| {
-        Err(Diag::new(format!("line {n} of {name} {what}"))
-            .help("`--resume` needs the jobs and machines of the interrupted call, in the same order; without it the file is written anew"))
-    };
+    let name = path.display().to_string();
+    let other = |what: String| Err(Diag::new(what).help(say!("batch-resume-help")));
+    let no_line = |n: usize| other(say!("batch-resume-no-line", line = n, file = name));
     let mut reader = BufReader::new(file);
     let (mut whole, mut line, mut number) = (0, Vec::new(), 0);
     loop {
         line.clear();
         let read = reader.read_until(b'\n', &mut line);
-        let read = read.map_err(|e| Diag::new(format!("the file cannot be read: {name}: {e}")))?;
+        let read = read.map_err(|e| Diag::new(say!("file-unreadable", file = name, reason = e.to_string())))?;
         if !line.ends_with(b"\n") {
             // It is cut off only if it can be the beginning of a line of `batch`.
             let ours = line.iter().zip(LINE_BEGINS).all(|(a, b)| a == b);
-            return if ours { Ok(whole) } else { other(number + 1, "is not a line of `batch`".into()) };
+            return if ours { Ok(whole) } else { no_line(number + 1) };
         }
         number += 1;
         let Some(head) = std::str::from_utf8(&line).ok().and_then(Head::read) else {
-            return other(number, "is not a line of `batch`".into());
+            return no_line(number);
         };
         match tasks.next() {
             Some(task) if task.id == head.id => before(&head),
             Some(task) => {
-                return other(number, format!("is of {}, where this call has {}", head.id.text(), task.id.text()));
+                let (found, wanted) = (head.id.text(), task.id.text());
+                return other(say!("batch-resume-other", line = number, file = name, found = found, wanted = wanted));
             }
-            None => return other(number, format!("is of {}, where this call has nothing more", head.id.text())),
+            None => {
+                return other(say!("batch-resume-beyond", line = number, file = name, found = head.id.text()));
+            }
         }
         whole += read as u64;
     }

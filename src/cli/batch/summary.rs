@@ -3,6 +3,7 @@
 use super::super::Ending;
 use super::line::{Head, Planned};
 use crate::report::{numbers, table};
+use crate::{lang, say};
 use std::time::{Duration, Instant};
 
 /// Width of the table.
@@ -42,7 +43,7 @@ impl Summary {
     }
 
     fn count(&mut self, head: &Head, took: Duration) {
-        let machine = head.id.machine.as_deref().unwrap_or("the job's own");
+        let machine = head.id.machine.as_deref().unwrap_or(lang::text("batch-machine-of-job"));
         let at = self.rows.iter().position(|r| r.machine == machine).unwrap_or_else(|| {
             self.rows.push(Row { machine: machine.to_owned(), ..Row::default() });
             self.rows.len() - 1
@@ -65,12 +66,12 @@ impl Summary {
     /// The table.
     pub fn text(&self) -> String {
         let heads = [
-            table::words("machine"),
-            table::number("feasible"),
-            table::number("not"),
-            table::number("wrong"),
-            table::number("defects"),
-            table::number("planning, s"),
+            table::words(lang::text("batch-head-machine")),
+            table::number(lang::text("batch-head-feasible")),
+            table::number(lang::text("batch-head-infeasible")),
+            table::number(lang::text("batch-head-wrong")),
+            table::number(lang::text("batch-head-defects")),
+            table::number(lang::text("batch-head-time")),
         ];
         let row = |name: &str, counts: [usize; 4], took: Duration| {
             let mut cells = vec![name.to_owned()];
@@ -84,15 +85,14 @@ impl Summary {
             all.iter_mut().zip(row.counts).for_each(|(sum, count)| *sum += count);
         }
         if self.rows.len() != 1 {
-            rows.push(row("all", all, self.rows.iter().map(|r| r.took).sum()));
+            rows.push(row(lang::text("batch-row-all"), all, self.rows.iter().map(|r| r.took).sum()));
         }
         let lines: usize = all.iter().sum();
-        let before = if self.before > 0 { format!(", {} of them from before", self.before) } else { String::new() };
-        format!(
-            "{} lines{before}, in {} s\n{}",
-            lines,
-            numbers::seconds(self.began.elapsed().as_secs_f64()),
-            table::render(&heads, &rows, COLUMNS)
-        )
+        let took = numbers::seconds(self.began.elapsed().as_secs_f64());
+        let said = match self.before {
+            0 => say!("batch-lines", lines = lines, time = took),
+            before => say!("batch-lines-resumed", lines = lines, before = before, time = took),
+        };
+        format!("{said}\n{}", table::render(&heads, &rows, COLUMNS))
     }
 }
