@@ -5,7 +5,7 @@ use super::styled::{Styled, Tone};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
-use crate::job::plan::{Plan, estimate};
+use crate::job::plan::Plan;
 use crate::{lang, say};
 
 /// The longest line, columns.

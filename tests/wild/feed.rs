@@ -57,7 +57,7 @@ fn planned(job: &Job) {
 /// Everything that is made of a plan: it may be refused, as a plan with numbers nobody can draw is.
 fn printed(plan: &Plan) {
     let _ = spanhold::report::plan_text(plan);
-    let _ = spanhold::report::verdict_text(plan);
+    let _ = spanhold::report::check_summary(plan);
     let _ = spanhold::report::plan_svg(plan);
     let _ = spanhold::report::gantt_svg(plan);
     let _ = spanhold::report::sheet_html(plan);
