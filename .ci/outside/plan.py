@@ -1,6 +1,7 @@
 """A finished plan looked at from outside: its rules, every state of its stages, its times, and `at`."""
 
 import math
+from collections import Counter
 
 import numpy as np
 from cutting import PLUNGE, driven_work, finish_feed, force, pull_back_change, net_radial, top_rpm, travels
@@ -25,7 +26,7 @@ AT_PLACES = ("stiffness", "sag", "bore")
 class Recheck:
     def __init__(self, job, plan, step):
         self.job, self.plan, self.step, self.wrong = job, plan, step, []
-        self.states, self.worst = 0, {}
+        self.states, self.worst, self.compared = 0, {}, Counter()
         # The largest share of the chatter limit found, over the one told of its stage.
         self.over = 0.0
         machine = job["machine"]
@@ -42,6 +43,7 @@ class Recheck:
             self.complain(f"{what}: here {ours:.9g}, in the plan {theirs:.9g}")
         elif abs(theirs) > 1e-9:
             kind = what.split(" at ")[0]
+            self.compared[kind] += 1
             self.worst[kind] = max(self.worst.get(kind, 0.0), abs(ours / theirs - 1))
 
     # Places

@@ -1,90 +1,136 @@
-//! The ledger `tests/README.md`: every row of every module here and the rows other runs keep, as one table. Written by the
-//! test run itself.
+//! The ledger `tests/ledger/values.csv` and its summary in `tests/README.md`: this run keeps its own rows and the summary of all.
 
-use crate::row::{BLESS, KEPT_FOLDER, Row};
-use std::fmt::Write;
+use crate::row::{BLESS, Record, Row, keep, ledger, significant};
 use std::path::Path;
 
-const HEAD: &str = "\
-# What it is checked against
+const BEAM: &str = "beam: deflection and stiffness";
+const FREQUENCIES: &str = "beam: frequencies and critical speed";
+const SHAFTS: &str = "beam: stepped shafts and textbook examples";
+const FORCE: &str = "cutting force";
+const FEED: &str = "feed and roughness";
+const CHATTER: &str = "chatter limit";
+const SIZES: &str = "tolerances, threads and centre holes";
+const MATERIALS: &str = "materials";
+const WORK: &str = "drills, taps, threads and hexagons";
+const TRADE: &str = "plans: facts of the trade";
 
-One row a check: what ours is set against, a value from outside or from a second way of working it out, and how near it must be. Every row holds: a
-run in which one does not fails. Written by `cargo test --test published`, renewed with `SPANHOLD_BLESS=1 cargo test --test published`; a test
-fails when it is stale. No reference value is computed with the code under test.
-
-What a run finds, and how far off it is, is not kept here: last digits differ from processor to processor. The run prints it: `cargo test` into
-`target/tmp/ledger`, `bash .ci/outside.sh` to its output.
-
-Standing of a reference value:
-
-- *verified: seen on …*: seen on the page or document named.
-- *from memory, not re-read*: from memory of the source named.
-- *derived; independent numerical solution agrees*: worked out for this project and solved a second way; published nowhere.
-- *worked out in the same run by …*: by a search, a simulation or a library that shares no code with what is checked.
-- *common practice, no source*: the arithmetic is checked, not the rule.
-
-*Allowed* is half a unit of the last printed digit, the unit itself where the source cuts digits off, a share, or a
-difference (±). *Worst of n* stands for a table of n entries, all of which are compared.
-
-Rows of other runs are kept in `tests/ledger`: `cargo test --lib planner` compares `sequence.md` and `placing.md`; `bash .ci/outside.sh` compares
-`reference.md` (general libraries and a simulated cut), `highs.md` (another solver) and `outside.md` (a second reading of
-the model). Each fails when what it checks is no longer what its file says; `SPANHOLD_BLESS=1` renews it.
-
-Left out: a published stepped beam whose frequencies could be read and whose geometry could not (El-Sayed & Farghaly, Shock
-and Vibration 2017, art. 8186976). Nothing from outside was found for the drill's thrust, and no published worked example of
-Kienzle's law with its printed answer.
-
-";
-
-/// Rows that other runs keep, in the order of the ledger.
-const KEPT: [&str; 5] = ["sequence.md", "placing.md", "highs.md", "reference.md", "outside.md"];
-
-/// The kept rows of other runs; each line must be a row.
-fn kept() -> Vec<String> {
-    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join(KEPT_FOLDER);
-    let mut all = Vec::new();
-    for name in KEPT {
-        let text = std::fs::read_to_string(folder.join(name)).unwrap_or_default();
-        assert!(!text.is_empty(), "tests/ledger/{name} is missing or empty");
-        for line in text.lines() {
-            assert!(line.starts_with("| ") && line.matches(" | ").count() == 4, "tests/ledger/{name}: no row: {line}");
-            all.push(line.to_string());
-        }
-    }
-    all
+/// The rows of this run by their layer, in the order of the ledger; worked out once.
+pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
+    static ROWS: std::sync::OnceLock<Vec<(&'static str, Vec<Row>)>> = std::sync::OnceLock::new();
+    ROWS.get_or_init(|| {
+        vec![
+            (BEAM, crate::beam_tables::rows()),
+            (BEAM, crate::shear::rows()),
+            (FREQUENCIES, crate::frequencies::rows()),
+            (SHAFTS, crate::textbook::rows()),
+            (SHAFTS, crate::stepped::rows()),
+            (FORCE, crate::cutting::rows()),
+            (FEED, crate::roughness::rows()),
+            (CHATTER, crate::chatter::rows()),
+            (CHATTER, crate::receptance::rows()),
+            (SIZES, crate::standards::sizes()),
+            (MATERIALS, crate::standards::metals()),
+            (TRADE, crate::trade::rows()),
+            (WORK, crate::work::rows()),
+        ]
+    })
 }
 
-fn text(rows: &[Row]) -> String {
-    let mut out = String::from(HEAD);
-    let others = kept();
-    let _ = writeln!(out, "{} rows.\n", rows.len() + others.len());
-    out.push_str("| what | source | standing | reference | allowed |\n|---|---|---|---|---|\n");
-    for row in rows {
-        let _ = writeln!(out, "{}", row.line());
-    }
-    for row in others {
-        let _ = writeln!(out, "{row}");
-    }
-    out
+/// A line of the summary: a layer, what the standing of its rows begins with, and what they are checked against.
+type Line = (&'static str, &'static str, &'static str);
+
+const SUMMARY: [Line; 26] = [
+    (BEAM, "from memory", "beam tables and shear coefficients of handbooks"),
+    (BEAM, "derived", "formulas worked out for this project, solved a second way"),
+    (FREQUENCIES, "verified", "tables of Thomson, Theory of Vibration with Applications"),
+    (FREQUENCIES, "from memory", "Timoshenko's pinned bar (1921); a rigid body on two springs"),
+    (FREQUENCIES, "derived", "roots of the frequency equations; critical speeds worked out for this project"),
+    (SHAFTS, "verified", "examples of Ugural and Shigley"),
+    (SHAFTS, "derived", "shafts of Shigley, Rao and others, answers worked out for this project; transfer matrix"),
+    ("beam: general libraries", "worked out", "a rotordynamics library and a structural library, random shafts"),
+    (FORCE, "verified", "an example of Kalpakjian & Schmid"),
+    (FORCE, "derived", "Kienzle's law by hand; arithmetic of power and speed"),
+    (FORCE, "worked out", "a fine chain along the contour of the tool"),
+    (FORCE, "common practice", "the share 0.55 of the main force: arithmetic only"),
+    (FEED, "from memory", "a handbook table of roughness, nose radius and feed"),
+    (FEED, "derived", "f = √(8 r Rt) by hand"),
+    (CHATTER, "derived", "Tobias & Fishwick; Tlusty & Polacek; numbers by a scan"),
+    (CHATTER, "worked out", "dense eigenvalues and a scan over frequency"),
+    ("chatter: simulated cut", "worked out", "the regenerative delay equation, turn by turn"),
+    (SIZES, "verified", "ISO 286 and EN 10278, reproductions of the tables"),
+    (SIZES, "from memory", "ISO 286, ISO 2768, ISO 724, ISO 261, ISO 6411"),
+    (MATERIALS, "from memory", "EN standards and handbooks of cutting forces"),
+    (MATERIALS, "common practice", "usual cutting speeds; estimated cutting forces"),
+    (WORK, "from memory", "an example of drilling; ISO 68-1, ISO 2306; infeeds of threading"),
+    (WORK, "derived", "geometry of a hexagon"),
+    (TRADE, "common practice", "what every turner knows: feasible or not, number of hand-overs"),
+    ("planner", "worked out", "exhaustive search, fine grid search and another solver, random jobs"),
+    ("plans: second reading of the model", "worked out", "plans, moments and verdicts worked out again in Python"),
+];
+
+/// Where the summary stands in `tests/README.md`.
+const MARKS: [&str; 2] =
+    ["<!-- summary: written by cargo test --test published -->\n", "<!-- end of the summary -->\n"];
+
+/// The worst deviation of the rows whose `allowed` is a number with this mark, and what is allowed there.
+fn worst(rows: &[&Record], number: impl Fn(&str) -> Option<f64>, told: impl Fn(f64) -> String) -> Option<String> {
+    let deviations = rows.iter().filter_map(|r| Some((r[8].parse::<f64>().ok()? * number(&r[7])?, number(&r[7])?)));
+    let worst = deviations.reduce(|a, b| if b > a { b } else { a });
+    worst.map(|(off, allowed)| format!("{} ({})", told(off), told(allowed)))
+}
+
+fn summary_line((layer, standing, against): Line, ledger: &[Record]) -> (usize, String) {
+    let rows: Vec<&Record> = ledger.iter().filter(|r| r[1] == layer && r[4].starts_with(standing)).collect();
+    assert!(!rows.is_empty(), "the ledger has no row of `{layer}`, {standing}");
+    let count = |r: &&Record| {
+        r[5].split(' ').next().and_then(|n| n.parse::<usize>().ok()).expect("`values` begins with a number")
+    };
+    let more = if rows.iter().any(|r| r[5].ends_with("or more")) { " or more" } else { "" };
+    let percent = worst(&rows, |a| a.strip_suffix(" %")?.parse().ok(), |n| format!("{} %", significant(n, 2)));
+    let plain = worst(&rows, |a| a.strip_prefix("± ")?.parse().ok(), |n| significant(n, 2));
+    let found: Vec<String> = [percent, plain].into_iter().flatten().collect();
+    let found = if found.is_empty() { "a bound".to_owned() } else { found.join("; ") };
+    let standing = match standing {
+        "verified" => "source read",
+        "worked out" => "worked out in the run",
+        other => other,
+    };
+    let values: usize = rows.iter().map(count).sum();
+    (rows.len(), format!("| {layer} | {against} | {standing} | {} | {values}{more} | {found} |\n", rows.len()))
+}
+
+fn summary(ledger: &[Record]) -> String {
+    let lines = SUMMARY.map(|line| summary_line(line, ledger));
+    assert_eq!(
+        lines.iter().map(|(rows, _)| rows).sum::<usize>(),
+        ledger.len(),
+        "a row of the ledger is in no line of the summary"
+    );
+    let lines: String = lines.into_iter().map(|(_, line)| line).collect();
+    format!(
+        "{} rows.\n\n| layer | checked against | standing | rows | values | worst deviation (allowed there) |\n\
+         |---|---|---|---|---|---|\n{lines}",
+        ledger.len()
+    )
 }
 
 #[test]
-fn the_ledger_is_what_this_run_found() {
-    let rows = crate::all_rows();
-    crate::row::tell("published.md", rows);
-    crate::row::assert_agree(rows);
-    let fresh = text(rows);
+fn the_ledger_and_its_summary_are_what_this_run_found() {
+    keep("published", layers());
+    let fresh = summary(&ledger());
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/README.md");
+    let page = std::fs::read_to_string(&path).expect("tests/README.md is there");
+    let (before, rest) = page.split_once(MARKS[0]).expect("the page marks its summary");
+    let (kept, after) = rest.split_once(MARKS[1]).expect("the page marks the end of its summary");
     if std::env::var_os(BLESS).is_some() {
-        std::fs::write(&path, &fresh).expect("tests/README.md can be written");
+        std::fs::write(&path, [before, MARKS[0], &fresh, MARKS[1], after].concat())
+            .expect("tests/README.md can be written");
         return;
     }
-    let kept = std::fs::read_to_string(&path).unwrap_or_default();
-    let first = fresh.lines().zip(kept.lines()).find(|(a, b)| a != b);
     assert!(
         fresh == kept,
-        "tests/README.md is stale; renew it with `{BLESS}=1 cargo test --test published` and read the difference.\n\
-         first line that differs (fresh, kept): {first:?}"
+        "the summary in tests/README.md is stale. Renew it with `{BLESS}=1 cargo test --test published` and read the difference.\n\
+         {fresh}\n{kept}"
     );
 }
 
@@ -92,9 +138,10 @@ fn the_ledger_is_what_this_run_found() {
 #[test]
 fn no_reference_stands_where_its_rounding_turns() {
     let mut closed = 0;
-    for row in crate::all_rows().iter().filter(|r| r.worst.is_none() && r.printed.len() > 12) {
-        let moved = |by: f64| Row { printed: format!("{:e}", row.reference() * (1.0 + by)), ..row.clone() }.line();
-        assert_eq!((moved(-1e-11), moved(1e-11)), (row.line(), row.line()), "{}", row.printed);
+    for row in layers().iter().flat_map(|(_, rows)| rows).filter(|r| r.worst.is_none() && r.printed.len() > 12) {
+        let shown = |row: &Row| row.record("", "")[..8].to_vec();
+        let moved = |by: f64| shown(&Row { printed: format!("{:e}", row.reference() * (1.0 + by)), ..row.clone() });
+        assert_eq!((moved(-1e-11), moved(1e-11)), (shown(row), shown(row)), "{}", row.printed);
         closed += 1;
     }
     assert!(closed > 0);
@@ -102,7 +149,7 @@ fn no_reference_stands_where_its_rounding_turns() {
 
 #[test]
 fn no_check_is_listed_twice() {
-    let mut names: Vec<String> = crate::all_rows().iter().map(|r| format!("{} | {}", r.what, r.source)).collect();
+    let mut names: Vec<String> = ledger().iter().map(|r| format!("{} | {}", r[2], r[3])).collect();
     names.sort();
     let twice: Vec<_> = names.windows(2).filter(|w| w[0] == w[1]).map(|w| &w[0]).collect();
     assert!(twice.is_empty(), "{twice:?}");

@@ -6,11 +6,18 @@
 use std::fmt;
 use std::path::{Path, PathBuf};
 
-/// Set to renew the ledger, or the rows kept for it, instead of comparing them.
+/// Set to renew the ledger instead of comparing it.
 pub const BLESS: &str = "SPANHOLD_BLESS";
-/// Where rows of other runs are kept.
-pub const KEPT_FOLDER: &str = "tests/ledger";
-/// Where what the rows found goes, for reading: figures hang on the last digits of a processor, so none is kept.
+/// The ledger. `.ci/ledger.py` reads and writes it too.
+const LEDGER: &str = "tests/ledger/values.csv";
+/// Its columns.
+const COLUMNS: [&str; 9] = ["run", "layer", "case", "source", "standing", "values", "reference", "allowed", "used"];
+/// A row of the ledger.
+pub type Record = [String; COLUMNS.len()];
+/// The last column depends on the processor and its libraries. It may differ by this much.
+const USED_MAY_DIFFER: f64 = 0.1;
+
+/// Where the exact findings of a run go. They depend on the last digits of a processor, so they are not kept.
 fn found_folder() -> PathBuf {
     // Tests beside the code are not told the folder: it lies two above that of the tests' programs.
     let beside = || std::env::current_exe().ok()?.ancestors().nth(3).map(|target| target.join("tmp"));
@@ -118,10 +125,10 @@ impl Row {
         }
     }
 
-    /// The row as a line of the ledger: what is checked, against what, and how near it must be. Nothing that was found.
-    pub fn line(&self) -> String {
+    /// The row as the ledger keeps it.
+    pub fn record(&self, run: &str, layer: &str) -> Record {
         let percent = |part: f64| format!("{} %", significant(100.0 * part / self.reference().abs(), 1));
-        // Closed forms are kept with every digit for the comparison and shown with as many as the figures.
+        // A closed form has every digit for the comparison. The ledger shows six.
         let reference = match &self.worst {
             Some((count, _)) => format!("{count} values"),
             None if self.printed.len() > 12 => significant(self.reference(), 6),
@@ -132,16 +139,21 @@ impl Row {
             Agreement::AtMost => "or less".into(),
             Agreement::Within(difference) => format!("± {}", significant(difference, 1)),
             Agreement::Share(share) => format!("{} %", significant(100.0 * share, 1)),
-            // Which of many is the worst is found, and so is its share.
+            // Which value is the worst is found by the run, and so is its share.
             Agreement::Printed if self.worst.is_some() => "half a unit of the last digit".into(),
             Agreement::Truncated | Agreement::RoundedTwice if self.worst.is_some() => "a unit of the last digit".into(),
             _ => percent(self.allowed()),
         };
-        let what = match &self.worst {
-            Some((count, _)) => format!("{}, worst of {count}", self.what),
-            None => self.what.clone(),
+        let (case, values) = match &self.worst {
+            Some((count, _)) => (format!("{}, worst of {count}", self.what), count.clone()),
+            None => (self.what.clone(), "1".into()),
         };
-        format!("| {what} | {} | {} | {reference} | {allowed} |", self.source, self.standing)
+        let used = match self.agreement {
+            Agreement::AtLeast | Agreement::AtMost => String::new(),
+            _ => format!("{:.2}", self.share_of_allowed()),
+        };
+        let standing = self.standing.to_string();
+        [run.into(), layer.into(), case, self.source.into(), standing, values, reference, allowed, used]
     }
 
     /// What was found, as a line to read: name, reference, ours, how far off and how much of what is allowed that is.
@@ -162,7 +174,8 @@ impl Row {
     }
 }
 
-fn significant(value: f64, digits: usize) -> String {
+/// A number with so many digits that count.
+pub fn significant(value: f64, digits: usize) -> String {
     if value == 0.0 || !value.is_finite() {
         return format!("{value}");
     }
@@ -265,21 +278,60 @@ pub fn tell(name: &str, rows: &[Row]) {
     std::fs::write(found_folder().join(name), text).expect("target is writable");
 }
 
-/// Compares rows with the kept ones of a run, or renews them.
-pub fn keep(name: &str, rows: &[Row]) {
-    tell(name, rows);
-    assert_agree(rows);
-    let fresh: String = rows.iter().map(|r| r.line() + "\n").collect();
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(KEPT_FOLDER).join(name);
-    if std::env::var_os(BLESS).is_some() {
-        std::fs::write(&path, &fresh).expect("the kept rows can be written");
-        return;
-    }
-    let kept = std::fs::read_to_string(&path).unwrap_or_default();
+/// Every row of the ledger.
+pub fn ledger() -> Vec<Record> {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(LEDGER);
+    let mut reader = csv::Reader::from_path(path).expect("the ledger is there");
+    assert_eq!(reader.headers().expect("the ledger has a header"), &COLUMNS[..]);
+    let record = |r: Result<csv::StringRecord, csv::Error>| {
+        let fields: Vec<String> = r.expect("a row of the ledger").iter().map(str::to_owned).collect();
+        Record::try_from(fields).expect("a row has every column")
+    };
+    reader.records().map(record).collect()
+}
+
+/// Whether two rows say the same: the last column within what it may differ by.
+fn same(a: &Record, b: &Record) -> bool {
+    let near = match (a[8].parse::<f64>(), b[8].parse::<f64>()) {
+        (Ok(a), Ok(b)) => (a - b).abs() <= USED_MAY_DIFFER,
+        _ => a[8] == b[8],
+    };
+    a[..8] == b[..8] && near
+}
+
+/// Compares the rows of a run with the ledger, or renews them there.
+pub fn keep(run: &str, rows: &[(&str, Vec<Row>)]) {
+    // The tests of one program run side by side.
+    static WRITING: std::sync::Mutex<()> = std::sync::Mutex::new(());
+    let _writing = WRITING.lock();
+    let all: Vec<Row> = rows.iter().flat_map(|(_, rows)| rows.clone()).collect();
+    tell(&format!("{run}.md"), &all);
+    assert_agree(&all);
+    let fresh: Vec<Record> = rows.iter().flat_map(|(layer, rows)| rows.iter().map(|r| r.record(run, layer))).collect();
+    let mut ledger = ledger();
+    let begin = ledger.iter().position(|r| r[0] == run).unwrap_or(ledger.len());
+    let kept: Vec<Record> = ledger.iter().filter(|r| r[0] == run).cloned().collect();
+    let first = (0..fresh.len().max(kept.len())).find(|i| match (fresh.get(*i), kept.get(*i)) {
+        (Some(fresh), Some(kept)) => !same(fresh, kept),
+        _ => true,
+    });
+    let Some(first) = first else { return };
     assert!(
-        fresh == kept,
-        "{KEPT_FOLDER}/{name} is stale; renew it with {BLESS}=1, then the ledger, and read the difference.\n{fresh}\n{kept}"
+        std::env::var_os(BLESS).is_some(),
+        "{LEDGER} is stale in the rows of `{run}`. Renew it with {BLESS}=1 and read the difference.\n\
+         fresh: {:?}\nkept:  {:?}",
+        fresh.get(first),
+        kept.get(first)
     );
+    // A row that says the same stays as it is, so that another processor changes nothing.
+    let renewed = fresh.into_iter().map(|row| kept.iter().find(|old| same(old, &row)).cloned().unwrap_or(row));
+    let renewed: Vec<Record> = renewed.collect();
+    ledger.retain(|r| r[0] != run);
+    ledger.splice(begin..begin, renewed);
+    let mut writer = csv::Writer::from_path(Path::new(env!("CARGO_MANIFEST_DIR")).join(LEDGER)).expect("writable");
+    writer.write_record(COLUMNS).expect("writable");
+    ledger.iter().for_each(|row| writer.write_record(row).expect("writable"));
+    writer.flush().expect("writable");
 }
 
 #[test]
@@ -317,17 +369,30 @@ fn the_worst_entry_stands_for_its_table() {
     assert!(!rows[0].agrees() && rows[0].found().starts_with("table, worst of 3: bad: 10, ours 11.0"));
 }
 
-/// What a run finds differs in its last digits from processor to processor, and which of many is the worst with it.
+/// What a run finds differs in its last digits from processor to processor, and so does which value is the worst.
 #[test]
-fn what_is_kept_says_nothing_of_what_was_found() {
+fn the_ledger_does_not_depend_on_last_digits() {
     for agreement in [Agreement::Within(0.5), Agreement::Share(0.1), Agreement::Printed, Agreement::AtLeast] {
         let kept = |good: f64, fair: f64| {
             let mut t = Table::new("", Standing::Practice, agreement);
             t.printed("one", "10", good);
             let entry = |name: &str, printed: &str, ours| (name.to_string(), printed.to_string(), ours);
             t.worst_of("table", vec![entry("good", "10", good), entry("fair", "7.0", fair)]);
-            t.done().iter().map(Row::line).collect::<Vec<_>>()
+            t.done().iter().map(|row| row.record("", "")).collect::<Vec<_>>()
         };
-        assert_eq!(kept(10.000_001, 7.0), kept(10.0, 7.000_02));
+        let (a, b) = (kept(10.000_001, 7.0), kept(10.0, 7.000_02));
+        assert!(a.iter().zip(&b).all(|(a, b)| same(a, b)), "{a:?} {b:?}");
     }
+}
+
+#[test]
+fn a_changed_row_is_not_the_same() {
+    let row: Record = std::array::from_fn(|i| if i == 8 { "0.50".to_owned() } else { i.to_string() });
+    let with = |i: usize, text: &str| {
+        let mut other = row.clone();
+        other[i] = text.to_owned();
+        other
+    };
+    assert!(same(&row, &with(8, "0.59")) && !same(&row, &with(8, "0.65")) && !same(&row, &with(8, "")));
+    assert!((0..8).all(|i| !same(&row, &with(i, "x"))));
 }

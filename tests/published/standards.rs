@@ -351,7 +351,7 @@ fn centre_holes_are_read_in_the_ways_people_write_them() {
 }
 
 /// Elastic values and speeds as one row a quantity, cutting values as one row a material with its own standing.
-fn metals() -> Vec<Row> {
+pub fn metals() -> Vec<Row> {
     let rows = data("materials.csv");
     let entries = |column: usize, of: fn(&materials::Material) -> f64| -> Entries {
         let one = |row: &Vec<String>| {
@@ -415,9 +415,9 @@ fn val_materials_are_those_of_the_table() {
     }
 }
 
-/// Rows of this subject.
-pub fn rows() -> Vec<Row> {
-    [grades(), limits(), formulas(), general(), threads(), centre_holes(), metals()].concat()
+/// Rows of tolerances, threads and centre holes.
+pub fn sizes() -> Vec<Row> {
+    [grades(), limits(), formulas(), general(), threads(), centre_holes()].concat()
 }
 
 #[test]

@@ -371,7 +371,7 @@ fn the_planner_finds_what_an_exhaustive_search_finds() {
         assert!(found >= least, "only {found} {what}: {counts:#?}");
     }
     println!("{:#?}", counts.of);
-    row::keep("sequence.md", &ledger(&counts));
+    row::keep("sequence", &[("planner", ledger(&counts))]);
 }
 
 fn ledger(counts: &Counts) -> Vec<Row> {

@@ -191,5 +191,5 @@ fn placing_comes_close_to_the_best_places() {
     let source = "fine grid search over the same places, closing in five times";
     let mut t = Table::new(source, standing, Agreement::Within(WITHIN));
     t.worst_of_at_least(19, "placing: smallest margin", entries.collect());
-    super::row::keep("placing.md", &t.done());
+    super::row::keep("placing", &[("planner", t.done())]);
 }
