@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Subjects of commits as DEVELOPERS.md ("Commits") asks for them, from the commit named here on; what is older stays as it is.
+# Subjects of commits as DEVELOPERS.md ("Style") asks for them, from the commit named here on; what is older stays as it is.
 # Called by .ci/run.
 set -euo pipefail
 cd "$(dirname "$0")/.."

@@ -1,5 +1,5 @@
 //! The machine at one moment against values worked out by hand: checks, forces, depths, speeds, times, the quote. Round numbers, so
-//! that each line of a test can be followed on paper; the formulas are those of DEVELOPERS.md, "The model". They test that what is
+//! that each line of a test can be followed on paper; the formulas are those of docs/model.md. They test that what is
 //! written there is what is computed, not that it is true: for that see `tests/published` and `.ci/outside`.
 
 use spanhold::job::Job;

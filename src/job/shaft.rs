@@ -112,7 +112,7 @@ impl Section {
     }
 
     /// Diameter that carries the bending at `s`, mm: the minor diameter of a thread (ISO 68-1 / ISO 724), the circle
-    /// across the flats, the diameter at the bottom of a groove. See "Beam" in DEVELOPERS.md.
+    /// across the flats, the diameter at the bottom of a groove. See "Beam" in docs/model.md.
     pub fn bending_mm(&self, s_mm: f64) -> f64 {
         match &self.kind {
             SectionKind::Cylinder { diameter_mm }

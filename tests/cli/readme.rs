@@ -77,7 +77,16 @@ fn every_key_of_the_plan_file_is_told() {
 #[test]
 fn every_link_leads_to_a_file() {
     let mut links = 0;
-    for name in ["README.md", "DEVELOPERS.md", "demo/README.md", "benches/README.md"] {
+    let pages = [
+        "README.md",
+        "DEVELOPERS.md",
+        "demo/README.md",
+        "benches/README.md",
+        "tests/README.md",
+        "docs/model.md",
+        "docs/decisions.md",
+    ];
+    for name in pages {
         let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
         let text = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{name}: {e}"));
         let targets = text.split("](").skip(1).filter_map(|t| t.split(')').next());

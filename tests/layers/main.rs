@@ -313,7 +313,7 @@ fn guards(source: &str) -> Vec<(String, String)> {
 
 #[test]
 fn every_guard_stands_in_the_table_of_guards() {
-    let page = std::fs::read_to_string(source_root().with_file_name("DEVELOPERS.md")).expect("the page is there");
+    let page = std::fs::read_to_string(source_root().with_file_name("docs/model.md")).expect("the page is there");
     let mut seen = 0;
     all_files(|text, file| {
         let name = file.to_string_lossy().replace('\\', "/");
@@ -327,7 +327,7 @@ fn every_guard_stands_in_the_table_of_guards() {
             .into_iter()
             .map(|(constant, value)| format!("| `{name}` | `{constant}` | {value} | "))
             .collect();
-        rows.into_iter().filter(|row| !page.contains(row)).map(|row| format!("DEVELOPERS.md lacks {row}")).collect()
+        rows.into_iter().filter(|row| !page.contains(row)).map(|row| format!("docs/model.md lacks {row}")).collect()
     });
     for (_, text) in library() {
         seen += guards(&text).len();

@@ -1,5 +1,5 @@
 //! Printed plans against a second, slow look: nothing of `process`, `planner` or `proof` is used, only the plan, the job and a dense
-//! beam of its own (two-node Timoshenko elements, masses lumped at the nodes) with the supports of DEVELOPERS.md, "Supports".
+//! beam of its own (two-node Timoshenko elements, masses lumped at the nodes) with the supports of docs/model.md, "Supports".
 
 use crate::jobs;
 use crate::plans::answer;
