@@ -154,3 +154,9 @@ fn no_check_is_listed_twice() {
     let twice: Vec<_> = names.windows(2).filter(|w| w[0] == w[1]).map(|w| &w[0]).collect();
     assert!(twice.is_empty(), "{twice:?}");
 }
+
+#[test]
+fn every_row_belongs_to_a_run_that_keeps_it() {
+    let runs: std::collections::BTreeSet<String> = ledger().into_iter().map(|[run, ..]| run).collect();
+    assert_eq!(Vec::from_iter(runs), ["highs", "outside", "placing", "published", "reference", "sequence"]);
+}
