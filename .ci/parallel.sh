@@ -1,11 +1,11 @@
 #!/usr/bin/env bash
-# The README's example with GNU parallel, word for word, gives the lines of one `batch` alone. Called by .ci/outside.sh:
+# The example of docs/many-jobs.md with GNU parallel, word for word, gives the lines of one `batch` alone. Called by .ci/outside.sh:
 #
 #     bash .ci/parallel.sh target/debug/spanhold
 set -euo pipefail
 
 program=$(realpath "$1")
-readme=$(realpath "$(dirname "$0")/../README.md")
+page=$(realpath "$(dirname "$0")/../docs/many-jobs.md")
 demo=$(realpath "$(dirname "$0")/../demo")
 folder=$(mktemp -d)
 trap 'rm -rf "$folder"' EXIT
@@ -20,7 +20,7 @@ for i in $(seq -w 45); do
 done
 echo "shaft: {}" >jobs/part-30.yaml
 
-command=$(grep -m 1 'parallel --' "$readme")
+command=$(grep -m 1 'parallel --' "$page")
 echo "-- $command"
 # A wrong job is a line and a status of its own.
 bash -c "$command" 2>/dev/null || true

@@ -1,4 +1,4 @@
-"""A job file as plain numbers, read apart from the Rust code: PyYAML, tables of `tests/data`, defaults of the README."""
+"""A job file as plain numbers, read apart from the Rust code: PyYAML, tables of `tests/data`, defaults of `docs`."""
 
 import csv
 import math

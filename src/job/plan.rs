@@ -2,7 +2,7 @@
 //! plan alone must be enough to print everything, so it contains an outline of the shaft and the machine.
 //!
 //! The order of the fields is the order of the output. Every number is finite. Users rely on the serialised form; see
-//! README, "The plan file".
+//! `docs/plan-file.md`.
 
 mod at_stop;
 mod cautions;

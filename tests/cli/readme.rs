@@ -1,21 +1,35 @@
-//! The README says what the program does: its commands, every key with range and default, every key of the plan file.
+//! README and `docs/` say what the program does: its commands, every key with range and default, every key of the plan file.
 
 use super::{call, results};
 use spanhold::fields;
+use spanhold::job::materials;
+use std::path::{Path, PathBuf};
 
-fn readme() -> String {
-    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/README.md");
-    std::fs::read_to_string(path).expect("the README is there")
+/// A page of the project.
+fn page(name: &str) -> String {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
+    std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{name}: {e}"))
 }
 
-/// Each number of job and machine file has a row: key, meaning, unit, range, and its default where it has one.
+/// The first block of a page in a language.
+fn block<'a>(page: &'a str, language: &str) -> &'a str {
+    let rest = page.split(&format!("```{language}\n")).nth(1);
+    rest.and_then(|t| t.split("```").next()).unwrap_or_else(|| panic!("no block of {language}"))
+}
+
+/// Each number of job, machine and readings file has a row: key, meaning, unit, range, and its default where it has one.
 #[test]
 fn every_number_has_its_row() {
-    let readme = readme();
+    let (job, machine, fit) = (page("docs/job.md"), page("docs/machine.md"), page("docs/fit.md"));
     for field in fields::ALL {
+        let (name, page) = match field.path.split('.').next() {
+            Some("machine") => ("docs/machine.md", &machine),
+            Some("readings") => ("docs/fit.md", &fit),
+            _ => ("docs/job.md", &job),
+        };
         let row = format!("| `{}` | {} | {} | {} to {} | ", field.path, field.what, field.unit, field.min, field.max);
-        let rest = readme.lines().find_map(|l| l.strip_prefix(&row));
-        let rest = rest.unwrap_or_else(|| panic!("README.md has no row that begins with\n{row}"));
+        let rest = page.lines().find_map(|l| l.strip_prefix(&row));
+        let rest = rest.unwrap_or_else(|| panic!("{name} has no row that begins with\n{row}"));
         match field.default {
             Some(default) => {
                 let told = rest.trim_end_matches(" |").split(',').next().unwrap_or(rest);
@@ -27,10 +41,35 @@ fn every_number_has_its_row() {
 }
 
 #[test]
-fn the_first_commands_are_two_and_every_command_is_listed() {
-    let readme = readme();
-    let first = readme.split("```sh\n").nth(1).and_then(|t| t.split("```").next()).expect("a block of commands");
-    assert_eq!(first, "cargo run --release -- plan demo/feed-roller-shaft.yaml\ncargo test\n");
+fn every_material_has_its_row() {
+    let page = page("docs/shop.md");
+    for m in materials::ROWS {
+        let (names, (low, high)) = (m.aliases.join(", "), m.vc_m_per_min);
+        let values = format!("{} | {} | {low} to {high} | {}", m.kc11_n_per_mm2, m.mc, m.confidence.word());
+        let row = format!("| {} | {} | {names} | {values} |", m.name, m.number);
+        assert!(page.lines().any(|l| l == row), "docs/shop.md has no row\n{row}");
+    }
+}
+
+/// The first commands are those that other tools read. The job of five lines can be made.
+#[test]
+fn the_first_commands_are_two_and_the_first_job_can_be_made() {
+    let readme = page("README.md");
+    assert_eq!(block(&readme, "sh"), "cargo run --release -- plan demo/feed-roller-shaft.yaml\ncargo test\n");
+    let job = block(&readme, "yaml");
+    assert_eq!(job.lines().count(), 5, "{job}");
+    assert_eq!(job, block(&page("docs/job.md"), "yaml"));
+    let demo = concat!("machine: ", env!("CARGO_MANIFEST_DIR"), "/demo/");
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("my-shaft.yaml");
+    std::fs::write(&path, job.replace("machine: demo/", demo)).expect("written");
+    let checked = call(["check".as_ref(), path.as_os_str()]);
+    assert_eq!(checked.status, 0, "{}{}", checked.out, checked.err);
+}
+
+#[test]
+fn every_command_is_listed() {
+    let page = page("docs/commands.md");
     let help = call(["--help"]).out;
     let commands: Vec<&str> = help
         .lines()
@@ -42,21 +81,19 @@ fn the_first_commands_are_two_and_every_command_is_listed() {
         .collect();
     assert!(commands.len() >= 6, "{commands:?}");
     for command in commands {
-        let row = readme.lines().find(|l| l.starts_with(&format!("| `spanhold {command} ")));
-        let row = row.unwrap_or_else(|| panic!("README.md does not list `{command}`"));
+        let row = page.lines().find(|l| l.starts_with(&format!("| `spanhold {command} ")));
+        let row = row.unwrap_or_else(|| panic!("docs/commands.md does not list `{command}`"));
         let own = call([command, "--help"]).out;
         for word in own.split_whitespace().filter(|w| w.starts_with("--")) {
             let option = word.trim_end_matches([',', '.']);
-            let general = matches!(option, "--help" | "--machine");
-            assert!(general || row.contains(option), "{command}: README.md does not tell of {option}");
+            assert!(option == "--help" || row.contains(option), "{command}: its row does not tell of {option}");
         }
     }
 }
 
 #[test]
 fn every_key_of_the_plan_file_is_told() {
-    let readme = readme();
-    let file = readme.split("## The plan file").nth(1).expect("its chapter");
+    let file = page("docs/plan-file.md");
     let list = results::plan_list();
     let keys: Vec<&str> = list
         .lines()
@@ -73,28 +110,38 @@ fn every_key_of_the_plan_file_is_told() {
     }
 }
 
-/// No link leads nowhere.
+/// The places in a page that links name: a heading in small letters, its words joined by hyphens.
+fn places(page: &str) -> Vec<String> {
+    let headings = page.lines().filter(|l| l.starts_with('#')).map(|l| l.trim_start_matches('#').trim().to_lowercase());
+    headings.map(|h| h.replace(' ', "-").replace(|c: char| !c.is_alphanumeric() && c != '-', "")).collect()
+}
+
+/// No link leads nowhere, and the book has every page.
 #[test]
-fn every_link_leads_to_a_file() {
+fn every_link_leads_somewhere() {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let named = ["README.md", "DEVELOPERS.md", "CHANGELOG.md", "demo/README.md", "benches/README.md", "tests/README.md"];
+    let docs = std::fs::read_dir(root.join("docs")).expect("the docs are there").map(|e| e.expect("an entry").path());
+    let docs: Vec<PathBuf> = docs.filter(|p| p.extension().is_some_and(|e| e == "md")).collect();
+    let summary = page("docs/SUMMARY.md");
+    for path in &docs {
+        let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+        assert!(name == "SUMMARY.md" || summary.contains(&format!("]({name})")), "docs/SUMMARY.md lacks {name}");
+    }
     let mut links = 0;
-    let pages = [
-        "README.md",
-        "DEVELOPERS.md",
-        "demo/README.md",
-        "benches/README.md",
-        "tests/README.md",
-        "docs/model.md",
-        "docs/decisions.md",
-    ];
-    for name in pages {
-        let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join(name);
-        let text = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{name}: {e}"));
+    for path in named.map(|name| root.join(name)).into_iter().chain(docs) {
+        let (text, name) = (std::fs::read_to_string(&path).expect("a page"), path.display());
         let targets = text.split("](").skip(1).filter_map(|t| t.split(')').next());
-        for target in targets.filter(|t| !t.starts_with("http") && !t.starts_with('#')) {
-            let file = path.with_file_name(target.split('#').next().unwrap_or(target));
-            assert!(file.exists(), "{name}: {target}");
+        for target in targets.filter(|t| !t.starts_with("http")) {
+            let (file, place) = target.split_once('#').unwrap_or((target, ""));
+            let to = if file.is_empty() { path.clone() } else { path.with_file_name(file) };
+            assert!(to.exists(), "{name}: {target}");
+            if !place.is_empty() {
+                let there = std::fs::read_to_string(&to).expect("a page");
+                assert!(places(&there).contains(&place.to_owned()), "{name}: {target}: no such heading");
+            }
             links += 1;
         }
     }
-    assert!(links >= 10, "only {links} links were followed");
+    assert!(links >= 40, "only {links} links were followed");
 }

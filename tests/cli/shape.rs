@@ -1,4 +1,4 @@
-//! The documents' keys and types, as lists that can be read beside the README: `path type`, a line each.
+//! The documents' keys and types, as lists that can be read beside docs/plan-file.md: `path type`, a line each.
 //!
 //! `[]` is every item of a list, of which there must be one; `?` behind a type allows null; `*` in front of a path
 //! allows that a list above it is empty. What lies inside `any` is not asked for.
