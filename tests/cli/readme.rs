@@ -120,7 +120,8 @@ fn places(page: &str) -> Vec<String> {
 #[test]
 fn every_link_leads_somewhere() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
-    let named = ["README.md", "DEVELOPERS.md", "CHANGELOG.md", "demo/README.md", "benches/README.md", "tests/README.md"];
+    let named =
+        ["README.md", "DEVELOPERS.md", "CHANGELOG.md", "demo/README.md", "benches/README.md", "tests/README.md"];
     let docs = std::fs::read_dir(root.join("docs")).expect("the docs are there").map(|e| e.expect("an entry").path());
     let docs: Vec<PathBuf> = docs.filter(|p| p.extension().is_some_and(|e| e == "md")).collect();
     let summary = page("docs/SUMMARY.md");
