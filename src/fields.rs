@@ -123,13 +123,7 @@ pub const DIAMETER: Field = required("shaft.sections.diameter", "diameter of the
 /// One end of a taper.
 pub const TAPER: Field = required("shaft.sections.taper", "diameter at one end of the taper", "mm", 0.1, 120.0);
 /// Flats.
-pub const ACROSS_FLATS: Field = required(
-    "shaft.sections.across_flats",
-    "distance across the flats (width of the hexagon or square)",
-    "mm",
-    0.1,
-    120.0,
-);
+pub const ACROSS_FLATS: Field = required("shaft.sections.across_flats", "distance across the flats", "mm", 0.1, 120.0);
 /// Number of flats.
 pub const SIDES: Field = required("shaft.sections.sides", "number of flats", "", 2.0, 8.0);
 /// Roughness.
@@ -194,7 +188,7 @@ pub const E_GPA: Field = required("shaft.material.e_gpa", "Young's modulus", "GP
 pub const DENSITY: Field = required("shaft.material.density", "density", "kg/m³", 500.0, 25_000.0);
 /// Specific cutting force.
 pub const KC11: Field =
-    required("shaft.material.kc11", "specific cutting force kc1.1 (at 1 mm chip thickness)", "N/mm²", 10.0, 10_000.0);
+    required("shaft.material.kc11", "specific cutting force kc1.1, at 1 mm chip thickness", "N/mm²", 10.0, 10_000.0);
 /// Exponent of the chip thickness.
 pub const MC: Field = required("shaft.material.mc", "exponent mc of the chip thickness", "", 0.0, 0.9);
 /// Poisson's ratio.
@@ -219,7 +213,7 @@ pub const AP_FINISH: Field = optional("cutting.ap_finish", "depth of cut of the 
 /// How far the speed may be lowered.
 pub const SPEED_FLOOR: Field = optional(
     "cutting.speed_floor",
-    "lowest speed allowed, as a share of the planned speed (1 = no reduction)",
+    "lowest speed allowed, as a share of the planned speed; 1 means no reduction",
     "",
     0.01,
     1.0,
@@ -246,7 +240,7 @@ pub const UNBALANCE: Field = optional(
 /// In-plane share.
 pub const IN_PLANE_SHARE: Field = optional(
     "cutting.in_plane_share",
-    "force in the feed plane (feed and passive force together), as a share of the main cutting force",
+    "force in the feed plane, as a share of the main cutting force",
     "",
     0.01,
     2.0,
@@ -320,7 +314,7 @@ pub const TORQUE_MARGIN: Field =
 /// Penalty of an `avoid` witness.
 pub const AVOID_PENALTY_S: Field = optional(
     "limits.avoid_penalty_s",
-    "allowance for a witness line on an `avoid` surface (no machine time)",
+    "allowance for a witness line on an `avoid` surface, no machine time",
     "s",
     0.0,
     3600.0,

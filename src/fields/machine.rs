@@ -141,7 +141,7 @@ pub const PASSES: Field = required(
 /// Clamping force.
 pub const CLAMP_FORCE: Field = required(
     "machine.counter_spindle.collets.clamp_force",
-    "clamping force of the collet (sum of the radial forces)",
+    "clamping force of the collet, as the sum of the radial forces",
     "N",
     1.0,
     1e6,
@@ -179,14 +179,8 @@ pub const PART_OFF_WIDTH: Field =
 /// Part-off time.
 pub const PART_OFF_TIME_S: Field = optional("machine.part_off.time_s", "time for part-off", "s", 0.0, 600.0, 8.0);
 /// Bar end.
-pub const BAR_END: Field = optional(
-    "machine.bar_end",
-    "length of the bar end that no collet can grip (chamfer, end piece)",
-    "mm",
-    0.0,
-    1000.0,
-    20.0,
-);
+pub const BAR_END: Field =
+    optional("machine.bar_end", "length of the bar end that no collet can grip", "mm", 0.0, 1000.0, 20.0);
 /// Facing.
 pub const FACING: Field = optional(
     "machine.facing",

@@ -37,7 +37,7 @@ pub const BACK_AXIAL_FORCE: Field =
 /// Clamping force of the headstock.
 pub const HEADSTOCK_CLAMP_FORCE: Field = required(
     "machine.headstock.clamp_force",
-    "clamping force of the headstock collet (sum of the radial forces)",
+    "clamping force of the headstock collet, as the sum of the radial forces",
     "N",
     1.0,
     1e6,

@@ -55,9 +55,9 @@ fn known_to_reader(file: File, way: &[String]) -> Vec<String> {
         }
         _ => read_job_text("j.yaml", &planted(way), base).expect_err("planted"),
     };
-    let diag = diags.iter().find(|d| d.what.contains("unknown key `qqqqqqqq`"));
+    let diag = diags.iter().find(|d| d.what.contains("Unknown key `qqqqqqqq`"));
     let diag = diag.unwrap_or_else(|| panic!("{way:?}: {diags:?}"));
-    let keys = diag.help.as_deref().and_then(|h| h.strip_prefix("known keys are ")).expect("known keys");
+    let keys = diag.help.as_deref().and_then(|h| h.strip_prefix("Use one of these keys: ")).expect("known keys");
     let mut keys: Vec<String> = keys.split(", ").map(str::to_string).collect();
     keys.sort();
     keys
