@@ -3,7 +3,7 @@
 
 use crate::diag::Diag;
 use crate::job::Job;
-use crate::job::plan::{Optimality, Plan, Verdict};
+use crate::job::plan::{Plan, Verdict};
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::assemble;
 use crate::planner::plan::draft::{Draft, DraftStage};
@@ -62,8 +62,11 @@ pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Ve
     let moments = moments_told(plan, &tasks);
     let ground = Ground { rig: &rig, segments: &segments, tasks: &tasks, moments: &moments, look_at_mm: &[] };
     let settled = ground.settle(&draft, STEP_MM);
-    let optimality = Optimality { stations: plan.optimality.stations, arcs: plan.optimality.arcs, gap: 0.0 };
-    let mut plan = assemble::plan(&ground, &draft, &settled, optimality);
+    // What is known of the fastest plan: the plan before the move may be slower by its gap.
+    let charged_s = |p: &Plan| p.pace_s() + p.time_s.penalties;
+    let least_s = charged_s(plan) * (1.0 - plan.optimality.gap);
+    let mut plan = assemble::plan(&ground, &draft, &settled, plan.optimality.clone());
+    plan.optimality.gap = (1.0 - least_s / charged_s(&plan)).max(0.0);
     let verified = proof::prove(&plan, job);
     verified.tell(&mut plan);
     Ok((plan, verified))

@@ -11,6 +11,7 @@
 
 use super::shaft::Tolerance;
 use crate::diag::Diag;
+use crate::say;
 
 /// Largest diameter of the tables, mm.
 pub const DIAMETER_MAX_MM: f64 = 120.0;
@@ -48,10 +49,9 @@ const P_UM: [f64; 8] = [6.0, 12.0, 15.0, 18.0, 22.0, 26.0, 32.0, 37.0];
 
 fn step(diameter_mm: f64) -> Result<usize, Diag> {
     if !diameter_mm.is_finite() || diameter_mm <= 0.0 || diameter_mm > DIAMETER_MAX_MM {
-        return Err(Diag::new(format!(
-            "the table of tolerance classes ends at {DIAMETER_MAX_MM} mm, not {diameter_mm} mm"
-        ))
-        .help("give the deviations in mm: `tolerance: [-0.05, 0]`"));
+        let (diameter, most) = (diameter_mm.to_string(), DIAMETER_MAX_MM.to_string());
+        return Err(Diag::new(say!("tolerance-not-in-table", diameter = diameter, most = most))
+            .help(say!("tolerance-not-in-table-help")));
     }
     Ok(UP_TO_MM.partition_point(|up_to| *up_to < diameter_mm))
 }

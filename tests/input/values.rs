@@ -62,7 +62,7 @@ fn what_is_left_out_gets_its_default() {
         "{:?}",
         job.notes
     );
-    assert!(job.notes.iter().any(|n| n.contains("kc1.1 2220") && n.contains("not re-read")), "{:?}", job.notes);
+    assert!(job.notes.iter().any(|n| n.contains("kc1.1 2220") && n.contains("not checked against")), "{:?}", job.notes);
     assert!(job.notes.iter().any(|n| n.contains("0.3 mm per m is assumed")), "{:?}", job.notes);
     assert!(job.rates.is_none() && job.stock.tolerance.is_none());
 }

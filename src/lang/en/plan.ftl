@@ -193,6 +193,11 @@ critical-tool-changes = tool changes
 critical-cutting = cutting { $section }
 critical-overhead = time between cuts
 
+## Tolerances
+
+tolerance-not-in-table = the table of tolerance classes has no diameter of { $diameter } mm, it goes up to { $most } mm
+tolerance-not-in-table-help = give the deviations in mm: `tolerance: [-0.05, 0]`
+
 ## The mechanics at one moment
 
 at-out-of-range = `--{ $option }` is { $value }
