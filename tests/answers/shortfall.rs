@@ -61,7 +61,7 @@ fn the_text_says_what_stops_it_and_where() {
     let front = rod("clamp_force: 9000", "clamp_force: 300")
         .replace("\nstock:", "\n  features: [{axial_hole: 5, depth: 8, end: front}]\nstock:");
     let told = stopped(&front);
-    assert!(told.blocked_by == "push" && told.text.contains("hole Ø5, 8 mm deep, front end"), "{told:?}");
+    assert!(told.blocked_by == "push" && told.text.contains("hole Ø5, 8 deep, front"), "{told:?}");
 }
 
 /// A hole across the rod that is drilled far in front of the bush: ten times the deflection allowed.

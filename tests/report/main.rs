@@ -447,7 +447,7 @@ fn the_cautions_fit_the_plan() {
     assert!(says(&sample, "No unsupported bar behind the headstock spindle"));
     assert!(says(&sample, "does not include cross holes and keyseats"));
     assert!(says(&sample, "In stage 1 the front end"));
-    assert!(says(&sample, "clamping and synchronisation"));
+    assert!(says(&sample, "clamping and the synchronisation"));
     assert!(!says(&sample, "Do not run this"));
     assert!(cautions(&infeasible_plan())[0].contains("Do not run this"));
     assert!(!says(&neck_plan(), "cross holes") && !says(&neck_plan(), "Part in the counter-spindle"));

@@ -167,22 +167,8 @@ note-rule-left-out = { $rule }; this rule was left out for the values shown here
 optimum-proven = no faster plan exists ({ $stops } stop positions tried)
 optimum-gap = at most { $percent } % slower than the fastest possible plan ({ $stops } stop positions tried)
 
-## Works and the timeline
+## The timeline
 
-work-hole = hole Ø{ $diameter }, { $depth } mm deep
-work-hole-for-thread = hole Ø{ $diameter }, { $depth } mm deep, for { $thread }
-work-hole-for-socket = hole Ø{ $diameter }, { $depth } mm deep, for the socket
-work-tap = tap { $thread }, { $depth } mm deep
-work-tap-across = tap { $thread } across the shaft
-work-cross-hole-for-thread = cross hole Ø{ $diameter } for { $thread }
-work-face = face off { $depth } mm
-work-socket-shaved = hexagon socket { $size }, { $depth } mm deep, shaved in 6 × { $strokes } strokes
-work-socket-punched = hexagon socket { $size }, { $depth } mm deep, punched
-work-keyway = keyway { $width } × { $depth }, { $length } mm long, shaved in { $strokes } strokes
-work-keyseat = keyseat { $width } × { $depth }, from { $from } to { $to } mm
-work-engrave = engrave { $text }, { $height } mm high
-work-flats = { $sides } flats, { $size } mm across flats, on { $section }
-work-on-front-end = { $work }, front end
 timeline-hand-over = hand-over at { $at } mm
 timeline-regrip = headstock re-grip at { $at } mm
 timeline-part-off = part-off
@@ -191,7 +177,7 @@ critical-hand-overs = hand-overs
 critical-regrips = headstock re-grips
 critical-tool-changes = tool changes
 critical-cutting = cutting { $section }
-critical-overhead = time between cuts
+critical-overhead = approach and return
 
 ## Tolerances
 

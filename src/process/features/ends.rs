@@ -11,7 +11,6 @@ use super::{CENTRE_S, DRILL_EXTRA_S, DRILL_VC_M_PER_MIN, tap_drill_mm};
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};
 use crate::mechanics::{cutting, drilling, shaving};
-use crate::say;
 use crate::units::spindle_rpm;
 
 /// Depth a drill goes without a retraction, in diameters, and below it the time of one retraction, s.
@@ -97,46 +96,45 @@ impl Rig<'_> {
             }
             FeatureKind::Facing { depth_mm, end: e } if *e == end => vec![self.facing(*depth_mm, end)],
             FeatureKind::AxialHole { diameter_mm, depth_mm, end: e } if *e == end => {
-                let text = say!("work-hole", diameter = diameter_mm.to_string(), depth = depth_mm.to_string());
-                vec![self.axial_hole(text, (*diameter_mm, *depth_mm), end, fixed)]
+                let mut hole = self.axial_hole(*diameter_mm, *depth_mm, end, fixed);
+                hole.text = format!("hole Ø{diameter_mm}, {depth_mm} deep");
+                vec![hole]
             }
             FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, drill_depth_mm, end: e } }
                 if *e == end =>
             {
                 let name = &thread.designation;
                 let mut works = Vec::new();
-                let drill_mm = tap_drill_mm(thread);
-                if !self.is_drilled(drill_mm, *drill_depth_mm, end) {
-                    let (diameter, depth) = (format!("{drill_mm:.2}"), drill_depth_mm.to_string());
-                    let text = say!("work-hole-for-thread", diameter = diameter, depth = depth, thread = name);
-                    works.push(self.axial_hole(text, (drill_mm, *drill_depth_mm), end, fixed));
+                if !self.is_drilled(tap_drill_mm(thread), *drill_depth_mm, end) {
+                    let mut hole = self.axial_hole(tap_drill_mm(thread), *drill_depth_mm, end, fixed);
+                    hole.text += &format!(" for {name}");
+                    works.push(hole);
                 }
                 let torque = drilling::tapping_torque_nmm(&self.resistance, thread.major_mm, thread.pitch_mm);
                 let tool = Tool::new(fixed, format!("tap {name}"));
                 let time_s = tapping_s(thread, *depth_mm, self.end_rpm(end));
-                let tap =
-                    work("tapped_hole", say!("work-tap", thread = name, depth = depth_mm.to_string()), tool, time_s);
+                let tap = work("tapped_hole", format!("tap {name}, {depth_mm} deep"), tool, time_s);
                 works.push(EndWork { torque_nm: torque / 1000.0, ..tap });
                 works
             }
             FeatureKind::HexSocket { across_flats_mm: s, depth_mm, step_mm, forming, end: e } if *e == end => {
                 let mut works = Vec::new();
-                let (size, depth) = (s.to_string(), depth_mm.to_string());
                 if !self.is_drilled(*s, *depth_mm, end) {
-                    let text = say!("work-hole-for-socket", diameter = format!("{s:.2}"), depth = depth);
-                    works.push(self.axial_hole(text, (*s, *depth_mm), end, fixed));
+                    let mut hole = self.axial_hole(*s, *depth_mm, end, fixed);
+                    hole.text += " for the socket";
+                    works.push(hole);
                 }
                 works.push(match forming {
                     Forming::Shaved => {
                         let shaved = shaving::hexagon(&self.resistance, *s, *step_mm);
-                        let strokes = shaved.each;
-                        let text = say!("work-socket-shaved", size = size, depth = depth, strokes = strokes);
+                        let text =
+                            format!("hexagon socket {s}, {depth_mm} deep, shaved in 6 × {} strokes", shaved.each);
                         let tool = Tool::new(fixed, format!("shaving tool, hexagon {s}"));
                         let time_s = self.strokes_s(shaved.strokes, *depth_mm) + shaving::CORNERS as f64 * INDEX_S;
                         EndWork { axial_n: shaved.force_n, ..work("hex_socket", text, tool, time_s) }
                     }
                     Forming::Punched => {
-                        let text = say!("work-socket-punched", size = size, depth = depth);
+                        let text = format!("hexagon socket {s}, {depth_mm} deep, punched");
                         let tool = Tool::new(fixed, format!("punch, hexagon {s}"));
                         let axial_n = shaving::punch_n(&self.resistance, *s);
                         EndWork { axial_n, ..work("hex_socket", text, tool, PUNCH_S + INDEX_S) }
@@ -146,9 +144,8 @@ impl Rig<'_> {
             }
             FeatureKind::Keyway { width_mm, depth_mm, length_mm, step_mm, end: e } if *e == end => {
                 let shaved = shaving::keyway(&self.resistance, *width_mm, *depth_mm, *step_mm);
-                let (width, depth, length) = (width_mm.to_string(), depth_mm.to_string(), length_mm.to_string());
-                let strokes = shaved.strokes;
-                let text = say!("work-keyway", width = width, depth = depth, length = length, strokes = strokes);
+                let text =
+                    format!("keyway {width_mm} × {depth_mm}, {length_mm} long, shaved in {} strokes", shaved.strokes);
                 let tool = Tool::new(fixed, format!("shaving tool, keyway {width_mm}"));
                 let time_s = self.strokes_s(shaved.strokes, *length_mm) + INDEX_S;
                 vec![EndWork { axial_n: shaved.force_n, ..work("keyway", text, tool, time_s) }]
@@ -157,7 +154,7 @@ impl Rig<'_> {
                 let time_s = engraving_s(text, *height_mm) + INDEX_S;
                 vec![work(
                     "engraving",
-                    say!("work-engrave", text = text, height = height_mm.to_string()),
+                    format!("engrave {text}, {height_mm} high"),
                     Tool::new(driven, ENGRAVER),
                     time_s,
                 )]
@@ -195,14 +192,14 @@ impl Rig<'_> {
         }
     }
 
-    fn axial_hole(&self, text: String, (diameter_mm, depth_mm): (f64, f64), end: End, place: Place) -> EndWork {
+    fn axial_hole(&self, diameter_mm: f64, depth_mm: f64, end: End, place: Place) -> EndWork {
         let rpm = spindle_rpm(DRILL_VC_M_PER_MIN, diameter_mm).min(self.end_rpm(end));
         let way_mm = depth_mm + POINT_SHARE * diameter_mm;
         let pecks = (depth_mm / diameter_mm - PECK_FROM).ceil().max(0.0);
         let time_s = 60.0 * way_mm / (drilling::feed_mm(diameter_mm) * rpm) + pecks * PECK_S + DRILL_EXTRA_S;
         let hole = EndWork {
             kind: "axial_hole",
-            text,
+            text: format!("hole Ø{diameter_mm:.2}, {depth_mm} deep"),
             axial_n: 0.0,
             radial_n: 0.0,
             torque_nm: 0.0,
@@ -230,7 +227,7 @@ impl Rig<'_> {
         };
         EndWork {
             kind: "facing",
-            text: say!("work-face", depth = depth_mm.to_string()),
+            text: format!("face {depth_mm} off"),
             axial_n: cut.passive_n.abs(),
             radial_n: cut.feed_n.abs(),
             torque_nm: cut.main_n * diameter_mm / 2000.0,

@@ -15,7 +15,6 @@ use super::tool::{BackTask, Tool};
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
 use crate::mechanics::{drilling, milling};
-use crate::say;
 use crate::units::spindle_rpm;
 
 /// Two places closer than this are the same place of a stored plan, mm.
@@ -98,12 +97,7 @@ impl Rig<'_> {
                     let thrust_n = flat.map(|(width_mm, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
                     let flats = cross(
                         "flats",
-                        say!(
-                            "work-flats",
-                            sides = sides.to_string(),
-                            size = across_flats_mm.to_string(),
-                            section = section.label(i)
-                        ),
+                        format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
                         section.to_mm,
                         Tool::new(Place::CrossDriven, "cutter for flats"),
                         f64::from(sides) * (60.0 * length / MILL_MM_PER_MIN + MILL_EXTRA_S),
@@ -136,13 +130,7 @@ impl Rig<'_> {
             FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => {
                 let keyseat = cross(
                     "keyseat",
-                    say!(
-                        "work-keyseat",
-                        width = width_mm.to_string(),
-                        depth = depth_mm.to_string(),
-                        from = from_mm.to_string(),
-                        to = to_mm.to_string()
-                    ),
+                    format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
                     *to_mm,
                     Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
                     60.0 * (to_mm - from_mm + depth_mm) / MILL_MM_PER_MIN + MILL_EXTRA_S,
@@ -152,13 +140,12 @@ impl Rig<'_> {
             FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
                 let drill_mm = tap_drill_mm(thread);
                 let name = &thread.designation;
-                let text = say!("work-cross-hole-for-thread", diameter = format!("{drill_mm:.2}"), thread = name);
-                let mut drill = self.cross_hole(text, drill_mm, *at_mm, None);
+                let mut drill = self.cross_hole(format!("hole Ø{drill_mm:.2} for {name}"), drill_mm, *at_mm, None);
                 drill.kind = "tapped_hole";
                 let depth = self.across_mm(*at_mm);
                 let tap = cross(
                     "tapped_hole",
-                    say!("work-tap-across", thread = name),
+                    format!("tap {name} across"),
                     *at_mm,
                     Tool::new(Place::CrossDriven, format!("tap {name}")),
                     ends::tapping_s(thread, depth, f64::INFINITY),
@@ -167,7 +154,7 @@ impl Rig<'_> {
             }
             FeatureKind::Engraving { text, height_mm, place: Engraved::Along { to_mm, .. }, .. } => vec![cross(
                 "engraving",
-                say!("work-engrave", text = text, height = height_mm.to_string()),
+                format!("engrave {text}, {height_mm} high"),
                 *to_mm,
                 Tool::new(Place::CrossDriven, ends::ENGRAVER),
                 ends::engraving_s(text, *height_mm),
@@ -175,7 +162,7 @@ impl Rig<'_> {
             other => {
                 let front = |w: ends::EndWork| Task {
                     kind: w.kind,
-                    text: say!("work-on-front-end", work = w.text),
+                    text: format!("{}, front", w.text),
                     at_mm: 0.0,
                     cross: false,
                     thrust_n: None,
