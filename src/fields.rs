@@ -15,7 +15,8 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::diag::Diag;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 pub use machine::*;
 pub use scatter::*;

@@ -4,7 +4,8 @@ use super::plan::read;
 use super::{Ending, Format, out};
 use crate::answer::at::{Asked, At, at};
 use crate::report;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use std::path::PathBuf;
 
 /// What `at` takes.

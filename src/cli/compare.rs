@@ -10,7 +10,8 @@ use crate::job::{Holding, Job, Tools};
 use crate::planner::Advice;
 use crate::report::table::{self, Head};
 use crate::report::{numbers, words};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use serde::Serialize;
 use std::path::PathBuf;
 

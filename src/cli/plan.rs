@@ -8,9 +8,11 @@ use crate::input;
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::proof;
+use crate::report;
 use crate::report::table::columns;
 use crate::report::text::WIDTH;
-use crate::{report, say, shown};
+use crate::say;
+use crate::shown;
 use std::path::{Path, PathBuf};
 
 /// What `plan` takes.

@@ -6,7 +6,8 @@ use crate::diag::Diag;
 use crate::job::plan::Plan;
 use crate::proof::{SAME_MARGIN, Verified, described, prove};
 use crate::report::{table, words};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use serde::Serialize;
 use std::path::PathBuf;
 

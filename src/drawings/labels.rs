@@ -9,7 +9,8 @@ use super::sections::{Kind, Section};
 use super::title;
 use super::words::{INCH_MM, Said, plain, read, read_in};
 use crate::job::iso2768;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// How far outside a surface a text may be that gives only a roughness, mm on the sheet. This is two lines of text.
 /// Common practice, no source.

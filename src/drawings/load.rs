@@ -10,7 +10,8 @@ use super::collect::{Collected, READ, collect};
 use super::geometry::Point;
 use super::{Options, caught};
 use crate::diag::Diag;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Largest drawing, MiB.
 pub const DRAWING_MAX_MIB: u64 = 64;

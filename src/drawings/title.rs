@@ -9,7 +9,8 @@ use super::collect::Text;
 use super::geometry::Point;
 use super::words::plain;
 use crate::job::materials;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Largest distance of a value to the right of its word, and below it, mm on the sheet. From common title blocks, no
 /// source.

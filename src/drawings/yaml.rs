@@ -7,7 +7,8 @@ use super::title::Title;
 use crate::input::TEMPLATE;
 use crate::job::{iso286, iso2768};
 use crate::shown;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [

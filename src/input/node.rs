@@ -13,7 +13,8 @@ use serde_saphyr::options::{DuplicateKeyPolicy, MergeKeyPolicy, NonFiniteFloatPo
 use serde_saphyr::{Error, Location, Options, Spanned};
 
 use crate::diag::{Diag, Place, Source};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Deepest nesting. The deepest value of a valid file, the range of a collet, is at level 7.
 const DEPTH_MAX: usize = 16;

@@ -11,7 +11,8 @@ use serde_saphyr::{Location, Spanned};
 use super::node::{Node, key_at, place_of, raw};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Most errors that are reported, because more do not help the user. Further errors are only counted.
 const DIAGS_MAX: usize = 100;

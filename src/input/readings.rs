@@ -13,7 +13,8 @@ use crate::diag::{Diag, Source};
 use crate::fields::readings as fields;
 use crate::job::readings::{Dial, Errors, Grip, Readings, SetUp, Support};
 use crate::job::{Collet, Holding, Machine};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 const KEYS: [&str; 6] = ["machine", "material", "diameter", "fit", "errors", "set_ups"];
 const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip", "collet", "dial", "frequency"];

@@ -10,7 +10,8 @@ use crate::diag::Diag;
 use crate::fields;
 use crate::job::thread::Thread;
 use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 const KEYS: [&str; 13] = [
     "length",

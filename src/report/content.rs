@@ -5,7 +5,8 @@ use super::table::fit;
 use super::tables::{self, Rows};
 use super::{attention, cautions, fed_on, help, numbers, timeline, verdict, words};
 use crate::job::plan::{Plan, Stage};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
 const NAME_WIDTH: usize = 110;
@@ -140,7 +141,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.push(table(lang::text("sheet-witness-lines"), lines_in, tables::witnesses(plan), Kind::Narrow));
     if feasible {
         all.push(table(lang::text("title-time"), "", tables::times(plan), Kind::Sum));
-        all.push(Block::Facts { title: lang::text("fact-bar"), pairs: unpriced(tables::quote(plan)) });
+        all.push(Block::Facts { title: lang::text("sheet-bar"), pairs: unpriced(tables::quote(plan)) });
         all.push(bullets(lang::text("title-limit-costs"), costs(plan)));
         let units = say!("sheet-scatter-units", sum = tables::scatter_sum(plan).unwrap_or_default());
         all.push(table(lang::text("sheet-scatter"), &units, tables::scatter(plan), Kind::Wide));

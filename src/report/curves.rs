@@ -11,7 +11,8 @@ use super::shapes::{self, INK, LIMIT, SMALL, SOFT, WHITE, xy};
 use super::thinned::thinned;
 use super::{ReportError, words};
 use crate::job::plan::{Plan, Stage};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Pens of the curves: colour and dashes in page units. The dashes alone tell them apart in grey; the colours differ in
 /// hue and lightness for readers with any kind of colour vision (Okabe & Ito 2008, darker where thin; from memory).

@@ -12,7 +12,8 @@ use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
 use super::{ReportError, axis, numbers, words};
 use crate::job::plan::estimate;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// The varied values of one axis.
 #[derive(Debug, Clone, PartialEq)]

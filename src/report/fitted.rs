@@ -2,7 +2,8 @@
 
 use super::{numbers, table};
 use crate::job::readings::Fitted;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Width of the text.
 const COLUMNS: usize = 98;

@@ -11,7 +11,8 @@ use super::page_size::PAGE_WIDTH as WIDTH;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Height of the strip if it is as wide as a page.
 pub(super) const HEIGHT: f64 = 172.0;

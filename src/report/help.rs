@@ -2,7 +2,8 @@
 
 use super::{numbers, words};
 use crate::job::plan::{Change, LimitCost, Shortfall};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use serde_json::Value;
 
 /// Smallest difference in time that is mentioned, s.

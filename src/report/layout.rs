@@ -7,7 +7,8 @@ use super::labels::{self, Labels};
 use super::page_size::PAGE_HEIGHT;
 use super::{ReportError, legend, stops};
 use crate::job::plan::Plan;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Half the height that the bar may take on a page with many stages, and what it gains for each stage fewer.
 const PROFILE_HALF: f64 = 54.0;

@@ -11,7 +11,8 @@ use super::shapes::{self, BUSH, GRIP, HEAD, INK, SMALL, SOFT, WHITE, xy};
 use super::stops::{self, Stop};
 use super::strips;
 use crate::job::plan::Plan;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Thickness of the jaws drawn on the shaft.
 const JAW: f64 = 6.0;

@@ -5,7 +5,8 @@ use super::table::Align;
 use super::tables::Rows;
 use super::{ReportError, gantt, shapes, svg, verdict, words};
 use crate::job::plan::Plan;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 const STYLE: &str = include_str!("sheet.css");
 

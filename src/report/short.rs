@@ -6,7 +6,8 @@ use super::table::{columns, fit, wrap};
 use super::text::{WIDTH, headline, mark_near, shortened, stages, tightest, titled};
 use super::{attention, content, tables, timeline, verdict, words};
 use crate::job::plan::{Plan, estimate};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Most lines: a screen.
 pub const LINES: usize = 40;
@@ -30,6 +31,13 @@ enum Of {
     Check,
 }
 
+/// What stands before an item of a list.
+#[derive(Clone, Copy)]
+enum Lead {
+    Dash,
+    Number,
+}
+
 /// The plan in short, with what can be done next as the last lines.
 pub fn plan_summary(plan: &Plan, next: &[String]) -> Styled {
     let rows = shortened(tables::stages(plan), STAGES_MAX, STAGES_HEAD, STAGES_TAIL);
@@ -38,13 +46,12 @@ pub fn plan_summary(plan: &Plan, next: &[String]) -> Styled {
 
 /// The verdict alone: whether the part can be made this way; if not, what stops it and what would help.
 pub fn check_summary(plan: &Plan) -> Styled {
-    let tools = timeline::tool_line(plan).map(|tools| say!("short-tools", tools = tools));
-    short(plan, Of::Check, Styled::default(), &Vec::from_iter(tools))
+    short(plan, Of::Check, Styled::default(), &[])
 }
 
 fn short(plan: &Plan, of: Of, stages: Styled, next: &[String]) -> Styled {
     let end = end(next);
-    let mut out = how_sure(plan);
+    let mut out = how_sure(plan, of);
     let left = LINES.saturating_sub(out.lines() + stages.lines() + end.lines());
     if verdict::is_feasible(plan) {
         out.append(stages);
@@ -53,7 +60,7 @@ fn short(plan: &Plan, of: Of, stages: Styled, next: &[String]) -> Styled {
         let look_at = look_at(plan, of, room);
         let left = left.saturating_sub(look_at.lines());
         out.append(look_at);
-        out.append(list(lang::text("title-limit-costs"), "  - ", &costs, left, |n| more(of, n)));
+        out.append(list(lang::text("title-limit-costs"), &costs, left, Lead::Dash, |n| more(of, n)));
     } else {
         out.append(what_would_help(plan, of, left));
         out.append(stages);
@@ -63,7 +70,7 @@ fn short(plan: &Plan, of: Of, stages: Styled, next: &[String]) -> Styled {
 }
 
 /// The verdict, and how sure it is, or what stops the bar.
-fn how_sure(plan: &Plan) -> Styled {
+fn how_sure(plan: &Plan, of: Of) -> Styled {
     let mut out = headline(plan, &fit(&verdict::short(plan), VERDICT_MAX * WIDTH / 2));
     if let Some(shortfall) = &plan.shortfall {
         out.push(&at_most(wrap("  ", &words::sentence(&shortfall.text), WIDTH), REASON_MAX));
@@ -73,6 +80,9 @@ fn how_sure(plan: &Plan) -> Styled {
         let scatter = tables::scatter_sum(plan).map(|sum| say!("short-scatter", sum = sum));
         out.push(&wrap("  ", &scatter.unwrap_or_else(|| say!("short-no-scatter")), WIDTH));
     }
+    if let Some(tools) = timeline::tool_line(plan).filter(|_| of == Of::Check) {
+        out.push(&at_most(wrap("  ", &say!("short-tools", tools = tools), WIDTH), LINE_MAX));
+    }
     out
 }
 
@@ -80,7 +90,7 @@ fn how_sure(plan: &Plan) -> Styled {
 fn look_at(plan: &Plan, of: Of, room: usize) -> Styled {
     let mut points = attention::look_at(plan);
     points.extend(words::sentences(&plan.notes));
-    let mut out = list(lang::text("title-look-at"), "  - ", &points, room, |n| more(of, n));
+    let mut out = list(lang::text("title-look-at"), &points, room, Lead::Dash, |n| more(of, n));
     mark_near(plan, &mut out);
     out
 }
@@ -101,7 +111,7 @@ fn what_would_help(plan: &Plan, of: Of, room: usize) -> Styled {
         return out;
     }
     let changes: Vec<String> = shortfall.changes.iter().map(change_text).collect();
-    list(help_title(shortfall), "  - ", &changes, room, |n| match of {
+    list(help_title(shortfall), &changes, room, Lead::Number, |n| match of {
         Of::Plan => say!("short-more-changes", number = n),
         Of::Check => say!("short-more-changes-check", number = n),
     })
@@ -120,7 +130,7 @@ fn end(next: &[String]) -> Styled {
 }
 
 /// A list under its title in at most `room` lines. Items without room are counted.
-fn list(title: &str, lead: &str, items: &[String], room: usize, more: impl Fn(usize) -> String) -> Styled {
+fn list(title: &str, items: &[String], room: usize, lead: Lead, more: impl Fn(usize) -> String) -> Styled {
     if items.is_empty() || room < LIST_MIN {
         return Styled::default();
     }
@@ -128,7 +138,10 @@ fn list(title: &str, lead: &str, items: &[String], room: usize, more: impl Fn(us
     for (i, item) in items.iter().enumerate() {
         let last = i + 1 == items.len();
         let left = room.saturating_sub(out.lines() + usize::from(!last));
-        let text = wrap(lead, item, WIDTH);
+        let text = match lead {
+            Lead::Dash => wrap("  - ", item, WIDTH),
+            Lead::Number => wrap(&format!("  {:>2}. ", i + 1), item, WIDTH),
+        };
         if i > 0 && text.lines().count() > left {
             out.push(&format!("  {}\n", more(items.len() - i)));
             break;

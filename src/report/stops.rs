@@ -2,7 +2,8 @@
 
 use super::words;
 use crate::job::plan::{AtStop, Plan, SectionOutline};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Two stops nearer than this are one: it is far below what a slide can position, and far above rounding in a plan
 /// file.

@@ -9,7 +9,8 @@ use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, RAW, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, tables, words};
 use crate::job::plan::{Plan, Stage};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Shares of a strip's height: the bar, and each jaw above and below it.
 const BAR_SHARE: f64 = 0.46;

@@ -7,7 +7,8 @@ use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
 use super::{ReportError, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
 use crate::job::plan::{Plan, estimate};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// The diagram as an SVG document with the proportions of A4 landscape.
 ///

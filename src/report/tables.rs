@@ -4,7 +4,8 @@
 use super::table::{Head, number, words as word};
 use super::{numbers, stops, words};
 use crate::job::plan::{GripPlace, Plan, Segment, Stage, Times};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// A table: heads and rows of as many cells.
 #[derive(Debug, Clone, PartialEq)]
@@ -171,7 +172,7 @@ fn feeds(plan: &Plan, stage: &Stage) -> String {
 pub fn stops(plan: &Plan) -> Rows {
     let heads = vec![
         word(lang::text("col-mark")),
-        number(lang::text("col-turned")),
+        number(lang::text("col-at")),
         word(lang::text("col-done")),
         word(lang::text("col-surface")),
         word(lang::text("col-leaves")),

@@ -6,7 +6,8 @@ use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
 use super::{attention, cautions, content, numbers, timeline, verdict, words};
 use crate::job::plan::Plan;
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// The longest line, columns.
 pub const WIDTH: usize = 100;

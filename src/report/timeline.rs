@@ -4,7 +4,8 @@ use super::table::{number, words as word};
 use super::tables::Rows;
 use super::{numbers, words};
 use crate::job::plan::{Cycle, Operation, OrderQuote, Plan};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// Facts of the cycle, as key and value.
 pub fn facts(cycle: &Cycle) -> Vec<(&'static str, String)> {

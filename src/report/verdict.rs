@@ -2,7 +2,8 @@
 
 use super::{numbers, words};
 use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 
 /// `FEASIBLE` or `NOT FEASIBLE`.
 pub fn word(plan: &Plan) -> &'static str {

@@ -2,7 +2,9 @@
 
 use super::{numbers, table};
 use crate::job::plan::{CheckResult, Plan, SectionOutline, Shortfall};
-use crate::{lang, say, shown};
+use crate::lang;
+use crate::say;
+use crate::shown;
 
 /// User text as it may be printed: control characters (which would break lines, tables and XML) become spaces.
 pub fn plain(text: &str) -> String {

@@ -2,7 +2,8 @@
 
 use super::{ReportError, content, tables, words};
 use crate::job::plan::{Plan, Stage};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
 /// One cell.

@@ -3,7 +3,8 @@
 use super::super::Ending;
 use super::line::{Head, Planned};
 use crate::report::{numbers, table};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use std::time::{Duration, Instant};
 
 /// Width of the table.

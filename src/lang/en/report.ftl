@@ -78,7 +78,7 @@ value-no = no
 
 # Titles.
 title-stages = Stages (mm, rev/min, s)
-title-stages-reached = Stages up to the stop (mm, rev/min, s)
+title-stages-reached = Stages as far as possible (mm, rev/min, s)
 title-positions = Positions ({ $from })
 title-look-at = Look at these points first
 title-stops = Stops of the feed (turned length, mm)
@@ -125,7 +125,6 @@ col-regrips-at = headstock re-grips at
 col-counter-spindle = counter-spindle
 col-headstock = headstock
 col-mark = mark
-col-turned = turned length
 col-done = what is done
 col-surface = surface
 col-leaves = what it leaves
@@ -183,10 +182,10 @@ stop-regrip = headstock re-grip
 stop-regrip-then-hand-over = re-grip + hand-over (shared)
 stop-hand-over-then-regrip = hand-over + re-grip (shared)
 stop-then = { $first }, then { $second }
-stop-at-shoulder = no line (at a shoulder)
-stop-at-end = no line (at an end face)
-stop-behind = no line (behind the part)
-stop-in-groove = no line (in a groove)
+stop-at-shoulder = no line (shoulder)
+stop-at-end = no line (end face)
+stop-behind = no line (behind part)
+stop-in-groove = no line (groove)
 stop-line = witness line ({ $interrupt })
 stop-between = between sections { $front } and { $rear }
 stop-front-face = front face
@@ -262,7 +261,7 @@ look-over-limit = Over the limit in stage { $stage }: { $check }, at turned leng
 look-near-limit = Close to the limit in stage { $stage }: { $check }, at turned length { $turned } mm
 look-slowed = Speed reduced on { $places }, because of { $check }
 look-back-turning = Rear-facing shoulder, needs a back-turning tool: { $places }
-look-fed-out = Before the part-off the bar is fed out to { $to } mm for { $works }; { $unsupported } mm are unsupported; no cutting while fed out
+look-fed-out = Before the part-off the bar is fed out to { $to } mm for { $works }; { $unsupported } mm are unsupported; no turning while fed out
 
 # What would help.
 help-cost-of-limit = { $text } ({ $limit }: { $now } → { $next })
@@ -271,7 +270,7 @@ help-change = { $text } ({ $values })
 help-change-slower = { $text } ({ $values }; { $seconds } s more than the fastest of these)
 help-nothing-found = No single change was found that makes it feasible
 help-next-lighter = { $tried }. Do that work with lighter cuts, or in another operation. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
-help-next-seat = { $tried }. Ask for a grip of a larger diameter. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
+help-next-seat = { $tried }. Ask for a larger diameter to grip. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
 help-next-part = { $tried }. Ask for a shorter or a thicker part. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
 help-sentence = { $text }.
 
@@ -302,6 +301,7 @@ sheet-witness-lines-units = mm
 sheet-scatter = Scatter of inputs
 sheet-scatter-units = mm; { $sum }
 sheet-timeline = Timeline of both spindles
+sheet-bar = Bar
 limit-stage = Stage { $stage }: { $limits }
 limit-turn-to = turn to { $to } mm, no farther
 limit-speeds-below = never above the speed of each range below
@@ -312,8 +312,8 @@ limit-grip-distance = counter-spindle grip { $grip }, never farther than { $dist
 limit-grip = counter-spindle grip { $grip }
 limit-free = front end free, nothing may touch it
 limit-range = Stage { $stage }, turned length { $from } to { $to } mm: never above { $speed } rev/min
-limit-fed-out = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No cutting while fed out: { $positions }. Then back to { $back } mm.
-limit-fed-out-speed = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No cutting while fed out: { $positions }; never above { $speed } rev/min. Then back to { $back } mm.
+limit-fed-out = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No turning while fed out: { $positions }. Then back to { $back } mm.
+limit-fed-out-speed = Stage { $stage }, before the part-off: feed out to { $to } mm, no farther, for { $works }. No turning while fed out: { $positions }; never above { $speed } rev/min. Then back to { $back } mm.
 fed-unsupported = { $unsupported } mm unsupported
 fed-counter-spindle = counter-spindle { $distance } mm from the bush
 fed-headstock-bush = headstock { $distance } mm from the bush
@@ -338,7 +338,7 @@ diagram-radial-scale =
     radial
     scale
     × { $factor }
-diagram-not-reached = not reached: stops at { $at } mm, { $what }
+diagram-not-reached = not reached; stops at { $at } mm: { $what }
 diagram-axis = position on the shaft and turned length, mm from the front face
 diagram-used =
     used
@@ -463,7 +463,7 @@ xlsx-cell = { $head } in row { $row }
 
 # The short answer on a terminal.
 short-scatter = Scatter of inputs: { $sum }.
-short-no-scatter = The inputs are uncertain. `spanhold plan JOB --scatter` shows how many of varied parts hold.
+short-no-scatter = Inputs are uncertain. `spanhold plan JOB --scatter` shows how often a limit is exceeded.
 short-rows-left-out = … { $number } more
 short-more = { $number } more: see --full
 short-more-check = { $number } more: see `spanhold plan JOB --full`
