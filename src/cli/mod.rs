@@ -7,7 +7,9 @@ mod compare;
 mod draft;
 mod files;
 mod fit;
+mod help;
 mod interrupt;
+mod materials;
 mod new;
 mod out;
 #[cfg(feature = "page")]
@@ -16,6 +18,7 @@ mod plan;
 mod progress;
 mod recheck;
 mod schema;
+mod shell;
 mod style;
 
 use clap::error::{ContextKind, ContextValue};
@@ -59,7 +62,7 @@ enum Format {
 
 /// Plans the turning of a long slender shaft on a sliding-head (guide-bush) lathe, and proves the plan.
 #[derive(Debug, Parser)]
-#[command(name = "spanhold", version, arg_required_else_help = true)]
+#[command(name = "spanhold", version, arg_required_else_help = true, disable_help_subcommand = true, after_help = help::more())]
 struct Call {
     #[command(subcommand)]
     command: Command,
@@ -90,6 +93,14 @@ enum Command {
     Schema(schema::Args),
     /// Writes an example job with comments.
     New(new::Args),
+    /// The built-in materials with their numbers.
+    Materials(materials::Args),
+    /// What a topic or a command is about: job, machine, readings, materials, checks, plan-file.
+    Help(help::Args),
+    /// Completions for a shell.
+    Completions(shell::Completions),
+    /// Man pages.
+    Man(shell::Man),
 }
 
 impl Command {
@@ -146,6 +157,10 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
         Command::Page(args) => page::run(&args),
         Command::Schema(args) => schema::run(&args),
         Command::New(args) => new::run(&args),
+        Command::Materials(args) => materials::run(&args),
+        Command::Help(args) => help::run(&args),
+        Command::Completions(args) => shell::completions(&args),
+        Command::Man(args) => shell::man(&args),
     };
     ExitCode::from(out::ended(ending).status())
 }

@@ -34,26 +34,41 @@ pub enum Verdict {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Plan {
+    /// Whether the shaft can be made.
     pub verdict: Verdict,
+    /// Name of the shaft.
     pub job: String,
+    /// Number of the drawing.
     pub drawing: Option<String>,
+    /// Revision of the drawing.
     pub revision: Option<String>,
+    /// Length of the shaft.
     pub length_mm: f64,
+    /// Name of the material.
     pub material: String,
+    /// `bush` or `no_bush`.
     pub holding: String,
+    /// `single` or `opposed`.
     pub tools: String,
+    /// Name of the machine.
     pub machine: String,
     /// Name of the counter-spindle collet. None: there is no plan or no counter-spindle.
     pub collet: Option<String>,
+    /// Stages, from the front face to the part-off.
     pub stages: Vec<Stage>,
+    /// Turned lengths at which the counter-spindle grips anew.
     pub hand_overs_mm: Vec<f64>,
+    /// Turned lengths at which the headstock re-grips.
     pub headstock_regrips_mm: Vec<f64>,
+    /// Pieces of turning, in the order in which they are cut.
     pub segments: Vec<Segment>,
     /// Speed at part-off, rev/min. None: there is no plan.
     pub part_off_rpm: Option<f64>,
+    /// Features with the moment at which each is made.
     pub features: Vec<FeatureMoment>,
     /// Witness lines that stops leave on surfaces. Lines at shoulders and grooves are left out.
     pub witnesses: Vec<Witness>,
+    /// Sum of operations of one part, by cause.
     pub time_s: Times,
     /// Times of both spindles from part to part. None: there is no plan.
     #[serde(default)]
@@ -68,8 +83,11 @@ pub struct Plan {
     pub margin: Option<f64>,
     /// The check with this margin, and its position.
     pub margin_at: Option<CheckResult>,
+    /// How far the plan may be from the fastest one.
     pub optimality: Optimality,
+    /// Bars, material and cost.
     pub quote: Quote,
+    /// Why there is no plan; none with a plan.
     pub shortfall: Option<Shortfall>,
     /// Time that each limit costs, the largest first. Empty without `--costs`.
     #[serde(default)]
@@ -77,11 +95,15 @@ pub struct Plan {
     /// Result of the plan with scattered inputs. None without `--scatter`.
     #[serde(default)]
     pub scatter: Option<ScatterReport>,
+    /// `sha256:` of the texts of job and machine.
     pub input_digest: String,
     /// What the planner assumed or reduced.
     pub notes: Vec<String>,
+    /// Cautions for the setter.
     pub cautions: Vec<String>,
+    /// Outline of the shaft, for the drawing.
     pub shaft: ShaftOutline,
+    /// Outline of the machine, for the drawing.
     pub layout: LayoutOutline,
     /// The check closest to its limit, by turned length. A stop has two points: before it and after it.
     pub trace: Vec<TracePoint>,
@@ -120,11 +142,15 @@ impl Plan {
 pub struct Stage {
     /// From 1.
     pub number: usize,
+    /// Turned length at its start.
     pub from_mm: f64,
+    /// Turned length at its end.
     pub to_mm: f64,
+    /// Length turned in the stage.
     pub travel_mm: f64,
     /// The grip. None: the front end is free.
     pub grip: Option<GripPlace>,
+    /// Longest unsupported length.
     pub unsupported_max_mm: f64,
     /// Time of the stage for cutting and moves between cuts, without stops, s.
     pub time_s: f64,
@@ -157,9 +183,13 @@ impl Stage {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct GripPlace {
+    /// Position of the counter-spindle's nose.
     pub nose_mm: f64,
+    /// Front end of the length held.
     pub from_mm: f64,
+    /// Rear end of the length held.
     pub to_mm: f64,
+    /// Diameter held.
     pub diameter_mm: f64,
     /// From 1.
     pub section: usize,
@@ -169,9 +199,11 @@ pub struct GripPlace {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct CheckResult {
+    /// Name of the check.
     pub check: String,
     /// The value found, in the unit that `unit` gives.
     pub demand: f64,
+    /// Limit, in `unit`.
     pub limit: f64,
     /// `N/µm`, `mm` or `N·m`. Empty: a ratio.
     pub unit: String,
@@ -191,9 +223,13 @@ pub struct Segment {
     pub section: usize,
     /// `turn`, `plunge`, `thread` (single-point passes) or `whirl` (thread whirling).
     pub work: String,
+    /// Turned length at its start.
     pub from_mm: f64,
+    /// Turned length at its end.
     pub to_mm: f64,
+    /// Finished diameter.
     pub diameter_mm: f64,
+    /// Number of travels.
     pub travels: usize,
     /// Depth of cut of each travel, mm. An opposed pair: both tools, the leading tool first.
     pub depths_mm: Vec<f64>,
@@ -203,7 +239,9 @@ pub struct Segment {
     pub feed_mm: f64,
     /// Direction of turning: `forward` or `back`.
     pub turning: String,
+    /// Number of the stage, from 1.
     pub stage: usize,
+    /// Time of the piece.
     pub time_s: f64,
     /// The check that made the speed lower. None: the speed is not reduced.
     pub slowed_by: Option<String>,
@@ -219,6 +257,7 @@ pub struct Segment {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Threading {
+    /// Number of passes.
     pub passes: usize,
     /// Speed, rev/min.
     pub rpm: f64,
@@ -232,12 +271,15 @@ pub struct Threading {
 pub struct FeatureMoment {
     /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
     pub feature: String,
+    /// The feature in words.
     pub text: String,
+    /// Position on the shaft.
     pub at_mm: f64,
     /// Turned length when it is done. None: it is done after part-off.
     pub turned_mm: Option<f64>,
     /// The stage. None: it is done after part-off.
     pub stage: Option<usize>,
+    /// Time of the work.
     pub time_s: f64,
     /// Axial force of work on an end, N.
     #[serde(default)]
@@ -248,6 +290,7 @@ pub struct FeatureMoment {
     /// Thrust of work across the shaft, N.
     #[serde(default)]
     pub thrust_n: Option<f64>,
+    /// The tool it needs.
     #[serde(default)]
     pub tool: String,
 }
@@ -256,6 +299,7 @@ pub struct FeatureMoment {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Witness {
+    /// Position on the shaft.
     pub at_mm: f64,
     /// From 1.
     pub section: usize,
@@ -269,16 +313,23 @@ pub struct Witness {
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Times {
+    /// Cutting, s.
     pub cutting: f64,
+    /// Overheads of travels, s.
     pub segments: f64,
+    /// Hand-overs, s.
     pub hand_overs: f64,
     /// Time of headstock re-grips, less the time that shared stops save.
     pub regrips: f64,
+    /// Features, s.
     pub features: f64,
+    /// Part-off, s.
     pub part_off: f64,
+    /// Work on the rear end, s.
     pub back_work: f64,
     /// Allowance for witness lines on `avoid` surfaces, s. It is no machine time and is not in `total`.
     pub penalties: f64,
+    /// Sum of all but the penalties, s.
     pub total: f64,
 }
 
@@ -310,11 +361,13 @@ impl Optimality {
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Quote {
+    /// Parts from one bar.
     pub pieces_per_bar: usize,
     /// Material for one part, kg.
     pub material_kg: f64,
     /// Bar remnant after the last part, mm.
     pub remnant_mm: f64,
+    /// Cost of one part; none without rates.
     pub cost: Option<Cost>,
 }
 
@@ -322,9 +375,13 @@ pub struct Quote {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Cost {
+    /// Machine time.
     pub machine: f64,
+    /// Material.
     pub material: f64,
+    /// Both together.
     pub total: f64,
+    /// Currency of the rates.
     pub currency: String,
 }
 
@@ -376,11 +433,15 @@ impl Shortfall {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Change {
+    /// Name of the change.
     pub change: String,
+    /// Value now.
     pub from: serde_json::Value,
+    /// Value that makes it feasible.
     pub to: serde_json::Value,
     /// Extra time per part compared with the fastest of the changes, s.
     pub extra_time_s: Option<f64>,
+    /// The change in words.
     pub text: String,
 }
 
@@ -388,7 +449,9 @@ pub struct Change {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct LimitCost {
+    /// Key of the limit.
     pub limit: String,
+    /// Value now.
     pub now: serde_json::Value,
     /// The largest time saved without the limit or with the best value tried, s per part.
     pub seconds: f64,
@@ -399,6 +462,7 @@ pub struct LimitCost {
     pub next: serde_json::Value,
     /// Time saved with the closest value, s per part.
     pub next_seconds: f64,
+    /// The same in words.
     pub text: String,
 }
 
@@ -406,10 +470,13 @@ pub struct LimitCost {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterReport {
+    /// Number of sampled parts.
     pub samples: usize,
+    /// Seed of the samples.
     pub seed: u64,
     /// Share of the sampled parts that meet all checks.
     pub good_share: f64,
+    /// The stages, one by one.
     pub stages: Vec<ScatterStage>,
 }
 
@@ -417,6 +484,7 @@ pub struct ScatterReport {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ScatterStage {
+    /// Number of the stage, from 1.
     pub number: usize,
     /// Share of the parts that fail a check in this stage.
     pub broken_share: f64,
@@ -430,6 +498,8 @@ pub struct ScatterStage {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Broken {
+    /// Name of the check.
     pub check: String,
+    /// Share of parts that break it.
     pub share: f64,
 }

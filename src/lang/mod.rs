@@ -24,13 +24,14 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 /// The files of English.
-const ENGLISH: [&str; 6] = [
+const ENGLISH: [&str; 7] = [
     include_str!("en/plan.ftl"),
     include_str!("en/report.ftl"),
     include_str!("en/input.ftl"),
     include_str!("en/drawings.ftl"),
     include_str!("en/cli.ftl"),
     include_str!("en/page.ftl"),
+    include_str!("en/help.ftl"),
 ];
 
 static TEXTS: LazyLock<Texts> = LazyLock::new(|| Texts::new("en", &ENGLISH));

@@ -8,6 +8,7 @@
 mod files;
 mod parts;
 
+use crate::fields::ALL;
 use schemars::generate::SchemaSettings;
 use serde_json::{Map, Value, json};
 
@@ -52,6 +53,11 @@ fn plan() -> Value {
 /// Units, by the ending of a name.
 const UNITS: [(&str, &str); 6] =
     [("_mm", "mm"), ("_s", "s"), ("_rpm", "rev/min"), ("_kg", "kg"), ("_um", "µm"), ("_share", "a share")];
+
+/// Whether a word is a unit that descriptions end in.
+pub fn is_unit(word: &str) -> bool {
+    !word.is_empty() && (ALL.iter().any(|f| f.unit == word) || UNITS.iter().any(|(_, unit)| *unit == word))
+}
 
 /// Gives every property a description that ends in its unit.
 fn describe(schema: &mut Value) {

@@ -4,6 +4,7 @@ mod batch;
 mod draft;
 mod ends;
 mod folder;
+mod help;
 mod lost;
 mod readme;
 mod recheck;

@@ -1,7 +1,6 @@
-//! README and `docs/` say what the program does: its commands, every key with range and default, every key of the plan file.
+//! README and `docs/` say what the program does: its commands, materials, every key of the plan file. Tables of keys: `help.rs`.
 
 use super::{call, results};
-use spanhold::fields;
 use spanhold::job::materials;
 use std::path::{Path, PathBuf};
 
@@ -15,29 +14,6 @@ fn page(name: &str) -> String {
 fn block<'a>(page: &'a str, language: &str) -> &'a str {
     let rest = page.split(&format!("```{language}\n")).nth(1);
     rest.and_then(|t| t.split("```").next()).unwrap_or_else(|| panic!("no block of {language}"))
-}
-
-/// Each number of job, machine and readings file has a row: key, meaning, unit, range, and its default where it has one.
-#[test]
-fn every_number_has_its_row() {
-    let (job, machine, fit) = (page("docs/job.md"), page("docs/machine.md"), page("docs/fit.md"));
-    for field in fields::ALL {
-        let (name, page) = match field.path.split('.').next() {
-            Some("machine") => ("docs/machine.md", &machine),
-            Some("readings") => ("docs/fit.md", &fit),
-            _ => ("docs/job.md", &job),
-        };
-        let row = format!("| `{}` | {} | {} | {} to {} | ", field.path, field.what, field.unit, field.min, field.max);
-        let rest = page.lines().find_map(|l| l.strip_prefix(&row));
-        let rest = rest.unwrap_or_else(|| panic!("{name} has no row that begins with\n{row}"));
-        match field.default {
-            Some(default) => {
-                let told = rest.trim_end_matches(" |").split(',').next().unwrap_or(rest);
-                assert_eq!(told, default.to_string(), "{}", field.path);
-            }
-            None => assert!(rest.len() > 4, "{}: what holds where it is left out?", field.path),
-        }
-    }
 }
 
 #[test]

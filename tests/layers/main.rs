@@ -36,6 +36,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("proof", &["lang", "units", "spread", "job", "mechanics", "process"]),
     ("fit", &["lang", "units", "diag", "job", "mechanics", "process"]),
     ("schema", &["lang", "fields", "job::plan"]),
+    // Tables of keys, checks and materials.
+    ("reference", &["lang", "fields", "job::materials", "process::checks", "schema"]),
     ("input", &["lang", "units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
     ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),
@@ -52,8 +54,24 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "cli",
         &[
-            "lang", "diag", "defect", "shown", "fields", "spread", "input", "drawings", "job", "planner", "process",
-            "proof", "fit", "schema", "report", "answer", "page",
+            "lang",
+            "diag",
+            "defect",
+            "shown",
+            "fields",
+            "spread",
+            "input",
+            "drawings",
+            "job",
+            "planner",
+            "process",
+            "proof",
+            "fit",
+            "schema",
+            "reference",
+            "report",
+            "answer",
+            "page",
         ],
     ),
 ];

@@ -7,10 +7,15 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ShaftOutline {
+    /// Diameter of the bar.
     pub stock_diameter_mm: f64,
+    /// The bar in words.
     pub stock_label: String,
+    /// Length of the bar.
     pub bar_length_mm: f64,
+    /// Sections from the front face.
     pub sections: Vec<SectionOutline>,
+    /// Features to be drawn.
     pub features: Vec<FeatureOutline>,
 }
 
@@ -20,20 +25,29 @@ pub struct ShaftOutline {
 pub struct SectionOutline {
     /// From 1.
     pub number: usize,
+    /// Name of the section.
     pub name: String,
     /// `cylinder`, `thread`, `taper`, `groove`, `knurl` or `flats`.
     pub kind: String,
+    /// Front end.
     pub from_mm: f64,
+    /// Rear end.
     pub to_mm: f64,
+    /// Diameter at the front end.
     pub front_diameter_mm: f64,
+    /// Diameter at the rear end.
     pub rear_diameter_mm: f64,
     /// Minor diameter of a thread, or width across flats.
     pub inner_diameter_mm: Option<f64>,
     /// As on a drawing: `Ø18 h9`, `M16x1.5`, `Ø18/22`, `AF 17`.
     pub label: String,
+    /// Tolerance of the diameter.
     pub tolerance: String,
+    /// Roughness Ra.
     pub ra_um: Option<f64>,
+    /// `never`, `avoid` or `free`.
     pub interrupt: String,
+    /// Whether a collet may hold it.
     pub grip: bool,
 }
 
@@ -43,8 +57,11 @@ pub struct SectionOutline {
 pub struct FeatureOutline {
     /// Kind of feature, such as `cross_hole`, `keyseat` or `centre_hole`.
     pub kind: String,
+    /// The feature in words.
     pub label: String,
+    /// Front end.
     pub from_mm: f64,
+    /// Rear end.
     pub to_mm: f64,
     /// Diameter of a hole, or width of a keyseat.
     pub size_mm: f64,
@@ -60,15 +77,25 @@ pub struct LayoutOutline {
     pub gap_mm: f64,
     /// Length of the bush land. None: without a bush.
     pub bush_land_mm: Option<f64>,
+    /// Nearest place of the headstock's nose to the bush face.
     pub headstock_nearest_mm: f64,
+    /// Farthest place of the headstock's nose.
     pub headstock_farthest_mm: f64,
+    /// Length that the headstock's collet holds.
     pub headstock_hold_mm: f64,
+    /// Nearest place of the counter-spindle's nose to the bush face.
     pub counter_spindle_nearest_mm: Option<f64>,
+    /// Farthest place of the counter-spindle's nose.
     pub counter_spindle_farthest_mm: Option<f64>,
+    /// Depth of the counter-spindle's bore.
     pub bore_depth_mm: Option<f64>,
+    /// Distance between supports in the bore.
     pub sleeve_pitch_mm: Option<f64>,
+    /// Length that the counter-spindle's collet holds.
     pub collet_hold_mm: Option<f64>,
+    /// Width of the part-off tool.
     pub part_off_width_mm: f64,
+    /// Limit of the check `whirl`.
     pub whirl_ratio_limit: f64,
 }
 
@@ -76,11 +103,15 @@ pub struct LayoutOutline {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct TracePoint {
+    /// Turned length.
     pub turned_mm: f64,
+    /// Number of the stage, from 1.
     pub stage: usize,
+    /// Speed, rev/min.
     pub rpm: f64,
     /// The check closest to its limit here.
     pub check: String,
+    /// Share of its limit.
     pub utilisation: f64,
     /// Utilisation of each check here. For `chatter` this is an upper bound.
     pub all: Vec<(String, f64)>,

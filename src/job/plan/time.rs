@@ -21,8 +21,11 @@ pub struct Cycle {
     pub wait_s: f64,
     /// Idle time of the counter-spindle per part, s.
     pub spare_s: f64,
+    /// Number of tool changes.
     pub tool_changes: usize,
+    /// Time of the tool changes.
     pub tool_changes_s: f64,
+    /// Time of unloading.
     pub unload_s: f64,
     /// Share of the bar change per part, s.
     pub bar_change_s: f64,
@@ -43,10 +46,13 @@ pub struct Operation {
     /// `turn`, `plunge`, `thread`, `whirl`, `feature`, `tool_change`, `hand_over`, `regrip`, `part_off`, `back_work`,
     /// `unload`.
     pub work: String,
+    /// The operation in words.
     pub text: String,
     /// The stage. None: the counter-spindle works alone.
     pub stage: Option<usize>,
+    /// Start.
     pub from_s: f64,
+    /// End.
     pub to_s: f64,
     /// Whether one second more here makes the cycle time one second longer.
     pub critical: bool,
@@ -56,7 +62,9 @@ pub struct Operation {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Critical {
+    /// What it is.
     pub what: String,
+    /// Its time, s.
     pub seconds: f64,
     /// Share of the cycle time.
     pub share: f64,
@@ -66,9 +74,11 @@ pub struct Critical {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Tooling {
+    /// Whether all tools have a place.
     pub fits: bool,
     /// The job needs an opposed pair, but all turning tools of the machine stand on one side.
     pub no_pair: bool,
+    /// Kinds of places, one by one.
     pub places: Vec<ToolRoom>,
     /// Number of tools that the turret holds.
     pub turret_tools: Option<usize>,
@@ -82,7 +92,9 @@ pub struct Tooling {
 pub struct ToolRoom {
     /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed` or `back_driven`.
     pub place: String,
+    /// Tools that need such a place.
     pub tools: Vec<String>,
+    /// Number of places.
     pub places: usize,
     /// Tools that stand at driven places of the same end or on the turret.
     pub elsewhere: usize,
@@ -96,17 +108,23 @@ pub struct ToolRoom {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct OrderQuote {
+    /// Number of pieces.
     pub pieces: usize,
+    /// Number of bars.
     pub bars: usize,
+    /// Set-up time, h.
     pub set_up_h: f64,
     /// Running time with an allowance for unplanned stops, h.
     pub run_h: f64,
     /// Set-up and running time in shifts.
     pub shifts: f64,
+    /// Pieces in one shift.
     pub pieces_per_shift: f64,
     /// Cost of set-up, machine and whole bars. None: the job has no rates.
     pub cost: Option<f64>,
+    /// Cost of one piece.
     pub cost_per_piece: Option<f64>,
+    /// Currency of the rates.
     pub currency: Option<String>,
     /// The same for other quantities.
     pub quantities: Vec<Quantity>,
@@ -118,9 +136,13 @@ pub struct OrderQuote {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Quantity {
+    /// Number of pieces.
     pub pieces: usize,
+    /// Number of bars.
     pub bars: usize,
+    /// Set-up and run in shifts.
     pub shifts: f64,
+    /// Cost of one piece; none without rates.
     pub cost_per_piece: Option<f64>,
 }
 
@@ -132,6 +154,7 @@ pub struct Sensitivity {
     pub what: String,
     /// Factor on the speed or on the time.
     pub factor: f64,
+    /// Cycle time with the change.
     pub steady_s: f64,
     /// Change of the cycle time, s.
     pub change_s: f64,

@@ -1,0 +1,64 @@
+//! `help`: a topic, a command, or the list of both.
+
+use super::{Call, Ending, out};
+use crate::diag::Diag;
+use crate::fields::nearest;
+use crate::reference::{TOPICS, Topic};
+use crate::say;
+use clap::CommandFactory;
+
+/// Width of the text.
+const COLUMNS: usize = 100;
+
+/// What `help` takes.
+#[derive(Debug, clap::Args)]
+pub struct Args {
+    /// A topic or a command; left out: the list of commands.
+    topic: Option<String>,
+}
+
+/// Runs it.
+pub fn run(args: &Args) -> Ending {
+    let mut call = command();
+    let Some(word) = &args.topic else {
+        out::result(&call.render_long_help().to_string());
+        return Ending::Done;
+    };
+    if let Some(topic) = Topic::named(word) {
+        out::result(&topic.text(COLUMNS));
+        return Ending::Done;
+    }
+    if let Some(command) = call.find_subcommand_mut(word) {
+        out::result(&command.render_long_help().to_string());
+        return Ending::Done;
+    }
+    let (topics, commands) = (topics(), names(&call));
+    let all = say!("help-topics-and-commands", topics = topics.join(", "), commands = commands.join(", "));
+    let help = match nearest(word, topics.iter().copied().chain(commands.iter().map(String::as_str))) {
+        Some(near) => say!("help-nearest", near = near, all = all),
+        None => all,
+    };
+    out::wrong_input(&[Diag::new(say!("help-unknown-topic", word = word)).help(help)])
+}
+
+/// The whole command line, ready to be described.
+pub(super) fn command() -> clap::Command {
+    let mut call = Call::command();
+    call.build();
+    call
+}
+
+/// The line below the list of commands.
+pub(super) fn more() -> String {
+    say!("help-more-topics", topics = topics().join(", "))
+}
+
+/// Names of the topics.
+pub(super) fn topics() -> Vec<&'static str> {
+    TOPICS.iter().map(|(name, _)| *name).collect()
+}
+
+/// Names of the commands.
+pub(super) fn names(call: &clap::Command) -> Vec<String> {
+    call.get_subcommands().map(|c| c.get_name().to_owned()).collect()
+}

@@ -1,0 +1,139 @@
+# The topics of `help`: files, checks, materials.
+help-job =
+    The job file says what is to be turned: the shaft, the bar, the machine, and how to cut. It is a YAML file.
+    Lengths are in mm. Positions on the shaft count from the front face: the end that leaves the guide bush first.
+    `spanhold new` prints a longer example with comments. An editor can check the file while you type: `spanhold schema job`.
+    `[]` after a name means: each item of the list.
+help-machine =
+    The machine file describes one lathe. It is a YAML file. A job names it, or a job has the same keys under `machine`.
+    Lengths are in mm, stiffnesses in N/µm. Take lengths and speeds from the machine's manual. Measure the stiffnesses: see `spanhold help readings`.
+    `[]` after a name means: each item of the list.
+help-readings =
+    The readings file has what you measured on the machine. `spanhold fit` calculates the stiffness of each support from it.
+    Positions count in mm from the bush face towards the counter-spindle. Without a bush they count from the nose of the headstock's collet.
+    Lock out the machine before you measure. Follow its manual and the local rules.
+    `[]` after a name means: each item of the list.
+help-materials =
+    Built-in materials for `shaft.material` in a job. Give the name, the number or another name.
+    E: Young's modulus. kc1.1 and mc: specific cutting force at 1 mm chip thickness, and its exponent. vc: usual cutting speeds with coated carbide and coolant.
+    Confidence says how far to trust kc1.1 and mc. high: one known source. medium: sources differ. low: an estimate.
+    All values are from memory of handbooks and standards, or are estimates. Cutting forces are good to ± 25 % at best.
+    For another material give a map: `name`, `e_gpa`, `density`, `kc11`, `mc`, and if you want `poisson` and `vc`. See `spanhold help job`.
+    `spanhold materials WORD` lists only the materials that match a word.
+help-checks =
+    The checks of a plan. A check compares a value with its limit. A plan holds if each value uses at most 100 % of its limit.
+    The limits are defaults of common practice, without a source. Change them in the job under `limits`.
+help-plan-file =
+    The keys of plan.json, the file that `spanhold plan --out` writes and `spanhold plan --format json` prints.
+    Every number is finite. `null` means: there is none. Many names end in their unit. Turned lengths and positions on the shaft count from the front face.
+    `[]` after a name means: each item of the list.
+help-group-root = Keys of the file: { $what }.
+help-group = { $paths }: { $what }.
+help-group-kinds = { $title } Give exactly one of these kinds: { $kinds }.
+help-head-key = key
+help-head-meaning = meaning
+help-head-unit = unit
+help-head-takes = takes
+help-head-holds = holds
+help-head-left-out = if left out
+help-head-check = check
+help-head-looks-at = looks at
+help-head-made = made
+help-head-limit = key of the limit
+help-head-material = name
+help-head-number = number
+help-head-names = other names
+help-head-group = group
+help-head-state = state
+help-head-e = E, GPa
+help-head-density = density, kg/m³
+help-head-poisson = Poisson's ratio
+help-head-kc = kc1.1, N/mm²
+help-head-mc = mc
+help-head-vc = vc, m/min
+help-head-confidence = confidence
+help-head-source = source of kc1.1 and mc
+help-takes-range = { $least } to { $most }
+help-takes-text = text
+help-takes-number = number
+help-takes-whole = whole number
+help-takes-flag = `true` or `false`
+help-takes-null = `null`
+help-takes-map = map
+help-takes-list = list: { $item }
+help-takes-pair = two values: { $item }
+help-takes-or = { $one } or { $other }
+help-takes-any = any value
+help-must-be-given = must be given
+help-must-be-given-with = must be given with { $keys }
+help-another-kind = another kind
+help-another-kind-of = another kind: { $others }
+help-material-about = { $name } ({ $state }), Poisson's ratio { $poisson }. kc1.1 and mc: { $source }.
+help-material-names = { "  " }Other names: { $names }.
+help-check-at-rest = at every turned length
+help-check-by-speed = at every turned length; a lower speed helps
+help-check-at-event = at one moment
+help-check-no-limit = none
+help-check-no-default = follows from tool, bar and holding, with the damping `limits.damping_ratio` ({ $damping })
+help-check-stiffness = The lowest lateral stiffness between the grip and the bush. With an opposed pair: the stiffness at the tool.
+help-check-whirl = Speed divided by the lowest critical speed. Texts call it "critical speed".
+help-check-whip = Bow of the turned shaft, made larger by rotation.
+help-check-sag = Bending under the shaft's own weight between the grip and the bush.
+help-check-bore = The same bending inside the counter-spindle, made larger by rotation, against the room in the bore. The limit's key is the clearance that stays free.
+help-check-cut = Change of the diameter along a cut because the bar bends. The limit is a share of the tolerance.
+help-check-chatter = Depth of cut against the depth at which regenerative chatter begins.
+help-check-drill = Bending under the force of a cross drill or cutter, at the moment it works.
+help-check-release = Drop of the shaft at the old grip when the collet opens at a hand-over.
+help-check-torque = Torque of part-off and of work on the rear end, times a margin, against the friction of the last grip.
+help-check-push = Thrust and torque of work on an end, times a margin, against the friction of the collet that holds.
+help-check-back = Bending of the rear end under work after part-off. The limit is a share of that work's tolerance.
+help-unknown-topic = there is no help on `{ $word }`
+help-topics-and-commands = topics: { $topics }; commands: { $commands }
+help-nearest = did you mean `{ $near }`? { $all }
+help-more-topics = Topics: { $topics }. Read one with: spanhold help TOPIC
+help-no-material = no built-in material matches `{ $word }`
+help-all-materials = `spanhold materials` lists all
+left-out-none = none
+left-out-defaults = the defaults of its keys
+left-out-shaft-name = `shaft`
+left-out-section-name = "section" and its number
+left-out-section-kind = a plain cylinder, thread, taper or flats
+left-out-section-sides = must be given with `across_flats`
+left-out-section-ra = no roughness required
+left-out-section-tolerance = ISO 2768-m
+left-out-section-interrupt = `never` for a thread, for IT7 or finer, for Ra 0.8 or finer; `avoid` up to IT9 or Ra 1.6; else `free`
+left-out-section-grip = `true` for a plain cylinder, else `false`
+left-out-feature-thrust = calculated from the hole
+left-out-feature-at = must be given with `cross_hole`, and with `tapped_hole` or `engrave` along the shaft
+left-out-feature-depth = must be given with `axial_hole`, `hex_socket`, and `tapped_hole` on an end; { $default } for `engrave`
+left-out-feature-drill-depth = `depth` plus four pitches
+left-out-material-vc = then give `cutting.vc`
+left-out-cutting-vc = middle of the material's usual range
+left-out-cutting-feed = roughing 0.15; finishing from Ra, at most 0.15
+left-out-cutting-ap-finish = { $default }, but at most `ap_max`
+left-out-stiffness = { $share } N/µm for each mm of bar diameter
+left-out-rates = no cost is calculated
+left-out-order = no order is quoted
+left-out-vary = a single part
+left-out-wish-nose = the planner chooses it
+left-out-wish-most = no limit
+left-out-scatter-bar = even over the tolerance of the bar; without a tolerance: none
+left-out-machine-name = name of the file
+left-out-bush = no bush; only `holding: no_bush`
+left-out-no-bush = no work without the bush
+left-out-engagement = half of `land`
+left-out-counter-spindle = no counter-spindle
+left-out-sleeve = no supports
+left-out-clamp-force = `push` on the front end is not checked
+left-out-tools = tool places are not checked
+left-out-turret = no turret
+left-out-fit = all supports of the machine
+left-out-set-up-name = "set-up" and its number
+left-out-set-up-headstock = must be given with the bush
+left-out-set-up-grip = the front is free
+left-out-set-up-collet = must be given if more than one collet can hold the bar
+left-out-dial = then give `frequency`
+left-out-frequency = then give `dial`
+left-out-read-at = at the load
+man-unknown-command = there is no command `{ $word }`
+man-commands = commands: { $commands }

@@ -1,0 +1,84 @@
+//! The checks: what each looks at, and the key of its limit. Names, times and limits come from the list of checks.
+
+use super::table::Table;
+use crate::fields::{self, Field};
+use crate::process::checks::{CHECKS, Check, EVENTS, Find};
+use crate::{lang, say};
+
+/// All checks in the order in which they are printed.
+pub(super) fn table() -> Table {
+    let heads = [
+        lang::text("help-head-check"),
+        lang::text("help-head-looks-at"),
+        lang::text("help-head-made"),
+        lang::text("help-head-limit"),
+        lang::text("help-head-left-out"),
+    ];
+    let rows = CHECKS.iter().chain(&EVENTS).map(|check| {
+        let limit = limit(check);
+        let key = limit.map_or_else(|| lang::text("help-check-no-limit").to_owned(), |f| format!("`{}`", f.path));
+        let default =
+            limit.map_or_else(|| say!("help-check-no-default", damping = shown(&fields::DAMPING_RATIO)), shown);
+        vec![check.name.to_owned(), looks_at(check.name).to_owned(), made(check).to_owned(), key, default]
+    });
+    Table { title: String::new(), heads: heads.to_vec(), rows: rows.collect() }
+}
+
+/// The limit of a check: the one among the changes that may make it pass which is a key of `limits`.
+fn limit(check: &Check) -> Option<&'static Field> {
+    let is = |field: &&Field| field.path.strip_prefix("limits.").is_some_and(|key| check.lifted_by.contains(&key));
+    fields::ALL.iter().find(is)
+}
+
+/// The default with its unit.
+fn shown(field: &Field) -> String {
+    match field.default {
+        Some(default) if field.unit.is_empty() => default.to_string(),
+        Some(default) => format!("{default} {}", field.unit),
+        None => super::left_out::words(field.path, "").unwrap_or_default(),
+    }
+}
+
+fn made(check: &Check) -> &'static str {
+    match check.find {
+        Find::AtRest(_) => lang::text("help-check-at-rest"),
+        Find::BySpeed(_) => lang::text("help-check-by-speed"),
+        Find::AtEvent(_) => lang::text("help-check-at-event"),
+    }
+}
+
+fn looks_at(check: &str) -> &'static str {
+    match check {
+        "stiffness" => lang::text("help-check-stiffness"),
+        "whirl" => lang::text("help-check-whirl"),
+        "whip" => lang::text("help-check-whip"),
+        "sag" => lang::text("help-check-sag"),
+        "bore" => lang::text("help-check-bore"),
+        "cut" => lang::text("help-check-cut"),
+        "chatter" => lang::text("help-check-chatter"),
+        "drill" => lang::text("help-check-drill"),
+        "release" => lang::text("help-check-release"),
+        "torque" => lang::text("help-check-torque"),
+        "push" => lang::text("help-check-push"),
+        "back" => lang::text("help-check-back"),
+        _ => "",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_check_has_words_and_all_but_chatter_a_limit_of_their_own() {
+        for check in CHECKS.iter().chain(&EVENTS) {
+            assert!(!looks_at(check.name).is_empty(), "{}: say in `looks_at` what it looks at", check.name);
+            assert_eq!(limit(check).is_none(), check.name == "chatter", "{}", check.name);
+        }
+        let key = |name| limit(crate::process::checks::about(name).expect("a check")).map(|f| f.path);
+        assert_eq!(key("whirl"), Some("limits.whirl_ratio"));
+        assert_eq!(key("bore"), Some("limits.bore_clearance"));
+        assert_eq!(key("push"), Some("limits.torque_margin"));
+        assert_eq!(key("back"), Some("limits.tolerance_share"));
+    }
+}

@@ -1,0 +1,73 @@
+//! What holds where a key is left out, if neither its default nor the schema says it.
+
+use crate::fields::ENGRAVING_DEPTH_MM;
+use crate::fields::STIFFNESS_PER_MM;
+use crate::say;
+
+/// The words for a key by its path in the table of fields. `default`: its default, empty if it has none.
+pub(super) fn words(path: &str, default: &str) -> Option<String> {
+    Some(match path {
+        "shaft.name" => say!("left-out-shaft-name"),
+        "shaft.drawing"
+        | "shaft.revision"
+        | "shaft.features"
+        | "shaft.back_work"
+        | "stock.tolerance"
+        | "wishes"
+        | "wishes.hand_over_at"
+        | "wishes.never_grip"
+        | "vary.length"
+        | "vary.diameter" => say!("left-out-none"),
+        "shaft.sections.name" => say!("left-out-section-name"),
+        "shaft.sections.kind" => say!("left-out-section-kind"),
+        "shaft.sections.sides" => say!("left-out-section-sides"),
+        "shaft.sections.ra" => say!("left-out-section-ra"),
+        "shaft.sections.tolerance" => say!("left-out-section-tolerance"),
+        "shaft.sections.interrupt" => say!("left-out-section-interrupt"),
+        "shaft.sections.grip" => say!("left-out-section-grip"),
+        "shaft.features.thrust" => say!("left-out-feature-thrust"),
+        "shaft.features.at" => say!("left-out-feature-at"),
+        "shaft.features.depth" => say!("left-out-feature-depth", default = ENGRAVING_DEPTH_MM.to_string()),
+        "shaft.features.drill_depth" => say!("left-out-feature-drill-depth"),
+        "shaft.features.end" => "`front`".to_owned(),
+        "shaft.features.forming" => "`shave`".to_owned(),
+        "shaft.material.vc" => say!("left-out-material-vc"),
+        "cutting" | "limits" | "planning" | "scatter" | "machine.part_off" | "readings.errors" => {
+            say!("left-out-defaults")
+        }
+        "cutting.tools" => "`single`".to_owned(),
+        "cutting.vc" => say!("left-out-cutting-vc"),
+        "cutting.feed" => say!("left-out-cutting-feed"),
+        "cutting.ap_finish" => say!("left-out-cutting-ap-finish", default = default),
+        "limits.stiffness_min" => say!("left-out-stiffness", share = STIFFNESS_PER_MM.to_string()),
+        "holding" | "readings.set_ups.holding" => "`bush`".to_owned(),
+        "objective" => "`time`".to_owned(),
+        "rates" => say!("left-out-rates"),
+        "rates.currency" => "`EUR`".to_owned(),
+        "order" => say!("left-out-order"),
+        "vary" => say!("left-out-vary"),
+        "wishes.hand_over_at.nose" => say!("left-out-wish-nose"),
+        "wishes.at_most_hand_overs" => say!("left-out-wish-most"),
+        "scatter.bar" => say!("left-out-scatter-bar"),
+        "machine.name" => say!("left-out-machine-name"),
+        "machine.bush" => say!("left-out-bush"),
+        "machine.no_bush" => say!("left-out-no-bush"),
+        "machine.bush.engagement_min" => say!("left-out-engagement"),
+        "machine.counter_spindle" => say!("left-out-counter-spindle"),
+        "machine.counter_spindle.sleeve" => say!("left-out-sleeve"),
+        "machine.counter_spindle.back_work" => "`in_line`".to_owned(),
+        "machine.headstock.clamp_force" => say!("left-out-clamp-force"),
+        "machine.tools" => say!("left-out-tools"),
+        "machine.tools.turret" => say!("left-out-turret"),
+        "shaft.sections.finish_pass" | "machine.tools.opposed" => "`false`".to_owned(),
+        "readings.fit" => say!("left-out-fit"),
+        "readings.set_ups.name" => say!("left-out-set-up-name"),
+        "readings.set_ups.headstock" => say!("left-out-set-up-headstock"),
+        "readings.set_ups.grip" => say!("left-out-set-up-grip"),
+        "readings.set_ups.collet" => say!("left-out-set-up-collet"),
+        "readings.set_ups.dial" => say!("left-out-dial"),
+        "readings.set_ups.frequency" => say!("left-out-frequency"),
+        "readings.set_ups.dial.read_at" => say!("left-out-read-at"),
+        _ => return None,
+    })
+}
