@@ -313,7 +313,7 @@ mod tests {
         assert_eq!((all[0].ra_um, all[1].ra_um), (Some(0.8128), Some(0.8)));
         assert_eq!((all[1].length_mm, &all[1].kind), (50.0, &Kind::Cylinder(25.4)));
         assert_eq!(all[1].tolerance.as_deref(), Some("h6"));
-        assert!(notes.len() == 1 && notes[0].contains("column C (`tolerance`) are taken in inches"), "{notes:?}");
+        assert!(notes.len() == 1 && notes[0].contains("column C (`tolerance`) are read in inches"), "{notes:?}");
         for (head, says) in [
             ("tolerance (mm)", "[-0.0005, 0]"),
             ("tolerance (in)", "[-0.0127, 0]"),
@@ -360,7 +360,7 @@ mod tests {
     #[test]
     fn what_is_wrong_is_told_with_row_and_column() {
         for (text, says) in [
-            ("", "t.csv is empty"),
+            ("", "`t.csv` is empty"),
             ("length\n5\n", "t.csv, row 1: the heading `diameter` is missing"),
             ("lenght,diameter\n5,5\n", "row 1, column A, `lenght`: unknown heading. Did you mean `length`?"),
             ("length,length,diameter\n", "row 1, column B, `length`: this column is given twice"),

@@ -302,6 +302,8 @@ mod tests {
             two.notes
         );
         let unknown = title(&[(0.0, 0.0, "", "Material: unobtainium")]);
-        assert!(unknown.material.is_none() && unknown.notes[0].contains("unobtainium, which is not in the table"));
+        assert!(
+            unknown.material.is_none() && unknown.notes[0].contains("unobtainium of the drawing is not in the table")
+        );
     }
 }

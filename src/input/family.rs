@@ -197,15 +197,15 @@ mod tests {
     #[test]
     fn what_is_wrong_with_a_range_is_told_with_its_place() {
         for (vary, says) in [
-            ("{}", "names nothing to vary"),
-            ("{lenght: {section: 1, from: 1, to: 2, step: 1}}", "unknown key `lenght`"),
-            ("{length: {section: bodi, from: 1, to: 2, step: 1}}", "no section is called `bodi`"),
-            ("{length: {section: 99, from: 1, to: 2, step: 1}}", "no section is called `99`"),
+            ("{}", "`vary` is empty"),
+            ("{lenght: {section: 1, from: 1, to: 2, step: 1}}", "Unknown key `lenght`"),
+            ("{length: {section: bodi, from: 1, to: 2, step: 1}}", "No section has the name `bodi`"),
+            ("{length: {section: 99, from: 1, to: 2, step: 1}}", "No section has the name `99`"),
             ("{length: {section: body, from: 3, to: 2, step: 1}}", "goes from 3 to 2 mm"),
-            ("{length: {section: body, from: 3, to: 2000, step: 0.001}}", "asks for"),
-            ("{length: {section: body, from: 3, to: 20}}", "has no `step`"),
+            ("{length: {section: body, from: 3, to: 2000, step: 0.001}}", "`vary` gives"),
+            ("{length: {section: body, from: 3, to: 20}}", "`step` is missing"),
             ("{diameter: {section: 3, from: 3, to: 20, step: 1}}", "no plain diameter to vary"),
-            ("{diameter: {section: body, from: 3, to: 20, step: 0}}", "`step` is 0 mm"),
+            ("{diameter: {section: body, from: 3, to: 20, step: 0}}", "0 mm is too small"),
         ] {
             let diags = family(vary).expect_err(vary);
             assert_eq!(diags.len(), 1, "{vary}: {diags:?}");

@@ -91,8 +91,8 @@ mod tests {
 
     #[test]
     fn the_mark_stands_under_the_place_as_it_is_shown() {
-        assert_eq!(lines("  - {a: 25,5, b: 1}\n", "25,5"), ["    - {a: 25,5, b: 1}", "           ~~~~"]);
-        assert_eq!(lines("{n: 軸, a: xy}", "xy"), ["    {n: 軸, a: xy}", "                ~~"]);
+        assert_eq!(lines("  - {a: 25,5, b: 1}\n", "25,5"), ["    - {a: 25,5, b: 1}", "          ~~~~"]);
+        assert_eq!(lines("{n: 軸, a: xy}", "xy"), ["    {n: 軸, a: xy}", "               ~~"]);
         assert_eq!(lines("{a:\txy}", "xy"), ["    {a:\txy}", "       \t~~"]);
         assert_eq!(lines("a: \u{1b}x", "x"), ["    a: \\u001bx", "             ~"]);
         assert!(lines("a\n", "\n").iter().all(|l| l == "    a" || l == "     ~"));

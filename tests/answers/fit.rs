@@ -262,7 +262,7 @@ fn what_is_wrong_is_told_with_line_and_column() {
         ("errors:", "fit: [bush, bush]\nerrors:", "`bush` is given twice"),
         ("errors:", "fit: []\nerrors:", "`fit` is empty"),
         ("deflection:", "deflexion:", "Did you mean `deflection`?"),
-        ("material: C45", "material: C54", "no material `C54`"),
+        ("material: C45", "material: C54", "material `C54`"),
         ("../machines/long-bed-32.yaml", "nowhere.yaml", "does not exist"),
     ] {
         let told = told(from, to);

@@ -17,9 +17,9 @@ fn lines_come_in_the_order_of_the_call_and_a_bad_job_stops_nothing() {
     let order = [BAD, GOOD, missing, BAD, GOOD, "bench-12.yaml", GOOD];
     let called = call(["batch"].into_iter().chain(order));
     assert_eq!(called.status, 2);
-    assert!(called.err.starts_with("7 lines, in ") && called.err.lines().count() == 4, "{}", called.err);
+    assert!(called.err.starts_with("7 lines in ") && called.err.lines().count() == 4, "{}", called.err);
     let row: Vec<&str> = called.err.lines().nth(3).map(|l| l.split_whitespace().collect()).unwrap_or_default();
-    assert_eq!(row[..7], ["the", "job's", "own", "3", "2", "2", "0"], "{}", called.err);
+    assert_eq!(row[..8], ["machine", "of", "the", "job", "3", "2", "2", "0"], "{}", called.err);
     let lines = lines(&called.out);
     assert_eq!(lines.len(), order.len());
     for (line, job) in lines.iter().zip(order) {
@@ -151,7 +151,7 @@ fn paths_and_documents_from_stdin_give_the_lines_of_their_files() {
     let (status, out) = fed("{\"shaft\": 1}\n{\"shaft\"\n", &["-", BAD]);
     let status_of: Vec<i64> = lines(&out).iter().filter_map(|l| l["status"].as_i64()).collect();
     assert_eq!((status, status_of), (2, vec![2, 2, 1]));
-    assert!(out.contains("<stdin>#2:"), "{out}");
+    assert!(out.contains("<stdin>#2, line 1, "), "{out}");
 }
 
 #[test]
