@@ -138,7 +138,7 @@ pub fn check(result: &CheckResult) -> String {
     say!("check-used", check = key(&result.check), used = numbers::utilisation(result.utilisation))
 }
 
-/// A check with its numbers: `whip 0.092 mm, at most 0.1 mm allowed (92 % of its limit)`. Stiffness is the one check whose
+/// A check with its numbers: `whip 0.092 mm, at most 0.1 mm (92 % of its limit)`. Stiffness is the one check whose
 /// limit is a least value.
 pub fn check_in_full(result: &CheckResult) -> String {
     let unit = if result.unit.is_empty() { String::new() } else { format!(" {}", plain(&result.unit)) };
@@ -228,7 +228,7 @@ mod tests {
             turned_mm: 0.0,
             at_mm: 0.0,
         };
-        assert_eq!(check_in_full(&result), "critical speed 0.70028, at most 0.7 allowed (100.1 % of its limit)");
+        assert_eq!(check_in_full(&result), "critical speed 0.70028, at most 0.7 (100.1 % of its limit)");
     }
 
     #[test]

@@ -58,6 +58,7 @@ fn planned(job: &Job) {
 fn printed(plan: &Plan) {
     let _ = spanhold::report::plan_text(plan);
     let _ = spanhold::report::check_summary(plan);
+    let _ = spanhold::report::plan_summary(plan, &[]);
     let _ = spanhold::report::plan_svg(plan);
     let _ = spanhold::report::gantt_svg(plan);
     let _ = spanhold::report::sheet_html(plan);
