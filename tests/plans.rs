@@ -261,7 +261,7 @@ fn told_of_bar_fed_on(job: &spanhold::job::Job) -> (spanhold::job::plan::Plan, S
         let lines: Vec<&str> = sheet.lines().filter(|l| l.contains("<li>Stage") && l.contains(words)).collect();
         lines.last().unwrap_or_else(|| panic!("no `{words}` in the sheet")).to_string()
     };
-    let (turned, fed) = (limit("turn to "), limit("feed on to "));
+    let (turned, fed) = (limit("turn to "), limit("feed out to "));
     (plan, turned, fed)
 }
 
@@ -271,7 +271,7 @@ fn no_stop_of_a_sheet_is_farther_than_the_limits_it_prints() {
     let (plan, turned, fed) = told_of_bar_fed_on(&job);
     let farthest = plan.features.iter().filter_map(|f| f.turned_mm).fold(0.0, f64::max);
     assert!(number_after(&turned, "turn to ") < farthest);
-    assert_eq!(number_after(&fed, "feed on to "), farthest);
+    assert_eq!(number_after(&fed, "feed out to "), farthest);
     // By hand, next to a bush: every mm fed on is one more between bush and counter-spindle.
     let on = farthest - number_after(&turned, "turn to ");
     let longer = number_after(&fed, "there; ") - number_after(&turned, "never more than ");

@@ -3,8 +3,8 @@
 use super::plan::read;
 use super::{Ending, Format, out};
 use crate::answer::at::{Asked, At, at};
-use crate::report;
 use crate::lang;
+use crate::report;
 use crate::say;
 use std::path::PathBuf;
 

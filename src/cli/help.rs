@@ -21,7 +21,7 @@ pub struct Args {
 pub fn run(args: &Args) -> Ending {
     let mut call = command();
     let Some(word) = &args.topic else {
-        out::result(&call.render_long_help().to_string());
+        out::result(&call.render_help().to_string());
         return Ending::Done;
     };
     if let Some(topic) = Topic::named(word) {

@@ -6,9 +6,9 @@ use super::sections::{Kind, Section};
 use super::title::Title;
 use crate::input::TEMPLATE;
 use crate::job::{iso286, iso2768};
-use crate::shown;
 use crate::lang;
 use crate::say;
+use crate::shown;
 
 /// Common diameters of drawn bar, mm. Common practice, no source.
 const BARS_MM: [f64; 32] = [

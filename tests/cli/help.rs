@@ -64,11 +64,9 @@ fn help_on_a_command_is_that_of_the_command() {
 fn an_unknown_topic_is_told_with_all_that_are_known() {
     let called = call(["help", "machin"]);
     assert_eq!((called.status, called.out.as_str()), (2, ""));
-    let first = "error: there is no help on `machin`\n";
+    let first = "There is no help on `machin`. Did you mean `machine`? Topics: job, machine, readings, ";
     assert!(called.err.starts_with(first), "{}", called.err);
-    for word in ["did you mean `machine`?", "topics: job, machine, readings, ", "plan-file; commands: plan, check, "] {
-        assert!(called.err.contains(word), "{word}: {}", called.err);
-    }
+    assert!(called.err.contains("plan-file. Commands: plan, check, "), "{}", called.err);
 }
 
 #[test]
@@ -84,7 +82,7 @@ fn materials_are_listed_by_a_word() {
     assert_eq!((steel[0]["kc11"].as_f64(), steel[0]["vc"][1].as_f64()), (Some(2220.0), Some(220.0)));
     let none = call(["materials", "unobtainium"]);
     assert_eq!((none.status, none.out.as_str()), (2, ""));
-    assert!(none.err.contains("no built-in material matches `unobtainium`"), "{}", none.err);
+    assert!(none.err.contains("No built-in material matches `unobtainium`"), "{}", none.err);
 }
 
 const END: &str = "<!-- end -->";
@@ -185,7 +183,7 @@ fn man_pages_are_those_of_the_program_and_of_each_command() {
     }
     let wrong = call(["man", "plann"]);
     assert_eq!((wrong.status, wrong.out.as_str()), (2, ""));
-    assert!(wrong.err.contains("there is no command `plann`"), "{}", wrong.err);
+    assert!(wrong.err.contains("There is no command `plann`"), "{}", wrong.err);
     let over = call(["man", "--out", GOOD]);
     assert!(over.status == 2 && over.err.contains("the folder cannot be made"), "{}", over.err);
 }

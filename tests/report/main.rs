@@ -12,8 +12,7 @@ mod xlsx;
 use plans::*;
 use spanhold::job::plan::*;
 use spanhold::report::{
-    ReportError, Styled, Tone, check_summary, plan_full, plan_summary, plan_svg, plan_text, sheet_html,
-    stages_csv,
+    ReportError, Styled, Tone, check_summary, plan_full, plan_summary, plan_svg, plan_text, sheet_html, stages_csv,
 };
 
 /// The last lines of a short answer.

@@ -2,8 +2,8 @@
 
 use super::super::Ending;
 use super::line::{Head, Planned};
-use crate::report::{numbers, table};
 use crate::lang;
+use crate::report::{numbers, table};
 use crate::say;
 use std::time::{Duration, Instant};
 
