@@ -251,7 +251,7 @@ mod tests {
         };
         assert_eq!(stopped_by(&both), "critical speed and counter-spindle travel");
         assert_eq!(key("bore_depth"), "bore depth");
-        assert_eq!(work("whirl"), "thread, whirled");
+        assert_eq!(work("whirl"), "thread whirling");
         assert_eq!(holding("bush"), "guide bush");
     }
 }

@@ -525,7 +525,7 @@ fn the_segments_tell_both_ends_of_a_taper_the_passes_of_a_thread_and_part_off() 
     let text = plan_text(&plan);
     let line = |what: &str| text.lines().find(|l| l.contains(what)).unwrap_or_else(|| panic!("{what} in\n{text}"));
     assert!(line("18–22").contains("taper") || line("18–22").contains('5'));
-    let passes: Vec<&str> = line("thread, in passes").split_whitespace().collect();
+    let passes: Vec<&str> = line("thread passes").split_whitespace().collect();
     assert!(passes.windows(3).any(|w| w == ["10", "1393", "1.5"]), "{passes:?}");
     assert!(line("part-off face").contains("958.5") && line("part-off face").contains("961.5"));
 }
