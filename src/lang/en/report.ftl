@@ -241,7 +241,6 @@ tools-turret-holds = tools without a place beside the bar or at the front end
 tools-at = { $place }: { $names }
 tools-places = { $place } { $number }
 tools-fit = every tool has a place; free places: { $free }
-tools-no-pair = all turning tools stand on one side of the bar; an opposed pair cannot cut
 tools-missing = missing places: { $missing }; free places: { $free }
 fact-pieces = pieces
 order-pieces = { $pieces } from { $bars }, { $per_shift } per shift
