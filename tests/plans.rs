@@ -209,11 +209,13 @@ fn every_stored_plan_belongs_to_a_demo_job_and_is_proven_as_it_is_stored() {
     assert!(proven >= 4, "only {proven} plans were proven");
 }
 
-/// The README shows the start of the roller's plan, up to the end of the stage table: the very lines of its stored plan.
+/// The README shows the start of what `plan` prints for the roller, up to the end of the stage table.
 #[test]
 fn the_readme_shows_the_plan_that_is_stored() {
-    let plan = read(&root().join("plans").join(WITH_SHEET).join("plan.txt")).unwrap_or_else(|e| panic!("{e}"));
-    let (before, table) = plan.split_once("\nStages ").expect("a stage table");
+    let stored = read(&root().join("plans").join(WITH_SHEET).join("plan.json")).unwrap_or_else(|e| panic!("{e}"));
+    let plan: Plan = serde_json::from_str(&stored).unwrap_or_else(|e| panic!("{e}"));
+    let printed = spanhold::report::plan_summary(&plan, &[]);
+    let (before, table) = printed.plain().split_once("\nStages ").expect("a stage table");
     let table = table.split("\n\n").next().unwrap_or(table);
     assert!(table.lines().count() > 4, "{table}");
     let start = format!("{before}\nStages {table}\n");
@@ -274,7 +276,7 @@ fn no_stop_of_a_sheet_is_farther_than_the_limits_it_prints() {
     assert_eq!(number_after(&fed, "feed out to "), farthest);
     // By hand, next to a bush: every mm fed on is one more between bush and counter-spindle.
     let on = farthest - number_after(&turned, "turn to ");
-    let longer = number_after(&fed, "there; ") - number_after(&turned, "never more than ");
+    let longer = number_after(&fed, "while fed out: ") - number_after(&turned, "never more than ");
     assert!((longer - on).abs() < 1e-9, "{longer} longer for {on} mm");
 }
 
@@ -291,8 +293,8 @@ fn without_a_bush_the_headstock_stands_back_for_bar_that_is_fed_on() {
     assert!(on > 1.0, "{on}");
     // The collet is as far from the tool at the end of the cut as its gap and what is fed on; nothing bends farther then.
     assert!((last.headstock_end_mm - on - job.machine.no_bush.as_ref().expect("no bush").collet_gap_mm).abs() < 1e-6);
-    assert_eq!(number_after(&fed, "there; "), number_after(&turned, "never more than "));
-    assert!(number_after(&fed, "headstock ") < number_after(&fed, "there; "));
+    assert_eq!(number_after(&fed, "while fed out: "), number_after(&turned, "never more than "));
+    assert!(number_after(&fed, "headstock ") < number_after(&fed, "while fed out: "));
     let grip = last.grip.as_ref().expect("held");
     let gap = job.machine.no_bush.as_ref().expect("no bush").collet_gap_mm;
     assert!((last.unsupported_max_mm - (farthest + gap - grip.nose_mm)).abs() < 1e-6, "{}", last.unsupported_max_mm);

@@ -5,8 +5,10 @@ use crate::diag::Diag;
 use crate::fields::nearest;
 use crate::reference::{TOPICS, Topic};
 use crate::say;
-use clap::CommandFactory;
+use clap::{CommandFactory, Parser};
 
+/// Name of the program, as a call begins.
+pub(super) const PROGRAM: &str = "spanhold";
 /// Width of the text.
 const COLUMNS: usize = 100;
 
@@ -19,18 +21,14 @@ pub struct Args {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let mut call = command();
-    let Some(word) = &args.topic else {
-        out::result(&call.render_help().to_string());
-        return Ending::Done;
-    };
+    let call = command();
+    let Some(word) = &args.topic else { return as_asked(&[PROGRAM, "--help"]) };
     if let Some(topic) = Topic::named(word) {
         out::result(&topic.text(COLUMNS));
         return Ending::Done;
     }
-    if let Some(command) = call.find_subcommand_mut(word) {
-        out::result(&command.render_long_help().to_string());
-        return Ending::Done;
+    if call.find_subcommand(word).is_some() {
+        return as_asked(&[PROGRAM, word, "--help"]);
     }
     let (topics, commands) = (topics(), names(&call));
     let all = say!("help-topics-and-commands", topics = topics.join(", "), commands = commands.join(", "));
@@ -39,6 +37,14 @@ pub fn run(args: &Args) -> Ending {
         None => all,
     };
     out::wrong_input(&[Diag::new(say!("help-unknown-topic", word = word)).help(help)])
+}
+
+/// The help that the command line itself gives.
+fn as_asked(words: &[&str]) -> Ending {
+    if let Err(help) = Call::try_parse_from(words) {
+        out::result(&help.render().to_string());
+    }
+    Ending::Done
 }
 
 /// The whole command line, ready to be described.

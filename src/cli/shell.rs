@@ -9,9 +9,6 @@ use clap_complete::Shell;
 use clap_mangen::Man as Page;
 use std::path::PathBuf;
 
-/// Name of the program.
-const PROGRAM: &str = "spanhold";
-
 /// What `completions` takes.
 #[derive(Debug, clap::Args)]
 pub struct Completions {
@@ -41,7 +38,7 @@ pub fn completions(args: &Completions) -> Ending {
         .mut_subcommand("help", |c| c.mut_arg("topic", |a| a.value_parser(PossibleValuesParser::new(words))))
         .mut_subcommand("man", |c| c.mut_arg("command", |a| a.value_parser(PossibleValuesParser::new(commands))));
     let mut text = Vec::new();
-    clap_complete::generate(args.shell, &mut call, PROGRAM, &mut text);
+    clap_complete::generate(args.shell, &mut call, help::PROGRAM, &mut text);
     out::result(&String::from_utf8_lossy(&text));
     Ending::Done
 }

@@ -2,8 +2,9 @@
 
 use super::table::Table;
 use crate::fields::{self, Field};
+use crate::lang;
 use crate::process::checks::{CHECKS, Check, EVENTS, Find};
-use crate::{lang, say};
+use crate::say;
 
 /// All checks in the order in which they are printed.
 pub(super) fn table() -> Table {

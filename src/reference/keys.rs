@@ -3,8 +3,9 @@
 use super::left_out;
 use super::table::Table;
 use crate::fields;
+use crate::lang;
+use crate::say;
 use crate::schema::{File, schema};
-use crate::{lang, say};
 use serde_json::{Map, Value};
 
 /// Keys of a file's root whose maps another topic lists.

@@ -2,7 +2,8 @@
 
 use super::table::{Table, wrapped};
 use crate::job::materials::{ROWS, Row};
-use crate::{lang, say};
+use crate::lang;
+use crate::say;
 use serde_json::{Value, json};
 
 /// The rows whose name, number, other names or group hold a word. Capitals do not matter.
