@@ -12,7 +12,7 @@ use crate::process::segments::{Segment, Work};
 use crate::process::stops::SAME_MM;
 use crate::say;
 pub use order::order;
-use schedule::{Side, mean_s, period_s, run};
+use schedule::{Side, mean_s, run};
 
 /// Most items of the critical path that a plan lists.
 const TOLD: usize = 8;
@@ -276,13 +276,13 @@ pub fn timeline(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Cycle {
             (_, false) => "in_line",
         }
         .into(),
-        critical: on_the_critical_path(&works, &critical, period_s(&timed, 0.0)),
+        critical: on_the_critical_path(&works, &critical, steady_s),
         operations,
     }
 }
 
 /// What lies on the critical path, by name, longest first.
-fn on_the_critical_path(works: &Works, critical: &dyn Fn(&Labelled) -> bool, period_s: f64) -> Vec<Critical> {
+fn on_the_critical_path(works: &Works, critical: &dyn Fn(&Labelled) -> bool, steady_s: f64) -> Vec<Critical> {
     let mut found: Vec<Critical> = Vec::new();
     let mut add = |what: String, seconds: f64| match found.iter_mut().find(|c| c.what == what) {
         Some(c) => c.seconds += seconds,
@@ -302,7 +302,7 @@ fn on_the_critical_path(works: &Works, critical: &dyn Fn(&Labelled) -> bool, per
         }
     }
     for c in &mut found {
-        c.share = if period_s > 0.0 { c.seconds / period_s } else { 0.0 };
+        c.share = if steady_s > 0.0 { c.seconds / steady_s } else { 0.0 };
     }
     found.sort_by(|a, b| b.seconds.total_cmp(&a.seconds));
     found.truncate(TOLD);

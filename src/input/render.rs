@@ -18,7 +18,7 @@ const MARK: &str = "~";
 /// ```
 /// let diags = spanhold::input::read_job_text("job.yaml", "shaft: {nmae: spindle}\n", ".".as_ref()).unwrap_err();
 /// let text = spanhold::input::render(&diags);
-/// assert!(text.starts_with("job.yaml, line 1, column 9") && text.contains("Did you mean `name`?"));
+/// assert!(text.contains("job.yaml, line 1, column 9: ") && text.contains("Did you mean `name`?"));
 /// ```
 pub fn render(diags: &[Diag]) -> String {
     diags.iter().map(block).collect::<Vec<_>>().join("\n")

@@ -172,7 +172,7 @@ impl Rig<'_> {
             change_mm: 0.0,
         };
         let guided = self.job.holding == Holding::Bush;
-        match section.kind {
+        match &section.kind {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
                 one.back = false;
@@ -184,7 +184,7 @@ impl Rig<'_> {
                     net_radial_n: 0.0,
                 }];
             }
-            SectionKind::Thread(_)
+            SectionKind::Thread(thread)
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
             {
                 one.work = Work::Whirl;
@@ -192,7 +192,8 @@ impl Rig<'_> {
                 one.travels = vec![Travel {
                     depths_mm: vec![],
                     before_mm: self.job.stock.diameter_mm,
-                    feed_mm: self.feed_mm(section, false),
+                    // The head moves by the pitch in each turn of the bar.
+                    feed_mm: thread.pitch_mm,
                     net_radial_n: 0.0,
                 }];
             }

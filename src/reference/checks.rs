@@ -4,7 +4,6 @@ use super::table::Table;
 use crate::fields::{self, Field};
 use crate::lang;
 use crate::process::checks::{CHECKS, Check, EVENTS, Find};
-use crate::say;
 
 /// All checks in the order in which they are printed.
 pub(super) fn table() -> Table {
@@ -18,8 +17,7 @@ pub(super) fn table() -> Table {
     let rows = CHECKS.iter().chain(&EVENTS).map(|check| {
         let limit = limit(check);
         let key = limit.map_or_else(|| lang::text("help-check-no-limit").to_owned(), |f| format!("`{}`", f.path));
-        let default =
-            limit.map_or_else(|| say!("help-check-no-default", damping = shown(&fields::DAMPING_RATIO)), shown);
+        let default = limit.map_or_else(|| lang::text("help-check-no-default").to_owned(), shown);
         vec![check.name.to_owned(), looks_at(check.name).to_owned(), made(check).to_owned(), key, default]
     });
     Table { title: String::new(), heads: heads.to_vec(), rows: rows.collect() }

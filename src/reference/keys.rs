@@ -5,7 +5,7 @@ use super::table::Table;
 use crate::fields;
 use crate::lang;
 use crate::say;
-use crate::schema::{File, schema};
+use crate::schema::{File, is_unit, schema};
 use serde_json::{Map, Value};
 
 /// Keys of a file's root whose maps another topic lists.
@@ -218,8 +218,8 @@ fn meaning(whole: &Value, of: &Value) -> (String, String) {
     let text = |v: &Value| v.get("description").and_then(Value::as_str).map(str::to_owned);
     let told = text(of).or_else(|| text(resolved(whole, of).0)).unwrap_or_default();
     let told = told.split_whitespace().collect::<Vec<_>>().join(" ");
-    match told.rsplit_once("; ") {
-        Some((meaning, unit)) if crate::schema::is_unit(unit) => (meaning.to_owned(), unit.to_owned()),
+    match told.rsplit_once([';', ',']) {
+        Some((meaning, unit)) if is_unit(unit.trim()) => (meaning.to_owned(), unit.trim().to_owned()),
         _ => {
             let inner = forms(of).chain(of.get("items")).map(|form| meaning(whole, form).1);
             let unit = inner.into_iter().find(|unit| !unit.is_empty()).unwrap_or_default();

@@ -38,7 +38,7 @@ impl Table {
         out
     }
 
-    /// Widths of the columns: those of the longest cells, the widest made narrower until the table fits.
+    /// Widths of the columns: those of the longest cells, made narrower where it costs the fewest lines until the table fits.
     fn widths(&self, width: usize) -> Vec<usize> {
         let columns = |of: &dyn Fn(&str) -> usize| -> Vec<usize> {
             let cells = |i: usize| self.rows.iter().filter_map(move |row| row.get(i)).map(String::as_str);
@@ -48,11 +48,23 @@ impl Table {
         let least = columns(&|cell| cell.split(' ').map(|word| word.chars().count()).max().unwrap_or(0));
         let room = width.saturating_sub(GAP * widths.len());
         while widths.iter().sum::<usize>() > room {
-            let can = widths.iter_mut().zip(&least).filter(|(w, least)| **w > **least);
-            let Some((widest, _)) = can.max_by_key(|(w, _)| **w) else { break };
-            *widest -= 1;
+            let narrower = (0..widths.len()).filter_map(|i| {
+                let mut tried = widths.clone();
+                let column = tried.get_mut(i).filter(|w| Some(&**w) > least.get(i))?;
+                let was = *column;
+                *column -= 1;
+                Some((self.height(&tried), std::cmp::Reverse(was), tried))
+            });
+            let Some((_, _, best)) = narrower.min() else { break };
+            widths = best;
         }
         widths
+    }
+
+    /// Lines that the rows take.
+    fn height(&self, widths: &[usize]) -> usize {
+        let of = |row: &Vec<String>| row.iter().zip(widths).map(|(cell, w)| lines(cell, *w).len()).max().unwrap_or(0);
+        self.rows.iter().map(of).sum()
     }
 
     /// The table as Markdown.
@@ -115,7 +127,7 @@ mod tests {
     fn a_wide_cell_goes_on_below_itself() {
         let expected = "a section\n\n  key   meaning       takes\n  ----  ------------  ----------\n  ra    roughness of  0.01 | 100\n        \
                         the turned\n        surface\n  name  text\n";
-        assert_eq!(table().text(33), expected);
+        assert_eq!(table().text(32), expected);
         assert!(table().text(20).lines().all(|l| l.chars().count() <= 32), "columns keep their longest word");
     }
 

@@ -59,6 +59,11 @@ pub fn is_unit(word: &str) -> bool {
     !word.is_empty() && (ALL.iter().any(|f| f.unit == word) || UNITS.iter().any(|(_, unit)| *unit == word))
 }
 
+/// Whether a description has the unit as a word of its own.
+fn tells(text: &str, unit: &str) -> bool {
+    text.split([' ', ',', ';']).any(|word| word == unit)
+}
+
 /// Gives every property a description that ends in its unit.
 fn describe(schema: &mut Value) {
     match schema {
@@ -71,7 +76,7 @@ fn describe(schema: &mut Value) {
                         let text = if told.is_empty() { words() } else { told.trim_end_matches('.').to_string() };
                         let unit = UNITS.iter().find(|(ending, _)| name.ends_with(ending)).map(|(_, unit)| *unit);
                         let text = match unit {
-                            Some(unit) if !text.contains(unit) => format!("{text}; {unit}"),
+                            Some(unit) if !tells(&text, unit) => format!("{text}; {unit}"),
                             _ => text,
                         };
                         property.insert("description".into(), json!(text));

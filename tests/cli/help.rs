@@ -19,17 +19,12 @@ fn every_topic_is_told_within_the_columns() {
     }
     assert!(call(["help", "checks"]).out.contains("limits.whirl_ratio"));
     assert!(call(["help", "plan-file"]).out.contains("`stages[].grip`"));
+    let told = ["job", "machine", "readings"].map(|topic| (topic, Topic::named(topic).expect("a topic").text(COLUMNS)));
     for field in fields::ALL {
-        let topic =
-            field.path.split('.').next().filter(|first| ["machine", "readings"].contains(first)).unwrap_or("job");
-        let told = call_once(topic);
-        assert!(told.lines().any(|l| l.starts_with(&format!("  {} ", field.key()))), "{}: not in {topic}", field.path);
+        let (topic, told) = told.iter().find(|(t, _)| field.path.starts_with(&format!("{t}."))).unwrap_or(&told[0]);
+        let row = format!("  {} ", field.key());
+        assert!(told.lines().any(|l| l.starts_with(&row)), "{}: not in {topic}", field.path);
     }
-}
-
-/// The text of a topic, without a call of the program for each.
-fn call_once(topic: &str) -> String {
-    Topic::named(topic).expect("a topic").text(COLUMNS)
 }
 
 /// The example in a topic: from its remark to the next empty line.
