@@ -37,7 +37,7 @@
 //! | [`proof`] | a finished plan re-checked state by state; uses `process`, never `planner` |
 //! | [`fit`] | measured deflections and frequencies to stiffnesses of the supports |
 //! | [`schema`] | JSON Schemas of the files, from the fields and the plan's types |
-//! | [`reference`] | tables of keys, checks and materials, for `help` and `docs/` |
+//! | [`mod@reference`] | tables of keys, checks and materials, for `help` and `docs/` |
 //! | [`input`] | files to a [`job::Job`], every message pointing at what was written |
 //! | [`drawings`] | drawings and tables to the text of a job |
 //! | [`report`] | what people read, from a finished plan alone |
