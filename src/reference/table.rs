@@ -125,8 +125,8 @@ mod tests {
 
     #[test]
     fn a_wide_cell_goes_on_below_itself() {
-        let expected = "a section\n\n  key   meaning       takes\n  ----  ------------  ----------\n  ra    roughness of  0.01 | 100\n        \
-                        the turned\n        surface\n  name  text\n";
+        let expected = "a section\n\n  key   meaning           takes\n  ----  ----------------  ------\n  ra    roughness of the  0.01 |\n        \
+                        turned surface    100\n  name  text\n";
         assert_eq!(table().text(32), expected);
         assert!(table().text(20).lines().all(|l| l.chars().count() <= 32), "columns keep their longest word");
     }
