@@ -82,7 +82,7 @@ const blocked = await serve('demo/collared-rod.yaml');
 await story('opens', demo, async ({ page, shot }) => {
   assert.match(await verdict(page), /^FEASIBLE\s+4 stages/);
   assert.equal(await page.locator('#stages tbody tr').count(), 4);
-  assert.match(await page.locator('.look-at').innerText(), /fed on to 970 mm/, 'what the sheet says to look at is said here too');
+  assert.match(await page.locator('.look-at').innerText(), /fed out to 970 mm/, 'what the sheet says to look at is said here too');
   assert.equal(await page.locator('.hand').count(), 6, 'a hand-over and a grip for each of three stages');
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth > innerWidth);
   assert.ok(!overflow, 'the page is wider than 1280');
@@ -200,7 +200,7 @@ await story('drags', demo, async ({ page, shot, planned }) => {
   await planned(() => page.getByRole('button', { name: 'Keep as a wish' }).click());
   assert.equal(await page.locator('#hand-hand_over-3').getAttribute('aria-valuenow'), moved);
   assert.ok((await page.locator('#hand-hand_over-3').getAttribute('class')).includes('wished'));
-  assert.match(await page.locator('#tables').innerText(), new RegExp(`Wished: to hand over at ${moved} mm`));
+  assert.match(await page.locator('#tables').innerText(), new RegExp(`The plan keeps these wishes: hand over at ${moved} mm`));
   // A grip, by the keyboard.
   const grip = page.locator('#hand-grip-3');
   await grip.focus();

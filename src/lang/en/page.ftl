@@ -222,7 +222,7 @@ page-counter-spindle = counter-spindle
 page-headstock = headstock
 page-speed = rev/min
 page-time = time
-page-closest-check = closest to its limit
+page-closest-check = tightest check
 page-speed-from-to = { $from }–{ $to } mm: { $speed }
 page-all-checks = All checks by stage
 page-check-worst = { $value } of { $limit }, worst at the turned length { $at } mm
@@ -284,7 +284,7 @@ page-witness-lines = Witness lines (mm)
 page-surface = surface
 page-cause = cause
 page-surface-marked = `interrupt` of the surface
-page-look-at = Check first
+page-look-at = Look at these points first
 page-cautions = Cautions
 page-notes = Notes
 
