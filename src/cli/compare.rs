@@ -10,13 +10,11 @@ use crate::job::{Holding, Job, Tools};
 use crate::lang;
 use crate::planner::Advice;
 use crate::report::table::{self, Head};
+use crate::report::text::WIDTH;
 use crate::report::{numbers, words};
 use crate::say;
 use serde::Serialize;
 use std::path::PathBuf;
-
-/// Width of the table.
-const COLUMNS: usize = 100;
 
 /// What `compare` takes.
 #[derive(Debug, clap::Args)]
@@ -187,7 +185,7 @@ fn text(name: &str, ways: &[Way]) -> String {
         ),
         _ => say!("compare-none", ways = ways.len(), machines = machines(ways)),
     };
-    let mut text = table::wrap(&format!("{name}: "), &verdict, COLUMNS).trim_end().to_string() + "\n";
+    let mut text = table::wrap(&format!("{name}: "), &verdict, WIDTH).trim_end().to_string() + "\n";
     // If the table is too wide, the names of machines are cut first.
     let fixed = |head: Head| Head { may_shrink: false, ..head };
     let several = ways.iter().any(|w| Some(&w.machine) != ways.first().map(|f| &f.machine));
@@ -223,7 +221,7 @@ fn text(name: &str, ways: &[Way]) -> String {
         };
         let rows: Vec<Vec<String>> = ways.iter().filter(made).map(row).collect();
         text += &format!("\n{}\n", lang::text("compare-feasible"));
-        text += &table::render(heads.get(from..).unwrap_or_default(), &rows, COLUMNS);
+        text += &table::render(heads.get(from..).unwrap_or_default(), &rows, WIDTH);
     }
     // One tool and a pair often fail for the same reason. They then share one entry.
     let mut told: Vec<(String, &Way, Vec<&str>)> = Vec::new();
@@ -247,9 +245,9 @@ fn text(name: &str, ways: &[Way]) -> String {
             }
             _ => say!("compare-way", way = place, tools = tools),
         };
-        text += &table::wrap("  ", &head, COLUMNS);
+        text += &table::wrap("  ", &head, WIDTH);
         let reason = first.reason.as_deref().unwrap_or_default();
-        text += &table::wrap("    ", &words::sentence(reason), COLUMNS);
+        text += &table::wrap("    ", &words::sentence(reason), WIDTH);
     }
     text += &format!("\n{}\n", estimate());
     text

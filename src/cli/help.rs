@@ -4,14 +4,12 @@ use super::{Call, Ending, out};
 use crate::diag::Diag;
 use crate::fields::nearest;
 use crate::reference::{TOPICS, Topic};
+use crate::report::text::WIDTH;
 use crate::say;
 use clap::{CommandFactory, Parser};
 
 /// Name of the program, as a call begins.
 pub(super) const PROGRAM: &str = "spanhold";
-/// Width of the text.
-const COLUMNS: usize = 100;
-
 /// What `help` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
@@ -24,7 +22,7 @@ pub fn run(args: &Args) -> Ending {
     let call = command();
     let Some(word) = &args.topic else { return as_asked(&[PROGRAM, "--help"]) };
     if let Some(topic) = Topic::named(word) {
-        out::result(&topic.text(COLUMNS));
+        out::result(&topic.text(WIDTH));
         return Ending::Done;
     }
     if call.find_subcommand(word).is_some() {

@@ -4,10 +4,8 @@ use super::{Ending, Format, out};
 use crate::diag::Diag;
 use crate::lang;
 use crate::reference::materials;
+use crate::report::text::WIDTH;
 use crate::say;
-
-/// Width of the text.
-const COLUMNS: usize = 100;
 
 /// What `materials` takes.
 #[derive(Debug, clap::Args)]
@@ -28,7 +26,7 @@ pub fn run(args: &Args) -> Ending {
         return out::wrong_input(&[diag]);
     }
     match args.format {
-        Format::Text => out::result(&materials::text(&rows, COLUMNS)),
+        Format::Text => out::result(&materials::text(&rows, WIDTH)),
         Format::Json => return out::json(&materials::json(&rows)),
     }
     Ending::Done

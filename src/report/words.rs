@@ -2,7 +2,7 @@
 
 use super::{numbers, table};
 use crate::job::plan::{CheckResult, Plan, SectionOutline, Shortfall};
-use crate::lang;
+use crate::lang::{self, lists};
 use crate::say;
 use crate::shown;
 
@@ -90,10 +90,7 @@ const LISTED: usize = 8;
 
 /// `a, b, c`; a long list ends in `and 12 more`.
 pub fn enumeration(items: &[String]) -> String {
-    match items.split_at_checked(LISTED) {
-        Some((listed, rest)) if !rest.is_empty() => say!("list-cut", listed = listed.join(", "), more = rest.len()),
-        _ => items.join(", "),
-    }
+    lists::at_most(LISTED, items)
 }
 
 /// Columns a name of a section takes at most.

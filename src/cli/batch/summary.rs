@@ -3,12 +3,10 @@
 use super::super::Ending;
 use super::line::{Head, Planned};
 use crate::lang;
+use crate::report::text::WIDTH;
 use crate::report::{numbers, table};
 use crate::say;
 use std::time::{Duration, Instant};
-
-/// Width of the table.
-const COLUMNS: usize = 100;
 
 #[derive(Debug, Default)]
 struct Row {
@@ -94,6 +92,6 @@ impl Summary {
             0 => say!("batch-lines", lines = lines, time = took),
             before => say!("batch-lines-resumed", lines = lines, before = before, time = took),
         };
-        format!("{said}\n{}", table::render(&heads, &rows, COLUMNS))
+        format!("{said}\n{}", table::render(&heads, &rows, WIDTH))
     }
 }

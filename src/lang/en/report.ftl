@@ -68,7 +68,6 @@ work-as-drawn = bar surface
 work-turn = turn
 work-repeated = { $number } × { $work }
 section-number = section { $number }
-list-cut = { $listed } and { $more } more
 check-used = { $check } { $used }
 check-at-most = { $check } { $value }, at most { $limit } ({ $used } of its limit)
 check-at-least = { $check } { $value }, at least { $limit } ({ $used } of its limit)
