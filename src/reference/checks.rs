@@ -1,4 +1,4 @@
-//! The checks: what each looks at, and the key of its limit. Names, times and limits come from the list of checks.
+//! The checks: what each looks at, and the key of its limit. All of it comes from the list of checks.
 
 use super::table::Table;
 use crate::fields::{self, Field};
@@ -18,7 +18,7 @@ pub(super) fn table() -> Table {
         let limit = limit(check);
         let key = limit.map_or_else(|| lang::text("help-check-no-limit").to_owned(), |f| format!("`{}`", f.path));
         let default = limit.map_or_else(|| lang::text("help-check-no-default").to_owned(), shown);
-        vec![check.name.to_owned(), looks_at(check.name).to_owned(), made(check).to_owned(), key, default]
+        vec![check.name.to_owned(), (check.looks_at)().to_owned(), made(check).to_owned(), key, default]
     });
     Table { title: String::new(), heads: heads.to_vec(), rows: rows.collect() }
 }
@@ -46,24 +46,6 @@ fn made(check: &Check) -> &'static str {
     }
 }
 
-fn looks_at(check: &str) -> &'static str {
-    match check {
-        "stiffness" => lang::text("help-check-stiffness"),
-        "whirl" => lang::text("help-check-whirl"),
-        "whip" => lang::text("help-check-whip"),
-        "sag" => lang::text("help-check-sag"),
-        "bore" => lang::text("help-check-bore"),
-        "cut" => lang::text("help-check-cut"),
-        "chatter" => lang::text("help-check-chatter"),
-        "drill" => lang::text("help-check-drill"),
-        "release" => lang::text("help-check-release"),
-        "torque" => lang::text("help-check-torque"),
-        "push" => lang::text("help-check-push"),
-        "back" => lang::text("help-check-back"),
-        _ => "",
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -71,7 +53,7 @@ mod tests {
     #[test]
     fn every_check_has_words_and_all_but_chatter_a_limit_of_their_own() {
         for check in CHECKS.iter().chain(&EVENTS) {
-            assert!(!looks_at(check.name).is_empty(), "{}: say in `looks_at` what it looks at", check.name);
+            assert!(!(check.looks_at)().is_empty(), "{}: say in `looks_at` what it looks at", check.name);
             assert_eq!(limit(check).is_none(), check.name == "chatter", "{}", check.name);
         }
         let key = |name| limit(crate::process::checks::about(name).expect("a check")).map(|f| f.path);

@@ -4,6 +4,7 @@ use super::super::rig::Rig;
 use super::super::state::State;
 use super::speed_law::{Growth, SpeedLaw};
 use super::{Check, Find, Says};
+use crate::lang;
 use crate::say;
 
 /// Radial room around the largest diameter in front of the nose, minus the clearance to keep, mm; none while the front is free.
@@ -17,6 +18,7 @@ pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
 /// The check.
 pub const CHECK: Check = Check {
     name: "bore",
+    looks_at: || lang::text("help-check-bore"),
     unit: "mm",
     says: Says {
         found: |_, demand, limit| say!("finding-bore", demand = demand, limit = limit),

@@ -7,6 +7,7 @@ use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
 use super::super::state::State;
 use super::{Check, Find, Finding, Says, View};
+use crate::lang;
 use crate::mechanics::chatter::{depth_limit_mm, least_real_bound, radial_cutting_stiffness};
 use crate::mechanics::cutting::cut;
 use crate::say;
@@ -69,6 +70,7 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
 /// The check: the finding of the bound if it passes, else the exact finding.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-chatter"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-chatter", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["tools", "bar", "ap_max"],

@@ -8,6 +8,7 @@ use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
 use super::{Check, Find, Finding, Says};
 use crate::job::Holding;
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -34,6 +35,7 @@ pub fn along(rig: &Rig<'_>, segment: &Segment, flexibilities: &[f64]) -> Option<
 /// The check with a bush.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-cut"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-cut", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["tolerance_share", "tools"],

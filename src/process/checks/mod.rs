@@ -173,6 +173,8 @@ impl Says {
 pub struct Check {
     /// Name, as printed.
     pub name: &'static str,
+    /// What it looks at, in words: for `help` and the docs.
+    pub looks_at: fn() -> &'static str,
     /// Unit of demand and limit; empty for a ratio.
     pub unit: &'static str,
     /// The words for a finding.

@@ -7,6 +7,7 @@
 use super::super::features::Task;
 use super::super::rig::Rig;
 use super::{Check, Event, Find, Finding, Says};
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -16,6 +17,7 @@ const UNIT: &str = "N";
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-push"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-push", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["clamp_force", "headstock.clamp_force", "torque_margin", "step", "forming"],

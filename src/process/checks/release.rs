@@ -3,6 +3,7 @@
 use super::super::rig::Rig;
 use super::super::state::State;
 use super::{Check, Event, Find, Finding, Says};
+use crate::lang;
 use crate::mechanics::beam::Unheld;
 use crate::say;
 
@@ -13,6 +14,7 @@ const UNIT: &str = "mm";
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-release"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-release", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["release", "sleeve"],

@@ -1,6 +1,7 @@
 //! `sag`: self-weight deflection over the unsupported span.
 
 use super::{Check, Find, Finding, Says};
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -10,6 +11,7 @@ const UNIT: &str = "mm";
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-sag"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-sag", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["sag"],

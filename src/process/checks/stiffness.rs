@@ -1,6 +1,7 @@
 //! `stiffness`: the least lateral stiffness of the unsupported span; with an opposed pair the stiffness at the tool.
 
 use super::{Check, Find, Finding, Says};
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -10,6 +11,7 @@ const UNIT: &str = "N/µm";
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-stiffness"),
     unit: UNIT,
     says: Says {
         found: |_, demand, limit| say!("finding-stiffness", demand = demand, limit = limit),

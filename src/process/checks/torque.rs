@@ -4,6 +4,7 @@
 use super::super::rig::Rig;
 use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
 use super::{Check, Event, Find, Finding, Says};
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -22,6 +23,7 @@ pub fn demand_nm(rig: &Rig<'_>) -> f64 {
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-torque"),
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-torque", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["clamp_force", "torque_margin", "bar"],

@@ -5,6 +5,7 @@ use super::super::rig::Rig;
 use super::super::state::State;
 use super::speed_law::{Growth, SpeedLaw};
 use super::{Check, Find, Says};
+use crate::lang;
 use crate::say;
 
 /// Name of the check.
@@ -23,6 +24,7 @@ pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
 /// The check.
 pub const CHECK: Check = Check {
     name: NAME,
+    looks_at: || lang::text("help-check-whip"),
     unit: "mm",
     says: Says { found: |_, demand, limit| say!("finding-whip", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["rpm", "speed_floor", "whip", "straightness"],

@@ -2,11 +2,13 @@
 
 use super::speed_law::{Growth, SpeedLaw};
 use super::{Check, Find, Says};
+use crate::lang;
 use crate::say;
 
 /// The check.
 pub const CHECK: Check = Check {
     name: "whirl",
+    looks_at: || lang::text("help-check-whirl"),
     unit: "",
     says: Says { found: |_, demand, limit| say!("finding-whirl", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["rpm", "speed_floor", "whirl_ratio", "sleeve"],
