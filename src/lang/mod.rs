@@ -13,15 +13,15 @@
 //! Numbers with decimals are given as text, with the decimals that the value deserves. A whole number is given as a number where
 //! the text has a plural. Names of checks, keys of files and user text are arguments, never part of a key.
 //!
-//! A key without a text is a fault of ours: the key itself is shown. `tests/layers/texts.rs` holds that every key used has a text,
-//! that every text is used, and that the arguments are those of the text.
+//! A key without a text is an error in this program: the key itself is shown. `tests/layers/texts.rs` holds that every key used
+//! has a text, that every text is used, and that the arguments are those of the text.
 
 pub mod lists;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
-use std::sync::LazyLock;
+use std::sync::{LazyLock, OnceLock};
 
 /// The files of English.
 const ENGLISH: [&str; 7] = [
@@ -39,28 +39,28 @@ static TEXTS: LazyLock<Texts> = LazyLock::new(|| Texts::new("en", &ENGLISH));
 /// The texts of a language.
 struct Texts {
     bundle: FluentBundle<FluentResource>,
-    /// The texts without arguments, ready to be shown.
-    plain: BTreeMap<String, String>,
+    /// The texts without arguments by key, each made when it is first asked for: a call of the program needs few of them.
+    plain: BTreeMap<&'static str, OnceLock<String>>,
 }
 
 impl Texts {
-    fn new(language: &str, files: &[&str]) -> Texts {
+    fn new(language: &str, files: &[&'static str]) -> Texts {
         let mut bundle = FluentBundle::new_concurrent(language.parse().into_iter().collect());
         // Its marks around arguments are meant for text that runs both ways; files and terminals would show them.
         bundle.set_use_isolating(false);
-        let mut keys = Vec::new();
+        let mut plain = BTreeMap::new();
         for file in files {
             // A line that cannot be read is left out; a test of this file holds that there is none.
             let resource = FluentResource::try_new((*file).to_owned()).unwrap_or_else(|(readable, _)| readable);
-            keys.extend(keys_of(file));
+            plain.extend(keys_of(file).map(|key| (key, OnceLock::new())));
             bundle.add_resource_overriding(resource);
         }
-        let mut texts = Texts { bundle, plain: BTreeMap::new() };
-        for key in keys {
-            let text = texts.formatted(key, None);
-            texts.plain.insert(key.to_owned(), text);
-        }
-        texts
+        Texts { bundle, plain }
+    }
+
+    /// A text without arguments; arguments that it has stand there as `{$name}`. None: there is no such key.
+    fn plain(&self, key: &str) -> Option<&str> {
+        Some(self.plain.get(key)?.get_or_init(|| self.formatted(key, None)))
     }
 
     fn formatted(&self, key: &str, args: Option<&FluentArgs<'_>>) -> String {
@@ -79,13 +79,13 @@ fn keys_of(file: &str) -> impl Iterator<Item = &str> {
 
 /// A text without arguments.
 pub fn text(key: &'static str) -> &'static str {
-    TEXTS.plain.get(key).map_or(key, String::as_str)
+    TEXTS.plain(key).unwrap_or(key)
 }
 
 /// The texts whose keys begin with a prefix, for a reader that puts in arguments itself: they stand there as `{$name}`.
 pub fn texts_of(prefix: &str) -> BTreeMap<&'static str, &'static str> {
-    let texts = TEXTS.plain.iter().filter(|(key, _)| key.starts_with(prefix));
-    texts.map(|(key, text)| (key.as_str(), text.as_str())).collect()
+    let keys = TEXTS.plain.keys().filter(|key| key.starts_with(prefix));
+    keys.map(|key| (*key, text(key))).collect()
 }
 
 /// A text with its arguments: what `say!` calls.
