@@ -141,9 +141,9 @@ fn in_a_folder_of_many_users_files_are_replaced_together() {
     let dir = folder();
     let script = r#"[ "$(id -u)" = 0 ] && command -v setpriv > /dev/null || exit 77
         chmod 755 . && cp "$1" spanhold && mkdir -m 1777 shared && "$1" plan job.yaml --out shared > /dev/null || exit 1
-        chown 65534 shared/plan.json; sed 's/revision: A/revision: ZZ/' job.yaml > other.yaml; chmod a+r *.yaml
+        chown 65534 shared/plan.json; sed 's/revision: A/revision: REPLACED-BY-ANOTHER/' job.yaml > other.yaml; chmod a+r *.yaml
         setpriv --reuid=65534 --regid=65534 --clear-groups ./spanhold plan other.yaml --out shared; echo "status $?"
-        grep -l ZZ shared/*; ls -A shared"#;
+        grep -l REPLACED-BY-ANOTHER shared/*; ls -A shared"#;
     let output = shell(dir.path(), script);
     if output.status.code() == Some(77) {
         assert!(std::env::var_os("SPANHOLD_NEEDS_TOOLS").is_none(), "another user can be taken on");
