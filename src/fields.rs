@@ -218,7 +218,7 @@ pub const SPEED_FLOOR: Field = optional(
     "",
     0.01,
     1.0,
-    1.0,
+    0.5,
 );
 /// Lag of the finishing tool.
 pub const LAG: Field = optional(
@@ -253,11 +253,29 @@ pub const STIFFNESS_MIN: Field =
     required("limits.stiffness_min", "smallest lateral stiffness allowed", "N/µm", 0.0001, 10_000.0);
 /// Least stiffness per mm of stock diameter, N/µm.
 pub const STIFFNESS_PER_MM: f64 = 0.05;
+/// Least stiffness of a gripped span. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
+pub const SPAN_STIFFNESS_MIN: Field = required(
+    "limits.span_stiffness_min",
+    "smallest lateral stiffness allowed between a grip and the bush, a house limit",
+    "N/µm",
+    0.0,
+    10_000.0,
+);
+/// Length over diameter of a free front.
+pub const FREE_RATIO: Field = required(
+    "limits.free_ratio",
+    "largest free length at the front, as a multiple of its mean finished diameter, a house rule",
+    "",
+    0.1,
+    1000.0,
+);
 /// Whirl.
 pub const WHIRL_RATIO: Field =
     optional("limits.whirl_ratio", "largest speed allowed, as a share of the critical speed", "", 0.01, 0.95, 0.7);
-/// Whip.
-pub const WHIP: Field = optional("limits.whip", "largest bow allowed while the bar rotates", "mm", 0.0001, 10.0, 0.10);
+/// Whip. Without a value, it is `WHIP_PER_MM` times the stock diameter.
+pub const WHIP: Field = required("limits.whip", "largest bow allowed while the bar rotates", "mm", 0.0001, 10.0);
+/// Largest bow under rotation per mm of stock diameter, mm.
+pub const WHIP_PER_MM: f64 = 0.01;
 /// Sag.
 pub const SAG: Field = optional(
     "limits.sag",
@@ -266,6 +284,15 @@ pub const SAG: Field = optional(
     0.0001,
     10.0,
     0.05,
+);
+/// Pick-up.
+pub const PICK_UP: Field = optional(
+    "limits.pick_up",
+    "largest distance of a free front from the axis when the counter-spindle collet comes over it",
+    "mm",
+    0.0001,
+    10.0,
+    0.25,
 );
 /// Release.
 pub const RELEASE: Field = optional(
@@ -341,8 +368,8 @@ pub const ALL: &[Field] = &[
     COUNTER_MAX_RPM, HAND_OVER_S, FRICTION, SLEEVE_PITCH, SLEEVE_STIFFNESS, COLLET_RANGE, COLLET_HOLD, PASSES,
     CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
-    STIFFNESS_MIN, WHIRL_RATIO, WHIP, SAG, RELEASE, TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO,
-    BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    STIFFNESS_MIN, SPAN_STIFFNESS_MIN, FREE_RATIO, WHIRL_RATIO, WHIP, SAG, PICK_UP, RELEASE, TOLERANCE_SHARE, DRILL,
+    STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
     MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
     SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
     VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,

@@ -7,6 +7,8 @@ use spanhold::process::checks::{self, Finding, View};
 use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work, quote};
 use std::f64::consts::PI;
 
+#[path = "by_hand/front.rs"]
+mod front;
 #[path = "by_hand/limits.rs"]
 mod limits;
 #[path = "by_hand/parts.rs"]
@@ -95,7 +97,8 @@ fn answers(unsupported_mm: f64) -> Answers {
     Answers {
         unsupported_mm,
         stiffness_n_per_um: 8.0,
-        stiffness_at_mm: 33.0,
+        span_n_per_um: 4.0,
+        span_at_mm: 33.0,
         sag_mm: 0.04,
         sag_at_mm: 44.0,
         bore_sag_mm: 0.6,
@@ -140,7 +143,7 @@ fn shares_of_limits() {
     near(found(&view, "sag").utilisation, 0.4);
     let stiffness = found(&view, "stiffness");
     near(stiffness.utilisation, 0.25);
-    assert_eq!((stiffness.demand, stiffness.limit, stiffness.at_mm), (8.0, 2.0, 33.0));
+    assert_eq!((stiffness.demand, stiffness.limit, stiffness.at_mm), (8.0, 2.0, 50.0));
 
     // (24 - 16)/2 - 1 = 3 mm of room around the front; 0.6 mm grown by 4/3.
     let bore = found(&view, "bore");

@@ -83,13 +83,13 @@ fn text(p: &At) -> String {
         ),
         (lang::text("at-headstock"), p.headstock_mm.map_or("-".into(), |h| say!("at-headstock-is", at = mm(h)))),
         (lang::text("at-speed"), format!("{} rev/min", rpm(p.rpm))),
-        (lang::text("at-unsupported"), format!("{} mm", mm(p.unsupported_mm))),
+        (
+            lang::text("at-unsupported"),
+            say!("at-unsupported-is", length = mm(p.unsupported_mm), ratio = fixed(p.l_over_d, 1)),
+        ),
         (lang::text("at-critical-speed"), format!("{} rev/min", rpm(p.n_crit_rpm))),
         (lang::text("at-frequencies"), frequencies + " Hz"),
-        (
-            lang::text("at-stiffness"),
-            say!("at-stiffness-is", stiffness = value(p.stiffness_n_per_um), at = mm(p.stiffness_at_mm)),
-        ),
+        (lang::text("at-stiffness"), format!("{} N/µm", value(p.stiffness_n_per_um))),
         (lang::text("at-sag"), format!("{} µm", value(p.sag_um))),
         (lang::text("at-bow"), format!("{} mm", value(p.whip_mm))),
         (lang::text("at-main-force"), format!("{} N", value(p.main_force_n))),
@@ -102,6 +102,10 @@ fn text(p: &At) -> String {
             say!("at-deflection-is", deflection = value(p.cut_deflection_um), change = value(p.cut_diameter_change_um)),
         ),
     ];
+    if let (Some(least), Some(at)) = (p.span_stiffness_n_per_um, p.span_stiffness_at_mm) {
+        let is = say!("at-span-stiffness-is", stiffness = value(least), at = mm(at));
+        rows.push((lang::text("at-span-stiffness"), is));
+    }
     if let Some(limit) = p.chatter_depth_limit_mm {
         rows.push((lang::text("at-chatter-limit"), say!("at-chatter-limit-is", depth = depth_limit(limit))));
     }

@@ -11,7 +11,7 @@ use super::reader::{Map, Reader};
 use super::{Named, cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
-use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
+use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, StockKind, Tolerance};
 use crate::say;
 
 /// Keys of a job.
@@ -34,6 +34,13 @@ pub(super) const KEYS: [&str; 13] = [
 pub(super) const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
 const OBJECTIVES: [(&str, Objective); 3] =
     [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
+
+pub(super) const STOCK_KINDS: [(&str, StockKind); 4] = [
+    (StockKind::Drawn.key(), StockKind::Drawn),
+    (StockKind::Turned.key(), StockKind::Turned),
+    (StockKind::Ground.key(), StockKind::Ground),
+    (StockKind::BarFeeder.key(), StockKind::BarFeeder),
+];
 
 /// Where the machine of a job comes from.
 #[derive(Debug, Clone, Copy)]
@@ -105,10 +112,14 @@ fn parts(
     from_machine: &mut Vec<Diag>,
 ) -> Option<Job> {
     let mut notes = Vec::new();
-    let shaft =
-        r.required(map, "shaft", "name, material and sections").and_then(|node| shaft::read(r, node, &mut notes));
-    let stock =
-        r.required(map, "stock", "the bar, such as `{diameter: 25}`").and_then(|node| stock(r, node, shaft.as_ref()));
+    let bar = r
+        .required(map, "stock", "the bar, such as `{diameter: 25}`")
+        .and_then(|node| r.map(node, &["diameter", "tolerance", "bar_length", "kind"]));
+    let kind = bar.as_ref().and_then(|bar| kind_of_stock(r, bar));
+    let shaft = r
+        .required(map, "shaft", "name, material and sections")
+        .and_then(|node| shaft::read(r, node, kind.flatten(), &mut notes));
+    let stock = bar.and_then(|bar| stock(r, &bar, kind?, shaft.as_ref()));
     let machine = machine_of(r, source, map, machine, from_machine);
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
@@ -151,11 +162,18 @@ fn parts(
     })
 }
 
-fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaft>) -> Option<Stock> {
-    let map = r.map(node, &["diameter", "tolerance", "bar_length"])?;
-    let diameter = r.number(&map, &fields::STOCK_DIAMETER);
-    let bar_length = r.number_or(&map, &fields::BAR_LENGTH, None);
-    let tolerance = r.optional(&map, "tolerance").and_then(|node| match (node, diameter) {
+/// How the bar was made: `Some(None)` if it is left out.
+fn kind_of_stock(r: &mut Reader, map: &Map) -> Option<Option<StockKind>> {
+    match map.tried("kind") {
+        false => Some(None),
+        true => r.choice(map, "kind", &STOCK_KINDS, None).map(Some),
+    }
+}
+
+fn stock(r: &mut Reader, map: &Map, kind: Option<StockKind>, shaft: Option<&Shaft>) -> Option<Stock> {
+    let diameter = r.number(map, &fields::STOCK_DIAMETER);
+    let bar_length = r.number_or(map, &fields::BAR_LENGTH, None);
+    let tolerance = r.optional(map, "tolerance").and_then(|node| match (node, diameter) {
         (None, _) => Some(None),
         (Some(node), Some(diameter)) => section::tolerance_in(r, node, diameter).map(Some),
         (Some(_), None) => None,
@@ -180,7 +198,7 @@ fn stock(r: &mut Reader, node: &serde_saphyr::Spanned<Node>, shaft: Option<&Shaf
         r.complain(&map.place("diameter"), diag);
         return None;
     }
-    Some(Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length? })
+    Some(Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length?, kind })
 }
 
 /// The machine, and the text of its file if it has one.

@@ -5,11 +5,14 @@ use super::reader::{Map, Reader};
 use crate::fields;
 use crate::job::{Limits, Planning, Rates, Scatter};
 
-const KEYS: [&str; 11] = [
+const KEYS: [&str; 14] = [
     "stiffness_min",
+    "span_stiffness_min",
+    "free_ratio",
     "whirl_ratio",
     "whip",
     "sag",
+    "pick_up",
     "release",
     "tolerance_share",
     "drill",
@@ -19,16 +22,19 @@ const KEYS: [&str; 11] = [
     "avoid_penalty_s",
 ];
 
-/// Reads the limits. The default of the least stiffness depends on the bar.
+/// Reads the limits. The defaults of the least stiffness and of the bow depend on the bar.
 pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) -> Option<Limits> {
     let map = match r.optional(job, "limits")? {
         Some(node) => r.map(node, &KEYS)?,
         None => Map::empty(job.at),
     };
     let stiffness_min = r.number_maybe(&map, &fields::STIFFNESS_MIN);
+    let span_stiffness_min = r.number_maybe(&map, &fields::SPAN_STIFFNESS_MIN);
+    let free_ratio = r.number_maybe(&map, &fields::FREE_RATIO);
     let whirl = r.number_or(&map, &fields::WHIRL_RATIO, None);
-    let whip = r.number_or(&map, &fields::WHIP, None);
+    let whip = r.number_or(&map, &fields::WHIP, stock_diameter_mm.map(Limits::whip_for_bar));
     let sag = r.number_or(&map, &fields::SAG, None);
+    let pick_up = r.number_or(&map, &fields::PICK_UP, None);
     let release = r.number_or(&map, &fields::RELEASE, None);
     let share = r.number_or(&map, &fields::TOLERANCE_SHARE, None);
     let drill = r.number_or(&map, &fields::DRILL, None);
@@ -36,12 +42,15 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
     let clearance = r.number_or(&map, &fields::BORE_CLEARANCE, None);
     let torque = r.number_or(&map, &fields::TORQUE_MARGIN, None);
     let penalty = r.number_or(&map, &fields::AVOID_PENALTY_S, None);
-    let usual_stiffness = stock_diameter_mm.map(|diameter| fields::STIFFNESS_PER_MM * diameter);
+    let stiffness_min = stiffness_min?.or(stock_diameter_mm.map(Limits::stiffness_for_bar));
     Some(Limits {
-        stiffness_min_n_per_um: stiffness_min?.or(usual_stiffness)?,
+        stiffness_min_n_per_um: stiffness_min?,
+        span_stiffness_min_n_per_um: span_stiffness_min?.or(stiffness_min)?,
+        free_ratio: free_ratio?,
         whirl_ratio: whirl?,
         whip_mm: whip?,
         sag_mm: sag?,
+        pick_up_mm: pick_up?,
         release_mm: release?,
         tolerance_share: share?,
         drill_mm: drill?,

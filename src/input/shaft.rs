@@ -8,14 +8,20 @@ use super::reader::{Map, Reader};
 use super::{end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
-use crate::job::{BackWork, Feature, Section, Shaft};
+use crate::job::materials::{Group, find};
+use crate::job::{BackWork, Feature, Section, Shaft, StockKind};
 use crate::say;
 
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
 
-/// Reads the shaft. Assumptions go to the notes.
-pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<Shaft> {
+/// Reads the shaft; the kind of bar gives the bow where the job does not. Assumptions go to the notes.
+pub(super) fn read(
+    r: &mut Reader,
+    node: &Spanned<Node>,
+    bar: Option<StockKind>,
+    notes: &mut Vec<String>,
+) -> Option<Shaft> {
     let map = r.map(node, &KEYS)?;
     let name = r.text_maybe(&map, "name");
     let drawing = r.text_maybe(&map, "drawing");
@@ -23,13 +29,19 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
     let material =
         r.required(&map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let sections = sections(r, &map);
-    let bow = r.number_or(&map, &fields::STRAIGHTNESS, None);
+    let stainless = material.as_ref().is_some_and(|(material, _)| stainless(&material.name));
+    let by_bar = bar.map(|kind| kind.bow_mm_per_m(stainless));
+    let bow = r.number_or(&map, &fields::STRAIGHTNESS, by_bar);
     let material = material.map(|(material, note)| {
         notes.extend(note);
         material
     });
     if let (None, Some(bow)) = (map.get("straightness"), bow) {
-        notes.push(say!("note-straightness", bow = bow.to_string()));
+        let bow = bow.to_string();
+        notes.push(match bar {
+            Some(kind) => say!("note-straightness-of-bar", bow = bow, kind = kind.key()),
+            None => say!("note-straightness", bow = bow),
+        });
     }
     let mut features: Vec<(Location, Feature)> = Vec::new();
     let mut complete = true;
@@ -66,6 +78,11 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
         bow_mm_per_m: bow?,
     };
     complete.then_some(shaft)
+}
+
+/// Whether a material of the table is a stainless steel.
+fn stainless(name: &str) -> bool {
+    find(name).is_ok_and(|row| row.group == Group::StainlessSteel)
 }
 
 fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {

@@ -7,14 +7,20 @@ use super::shaft::Interrupt;
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Limits {
-    /// Least lateral stiffness in N/µm (default 0.05 N/µm per mm of stock diameter).
+    /// Least lateral stiffness at the tool in N/µm (default 0.05 N/µm per mm of stock diameter).
     pub stiffness_min_n_per_um: f64,
+    /// Least lateral stiffness between a grip and the guide in N/µm, a house limit (default: that at the tool).
+    pub span_stiffness_min_n_per_um: f64,
+    /// Largest ratio of the length of a free front to its mean finished diameter, a house rule; none: off.
+    pub free_ratio: Option<f64>,
     /// Largest ratio of speed to critical speed.
     pub whirl_ratio: f64,
-    /// Largest bow under rotation in mm.
+    /// Largest bow under rotation in mm (default 0.01 mm per mm of stock diameter).
     pub whip_mm: f64,
     /// Largest self-weight deflection over the unsupported span in mm.
     pub sag_mm: f64,
+    /// Largest distance of a free front from the axis when the counter-spindle's collet comes over it, mm.
+    pub pick_up_mm: f64,
     /// Largest self-weight deflection at the nose of the counter-spindle when its collet opens, mm.
     pub release_mm: f64,
     /// Share of a tolerance that deflection may use.
@@ -35,6 +41,27 @@ impl Limits {
     /// Least lateral stiffness if a job gives none, N/µm. Common practice, no source.
     pub fn stiffness_for_bar(diameter_mm: f64) -> f64 {
         crate::fields::STIFFNESS_PER_MM * diameter_mm
+    }
+
+    /// Largest bow under rotation if a job gives none, mm. Common practice, no source.
+    ///
+    /// A share of the diameter means the same for any bar. At one cutting speed and one L/d, the rotating bow `e` bends the bar with
+    /// the stress `σ ~ ρ v² (L/d)² e/d`, in which no size is left. What the bow may hit (the lead-in of a collet, the tools beside the
+    /// bar) is made in proportion to the bar too. Derived here.
+    pub fn whip_for_bar(diameter_mm: f64) -> f64 {
+        crate::fields::WHIP_PER_MM * diameter_mm
+    }
+
+    /// Lets the limits that are still the default of one bar follow another bar, as in a job with that bar.
+    pub fn follow_bar(&mut self, from_mm: f64, to_mm: f64) {
+        let follow = |limit: &mut f64, usual: fn(f64) -> f64| {
+            if (*limit - usual(from_mm)).abs() < 1e-9 * usual(from_mm) {
+                *limit = usual(to_mm);
+            }
+        };
+        follow(&mut self.stiffness_min_n_per_um, Limits::stiffness_for_bar);
+        follow(&mut self.span_stiffness_min_n_per_um, Limits::stiffness_for_bar);
+        follow(&mut self.whip_mm, Limits::whip_for_bar);
     }
 }
 

@@ -122,4 +122,46 @@ pub struct Stock {
     pub tolerance: Option<Tolerance>,
     /// Length of a bar in mm.
     pub bar_length_mm: f64,
+    /// How the bar was made, if given.
+    pub kind: Option<StockKind>,
+}
+
+/// How a bar was made: it says how straight it may be taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum StockKind {
+    /// Cold drawn.
+    Drawn,
+    /// Turned or peeled.
+    Turned,
+    /// Ground.
+    Ground,
+    /// Sold as straight enough for a fast bar feeder.
+    BarFeeder,
+}
+
+impl StockKind {
+    /// As written in a job.
+    pub const fn key(self) -> &'static str {
+        match self {
+            StockKind::Drawn => "drawn",
+            StockKind::Turned => "turned",
+            StockKind::Ground => "ground",
+            StockKind::BarFeeder => "bar_feeder",
+        }
+    }
+
+    /// The bow to expect, mm per m: half of what a dial reads over a full turn.
+    ///
+    /// - Drawn and turned: EN 10278 allows 1.0 for stainless steels and 1.5 for steels of 0.25 % carbon and more, alloyed, or quenched
+    ///   and tempered (as printed by a bar supplier); other metals count like the latter, common practice, no source.
+    /// - Ground: pump-shaft quality is told as 0.04 to 0.25 (a bar grinder's page); the upper end.
+    /// - Bar-feeder grade: a full turn reading of at most 0.58 (a bar-feeder maker's page), so a bow of 0.29.
+    pub fn bow_mm_per_m(self, stainless: bool) -> f64 {
+        match self {
+            StockKind::Drawn | StockKind::Turned if stainless => 1.0,
+            StockKind::Drawn | StockKind::Turned => 1.5,
+            StockKind::Ground => 0.25,
+            StockKind::BarFeeder => 0.29,
+        }
+    }
 }

@@ -154,6 +154,9 @@ pub struct Stage {
     pub grip: Option<GripPlace>,
     /// Longest unsupported length.
     pub unsupported_max_mm: f64,
+    /// L/d: largest unsupported length over the mean finished diameter of its turned part.
+    #[serde(default)]
+    pub l_over_d_max: Option<f64>,
     /// Time of the stage for cutting and moves between cuts, without stops, s.
     pub time_s: f64,
     /// Position of the counter-spindle's nose from the bush face at the start. None: the front end is free.
@@ -247,6 +250,12 @@ pub struct Segment {
     pub time_s: f64,
     /// The check that made the speed lower. None: the speed is not reduced.
     pub slowed_by: Option<String>,
+    /// Speed without the reduction, rev/min. None: the speed is not reduced.
+    #[serde(default)]
+    pub full_rpm: Option<f64>,
+    /// Extra time because of the reduction, s. None: the speed is not reduced.
+    #[serde(default)]
+    pub slowed_s: Option<f64>,
     /// Infeed of each single-point threading pass, mm.
     #[serde(default)]
     pub infeeds_mm: Vec<f64>,

@@ -454,6 +454,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
         notes.push(say!("note-whirled"));
     }
     notes.extend(unusual_threads(job));
+    notes.extend(slow_cutting(job, plan));
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
@@ -468,6 +469,29 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
         }
     }
     notes
+}
+
+/// Cutting speeds that were lowered below the usual range of the material: the lowest one, with its place.
+fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
+    let (low, high) = job.shaft.material.vc_m_per_min?;
+    let turned = plan.segments.iter().filter(|s| s.full_rpm.is_some() && s.work == "turn");
+    // The bar in front of the last travel carries the speed, as for the planned one.
+    let cut = |s: &crate::job::plan::Segment| {
+        let before_mm = s.diameter_mm + 2.0 * s.depths_mm.last().copied().unwrap_or(0.0);
+        std::f64::consts::PI * before_mm * s.rpm / 1000.0
+    };
+    let slowest = turned.min_by(|a, b| cut(a).total_cmp(&cut(b))).filter(|s| cut(s) < low)?;
+    let section = job.shaft.sections.get(slowest.section - 1)?.label(slowest.section - 1);
+    let speed = format!("{:.0}", cut(slowest));
+    let (low, high) = (low.to_string(), high.to_string());
+    Some(say!(
+        "note-slow-cutting",
+        section = section,
+        speed = speed,
+        low = low,
+        high = high,
+        material = job.shaft.material.name
+    ))
 }
 
 /// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.

@@ -2,7 +2,6 @@
 
 use super::rig::Rig;
 use super::state::{Counter, State};
-use crate::job::Tools;
 use crate::mechanics::beam::{Beam, Unheld};
 use crate::mechanics::chatter::{least_real_bound, least_real_of};
 use crate::mechanics::modes::{lowest_eigenvalues, lowest_mode};
@@ -28,10 +27,12 @@ const LEFT_OUT_SHARE: f64 = 0.02;
 pub struct Answers {
     /// Unsupported length, mm.
     pub unsupported_mm: f64,
-    /// Least lateral stiffness, N/µm: the least of the whole span with one tool, the stiffness at the tool with an opposed pair.
+    /// Lateral stiffness at the tool, N/µm.
     pub stiffness_n_per_um: f64,
-    /// Place of the least stiffness, mm.
-    pub stiffness_at_mm: f64,
+    /// Least lateral stiffness between the nose of the grip and the guide face, N/µm; infinite with a free front.
+    pub span_n_per_um: f64,
+    /// Its place, mm.
+    pub span_at_mm: f64,
     /// Largest self-weight deflection over the unsupported span, mm.
     pub sag_mm: f64,
     /// Place of the largest self-weight deflection of the span, mm.
@@ -103,22 +104,16 @@ impl Rig<'_> {
         let (face, grip) = (self.guide_face_mm(state), state.counter.grip_mm());
         let (first, last) = (beam.node(grip.unwrap_or(0.0)), beam.node(face));
         let tool = beam.node(state.turned_mm);
-        let softest_from = match self.job.cutting.tools {
-            Tools::Single => first.min(tool),
-            Tools::Opposed => tool,
-        };
-        let flexibility = factor.inverse_diagonal_from(softest_from);
-        let softest = match self.job.cutting.tools {
-            Tools::Single => worst(first..=last, |i| flexibility[i].a),
-            Tools::Opposed => tool,
-        };
+        let flexibility = factor.inverse_diagonal_from(if grip.is_some() { first.min(tool) } else { tool });
+        let softest = grip.map(|_| worst(first..=last, |i| flexibility[i].a));
         let sag = beam.sag(&factor);
         let lowest = worst(first..=last, |i| sag[i][0].abs());
         let inside = grip.map(|_| worst(0..=first, |i| sag[i][0].abs()));
         let at_rest = Answers {
             unsupported_mm: self.unsupported_mm(state),
-            stiffness_n_per_um: n_per_um(1.0 / flexibility[softest].a),
-            stiffness_at_mm: x[softest],
+            stiffness_n_per_um: n_per_um(1.0 / flexibility[tool].a),
+            span_n_per_um: softest.map_or(f64::INFINITY, |i| n_per_um(1.0 / flexibility[i].a)),
+            span_at_mm: softest.map_or(0.0, |i| x[i]),
             sag_mm: sag[lowest][0].abs(),
             sag_at_mm: x[lowest],
             bore_sag_mm: inside.map_or(0.0, |i| sag[i][0].abs()),
@@ -197,6 +192,16 @@ impl Rig<'_> {
     pub fn deflection_at_mm(&self, state: &State, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
         let beam = self.beam(state, &[at_mm]);
         Ok(deflection(&beam, at_mm, force_n)?.abs())
+    }
+
+    /// Self-weight deflection of the front face while the front is free, mm.
+    ///
+    /// # Errors
+    /// [`Unheld`] when the supports leave a free motion.
+    pub fn droop_mm(&self, state: &State) -> Result<f64, Unheld> {
+        let beam = self.beam(state, &[]);
+        let factor = beam.factor()?;
+        Ok(beam.sag(&factor)[beam.node(0.0)][0].abs())
     }
 
     /// Self-weight deflection at the nose of the grip when its collet opens, mm. Sleeves in the bore still support the bar.

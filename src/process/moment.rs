@@ -1,6 +1,6 @@
 //! All values of one moment, as the command `at` prints them.
 
-use super::checks::{self, Finding, View, chatter, whip};
+use super::checks::{self, Finding, View, chatter, free_ratio, whip};
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::state::{Guide, State};
@@ -25,10 +25,12 @@ pub struct Moment {
     pub critical_rpm: f64,
     /// Lowest lateral natural frequencies, Hz.
     pub frequencies_hz: Vec<f64>,
-    /// Least lateral stiffness, N/µm: of the whole span with one tool, at the tool with an opposed pair.
+    /// Lateral stiffness at the tool, N/µm.
     pub stiffness_n_per_um: f64,
-    /// Place of the least stiffness, mm.
-    pub stiffness_at_mm: f64,
+    /// Least lateral stiffness between grip and guide, N/µm, and its place, mm; none with a free front.
+    pub span_n_per_um: Option<[f64; 2]>,
+    /// Unsupported length over the mean finished diameter of its turned part.
+    pub l_over_d: f64,
     /// Self-weight deflection over the unsupported span, µm.
     pub sag_um: f64,
     /// Bow of the turned shaft, increased by rotation, mm.
@@ -128,7 +130,8 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         critical_rpm: answers.critical_rpm,
         frequencies_hz: Vec::new(),
         stiffness_n_per_um: answers.stiffness_n_per_um,
-        stiffness_at_mm: answers.stiffness_at_mm,
+        span_n_per_um: state.counter.grip_mm().map(|_| [answers.span_n_per_um, answers.span_at_mm]),
+        l_over_d: free_ratio::ratio(rig, &state),
         sag_um: um(answers.sag_mm),
         whip_mm: whip.map_or(0.0, |f| f.demand),
         cut_deflection_um: um(answers.tool_mm_per_n * net_radial_force_n),

@@ -50,6 +50,18 @@ impl Profile {
         Profile { slices, largest }
     }
 
+    /// Mean diameter between two places, weighted by length, mm; none if there is no length between them.
+    pub fn mean_mm(&self, from_mm: f64, to_mm: f64) -> Option<f64> {
+        let (mut length_mm, mut sum) = (0.0, 0.0);
+        let first = self.slices.partition_point(|s| s.to_mm <= from_mm);
+        for slice in self.slices.iter().skip(first).take_while(|s| s.from_mm < to_mm) {
+            let part_mm = slice.to_mm.min(to_mm) - slice.from_mm.max(from_mm);
+            length_mm += part_mm;
+            sum += part_mm * slice.diameter_mm;
+        }
+        (length_mm > 0.0).then(|| sum / length_mm)
+    }
+
     /// Largest finished diameter in front of `s`, including the section at `s`, mm. An open collet with its nose there must let it pass.
     pub fn largest_in_front_mm(&self, s_mm: f64) -> f64 {
         let i = self.largest.partition_point(|(to, _)| *to < s_mm);

@@ -7,9 +7,9 @@
 //! computing an eigenvalue.
 //! Source: static condensation, Guyan, AIAA J. 3 (1965) (from memory). Done on `K - σM` instead of `K` it is exact for vibration too.
 
+use super::checks::span_stiffness;
 use super::rig::Rig;
 use super::state::{Counter, Guide, State};
-use crate::job::Tools;
 use crate::mechanics::banded::{BlockTri, Mat2, Sym2};
 use crate::mechanics::beam::Beam;
 use crate::units::n_per_um;
@@ -37,7 +37,7 @@ pub struct Front {
     beam: Beam,
     tool: usize,
     gripped: bool,
-    opposed: bool,
+    spanned: bool,
     rest: OnceLock<Option<FrontAtRest>>,
 }
 
@@ -70,8 +70,10 @@ pub struct Rear {
 /// The answers that do not depend on the speed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct AtRest {
-    /// Least lateral stiffness, N/µm: of the whole span with one tool, at the tool with an opposed pair.
+    /// Lateral stiffness at the tool, N/µm.
     pub stiffness_n_per_um: f64,
+    /// Least lateral stiffness of a gripped span, N/µm; infinite where no check asks for it.
+    pub span_n_per_um: f64,
     /// Largest self-weight deflection over the unsupported span, mm.
     pub sag_mm: f64,
     /// Largest self-weight deflection of the front inside the counter-spindle, mm.
@@ -134,7 +136,7 @@ impl Front {
         Front {
             tool: beam.node(turned_mm),
             gripped: counter.grip_mm().is_some(),
-            opposed: rig.job.cutting.tools == Tools::Opposed,
+            spanned: span_stiffness::applies(rig, counter),
             rest: OnceLock::new(),
             inside,
             beam,
@@ -163,7 +165,7 @@ impl Front {
         let last = self.beam.x_mm.len() - 1;
         let load = weight[last];
         condensed.solve_held(&mut weight);
-        let from = if self.opposed { self.tool } else { 0 };
+        let from = if self.spanned { 0 } else { self.tool };
         let flexibility = condensed.inverse_diagonal_held(from);
         let follow = condensed.follow();
         let node = |i: usize| Node {
@@ -189,10 +191,7 @@ impl Front {
                 node.held_mm_per_n + node.follows[0] * pushed[0] + node.follows[1] * pushed[1]
             };
             let tool_mm_per_n = flexibility(&rest.nodes[self.tool]);
-            let softest = match self.opposed {
-                true => tool_mm_per_n,
-                false => rest.nodes.iter().map(flexibility).fold(0.0, f64::max),
-            };
+            let softest = if self.spanned { rest.nodes.iter().map(flexibility).fold(0.0, f64::max) } else { 0.0 };
             let bore_sag_mm = match self.inside.as_ref().and_then(|i| i.rest.as_ref()) {
                 Some(inside) if self.gripped => {
                     let (own, t) = rest.first;
@@ -204,7 +203,8 @@ impl Front {
                 _ => 0.0,
             };
             Some(AtRest {
-                stiffness_n_per_um: n_per_um(1.0 / softest),
+                stiffness_n_per_um: n_per_um(1.0 / tool_mm_per_n),
+                span_n_per_um: n_per_um(1.0 / softest),
                 sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max),
                 bore_sag_mm,
                 tool_mm_per_n,

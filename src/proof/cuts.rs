@@ -240,9 +240,8 @@ impl<'a> Case<'a> {
 
     pub(super) fn events(&mut self) {
         let last = self.plan.stages.len() - 1;
-        for index in 1..=last {
+        for index in 0..=last {
             let stage = &self.plan.stages[index];
-            let Some(grip) = &stage.grip else { continue };
             if index < last {
                 let state =
                     moment(self.rig, self.plan, index, stage.to_mm, last_regrip(self.plan, index, stage.to_mm, true));
@@ -251,6 +250,7 @@ impl<'a> Case<'a> {
                 self.event((index, stage.to_mm, Some(state)), found, unheld);
                 continue;
             }
+            let Some(grip) = &stage.grip else { continue };
             let (nose_mm, to_mm) = (grip.nose_mm, stage.to_mm);
             let held_mm = held_mm(self.rig.job, self.rig.hold_mm(), grip);
             let found = checks::of_last_grip(self.rig, nose_mm, held_mm);

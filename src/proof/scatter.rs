@@ -199,7 +199,6 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
             note(breaks, stage, &found, t);
         }
     }
-    let Some(grip) = &s.grip else { return };
     let end = moment(rig, plan, stage, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
     if stage + 1 < plan.stages.len() {
         for found in checks::at_event(rig, &end, Event::LetsGo).flatten() {
@@ -207,6 +206,7 @@ fn events(rig: &Rig<'_>, plan: &Plan, stage: usize, breaks: &mut Breaks) {
         }
         return;
     }
+    let Some(grip) = &s.grip else { return };
     for found in checks::of_last_grip(rig, grip.nose_mm, held_mm(rig.job, rig.hold_mm(), grip)).flatten() {
         note(breaks, stage, &found, s.to_mm);
     }

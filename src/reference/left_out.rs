@@ -1,7 +1,7 @@
 //! What holds where a key is left out, if neither its default nor the schema says it.
 
 use crate::fields::ENGRAVING_DEPTH_MM;
-use crate::fields::STIFFNESS_PER_MM;
+use crate::fields::{STIFFNESS_PER_MM, WHIP_PER_MM};
 use crate::say;
 
 /// The words for a key by its path in the table of fields. `default`: its default, empty if it has none.
@@ -13,6 +13,8 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         | "shaft.features"
         | "shaft.back_work"
         | "stock.tolerance"
+        | "stock.kind"
+        | "limits.free_ratio"
         | "wishes"
         | "wishes.hand_over_at"
         | "wishes.never_grip"
@@ -40,6 +42,8 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "cutting.feed" => say!("left-out-cutting-feed"),
         "cutting.ap_finish" => say!("left-out-cutting-ap-finish", default = default),
         "limits.stiffness_min" => say!("left-out-stiffness", share = STIFFNESS_PER_MM.to_string()),
+        "limits.span_stiffness_min" => "`limits.stiffness_min`".to_owned(),
+        "limits.whip" => say!("left-out-whip", share = WHIP_PER_MM.to_string()),
         "holding" | "readings.set_ups.holding" => "`bush`".to_owned(),
         "objective" => "`time`".to_owned(),
         "rates" => say!("left-out-rates"),

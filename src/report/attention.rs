@@ -59,7 +59,22 @@ fn slowed(plan: &Plan, list: &mut Vec<String>) {
     reasons.dedup();
     for reason in reasons {
         let places = sections_of(plan, |s| s.slowed_by.as_deref() == Some(reason));
-        list.push(say!("look-slowed", places = words::enumeration(&places), check = words::key(reason)));
+        let (places, check) = (words::enumeration(&places), words::key(reason));
+        let slowed = plan.segments.iter().filter(|s| s.slowed_by.as_deref() == Some(reason));
+        let costs: Vec<(f64, f64, f64)> =
+            slowed.filter_map(|s| Some((s.full_rpm?, s.rpm, s.slowed_s?))).filter(|(full, ..)| *full > 0.0).collect();
+        let most = costs.iter().min_by(|a, b| (a.1 / a.0).total_cmp(&(b.1 / b.0)));
+        list.push(match most {
+            Some((full, speed, _)) => say!(
+                "look-slowed-cost",
+                places = places,
+                check = check,
+                full = numbers::rpm(*full),
+                speed = numbers::rpm(*speed),
+                seconds = numbers::fixed(costs.iter().map(|c| c.2).sum(), 1)
+            ),
+            None => say!("look-slowed", places = places, check = check),
+        });
     }
 }
 

@@ -3,7 +3,7 @@
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
 
-const HEADER: [&str; 26] = [
+const HEADER: [&str; 27] = [
     "stage",
     "from_mm",
     "to_mm",
@@ -30,6 +30,7 @@ const HEADER: [&str; 26] = [
     "worst_at_turned_mm",
     "worst_at_mm",
     "rpm_max_by_turned_mm",
+    "l_over_d_max",
 ];
 
 /// One row per stage. A field that does not apply (the grip of a free stage) is empty. Several re-grips in one stage
@@ -76,6 +77,7 @@ fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
         of_check(|c| c.turned_mm, 3),
         of_check(|c| c.at_mm, 3),
         content::speeds_in_row(plan, stage),
+        number(stage.l_over_d_max, 2),
     ]
     .into_iter()
 }

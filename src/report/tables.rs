@@ -38,6 +38,7 @@ pub fn stages(plan: &Plan) -> Rows {
         number(lang::text("col-travel")),
         word(lang::text("col-grip")),
         number(lang::text("col-unsupported")),
+        number(lang::text("col-l-over-d")),
         number(lang::text("col-speed")),
         number(lang::text("col-time")),
         word(lang::text("col-tightest")),
@@ -50,12 +51,18 @@ pub fn stages(plan: &Plan) -> Rows {
             numbers::mm(s.travel_mm),
             grip(s.grip.as_ref()),
             numbers::mm(s.unsupported_max_mm),
+            ratio(s),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
             time(s),
             governing(s),
         ]
     };
     Rows { heads, rows: plan.stages.iter().map(row).collect() }
+}
+
+/// L/d of a stage.
+fn ratio(stage: &Stage) -> String {
+    stage.l_over_d_max.map_or_else(|| numbers::NONE.to_string(), |r| numbers::fixed(r, 1))
 }
 
 /// Where counter-spindle and headstock stand at the start and the end of each stage.
@@ -95,6 +102,7 @@ pub fn stages_in_full(plan: &Plan) -> Rows {
         number(lang::text("col-headstock")),
         word(lang::text("col-regrips-at")),
         number(lang::text("col-unsupported-split")),
+        number(lang::text("col-l-over-d")),
         number(lang::text("col-speed")),
         number(lang::text("col-feed")),
         number(lang::text("col-time")),
@@ -114,6 +122,7 @@ pub fn stages_in_full(plan: &Plan) -> Rows {
             from_to(headstock(s)),
             regrips(s),
             numbers::mm(s.unsupported_max_mm),
+            ratio(s),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
             feeds(plan, s),
             time(s),

@@ -149,7 +149,9 @@ pub fn check_in_full(result: &CheckResult) -> String {
     let (check, used) = (key(&result.check), numbers::utilisation(result.utilisation));
     let (value, limit) = (demand + &unit, limit + &unit);
     match result.check.as_str() {
-        "stiffness" => say!("check-at-least", check = check, value = value, limit = limit, used = used),
+        "stiffness" | "span_stiffness" => {
+            say!("check-at-least", check = check, value = value, limit = limit, used = used)
+        }
         _ => say!("check-at-most", check = check, value = value, limit = limit, used = used),
     }
 }

@@ -127,6 +127,7 @@ fn stage_heads() -> Vec<String> {
         say!("col-tightest"),
         with_unit(lang::text("xlsx-share"), "%"),
         with_unit(lang::text("xlsx-speeds"), "rev/min"),
+        say!("col-l-over-d"),
     ]
 }
 
@@ -153,6 +154,7 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
             governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
             Cell::Said(content::speeds_in_row(plan, s)),
+            Cell::maybe(s.l_over_d_max, 1),
         ]
     }
     plan.stages.iter().map(|s| row(plan, s)).collect()

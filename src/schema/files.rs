@@ -11,7 +11,18 @@ pub(super) fn job() -> Value {
     let rates = vec![("currency", text("currency of the rates"))];
     let other = vec![
         ("shaft", shaft()),
-        ("stock", map("stock", "the bar", vec![("tolerance", tolerance())], &["diameter"])),
+        (
+            "stock",
+            map(
+                "stock",
+                "the bar",
+                vec![
+                    ("tolerance", tolerance()),
+                    ("kind", choice(lang::text("schema-stock-kind"), &["drawn", "turned", "ground", "bar_feeder"])),
+                ],
+                &["diameter"],
+            ),
+        ),
         ("machine", machine),
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),

@@ -93,12 +93,12 @@ fn findings_in_their_order_and_the_worst_of_them() {
     let view = View { rig: &rig, state: &held, answers: &answers, segment: &segments[0], rpm: 1000.0 };
     let all: Vec<Finding> = checks::all(&view).collect();
     let names: Vec<&str> = all.iter().map(|f| f.check).collect();
-    assert_eq!(names, ["stiffness", "whirl", "whip", "sag", "bore", "cut", "chatter"]);
+    assert_eq!(names, ["stiffness", "span_stiffness", "whirl", "whip", "sag", "bore", "cut", "chatter"]);
     assert_eq!(checks::completed(checks::at_rest(&view).collect(), &view), all);
     let of_speed: Vec<&str> = checks::by_speed(&view).map(|f| f.check).collect();
     assert_eq!(of_speed, ["whirl", "whip", "bore"]);
-    // 0.5/0.7 of whirl, 0.5/0.75 of whip, a quarter of stiffness.
-    assert_eq!(checks::worst(all[..3].iter().copied()).map(|f| f.check), Some("whirl"));
+    // 0.5/0.7 of whirl, 0.5/0.75 of whip, a quarter of stiffness, half of that of the span.
+    assert_eq!(checks::worst(all[..4].iter().copied()).map(|f| f.check), Some("whirl"));
     assert_eq!(checks::worst(std::iter::empty()), None);
     // What is told of a moment at rest: the sag when the collet opens, against 0.5 mm or what the file says.
     let dropped = checks::release::find(&rig, &held).expect("held");
@@ -148,7 +148,7 @@ fn findings_in_words() {
     }
     assert_eq!(
         Finding::at_least("stiffness", "N/µm", 0.95, 1.0, 0.0).told(),
-        "the stiffness of the bar is 0.95 N/µm, at least 1.00 N/µm is needed"
+        "the stiffness of the bar at the tool is 0.95 N/µm, at least 1.00 N/µm is needed"
     );
     let no_room = "the part has no room in the counter-spindle bore when the bore clearance is kept";
     assert_eq!((told("bore", "mm", 0.1, 0.0), told("bore", "mm", 0.1, -0.5)), (no_room.into(), no_room.into()));

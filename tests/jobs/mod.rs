@@ -177,12 +177,23 @@ fn cutting(r: &mut Random, drops: bool, text: &mut String) {
     );
     let before = text.len();
     text.push_str("limits:\n");
-    let _ = writeln!(text, "  stiffness_min: {}", r.spread(0.01, if drops { 0.05 } else { 0.25 }, 12));
+    let span = r.spread(0.01, if drops { 0.05 } else { 0.25 }, 12);
+    let stiffness = text.len();
     let _ = writeln!(text, "  whirl_ratio: {}", r.spread(if drops { 0.2 } else { 0.05 }, 0.6, 12));
     let _ = writeln!(text, "  whip: {}", r.spread(0.004, 0.2, 12));
-    let _ = writeln!(text, "  sag: {}", r.spread(0.0002, 0.02, 12));
+    let _ = writeln!(text, "  sag: {}", r.spread(0.0001, 0.005, 12));
     let _ =
         writeln!(text, "  release: {}", if drops { r.spread(0.0001, 0.0008, 30) } else { r.spread(0.0001, 0.03, 14) });
+    // Limits of the tool and of a free front, so that not every stage ends where its speed does.
+    let at_tool = if r.chance(0.25) { r.spread(2.0, 40.0, 12) } else { span };
+    let span = if r.chance(0.3) { r.spread(0.5, 20.0, 12) } else { span };
+    text.insert_str(stiffness, &format!("  stiffness_min: {at_tool}\n  span_stiffness_min: {span}\n"));
+    if r.chance(if drops { 0.8 } else { 0.3 }) {
+        let _ = writeln!(text, "  free_ratio: {}", r.spread(2.0, if drops { 8.0 } else { 16.0 }, 12));
+    }
+    if r.chance(0.3) {
+        let _ = writeln!(text, "  pick_up: {}", r.spread(0.0005, 0.05, 12));
+    }
     text.insert_str(before, &format!("planning: {{station_pitch: {}}}\n", r.pick(&[9, 12, 16])));
 }
 

@@ -24,7 +24,7 @@ fn demo() -> Job {
 }
 
 /// A state of a job from four numbers between 0 and 1; `near` moves the turned length close to a shoulder.
-fn state(rig: &Rig<'_>, [t, g, h]: [f64; 3], near: Option<f64>) -> State {
+pub fn state(rig: &Rig<'_>, [t, g, h]: [f64; 3], near: Option<f64>) -> State {
     let job = rig.job;
     let mut turned_mm = t * job.parted_at_mm();
     if let Some(off) = near {
@@ -55,8 +55,11 @@ fn compare(rig: &Rig<'_>, state: &State) -> Result<(), TestCaseError> {
     let front = Front::new(rig, state.turned_mm, state.counter);
     let at_rest = front.at_rest(&[&rear])[0].expect("held");
     let same = if state.counter == Counter::Away { SAME_FREE } else { SAME };
+    // The parts leave it out where no check asks for it.
+    let spanned = |n_per_um: f64| if at_rest.span_n_per_um.is_finite() { n_per_um } else { 0.0 };
     for (what, a, b, scale) in [
         ("stiffness", whole.stiffness_n_per_um, at_rest.stiffness_n_per_um, 0.0),
+        ("softest place", spanned(whole.span_n_per_um), spanned(at_rest.span_n_per_um), 0.0),
         ("sag", whole.sag_mm, at_rest.sag_mm, 0.0),
         // A sag that all but vanishes is the difference of larger ones.
         ("bore sag", whole.bore_sag_mm, at_rest.bore_sag_mm, 1e-3 * whole.sag_mm),

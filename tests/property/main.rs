@@ -3,6 +3,7 @@
 mod alike;
 mod beams;
 mod edges;
+mod free;
 mod halves;
 mod held;
 #[path = "../jobs/mod.rs"]

@@ -13,6 +13,7 @@ const SIZES: &str = "tolerances, threads and centre holes";
 const MATERIALS: &str = "materials";
 const WORK: &str = "drills, taps, threads and hexagons";
 const TRADE: &str = "plans: facts of the trade";
+pub const MADE: &str = "plans: parts told as made";
 
 /// The rows of this run by their layer, in the order of the ledger; worked out once.
 pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
@@ -31,6 +32,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
             (SIZES, crate::standards::sizes()),
             (MATERIALS, crate::standards::metals()),
             (TRADE, crate::trade::rows()),
+            (MADE, crate::made::rows()),
             (WORK, crate::work::rows()),
         ]
     })
@@ -39,7 +41,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
 /// A line of the summary: a layer, what the standing of its rows begins with, and what they are checked against.
 type Line = (&'static str, &'static str, &'static str);
 
-const SUMMARY: [Line; 26] = [
+const SUMMARY: [Line; 27] = [
     (BEAM, "from memory", "beam tables and shear coefficients of handbooks"),
     (BEAM, "derived", "formulas worked out for this project, solved a second way"),
     (FREQUENCIES, "verified", "tables of Thomson, Theory of Vibration with Applications"),
@@ -64,6 +66,7 @@ const SUMMARY: [Line; 26] = [
     (WORK, "from memory", "an example of drilling; ISO 68-1, ISO 2306; infeeds of threading"),
     (WORK, "derived", "geometry of a hexagon"),
     (TRADE, "common practice", "what every turner knows: feasible or not, number of hand-overs"),
+    (MADE, "verified", "parts and rules told by shops and makers: feasible or not, how far a bar may stand out"),
     ("planner", "worked out", "exhaustive search, fine grid search and another solver, random jobs"),
     ("plans: second reading of the model", "worked out", "plans, moments and verdicts worked out again in Python"),
 ];

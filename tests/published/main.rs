@@ -7,6 +7,7 @@ mod chatter;
 mod cutting;
 mod frequencies;
 mod ledger;
+mod made;
 mod receptance;
 mod reference_cases;
 mod roughness;

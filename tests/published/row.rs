@@ -69,6 +69,8 @@ pub enum Agreement {
     AtLeast,
     /// Not above the reference.
     AtMost,
+    /// Ours differs, and is known to: kept so that it is seen, and so that it is noticed when it changes.
+    Missed,
 }
 
 /// What stiff springs, mesh and iteration leave (see `shaft`), as a share of the value: a rounding that stands on a
@@ -112,15 +114,16 @@ impl Row {
             Agreement::RoundedTwice => unit_of_last_digit(&self.printed),
             Agreement::Share(share) => share * self.reference().abs(),
             Agreement::Within(difference) => difference,
-            Agreement::AtLeast | Agreement::AtMost => 0.0,
+            Agreement::AtLeast | Agreement::AtMost | Agreement::Missed => 0.0,
         }
     }
 
-    /// Whether ours agrees; a value that is not a number never does.
+    /// Whether ours agrees, or is missed as it is known to be; a value that is not a number never does.
     pub fn agrees(&self) -> bool {
         match self.agreement {
             Agreement::AtLeast => self.ours >= self.reference(),
             Agreement::AtMost => self.ours <= self.reference(),
+            Agreement::Missed => self.ours != self.reference(),
             _ => (self.ours - self.reference()).abs() <= self.allowed(),
         }
     }
@@ -137,6 +140,7 @@ impl Row {
         let allowed = match self.agreement {
             Agreement::AtLeast => "or more".into(),
             Agreement::AtMost => "or less".into(),
+            Agreement::Missed => format!("missed: ours {}", significant(self.ours, 3)),
             Agreement::Within(difference) => format!("± {}", significant(difference, 1)),
             Agreement::Share(share) => format!("{} %", significant(100.0 * share, 1)),
             // Which value is the worst is found by the run, and so is its share.
@@ -149,7 +153,7 @@ impl Row {
             None => (self.what.clone(), "1".into()),
         };
         let used = match self.agreement {
-            Agreement::AtLeast | Agreement::AtMost => String::new(),
+            Agreement::AtLeast | Agreement::AtMost | Agreement::Missed => String::new(),
             _ => format!("{:.2}", self.share_of_allowed()),
         };
         let standing = self.standing.to_string();
@@ -162,6 +166,7 @@ impl Row {
         let off = self.ours - self.reference();
         let share = match self.agreement {
             Agreement::AtLeast | Agreement::AtMost => "a bound".into(),
+            Agreement::Missed => "missed".into(),
             _ => format!("{:.2} of what is allowed", self.share_of_allowed()),
         };
         format!("{}{name}: {}, ours {}, off by {off:+.1e}, {share}", self.what, self.printed, significant(self.ours, 9))

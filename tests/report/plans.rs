@@ -70,6 +70,7 @@ fn stage(
             section,
         }),
         unsupported_max_mm: to_mm + 1.5 - nose_mm.map_or(0.0, |n| n.0),
+        l_over_d_max: Some((to_mm + 1.5 - nose_mm.map_or(0.0, |n| n.0)) / 20.0),
         time_s: (to_mm - from_mm) * 0.3 + 4.8,
         counter_spindle_start_mm: nose_mm.map(|n| from_mm + 1.5 - n.0),
         counter_spindle_end_mm: nose_mm.map(|n| to_mm + 1.5 - n.0),
@@ -119,6 +120,8 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         stage,
         time_s: 8.2,
         slowed_by: None,
+        full_rpm: None,
+        slowed_s: None,
         infeeds_mm: vec![],
         threading: None,
     }

@@ -6,6 +6,8 @@ use super::{Plan, Verdict};
 use crate::lang::{self, lists};
 use crate::say;
 
+/// From this L/d on a free front gets a caution of its own: rules of part makers call a bar of ten diameters "like a spring".
+const LONG_FREE_RATIO: f64 = 10.0;
 /// Places of lines named in one caution. The whole list is in the plan.
 const PLACES_NAMED: usize = 8;
 
@@ -28,6 +30,7 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     list.push(say!("caution-limits"));
     list.push(say!("caution-bar-behind"));
     list.extend(front_free(plan));
+    list.extend(front_long(plan));
     if plan.stages.iter().any(|s| s.grip.is_some()) {
         list.push(say!("caution-counter-spindle"));
     }
@@ -58,6 +61,13 @@ fn front_free(plan: &Plan) -> Option<String> {
     let free: Vec<String> = plan.stages.iter().filter(|s| s.grip.is_none()).map(|s| s.number.to_string()).collect();
     let stages = lists::commas(&free);
     (!free.is_empty()).then(|| say!("caution-front-free", number = free.len(), stages = stages))
+}
+
+/// A long free front: how long it gets, in diameters.
+fn front_long(plan: &Plan) -> Option<String> {
+    let free = plan.stages.iter().filter(|s| s.grip.is_none());
+    let longest = free.filter_map(|s| s.l_over_d_max).max_by(f64::total_cmp)?;
+    (longest >= LONG_FREE_RATIO).then(|| say!("caution-front-long", ratio = format!("{longest:.0}")))
 }
 
 fn never_line(plan: &Plan) -> Option<String> {

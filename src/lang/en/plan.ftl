@@ -10,10 +10,13 @@ list-more = { $items } and { $more } more
 ## What a check found. The numbers carry their unit.
 
 finding-at-most = { $check } is { $demand }, at most { $limit } is allowed
-finding-stiffness = the stiffness of the bar is { $demand }, at least { $limit } is needed
+finding-stiffness = the stiffness of the bar at the tool is { $demand }, at least { $limit } is needed
+finding-span-stiffness = the lowest stiffness between grip and bush is { $demand }, the house limit is { $limit }
+finding-free-ratio = the free front has a length of { $demand } diameters, the house rule allows { $limit }
 finding-whirl = the speed is { $demand } times the critical speed, at most { $limit } times is allowed
 finding-whip = the bow of the rotating bar (whip) is { $demand }, at most { $limit } is allowed
 finding-sag = the bar sags by { $demand } under its own weight, at most { $limit } is allowed
+finding-pick-up = the free front is { $demand } off the axis at the pick-up, at most { $limit } is allowed
 finding-bore = the bow of the part in the counter-spindle bore is { $demand }, at most { $limit } is allowed
 finding-bore-no-room = the part has no room in the counter-spindle bore when the bore clearance is kept
 finding-cut = the bending of the bar changes the diameter along the cut by { $demand }, at most { $limit } is allowed
@@ -165,6 +168,7 @@ note-unusual-pitch = { $thread }: ISO 261 has no pitch of { $pitch } mm for this
 note-no-limit-costs = No limit costs time: no single limit, when relaxed, gives a faster plan.
 note-rule-left-out = { $rule }; this rule was left out for the values shown here
 optimum-proven = no faster plan exists ({ $stops } stop positions tried)
+note-slow-cutting = The reduced speed on { $section } is a cutting speed of { $speed } m/min, below the usual { $low } to { $high } m/min of { $material }. The surface may be rougher. Check it on the first piece.
 optimum-gap = at most { $percent } % slower than the fastest possible plan ({ $stops } stop positions tried)
 
 ## The timeline
@@ -285,6 +289,7 @@ caution-front-free = { $number ->
    *[other] In stages { $stages } the front end of the part turns free. Keep out of the plane in which it turns, and increase the speed in steps.
 }
 caution-counter-spindle = Part in the counter-spindle: check the collet, the clamping and the synchronisation before the headstock collet opens, and again before part-off. If clamping or synchronisation fails, both spindles must stop together.
+caution-front-long = The free front gets { $ratio } times as long as its diameter. A long thin front can whip: raise the speed in steps, watch it, and keep out of its reach.
 caution-part-off-not-held = Nothing holds the part at part-off: it comes loose while it turns. Part off slowly, catch the part, and keep out of its way.
 caution-no-bush = Without the guide bush, only the headstock collet holds the bar. Do not exceed the lengths shown.
 caution-bored = The stiffness does not include holes, sockets and keyways: at those places the shaft is softer than computed.

@@ -111,6 +111,7 @@ col-travel = travel
 col-grip = grip
 col-collet = collet
 col-unsupported = unsupported
+col-l-over-d = L/d
 col-unsupported-split = un{ "\u00AD" }supported
 col-speed = rev/min
 col-feed = feed
@@ -258,6 +259,7 @@ look-place = { $at } mm ({ $cause })
 look-over-limit = Over the limit in stage { $stage }: { $check }, at turned length { $turned } mm
 look-near-limit = Close to the limit in stage { $stage }: { $check }, at turned length { $turned } mm
 look-slowed = Speed reduced on { $places }, because of { $check }
+look-slowed-cost = Speed reduced on { $places }, because of { $check }: at most from { $full } to { $speed } rev/min. This takes { $seconds } s more
 look-back-turning = Rear-facing shoulder, needs a back-turning tool: { $places }
 look-fed-out = Before the part-off the bar is fed out to { $to } mm for { $works }; { $unsupported } mm are unsupported; no turning while fed out
 

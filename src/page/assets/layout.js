@@ -15,7 +15,8 @@ export const SHAFT = [
   { title: say('page-group-part'), at: ['shaft'], fields: [
     { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true },
     { key: 'material', text: true }, { key: 'straightness' }] },
-  { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' }] },
+  { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
+    { key: 'kind', label: say('page-stock-kind'), choice: ['drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },
 ];
 
 /** @type {Group[]} */
@@ -25,8 +26,8 @@ export const CUTTING = [
   { title: say('page-group-cutting'), at: ['cutting'], fields: [
     { key: 'tools', choice: ['single', 'opposed'] },
     ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share')] },
-  { title: say('page-group-limits'), at: ['limits'], fields: numbers('stiffness_min', 'whirl_ratio', 'whip', 'sag', 'release', 'tolerance_share',
-    'drill', 'damping_ratio', 'bore_clearance', 'torque_margin', 'avoid_penalty_s') },
+  { title: say('page-group-limits'), at: ['limits'], fields: numbers('stiffness_min', 'span_stiffness_min', 'free_ratio', 'whirl_ratio',
+    'whip', 'sag', 'pick_up', 'release', 'tolerance_share', 'drill', 'damping_ratio', 'bore_clearance', 'torque_margin', 'avoid_penalty_s') },
   { title: say('page-group-planning'), at: ['planning'], optional: true, fields: numbers('station_pitch') },
   { title: say('page-group-rates'), at: ['rates'], optional: true, fields: [...numbers('machine_per_hour', 'material_per_kg'), { key: 'currency', text: true }] },
   { title: say('page-group-order'), at: ['order'], optional: true, fields: numbers('pieces', 'set_up_h', 'shift_h', 'running_share') },

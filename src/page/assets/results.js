@@ -92,13 +92,18 @@ function speedsOf(plan, stage) {
   return h('details', {}, h('summary', {}, speeds(stage)), h('ul', {}, lines));
 }
 
+/** L/d of a stage, below its unsupported length. */
+function ratio(stage) {
+  return stage.l_over_d_max === null ? [] : [h('br'), h('small', {}, say('page-l-over-d', { ratio: stage.l_over_d_max.toFixed(1) }))];
+}
+
 function stages(plan) {
   const head = [say('page-stage'), say('page-from'), say('page-to'), say('page-travel'), say('page-grip'), say('page-unsupported'),
     say('page-counter-spindle'), say('page-headstock'), say('page-speed'), say('page-time')];
   const caption = plan.layout.bush_land_mm === null ? say('page-stages-no-bush') : say('page-stages');
   const rows = plan.stages.map((g) => h('tr', {},
     h('td', {}, String(g.number)), h('td', {}, num(g.from_mm)), h('td', {}, num(g.to_mm)), h('td', {}, num(g.travel_mm)),
-    h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : say('page-grip-free')), h('td', {}, num(g.unsupported_max_mm)),
+    h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : say('page-grip-free')), h('td', {}, num(g.unsupported_max_mm), ratio(g)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
     h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
     h('td', {}, g.rpm_max ? speedsOf(plan, g) : '–'),

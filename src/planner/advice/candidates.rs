@@ -1,6 +1,6 @@
 //! The single changes that are tried when there is no plan.
 
-use crate::job::{Collet, Holding, Interrupt, Job, Limits, Sleeve, Tools};
+use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::planner::advice::{dropped, works};
@@ -178,11 +178,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
         1.0,
         |d| say!("change-bar", diameter = d.to_string()),
         |j, d| {
-            // Where the least stiffness is the default of the bar, it follows the new bar, as in a job with that bar.
-            let by_bar = Limits::stiffness_for_bar(j.stock.diameter_mm);
-            if (j.limits.stiffness_min_n_per_um - by_bar).abs() < 1e-9 * by_bar {
-                j.limits.stiffness_min_n_per_um = Limits::stiffness_for_bar(d);
-            }
+            j.limits.follow_bar(j.stock.diameter_mm, d);
             j.stock.diameter_mm = d;
         },
     ));
@@ -197,18 +193,23 @@ fn limits(job: &Job) -> Vec<Candidate> {
         let says = move |v: f64| say!("change-limit", limit = name, value = format!("{}{unit}", on(step, v)));
         number(name, Ease::Limit, (from, to), step, says, set)
     };
-    let stiffness = l.stiffness_min_n_per_um;
-    vec![
+    let (stiffness, span) = (l.stiffness_min_n_per_um, l.span_stiffness_min_n_per_um);
+    let mut list = vec![
         eased("stiffness_min", stiffness, 0.1 * stiffness, " N/µm", |j, v| j.limits.stiffness_min_n_per_um = v),
+        eased("span_stiffness_min", span, 0.1 * span, " N/µm", |j, v| j.limits.span_stiffness_min_n_per_um = v),
         eased("whirl_ratio", l.whirl_ratio, 0.9, "", |j, v| j.limits.whirl_ratio = v),
         eased("whip", l.whip_mm, SAFE_TIMES * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
         eased("sag", l.sag_mm, PART_TIMES * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
+        eased("pick_up", l.pick_up_mm, SAFE_TIMES * l.pick_up_mm, " mm", |j, v| j.limits.pick_up_mm = v),
         eased("release", l.release_mm, SAFE_TIMES * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
         eased("drill", l.drill_mm, PART_TIMES * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
         eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
         eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
         eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),
-    ]
+    ];
+    let free = |ratio: f64| eased("free_ratio", ratio, PART_TIMES * ratio, "", |j, v| j.limits.free_ratio = Some(v));
+    list.extend(l.free_ratio.map(free));
+    list
 }
 
 /// The round number (1, 2 or 5 and a power of ten) at or below a step.

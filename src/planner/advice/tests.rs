@@ -110,6 +110,7 @@ fn known() -> BTreeSet<String> {
         let job = crate::input::read_job_text(file, &text.replace(from, to), &demo);
         let mut job = job.unwrap_or_else(|diags| panic!("{}", crate::input::render(&diags)));
         job.cutting.tools = Tools::Single;
+        job.limits.free_ratio = Some(10.0);
         job.machine.headstock.clamp_force_n = Some(10_000.0);
         let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
         (counter.sleeve, counter.bore_depth_mm) = (None, 100.0);

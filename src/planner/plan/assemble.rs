@@ -12,7 +12,7 @@ use crate::planner::plan::draft::Draft;
 use crate::planner::plan::outline;
 use crate::planner::plan::settle::{Look, Settled};
 use crate::process::Rig;
-use crate::process::checks::{self, Finding, chatter};
+use crate::process::checks::{self, Finding, chatter, free_ratio};
 use crate::process::segments::Work;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
@@ -180,6 +180,7 @@ fn stage(
         travel_mm: d.to_mm - d.from_mm,
         grip,
         unsupported_max_mm: cuts.iter().map(|l| rig.unsupported_mm(&l.state)).fold(0.0, f64::max),
+        l_over_d_max: cuts.iter().map(|l| free_ratio::ratio(rig, &l.state)).max_by(f64::total_cmp),
         time_s: pieces.iter().map(|p| p.time.total_s()).sum(),
         counter_spindle_start_mm: counter(d.from_mm),
         counter_spindle_end_mm: counter(d.to_mm),
@@ -233,6 +234,12 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
         if segment.work == Work::PartOff {
             continue;
         }
+        let full = || {
+            let gripped = draft.stages[piece.stage].nose_mm.is_some();
+            let time = ground.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, f64::INFINITY);
+            (ground.rig.segment_rpm(segment, gripped), piece.time.total_s() - time.total_s())
+        };
+        let slowed = piece.slowed_by.map(|_| full());
         let starts = (piece.from_mm - segment.from_mm).abs() < SAME_MM;
         all.push(Segment {
             section: segment.section + 1,
@@ -248,6 +255,8 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             stage: piece.stage + 1,
             time_s: piece.time.total_s(),
             slowed_by: piece.slowed_by.map(Into::into),
+            full_rpm: slowed.map(|(rpm, _)| rpm),
+            slowed_s: slowed.map(|(_, seconds)| seconds),
             infeeds_mm: ground.rig.infeeds_mm(segment),
             threading: match (&segment.work, &shaft.sections[segment.section].kind) {
                 (Work::Thread, SectionKind::Thread(thread)) => {

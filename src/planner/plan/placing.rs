@@ -262,7 +262,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
             shares.push(found.iter().find(|f| f.check == check.name).map_or(0.0, |f| f.utilisation));
         }
     }
-    if stage.nose_mm.is_some() && index + 1 < draft.stages.len() {
+    if index + 1 < draft.stages.len() {
         let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
         for found in checks::at_event(rig, &state(stage.to_mm, last), Event::LetsGo) {
             shares.push(found.map_or(checks::MOST_SHARE, |f| f.utilisation));

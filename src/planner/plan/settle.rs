@@ -211,12 +211,11 @@ impl Ground<'_> {
             let start = self.state(stage.nose_mm, 0.0, 0.0, draft.piece_end(0, 0.0));
             note(start, checks::at_event(self.rig, &start, Event::Begins));
         }
-        let Some(nose) = stage.nose_mm else { return looks };
         let last = if stage.regrip_at_end { stage.to_mm } else { draft.last_regrip_at(index, stage.to_mm) };
         let end = self.state(stage.nose_mm, stage.to_mm, last, stage.to_mm);
         if index + 1 < draft.stages.len() {
             note(end, checks::at_event(self.rig, &end, Event::LetsGo));
-        } else {
+        } else if let Some(nose) = stage.nose_mm {
             note(end, checks::of_last_grip(self.rig, nose, self.rig.held_mm(nose)));
         }
         looks

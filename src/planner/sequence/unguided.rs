@@ -86,6 +86,9 @@ impl<'a> Unguided<'a> {
                     for j in self.ends(i, grip) {
                         let known = rows.get(&(grip, j)).and_then(|row| row.get(j - 1 - i));
                         let Some((run_s, margin)) = known.copied() else { continue };
+                        if grip == self.noses.len() && j < grid.last() && !self.lets_go(grip, j) {
+                            continue;
+                        }
                         let (to, line_s, margin) = if j < grid.last() {
                             let tag = if grip < self.noses.len() { grip + 1 } else { 0 };
                             ((j, tag), grid.stations[j].penalty_s, margin)
@@ -181,7 +184,7 @@ impl<'a> Unguided<'a> {
         }
     }
 
-    /// Whether the counter-spindle may let go of the front at a station.
+    /// Whether a stage may end at a station: the counter-spindle lets go of the front, or takes hold of one that was free.
     fn lets_go(&self, grip: usize, station: usize) -> bool {
         let state = self.state(station, grip, station);
         checks::at_event(self.ground.rig, &state, Event::LetsGo).all(|f| f.is_ok_and(|f| f.passes()))

@@ -59,19 +59,27 @@ impl Looker<'_> {
         }
     }
 
-    /// Smallest and largest utilisation of `release` when the collet opens at a station.
+    /// Smallest and largest utilisation where a stage ends at a station: of `release` when the collet opens, of `pick_up` when the
+    /// front was free.
     pub fn release(&self, grip: usize, station: usize, regrip: Option<usize>) -> [f64; 2] {
-        let Some(nose_mm) = self.noses.get(grip).copied() else { return [0.0; 2] };
         let row = &self.rows[grip];
+        let (counter, at_mm) = match self.noses.get(grip).copied() {
+            Some(nose_mm) => (Counter::Open { nose_mm }, nose_mm),
+            None if self.noses.is_empty() => return [0.0; 2],
+            None => (Counter::Away, 0.0),
+        };
         let share = |places: &[f64]| -> Vec<f64> {
-            let front = self.front_of(grip, station, Counter::Open { nose_mm });
+            let front = self.front_of(grip, station, counter);
             let rears: Vec<Arc<Option<Rear>>> = places.iter().map(|h| self.rear(*h)).collect();
             let held: Vec<&Rear> = rears.iter().filter_map(|r| r.as_ref().as_ref()).collect();
             if held.len() < rears.len() {
                 return vec![checks::MOST_SHARE; places.len()];
             }
-            let limit = self.rig.job.limits.release_mm;
-            front.sags_at_mm(&held, nose_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, |mm| mm / limit)).collect()
+            let of = |mm: f64| match counter {
+                Counter::Away => checks::pick_up::of_droop(self.rig, &self.state(grip, station, 0.0), mm).utilisation,
+                _ => mm / self.rig.job.limits.release_mm,
+            };
+            front.sags_at_mm(&held, at_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, of)).collect()
         };
         let shut = self.shut(grip, station, regrip);
         let [low, high] = match (regrip, row.cell(&row.releases, station)) {

@@ -383,7 +383,8 @@ impl<'a> Looker<'a> {
         Answers {
             unsupported_mm: self.rig.unsupported_mm(state),
             stiffness_n_per_um: at_rest.stiffness_n_per_um,
-            stiffness_at_mm: 0.0,
+            span_n_per_um: at_rest.span_n_per_um,
+            span_at_mm: 0.0,
             sag_mm: at_rest.sag_mm,
             sag_at_mm: 0.0,
             bore_sag_mm: at_rest.bore_sag_mm,

@@ -35,7 +35,7 @@ const SLOWED_SHARE: f64 = 1.1e-4;
 /// Ways within this of the cheapest are as cheap: sums of the same numbers in another order, s.
 const ROUNDING_S: f64 = 1e-6;
 /// The safest way of the planner may be less safe than the safest of all by this share of a limit; 0.109 was seen.
-const SAFEST_MISSED: f64 = 0.15;
+const SAFEST_MISSED: f64 = 0.25;
 /// And is as safe within this.
 const SAFEST_SAME: f64 = 0.01;
 /// Jobs with more stations than this are left out: the search would take too long.
@@ -343,29 +343,31 @@ fn the_planner_finds_what_an_exhaustive_search_finds() {
     // The jobs must keep asking the hard questions; each number is some two thirds of what it was when this was written.
     for (what, least) in [
         ("searches", 700),
-        ("feasible", 270),
+        ("feasible", 180),
         ("infeasible", 450),
-        ("2 stages", 200),
-        ("3 stages", 50),
-        ("4 stages", 12),
-        ("5 stages", 5),
-        ("inner re-grips", 35),
-        ("shared stops", 180),
-        ("re-grips at the end", 3),
-        ("lines", 45),
-        ("slowed", 30),
-        ("plans", 240),
-        ("no plans", 320),
-        ("refused by stiffness", 45),
-        ("refused by sag", 120),
-        ("refused by whip", 10),
+        ("2 stages", 110),
+        ("3 stages", 36),
+        ("4 stages", 17),
+        ("5 stages", 13),
+        ("inner re-grips", 26),
+        ("shared stops", 115),
+        ("re-grips at the end", 4),
+        ("lines", 38),
+        ("slowed", 18),
+        ("plans", 150),
+        ("no plans", 360),
+        ("refused by stiffness", 36),
+        ("refused by span_stiffness", 380),
+        ("refused by free_ratio", 230),
+        ("refused by sag", 180),
+        ("refused by whip", 5),
         ("refused by whirl", 500),
-        ("refused by drill", 500),
-        ("fewest hand-overs", 270),
-        ("safest", 270),
-        ("safest of all", 170),
-        ("at least 1 hand-overs", 150),
-        ("at least 2 hand-overs", 30),
+        ("refused by drill", 130),
+        ("fewest hand-overs", 180),
+        ("safest", 180),
+        ("safest of all", 135),
+        ("at least 1 hand-overs", 114),
+        ("at least 2 hand-overs", 38),
     ] {
         let found = counts.of.get(what).copied().unwrap_or(0);
         assert!(found >= least, "only {found} {what}: {counts:#?}");
@@ -384,7 +386,7 @@ fn ledger(counts: &Counts) -> Vec<Row> {
         .map(|(seed, search, ours)| (format!("job {seed}"), u8::from(*search).to_string(), f64::from(u8::from(*ours))));
     verdicts.worst_of_at_least(700, "sequence: whether there is a plan", said.collect());
     let mut rows = verdicts.done();
-    let asked = [(false, SAME_SHARE, "full speed", 270), (true, SLOWED_SHARE, "with slowed pieces", 30)];
+    let asked = [(false, SAME_SHARE, "full speed", 160), (true, SLOWED_SHARE, "with slowed pieces", 18)];
     for (slowed, share, how, fewest) in asked {
         let mut t = Table::new(source, standing, Agreement::Share(share));
         let all = counts.least.iter().filter(|l| l.3 == slowed);

@@ -237,13 +237,13 @@ impl<'a> Search<'a> {
         fed_on.chain(self.grid.stations[station].tasks.iter().map(|i| share(&here, *i))).fold(0.0, f64::max)
     }
 
-    /// Share of the limit used when the collet lets go; infinite where nothing holds then.
+    /// Share of the limit used when the collet lets go, or takes hold of a free front; infinite where nothing holds then.
     fn lets_go(&mut self, grip: usize, station: usize, regrip: usize) -> f64 {
-        if grip >= self.noses.len() {
-            return 0.0;
-        }
         let state = self.state(grip, station, regrip);
         let rig = self.rig;
+        if grip >= self.noses.len() {
+            return checks::pick_up::find(rig, &state).map_or(f64::INFINITY, |f| f.utilisation);
+        }
         *self
             .releases
             .entry((grip, station, regrip))

@@ -37,6 +37,7 @@ fn stages(rig: &Rig<'_>, blocked: &Blocked) -> Vec<Stage> {
             travel_mm: to_mm - from_mm,
             grip: nose.map(|nose_mm| assemble::grip(rig, nose_mm)),
             unsupported_max_mm: to_mm + rig.gap_mm() - nose.unwrap_or(0.0),
+            l_over_d_max: None,
             time_s: 0.0,
             counter_spindle_start_mm: counter(*from_mm),
             counter_spindle_end_mm: counter(*to_mm),

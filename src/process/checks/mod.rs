@@ -8,9 +8,12 @@ pub mod bore;
 pub mod chatter;
 pub mod cut;
 pub mod drill;
+pub mod free_ratio;
+pub mod pick_up;
 pub mod push;
 pub mod release;
 pub mod sag;
+pub mod span_stiffness;
 pub mod speed_law;
 pub mod stiffness;
 pub mod torque;
@@ -129,7 +132,7 @@ pub enum Event<'a> {
     Begins,
     /// Work of a tool at a stop.
     Works(&'a Task),
-    /// The collet of the counter-spindle opens.
+    /// A stage ends at a hand-over: the collet of the counter-spindle opens, or takes hold of a front that was free.
     LetsGo,
     /// The last grip, with its nose at `nose_mm` on a diameter of `held_mm`, holds the part at part-off and after it.
     HoldsLast {
@@ -186,11 +189,20 @@ pub struct Check {
 }
 
 /// The checks of every moment of a stage, in the order in which they are printed.
-pub const CHECKS: [Check; 7] =
-    [stiffness::CHECK, whirl::CHECK, whip::CHECK, sag::CHECK, bore::CHECK, cut::CHECK, chatter::CHECK];
+pub const CHECKS: [Check; 9] = [
+    stiffness::CHECK,
+    span_stiffness::CHECK,
+    free_ratio::CHECK,
+    whirl::CHECK,
+    whip::CHECK,
+    sag::CHECK,
+    bore::CHECK,
+    cut::CHECK,
+    chatter::CHECK,
+];
 
 /// The checks of events between cuts.
-pub const EVENTS: [Check; 5] = [drill::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
+pub const EVENTS: [Check; 6] = [drill::CHECK, pick_up::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
 
 /// Number of checks that depend on the speed.
 pub const BY_SPEED: usize = count_by_speed(&CHECKS);

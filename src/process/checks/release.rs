@@ -18,7 +18,9 @@ pub const CHECK: Check = Check {
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-release", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["release", "sleeve"],
-    find: Find::AtEvent(|rig, state, event| matches!(event, Event::LetsGo).then(|| find(rig, state))),
+    find: Find::AtEvent(|rig, state, event| {
+        (matches!(event, Event::LetsGo) && state.counter.grip_mm().is_some()).then(|| find(rig, state))
+    }),
 };
 
 /// The finding at a hand-over, for the state just before the collet opens.

@@ -1,4 +1,4 @@
-//! `stiffness`: the least lateral stiffness of the unsupported span; with an opposed pair the stiffness at the tool.
+//! `stiffness`: the lateral stiffness of the bar at the tool.
 
 use super::{Check, Find, Finding, Says};
 use crate::lang;
@@ -8,7 +8,7 @@ use crate::say;
 pub const NAME: &str = "stiffness";
 const UNIT: &str = "N/µm";
 
-/// The check.
+/// The check. What is soft elsewhere does not matter to the cut: nothing is cut there.
 pub const CHECK: Check = Check {
     name: NAME,
     looks_at: || lang::text("help-check-stiffness"),
@@ -20,7 +20,6 @@ pub const CHECK: Check = Check {
     lifted_by: &["stiffness_min", "tools", "bar", "collet"],
     find: Find::AtRest(|v| {
         let limit = v.rig.job.limits.stiffness_min_n_per_um;
-        let a = v.answers;
-        Some(Finding::at_least(NAME, UNIT, a.stiffness_n_per_um, limit, a.stiffness_at_mm))
+        Some(Finding::at_least(NAME, UNIT, v.answers.stiffness_n_per_um, limit, v.state.turned_mm))
     }),
 };

@@ -16,9 +16,14 @@ pub const NAME: &str = "whip";
 /// Derived here: an even bow is a flat arc of radius `R`. Its height over a chord `x` is `x²/(8R)`, its deflection from a tangent over
 /// `x` is `x²/(2R)`. That a bar is bowed evenly is an assumption.
 pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
-    let span_m = answers.unsupported_mm / 1000.0;
-    let ends = if state.counter.grip_mm().is_some() { 1.0 } else { 4.0 };
-    ends * rig.job.shaft.bow_mm_per_m * span_m * span_m
+    let free = free_bow_mm(rig, answers.unsupported_mm);
+    if state.counter.grip_mm().is_some() { 0.25 * free } else { free }
+}
+
+/// Bow at rest of a free front at its face, mm.
+pub fn free_bow_mm(rig: &Rig<'_>, unsupported_mm: f64) -> f64 {
+    let span_m = unsupported_mm / 1000.0;
+    4.0 * rig.job.shaft.bow_mm_per_m * span_m * span_m
 }
 
 /// The check.

@@ -48,7 +48,7 @@ impl Reached {
             stations.push((station, made));
         }
         let fewer = self.open[station].is_none_or(|least| made < least);
-        let opens = fewer && (grip >= all.noses.len() || all.lets_go(grip, station));
+        let opens = fewer && all.lets_go(grip, station);
         if opens {
             self.open[station] = Some(made);
         }
