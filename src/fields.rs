@@ -129,6 +129,14 @@ pub const ACROSS_FLATS: Field = required("shaft.sections.across_flats", "distanc
 pub const SIDES: Field = required("shaft.sections.sides", "number of flats", "", 2.0, 8.0);
 /// Roughness.
 pub const RA: Field = required("shaft.sections.ra", "roughness Ra", "µm", 0.01, 100.0);
+/// Run-out of a section.
+pub const RUN_OUT: Field = required(
+    "shaft.sections.run_out",
+    "run-out of the section against the axis between grip and bush, as the full reading (ISO 1101)",
+    "mm",
+    0.0005,
+    5.0,
+);
 /// A limit of a tolerance given in mm.
 pub const TOLERANCE: Field =
     required("shaft.sections.tolerance", "permitted deviation from the diameter", "mm", -5.0, 5.0);
@@ -339,6 +347,15 @@ pub const BORE_CLEARANCE: Field = optional(
 /// Torque margin.
 pub const TORQUE_MARGIN: Field =
     optional("limits.torque_margin", "safety factor on the torque that a grip must carry", "", 1.0, 10.0, 1.5);
+/// Share of the buckling load.
+pub const BUCKLING_SHARE: Field = optional(
+    "limits.buckling_share",
+    "largest axial load allowed, as a share of the load at which the bar buckles",
+    "",
+    0.01,
+    0.9,
+    0.2,
+);
 /// Penalty of an `avoid` witness.
 pub const AVOID_PENALTY_S: Field = optional(
     "limits.avoid_penalty_s",
@@ -360,16 +377,19 @@ pub const FAMILY_MAX: usize = 10_000;
 /// All fields, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
-    LENGTH, DIAMETER, TAPER, ACROSS_FLATS, SIDES, RA, TOLERANCE, STRAIGHTNESS, CROSS_HOLE, AT, THRUST, KEYSEAT,
+    LENGTH, DIAMETER, TAPER, ACROSS_FLATS, SIDES, RA, RUN_OUT, TOLERANCE, STRAIGHTNESS, CROSS_HOLE, AT, THRUST, KEYSEAT,
     KEYSEAT_FROM, KEYSEAT_TO, BACK_RADIAL_FORCE, BACK_TORQUE, BACK_TIME, BACK_TOLERANCE, E_GPA, DENSITY, KC11, MC,
     POISSON, MATERIAL_VC, STOCK_DIAMETER, BAR_LENGTH, BUSH_MAX_BAR, BUSH_LAND, BUSH_GAP, BUSH_STIFFNESS,
     ENGAGEMENT_MIN, NO_BUSH_MAX_BAR, COLLET_GAP, HEADSTOCK_NEAREST, STROKE, HEADSTOCK_HOLD, HEADSTOCK_STIFFNESS,
     HEADSTOCK_MAX_RPM, REGRIP_S, COUNTER_NEAREST, COUNTER_FARTHEST, BORE, BORE_DEPTH, COUNTER_STIFFNESS,
-    COUNTER_MAX_RPM, HAND_OVER_S, FRICTION, SLEEVE_PITCH, SLEEVE_STIFFNESS, COLLET_RANGE, COLLET_HOLD, PASSES,
-    CLAMP_FORCE, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, BAR_END,
+    COUNTER_MAX_RPM, HAND_OVER_S, FRICTION, COUNTER_AXIAL_LOAD, TORSIONAL_STIFFNESS, PHASE_ERROR, SLEEVE_PITCH,
+    SLEEVE_STIFFNESS, COLLET_RANGE, COLLET_HOLD, PASSES,
+    CLAMP_FORCE, COLLET_RUN_OUT, SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH,
+    PART_OFF_TIME_S, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
     STIFFNESS_MIN, SPAN_STIFFNESS_MIN, FREE_RATIO, WHIRL_RATIO, WHIP, SAG, PICK_UP, RELEASE, TOLERANCE_SHARE, DRILL,
-    STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
+    STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, BUCKLING_SHARE, AVOID_PENALTY_S, WISH_HAND_OVER,
+    WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
     MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
     SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
     VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,

@@ -7,6 +7,8 @@ use spanhold::process::checks::{self, Finding, View};
 use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work, quote};
 use std::f64::consts::PI;
 
+#[path = "by_hand/axial.rs"]
+mod axial;
 #[path = "by_hand/front.rs"]
 mod front;
 #[path = "by_hand/limits.rs"]
@@ -15,8 +17,12 @@ mod limits;
 mod parts;
 #[path = "by_hand/pieces.rs"]
 mod pieces;
+#[path = "by_hand/run_out.rs"]
+mod run_out;
 #[path = "by_hand/supports.rs"]
 mod supports;
+#[path = "by_hand/twist.rs"]
+mod twist;
 #[path = "by_hand/works.rs"]
 mod works;
 
@@ -106,6 +112,7 @@ fn answers(unsupported_mm: f64) -> Answers {
         critical_rpm: 2000.0,
         critical_at_mm: 22.0,
         tool_mm_per_n: 1e-4,
+        tool_follows: 0.0,
     }
 }
 
@@ -239,9 +246,9 @@ fn what_the_last_grip_holds() {
     );
     let rig = rig(&job);
     let part_off = 2000.0 * 5f64.sqrt() * 0.04 * 3.0 * 0.010;
-    near(checks::torque::demand_nm(&Rig { back: Vec::new(), ..rig.clone() }), part_off);
+    near(checks::torque::demand_nm(&Rig { back: Vec::new(), ..rig.clone() }, 100.0), part_off);
     // The work on the rear end is heavier.
-    near(checks::torque::demand_nm(&rig), 8.0);
+    near(checks::torque::demand_nm(&rig, 100.0), 8.0);
     let torque = checks::torque::find(&rig, 100.0, 18.0).expect("a collet");
     near(torque.demand, 12.0);
     near(torque.limit, 0.2 * 10_000.0 * 0.009);

@@ -103,6 +103,32 @@ pub const FRICTION: Field = optional(
     1.0,
     0.15,
 );
+/// Axial load of the counter-spindle.
+pub const COUNTER_AXIAL_LOAD: Field = optional(
+    "machine.counter_spindle.axial_load",
+    "axial force that the counter-spindle keeps on the gripped shaft; a positive force pulls, a negative force presses",
+    "N",
+    -20_000.0,
+    20_000.0,
+    0.0,
+);
+/// Torsional stiffness of the counter-spindle. Without a value, the last grip carries the whole torque of part-off.
+pub const TORSIONAL_STIFFNESS: Field = required(
+    "machine.counter_spindle.torsional_stiffness",
+    "torsional stiffness of the counter-spindle with its drive; the headstock counts as stiff as this",
+    "N·m/rad",
+    1.0,
+    10_000_000.0,
+);
+/// Angle between both spindles.
+pub const PHASE_ERROR: Field = optional(
+    "machine.counter_spindle.phase_error",
+    "angle between both spindles while they hold the same bar",
+    "degrees",
+    0.0,
+    5.0,
+    0.0,
+);
 /// Sleeve pitch.
 pub const SLEEVE_PITCH: Field = required(
     "machine.counter_spindle.sleeve.pitch",
@@ -145,6 +171,14 @@ pub const CLAMP_FORCE: Field = required(
     "N",
     1.0,
     1e6,
+);
+/// Run-out of a collet.
+pub const COLLET_RUN_OUT: Field = required(
+    "machine.counter_spindle.collets.run_out",
+    "run-out of the collet at its nose, as the full reading",
+    "mm",
+    0.0,
+    2.0,
 );
 /// Saving of a shared stop.
 pub const SHARED_STOP_SAVING_S: Field = optional(

@@ -5,7 +5,7 @@ use super::reader::{Map, Reader};
 use crate::fields;
 use crate::job::{Limits, Planning, Rates, Scatter};
 
-const KEYS: [&str; 14] = [
+const KEYS: [&str; 15] = [
     "stiffness_min",
     "span_stiffness_min",
     "free_ratio",
@@ -19,6 +19,7 @@ const KEYS: [&str; 14] = [
     "damping_ratio",
     "bore_clearance",
     "torque_margin",
+    "buckling_share",
     "avoid_penalty_s",
 ];
 
@@ -41,6 +42,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
     let damping = r.number_or(&map, &fields::DAMPING_RATIO, None);
     let clearance = r.number_or(&map, &fields::BORE_CLEARANCE, None);
     let torque = r.number_or(&map, &fields::TORQUE_MARGIN, None);
+    let buckling = r.number_or(&map, &fields::BUCKLING_SHARE, None);
     let penalty = r.number_or(&map, &fields::AVOID_PENALTY_S, None);
     let stiffness_min = stiffness_min?.or(stock_diameter_mm.map(Limits::stiffness_for_bar));
     Some(Limits {
@@ -57,6 +59,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
         damping_ratio: damping?,
         bore_clearance_mm: clearance?,
         torque_margin: torque?,
+        buckling_share: buckling?,
         avoid_penalty_s: penalty?,
     })
 }

@@ -136,7 +136,7 @@ fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
 }
 
 fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
-    const KEYS: [&str; 12] = [
+    const KEYS: [&str; 15] = [
         "nearest",
         "farthest",
         "bore",
@@ -149,6 +149,9 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         "collets",
         "back_work",
         "unload_s",
+        "axial_load",
+        "torsional_stiffness",
+        "phase_error",
     ];
     let map = r.map(node, &KEYS)?;
     let nearest = r.number(&map, &fields::COUNTER_NEAREST);
@@ -161,6 +164,14 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
     let friction = r.number_or(&map, &fields::FRICTION, None);
     let back_place = r.choice(&map, "back_work", &BACK_PLACES, Some(BackPlace::InLine));
     let unload = r.number_or(&map, &fields::UNLOAD_S, None);
+    let axial_load = r.number_or(&map, &fields::COUNTER_AXIAL_LOAD, None);
+    let torsional = r.number_maybe(&map, &fields::TORSIONAL_STIFFNESS);
+    let phase = r.number_or(&map, &fields::PHASE_ERROR, None);
+    if matches!(torsional, Some(None)) && map.get("phase_error").is_some() {
+        let diag = Diag::new(say!("phase-error-alone")).help(say!("phase-error-alone-help"));
+        r.complain(&map.place("phase_error"), diag);
+        return None;
+    }
     let sleeve = part(r, &map, "sleeve", sleeve);
     let collets = collets(r, &map);
     if let (Some(nearest), Some(farthest)) = (nearest, farthest)
@@ -182,6 +193,9 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         friction: friction?,
         back_place: back_place?,
         unload_s: unload?,
+        axial_load_n: axial_load?,
+        torsional_n_m_per_rad: torsional?,
+        phase_error_deg: phase?,
         sleeve: sleeve?,
         collets: collets?,
     })
@@ -218,13 +232,14 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
 }
 
 fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>) -> Option<(Map<'a>, Collet)> {
-    let map = r.map(node, &["name", "range", "hold", "passes", "clamp_force"])?;
+    let map = r.map(node, &["name", "range", "hold", "passes", "clamp_force", "run_out"])?;
     let name = r.text(&map, "name", "the name of the collet");
     let range = r.required(&map, "range", "`[smallest, largest]` diameter that it clamps");
     let range = range.and_then(|node| r.pair(node, &fields::COLLET_RANGE, "[17.6, 18.1]"));
     let hold = r.number(&map, &fields::COLLET_HOLD);
     let passes = r.number(&map, &fields::PASSES);
     let force = r.number(&map, &fields::CLAMP_FORCE);
+    let run_out = r.number_maybe(&map, &fields::COLLET_RUN_OUT);
     let (smallest_mm, largest_mm) = range?;
     if smallest_mm > largest_mm {
         let diag = Diag::new(say!("collet-range")).help(say!(
@@ -242,7 +257,8 @@ fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>) -> Option<(Map<'a>, Colle
         r.complain(&map.place("passes"), diag);
         return None;
     }
-    let collet = Collet { name: name?, smallest_mm, largest_mm, hold_mm: hold?, passes_mm, clamp_force_n: force? };
+    let (hold_mm, clamp_force_n, run_out_mm) = (hold?, force?, run_out?);
+    let collet = Collet { name: name?, smallest_mm, largest_mm, hold_mm, passes_mm, clamp_force_n, run_out_mm };
     Some((map, collet))
 }
 

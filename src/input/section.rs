@@ -13,11 +13,12 @@ use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
 use crate::lang;
 use crate::say;
 
-const KEYS: [&str; 13] = [
+const KEYS: [&str; 14] = [
     "length",
     "diameter",
     "tolerance",
     "ra",
+    "run_out",
     "name",
     "kind",
     "thread",
@@ -53,6 +54,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
     let kind = kind(r, map);
     let name = r.text_maybe(map, "name");
     let ra = r.number_maybe(map, &fields::RA);
+    let run_out = r.number_maybe(map, &fields::RUN_OUT);
     let finish_pass = r.flag(map, "finish_pass");
     let grip = r.flag(map, "grip");
     let interrupt = r.optional(map, "interrupt").and_then(|given| match given {
@@ -82,7 +84,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         r.complain(&map.place("interrupt"), diag);
         return None;
     }
-    let (tolerance, ra_um) = (tolerance?, ra?);
+    let (tolerance, ra_um, run_out_mm) = (tolerance?, ra?, run_out?);
     let mut section = Section {
         name: name?,
         kind,
@@ -90,6 +92,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         to_mm: super::lengths::tidy(from_mm + length?),
         tolerance,
         ra_um,
+        run_out_mm,
         finish_pass: finish_pass?.unwrap_or(false),
         grip,
         interrupt: Interrupt::Never,

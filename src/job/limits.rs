@@ -33,6 +33,8 @@ pub struct Limits {
     pub bore_clearance_mm: f64,
     /// Factor on the torque that a grip must carry.
     pub torque_margin: f64,
+    /// Largest axial load as a share of the load at which the bar buckles.
+    pub buckling_share: f64,
     /// Cost of a witness line on an `avoid` surface, s.
     pub avoid_penalty_s: f64,
 }

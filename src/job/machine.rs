@@ -134,6 +134,12 @@ pub struct CounterSpindle {
     pub back_place: BackPlace,
     /// Time of unloading the finished part, s.
     pub unload_s: f64,
+    /// Axial force that it keeps on the gripped shaft, N; positive pulls, negative presses.
+    pub axial_load_n: f64,
+    /// Torsional stiffness of the spindle with its drive, N·m/rad, if given.
+    pub torsional_n_m_per_rad: Option<f64>,
+    /// Angle between both spindles, degrees.
+    pub phase_error_deg: f64,
     /// Support inside the bore, if it has one.
     pub sleeve: Option<Sleeve>,
     /// The collets that are available.
@@ -166,6 +172,8 @@ pub struct Collet {
     pub passes_mm: f64,
     /// Clamping force, the sum of the radial forces, N.
     pub clamp_force_n: f64,
+    /// Run-out at its nose, the full reading, mm, if given.
+    pub run_out_mm: Option<f64>,
 }
 
 impl Collet {

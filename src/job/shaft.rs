@@ -55,6 +55,8 @@ pub struct Section {
     pub tolerance: Tolerance,
     /// Wanted roughness Ra in µm.
     pub ra_um: Option<f64>,
+    /// Largest run-out against the axis between grip and bush, the full reading, mm (ISO 1101), if given.
+    pub run_out_mm: Option<f64>,
     /// Whether a last pass is made in any case.
     pub finish_pass: bool,
     /// Whether a collet may hold it.

@@ -1,8 +1,9 @@
 //! Answers of the beam of a state: the values that the checks compare with their limits. They do not depend on the speed.
 
+use super::pressed::stiffness_left;
 use super::rig::Rig;
 use super::state::{Counter, State};
-use crate::mechanics::beam::{Beam, Unheld};
+use crate::mechanics::beam::{Beam, Spring, Unheld};
 use crate::mechanics::chatter::{least_real_bound, least_real_of};
 use crate::mechanics::modes::{lowest_eigenvalues, lowest_mode};
 use crate::mechanics::receptance::Receptance;
@@ -47,6 +48,8 @@ pub struct Answers {
     pub critical_at_mm: f64,
     /// Flexibility at the tool, mm/N.
     pub tool_mm_per_n: f64,
+    /// Part of a sideways motion of the grip that arrives at the tool; 0 where nothing asks for it.
+    pub tool_follows: f64,
 }
 
 /// The beam of a state, and its answers without the critical speed. Mostly it is enough to know whether the critical speed lies above
@@ -54,6 +57,8 @@ pub struct Answers {
 #[derive(Debug, Clone)]
 pub struct Posed {
     beam: Beam,
+    /// Part of its stiffness that the bar keeps under its axial load.
+    left: f64,
     /// The answers, with NaN for the critical speed, so that no check passes without a computed value.
     pub at_rest: Answers,
     /// All answers, after they were asked for.
@@ -64,7 +69,7 @@ impl Posed {
     /// Whether the critical speed lies above a speed, rev/min.
     pub fn swings_above(&self, speed_rpm: f64) -> bool {
         let omega = rad_per_s(speed_rpm);
-        omega.is_finite() && self.beam.stiffness.swings_above(&self.beam.mass, omega * omega)
+        omega.is_finite() && self.beam.stiffness.swings_above(&self.beam.mass, omega * omega / self.left)
     }
 
     /// All answers, with the critical speed.
@@ -77,7 +82,7 @@ impl Posed {
         let Ok(factor) = self.beam.factor() else { return self.at_rest };
         let (mode, x) = (lowest_mode(&self.beam, &factor), &self.beam.x_mm);
         Answers {
-            critical_rpm: rpm(mode.omega),
+            critical_rpm: rpm(mode.omega * self.left.sqrt()),
             critical_at_mm: x[worst(0..=x.len() - 1, |i| mode.shape[i][0].abs())],
             ..self.at_rest
         }
@@ -106,23 +111,32 @@ impl Rig<'_> {
         let tool = beam.node(state.turned_mm);
         let flexibility = factor.inverse_diagonal_from(if grip.is_some() { first.min(tool) } else { tool });
         let softest = grip.map(|_| worst(first..=last, |i| flexibility[i].a));
+        let left = stiffness_left(self.pressed(state).share());
+        // Springs whose ends on the collet move by 1 mm push with their stiffness. By reciprocity the tool then moves by what they would
+        // be pushed with under 1 N at the tool (Maxwell and Betti, from memory).
+        let follows = |nose_mm: f64| {
+            let bent = beam.under_force(&factor, tool, 1.0);
+            let at = |s: &Spring| s.n_per_mm * bent[beam.node(s.at_mm)][0];
+            self.grip_springs(nose_mm).iter().map(at).sum()
+        };
         let sag = beam.sag(&factor);
         let lowest = worst(first..=last, |i| sag[i][0].abs());
         let inside = grip.map(|_| worst(0..=first, |i| sag[i][0].abs()));
         let at_rest = Answers {
             unsupported_mm: self.unsupported_mm(state),
-            stiffness_n_per_um: n_per_um(1.0 / flexibility[tool].a),
-            span_n_per_um: softest.map_or(f64::INFINITY, |i| n_per_um(1.0 / flexibility[i].a)),
+            stiffness_n_per_um: n_per_um(left / flexibility[tool].a),
+            span_n_per_um: softest.map_or(f64::INFINITY, |i| n_per_um(left / flexibility[i].a)),
             span_at_mm: softest.map_or(0.0, |i| x[i]),
-            sag_mm: sag[lowest][0].abs(),
+            sag_mm: sag[lowest][0].abs() / left,
             sag_at_mm: x[lowest],
-            bore_sag_mm: inside.map_or(0.0, |i| sag[i][0].abs()),
+            bore_sag_mm: inside.map_or(0.0, |i| sag[i][0].abs() / left),
             bore_sag_at_mm: inside.map_or(0.0, |i| x[i]),
             critical_rpm: f64::NAN,
             critical_at_mm: f64::NAN,
-            tool_mm_per_n: flexibility[tool].a,
+            tool_mm_per_n: flexibility[tool].a / left,
+            tool_follows: grip.filter(|_| self.wants_run_out()).map_or(0.0, follows),
         };
-        Ok(Posed { beam, at_rest, full: OnceCell::new() })
+        Ok(Posed { beam, left, at_rest, full: OnceCell::new() })
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
@@ -130,7 +144,8 @@ impl Rig<'_> {
     /// # Errors
     /// As [`Rig::answers`].
     pub fn omegas(&self, state: &State, count: usize) -> Result<Vec<f64>, Unheld> {
-        Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(f64::sqrt).collect())
+        let left = stiffness_left(self.pressed(state).share());
+        Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(|v| (v * left).sqrt()).collect())
     }
 
     /// `|min Re G|` at the tool, mm/N, with the damping ratio of the job; never below the exact value. None if the value is at most
@@ -142,6 +157,9 @@ impl Rig<'_> {
         let beam = self.fine_beam(state);
         let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
         let damping = self.job.limits.damping_ratio;
+        // All modes get softer by the same part, so the receptance grows by the inverse of it.
+        let left = stiffness_left(self.pressed(state).share());
+        let enough_mm_per_n = enough_mm_per_n * left;
         if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
             return Ok(None);
         }
@@ -163,7 +181,7 @@ impl Rig<'_> {
                 break;
             }
         }
-        Ok(Some(least))
+        Ok(Some(least / left))
     }
 
     /// An upper bound of `|min Re G|` at the tool from the modes that `steps` Lanczos steps find, mm/N. Mostly it is near the exact value.
@@ -174,7 +192,8 @@ impl Rig<'_> {
         let beam = self.fine_beam(state);
         let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
         let shares = seen.after(steps);
-        Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n)
+        let left = stiffness_left(self.pressed(state).share());
+        Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n / left)
     }
 
     /// The beam of a state for its receptance. Next to a support high modes matter, and the mesh of the other answers is too coarse for
@@ -185,13 +204,13 @@ impl Rig<'_> {
         self.beam(state, &fine)
     }
 
-    /// Deflection at a place under a radial force (N) at this place, mm.
+    /// Deflection at a place under a radial force (N) at this place, mm, while the turning tool does not cut.
     ///
     /// # Errors
     /// As [`Rig::answers`].
     pub fn deflection_at_mm(&self, state: &State, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
         let beam = self.beam(state, &[at_mm]);
-        Ok(deflection(&beam, at_mm, force_n)?.abs())
+        Ok(deflection(&beam, at_mm, force_n)?.abs() / stiffness_left(self.pressed_standing(state).share()))
     }
 
     /// Self-weight deflection of the front face while the front is free, mm.

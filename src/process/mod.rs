@@ -4,12 +4,14 @@
 
 #[expect(clippy::indexing_slicing, reason = "nodes of a beam made here, and hot")]
 pub mod answers;
+pub mod axial;
 pub mod checks;
 pub mod features;
 pub mod forces;
 pub mod moment;
 #[expect(clippy::indexing_slicing, reason = "a step names a task by its index in the same list")]
 pub mod pace;
+pub mod pressed;
 pub mod profile;
 pub mod quote;
 #[expect(clippy::indexing_slicing, reason = "slices are looked up by where their own list is parted, and it is hot")]
@@ -29,6 +31,7 @@ pub mod timing;
 pub mod tool;
 #[expect(clippy::indexing_slicing, reason = "rooms are walked by index where one fills another")]
 pub mod tooling;
+pub mod twist;
 
 pub use answers::{Answers, Posed};
 pub use rig::Rig;

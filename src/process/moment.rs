@@ -1,6 +1,7 @@
 //! All values of one moment, as the command `at` prints them.
 
 use super::checks::{self, Finding, View, chatter, free_ratio, whip};
+use super::pressed::stiffness_left;
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::state::{Guide, State};
@@ -70,8 +71,9 @@ pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Ve
     let beam = rig.beam(state, &[]);
     let factor = beam.factor()?;
     let (sag, cut) = (beam.sag(&factor), beam.under_force(&factor, beam.node(state.turned_mm), net_radial_force_n));
+    let left = stiffness_left(rig.pressed(state).share());
     let bent = beam.x_mm.iter().zip(sag.iter().zip(&cut));
-    Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0]), cut_um: um(c[0]) }).collect())
+    Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0] / left), cut_um: um(c[0] / left) }).collect())
 }
 
 /// The moment of that state, out of several, in which a check has the largest utilisation; none if there are no states.

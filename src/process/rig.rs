@@ -1,5 +1,6 @@
 //! A job on its machine with one counter-spindle collet: the data that all states need, computed once.
 
+use super::pressed::Feed;
 use super::profile::Profile;
 use super::state::{Counter, Guide, State};
 use super::supports;
@@ -7,6 +8,7 @@ use super::tool::BackTask;
 use crate::job::{Collet, Holding, Job};
 use crate::mechanics::beam::{Beam, Elastic, MERGE_MM, Spring};
 use crate::mechanics::cutting::{Edge, Resistance};
+use std::sync::OnceLock;
 
 /// Number of equal parts into which the unsupported span is divided: its stiffness is computed at their ends at least.
 pub const SPAN_POINTS: usize = 40;
@@ -32,6 +34,8 @@ pub struct Rig<'a> {
     pub profile: Profile,
     /// Work on the rear end, after part-off.
     pub back: Vec<BackTask>,
+    /// Axial forces of the segments, worked out when first asked for.
+    pub feeds: OnceLock<Vec<Feed>>,
 }
 
 impl<'a> Rig<'a> {
@@ -53,6 +57,7 @@ impl<'a> Rig<'a> {
             },
             profile: Profile::new(&job.shaft),
             back: Vec::new(),
+            feeds: OnceLock::new(),
         };
         rig.back = rig.back_tasks();
         rig
@@ -119,6 +124,18 @@ impl<'a> Rig<'a> {
     pub fn springs(&self, state: &State) -> Vec<Spring> {
         let face = self.guide_face_mm(state);
         supports::springs(&self.job.machine, self.hold_mm(), face, state.guide, state.counter)
+    }
+
+    /// Radial springs of a closed counter-spindle collet with its nose at a place.
+    pub fn grip_springs(&self, nose_mm: f64) -> [Spring; 2] {
+        let stiffness = self.job.machine.counter_spindle.as_ref().map_or(0.0, |c| c.stiffness_n_per_um);
+        supports::both_ends(nose_mm - self.hold_mm(), nose_mm, stiffness)
+    }
+
+    /// Whether a run-out of the collet matters: it is known, and a section limits its own.
+    pub fn wants_run_out(&self) -> bool {
+        self.collet.is_some_and(|c| c.run_out_mm.is_some())
+            && self.job.shaft.sections.iter().any(|s| s.run_out_mm.is_some())
     }
 
     /// Rear end of the beam of a state, mm.

@@ -8,10 +8,11 @@
 //! Source: static condensation, Guyan, AIAA J. 3 (1965) (from memory). Done on `K - σM` instead of `K` it is exact for vibration too.
 
 use super::checks::span_stiffness;
+use super::pressed::stiffness_left;
 use super::rig::Rig;
 use super::state::{Counter, Guide, State};
 use crate::mechanics::banded::{BlockTri, Mat2, Sym2};
-use crate::mechanics::beam::Beam;
+use crate::mechanics::beam::{Beam, Spring};
 use crate::units::n_per_um;
 use std::sync::{Arc, OnceLock};
 
@@ -28,6 +29,8 @@ struct InsideAtRest {
     /// For each node: self-weight deflection with the nose held still, and the deflection for a unit deflection and a unit slope of the
     /// nose.
     nodes: Vec<[f64; 3]>,
+    /// Load on the nose when the collet moves sideways by 1 mm; none where nothing asks for it.
+    moved: Option<[f64; 2]>,
 }
 
 /// The parts of the beam in front of the bush face.
@@ -38,6 +41,9 @@ pub struct Front {
     tool: usize,
     gripped: bool,
     spanned: bool,
+    /// Share of its critical load that presses the bar in front of the bush face, and the load on the bar behind it, N.
+    pressed: f64,
+    behind_n: f64,
     rest: OnceLock<Option<FrontAtRest>>,
 }
 
@@ -48,6 +54,8 @@ struct FrontAtRest {
     nodes: Vec<Node>,
     /// Self-weight deflection and slope of the first node with the bush face held still, and its motion for unit motions of the bush face.
     first: ([f64; 2], Mat2),
+    /// When the collet moves sideways by 1 mm: motion of the tool with the bush face held still, and load on the bush face.
+    moved: Option<(f64, [f64; 2])>,
 }
 
 /// A node of the span.
@@ -65,6 +73,8 @@ pub struct Rear {
     mass: BlockTri,
     condensed: Sym2,
     load: [f64; 2],
+    /// Axial load at which the bar between bush and headstock buckles, N.
+    critical_n: f64,
 }
 
 /// The answers that do not depend on the speed.
@@ -80,6 +90,8 @@ pub struct AtRest {
     pub bore_sag_mm: f64,
     /// Flexibility at the tool, mm/N.
     pub tool_mm_per_n: f64,
+    /// Part of a sideways motion of the grip that arrives at the tool; 0 where nothing asks for it.
+    pub tool_follows: f64,
 }
 
 impl Rear {
@@ -92,7 +104,8 @@ impl Rear {
         condensed.reduce(&mut weight);
         let last = weight[weight.len() - 1];
         let condensed = condensed.last().mirrored();
-        Some(Rear { condensed, load: [last[0], -last[1]], stiffness: beam.stiffness, mass: beam.mass })
+        let critical_n = rig.critical_behind_n(headstock_mm);
+        Some(Rear { condensed, load: [last[0], -last[1]], stiffness: beam.stiffness, mass: beam.mass, critical_n })
     }
 }
 
@@ -100,20 +113,28 @@ impl Inside {
     /// The part in front of the nose of a closed or an open collet; none if the counter-spindle is away.
     pub fn new(rig: &Rig<'_>, counter: Counter) -> Option<Arc<Inside>> {
         let beam = rig.inside_beam(counter)?;
-        let rest = InsideAtRest::of(&beam);
+        let moves = counter.grip_mm().filter(|_| rig.wants_run_out());
+        let rest = InsideAtRest::of(&beam, moves.map(|nose_mm| rig.grip_springs(nose_mm)));
         Some(Arc::new(Inside { beam, rest }))
     }
 }
 
 impl InsideAtRest {
-    fn of(beam: &Beam) -> Option<InsideAtRest> {
+    /// `moves`: the springs of a collet whose sideways motion is asked for.
+    fn of(beam: &Beam, moves: Option<[Spring; 2]>) -> Option<InsideAtRest> {
         let condensed = beam.stiffness.condense()?;
         let mut weight = beam.weight.clone();
         condensed.reduce(&mut weight);
         let load = *weight.last()?;
         condensed.solve_held(&mut weight);
         let nodes = weight.iter().zip(condensed.follow()).map(|(w, t)| [w[0], t[0], t[1]]).collect();
-        Some(InsideAtRest { condensed: condensed.last(), load, nodes })
+        let moved = moves.and_then(|springs| {
+            let mut push = vec![[0.0; 2]; beam.x_mm.len()];
+            springs.iter().for_each(|s| push[beam.node(s.at_mm)][0] += s.n_per_mm);
+            condensed.reduce(&mut push);
+            push.last().copied()
+        });
+        Some(InsideAtRest { condensed: condensed.last(), load, nodes, moved })
     }
 
     /// Largest self-weight deflection when the nose has the given deflection and slope, mm.
@@ -133,7 +154,10 @@ impl Front {
     pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Arc<Inside>>) -> Front {
         // In front of the bush face the place of the headstock does not matter.
         let beam = rig.span_beam(&State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } });
+        let (pressed, behind_n) = rig.pressed_in_front(turned_mm, counter, true);
         Front {
+            pressed: pressed.share(),
+            behind_n,
             tool: beam.node(turned_mm),
             gripped: counter.grip_mm().is_some(),
             spanned: span_stiffness::applies(rig, counter),
@@ -141,6 +165,11 @@ impl Front {
             inside,
             beam,
         }
+    }
+
+    /// Part of its stiffness that the bar keeps under its axial load.
+    fn left(&self, rear: &Rear) -> f64 {
+        stiffness_left(self.pressed.max(self.behind_n / rear.critical_n))
     }
 
     /// Number of nodes of the span: a measure of the memory it takes.
@@ -165,6 +194,14 @@ impl Front {
         let last = self.beam.x_mm.len() - 1;
         let load = weight[last];
         condensed.solve_held(&mut weight);
+        let moved = self.inside.as_ref().and_then(|i| i.rest.as_ref()?.moved).map(|nose| {
+            let mut push = vec![[0.0; 2]; last + 1];
+            push[0] = nose;
+            condensed.reduce(&mut push);
+            let load = push[last];
+            condensed.solve_held(&mut push);
+            (push[self.tool][0], load)
+        });
         let from = if self.spanned { 0 } else { self.tool };
         let flexibility = condensed.inverse_diagonal_held(from);
         let follow = condensed.follow();
@@ -178,6 +215,7 @@ impl Front {
             load,
             nodes: (0..=last).map(node).collect(),
             first: (weight[0], follow[0]),
+            moved,
         })
     }
 
@@ -186,12 +224,17 @@ impl Front {
         let Some(rest) = self.rest() else { return vec![None; rears.len()] };
         let answer = |rear: &&Rear| {
             let (face, moved) = rest.face(rear)?;
+            let left = self.left(rear);
             let flexibility = |node: &Node| {
                 let pushed = face.times(node.follows);
                 node.held_mm_per_n + node.follows[0] * pushed[0] + node.follows[1] * pushed[1]
             };
             let tool_mm_per_n = flexibility(&rest.nodes[self.tool]);
             let softest = if self.spanned { rest.nodes.iter().map(flexibility).fold(0.0, f64::max) } else { 0.0 };
+            let tool_follows = rest.moved.map_or(0.0, |(held, load)| {
+                let (tool, face) = (&rest.nodes[self.tool], face.times(load));
+                held + tool.follows[0] * face[0] + tool.follows[1] * face[1]
+            });
             let bore_sag_mm = match self.inside.as_ref().and_then(|i| i.rest.as_ref()) {
                 Some(inside) if self.gripped => {
                     let (own, t) = rest.first;
@@ -203,11 +246,12 @@ impl Front {
                 _ => 0.0,
             };
             Some(AtRest {
-                stiffness_n_per_um: n_per_um(1.0 / tool_mm_per_n),
-                span_n_per_um: n_per_um(1.0 / softest),
-                sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max),
-                bore_sag_mm,
-                tool_mm_per_n,
+                stiffness_n_per_um: n_per_um(left / tool_mm_per_n),
+                span_n_per_um: n_per_um(left / softest),
+                sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max) / left,
+                bore_sag_mm: bore_sag_mm / left,
+                tool_mm_per_n: tool_mm_per_n / left,
+                tool_follows,
             })
         };
         rears.iter().map(answer).collect()
@@ -227,11 +271,14 @@ impl Front {
 
     /// Whether the lowest natural frequency lies above an angular frequency (rad/s), for each of several rear parts.
     pub fn swings_above(&self, omega: f64, rears: &[&Rear]) -> Vec<bool> {
-        let shift = omega * omega;
-        let Some(left) = self.condensed_above(shift) else { return vec![false; rears.len()] };
+        let whole = omega * omega;
+        // An axial load only raises the shift, so what fails here fails with it too.
+        let Some(common) = self.condensed_above(whole) else { return vec![false; rears.len()] };
         let above = |rear: &&Rear| {
+            let shift = whole / self.left(rear);
+            let front = if shift > whole { self.condensed_above(shift) } else { Some(common) };
             let right = rear.stiffness.condense_above(&rear.mass, shift);
-            right.is_some_and(|right| left.plus(right.mirrored()).is_positive())
+            front.zip(right).is_some_and(|(front, right)| front.plus(right.mirrored()).is_positive())
         };
         rears.iter().map(above).collect()
     }
@@ -260,7 +307,8 @@ impl Front {
     /// through one point on each side of the root is zero below the root, and the line through two points below the root is zero above
     /// it. Together they narrow the bracket about as fast as Newton's method. Derived here.
     pub fn lowest_rad_per_s(&self, rear: &Rear, [low, high]: [f64; 2], share: f64) -> f64 {
-        let pivot = |shift: f64| self.last_pivot(shift, rear);
+        let left = self.left(rear);
+        let pivot = |shift: f64| self.last_pivot(shift / left, rear);
         let share = 2.0 * share;
         let [low, high] = [low * low, high * high];
         let mut bracket =

@@ -61,7 +61,7 @@ impl Rig<'_> {
         let mut laws = Laws([None; BY_SPEED]);
         let asked = CHECKS.iter().filter_map(|check| match check.find {
             Find::BySpeed(law) => Some(law(self, state, answers).map(|law| (check.name, law))),
-            Find::AtRest(_) | Find::AtEvent(_) => None,
+            Find::AtRest(_) | Find::AtEvent(_) | Find::Both(..) => None,
         });
         laws.0.iter_mut().zip(asked).for_each(|(slot, law)| *slot = law);
         laws

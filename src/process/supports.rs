@@ -14,6 +14,12 @@ pub fn elastic(material: &Material) -> Elastic {
     }
 }
 
+/// The springs of a support with a length: half of its stiffness (N/µm) at each end, mm.
+pub fn both_ends(front_mm: f64, rear_mm: f64, n_per_um: f64) -> [Spring; 2] {
+    let n_per_mm = n_per_mm(0.5 * n_per_um);
+    [Spring { at_mm: front_mm, n_per_mm }, Spring { at_mm: rear_mm, n_per_mm }]
+}
+
 /// Radial springs of the machine. Places are measured from the front face, mm.
 ///
 /// A support with a length has half of its stiffness at each end (derived here): together they resist a shift as one spring would,
@@ -24,11 +30,7 @@ pub fn elastic(material: &Material) -> Elastic {
 /// - `face_mm`: place of the first support behind the tool, the bush face or the headstock's nose.
 pub fn springs(machine: &Machine, hold_mm: f64, face_mm: f64, guide: Guide, counter: Counter) -> Vec<Spring> {
     let mut springs = Vec::with_capacity(8);
-    let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| {
-        let n_per_mm = n_per_mm(0.5 * k_n_per_um);
-        list.push(Spring { at_mm: a, n_per_mm });
-        list.push(Spring { at_mm: b, n_per_mm });
-    };
+    let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| list.extend(both_ends(a, b, k_n_per_um));
     if let Some(spindle) = &machine.counter_spindle {
         if let Counter::Holds { nose_mm } = counter {
             pair(&mut springs, nose_mm - hold_mm, nose_mm, spindle.stiffness_n_per_um);

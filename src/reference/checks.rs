@@ -23,9 +23,12 @@ pub(super) fn table() -> Table {
     Table { title: String::new(), heads: heads.to_vec(), rows: rows.collect() }
 }
 
-/// The limit of a check: the one among the changes that may make it pass which is a key of `limits`.
+/// The limit of a check: the one among the changes that may make it pass which is a key of `limits` or of a section.
 fn limit(check: &Check) -> Option<&'static Field> {
-    let is = |field: &&Field| field.path.strip_prefix("limits.").is_some_and(|key| check.lifted_by.contains(&key));
+    let is = |field: &&Field| {
+        let key = field.path.strip_prefix("limits.").or(field.path.strip_prefix("shaft.").filter(|k| k.contains('.')));
+        key.is_some_and(|key| check.lifted_by.contains(&key))
+    };
     fields::ALL.iter().find(is)
 }
 
@@ -43,6 +46,7 @@ fn made(check: &Check) -> &'static str {
         Find::AtRest(_) => lang::text("help-check-at-rest"),
         Find::BySpeed(_) => lang::text("help-check-by-speed"),
         Find::AtEvent(_) => lang::text("help-check-at-event"),
+        Find::Both(..) => lang::text("help-check-at-both"),
     }
 }
 
@@ -60,6 +64,8 @@ mod tests {
         assert_eq!(key("whirl"), Some("limits.whirl_ratio"));
         assert_eq!(key("bore"), Some("limits.bore_clearance"));
         assert_eq!(key("push"), Some("limits.torque_margin"));
+        assert_eq!(key("whip"), Some("limits.whip"));
+        assert_eq!(key("run_out"), Some("shaft.sections.run_out"));
         assert_eq!(key("back"), Some("limits.tolerance_share"));
     }
 }

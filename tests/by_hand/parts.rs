@@ -22,7 +22,7 @@ fn long_on(tools: &str, supports: &str) -> Job {
 }
 
 #[track_caller]
-fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
+pub(super) fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
     let state = State { turned_mm, counter, guide: Guide::Bush { headstock_mm } };
     let whole = rig.answers(&state).expect("held");
     let (rear, other) = (Rear::new(rig, headstock_mm).expect("held"), Rear::new(rig, 300.0).expect("held"));
@@ -32,6 +32,7 @@ fn agree(rig: &Rig<'_>, turned_mm: f64, counter: Counter, headstock_mm: f64) {
     let at_rest = at_rest.expect("held");
     same(at_rest.stiffness_n_per_um, whole.stiffness_n_per_um, 0.0);
     same(at_rest.tool_mm_per_n, whole.tool_mm_per_n, 0.0);
+    same(at_rest.tool_follows, whole.tool_follows, 0.0);
     same(at_rest.sag_mm, whole.sag_mm, 0.0);
     same(at_rest.bore_sag_mm, whole.bore_sag_mm, 1e-3 * whole.sag_mm);
     assert_eq!(Front::new(rig, turned_mm, counter).at_rest(&[&rear])[0], Some(at_rest));

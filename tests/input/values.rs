@@ -54,7 +54,8 @@ fn what_is_left_out_gets_its_default() {
     assert_eq!(m.bush.as_ref().map(|b| b.engagement_min_mm), Some(10.0));
     assert_eq!((m.shared_stop_saving_s, m.segment_overhead_s, m.bar_end_mm, m.facing_mm), (0.0, 1.2, 20.0, 0.5));
     assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![10.0], 3.0, 8.0));
-    assert_eq!(m.counter_spindle.as_ref().map(|c| c.friction), Some(0.15));
+    assert_eq!(m.counter_spindle.as_ref().map(|c| (c.friction, c.axial_load_n)), Some((0.15, 0.0)));
+    assert_eq!(l.buckling_share, 0.2);
     assert!(
         job.notes
             .iter()
@@ -76,7 +77,7 @@ shaft:
   revision: C
   straightness: 0.1
   material: C45
-  sections: [{length: 60, diameter: 12}]
+  sections: [{length: 60, diameter: 12, run_out: 0.02}]
   back_work: [{name: face, radial_force: 20, torque: 0.4, time_s: 3, tolerance: 0.05}]
 stock: {diameter: 16, tolerance: h9, bar_length: 2500}
 machine:
@@ -86,7 +87,9 @@ machine:
   headstock: {nearest: 50, stroke: 200, hold: 30, stiffness: 90, max_rpm: 10001, regrip_s: 4}
   counter_spindle:
     {nearest: 20, farthest: 300, bore: 23, bore_depth: 500, stiffness: 60, max_rpm: 10002, hand_over_s: 5, friction: 0.2,
-     sleeve: {pitch: 110, stiffness: 6}, collets: [{name: a, range: [11.6, 12.1], hold: 18, passes: 12.4, clamp_force: 6000}]}
+     axial_load: -150, torsional_stiffness: 4000, phase_error: 0.2,
+     sleeve: {pitch: 110, stiffness: 6},
+     collets: [{name: a, range: [11.6, 12.1], hold: 18, passes: 12.4, clamp_force: 6000, run_out: 0.015}]}
   shared_stop_saving_s: 2
   cross_tool_reach: [11, 24]
   segment_overhead_s: 1.1
@@ -97,13 +100,14 @@ cutting: {tools: opposed, vc: 131, feed: 0.09, nose_radius: 0.2, approach_angle:
           speed_floor: 0.5, lag: 0.8, unbalance: 0.15, in_plane_share: 0.6}
 holding: no_bush
 limits: {stiffness_min: 2, whirl_ratio: 0.6, whip: 0.08, sag: 0.04, release: 0.2, tolerance_share: 0.3, drill: 0.03,
-         damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6}
+         damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6, buckling_share: 0.15}
 planning: {station_pitch: 4}
 objective: fewest_hand_overs
 rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
 ");
     let s = &job.shaft;
     assert_eq!((s.drawing.as_deref(), s.revision.as_deref(), s.bow_mm_per_m), (Some("FR-7"), Some("C"), 0.1));
+    assert_eq!(s.sections[0].run_out_mm, Some(0.02));
     let w = &s.back_work[0];
     assert_eq!((w.radial_force_n, w.torque_nm, w.time_s, w.tolerance_mm), (20.0, 0.4, 3.0, 0.05));
     assert_eq!(job.stock.bar_length_mm, 2500.0);
@@ -121,10 +125,12 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     let c = m.counter_spindle.as_ref().expect("counter-spindle");
     assert_eq!((c.nearest_mm, c.farthest_mm, c.bore_mm, c.bore_depth_mm), (20.0, 300.0, 23.0, 500.0));
     assert_eq!((c.stiffness_n_per_um, c.max_rpm, c.hand_over_s, c.friction), (60.0, 10_002.0, 5.0, 0.2));
+    assert_eq!((c.torsional_n_m_per_rad, c.phase_error_deg), (Some(4000.0), 0.2));
+    assert_eq!((c.axial_load_n, job.limits.buckling_share), (-150.0, 0.15));
     assert_eq!(c.sleeve.as_ref().map(|s| (s.pitch_mm, s.stiffness_n_per_um)), Some((110.0, 6.0)));
     let k = &c.collets[0];
     assert_eq!((k.name.as_str(), k.smallest_mm, k.largest_mm), ("a", 11.6, 12.1));
-    assert_eq!((k.hold_mm, k.passes_mm, k.clamp_force_n), (18.0, 12.4, 6000.0));
+    assert_eq!((k.hold_mm, k.passes_mm, k.clamp_force_n, k.run_out_mm), (18.0, 12.4, 6000.0, Some(0.015)));
     assert_eq!((m.shared_stop_saving_s, m.segment_overhead_s, m.bar_end_mm, m.facing_mm), (2.0, 1.1, 15.0, 0.3));
     assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![11.0, 24.0], 2.0, 6.0));
     let c = &job.cutting;

@@ -25,6 +25,8 @@ finding-drill = the tool bends the bar by { $demand }, at most { $limit } is all
 finding-release = the bar sags by { $demand } when the counter-spindle collet opens, at most { $limit } is allowed
 finding-torque = the torque is { $demand }, the collet holds at most { $limit }
 finding-push = the load is { $demand }, the collet holds at most { $limit }
+finding-buckling = the bar is pressed along its axis with { $demand }, at most { $limit } is allowed so that it does not buckle
+finding-run-out = the run-out of the collet gives the surface in cut a run-out of { $demand }, at most { $limit } is allowed
 finding-back = the bending of the rear end changes the diameter by { $demand }, at most { $limit } is allowed
 
 ## Where a check fails: one clause before the colon, what the check found after it
@@ -37,9 +39,11 @@ reason-along-cut = along the cut that ends at { $end } mm: { $finding }
 reason-under-tool = during { $work }, at a turned length of { $turned } mm: { $finding }
 reason-fed-on = with the bar fed out to { $turned } mm for { $work }: { $finding }
 reason-last-grip-torque = last grip, at part-off or during work on the rear end: { $finding } (torque_margin { $margin } is included)
+reason-last-grip-torque-share = last grip, at part-off or during work on the rear end: { $finding } (torque_margin { $margin } is included; by the twist of the bar alone { $percent } % of the part-off torque would go to this grip; give torsional_stiffness to count that)
 reason-last-grip-push = last grip, during work on the rear end: { $finding } (torque_margin { $margin } is included)
 reason-last-grip-back = last grip, during work on the rear end: { $finding }
 reason-front-work = headstock collet, during work on the front end ({ $work }): { $finding } (torque_margin { $margin } is included)
+reason-front-work-presses = during work on the front end: { $finding }
 
 ## Why there is no plan
 
@@ -129,6 +133,10 @@ change-collet = get a collet for { $diameter } mm (holding length { $hold } mm, 
 change-collet-opens = get a collet for { $diameter } mm that opens to { $opens } mm, so that the larger front passes (holding length { $hold } mm, clamping force { $force } N)
 change-bar = use a bar of { $diameter } mm
 change-limit = relax the limit { $limit } to { $value } (if the part and the machine allow it)
+change-collet-run-out = use counter-spindle collets with a run-out of at most { $mm } mm
+change-section-run-out = allow { $times } times the run-out of the sections (if the drawing office agrees)
+change-shorter-stroke = let the headstock use only { $stroke } mm of its stroke and re-grip more often
+change-axial-load = let the counter-spindle keep an axial force of only { $force } N on the shaft
 change-stroke = use a machine with a headstock stroke of { $stroke } mm
 change-bush-max-bar = use a machine with a guide bush for { $bar } mm
 change-headstock-clamp-force = use a headstock collet with a clamping force of { $force } N (if the bar allows it)

@@ -221,13 +221,14 @@ export class Form {
     const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], placeholder: say('page-section-finish-short'),
       said: (v) => (v === 'true' ? say('page-section-finish-yes') : v === 'false' ? say('page-section-finish-no') : v),
       label: say('page-section-finish', { number }), title: say('page-section-finish-title') });
-    const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'interrupt', 'grip', 'kind', 'finish_pass'];
+    const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'run_out', 'interrupt', 'grip', 'kind', 'finish_pass'];
     return this.row(file, list, index,
       h('div', { class: 'line one' }, h('span', { class: 'n' }, String(number)),
         this.control(file, way('name'), { label: say('page-section-name', { number }), placeholder: say('page-section', { number }) }), kinds, size,
         this.control(file, way('length'), { number: true, label: say('page-section-length', { number }) })),
       h('div', { class: 'line two' }, this.control(file, way('tolerance'), { label: say('page-section-tolerance', { number }), placeholder: say('page-section-tolerance-short') }),
-        this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }), stop, grip, finish, h('span'),
+        this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }),
+        this.control(file, way('run_out'), { number: true, label: say('page-section-run-out', { number }), placeholder: say('page-section-run-out-short') }), stop, grip, finish, h('span'),
         this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
       this.messages(file, ...keys.map(way)));
   }
@@ -354,7 +355,7 @@ export class Form {
   collets(file, base) {
     const list = [...base, 'counter_spindle', 'collets'];
     const collets = valueAt(this.state[file], list)?.entries ?? [];
-    const keys = ['name', 'range', 'hold', 'passes', 'clamp_force'];
+    const keys = ['name', 'range', 'hold', 'passes', 'clamp_force', 'run_out'];
     const rows = collets.map((_, index) => {
       const ways = keys.map((key) => [...list, index, key]);
       return this.row(file, list, index, h('div', { class: 'line collet' },
@@ -362,7 +363,8 @@ export class Form {
         this.tools(file, list, index, null)), this.messages(file, ...ways));
     });
     const heads = h('div', { class: 'line collet heads', 'aria-hidden': 'true' },
-      ...[say('page-head-name'), say('page-collet-range'), say('page-collet-hold'), say('page-collet-passes'), say('page-collet-force')].map((t) => h('span', {}, t)));
+      ...[say('page-head-name'), say('page-collet-range'), say('page-collet-hold'), say('page-collet-passes'), say('page-collet-force'),
+        say('page-collet-run-out')].map((t) => h('span', {}, t)));
     const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
       item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, say('page-add', { what: say('page-collet') }));
     return h('fieldset', {}, h('legend', {}, say('page-collets')), heads, rows, this.messages(file, list),

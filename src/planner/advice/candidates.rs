@@ -17,6 +17,11 @@ const SAFE_TIMES: f64 = 5.0;
 /// A limit for the quality of the part is relaxed to at most this many times its value.
 const PART_TIMES: f64 = 25.0;
 
+/// The stroke that the headstock uses is shortened to no less than this share.
+const LEAST_STROKE: f64 = 0.1;
+/// The least stroke that a file may give, mm.
+const LEAST_STROKE_MM: f64 = 5.0;
+
 /// All changes worth trying for a job.
 pub fn all(job: &Job) -> Vec<Candidate> {
     let mut list = wishes(job);
@@ -83,6 +88,29 @@ fn settings(job: &Job) -> Vec<Candidate> {
             j.holding = holding;
         }));
     }
+    let stroke_mm = job.machine.headstock.stroke_mm;
+    list.push(number(
+        "shorter_stroke",
+        Ease::Setting,
+        (stroke_mm, (LEAST_STROKE * stroke_mm).max(LEAST_STROKE_MM)),
+        5.0,
+        |s| say!("change-shorter-stroke", stroke = format!("{s:.0}")),
+        |j, s| j.machine.headstock.stroke_mm = s,
+    ));
+    if let Some(axial_n) = job.machine.counter_spindle.as_ref().map(|c| c.axial_load_n).filter(|n| *n < 0.0) {
+        list.push(number(
+            "axial_load",
+            Ease::Setting,
+            (axial_n, 0.0),
+            round_step(-0.02 * axial_n),
+            |n| say!("change-axial-load", force = format!("{n:.0}")),
+            |j, n| {
+                if let Some(c) = &mut j.machine.counter_spindle {
+                    c.axial_load_n = n;
+                }
+            },
+        ));
+    }
     if job.cutting.tools == Tools::Single {
         let says = say!("change-opposed");
         list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
@@ -116,6 +144,16 @@ fn leaves(job: &Job) -> Vec<Candidate> {
                 j.shaft.sections[i].grip = true;
             }));
         }
+    }
+    if job.shaft.sections.iter().any(|s| s.run_out_mm.is_some()) {
+        list.push(number(
+            "sections.run_out",
+            Ease::Leave,
+            (1.0, PART_TIMES),
+            0.5,
+            |times| say!("change-section-run-out", times = format!("{times:.1}")),
+            |j, times| j.shaft.sections.iter_mut().filter_map(|s| s.run_out_mm.as_mut()).for_each(|r| *r *= times),
+        ));
     }
     list.push(number(
         "straightness",
@@ -154,6 +192,7 @@ fn tooling(job: &Job) -> Vec<Candidate> {
                 hold_mm,
                 passes_mm: opens,
                 clamp_force_n,
+                run_out_mm: like.and_then(|c| c.run_out_mm),
             };
             let (diameter, hold, force) = (d.to_string(), hold_mm.to_string(), clamp_force_n.to_string());
             let says = if passes > d + 1e-9 {
@@ -170,6 +209,19 @@ fn tooling(job: &Job) -> Vec<Candidate> {
             }));
         }
     }
+    let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
+    let worst_mm = collets.filter_map(|c| c.run_out_mm).fold(0.0, f64::max);
+    list.push(number(
+        "collet_run_out",
+        Ease::Tooling,
+        (worst_mm, 0.1 * worst_mm),
+        0.001,
+        |mm| say!("change-collet-run-out", mm = format!("{mm:.3}")),
+        |j, mm| {
+            let collets = j.machine.counter_spindle.iter_mut().flat_map(|c| &mut c.collets);
+            collets.filter_map(|c| c.run_out_mm.as_mut()).for_each(|r| *r = r.min(mm));
+        },
+    ));
     let largest = job.shaft.sections.iter().map(crate::job::Section::largest_mm).fold(0.0, f64::max);
     list.push(number(
         "bar",
@@ -206,6 +258,9 @@ fn limits(job: &Job) -> Vec<Candidate> {
         eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
         eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
         eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),
+        eased("buckling_share", l.buckling_share, (2.0 * l.buckling_share).min(0.9), "", |j, v| {
+            j.limits.buckling_share = v;
+        }),
     ];
     let free = |ratio: f64| eased("free_ratio", ratio, PART_TIMES * ratio, "", |j, v| j.limits.free_ratio = Some(v));
     list.extend(l.free_ratio.map(free));

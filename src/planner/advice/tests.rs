@@ -113,8 +113,10 @@ fn known() -> BTreeSet<String> {
         job.limits.free_ratio = Some(10.0);
         job.machine.headstock.clamp_force_n = Some(10_000.0);
         let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
-        (counter.sleeve, counter.bore_depth_mm) = (None, 100.0);
-        counter.collets = vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, ..counter.collets[0].clone() }];
+        (counter.sleeve, counter.bore_depth_mm, counter.axial_load_n) = (None, 100.0, -500.0);
+        counter.collets =
+            vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, run_out_mm: Some(0.02), ..counter.collets[0].clone() }];
+        job.shaft.sections[0].run_out_mm = Some(0.02);
         names.extend(candidates::all(&job).into_iter().map(|c| c.name));
     }
     names

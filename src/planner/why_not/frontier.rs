@@ -35,7 +35,7 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
 }
 
 /// What no plan can change: a tool without a place, or work on the front end that pushes harder than the headstock
-/// holds.
+/// holds or the bar stands.
 pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked> {
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
@@ -60,6 +60,10 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
         }
         let text = say!("tools-no-place", missing = lists::semicolons(&reasons));
         return Some(Blocked::found(0.0, "tool_places", text, 0));
+    }
+    if let Some(pressed) = checks::buckling::front(rig).filter(|f| !f.passes()) {
+        let text = say!("reason-front-work-presses", finding = pressed.told());
+        return Some(Blocked::found(0.0, checks::buckling::NAME, text, 0));
     }
     let push = checks::push::front(rig).filter(|f| !f.passes())?;
     let work = checks::push::heaviest_in_front(rig).map_or(String::new(), |(task, _)| task.text);
@@ -131,9 +135,15 @@ pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<check
 /// What the last grip does not hold, in words.
 pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
-        checks::back::NAME => say!("reason-last-grip-back", finding = found.told()),
+        checks::back::NAME | checks::buckling::NAME => say!("reason-last-grip-back", finding = found.told()),
         checks::push::NAME => say!("reason-last-grip-push", finding = found.told(), margin = margin(rig)),
-        _ => say!("reason-last-grip-torque", finding = found.told(), margin = margin(rig)),
+        _ => match rig.share_untold(found.at_mm) {
+            Some(share) => {
+                let percent = format!("{:.0}", 100.0 * share);
+                say!("reason-last-grip-torque-share", finding = found.told(), margin = margin(rig), percent = percent)
+            }
+            None => say!("reason-last-grip-torque", finding = found.told(), margin = margin(rig)),
+        },
     }
 }
 

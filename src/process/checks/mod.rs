@@ -5,6 +5,7 @@
 
 pub mod back;
 pub mod bore;
+pub mod buckling;
 pub mod chatter;
 pub mod cut;
 pub mod drill;
@@ -12,6 +13,7 @@ pub mod free_ratio;
 pub mod pick_up;
 pub mod push;
 pub mod release;
+pub mod run_out;
 pub mod sag;
 pub mod span_stiffness;
 pub mod speed_law;
@@ -152,6 +154,8 @@ pub enum Find {
     BySpeed(fn(&Rig<'_>, &State, &Answers) -> Option<SpeedLaw>),
     /// At an event, for the state at this event; none if the check does not apply.
     AtEvent(fn(&Rig<'_>, &State, Event<'_>) -> Option<Result<Finding, Unheld>>),
+    /// At every moment as [`Find::AtRest`], and at an event as [`Find::AtEvent`].
+    Both(fn(&View<'_>) -> Option<Finding>, fn(&Rig<'_>, &State, Event<'_>) -> Option<Result<Finding, Unheld>>),
 }
 
 /// The words for a finding.
@@ -189,7 +193,7 @@ pub struct Check {
 }
 
 /// The checks of every moment of a stage, in the order in which they are printed.
-pub const CHECKS: [Check; 9] = [
+pub const CHECKS: [Check; 11] = [
     stiffness::CHECK,
     span_stiffness::CHECK,
     free_ratio::CHECK,
@@ -199,9 +203,11 @@ pub const CHECKS: [Check; 9] = [
     bore::CHECK,
     cut::CHECK,
     chatter::CHECK,
+    buckling::CHECK,
+    run_out::CHECK,
 ];
 
-/// The checks of events between cuts.
+/// The checks of events between cuts only.
 pub const EVENTS: [Check; 6] = [drill::CHECK, pick_up::CHECK, release::CHECK, torque::CHECK, push::CHECK, back::CHECK];
 
 /// Number of checks that depend on the speed.
@@ -218,7 +224,7 @@ impl Check {
     /// The finding at a moment; none if the check does not apply.
     pub fn at(&self, view: &View<'_>) -> Option<Finding> {
         match self.find {
-            Find::AtRest(find) => find(view),
+            Find::AtRest(find) | Find::Both(find, _) => find(view),
             Find::BySpeed(law) => {
                 let law = law(view.rig, view.state, view.answers)?;
                 let demand = law.demand(view.rpm, view.answers.critical_rpm);
@@ -277,8 +283,8 @@ pub type AtEvent = std::vec::IntoIter<Result<Finding, Unheld>>;
 
 /// The findings at an event, for the state at this event. An error means that the supports do not hold the bar or the part.
 pub fn at_event(rig: &Rig<'_>, state: &State, event: Event<'_>) -> AtEvent {
-    let found = EVENTS.iter().filter_map(|c| match c.find {
-        Find::AtEvent(find) => find(rig, state, event),
+    let found = EVENTS.iter().chain(&CHECKS).filter_map(|c| match c.find {
+        Find::AtEvent(find) | Find::Both(_, find) => find(rig, state, event),
         Find::AtRest(_) | Find::BySpeed(_) => None,
     });
     found.collect::<Vec<_>>().into_iter()

@@ -1,12 +1,13 @@
 //! `push`: axial force and torque of work on an end, compared with the friction of the grip that holds the bar or the part.
 //!
 //! Thrust `F` and torque `T` of a drill act together, so the friction force on the held diameter `d` is `√(F² + (2T/d)²)` (derived
-//! here). On the rear end the last grip holds the part. On the front end the headstock's collet holds the bar; if the machine file does
+//! here). On the rear end the last grip holds the part; it also carries an axial force that the counter-spindle keeps, together with the
+//! torque of part-off. On the front end the headstock's collet holds the bar; if the machine file does
 //! not give its clamping force, there is no check.
 
 use super::super::features::Task;
 use super::super::rig::Rig;
-use super::{Check, Event, Find, Finding, Says};
+use super::{Check, Event, Find, Finding, Says, torque};
 use crate::lang;
 use crate::say;
 
@@ -33,12 +34,15 @@ fn carried_n(axial_n: f64, torque_nm: f64, diameter_mm: f64) -> f64 {
     axial_n.hypot(2000.0 * torque_nm / diameter_mm)
 }
 
-/// The finding for the rear end and a grip with its nose at `nose_mm` on a diameter of `held_mm`; none if no work has an axial force.
+/// The finding for the rear end and a grip with its nose at `nose_mm` on a diameter of `held_mm`; none if nothing has an axial force.
 pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let works = rig.back.iter().map(|b| &b.work).filter(|w| w.axial_force_n > 0.0);
     let loads = works.map(|w| carried_n(w.axial_force_n, w.torque_nm, held_mm));
-    let most = loads.max_by(f64::total_cmp)?;
+    // A force that the counter-spindle keeps on the shaft acts at part-off too.
+    let kept = (counter.axial_load_n != 0.0)
+        .then(|| carried_n(counter.axial_load_n, torque::part_off_on_nm(rig, nose_mm), held_mm));
+    let most = loads.chain(kept).max_by(f64::total_cmp)?;
     let holds = counter.friction * collet.clamp_force_n;
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, nose_mm))
 }

@@ -1,5 +1,8 @@
 //! `torque`: torque of part-off and of work on the rear end, compared with the friction of the last grip. The headstock drives all
 //! other cuts.
+//!
+//! At part-off both spindles hold the bar. Without a torsional stiffness of the counter-spindle the last grip carries the whole torque.
+//! With it, both sides share the torque by their stiffness (`process::twist`). Work after part-off is never shared.
 
 use super::super::rig::Rig;
 use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
@@ -11,13 +14,23 @@ use crate::say;
 pub const NAME: &str = "torque";
 const UNIT: &str = "N·m";
 
-/// Largest torque on the last grip, N·m: part-off with its force at the bar's radius, or the heaviest work on the rear end.
-pub fn demand_nm(rig: &Rig<'_>) -> f64 {
+/// Torque of part-off with its force at the bar's radius, N·m.
+pub fn part_off_nm(rig: &Rig<'_>) -> f64 {
     let job = rig.job;
     let feed = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
     let force_n = rig.resistance.specific_n_per_mm2(feed) * feed * job.machine.part_off.width_mm;
-    let part_off = force_n * job.stock.diameter_mm / 2.0 / 1000.0;
-    rig.back.iter().map(|b| b.work.torque_nm).fold(part_off, f64::max)
+    force_n * job.stock.diameter_mm / 2.0 / 1000.0
+}
+
+/// Torque of part-off on a grip with its nose at `nose_mm`, N·m: all of it, or the share of the grip.
+pub fn part_off_on_nm(rig: &Rig<'_>, nose_mm: f64) -> f64 {
+    let whole = part_off_nm(rig);
+    rig.shared_nm(nose_mm, whole).unwrap_or(whole)
+}
+
+/// Largest torque on a last grip with its nose at `nose_mm`, N·m: part-off, or the heaviest work on the rear end.
+pub fn demand_nm(rig: &Rig<'_>, nose_mm: f64) -> f64 {
+    rig.back.iter().map(|b| b.work.torque_nm).fold(part_off_on_nm(rig, nose_mm), f64::max)
 }
 
 /// The check.
@@ -37,6 +50,6 @@ pub const CHECK: Check = Check {
 pub fn find(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let holds_nm = counter.friction * collet.clamp_force_n * held_mm / 2.0 / 1000.0;
-    let demand = demand_nm(rig) * rig.job.limits.torque_margin;
+    let demand = demand_nm(rig, nose_mm) * rig.job.limits.torque_margin;
     Some(Finding::at_most(NAME, UNIT, demand, holds_nm, nose_mm))
 }
