@@ -9,6 +9,12 @@ use std::f64::consts::PI;
 
 #[path = "by_hand/axial.rs"]
 mod axial;
+#[path = "by_hand/bar_feed.rs"]
+mod bar_feed;
+#[path = "by_hand/bush.rs"]
+mod bush;
+#[path = "by_hand/falls.rs"]
+mod falls;
 #[path = "by_hand/front.rs"]
 mod front;
 #[path = "by_hand/limits.rs"]

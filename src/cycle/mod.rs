@@ -192,13 +192,11 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
             What::PartOff => {
                 row.stops(|_| true);
                 row.changes(&step, last);
-                row.push(
-                    row.side(last),
-                    "part_off",
-                    say!("timeline-part-off"),
-                    Some(last),
-                    (0.0, machine.part_off.time_s),
-                );
+                let text = match plan.tray_mm() {
+                    Some(_) => say!("timeline-part-off-falls"),
+                    None => say!("timeline-part-off"),
+                };
+                row.push(row.side(last), "part_off", text, Some(last), (0.0, machine.part_off.time_s));
             }
         }
     }
@@ -214,7 +212,8 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
         tool = Some(&task.tool);
         row.push(side, "back_work", task.work.name.clone(), None, (0.0, task.work.time_s));
     }
-    if let Some(counter) = &machine.counter_spindle {
+    // A part that falls is not unloaded.
+    if let (Some(counter), Some(_)) = (&machine.counter_spindle, rig.collet) {
         row.push(side, "unload", say!("timeline-unload"), None, (0.0, counter.unload_s));
     }
     Works { all: row.all, pace, changes: row.changed }

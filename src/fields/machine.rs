@@ -180,6 +180,14 @@ pub const COLLET_RUN_OUT: Field = required(
     0.0,
     2.0,
 );
+/// Highest speed of the bar feeder.
+pub const BAR_FEED_MAX_RPM: Field = required(
+    "machine.bar_feed.max_rpm",
+    "highest speed at which the bar feeder may turn the bar behind the headstock",
+    "rev/min",
+    10.0,
+    100_000.0,
+);
 /// Saving of a shared stop.
 pub const SHARED_STOP_SAVING_S: Field = optional(
     "machine.shared_stop_saving_s",
@@ -212,6 +220,25 @@ pub const PART_OFF_WIDTH: Field =
     optional("machine.part_off.width", "width of the part-off tool", "mm", 0.1, 20.0, 3.0);
 /// Part-off time.
 pub const PART_OFF_TIME_S: Field = optional("machine.part_off.time_s", "time for part-off", "s", 0.0, 600.0, 8.0);
+/// Length and largest diameter up to which a part may fall on a machine with a counter-spindle whose file does not say it, mm: in steel
+/// less than 50 g. Common practice, no source.
+pub const TRAY_BY_DEFAULT_MM: [f64; 2] = [30.0, 16.0];
+/// Longest part that falls.
+pub const TRAY_MAX_LENGTH: Field = required(
+    "machine.part_off.tray.max_length",
+    "length up to which a part may fall into the tray; 0: no part falls",
+    "mm",
+    0.0,
+    1000.0,
+);
+/// Thickest part that falls.
+pub const TRAY_MAX_DIAMETER: Field = required(
+    "machine.part_off.tray.max_diameter",
+    "largest diameter up to which a part may fall into the tray",
+    "mm",
+    0.0,
+    200.0,
+);
 /// Bar end.
 pub const BAR_END: Field =
     optional("machine.bar_end", "length of the bar end that no collet can grip", "mm", 0.0, 1000.0, 20.0);

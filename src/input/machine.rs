@@ -7,14 +7,17 @@ use super::reader::{Map, Reader};
 use super::tools;
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
-use crate::job::{BackPlace, Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+use crate::job::{
+    BackPlace, Bush, BushKind, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray,
+};
 use crate::say;
 
-const KEYS: [&str; 15] = [
+const KEYS: [&str; 16] = [
     "name",
     "bush",
     "no_bush",
     "headstock",
+    "bar_feed",
     "counter_spindle",
     "shared_stop_saving_s",
     "cross_tool_reach",
@@ -30,6 +33,9 @@ const KEYS: [&str; 15] = [
 
 const BACK_PLACES: [(&str, BackPlace); 2] = [("in_line", BackPlace::InLine), ("aside", BackPlace::Aside)];
 
+const BUSH_KINDS: [(&str, Option<BushKind>); 2] =
+    [("fixed", Some(BushKind::Fixed)), ("following", Some(BushKind::Following))];
+
 /// Part of the land that must stay on raw bar if the machine file does not say, as a share. Common practice, no source.
 const ENGAGEMENT_SHARE: f64 = 0.5;
 
@@ -42,6 +48,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
     let headstock = r
         .required(&map, "headstock", "the keys nearest, stroke, hold, stiffness, max_rpm, regrip_s with their values")
         .and_then(|node| headstock(r, node));
+    let bar_feed = part(r, &map, "bar_feed", bar_feed);
     let counter_spindle = part(r, &map, "counter_spindle", counter_spindle);
     let saving = r.number_or(&map, &fields::SHARED_STOP_SAVING_S, None);
     let reach = reach(r, &map);
@@ -58,6 +65,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
         bush: bush?,
         no_bush: no_bush?,
         headstock: headstock?,
+        bar_feed_max_rpm: bar_feed?,
         counter_spindle: counter_spindle?,
         shared_stop_saving_s: saving?,
         cross_tool_reach_mm: reach?,
@@ -88,12 +96,13 @@ fn part<T>(
 }
 
 fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
-    let map = r.map(node, &["max_bar", "land", "gap", "stiffness", "engagement_min"])?;
+    let map = r.map(node, &["max_bar", "land", "gap", "stiffness", "engagement_min", "kind"])?;
     let max_bar = r.number(&map, &fields::BUSH_MAX_BAR);
     let land = r.number(&map, &fields::BUSH_LAND);
     let gap = r.number(&map, &fields::BUSH_GAP);
     let stiffness = r.number(&map, &fields::BUSH_STIFFNESS);
     let engagement = r.number_or(&map, &fields::ENGAGEMENT_MIN, land.map(|land| ENGAGEMENT_SHARE * land));
+    let kind = r.choice(&map, "kind", &BUSH_KINDS, Some(None));
     let (land_mm, engagement_min_mm) = (land?, engagement?);
     if engagement_min_mm > land_mm {
         let diag = Diag::new(say!("bush-engagement", engagement = engagement_min_mm.to_string()))
@@ -101,7 +110,8 @@ fn bush(r: &mut Reader, node: &Spanned<Node>) -> Option<Bush> {
         r.complain(&map.place("engagement_min"), diag);
         return None;
     }
-    Some(Bush { max_bar_mm: max_bar?, land_mm, gap_mm: gap?, stiffness_n_per_um: stiffness?, engagement_min_mm })
+    let (max_bar_mm, gap_mm, stiffness_n_per_um) = (max_bar?, gap?, stiffness?);
+    Some(Bush { max_bar_mm, land_mm, gap_mm, stiffness_n_per_um, engagement_min_mm, kind: kind? })
 }
 
 fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
@@ -133,6 +143,12 @@ fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
         clamp_force_n: clamp?,
         friction: friction?,
     })
+}
+
+/// The highest speed of the bar feeder, rev/min.
+fn bar_feed(r: &mut Reader, node: &Spanned<Node>) -> Option<f64> {
+    let map = r.map(node, &["max_rpm"])?;
+    r.number(&map, &fields::BAR_FEED_MAX_RPM)
 }
 
 fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
@@ -283,12 +299,21 @@ fn reach(r: &mut Reader, map: &Map) -> Option<Vec<f64>> {
 
 fn part_off(r: &mut Reader, map: &Map) -> Option<PartOff> {
     let Some(node) = r.optional(map, "part_off")? else {
-        return Some(PartOff { width_mm: fields::PART_OFF_WIDTH.default?, time_s: fields::PART_OFF_TIME_S.default? });
+        let (width_mm, time_s) = (fields::PART_OFF_WIDTH.default?, fields::PART_OFF_TIME_S.default?);
+        return Some(PartOff { width_mm, time_s, tray: None });
     };
-    let map = r.map(node, &["width", "time_s"])?;
+    let map = r.map(node, &["width", "time_s", "tray"])?;
     let width = r.number_or(&map, &fields::PART_OFF_WIDTH, None);
     let time = r.number_or(&map, &fields::PART_OFF_TIME_S, None);
-    Some(PartOff { width_mm: width?, time_s: time? })
+    let tray = part(r, &map, "tray", tray);
+    Some(PartOff { width_mm: width?, time_s: time?, tray: tray? })
+}
+
+fn tray(r: &mut Reader, node: &Spanned<Node>) -> Option<Tray> {
+    let map = r.map(node, &["max_length", "max_diameter"])?;
+    let length = r.number(&map, &fields::TRAY_MAX_LENGTH);
+    let diameter = r.number(&map, &fields::TRAY_MAX_DIAMETER);
+    Some(Tray::new(length?, diameter?))
 }
 
 /// Checks what must hold between the parts of the machine.

@@ -1,6 +1,8 @@
 //! The lathe: what guides, holds and drives the bar, and how long its motions take.
 
+use super::SAME_MM;
 use super::tooling::{BackPlace, ToolPlaces};
+use crate::fields::TRAY_BY_DEFAULT_MM;
 
 /// A sliding-head lathe.
 #[derive(Debug, Clone, PartialEq)]
@@ -14,6 +16,8 @@ pub struct Machine {
     pub no_bush: Option<NoBush>,
     /// Headstock.
     pub headstock: Headstock,
+    /// Highest speed at which the bar feeder may turn the bar behind the headstock, rev/min, if it is given.
+    pub bar_feed_max_rpm: Option<f64>,
     /// Counter-spindle, if it has one.
     pub counter_spindle: Option<CounterSpindle>,
     /// Time saved if a hand-over and a re-grip share one stop, s.
@@ -49,6 +53,18 @@ impl Machine {
         self.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s)
     }
 
+    /// Highest speed of the headstock with the bar behind it, rev/min: its own, or that of the bar feeder where that is lower. Feeders
+    /// for bars of 3.7 m (12 ft) turn small bar at up to 10,000 rev/min and 38 mm bar at 5,000 (trade articles).
+    pub fn headstock_rpm(&self) -> f64 {
+        self.bar_feed_max_rpm.map_or(self.headstock.max_rpm, |feeder| feeder.min(self.headstock.max_rpm))
+    }
+
+    /// The largest part that may fall: that of the file, or with a counter-spindle the default. None: there is no counter-spindle and
+    /// the file does not say it, so any part falls.
+    pub fn tray(&self) -> Option<Tray> {
+        self.part_off.tray.or_else(|| self.counter_spindle.as_ref().map(|_| Tray::BY_DEFAULT))
+    }
+
     /// The collet with a name. Names are unique.
     pub fn collet(&self, name: &str) -> Option<&Collet> {
         self.counter_spindle.as_ref()?.collets.iter().find(|c| c.name == name)
@@ -69,6 +85,27 @@ pub struct Bush {
     pub stiffness_n_per_um: f64,
     /// Length of the land that must stay on raw bar at a pull-back, mm.
     pub engagement_min_mm: f64,
+    /// Whether it stands still or turns with the bar, if that is given.
+    pub kind: Option<BushKind>,
+}
+
+/// Whether a guide bush stands still or turns with the bar.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum BushKind {
+    /// It stands still, and the bar turns inside it.
+    Fixed,
+    /// It turns with the bar.
+    Following,
+}
+
+impl BushKind {
+    /// The word in the machine file and in the plan.
+    pub fn key(self) -> &'static str {
+        match self {
+            BushKind::Fixed => "fixed",
+            BushKind::Following => "following",
+        }
+    }
 }
 
 /// Work without the guide bush.
@@ -191,4 +228,52 @@ pub struct PartOff {
     pub width_mm: f64,
     /// Time in s.
     pub time_s: f64,
+    /// The tray for parts that fall, if it is given.
+    pub tray: Option<Tray>,
+}
+
+/// The largest part that may be cut off with its front free and fall into the tray.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Tray {
+    /// Longest part, mm.
+    pub max_length_mm: f64,
+    /// Largest diameter of a part, mm.
+    pub max_diameter_mm: f64,
+}
+
+impl Tray {
+    /// A tray for parts up to a length and a diameter, mm.
+    pub const fn new(max_length_mm: f64, max_diameter_mm: f64) -> Tray {
+        Tray { max_length_mm, max_diameter_mm }
+    }
+
+    /// What may fall on a machine with a counter-spindle whose file does not say it. Common practice, no source.
+    pub const BY_DEFAULT: Tray = Tray::new(TRAY_BY_DEFAULT_MM[0], TRAY_BY_DEFAULT_MM[1]);
+
+    /// Whether a part of this length and largest diameter may fall.
+    pub fn takes(&self, length_mm: f64, diameter_mm: f64) -> bool {
+        length_mm <= self.max_length_mm + SAME_MM && diameter_mm <= self.max_diameter_mm + SAME_MM
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Tray;
+
+    #[test]
+    fn a_part_may_fall_up_to_both_bounds_of_a_tray() {
+        let tray = Tray::new(30.0, 16.0);
+        assert!(tray.takes(30.0, 16.0) && tray.takes(3.0, 1.0));
+        assert!(!tray.takes(30.01, 1.0) && !tray.takes(3.0, 16.01));
+        assert!(!Tray::new(0.0, 16.0).takes(0.01, 1.0));
+    }
+
+    /// 30 mm of 16 mm steel of 7.85 t/m3 are 47 g: `pi/4 d2 l rho`.
+    #[test]
+    fn what_falls_by_default_is_light() {
+        let Tray { max_length_mm: l, max_diameter_mm: d } = Tray::BY_DEFAULT;
+        let kg = std::f64::consts::PI / 4.0 * d * d * l * 7.85e-6;
+        assert!((kg - 0.04735).abs() < 1e-4, "{kg}");
+    }
 }

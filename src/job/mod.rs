@@ -24,7 +24,7 @@ mod wishes;
 
 pub use cutting::{Cutting, Holding, Tools};
 pub use limits::{Limits, Objective, Planning, Rates, Scatter};
-pub use machine::{Bush, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve};
+pub use machine::{Bush, BushKind, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
 pub use materials::Material;
 pub use order::Order;
 pub use shaft::{
@@ -78,6 +78,12 @@ impl Job {
     /// Turned length at which the part is parted off: length of the shaft plus part-off width, in mm.
     pub fn parted_at_mm(&self) -> f64 {
         self.shaft.length_mm() + self.machine.part_off.width_mm
+    }
+
+    /// Whether length and largest diameter of the part allow it to fall at part-off.
+    pub fn small_enough_to_fall(&self) -> bool {
+        let (length_mm, diameter_mm) = (self.shaft.length_mm(), self.shaft.largest_mm());
+        self.machine.tray().is_none_or(|tray| tray.takes(length_mm, diameter_mm))
     }
 
     /// Length of bar that the headstock can no longer push through: its nearest place, its hold and the bar end, mm.

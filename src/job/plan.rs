@@ -7,12 +7,14 @@
 mod at_stop;
 mod cautions;
 mod outline;
+mod part_off;
 mod scatter;
 mod time;
 
 pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
+pub use part_off::PartOff;
 pub use scatter::{Broken, ScatterReport, ScatterStage};
 
 use super::SAME_MM;
@@ -66,6 +68,9 @@ pub struct Plan {
     pub segments: Vec<Segment>,
     /// Speed at part-off, rev/min. None: there is no plan.
     pub part_off_rpm: Option<f64>,
+    /// Where the part goes at part-off. None: there is no plan.
+    #[serde(default)]
+    pub part_off: Option<PartOff>,
     /// Features with the moment at which each is made.
     pub features: Vec<FeatureMoment>,
     /// Witness lines that stops leave on surfaces. Lines at shoulders and grooves are left out.
@@ -248,7 +253,7 @@ pub struct Segment {
     pub stage: usize,
     /// Time of the piece.
     pub time_s: f64,
-    /// The check that made the speed lower. None: the speed is not reduced.
+    /// The check that made the speed lower, or `bar_feed`: the bar feeder turns the bar no faster. None: neither did.
     pub slowed_by: Option<String>,
     /// Speed without the reduction, rev/min. None: the speed is not reduced.
     #[serde(default)]

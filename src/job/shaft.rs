@@ -31,6 +31,11 @@ impl Shaft {
         self.sections.last().map_or(0.0, |s| s.to_mm)
     }
 
+    /// Largest diameter of the finished part, mm.
+    pub fn largest_mm(&self) -> f64 {
+        self.sections.iter().map(Section::largest_mm).fold(0.0, f64::max)
+    }
+
     /// Index of the section that contains `s`. A shoulder belongs to the section in front of it. `s <= 0` gives the
     /// first section, and `s` beyond the end gives the last.
     pub fn section_at(&self, s_mm: f64) -> usize {

@@ -32,6 +32,7 @@ use crate::job::plan::Plan;
 use advice::tries::Help;
 use advice::{changes, dropped, pairs};
 pub use places::lessons::Lessons;
+use plan::notes;
 use solve::{Answer, Effort};
 use why_not::shortfall;
 
@@ -52,7 +53,7 @@ pub enum Advice {
 pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {
-            let notes = solve::notes(job, &plan);
+            let notes = notes::notes(job, &plan);
             Ok(Plan { notes, ..*plan })
         }
         Answer::Blocked(blocked) => {

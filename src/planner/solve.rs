@@ -3,7 +3,7 @@
 
 use crate::defect::Defect;
 use crate::job::plan::{Optimality, Plan};
-use crate::job::{Collet, FeatureKind, Holding, Job, Objective, SectionKind};
+use crate::job::{Collet, Holding, Job, Objective};
 use crate::planner::places::grips::{self, lands};
 use crate::planner::places::ground::Ground;
 use crate::planner::places::lessons::Lessons;
@@ -23,7 +23,7 @@ use crate::planner::why_not::farthest;
 use crate::planner::why_not::{frontier, wished};
 use crate::process::Rig;
 use crate::process::features::Task;
-use crate::process::segments::{DEFAULT_FEED_MM, Segment};
+use crate::process::segments::Segment;
 use crate::say;
 
 /// Largest distance of the states that decide whether a draft holds, mm.
@@ -129,21 +129,27 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
     }
 }
 
+/// What may hold the front: each collet of the counter-spindle, or nothing up to part-off (none) where there is no
+/// counter-spindle or where the part may fall.
+pub fn ways_to_hold(job: &Job) -> Vec<Option<&Collet>> {
+    let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets).map(Some);
+    let falls = job.machine.counter_spindle.is_none() || Rig::new(job, None).falls();
+    falls.then_some(None).into_iter().chain(collets).collect()
+}
+
 /// The best plan with the station pitch of the job.
 fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defect> {
     if let Some(blocked) = frontier::bar_does_not_fit(job) {
         return Ok(Answer::Blocked(blocked));
     }
-    let collets: Vec<Option<&Collet>> = match &job.machine.counter_spindle {
-        Some(c) => c.collets.iter().map(Some).collect(),
-        None => vec![None],
-    };
     let mut found: Vec<Candidate<'_>> = Vec::new();
     let mut blocked: Option<Blocked> = None;
     let mut others: Vec<Blocked> = Vec::new();
-    for collet in collets {
+    for collet in ways_to_hold(job) {
         match try_collet(job, collet, effort, lessons, Beat::of(&found))? {
             Ok(more) => found.extend(more),
+            // The free front comes no farther without a collet than with one, and the collet has more to tell.
+            Err(_) if collet.is_none() && job.machine.counter_spindle.is_some() => {}
             Err(b) => {
                 others.push(b.clone());
                 if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {
@@ -445,72 +451,4 @@ fn finish(job: &Job, found: Candidate<'_>, effort: Effort) -> Result<Plan, Defec
     let gap = ((total - found.least_s) / total).max(0.0);
     let gap = if gap < 1e-9 { 0.0 } else { gap };
     Ok(assemble::plan(&ground, &best.0, &best.1, Optimality { gap, ..found.optimality }))
-}
-
-/// Notes on what the planner assumed or lowered.
-pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
-    let mut notes = job.notes.clone();
-    if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
-        notes.push(say!("note-whirled"));
-    }
-    notes.extend(unusual_threads(job));
-    notes.extend(slow_cutting(job, plan));
-    let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
-    for (i, section) in job.shaft.sections.iter().enumerate() {
-        let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
-        if let (Some(s), Some(_), Some(ra)) = (lowered, job.cutting.feed_mm, section.ra_um) {
-            notes.push(say!(
-                "note-feed-lowered",
-                section = section.label(i),
-                given = given.to_string(),
-                feed = format!("{:.3}", s.feed_mm),
-                ra = ra.to_string()
-            ));
-        }
-    }
-    notes
-}
-
-/// Cutting speeds that were lowered below the usual range of the material: the lowest one, with its place.
-fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
-    let (low, high) = job.shaft.material.vc_m_per_min?;
-    let turned = plan.segments.iter().filter(|s| s.full_rpm.is_some() && s.work == "turn");
-    // The bar in front of the last travel carries the speed, as for the planned one.
-    let cut = |s: &crate::job::plan::Segment| {
-        let before_mm = s.diameter_mm + 2.0 * s.depths_mm.last().copied().unwrap_or(0.0);
-        std::f64::consts::PI * before_mm * s.rpm / 1000.0
-    };
-    let slowest = turned.min_by(|a, b| cut(a).total_cmp(&cut(b))).filter(|s| cut(s) < low)?;
-    let section = job.shaft.sections.get(slowest.section - 1)?.label(slowest.section - 1);
-    let speed = format!("{:.0}", cut(slowest));
-    let (low, high) = (low.to_string(), high.to_string());
-    Some(say!(
-        "note-slow-cutting",
-        section = section,
-        speed = speed,
-        low = low,
-        high = high,
-        material = job.shaft.material.name
-    ))
-}
-
-/// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.
-fn unusual_threads(job: &Job) -> Vec<String> {
-    let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
-        SectionKind::Thread(t) => Some(t),
-        _ => None,
-    });
-    let tapped = job.shaft.features.iter().filter_map(|f| match &f.kind {
-        FeatureKind::TappedHole { thread, .. } => Some(thread),
-        _ => None,
-    });
-    let mut notes: Vec<String> = Vec::new();
-    // The table of pitches ends at 60 mm.
-    for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
-        let note = say!("note-unusual-pitch", thread = thread.designation, pitch = thread.pitch_mm.to_string());
-        if !notes.contains(&note) {
-            notes.push(note);
-        }
-    }
-    notes
 }

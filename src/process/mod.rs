@@ -6,6 +6,7 @@
 pub mod answers;
 pub mod axial;
 pub mod checks;
+pub mod fall;
 pub mod features;
 pub mod forces;
 pub mod moment;

@@ -74,7 +74,8 @@ impl Rig<'_> {
     /// The pace of the job.
     pub fn pace(&self) -> Pace {
         let machine = &self.job.machine;
-        let counter = machine.counter_spindle.as_ref();
+        // A part that falls is not unloaded by the counter-spindle.
+        let counter = machine.counter_spindle.as_ref().filter(|_| self.collet.is_some());
         let tools: Vec<&Tool> = self.back.iter().map(|b| &b.tool).collect();
         let changes = changes_around(&tools) as f64;
         let work = self.back_work_s() + changes * machine.tool_change_s;

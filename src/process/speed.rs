@@ -8,6 +8,9 @@ use super::segments::{Segment, Work};
 use super::state::State;
 use crate::units::spindle_rpm;
 
+/// Stands in place of a check where the bar feeder limits a speed.
+pub const BAR_FEED: &str = "bar_feed";
+
 /// Allowed speeds are computed for a critical speed lower by this share, because it may be a little lower between the states that
 /// are checked.
 pub const SLOWING_GUARD: f64 = 1e-4;
@@ -30,30 +33,48 @@ pub struct SpeedLimit {
 }
 
 impl Rig<'_> {
-    /// Highest speed of headstock and, when gripped, counter-spindle, rev/min.
+    /// Highest speed of headstock with bar feeder and, when gripped, counter-spindle, rev/min.
     pub fn machine_rpm(&self, gripped: bool) -> f64 {
         let machine = &self.job.machine;
         let counter = machine.counter_spindle.as_ref().filter(|_| gripped);
-        counter.map_or(machine.headstock.max_rpm, |c| c.max_rpm.min(machine.headstock.max_rpm))
+        counter.map_or(machine.headstock_rpm(), |c| c.max_rpm.min(machine.headstock_rpm()))
     }
 
-    /// Speed a travel asks for before checks lower it, rev/min.
-    pub fn wanted_rpm(&self, segment: &Segment, before_mm: f64, gripped: bool) -> f64 {
+    /// Speed that the cutting speed asks for in a travel, whatever the machine does, rev/min.
+    fn asked_rpm(&self, segment: &Segment, before_mm: f64) -> f64 {
         let turning = spindle_rpm(self.job.cutting.vc_m_per_min, before_mm);
-        let wanted = match segment.work {
+        match segment.work {
             Work::Whirl => {
                 let ring_rpm = turning / WHIRL_RING;
                 WHIRL_CHIP_MM * WHIRL_INSERTS * ring_rpm / (std::f64::consts::PI * before_mm)
             }
             _ => turning,
-        };
-        wanted.min(self.machine_rpm(gripped))
+        }
+    }
+
+    /// Speed a travel asks for before checks lower it, rev/min.
+    pub fn wanted_rpm(&self, segment: &Segment, before_mm: f64, gripped: bool) -> f64 {
+        self.asked_rpm(segment, before_mm).min(self.machine_rpm(gripped))
+    }
+
+    /// Whether the bar feeder lowers the speed of a segment's last travel: neither the cutting speed nor a spindle asks for so low a speed.
+    pub fn bar_feed_slows(&self, segment: &Segment, gripped: bool) -> bool {
+        let machine = &self.job.machine;
+        let Some(feeder_rpm) = machine.bar_feed_max_rpm else { return false };
+        let counter_rpm = machine.counter_spindle.as_ref().filter(|_| gripped).map_or(f64::INFINITY, |c| c.max_rpm);
+        let others =
+            self.asked_rpm(segment, self.last_before_mm(segment)).min(machine.headstock.max_rpm).min(counter_rpm);
+        feeder_rpm < others
+    }
+
+    /// Diameter before the last travel of a segment, mm.
+    fn last_before_mm(&self, segment: &Segment) -> f64 {
+        segment.travels.last().map_or(self.job.stock.diameter_mm, |t| t.before_mm)
     }
 
     /// The highest speed a segment asks for, rev/min: the speed of its last travel, where the bar is thinnest.
     pub fn segment_rpm(&self, segment: &Segment, gripped: bool) -> f64 {
-        let before = segment.travels.last().map_or(self.job.stock.diameter_mm, |t| t.before_mm);
-        self.wanted_rpm(segment, before, gripped)
+        self.wanted_rpm(segment, self.last_before_mm(segment), gripped)
     }
 
     /// Law and limit of each check that depends on the speed, in a state; none if the check does not apply.

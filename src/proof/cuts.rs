@@ -103,6 +103,14 @@ impl<'a> Case<'a> {
             };
             self.breach(number, "speed", text);
         }
+        if let Some(most) = self.rig.job.machine.bar_feed_max_rpm.filter(|most| rpm > most * (1.0 + 1e-9)) {
+            let (from, to, rpm) = (mm(from_mm), mm(to_mm), format!("{rpm:.0}"));
+            self.breach(
+                number,
+                "bar_feed",
+                say!("proof-bar-feed", from = from, to = to, rpm = rpm, most = most.to_string()),
+            );
+        }
         let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
         let step = (to_mm - from_mm) / steps;
         let inner = (0..steps as usize).map(|i| from_mm + step * (i as f64 + OFF_GRID));

@@ -1,7 +1,8 @@
 //! Proves where stages begin and end, where the headstock re-grips, and that the feed may stop there.
 
 use super::{Case, SAME_MM, mm};
-use crate::job::Holding;
+use crate::job::plan::PartOff;
+use crate::job::{Holding, Tray};
 use crate::say;
 
 impl Case<'_> {
@@ -23,9 +24,7 @@ impl Case<'_> {
         if (at - end).abs() > SAME_MM {
             self.breach(None, "order", say!("proof-end", end = mm(at), part_off = mm(end)));
         }
-        if job.machine.counter_spindle.is_some() && plan.stages.len() < 2 {
-            self.breach(None, "order", say!("part-off-not-held"));
-        }
+        self.part_off();
         self.regrips();
         let inner = plan.stages.iter().skip(1).map(|s| s.from_mm).chain(plan.headstock_regrips_mm.iter().copied());
         for t in inner.collect::<Vec<_>>() {
@@ -36,6 +35,41 @@ impl Case<'_> {
         let hand_overs: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
         if !same(&hand_overs, &plan.hand_overs_mm) {
             self.breach(None, "order", say!("proof-hand-overs-listed"));
+        }
+    }
+
+    /// Proves that a grip holds the part at part-off, or that the part may fall: its rear end needs no work, and no section is longer or
+    /// thicker than the tray takes. Proves that the plan tells it.
+    fn part_off(&mut self) {
+        let (plan, job) = (self.plan, self.rig.job);
+        let held = plan.stages.last().is_some_and(|s| s.grip.is_some());
+        let tray = match (&job.machine.part_off.tray, &job.machine.counter_spindle) {
+            (Some(tray), _) => Some(*tray),
+            (None, Some(_)) => Some(Tray::BY_DEFAULT),
+            (None, None) => None,
+        };
+        if let Some(told) = &plan.part_off {
+            let into = if held { PartOff::COUNTER_SPINDLE } else { PartOff::TRAY };
+            let bounds = tray.filter(|_| !held).map(|t| (t.max_length_mm, t.max_diameter_mm));
+            if told.into != into || told.falls_up_to_mm() != bounds {
+                self.breach(None, "part_off", say!("proof-part-off-told"));
+            }
+        }
+        let Some(tray) = tray.filter(|_| !held) else { return };
+        if !self.rig.back.is_empty() {
+            self.breach(None, "part_off", say!("proof-falls-rear-work"));
+        }
+        let length_mm: f64 = job.shaft.sections.iter().map(|s| s.to_mm - s.from_mm).sum();
+        let thickest_mm = job.shaft.sections.iter().map(|s| s.largest_mm()).fold(0.0, f64::max);
+        if length_mm > tray.max_length_mm + SAME_MM || thickest_mm > tray.max_diameter_mm + SAME_MM {
+            let text = say!(
+                "proof-too-large-to-fall",
+                length = mm(length_mm),
+                diameter = mm(thickest_mm),
+                most_length = tray.max_length_mm.to_string(),
+                most_diameter = tray.max_diameter_mm.to_string()
+            );
+            self.breach(None, "tray", text);
         }
     }
 

@@ -1,6 +1,7 @@
 //! What holds where a key is left out, if neither its default nor the schema says it.
 
 use crate::fields::ENGRAVING_DEPTH_MM;
+use crate::fields::TRAY_BY_DEFAULT_MM;
 use crate::fields::{STIFFNESS_PER_MM, WHIP_PER_MM};
 use crate::say;
 
@@ -57,12 +58,18 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "machine.name" => say!("left-out-machine-name"),
         "machine.bush" => say!("left-out-bush"),
         "machine.no_bush" => say!("left-out-no-bush"),
+        "machine.bush.kind" => say!("left-out-bush-kind"),
         "machine.bush.engagement_min" => say!("left-out-engagement"),
+        "machine.bar_feed" => say!("left-out-bar-feed"),
         "machine.counter_spindle" => say!("left-out-counter-spindle"),
         "machine.counter_spindle.sleeve" => say!("left-out-sleeve"),
         "machine.counter_spindle.back_work" => "`in_line`".to_owned(),
         "machine.counter_spindle.torsional_stiffness" => say!("left-out-torsional-stiffness"),
         "machine.headstock.clamp_force" => say!("left-out-clamp-force"),
+        "machine.part_off.tray" => {
+            let [length, diameter] = TRAY_BY_DEFAULT_MM.map(|mm| mm.to_string());
+            say!("left-out-tray", length = length, diameter = diameter)
+        }
         "machine.tools" => say!("left-out-tools"),
         "machine.tools.turret" => say!("left-out-turret"),
         "shaft.sections.finish_pass" | "machine.tools.opposed" => "`false`".to_owned(),

@@ -273,5 +273,8 @@ fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> Str
         (Some(_), _) => say!("limit-grip", grip = grip),
         (None, _) => say!("limit-free"),
     });
+    if plan.tray_mm().is_some() && plan.stages.last().is_some_and(|s| s.number == stage.number) {
+        limits.push(say!("limit-falls"));
+    }
     say!("limit-stage", stage = stage.number, limits = limits.join("; "))
 }

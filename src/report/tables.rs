@@ -415,6 +415,10 @@ pub fn how(plan: &Plan) -> Vec<(&'static str, String)> {
         (None, _) => say!("fact-collet-none"),
     };
     list.push((lang::text("fact-collet"), collet));
+    if let Some((length_mm, diameter_mm)) = plan.tray_mm() {
+        let (length, diameter) = (numbers::mm(length_mm), numbers::mm(diameter_mm));
+        list.push((lang::text("fact-part-off"), say!("fact-part-falls", length = length, diameter = diameter)));
+    }
     list
 }
 

@@ -33,6 +33,7 @@ pub fn key(key: &str) -> String {
         "counter_spindle" => lang::text("key-counter-spindle"),
         "counter_spindle_travel" => lang::text("key-counter-spindle-travel"),
         "part_off" => lang::text("key-part-off"),
+        "bar_feed" => lang::text("key-bar-feed"),
         "back_work" => lang::text("key-back-work"),
         "cross_driven" => lang::text("key-cross-driven"),
         "front_fixed" => lang::text("key-front-fixed"),

@@ -158,10 +158,15 @@ pub(super) fn machine() -> Value {
     let mut reaches = list(lang::text("schema-reaches"), number(reach), REACHES_MAX);
     reaches["minItems"] = json!(1);
     let turret = map(&at("tools.turret"), "the turret", vec![], &["stations"]);
+    let bush_kind = choice(lang::text("schema-bush-kind"), &["fixed", "following"]);
+    let tray = map(&at("part_off.tray"), lang::text("schema-tray"), vec![], &["max_length", "max_diameter"]);
     let opposed = flag("whether two turning tools can cut from opposite sides");
     let other = vec![
         ("name", text("name of the machine")),
-        ("bush", map(&at("bush"), "the guide bush", vec![], &["max_bar", "land", "gap", "stiffness"])),
+        (
+            "bush",
+            map(&at("bush"), "the guide bush", vec![("kind", bush_kind)], &["max_bar", "land", "gap", "stiffness"]),
+        ),
         ("no_bush", map(&at("no_bush"), lang::text("schema-no-bush"), vec![], &["max_bar", "collet_gap"])),
         (
             "headstock",
@@ -172,9 +177,10 @@ pub(super) fn machine() -> Value {
                 &["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s"],
             ),
         ),
+        ("bar_feed", map(&at("bar_feed"), lang::text("schema-bar-feed"), vec![], &["max_rpm"])),
         ("counter_spindle", counter_spindle()),
         ("cross_tool_reach", either(reach.what, vec![number(reach), reaches])),
-        ("part_off", map(&at("part_off"), "part-off", vec![], &[])),
+        ("part_off", map(&at("part_off"), "part-off", vec![("tray", tray)], &[])),
         ("tools", map(&at("tools"), "places for tools", vec![("opposed", opposed), ("turret", turret)], &[])),
     ];
     map("machine", "a sliding-head lathe", other, &["headstock"])

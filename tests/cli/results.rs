@@ -78,6 +78,11 @@ const PLAN: &str = "verdict text
     *segments[].threading.rpm number
     *segments[].threading.pitch_mm number
     part_off_rpm number?
+    part_off map?
+    *part_off.into text
+    *part_off.max_length_mm number?
+    *part_off.max_diameter_mm number?
+    *part_off.by_default flag
     features list
     *features[] map
     *features[].feature text
@@ -228,6 +233,7 @@ const PLAN: &str = "verdict text
     shaft map
     shaft.stock_diameter_mm number
     shaft.stock_label text
+    shaft.stock_tolerance_mm number?
     shaft.bar_length_mm number
     shaft.sections list
     shaft.sections[] map
@@ -255,6 +261,7 @@ const PLAN: &str = "verdict text
     layout map
     layout.gap_mm number
     layout.bush_land_mm number?
+    layout.bush_kind text?
     layout.headstock_nearest_mm number
     layout.headstock_farthest_mm number
     layout.headstock_hold_mm number

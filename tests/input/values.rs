@@ -82,7 +82,7 @@ shaft:
 stock: {diameter: 16, tolerance: h9, bar_length: 2500}
 machine:
   name: m
-  bush: {max_bar: 20, land: 21, gap: 1.5, stiffness: 80, engagement_min: 7}
+  bush: {max_bar: 20, land: 21, gap: 1.5, stiffness: 80, engagement_min: 7, kind: following}
   no_bush: {max_bar: 22, collet_gap: 9}
   headstock: {nearest: 50, stroke: 200, hold: 30, stiffness: 90, max_rpm: 10001, regrip_s: 4}
   counter_spindle:
@@ -93,7 +93,8 @@ machine:
   shared_stop_saving_s: 2
   cross_tool_reach: [11, 24]
   segment_overhead_s: 1.1
-  part_off: {width: 2, time_s: 6}
+  bar_feed: {max_rpm: 6500}
+  part_off: {width: 2, time_s: 6, tray: {max_length: 45, max_diameter: 12.5}}
   bar_end: 15
   facing: 0.3
 cutting: {tools: opposed, vc: 131, feed: 0.09, nose_radius: 0.2, approach_angle: 91, ap_max: 1.4, ap_finish: 0.3,
@@ -114,6 +115,7 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     assert_eq!(job.stock.tolerance.as_ref().map(|t| (t.lower_mm, t.upper_mm)), Some((-0.043, 0.0)));
     let m = &job.machine;
     let b = m.bush.as_ref().expect("bush");
+    assert_eq!(b.kind.map(|k| k.key()), Some("following"));
     assert_eq!(
         (b.max_bar_mm, b.land_mm, b.gap_mm, b.stiffness_n_per_um, b.engagement_min_mm),
         (20.0, 21.0, 1.5, 80.0, 7.0)
@@ -133,6 +135,8 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     assert_eq!((k.hold_mm, k.passes_mm, k.clamp_force_n, k.run_out_mm), (18.0, 12.4, 6000.0, Some(0.015)));
     assert_eq!((m.shared_stop_saving_s, m.segment_overhead_s, m.bar_end_mm, m.facing_mm), (2.0, 1.1, 15.0, 0.3));
     assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![11.0, 24.0], 2.0, 6.0));
+    assert_eq!(m.bar_feed_max_rpm, Some(6500.0));
+    assert_eq!(m.part_off.tray.map(|t| (t.max_length_mm, t.max_diameter_mm)), Some((45.0, 12.5)));
     let c = &job.cutting;
     assert_eq!((c.tools, c.vc_m_per_min, c.feed_mm, c.nose_radius_mm), (Tools::Opposed, 131.0, Some(0.09), 0.2));
     assert_eq!((c.approach_deg, c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (91.0, 1.4, 0.3, 0.5));

@@ -238,3 +238,24 @@ pub fn with(text: &str, key: &str, change: impl Fn(f64) -> f64) -> Option<String
     let value: f64 = text[from..to].parse().ok()?;
     Some(format!("{}{:.6}{}", &text[..from], change(value), &text[to..]))
 }
+
+/// A small job, every third a rich one, whose machine has a tray for parts up to some length and diameter about those of the part. Every
+/// fourth machine has no counter-spindle.
+pub fn tray_job(seed: u64) -> String {
+    let r = &mut Random::new(seed ^ 0x7ea1);
+    let text = if seed % 3 == 2 { rich_job(seed) } else { small_job(seed) };
+    let text = if seed % 4 == 2 { without_counter_spindle(&text) } else { text };
+    let (length, diameter) = (r.between(10.0, 160.0, 15), r.pick(&[4.0, 6.0, 9.0, 9.0, 9.0]));
+    with_tray(&text, length, diameter)
+}
+
+/// The text with a tray for parts up to a length and a diameter, mm.
+pub fn with_tray(text: &str, length: f64, diameter: f64) -> String {
+    text.replace(", time_s: 4}", &format!(", time_s: 4, tray: {{max_length: {length}, max_diameter: {diameter}}}}}"))
+}
+
+fn without_counter_spindle(text: &str) -> String {
+    let Some((before, rest)) = text.split_once("  counter_spindle:\n") else { return text.into() };
+    let after = rest.find("  shared_stop_saving_s").map_or("", |at| &rest[at..]);
+    format!("{before}{after}")
+}

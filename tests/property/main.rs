@@ -15,6 +15,7 @@ mod reasons;
 mod second_look;
 mod tampering;
 mod told;
+mod trays;
 mod wild;
 
 use proptest::test_runner::{Config, RngSeed};

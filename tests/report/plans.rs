@@ -37,6 +37,7 @@ fn layout() -> LayoutOutline {
     LayoutOutline {
         gap_mm: 1.5,
         bush_land_mm: Some(35.0),
+        bush_kind: None,
         headstock_nearest_mm: 60.0,
         headstock_farthest_mm: 380.0,
         headstock_hold_mm: 40.0,
@@ -258,6 +259,7 @@ pub fn sample_plan() -> Plan {
     groove.feed_mm = 0.048;
     let trace = trace(&stages, 0.18);
     let mut plan = Plan {
+        part_off: None,
         verdict: Verdict::Feasible,
         job: "feed roller shaft".into(),
         drawing: Some("LP-204-17".into()),
@@ -377,6 +379,7 @@ pub fn sample_plan() -> Plan {
         shaft: ShaftOutline {
             stock_diameter_mm: 25.0,
             stock_label: "Ø25 h8".into(),
+            stock_tolerance_mm: Some(0.033),
             bar_length_mm: 3000.0,
             sections,
             features: vec![

@@ -2,6 +2,8 @@
 //!
 //! General rules of safe turning, common practice, no source. The user's own risk assessment comes first.
 
+use super::super::SAME_MM;
+use super::super::iso286::it_width_mm;
 use super::{Plan, Verdict};
 use crate::lang::{self, lists};
 use crate::say;
@@ -10,6 +12,10 @@ use crate::say;
 const LONG_FREE_RATIO: f64 = 10.0;
 /// Places of lines named in one caution. The whole list is in the plan.
 const PLACES_NAMED: usize = 8;
+
+/// Coarsest tolerance grades of the bar for a bush that stands still and for one that turns with the bar; see [`bar_in_bush`].
+const FIXED_BUSH_GRADE: u32 = 7;
+const FOLLOWING_BUSH_GRADE: u32 = 9;
 
 /// The line under every printed result: who is responsible for it.
 pub fn estimate() -> &'static str {
@@ -35,11 +41,15 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
         list.push(say!("caution-counter-spindle"));
     }
     if feasible && plan.stages.last().is_some_and(|s| s.grip.is_none()) {
-        list.push(say!("caution-part-off-not-held"));
+        list.push(match plan.tray_mm() {
+            Some(_) => say!("caution-part-falls"),
+            None => say!("caution-part-off-not-held"),
+        });
     }
     if plan.layout.bush_land_mm.is_none() {
         list.push(say!("caution-no-bush"));
     }
+    list.extend(bar_in_bush(plan));
     if has(&["axial_hole", "tapped_hole", "hex_socket", "keyway"]) {
         list.push(say!("caution-bored"));
     } else if has(&["cross_hole", "keyseat"]) {
@@ -55,6 +65,39 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     list.extend(never_line(plan));
     list.push(say!("caution-chips"));
     list
+}
+
+/// A bar whose diameter varies more than its guide bush takes, or by an unknown amount.
+///
+/// A fixed bush needs a clearance of 0.005 to 0.015 mm on each side and ground bar of h6 or h7 (a manufacturer's article on bush and tool
+/// layout, 2020s). Drawn and turned bar is h9 to h12 (classes of EN 10278). A bush that turns with the bar takes bar up to about h9
+/// (common practice, no source). Bar beyond the tables of ISO 286 is not looked at.
+fn bar_in_bush(plan: &Plan) -> Option<String> {
+    plan.layout.bush_land_mm?;
+    let (fixed, grade) = match plan.layout.bush_kind.as_deref()? {
+        "fixed" => (true, FIXED_BUSH_GRADE),
+        "following" => (false, FOLLOWING_BUSH_GRADE),
+        _ => return None,
+    };
+    let most_mm = it_width_mm(grade, plan.shaft.stock_diameter_mm).ok()?;
+    let told = |mm: f64| format!("{:.3}", mm);
+    let most = told(most_mm);
+    let Some(width_mm) = plan.shaft.stock_tolerance_mm else {
+        return Some(if fixed {
+            say!("caution-fixed-bush-unknown", most = most)
+        } else {
+            say!("caution-following-bush-unknown", most = most)
+        });
+    };
+    if width_mm <= most_mm + SAME_MM {
+        return None;
+    }
+    let (bar, width, side) = (&plan.shaft.stock_label, told(width_mm), told(width_mm / 2.0));
+    Some(if fixed {
+        say!("caution-fixed-bush", bar = bar, width = width, side = side, most = most)
+    } else {
+        say!("caution-following-bush", bar = bar, width = width, most = most)
+    })
 }
 
 fn front_free(plan: &Plan) -> Option<String> {

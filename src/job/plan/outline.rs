@@ -11,6 +11,9 @@ pub struct ShaftOutline {
     pub stock_diameter_mm: f64,
     /// The bar in words.
     pub stock_label: String,
+    /// Width of the tolerance of the bar. None: it is not given.
+    #[serde(default)]
+    pub stock_tolerance_mm: Option<f64>,
     /// Length of the bar.
     pub bar_length_mm: f64,
     /// Sections from the front face.
@@ -77,6 +80,9 @@ pub struct LayoutOutline {
     pub gap_mm: f64,
     /// Length of the bush land. None: without a bush.
     pub bush_land_mm: Option<f64>,
+    /// `fixed`: the bush stands still; `following`: it turns with the bar. None: without a bush, or not given.
+    #[serde(default)]
+    pub bush_kind: Option<String>,
     /// Nearest place of the headstock's nose to the bush face.
     pub headstock_nearest_mm: f64,
     /// Farthest place of the headstock's nose.

@@ -147,7 +147,7 @@ export class Form {
     const title = told ? rangeOf(told) : field.title ?? '';
     const fallback = told?.default ?? null;
     const control = this.control(file, way, {
-      choice: field.choice ? (given ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
+      choice: field.choice ? (given || field.choice.includes('') ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
       placeholder: field.choice ? words(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
     });
     return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : field.text ? ' words' : ''}` },

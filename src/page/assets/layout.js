@@ -45,10 +45,12 @@ export const VARIED = [['length', say('page-vary-length'), say('page-varied-leng
 /** @type {Group[]} */
 export const MACHINE = [
   { title: say('page-group-machine'), at: [], fields: [{ key: 'name', text: true, full: true }] },
-  { title: say('page-group-bush'), at: ['bush'], fields: numbers('max_bar', 'land', 'gap', 'stiffness', 'engagement_min') },
+  { title: say('page-group-bush'), at: ['bush'], fields: [...numbers('max_bar', 'land', 'gap', 'stiffness', 'engagement_min'),
+    { key: 'kind', choice: ['', 'fixed', 'following'], title: say('page-bush-kind-title') }] },
   { title: say('page-group-no-bush'), at: ['no_bush'], fields: numbers('max_bar', 'collet_gap') },
   { title: say('page-group-headstock'), at: ['headstock'], fields: numbers('nearest', 'stroke', 'hold', 'stiffness', 'max_rpm', 'regrip_s',
     'clamp_force', 'friction') },
+  { title: say('page-group-bar-feed'), at: ['bar_feed'], optional: true, fields: numbers('max_rpm') },
   { title: say('page-group-counter-spindle'), at: ['counter_spindle'], fields: [...numbers('nearest', 'farthest', 'bore', 'bore_depth', 'stiffness',
     'max_rpm', 'hand_over_s', 'friction', 'unload_s', 'axial_load', 'torsional_stiffness', 'phase_error'), { key: 'back_work', label: say('page-rear-end'), choice: ['in_line', 'aside'],
     title: say('page-rear-end-title') }] },
@@ -56,6 +58,7 @@ export const MACHINE = [
   { title: say('page-group-times'), at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid'),
     { key: 'cross_tool_reach' }, ...numbers('bar_end', 'facing')] },
   { title: say('page-group-part-off'), at: ['part_off'], fields: numbers('width', 'time_s') },
+  { title: say('page-group-tray'), at: ['part_off', 'tray'], optional: true, fields: numbers('max_length', 'max_diameter') },
   { title: say('page-group-tool-places'), at: ['tools'], optional: true, fields: [
     ...numbers('turning', 'cross_driven', 'front_fixed', 'front_driven', 'back_fixed', 'back_driven'),
     { key: 'opposed', choice: ['false', 'true'], title: say('page-opposed-title') }] },

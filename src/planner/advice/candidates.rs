@@ -1,9 +1,11 @@
 //! The single changes that are tried when there is no plan.
 
-use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools};
+use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools, Tray};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::planner::advice::{dropped, works};
+use crate::process::Rig;
+use crate::process::fall::NoFall;
 use crate::process::profile::Profile;
 use crate::say;
 use serde_json::{Value, json};
@@ -16,6 +18,8 @@ const MOST_CLAMP_N: f64 = 200_000.0;
 const SAFE_TIMES: f64 = 5.0;
 /// A limit for the quality of the part is relaxed to at most this many times its value.
 const PART_TIMES: f64 = 25.0;
+/// A tray is advised for parts up to this length: a longer part bends or jams when it falls, mm. Common practice, no source.
+const LONGEST_FALL_MM: f64 = 150.0;
 
 /// The stroke that the headstock uses is shortened to no less than this share.
 const LEAST_STROKE: f64 = 0.1;
@@ -46,7 +50,7 @@ fn wishes(job: &Job) -> Vec<Candidate> {
 fn settings(job: &Job) -> Vec<Candidate> {
     let vc = job.cutting.vc_m_per_min;
     let d = job.stock.diameter_mm;
-    let most = job.machine.headstock.max_rpm;
+    let most = job.machine.headstock_rpm();
     let rpm = crate::units::spindle_rpm(vc, d).min(most);
     let vc_of = move |n: f64| n * std::f64::consts::PI * d / 1000.0;
     let mut list = vec![
@@ -282,6 +286,29 @@ fn on(step: f64, value: f64) -> String {
     format!("{value:.decimals$}")
 }
 
+/// A tray for this part, where only its size keeps it from falling. A stroke that does not turn the part with its front free lets no
+/// part fall, and a long part is not dropped.
+fn tray(job: &Job) -> Option<Candidate> {
+    let (length_mm, diameter_mm) = (job.shaft.length_mm(), job.shaft.largest_mm());
+    let too_large = Rig::new(job, None).no_fall().is_some_and(|no| matches!(no, NoFall::TooLarge(_)));
+    let turned = job.parted_at_mm() <= job.machine.headstock.stroke_mm;
+    if !too_large || !turned || length_mm > LONGEST_FALL_MM {
+        return None;
+    }
+    let told = |t: &Tray| json!({"max_length": t.max_length_mm, "max_diameter": t.max_diameter_mm});
+    // A hundredth of a mm is fine enough for a tray, and what may fall must not be less than the part.
+    let up = |mm: f64| (mm * 100.0 - 1e-6).ceil() / 100.0;
+    let now = job.machine.part_off.tray;
+    // The other bound of a tray stays where it is large enough.
+    let most = |known: Option<f64>, needed: f64| known.map_or(up(needed), |k| k.max(up(needed)));
+    let tray =
+        Tray::new(most(now.map(|t| t.max_length_mm), length_mm), most(now.map(|t| t.max_diameter_mm), diameter_mm));
+    let says =
+        say!("change-tray", length = tray.max_length_mm.to_string(), diameter = tray.max_diameter_mm.to_string());
+    let from = now.as_ref().map_or(Value::Null, told);
+    Some(once("part_off.tray", Ease::Machine, from, told(&tray), says, move |j| j.machine.part_off.tray = Some(tray)))
+}
+
 fn machines(job: &Job) -> Vec<Candidate> {
     let head = &job.machine.headstock;
     let mut list = vec![number(
@@ -313,6 +340,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
             |j, n| j.machine.headstock.clamp_force_n = Some(n),
         ));
     }
+    list.extend(tray(job));
     let Some(counter) = &job.machine.counter_spindle else { return list };
     let of_counter = |name: &'static str,
                       from: f64,

@@ -69,7 +69,8 @@ pub(super) fn lifts(by: &str, change: &str) -> bool {
         "stroke" => of_rule("interrupt", &["stroke"]),
         "counter_spindle_travel" => of_rule("interrupt", &["farthest"]),
         "interrupt" => of_rule("interrupt", &[]),
-        "collet" => of_rule("grip", &["collet", "bore_depth"]),
+        "collet" => of_rule("grip", &["collet", "bore_depth", "part_off.tray"]),
+        "tray" => change == "part_off.tray",
         "tool_places" => of_rule("tools.", &["tools"]),
         _ => checks::about(by).map_or(change == by, |check| check.lifted_by.contains(&change)),
     }
@@ -209,6 +210,8 @@ mod tests {
             ("collet", "grip of seat"),
             ("collet", "bore_depth"),
             ("bore_depth", "bore_depth"),
+            ("collet", "part_off.tray"),
+            ("tray", "part_off.tray"),
             ("tool_places", "tools.front"),
         ] {
             assert!(lifts(rule, change), "{rule} {change}");

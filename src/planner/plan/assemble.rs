@@ -3,8 +3,8 @@
 mod told_chatter;
 
 use crate::job::plan::{
-    CheckResult, FeatureMoment, GripPlace, Optimality, Plan, Segment, Stage, Threading, Times, TracePoint, Verdict,
-    Witness,
+    CheckResult, FeatureMoment, GripPlace, Optimality, PartOff, Plan, Segment, Stage, Threading, Times, TracePoint,
+    Verdict, Witness,
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::planner::places::ground::Ground;
@@ -89,6 +89,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         headstock_regrips_mm: Vec::new(),
         segments: Vec::new(),
         part_off_rpm: None,
+        part_off: None,
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),
@@ -122,6 +123,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         headstock_regrips_mm: draft.regrips_mm(),
         segments: segments(ground, draft, settled),
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
+        part_off: Some(part_off(rig, draft)),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
         optimality,
@@ -136,6 +138,22 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
     plan.cycle = Some(cycle);
     plan.order = crate::cycle::order(&plan, rig, ground.segments);
     plan
+}
+
+/// Where the part goes at part-off.
+fn part_off(rig: &Rig<'_>, draft: &Draft) -> PartOff {
+    if draft.stages.last().is_some_and(|s| s.nose_mm.is_some()) {
+        let into = PartOff::COUNTER_SPINDLE.into();
+        return PartOff { into, max_length_mm: None, max_diameter_mm: None, by_default: false };
+    }
+    let machine = &rig.job.machine;
+    let tray = machine.tray();
+    PartOff {
+        into: PartOff::TRAY.into(),
+        max_length_mm: tray.map(|t| t.max_length_mm),
+        max_diameter_mm: tray.map(|t| t.max_diameter_mm),
+        by_default: tray.is_some() && machine.part_off.tray.is_none(),
+    }
 }
 
 /// Distance of the headstock's nose from the bush face, or from the tool where there is no bush, mm.

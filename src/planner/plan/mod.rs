@@ -3,6 +3,7 @@
 
 pub mod assemble;
 pub mod draft;
+pub mod notes;
 pub mod outline;
 pub mod placing;
 pub mod settle;

@@ -109,6 +109,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     ShaftOutline {
         stock_diameter_mm: stock.diameter_mm,
         stock_label: format!("Ø{}{tolerance}", stock.diameter_mm),
+        stock_tolerance_mm: stock.tolerance.as_ref().map(crate::job::Tolerance::width_mm),
         bar_length_mm: stock.bar_length_mm,
         sections: sections.collect(),
         features: features.collect(),
@@ -123,6 +124,7 @@ pub fn layout(rig: &Rig<'_>) -> LayoutOutline {
     LayoutOutline {
         gap_mm: rig.gap_mm(),
         bush_land_mm: machine.bush.as_ref().filter(|_| guided).map(|b| b.land_mm),
+        bush_kind: machine.bush.as_ref().filter(|_| guided).and_then(|b| b.kind).map(|k| k.key().into()),
         headstock_nearest_mm: machine.headstock.nearest_mm,
         headstock_farthest_mm: machine.headstock.farthest_mm(),
         headstock_hold_mm: machine.headstock.hold_mm,

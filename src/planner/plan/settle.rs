@@ -5,7 +5,7 @@ use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
 use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View};
 use crate::process::segments::{Segment, Work};
-use crate::process::speed::{COUNT_GUARD, Shares};
+use crate::process::speed::{BAR_FEED, COUNT_GUARD, Shares};
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
 use crate::process::{Answers, Counter, Posed, State};
@@ -291,7 +291,8 @@ impl Ground<'_> {
             Work::PartOff => PieceTime::default(),
             _ => self.rig.piece_time(segment, to_mm - from_mm, gripped, cap),
         };
-        let slowed_by = slowest.map(|a| a.check);
+        let feeder = (segment.work != Work::AsDrawn && self.rig.bar_feed_slows(segment, gripped)).then_some(BAR_FEED);
+        let slowed_by = slowest.map(|a| a.check).or(feeder);
         Some((Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time }, looks))
     }
 

@@ -199,11 +199,11 @@ impl<'a> Unguided<'a> {
     /// Largest utilisation of the checks of the last grip, at part-off.
     ///
     /// # Errors
-    /// The finding that fails. None: no grip holds the part.
+    /// The finding that fails. None: no grip holds the part, and it may not fall.
     pub fn parted(&self, grip: usize) -> Result<f64, Option<Finding>> {
         let rig = self.ground.rig;
         let Some(nose) = self.noses.get(grip) else {
-            return if rig.job.machine.counter_spindle.is_none() { Ok(0.0) } else { Err(None) };
+            return if rig.falls() { Ok(0.0) } else { Err(None) };
         };
         match checks::worst(checks::of_last_grip(rig, *nose, rig.held_mm(*nose)).flatten()) {
             Some(f) if !f.passes() => Err(Some(f)),

@@ -67,7 +67,8 @@ impl Looker<'_> {
     }
 
     /// Smallest and largest utilisation of what must hold where a stage ends at a station under a grip: letting go of
-    /// the front, or the last grip. None: no stage may end there.
+    /// the front, or the last grip. None: no stage may end there. At part-off the front may be free only where the part
+    /// falls.
     pub fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
         if !self.grid.borders(station) {
             return None;
@@ -75,7 +76,7 @@ impl Looker<'_> {
         if station < self.grid.last() {
             return Some(self.release(grip, station, None));
         }
-        let held = self.grips(grip) || self.rig.job.machine.counter_spindle.is_none();
+        let held = self.grips(grip) || self.rig.falls();
         held.then(|| [self.last_grip(grip); 2])
     }
 

@@ -262,6 +262,9 @@ fn compare(seed: u64, text: &str, counts: &mut Counts) {
     match answer {
         Answer::Found(plan) => {
             assert!(plan.verdict == Verdict::Feasible, "seed {seed}\n{text}");
+            if job.machine.counter_spindle.is_some() && plan.part_off.as_ref().is_some_and(|p| p.into == "tray") {
+                count(counts, "falls beside a counter-spindle");
+            }
             if !feasible {
                 // Before a no the planner looks at stations that the search was not given. That such plans hold is proven elsewhere.
                 count(counts, "plans with finer stations");
@@ -324,6 +327,19 @@ fn regress_the_planner_knows_where_the_headstock_stands_when_it_looks_at_chatter
     }
     println!("{counts:#?}");
     for (what, least) in [("refused by chatter", 5), ("feasible", 3)] {
+        assert!(counts.of.get(what).is_some_and(|n| *n >= least), "{what}: {counts:#?}");
+    }
+}
+
+/// With a tray a part may be held or fall, and the cheaper way is taken.
+#[test]
+fn the_planner_finds_what_an_exhaustive_search_finds_of_parts_that_may_fall() {
+    let mut counts = Counts::default();
+    for seed in 3000..3080 {
+        compare(seed, &jobs::tray_job(seed), &mut counts);
+    }
+    println!("{counts:#?}");
+    for (what, least) in [("plans", 20), ("falls beside a counter-spindle", 3)] {
         assert!(counts.of.get(what).is_some_and(|n| *n >= least), "{what}: {counts:#?}");
     }
 }

@@ -253,7 +253,8 @@ impl<'a> Search<'a> {
     /// Share of the limits that the last grip uses; infinite where it does not hold.
     fn holds_at_part_off(&self, grip: usize) -> f64 {
         let Some(nose) = self.nose(grip) else {
-            return if self.rig.job.machine.counter_spindle.is_none() { 0.0 } else { f64::INFINITY };
+            let falls = self.rig.collet.is_none() && super::may_fall(self.rig.job);
+            return if falls { 0.0 } else { f64::INFINITY };
         };
         let torque = checks::torque::find(self.rig, nose, self.rig.held_mm(nose)).map_or(0.0, |f| f.utilisation);
         let back = checks::back::find(self.rig, nose);

@@ -2,6 +2,7 @@
 
 use crate::planner::sequence::unguided::{Came, POSE, Unguided};
 use crate::planner::why_not::blocked::Blocked;
+use crate::planner::why_not::walk::fall_rule;
 use crate::planner::why_not::{frontier, no_hold};
 use crate::process::checks::{self, Event, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
@@ -58,7 +59,7 @@ impl Unguided<'_> {
     /// An error where a grip does not hold the part at part-off.
     fn comes_off(&self, grip: usize) -> Result<(), Stopped> {
         let stopped = |found: Option<Finding>| match found {
-            None => Stopped { rule: "collet".into(), text: say!("part-off-not-held") },
+            None => Stopped { rule: fall_rule(self.ground.rig).into(), text: self.ground.rig.not_held() },
             Some(f) => Stopped { rule: f.check.into(), text: frontier::last_grip(self.ground.rig, &f) },
         };
         self.parted(grip).map(|_| ()).map_err(stopped)

@@ -4,6 +4,7 @@ use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::Reason;
 use crate::planner::why_not::frontier::{self, End, bent, broken, failing};
 use crate::planner::why_not::wished;
+use crate::process::Rig;
 use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
 use crate::say;
@@ -16,6 +17,11 @@ pub(super) enum Walk {
     Ends(End),
     /// Nothing stops it, and the part comes off.
     Through,
+}
+
+/// Name of the rule that keeps a part with a free front from coming off.
+pub(super) fn fall_rule(rig: &Rig<'_>) -> &'static str {
+    if rig.job.machine.counter_spindle.is_some() { "collet" } else { "tray" }
 }
 
 /// Walks on with a grip that takes hold at station `from`, with the last re-grip at station `last`, until something
@@ -83,9 +89,9 @@ pub(super) fn walk(
         }
         passed(k + 1, last);
     }
-    match (gripped, machine.counter_spindle.is_some()) {
-        (false, true) => Walk::Ends(End::by(grid.last(), "collet", say!("part-off-not-held"))),
-        (true, _) if looker.last_grip(grip) > PASSES_UP_TO => {
+    match gripped {
+        false if !rig.falls() => Walk::Ends(End::by(grid.last(), fall_rule(rig), rig.not_held())),
+        true if looker.last_grip(grip) > PASSES_UP_TO => {
             let nose_mm = nose.unwrap_or(0.0);
             let found = checks::of_last_grip(rig, nose_mm, rig.held_mm(nose_mm)).flatten();
             let told = |f: &checks::Finding| Reason { by: f.check.into(), text: frontier::last_grip(rig, f) };

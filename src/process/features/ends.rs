@@ -168,7 +168,7 @@ impl Rig<'_> {
         let machine = &self.job.machine;
         match (end, &machine.counter_spindle) {
             (End::Back, Some(counter)) => counter.max_rpm,
-            _ => machine.headstock.max_rpm,
+            _ => machine.headstock_rpm(),
         }
     }
 

@@ -1,0 +1,79 @@
+//! Notes of a plan: what the planner assumed or lowered.
+
+use crate::job::plan::Plan;
+use crate::job::{FeatureKind, Holding, Job, SectionKind};
+use crate::process::segments::DEFAULT_FEED_MM;
+use crate::say;
+
+/// Notes on what the planner assumed or lowered.
+pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
+    let mut notes = job.notes.clone();
+    if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
+        notes.push(say!("note-whirled"));
+    }
+    if let (Some((length_mm, diameter_mm)), true) =
+        (plan.tray_mm(), plan.part_off.as_ref().is_some_and(|p| p.by_default))
+    {
+        notes.push(say!("note-falls-by-default", length = length_mm.to_string(), diameter = diameter_mm.to_string()));
+    }
+    notes.extend(unusual_threads(job));
+    notes.extend(slow_cutting(job, plan));
+    let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
+        if let (Some(s), Some(_), Some(ra)) = (lowered, job.cutting.feed_mm, section.ra_um) {
+            notes.push(say!(
+                "note-feed-lowered",
+                section = section.label(i),
+                given = given.to_string(),
+                feed = format!("{:.3}", s.feed_mm),
+                ra = ra.to_string()
+            ));
+        }
+    }
+    notes
+}
+
+/// Cutting speeds that were lowered below the usual range of the material: the lowest one, with its place.
+fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
+    let (low, high) = job.shaft.material.vc_m_per_min?;
+    let turned = plan.segments.iter().filter(|s| s.full_rpm.is_some() && s.work == "turn");
+    // The bar in front of the last travel carries the speed, as for the planned one.
+    let cut = |s: &crate::job::plan::Segment| {
+        let before_mm = s.diameter_mm + 2.0 * s.depths_mm.last().copied().unwrap_or(0.0);
+        std::f64::consts::PI * before_mm * s.rpm / 1000.0
+    };
+    let slowest = turned.min_by(|a, b| cut(a).total_cmp(&cut(b))).filter(|s| cut(s) < low)?;
+    let section = job.shaft.sections.get(slowest.section - 1)?.label(slowest.section - 1);
+    let speed = format!("{:.0}", cut(slowest));
+    let (low, high) = (low.to_string(), high.to_string());
+    Some(say!(
+        "note-slow-cutting",
+        section = section,
+        speed = speed,
+        low = low,
+        high = high,
+        material = job.shaft.material.name
+    ))
+}
+
+/// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.
+fn unusual_threads(job: &Job) -> Vec<String> {
+    let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
+        SectionKind::Thread(t) => Some(t),
+        _ => None,
+    });
+    let tapped = job.shaft.features.iter().filter_map(|f| match &f.kind {
+        FeatureKind::TappedHole { thread, .. } => Some(thread),
+        _ => None,
+    });
+    let mut notes: Vec<String> = Vec::new();
+    // The table of pitches ends at 60 mm.
+    for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
+        let note = say!("note-unusual-pitch", thread = thread.designation, pitch = thread.pitch_mm.to_string());
+        if !notes.contains(&note) {
+            notes.push(note);
+        }
+    }
+    notes
+}
