@@ -52,7 +52,8 @@ def moment(recheck, state, told, t):
     checks = state.checks(1000.0)
     places = {c["check"]: c["at_mm"] for c in told["checks"]}
     same("stiffness", state.at_place("stiffness", told["stiffness_at_mm"], checks), "stiffness_n_per_um", SAME_PLACE)
-    same("sag", 1000 * state.at_place("sag", places["sag"], checks), "sag_um", SAME_PLACE)
+    if "sag" in places:
+        same("sag", 1000 * state.at_place("sag", places["sag"], checks), "sag_um", SAME_PLACE)
     same("whip", checks["whip"][0], "whip_mm")
     section = job["sections"][section_at(job, t)]
     if told["work"] != "turn":

@@ -86,6 +86,15 @@ def interrupt(given, s):
     return "avoid" if middle or ra <= 1.6 else "free"
 
 
+def falls(machine, sections, length, shaft):
+    """Whether the part may fall into a tray at part-off, with its front free."""
+    if not machine.get("counter_spindle"):
+        return True
+    tray = machine.get("part_off", {}).get("tray", {"max_length": 30, "max_diameter": 16})
+    small = length <= tray["max_length"] and max(s["largest"] for s in sections) <= tray["max_diameter"]
+    return small and not shaft.get("back_work")
+
+
 def read(path):
     path = pathlib.Path(path)
     raw = yaml.safe_load(path.read_text(encoding="utf-8"))
@@ -108,15 +117,17 @@ def read(path):
         "pair": cutting.get("tools") == "opposed", "vc": cutting.get("vc", metal["vc"]), "feed": cutting.get("feed"),
         "nose": cutting.get("nose_radius", 0.4), "approach": math.radians(cutting.get("approach_angle", 93)),
         "ap_max": ap_max, "ap_finish": min(cutting.get("ap_finish", 0.25), ap_max),
-        "floor": cutting.get("speed_floor", 1.0), "unbalance": cutting.get("unbalance", 0.1),
+        "floor": cutting.get("speed_floor", 0.5), "unbalance": cutting.get("unbalance", 0.1),
         "share": cutting.get("in_plane_share", 0.55), "bush": raw.get("holding", "bush") == "bush",
         "reaches": reach if isinstance(reach, list) else [reach],
-        "rates": raw.get("rates"),
+        "rates": raw.get("rates"), "falls": falls(machine, sections, start, raw["shaft"]),
         "limits": {
-            "stiffness": limits.get("stiffness_min", 0.05 * stock), "whirl": limits.get("whirl_ratio", 0.7),
-            "whip": limits.get("whip", 0.1), "sag": limits.get("sag", 0.05), "release": limits.get("release", 0.25),
+            "stiffness": limits.get("stiffness_min", 0.05 * stock),
+            "span": limits.get("span_stiffness_min", limits.get("stiffness_min", 0.05 * stock)),
+            "free_ratio": limits.get("free_ratio"), "pick_up": limits.get("pick_up", 0.25), "whirl": limits.get("whirl_ratio", 0.7),
+            "whip": limits.get("whip", 0.01 * stock), "sag": limits.get("sag", 0.05), "release": limits.get("release", 0.25),
             "share": limits.get("tolerance_share", 0.25), "drill": limits.get("drill", 0.02),
-            "damping": limits.get("damping_ratio", 0.02), "clearance": limits.get("bore_clearance", 1.0),
+            "buckling": limits.get("buckling_share", 0.2), "damping": limits.get("damping_ratio", 0.02), "clearance": limits.get("bore_clearance", 1.0),
             "torque_margin": limits.get("torque_margin", 1.5), "avoid_s": limits.get("avoid_penalty_s", 5.0),
         },
     }

@@ -20,7 +20,7 @@ EXACT = 1e-6
 PASSES = 1 + 1e-3
 CHATTER_STEPS = 12
 # Checks that are the worst over places.
-AT_PLACES = ("stiffness", "sag", "bore")
+AT_PLACES = ("stiffness", "span_stiffness", "sag", "bore")
 
 
 class Recheck:
@@ -233,6 +233,7 @@ class Recheck:
     def release(self, before, after):
         """At a hand-over the collet opens at the old nose; the headstock holds, before or after a shared re-grip."""
         if not before["grip"]:
+            self.pick_up(before)
             return
         t, old = before["to_mm"], before["grip"]["nose_mm"]
         told = next((c for c in before["checks"] if c["check"] == "release"), None)
@@ -248,6 +249,20 @@ class Recheck:
             self.complain(f"release at {t}: here {drops}, in the plan {told['demand']}")
         elif told["demand"] > told["limit"] * PASSES or told["limit"] != self.job["limits"]["release"]:
             self.complain(f"release at {t} breaks its limit")
+
+    def pick_up(self, before):
+        """At the first hand-over the collet comes over the free front."""
+        t, told = before["to_mm"], next((c for c in before["checks"] if c["check"] == "pick_up"), None)
+        if not before["checks"]:
+            return
+        if told is None:
+            self.complain(f"pick_up at {t} is not told")
+            return
+        off = [State(self.job, t, self.collet, None, head).pick_up() for head in self.heads(t, before["from_mm"], t)]
+        self.same(f"pick_up at {t}", min(off, key=lambda d: abs(d - told["demand"])), told["demand"], SAME_PLACE)
+        self.same(f"limit of pick_up at {t}", self.job["limits"]["pick_up"], told["limit"])
+        if told["demand"] > told["limit"] * PASSES:
+            self.complain(f"pick_up at {t} breaks its limit")
 
     def cut(self):
         """The change of the diameter along the finishing travel."""

@@ -136,12 +136,18 @@ class Search:
         state = State(self.job, t, self.collet, None, t + self.gap + self.far - (t - last), open_nose=old)
         return abs(state.beam.sag()[state.beam.node(old)])
 
+    def lets_go(self, t, nose, last):
+        """Whether the collet may open at the old nose, or come over a front that was free."""
+        limits = self.job["limits"]
+        if nose is not None:
+            return self.drops(t, nose, last) <= limits["release"] * PASSES
+        free = State(self.job, t, self.collet, None, t + self.gap + self.far - (t - last))
+        return free.pick_up() <= limits["pick_up"] * PASSES
+
     def may_end(self, nose):
         spindle = self.job["machine"].get("counter_spindle")
-        if spindle is None:
-            return True
         if nose is None:
-            return False
+            return self.job["falls"]
         job, metal = self.job, self.job["material"]
         chip, width = PLUNGE * (0.15 if job["feed"] is None else job["feed"]), self.end - job["length"]
         torque = metal["kc11"] * chip ** -metal["mc"] * chip * width * job["stock"] / 2
@@ -154,9 +160,9 @@ class Search:
         if not self.possible:
             return None
         # Where the collet can never carry the part-off nothing has to be searched.
-        if self.noses and not any(self.may_end(n) for n in self.noses):
+        if self.noses and not any(self.may_end(n) for n in [*self.noses, None]):
             return None
-        if self.job["machine"].get("counter_spindle") and not self.noses:
+        if not self.job["falls"] and not self.noses:
             return None
         goal, seen, stack = len(self.stations) - 1, set(), [((0, None, 0.0), None)]
         while stack:
@@ -177,7 +183,7 @@ class Search:
                 for other in self.noses:
                     # Hand-overs change nothing else; from one nose to another the collet opens.
                     if other != nose and other <= t and self.holds(t, other, last):
-                        if nose is None or self.drops(t, nose, last) <= self.job["limits"]["release"] * PASSES:
+                        if self.lets_go(t, nose, last):
                             stack.append(((i, other, last), here))
             if self.runs(i, nose, last):
                 stack.append(((i + 1, nose, last), here))

@@ -4,7 +4,7 @@ import math
 
 import numpy as np
 from beam import Beam
-from cutting import finish_feed, force, net_radial, travels
+from cutting import finish_feed, force, net_radial, top_rpm, travels
 from job import SAME
 
 # Nodes of a span between supports, and of the front inside the counter-spindle.
@@ -85,7 +85,7 @@ class State:
         """The demand of a check that is the worst over places, at this place: on a beam with a node there."""
         beam = State(self.job, self.t, self.collet, self.nose, self.head).at_too(place).beam
         node = beam.node(place)
-        if check == "stiffness":
+        if check in ("stiffness", "span_stiffness"):
             return 1 / beam.flexibility(node)[0] / 1000
         sag = abs(beam.sag()[node])
         if check == "sag":
@@ -106,19 +106,38 @@ class State:
         critical = critical or self.critical_rpm()
         ratio = rpm / critical
         grown = 1 / (1 - ratio**2) if ratio < 1 else math.inf
-        span = [beam.node(self.t)] if job["pair"] else beam.within(self.low, self.face)
         sag = np.abs(beam.sag())
         out = {
-            "stiffness": (1 / np.max(beam.flexibility(span)) / 1000, limits["stiffness"]),
+            "stiffness": (1 / beam.flexibility(beam.node(self.t))[0] / 1000, limits["stiffness"]),
             "whirl": (ratio, limits["whirl"]),
             "whip": (self.bow() * grown, limits["whip"]),
-            "sag": (np.max(sag[beam.within(self.low, self.face)]), limits["sag"]),
         }
         if self.nose is not None:
+            out["sag"] = (np.max(sag[beam.within(self.low, self.face)]), limits["sag"])
+            softest = 1 / np.max(beam.flexibility(beam.within(self.low, self.face))) / 1000
+            if not job["pair"] and (softest >= limits["span"] or not self.runs_free()):
+                out["span_stiffness"] = (softest, limits["span"])
             widest = max(s["largest"] for s in job["sections"] if s["from"] < self.nose - SAME)
             room = (job["machine"]["counter_spindle"]["bore"] - widest) / 2 - limits["clearance"]
             out["bore"] = (np.max(sag[beam.within(0, self.nose)]) * grown, room)
         return out
+
+    def sections(self):
+        """The sections in cut: two at a border."""
+        return [s for s in self.job["sections"] if s["from"] - SAME <= self.t <= s["to"] + SAME]
+
+    def runs_free(self):
+        """Whether the front could run free at the lowest speed that the job allows."""
+        job = self.job
+        before = [s["turned"] + 2 * sum(c[-1]) if s["kind"] in ("plain", "taper", "flats") and (c := travels(job, s))
+                  else job["stock"] for s in self.sections()] or [job["stock"]]
+        slowest = min(top_rpm(job, d, None) for d in before) * job["floor"]
+        free = State(job, self.t, self.collet, None, self.head).checks(slowest)
+        return all(share(c, *free[c]) <= 1 + 1e-3 for c in ("whirl", "whip"))
+
+    def pick_up(self):
+        """How far a free front is off the axis."""
+        return abs(self.beam.sag()[self.beam.node(0.0)]) + self.bow()
 
     def chatter(self, section, least_real=None):
         """Utilisation of the tool nearest its limit: exact, and by the bound that holds the static flexibility to be
@@ -148,6 +167,6 @@ class State:
 
 
 def share(check, demand, limit):
-    if check == "stiffness":
+    if check in ("stiffness", "span_stiffness"):
         return limit / demand
     return demand / limit if limit > 0 else (math.inf if demand > 0 or limit <= 0 else 0.0)

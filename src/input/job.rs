@@ -112,13 +112,13 @@ fn parts(
     from_machine: &mut Vec<Diag>,
 ) -> Option<Job> {
     let mut notes = Vec::new();
+    // The kind of the bar may give the straightness of the shaft, so the bar is opened first; what is missing is told in order.
+    let shaft = r.required(map, "shaft", "name, material and sections");
     let bar = r
         .required(map, "stock", "the bar, such as `{diameter: 25}`")
         .and_then(|node| r.map(node, &["diameter", "tolerance", "bar_length", "kind"]));
     let kind = bar.as_ref().and_then(|bar| kind_of_stock(r, bar));
-    let shaft = r
-        .required(map, "shaft", "name, material and sections")
-        .and_then(|node| shaft::read(r, node, kind.flatten(), &mut notes));
+    let shaft = shaft.and_then(|node| shaft::read(r, node, kind.flatten(), &mut notes));
     let stock = bar.and_then(|bar| stock(r, &bar, kind?, shaft.as_ref()));
     let machine = machine_of(r, source, map, machine, from_machine);
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);

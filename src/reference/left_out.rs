@@ -44,7 +44,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "cutting.feed" => say!("left-out-cutting-feed"),
         "cutting.ap_finish" => say!("left-out-cutting-ap-finish", default = default),
         "limits.stiffness_min" => say!("left-out-stiffness", share = STIFFNESS_PER_MM.to_string()),
-        "limits.span_stiffness_min" => "`limits.stiffness_min`".to_owned(),
+        "limits.span_stiffness_min" => say!("left-out-span-stiffness"),
         "limits.whip" => say!("left-out-whip", share = WHIP_PER_MM.to_string()),
         "holding" | "readings.set_ups.holding" => "`bush`".to_owned(),
         "objective" => "`time`".to_owned(),

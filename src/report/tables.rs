@@ -29,13 +29,12 @@ pub fn grip(grip: Option<&GripPlace>) -> String {
     }
 }
 
-/// The stages, as narrow as a page of text.
+/// The stages, as narrow as a page of text: the travel follows from both ends.
 pub fn stages(plan: &Plan) -> Rows {
     let heads = vec![
         number(lang::text("col-stage")),
         number(lang::text("col-from")),
         number(lang::text("col-to")),
-        number(lang::text("col-travel")),
         word(lang::text("col-grip")),
         number(lang::text("col-unsupported")),
         number(lang::text("col-l-over-d")),
@@ -48,7 +47,6 @@ pub fn stages(plan: &Plan) -> Rows {
             s.number.to_string(),
             numbers::mm(s.from_mm),
             numbers::mm(s.to_mm),
-            numbers::mm(s.travel_mm),
             grip(s.grip.as_ref()),
             numbers::mm(s.unsupported_max_mm),
             ratio(s),

@@ -304,7 +304,7 @@ machine:
   counter_spindle: {nearest: 3, farthest: 200, bore: 6, bore_depth: 200, stiffness: 40, max_rpm: 5000, hand_over_s: 5,
     collets: [{name: A, range: [1.8, 2], hold: 8, passes: 2.2, clamp_force: 6000}]}
 cutting: {tools: single, vc: 12, feed: 0.05, nose_radius: 0.1, ap_max: 1, ap_finish: 0.05}
-limits: {whip: 1, sag: 1, stiffness_min: 0.001, whirl_ratio: 0.9, buckling_share: 0.05, tolerance_share: 1}
+limits: {whip: 1, sag: 1, stiffness_min: 0.001, whirl_ratio: 0.9, buckling_share: 0.05, tolerance_share: 1, free_ratio: 20}
 ",
     );
     let plan = spanhold::answer::answer(&job).expect("no defect");

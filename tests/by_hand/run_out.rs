@@ -20,7 +20,7 @@ machine:
   counter_spindle: {{nearest: 3, farthest: 300, bore: 15, bore_depth: 300, stiffness: 40, max_rpm: 6000, hand_over_s: 5,
     collets: [{{name: A, range: [7.5, 9.5], hold: 15, passes: 10, clamp_force: 9000{collet}}}]}}
 cutting: {{tools: single, vc: 30, feed: 0.1, ap_max: 2, ap_finish: 0.2}}
-limits: {{whip: 1, sag: 1, stiffness_min: 0.2, whirl_ratio: 0.9, tolerance_share: 1, damping_ratio: 0.3}}
+limits: {{whip: 1, sag: 1, stiffness_min: 0.2, whirl_ratio: 0.9, tolerance_share: 1, damping_ratio: 0.3, free_ratio: 8}}
 "
     )
 }

@@ -54,7 +54,7 @@ fn a_plan_no_longer_holds_when_the_job_asks_for_more() {
     stored(kept.path());
     let path = kept.path().join("plan.json");
     for (replaced, by, rule) in [
-        ("stiffness_min: 0.3", "stiffness_min: 3", "stiffness"),
+        ("stiffness_min: 0.3", "stiffness_min: 300", "stiffness"),
         ("name: stem}", "name: stem, interrupt: never}", "interrupt"),
         ("name: stem}", "name: stem, grip: false}", "grip"),
         ("feed: 0.08", "feed: 0.05", "segments"),

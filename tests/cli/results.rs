@@ -40,6 +40,7 @@ const PLAN: &str = "verdict text
     *stages[].grip.diameter_mm number
     *stages[].grip.section whole
     stages[].unsupported_max_mm number
+    stages[].l_over_d_max number?
     stages[].time_s number
     stages[].counter_spindle_start_mm number?
     stages[].counter_spindle_end_mm number?
@@ -71,6 +72,8 @@ const PLAN: &str = "verdict text
     *segments[].stage whole
     *segments[].time_s number
     *segments[].slowed_by text?
+    *segments[].full_rpm number?
+    *segments[].slowed_s number?
     *segments[].infeeds_mm list
     *segments[].infeeds_mm[] number
     *segments[].threading map?
@@ -378,6 +381,9 @@ const AT: &str = "turned_mm number
     frequencies_hz[] number
     stiffness_n_per_um number
     stiffness_at_mm number
+    l_over_d number
+    span_stiffness_n_per_um number?
+    span_stiffness_at_mm number?
     sag_um number
     whip_mm number
     cut_deflection_um number

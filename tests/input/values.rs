@@ -40,11 +40,12 @@ fn what_is_left_out_gets_its_default() {
     assert_eq!((job.shaft.name.as_str(), job.shaft.bow_mm_per_m, job.stock.bar_length_mm), ("shaft", 0.3, 3000.0));
     let c = &job.cutting;
     assert_eq!((c.vc_m_per_min, c.nose_radius_mm, c.approach_deg), (160.0, 0.4, 93.0));
-    assert_eq!((c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (1.5, 0.25, 1.0));
+    assert_eq!((c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (1.5, 0.25, 0.5));
     assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share, c.feed_mm), (1.0, 0.10, 0.55, None));
     let l = &job.limits;
     assert!((l.stiffness_min_n_per_um - 0.8).abs() < 1e-12);
-    assert_eq!((l.whirl_ratio, l.whip_mm, l.sag_mm, l.release_mm), (0.7, 0.10, 0.05, 0.25));
+    assert!((l.whip_mm - 0.16).abs() < 1e-12);
+    assert_eq!((l.whirl_ratio, l.sag_mm, l.pick_up_mm, l.release_mm), (0.7, 0.05, 0.25, 0.25));
     assert_eq!(
         (l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm, l.damping_ratio),
         (0.25, 0.02, 5.0, 0.02)

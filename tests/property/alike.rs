@@ -49,6 +49,7 @@ fn another_measure_of_force_changes_no_plan() {
             counter.collets.iter_mut().for_each(|c| c.clamp_force_n *= MORE);
         }
         other.limits.stiffness_min_n_per_um *= MORE;
+        other.limits.span_stiffness_min_n_per_um *= MORE;
         let (one, more) = (answered(&job, &text), answered(&other, &text));
         assert_eq!(one.verdict, more.verdict, "seed {seed}\n{text}");
         if one.verdict == Verdict::Infeasible {
@@ -68,7 +69,7 @@ fn another_measure_of_force_changes_no_plan() {
             assert!((a.utilisation - b.utilisation).abs() <= 1e-9 * a.utilisation.max(1.0), "seed {seed}: {a:?} {b:?}");
         }
     }
-    assert!(feasible >= 12, "{feasible}");
+    assert!(feasible >= 8, "{feasible}");
 }
 
 /// A tolerance by letter or in mm, a thread with or without its coarse pitch, one reach or a list of one, blocks or braces.

@@ -5,7 +5,7 @@ use crate::jobs;
 use crate::plans::answer;
 use nalgebra::{Cholesky, DMatrix, DVector, Dyn};
 use spanhold::job::plan::{Plan, Stage, Verdict};
-use spanhold::job::{Interrupt, Job, SectionKind, Tools};
+use spanhold::job::{Interrupt, Job, SectionKind};
 
 /// Lumped masses and a coarser mesh: answers agree to this share.
 const SAME: f64 = 5e-3;
@@ -149,17 +149,18 @@ fn state(job: &Job, plan: &Plan, stage: &Stage, t: f64, last_regrip: f64) -> Res
     }
     let bar = bar(job, plan, t, nose, true, last_regrip);
     let factor = bar.factor();
-    let softest = match job.cutting.tools {
-        Tools::Opposed => bar.flexibility(&factor, bar.node(t)),
-        Tools::Single => {
-            let span = (0..bar.x.len()).filter(|i| bar.x[*i] >= nose.unwrap_or(0.0) && bar.x[*i] <= t + bush.gap_mm);
-            span.map(|i| bar.flexibility(&factor, i)).fold(0.0, f64::max)
-        }
-    };
-    holds("stiffness, its limit", job.limits.stiffness_min_n_per_um, 1e-3 / softest)?;
+    holds("stiffness, its limit", job.limits.stiffness_min_n_per_um, 1e-3 / bar.flexibility(&factor, bar.node(t)))?;
     let sag = bar.sag(&factor);
-    let span = (0..bar.x.len()).filter(|i| bar.x[*i] >= nose.unwrap_or(0.0) && bar.x[*i] <= t + bush.gap_mm);
-    holds("sag", span.map(|i| sag[2 * i].abs()).fold(0.0, f64::max), job.limits.sag_mm)?;
+    if let Some(nose) = nose {
+        let span = (0..bar.x.len()).filter(|i| bar.x[*i] >= nose && bar.x[*i] <= t + bush.gap_mm);
+        holds("sag", span.map(|i| sag[2 * i].abs()).fold(0.0, f64::max), job.limits.sag_mm)?;
+    } else if let Some(most) = job.limits.free_ratio {
+        let parts = job.shaft.sections.iter().take_while(|s| s.from_mm < t);
+        let sum: f64 =
+            parts.map(|s| (s.to_mm.min(t) - s.from_mm) * diameter(job, t, 0.5 * (s.from_mm + s.to_mm.min(t)))).sum();
+        let mean = if t > 0.0 { sum / t.min(job.shaft.length_mm()) } else { job.stock.diameter_mm };
+        holds("free ratio", (t + bush.gap_mm) / mean, most)?;
+    }
     let pieces = plan.segments.iter().filter(|s| s.stage == stage.number && s.from_mm <= t && t <= s.to_mm);
     let Some(rpm) = pieces.filter(|s| s.work != "as_drawn").map(|s| s.rpm).reduce(f64::max) else { return Ok(()) };
     if !bar.swings_above(rpm / job.limits.whirl_ratio * (1.0 - SAME)) {
@@ -215,6 +216,14 @@ fn look(job: &Job, plan: &Plan) -> Result<usize, String> {
             states += 1;
         }
         last_regrip = stage.regrips_mm.iter().copied().filter(|m| *m <= stage.to_mm + 1e-6).fold(last_regrip, f64::max);
+        if stage.grip.is_none() && index + 1 < plan.stages.len() {
+            let free = bar(job, plan, stage.to_mm, None, false, last_regrip);
+            let bow = 4.0 * job.shaft.bow_mm_per_m * (stage.unsupported_max_mm / 1e3).powi(2);
+            let off = free.sag(&free.factor())[2 * free.node(0.0)].abs() + bow;
+            if off > job.limits.pick_up_mm * (1.0 + SAME) {
+                return Err(format!("picked up at {}, it is off by {off}", stage.to_mm));
+            }
+        }
         if let (Some(grip), true) = (&stage.grip, index + 1 < plan.stages.len()) {
             let open = bar(job, plan, stage.to_mm, Some(grip.nose_mm), false, last_regrip);
             let sag = open.sag(&open.factor())[2 * open.node(grip.nose_mm)].abs();

@@ -69,7 +69,7 @@ fn thin_neck() -> Vec<Row> {
     let single = plan(&needle("single"));
     let mut many = table(Agreement::AtLeast);
     let segments = if single.verdict == Verdict::Feasible { neck(&single) } else { f64::INFINITY };
-    many.printed("neck Ø0.9 × 40, one tool: segments (inf: not at all)", "24", segments);
+    many.printed("neck Ø0.9 × 40, one tool: segments (inf: not at all)", "20", segments);
     let never = plan(&needle("single").replace("tolerance: h9", "tolerance: h9, interrupt: never"));
     t.printed("neck Ø0.9 × 40, one tool, no lines allowed: feasible", "0", feasible(&never));
     let why = never.shortfall.map(|s| s.blocked_by);

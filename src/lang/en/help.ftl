@@ -119,6 +119,7 @@ left-out-cutting-vc = middle of the material's usual range
 left-out-cutting-feed = roughing 0.15; finishing from Ra, at most 0.15
 left-out-cutting-ap-finish = { $default }, but at most `ap_max`
 left-out-stiffness = { $share } N/µm for each mm of bar diameter
+left-out-span-stiffness = as `stiffness_min`
 left-out-whip = { $share } mm for each mm of bar diameter
 left-out-rates = no cost is calculated
 left-out-order = no order is quoted

@@ -231,7 +231,9 @@ impl<'a> Search<'a> {
         };
         let fed_on = self.beyond(station).into_iter().map(|(i, t)| {
             let guide = self.rig.guide(t, self.t(regrip), t);
-            share(&State { turned_mm: t, guide, ..self.state(grip, station, regrip) }, i)
+            let state = State { turned_mm: t, guide, ..self.state(grip, station, regrip) };
+            let fed = checks::fed_on(self.rig, self.segments, &state);
+            fed.map_or(f64::INFINITY, |f| f.map_or(0.0, |f| f.utilisation)).max(share(&state, i))
         });
         let here = self.state(grip, station, regrip);
         fed_on.chain(self.grid.stations[station].tasks.iter().map(|i| share(&here, *i))).fold(0.0, f64::max)

@@ -47,7 +47,8 @@ pub fn applies(rig: &Rig<'_>, counter: Counter) -> bool {
 fn runs_free(rig: &Rig<'_>, state: &State, segment: &Segment) -> bool {
     let free = State { counter: Counter::Away, ..*state };
     let Ok(posed) = rig.posed(&free) else { return false };
-    let slowest_rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, false);
+    // With the grip the spindles turn no faster than without it, and the slower of both counts.
+    let slowest_rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, true);
     let needed_rpm = rig.critical_needed_rpm(&free, &posed.at_rest, slowest_rpm, [1.0; BY_SPEED]);
     posed.swings_above(needed_rpm * (1.0 + COUNT_GUARD))
 }
