@@ -255,10 +255,10 @@ pub struct Segment {
     pub time_s: f64,
     /// The check that made the speed lower, or `bar_feed`: the bar feeder turns the bar no faster. None: neither did.
     pub slowed_by: Option<String>,
-    /// Speed without the reduction, rev/min. None: the speed is not reduced.
+    /// Speed without the reduction, rev/min. None: no check reduces it.
     #[serde(default)]
     pub full_rpm: Option<f64>,
-    /// Extra time because of the reduction, s. None: the speed is not reduced.
+    /// Extra time because of the reduction, s. None: no check reduces it.
     #[serde(default)]
     pub slowed_s: Option<f64>,
     /// Infeed of each single-point threading pass, mm.

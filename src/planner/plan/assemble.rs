@@ -14,6 +14,7 @@ use crate::planner::plan::settle::{Look, Settled};
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter, free_ratio};
 use crate::process::segments::Work;
+use crate::process::speed::BAR_FEED;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
 use crate::process::tool::BackTask;
@@ -257,7 +258,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             let time = ground.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, f64::INFINITY);
             (ground.rig.segment_rpm(segment, gripped), piece.time.total_s() - time.total_s())
         };
-        let slowed = piece.slowed_by.map(|_| full());
+        let slowed = piece.slowed_by.filter(|by| *by != BAR_FEED).map(|_| full());
         let starts = (piece.from_mm - segment.from_mm).abs() < SAME_MM;
         all.push(Segment {
             section: segment.section + 1,

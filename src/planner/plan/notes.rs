@@ -37,7 +37,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
 /// Cutting speeds that were lowered below the usual range of the material: the lowest one, with its place.
 fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
     let (low, high) = job.shaft.material.vc_m_per_min?;
-    let turned = plan.segments.iter().filter(|s| s.full_rpm.is_some() && s.work == "turn");
+    let turned = plan.segments.iter().filter(|s| s.slowed_by.is_some() && s.work == "turn");
     // The bar in front of the last travel carries the speed, as for the planned one.
     let cut = |s: &crate::job::plan::Segment| {
         let before_mm = s.diameter_mm + 2.0 * s.depths_mm.last().copied().unwrap_or(0.0);
