@@ -16,7 +16,7 @@ export const SHAFT = [
     { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true },
     { key: 'material', text: true }, { key: 'straightness' }] },
   { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
-    { key: 'kind', label: say('page-stock-kind'), choice: ['drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },
+    { key: 'kind', label: say('page-stock-kind'), choice: ['', 'drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },
 ];
 
 /** @type {Group[]} */
