@@ -218,9 +218,7 @@ impl Rig<'_> {
     /// # Errors
     /// [`Unheld`] when the supports leave a free motion.
     pub fn droop_mm(&self, state: &State) -> Result<f64, Unheld> {
-        let beam = self.beam(state, &[]);
-        let factor = beam.factor()?;
-        Ok(beam.sag(&factor)[beam.node(0.0)][0].abs())
+        self.sag_at_mm(state, 0.0)
     }
 
     /// Self-weight deflection at the nose of the grip when its collet opens, mm. Sleeves in the bore still support the bar.
@@ -229,10 +227,12 @@ impl Rig<'_> {
     /// [`Unheld`] when the supports leave a free motion with the collet open.
     pub fn release_mm(&self, state: &State) -> Result<f64, Unheld> {
         let Some(nose_mm) = state.counter.grip_mm() else { return Ok(0.0) };
-        let open = State { counter: Counter::Open { nose_mm }, ..*state };
-        let beam = self.beam(&open, &[nose_mm]);
-        let factor = beam.factor()?;
-        Ok(beam.sag(&factor)[beam.node(nose_mm)][0].abs())
+        self.sag_at_mm(&State { counter: Counter::Open { nose_mm }, ..*state }, nose_mm)
+    }
+
+    fn sag_at_mm(&self, state: &State, at_mm: f64) -> Result<f64, Unheld> {
+        let beam = self.beam(state, &[at_mm]);
+        Ok(beam.sag(&beam.factor()?)[beam.node(at_mm)][0].abs())
     }
 }
 
