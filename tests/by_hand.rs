@@ -13,6 +13,8 @@ mod axial;
 mod bar_feed;
 #[path = "by_hand/bush.rs"]
 mod bush;
+#[path = "by_hand/centre.rs"]
+mod centre;
 #[path = "by_hand/falls.rs"]
 mod falls;
 #[path = "by_hand/front.rs"]

@@ -120,7 +120,7 @@ def read(path):
         "floor": cutting.get("speed_floor", 0.5), "unbalance": cutting.get("unbalance", 0.1),
         "share": cutting.get("in_plane_share", 0.55), "bush": raw.get("holding", "bush") == "bush",
         "reaches": reach if isinstance(reach, list) else [reach],
-        "rates": raw.get("rates"), "falls": falls(machine, sections, start, raw["shaft"]),
+        "centre": raw.get("hold") == "centre", "rates": raw.get("rates"), "falls": falls(machine, sections, start, raw["shaft"]),
         "limits": {
             "stiffness": limits.get("stiffness_min", 0.05 * stock),
             "span": limits.get("span_stiffness_min", limits.get("stiffness_min", 0.05 * stock)),

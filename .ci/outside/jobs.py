@@ -83,7 +83,21 @@ def job(seed):
     }
 
 
-def write(seed, folder):
-    path = folder / f"random_{seed}.yaml"
-    path.write_text(yaml.safe_dump(job(seed), sort_keys=False), encoding="utf-8")
+def on_centre(seed):
+    """A random job whose front a centre holds, on a machine that lets any part fall."""
+    given, r = job(seed), random.Random(f"centre {seed}")
+    spindle = given["machine"].get("counter_spindle")
+    if spindle is None:
+        return given
+    spindle["centre"] = {"force": r.choice([5, 20, 60]), "stiffness": r.choice([8, 20, 40])}
+    spindle["farthest"] = 400
+    given["machine"]["headstock"]["stroke"] = 400
+    given["machine"]["part_off"]["tray"] = {"max_length": 500, "max_diameter": 30}
+    given["shaft"]["features"].append({"centre_hole": "A1", "end": "front"})
+    return given | {"hold": "centre"}
+
+
+def write(seed, folder, make=job):
+    path = folder / f"random_{make.__name__}_{seed}.yaml"
+    path.write_text(yaml.safe_dump(make(seed), sort_keys=False), encoding="utf-8")
     return path

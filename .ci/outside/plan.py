@@ -79,6 +79,12 @@ class Recheck:
             self.complain("stages do not follow one another")
         if feasible and plan["hand_overs_mm"] != [s["to_mm"] for s in stages[:-1]]:
             self.complain("hand-overs are not the borders of stages")
+        if job["centre"] and feasible:
+            spindle, told = machine["counter_spindle"], plan["centre"]
+            if len(stages) > 1 or told is None or abs(told["force_n"] - spindle["centre"]["force"]) > SAME:
+                self.complain(f"a centre holds the front of one stage, here {len(stages)} with {told}")
+            if job["length"] + gap > spindle["farthest"] + SAME:
+                self.complain("the centre does not follow so far")
         for s in stages:
             if s["grip"]:
                 self.grip(s, gap)
@@ -342,6 +348,8 @@ class Recheck:
         spindle = machine.get("counter_spindle") or {}
         stops = len(plan["hand_overs_mm"]) * spindle.get("hand_over_s", 0) \
             + len(self.regrips) * machine["headstock"]["regrip_s"] - len(shared) * machine.get("shared_stop_saving_s", 0)
+        # A centre comes and leaves in the time of one hand-over.
+        stops += spindle["hand_over_s"] if job["centre"] else 0
         self.same("time of stops", stops, t["hand_overs"] + t["regrips"])
         self.same("time of turning", sum(s["time_s"] for s in plan["segments"]), t["cutting"] + t["segments"])
         for f in plan["features"]:

@@ -47,6 +47,10 @@ class State:
             springs += [(self.face, bush["stiffness"] * 500), (self.face + bush["land"], bush["stiffness"] * 500)]
         else:
             self.face = head
+        # A centre holds the front until the shaft is turned.
+        self.centred = nose is None and open_nose is None and job["centre"] and t <= job["length"] + SAME
+        if self.centred:
+            springs.append((0.0, spindle["centre"]["stiffness"] * 1000))
         held = nose if open_nose is None else open_nose
         self.front = nose - collet["hold"] if nose is not None else 0.0
         if nose is not None:
@@ -98,7 +102,12 @@ class State:
 
     def bow(self):
         x = self.unsupported / 1000
-        return self.job["bow"] * x**2 * (1 if self.nose is not None else 4)
+        return self.job["bow"] * x**2 * (1 if self.spanned else 4)
+
+    @property
+    def spanned(self):
+        """Whether something holds the front."""
+        return self.nose is not None or self.centred
 
     def checks(self, rpm, critical=None):
         """Demand and limit of every check that asks for no cut."""
@@ -112,11 +121,12 @@ class State:
             "whirl": (ratio, limits["whirl"]),
             "whip": (self.bow() * grown, limits["whip"]),
         }
-        if self.nose is not None:
+        if self.spanned:
             out["sag"] = (np.max(sag[beam.within(self.low, self.face)]), limits["sag"])
             softest = 1 / np.max(beam.flexibility(beam.within(self.low, self.face))) / 1000
             if not job["pair"] and (softest >= limits["span"] or not self.runs_free()):
                 out["span_stiffness"] = (softest, limits["span"])
+        if self.nose is not None:
             widest = max(s["largest"] for s in job["sections"] if s["from"] < self.nose - SAME)
             room = (job["machine"]["counter_spindle"]["bore"] - widest) / 2 - limits["clearance"]
             out["bore"] = (np.max(sag[beam.within(0, self.nose)]) * grown, room)
@@ -132,7 +142,7 @@ class State:
         before = [s["turned"] + 2 * sum(c[-1]) if s["kind"] in ("plain", "taper", "flats") and (c := travels(job, s))
                   else job["stock"] for s in self.sections()] or [job["stock"]]
         slowest = min(top_rpm(job, d, None) for d in before) * job["floor"]
-        free = State(job, self.t, self.collet, None, self.head).checks(slowest)
+        free = State(job | {"centre": False}, self.t, self.collet, None, self.head).checks(slowest)
         return all(share(c, *free[c]) <= 1 + 1e-3 for c in ("whirl", "whip"))
 
     def pick_up(self):

@@ -2,7 +2,7 @@
 
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
-use crate::job::{Collet, Holding, Interrupt, Job, Section};
+use crate::job::{Collet, Hold, Holding, Interrupt, Job, Section};
 use crate::lang::lists;
 use crate::planner::places::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
@@ -36,6 +36,8 @@ pub struct At {
     pub turned_mm: f64,
     pub grip_nose_mm: Option<f64>,
     pub collet: Option<String>,
+    /// Whether a centre supports the front face.
+    pub on_centre: bool,
     pub headstock_mm: Option<f64>,
     pub rpm: f64,
     pub unsupported_mm: f64,
@@ -104,6 +106,9 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     if let Some(n) = asked.rpm {
         within("rpm", n, 0.0, 1e6)?;
     }
+    if asked.grip_mm.is_some() && job.hold == Hold::Centre {
+        return Err(ask(say!("at-grip-on-centre"), say!("at-grip-on-centre-help")));
+    }
     let collet = choose(job, asked)?;
     if let (Some(g), Some(c)) = (asked.grip_mm, collet) {
         within("grip", g, c.hold_mm, asked.turned_mm.min(job.shaft.length_mm()))?;
@@ -113,7 +118,7 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     let segments = segments_anyway(job, collet, &mut notes)?;
     #[expect(clippy::indexing_slicing, reason = "a job has a section, which gives a segment")]
     let segment = &segments[segment_at(&segments, asked.turned_mm)];
-    let counter = Counter::of(asked.grip_mm);
+    let counter = rig.counter(asked.grip_mm, asked.turned_mm);
     let states: Vec<State> =
         guides(&rig, asked)?.into_iter().map(|guide| State { turned_mm: asked.turned_mm, counter, guide }).collect();
     let rpm = asked.rpm.unwrap_or_else(|| rig.segment_rpm(segment, asked.grip_mm.is_some()));
@@ -201,6 +206,7 @@ fn told(m: &Moment, asked: &Asked) -> At {
         turned_mm: asked.turned_mm,
         grip_nose_mm: asked.grip_mm,
         collet: None,
+        on_centre: m.state.counter == Counter::Centre,
         headstock_mm: headstock_mm(&m.state),
         rpm: m.rpm,
         unsupported_mm: m.unsupported_mm,

@@ -78,6 +78,7 @@ fn text(p: &At) -> String {
             lang::text("at-front"),
             match (p.grip_nose_mm, &p.collet) {
                 (Some(g), Some(c)) => say!("at-front-is-held", collet = c, nose = mm(g)),
+                _ if p.on_centre => say!("at-front-is-on-centre"),
                 _ => say!("at-front-is-free"),
             },
         ),

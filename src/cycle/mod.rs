@@ -61,7 +61,7 @@ impl Works {
     fn timed(&self, factors: Factors) -> Vec<(Side, f64)> {
         let seconds = |w: &Labelled| {
             let other = match w.work {
-                "hand_over" => factors.hand_over,
+                "hand_over" | "centre" => factors.hand_over,
                 "regrip" => factors.regrip,
                 "tool_change" => factors.tool_change,
                 _ => 1.0,
@@ -91,7 +91,7 @@ struct Row<'a> {
 impl Row<'_> {
     fn side(&self, stage: usize) -> Side {
         let gripped = self.plan.stages.get(stage.wrapping_sub(1)).is_some_and(|s| s.grip.is_some());
-        if gripped { Side::Both } else { Side::Headstock }
+        if gripped || self.plan.centre.is_some() { Side::Both } else { Side::Headstock }
     }
 
     /// Adds the stops that are next, as long as `due` accepts their turned lengths.
@@ -173,10 +173,16 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     let ahead = stops.next();
     let mut row = Row { rig, plan, segments, stops, ahead, all: Vec::new(), changed: 0 };
     let last = plan.stages.len();
+    let mut centre_s = rig.centre_s();
     for step in rig.steps(segments, &tasks, &moments) {
         match step.what {
-            What::Cut(index) if segments[index].work == Work::AsDrawn => {}
-            What::Cut(index) => row.cut(&step, index),
+            What::Cut(index) => {
+                // The centre comes when the work on the front end is done.
+                row.push(Side::Both, "centre", say!("timeline-centre"), Some(1), (0.0, std::mem::take(&mut centre_s)));
+                if segments[index].work != Work::AsDrawn {
+                    row.cut(&step, index);
+                }
+            }
             What::Task(index) => {
                 row.stops(|t| t < step.at_mm - SAME_MM);
                 let stage = tasks[index].told(plan).and_then(|f| f.stage).unwrap_or(1);

@@ -129,6 +129,30 @@ pub const PHASE_ERROR: Field = optional(
     5.0,
     0.0,
 );
+/// Force of a centre.
+pub const CENTRE_FORCE: Field = required(
+    "machine.counter_spindle.centre.force",
+    "axial force with which the centre presses on the part",
+    "N",
+    1.0,
+    20_000.0,
+);
+/// Stiffness of a centre.
+pub const CENTRE_STIFFNESS: Field = required(
+    "machine.counter_spindle.centre.stiffness",
+    "radial stiffness of the centre at its tip",
+    "N/µm",
+    0.1,
+    10_000.0,
+);
+/// How far a centre stands out.
+pub const CENTRE_STANDS_OUT: Field = required(
+    "machine.counter_spindle.centre.stands_out",
+    "distance from the nose of the counter-spindle to the tip of the centre",
+    "mm",
+    0.0,
+    500.0,
+);
 /// Sleeve pitch.
 pub const SLEEVE_PITCH: Field = required(
     "machine.counter_spindle.sleeve.pitch",

@@ -8,19 +8,20 @@ use sha2::{Digest, Sha256};
 
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
-use super::{Named, cutting, file, limits, machine, order, section, shaft, vary, wishes};
+use super::{Named, centre, cutting, file, limits, machine, order, section, shaft, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::fields;
-use crate::job::{Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, StockKind, Tolerance};
+use crate::job::{Hold, Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, StockKind, Tolerance};
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 13] = [
+pub(super) const KEYS: [&str; 14] = [
     "shaft",
     "stock",
     "machine",
     "cutting",
     "holding",
+    "hold",
     "limits",
     "planning",
     "scatter",
@@ -32,6 +33,7 @@ pub(super) const KEYS: [&str; 13] = [
 ];
 
 pub(super) const HOLDINGS: [(&str, Holding); 2] = [("bush", Holding::Bush), ("no_bush", Holding::NoBush)];
+const HOLDS: [(&str, Hold); 2] = [(Hold::Collet.key(), Hold::Collet), (Hold::Centre.key(), Hold::Centre)];
 const OBJECTIVES: [(&str, Objective); 3] =
     [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
 
@@ -123,6 +125,7 @@ fn parts(
     let machine = machine_of(r, source, map, machine, from_machine);
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
+    let hold = r.choice(map, "hold", &HOLDS, Some(Hold::Collet));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
     let wishes = wishes::read(r, map, shaft.as_ref());
     if let Some(wishes) = wishes.as_ref().filter(|w| !w.is_empty()) {
@@ -139,6 +142,10 @@ fn parts(
         Some((machine, text))
     });
     let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
+    let (hold, wishes) = (hold?, wishes?);
+    if hold == Hold::Centre {
+        centre::fits(r, map, &shaft, &machine, &wishes, holding?)?;
+    }
     bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
     notes.extend(stays_as_drawn(&shaft, &stock));
     let vary = vary?;
@@ -149,9 +156,10 @@ fn parts(
         machine,
         cutting: cutting?,
         holding: holding?,
+        hold,
         limits: limits?,
         planning: planning?,
-        wishes: wishes?,
+        wishes,
         objective: objective?,
         rates: rates?,
         order: order?,

@@ -8,7 +8,7 @@ use super::tools;
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
 use crate::job::{
-    BackPlace, Bush, BushKind, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray,
+    BackPlace, Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray,
 };
 use crate::say;
 
@@ -152,7 +152,7 @@ fn bar_feed(r: &mut Reader, node: &Spanned<Node>) -> Option<f64> {
 }
 
 fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
-    const KEYS: [&str; 15] = [
+    const KEYS: [&str; 16] = [
         "nearest",
         "farthest",
         "bore",
@@ -162,6 +162,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         "hand_over_s",
         "friction",
         "sleeve",
+        "centre",
         "collets",
         "back_work",
         "unload_s",
@@ -189,6 +190,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         return None;
     }
     let sleeve = part(r, &map, "sleeve", sleeve);
+    let centre = part(r, &map, "centre", centre);
     let collets = collets(r, &map);
     if let (Some(nearest), Some(farthest)) = (nearest, farthest)
         && farthest <= nearest
@@ -213,6 +215,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         torsional_n_m_per_rad: torsional?,
         phase_error_deg: phase?,
         sleeve: sleeve?,
+        centre: centre?,
         collets: collets?,
     })
 }
@@ -222,6 +225,14 @@ fn sleeve(r: &mut Reader, node: &Spanned<Node>) -> Option<Sleeve> {
     let pitch = r.number(&map, &fields::SLEEVE_PITCH);
     let stiffness = r.number(&map, &fields::SLEEVE_STIFFNESS);
     Some(Sleeve { pitch_mm: pitch?, stiffness_n_per_um: stiffness? })
+}
+
+fn centre(r: &mut Reader, node: &Spanned<Node>) -> Option<Centre> {
+    let map = r.map(node, &["force", "stiffness", "stands_out"])?;
+    let force = r.number(&map, &fields::CENTRE_FORCE);
+    let stiffness = r.number(&map, &fields::CENTRE_STIFFNESS);
+    let stands_out = r.number_maybe(&map, &fields::CENTRE_STANDS_OUT);
+    Some(Centre { force_n: force?, stiffness_n_per_um: stiffness?, stands_out_mm: stands_out? })
 }
 
 fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {

@@ -4,6 +4,7 @@
 //! [`crate::fields`], and the parts must fit each other. All errors are reported together, in file order, each with its
 //! line, its column and what to write instead. What the reader assumed is listed in [`Job::notes`].
 
+mod centre;
 mod cutting;
 pub mod edit;
 mod end_work;

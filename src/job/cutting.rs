@@ -19,6 +19,25 @@ impl Holding {
     }
 }
 
+/// What the counter-spindle does with the front of the part.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Hold {
+    /// Its collet takes the finished front, or the front stays free.
+    Collet,
+    /// A centre in it supports the centre hole of the front face while the whole part is turned.
+    Centre,
+}
+
+impl Hold {
+    /// The word of the job file.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Hold::Collet => "collet",
+            Hold::Centre => "centre",
+        }
+    }
+}
+
 /// One tool, or two that cut at the same time on opposite sides.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Tools {

@@ -179,8 +179,22 @@ pub struct CounterSpindle {
     pub phase_error_deg: f64,
     /// Support inside the bore, if it has one.
     pub sleeve: Option<Sleeve>,
+    /// The centre that it can carry instead of a collet, if there is one.
+    pub centre: Option<Centre>,
     /// The collets that are available.
     pub collets: Vec<Collet>,
+}
+
+/// A centre in the counter-spindle, which supports the centre hole of the front face.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub struct Centre {
+    /// Axial force with which it presses on the part, N.
+    pub force_n: f64,
+    /// Radial stiffness at its tip in N/µm.
+    pub stiffness_n_per_um: f64,
+    /// Distance from the nose of the counter-spindle to its tip, mm, if given.
+    pub stands_out_mm: Option<f64>,
 }
 
 /// A support sleeve inside the counter-spindle's bore.

@@ -22,9 +22,9 @@ mod tooling;
 mod vary;
 mod wishes;
 
-pub use cutting::{Cutting, Holding, Tools};
+pub use cutting::{Cutting, Hold, Holding, Tools};
 pub use limits::{Limits, Objective, Planning, Rates, Scatter};
-pub use machine::{Bush, BushKind, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
+pub use machine::{Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
 pub use materials::Material;
 pub use order::Order;
 pub use shaft::{
@@ -51,6 +51,8 @@ pub struct Job {
     pub cutting: Cutting,
     /// With or without the guide bush.
     pub holding: Holding,
+    /// What the counter-spindle does with the front.
+    pub hold: Hold,
     /// What is good enough.
     pub limits: Limits,
     /// How finely the planner searches for a plan.

@@ -6,6 +6,7 @@
 
 mod at_stop;
 mod cautions;
+mod centre;
 mod outline;
 mod part_off;
 mod scatter;
@@ -13,6 +14,7 @@ mod time;
 
 pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
+pub use centre::OnCentre;
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
 pub use scatter::{Broken, ScatterReport, ScatterStage};
@@ -71,6 +73,9 @@ pub struct Plan {
     /// Where the part goes at part-off. None: there is no plan.
     #[serde(default)]
     pub part_off: Option<PartOff>,
+    /// The centre in the front face. None: the job does not ask for one, or there is no plan.
+    #[serde(default)]
+    pub centre: Option<OnCentre>,
     /// Features with the moment at which each is made.
     pub features: Vec<FeatureMoment>,
     /// Witness lines that stops leave on surfaces. Lines at shoulders and grooves are left out.

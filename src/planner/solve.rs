@@ -3,7 +3,7 @@
 
 use crate::defect::Defect;
 use crate::job::plan::{Optimality, Plan};
-use crate::job::{Collet, Holding, Job, Objective};
+use crate::job::{Collet, Hold, Holding, Job, Objective};
 use crate::planner::places::grips::{self, lands};
 use crate::planner::places::ground::Ground;
 use crate::planner::places::lessons::Lessons;
@@ -130,8 +130,11 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
 }
 
 /// What may hold the front: each collet of the counter-spindle, or nothing up to part-off (none) where there is no
-/// counter-spindle or where the part may fall.
+/// counter-spindle or where the part may fall. On a centre nothing else holds it.
 pub fn ways_to_hold(job: &Job) -> Vec<Option<&Collet>> {
+    if job.hold == Hold::Centre {
+        return vec![None];
+    }
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets).map(Some);
     let falls = job.machine.counter_spindle.is_none() || Rig::new(job, None).falls();
     falls.then_some(None).into_iter().chain(collets).collect()
@@ -149,7 +152,7 @@ fn at_pitch(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Defe
         match try_collet(job, collet, effort, lessons, Beat::of(&found))? {
             Ok(more) => found.extend(more),
             // The free front comes no farther without a collet than with one, and the collet has more to tell.
-            Err(_) if collet.is_none() && job.machine.counter_spindle.is_some() => {}
+            Err(_) if collet.is_none() && job.machine.counter_spindle.is_some() && job.hold == Hold::Collet => {}
             Err(b) => {
                 others.push(b.clone());
                 if blocked.as_ref().is_none_or(|known| b.rank() > known.rank()) {

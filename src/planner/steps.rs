@@ -69,8 +69,11 @@ impl Steps<'_> {
 
     /// States looked at so far, grip by grip: the state of the counter-spindle, and the turned length, mm.
     pub fn looked_at(&self) -> Vec<(Counter, f64)> {
-        let nose = |grip: usize| Counter::of(self.looker.noses.get(grip).copied());
-        self.looker.looked_at().into_iter().map(|(grip, k)| (nose(grip), self.looker.grid.at(k))).collect()
+        let state = |(grip, k): (usize, usize)| {
+            let turned_mm = self.looker.grid.at(k);
+            (self.ground.rig.counter(self.looker.noses.get(grip).copied(), turned_mm), turned_mm)
+        };
+        self.looker.looked_at().into_iter().map(state).collect()
     }
 
     /// All states that are looked at when the speeds of such a plan are settled.

@@ -106,11 +106,11 @@ impl Rig<'_> {
         let beam = self.beam(state, &[]);
         let factor = beam.factor()?;
         let x = &beam.x_mm;
-        let (face, grip) = (self.guide_face_mm(state), state.counter.grip_mm());
+        let (face, grip, span) = (self.guide_face_mm(state), state.counter.grip_mm(), state.counter.span_from_mm());
         let (first, last) = (beam.node(grip.unwrap_or(0.0)), beam.node(face));
         let tool = beam.node(state.turned_mm);
-        let flexibility = factor.inverse_diagonal_from(if grip.is_some() { first.min(tool) } else { tool });
-        let softest = grip.map(|_| worst(first..=last, |i| flexibility[i].a));
+        let flexibility = factor.inverse_diagonal_from(if span.is_some() { first.min(tool) } else { tool });
+        let softest = span.map(|_| worst(first..=last, |i| flexibility[i].a));
         let left = stiffness_left(self.pressed(state).share());
         // Springs whose ends on the collet move by 1 mm push with their stiffness. By reciprocity the tool then moves by what they would
         // be pushed with under 1 N at the tool (Maxwell and Betti, from memory).

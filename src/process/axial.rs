@@ -1,7 +1,7 @@
 //! Axial forces that press the bar: the load at which a part of it buckles, and how much softer the bar gets.
 //!
 //! The tool feeds towards the headstock. So its feed force, and the thrust of work on the front end, presses the bar between tool and
-//! headstock collet. A counter-spindle that keeps an axial force pulls on the gripped shaft or presses it. Each pressed length counts as
+//! headstock collet. A counter-spindle that keeps an axial force pulls on the gripped shaft or presses it, and so does a centre. Each pressed length counts as
 //! a column of its weakest diameter with the ends that the machine gives (`mechanics::column`). A column that is thicker in parts is
 //! stiffer, so this is on the safe side.
 
@@ -55,11 +55,11 @@ impl Rig<'_> {
             front = front.worse(Pressed { at_mm: turned_mm, ..feed.overhang });
             feed_n = feed_n.max(feed.load_n);
         }
-        if let (Some(nose_mm), true) = (counter.grip_mm(), pull_n < 0.0) {
+        if let (Some(from_mm), true) = (counter.span_from_mm(), pull_n < 0.0) {
             let face_mm = turned_mm + self.gap_mm();
             let bush = self.job.machine.bush.as_ref().map_or(0.0, |b| b.stiffness_n_per_um);
-            let critical_n = self.span_n(nose_mm, face_mm, self.weakest_mm(nose_mm, turned_mm), (0.0, bush));
-            front = front.worse(Pressed { load_n: -pull_n, critical_n, at_mm: 0.5 * (nose_mm + face_mm) });
+            let critical_n = self.span_n(counter, face_mm, self.weakest_mm(from_mm, turned_mm), (0.0, bush));
+            front = front.worse(Pressed { load_n: -pull_n, critical_n, at_mm: 0.5 * (from_mm + face_mm) });
         }
         (front, (feed_n - pull_n).max(0.0))
     }
@@ -100,22 +100,26 @@ impl Rig<'_> {
         let slope = slope_of_hold(n_per_mm(head.stiffness_n_per_um), head.hold_mm, self.ei(stock_mm));
         let free_n = overhang_n(self.ei(before_mm), face_mm - state.turned_mm, slope);
         let alone = Pressed { load_n, critical_n: free_n, at_mm: 0.5 * (state.turned_mm + face_mm) };
-        let Some(nose_mm) = state.counter.grip_mm() else { return alone };
-        let weakest = before_mm.min(self.weakest_mm(nose_mm, state.turned_mm));
-        let held_n = self.span_n(nose_mm, face_mm, weakest, (slope, head.stiffness_n_per_um));
+        let Some(from_mm) = state.counter.span_from_mm() else { return alone };
+        let weakest = before_mm.min(self.weakest_mm(from_mm, state.turned_mm));
+        let held_n = self.span_n(state.counter, face_mm, weakest, (slope, head.stiffness_n_per_um));
         // A force of the counter-spindle presses the whole span, the feed force only the part behind the tool.
         let critical_n = if pull_n < 0.0 { held_n } else { held_n.max(free_n) };
-        Pressed { load_n, critical_n, at_mm: 0.5 * (nose_mm + face_mm) }
+        Pressed { load_n, critical_n, at_mm: 0.5 * (from_mm + face_mm) }
     }
 
-    /// Critical load of the span between the nose of a grip and the guide behind it, N. `rear`: how the guide resists a slope
+    /// Critical load of the span between a grip or a centre and the guide behind it, N. `rear`: how the guide resists a slope
     /// (N·mm/rad), and its stiffness (N/µm).
-    fn span_n(&self, nose_mm: f64, face_mm: f64, diameter_mm: f64, rear: (f64, f64)) -> f64 {
+    fn span_n(&self, front: Counter, face_mm: f64, diameter_mm: f64, rear: (f64, f64)) -> f64 {
         let grip = self.job.machine.counter_spindle.as_ref().map_or(0.0, |c| c.stiffness_n_per_um);
-        let length_mm = face_mm - nose_mm;
         let ei = self.ei(diameter_mm);
-        let slope = slope_of_hold(n_per_mm(grip), self.hold_mm(), ei);
-        on_supports_n(ei, length_mm, [slope, rear.0], [grip, rear.1].map(end_of_hold))
+        // A centre has all of its stiffness at its tip, and holds no slope.
+        let (slope, front_n_per_mm) = match (front, self.centre()) {
+            (Counter::Centre, Some(centre)) => (0.0, n_per_mm(centre.stiffness_n_per_um)),
+            _ => (slope_of_hold(n_per_mm(grip), self.hold_mm(), ei), end_of_hold(grip)),
+        };
+        let length_mm = face_mm - front.span_from_mm().unwrap_or(0.0);
+        on_supports_n(ei, length_mm, [slope, rear.0], [front_n_per_mm, end_of_hold(rear.1)])
     }
 
     /// The bar under work on the front end that presses most. It is done before the first cut: the headstock is at its farthest place,
@@ -148,10 +152,11 @@ impl Rig<'_> {
         Pressed { load_n, critical_n, at_mm: 0.5 * (nose_mm + length) }
     }
 
-    /// Force that the counter-spindle keeps on the shaft while its collet is closed, N; positive pulls.
+    /// Force that the counter-spindle keeps on the shaft with its closed collet or its centre, N; positive pulls.
     fn pull_n(&self, counter: Counter) -> f64 {
         match (counter, &self.job.machine.counter_spindle) {
             (Counter::Holds { .. }, Some(spindle)) => spindle.axial_load_n,
+            (Counter::Centre, Some(spindle)) => -spindle.centre.map_or(0.0, |c| c.force_n),
             _ => 0.0,
         }
     }

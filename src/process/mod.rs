@@ -5,6 +5,7 @@
 #[expect(clippy::indexing_slicing, reason = "nodes of a beam made here, and hot")]
 pub mod answers;
 pub mod axial;
+mod centre;
 pub mod checks;
 pub mod fall;
 pub mod features;

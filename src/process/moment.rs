@@ -132,7 +132,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         critical_rpm: answers.critical_rpm,
         frequencies_hz: Vec::new(),
         stiffness_n_per_um: answers.stiffness_n_per_um,
-        span_n_per_um: state.counter.grip_mm().map(|_| [answers.span_n_per_um, answers.span_at_mm]),
+        span_n_per_um: state.counter.span_from_mm().map(|_| [answers.span_n_per_um, answers.span_at_mm]),
         l_over_d: free_ratio::ratio(rig, &state),
         sag_um: um(answers.sag_mm),
         whip_mm: whip.map_or(0.0, |f| f.demand),

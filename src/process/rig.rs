@@ -160,8 +160,8 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam from the nose of the grip (or from a free front face) to the bush face, without springs: the spring at the nose
-    /// belongs to the part inside the counter-spindle. With an open collet the mesh is as coarse as possible: only the deflection at the
+    /// The part of the beam from the nose of the grip (or from the front face) to the bush face, without the springs of collets: the spring
+    /// at the nose belongs to the part inside the counter-spindle. With an open collet the mesh is as coarse as possible: only the deflection at the
     /// nose is needed then, and static answers are exact at nodes for any mesh.
     pub fn span_beam(&self, state: &State) -> Beam {
         let (face, turned) = (self.guide_face_mm(state), state.turned_mm);
@@ -172,7 +172,12 @@ impl<'a> Rig<'a> {
         if !matches!(state.counter, Counter::Open { .. }) {
             divide(from, face, SPAN_POINTS as f64, &mut points);
         }
-        self.meshed(state, points, &[])
+        // The spring of a centre is at the front end of the span, and no other part has it.
+        let springs = match state.counter {
+            Counter::Centre => self.springs(&State { guide: Guide::Parted, ..*state }),
+            _ => Vec::new(),
+        };
+        self.meshed(state, points, &springs)
     }
 
     /// The part of the beam inside the counter-spindle, with its springs for a closed or an open collet. It does not depend on the place

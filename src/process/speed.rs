@@ -35,9 +35,17 @@ pub struct SpeedLimit {
 impl Rig<'_> {
     /// Highest speed of headstock with bar feeder and, when gripped, counter-spindle, rev/min.
     pub fn machine_rpm(&self, gripped: bool) -> f64 {
-        let machine = &self.job.machine;
-        let counter = machine.counter_spindle.as_ref().filter(|_| gripped);
-        counter.map_or(machine.headstock_rpm(), |c| c.max_rpm.min(machine.headstock_rpm()))
+        self.counter_rpm(gripped).min(self.job.machine.headstock_rpm())
+    }
+
+    /// Highest speed of the counter-spindle while it turns with the bar, rev/min; infinite while it does not.
+    fn counter_rpm(&self, turns: bool) -> f64 {
+        self.job.machine.counter_spindle.as_ref().filter(|_| turns).map_or(f64::INFINITY, |c| c.max_rpm)
+    }
+
+    /// Whether the counter-spindle turns with the bar in a segment: with a grip, or with a centre, which leaves before the part-off.
+    fn turns_counter(&self, segment: &Segment, gripped: bool) -> bool {
+        gripped || self.centre().is_some() && segment.work != Work::PartOff
     }
 
     /// Speed that the cutting speed asks for in a travel, whatever the machine does, rev/min.
@@ -54,17 +62,16 @@ impl Rig<'_> {
 
     /// Speed a travel asks for before checks lower it, rev/min.
     pub fn wanted_rpm(&self, segment: &Segment, before_mm: f64, gripped: bool) -> f64 {
-        self.asked_rpm(segment, before_mm).min(self.machine_rpm(gripped))
+        self.asked_rpm(segment, before_mm).min(self.machine_rpm(self.turns_counter(segment, gripped)))
     }
 
     /// Whether the bar feeder lowers the speed of a segment's last travel: neither the cutting speed nor a spindle asks for so low a speed.
     pub fn bar_feed_slows(&self, segment: &Segment, gripped: bool) -> bool {
         let machine = &self.job.machine;
         let Some(feeder_rpm) = machine.bar_feed_max_rpm else { return false };
-        let counter_rpm = machine.counter_spindle.as_ref().filter(|_| gripped).map_or(f64::INFINITY, |c| c.max_rpm);
-        let others =
-            self.asked_rpm(segment, self.last_before_mm(segment)).min(machine.headstock.max_rpm).min(counter_rpm);
-        feeder_rpm < others
+        let asked_rpm = self.asked_rpm(segment, self.last_before_mm(segment));
+        let counter_rpm = self.counter_rpm(self.turns_counter(segment, gripped));
+        feeder_rpm < asked_rpm.min(machine.headstock.max_rpm).min(counter_rpm)
     }
 
     /// Diameter before the last travel of a segment, mm.

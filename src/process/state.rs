@@ -15,6 +15,8 @@ pub enum Counter {
         /// Nose, mm.
         nose_mm: f64,
     },
+    /// A centre presses into the centre hole of the front face.
+    Centre,
 }
 
 impl Counter {
@@ -29,8 +31,17 @@ impl Counter {
     /// Place of the nose of a closed or an open collet, mm.
     pub fn nose_mm(self) -> Option<f64> {
         match self {
-            Counter::Away => None,
+            Counter::Away | Counter::Centre => None,
             Counter::Holds { nose_mm } | Counter::Open { nose_mm } => Some(nose_mm),
+        }
+    }
+
+    /// Front end of the span that is held at both ends: the nose of a closed collet, or the front face on a centre, mm. None: the front is
+    /// free.
+    pub fn span_from_mm(self) -> Option<f64> {
+        match self {
+            Counter::Centre => Some(0.0),
+            other => other.grip_mm(),
         }
     }
 

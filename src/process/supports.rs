@@ -32,6 +32,9 @@ pub fn springs(machine: &Machine, hold_mm: f64, face_mm: f64, guide: Guide, coun
     let mut springs = Vec::with_capacity(8);
     let pair = |list: &mut Vec<Spring>, a: f64, b: f64, k_n_per_um: f64| list.extend(both_ends(a, b, k_n_per_um));
     if let Some(spindle) = &machine.counter_spindle {
+        if let (Counter::Centre, Some(centre)) = (counter, &spindle.centre) {
+            springs.push(Spring { at_mm: 0.0, n_per_mm: n_per_mm(centre.stiffness_n_per_um) });
+        }
         if let Counter::Holds { nose_mm } = counter {
             pair(&mut springs, nose_mm - hold_mm, nose_mm, spindle.stiffness_n_per_um);
         }

@@ -3,6 +3,7 @@
 //! The proof shares nothing with the planner: no stations, no arcs, no sampled headstock places, no beam in parts. It computes
 //! every state with a whole beam, at turned lengths of its own choice. A plan that it does not accept is not printed as a plan.
 
+mod centre;
 mod cuts;
 mod described;
 mod grips;
@@ -173,6 +174,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
     case.stops();
     case.grips();
     case.wishes();
+    case.centre();
     // A broken rule must not hide a failed check. Only if stages are out of order or a grip has no valid place do the states have no
     // meaning.
     if case.stages_mean_something() {

@@ -1,6 +1,6 @@
 //! The state of the machine at one moment of a finished plan.
 
-use super::SAME_MM;
+use super::{SAME_MM, centre};
 use crate::job::plan::Plan;
 use crate::process::stops::SAME_MM as ONE_STOP_MM;
 use crate::process::{Counter, Rig, State};
@@ -24,7 +24,10 @@ pub fn moment(rig: &Rig<'_>, plan: &Plan, index: usize, turned_mm: f64, last_reg
     let end = next.unwrap_or_else(|| plan.fed_on_mm(index).unwrap_or(stage.to_mm));
     State {
         turned_mm,
-        counter: Counter::of(stage.grip.as_ref().map(|g| g.nose_mm)),
+        counter: match &stage.grip {
+            Some(grip) => Counter::Holds { nose_mm: grip.nose_mm },
+            None => centre::without_grip(rig.job, turned_mm),
+        },
         guide: rig.guide(turned_mm, last_regrip_mm, end),
     }
 }

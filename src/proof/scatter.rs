@@ -106,6 +106,9 @@ fn sampled(job: &Job, index: u64) -> (Job, f64) {
     part.machine.headstock.stiffness_n_per_um *= factor(&mut rng, s.supports);
     if let Some(counter) = &mut part.machine.counter_spindle {
         counter.stiffness_n_per_um *= factor(&mut rng, s.supports);
+        if let Some(centre) = &mut counter.centre {
+            centre.stiffness_n_per_um *= factor(&mut rng, s.supports);
+        }
         if let Some(sleeve) = &mut counter.sleeve {
             sleeve.stiffness_n_per_um *= factor(&mut rng, s.supports);
         }

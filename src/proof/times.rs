@@ -1,6 +1,7 @@
 //! Proves the times of a plan by adding them up again.
 
 use super::{Case, SAME_MM};
+use crate::job::Hold;
 use crate::job::plan::Times;
 use crate::process::features::moments_told;
 use crate::say;
@@ -24,7 +25,9 @@ impl Case<'_> {
             sum.segments += time.overhead_s;
         }
         let stops: Vec<f64> = plan.stages.iter().skip(1).map(|s| s.from_mm).collect();
-        sum.hand_overs = stops.len() as f64 * machine.hand_over_s();
+        // A centre comes and leaves in the time of a hand-over.
+        let centre = usize::from(self.rig.job.hold == Hold::Centre);
+        sum.hand_overs = (stops.len() + centre) as f64 * machine.hand_over_s();
         let mut places = stops.clone();
         for t in &plan.headstock_regrips_mm {
             let shared = stops.iter().any(|s| (s - t).abs() < SAME_MM);

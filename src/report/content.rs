@@ -265,13 +265,16 @@ fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> Str
             None => say!("limit-unsupported", unsupported = unsupported),
         },
     ];
-    let grip = tables::grip(stage.grip.as_ref());
+    let grip = tables::grip(plan, stage);
     limits.push(match (&stage.grip, stage.counter_spindle_end_mm) {
         (Some(_), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {
             say!("limit-grip-distance", grip = grip, distance = numbers::mm(distance_mm))
         }
         (Some(_), _) => say!("limit-grip", grip = grip),
-        (None, _) => say!("limit-free"),
+        (None, _) => match &plan.centre {
+            Some(centre) => say!("limit-centre", force = numbers::trimmed(centre.force_n, 0)),
+            None => say!("limit-free"),
+        },
     });
     if plan.tray_mm().is_some() && plan.stages.last().is_some_and(|s| s.number == stage.number) {
         limits.push(say!("limit-falls"));

@@ -139,7 +139,7 @@ fn look(work: &str) -> (&'static str, &'static str) {
     match work {
         "turn" | "plunge" | "thread" | "whirl" => (STEEL, INK),
         "feature" => (RAW, INK),
-        "hand_over" => (GRIP, WHITE),
+        "hand_over" | "centre" => (GRIP, WHITE),
         "regrip" => (HEAD, WHITE),
         "part_off" => (LIMIT, WHITE),
         "back_work" | "unload" => (BUSH, WHITE),

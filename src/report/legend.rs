@@ -13,6 +13,7 @@ const SLEEVES: usize = 60;
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Mark {
     Grip,
+    Centre,
     HandOver,
     Regrip,
     Both,
@@ -59,6 +60,7 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
     let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
     let list = [
         (gripped, Mark::Grip, lang::text("legend-grip")),
+        (plan.centre.is_some(), Mark::Centre, lang::text("legend-centre")),
         (has(true, false), Mark::HandOver, lang::text("legend-hand-over")),
         (has(false, true), Mark::Regrip, lang::text("legend-regrip")),
         (has(true, true), Mark::Both, lang::text("legend-both")),

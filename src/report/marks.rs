@@ -16,10 +16,15 @@ use crate::say;
 
 /// Thickness of the jaws drawn on the shaft.
 const JAW: f64 = 6.0;
+/// Half the height of a centre drawn on the shaft.
+const CENTRE: f64 = 8.0;
 
 /// Jaws on the shaft and, in lanes below, a bar with the number of the stage.
 pub fn grips(plan: &Plan, layout: &Layout) -> Group {
     let mut g = shapes::group("grips");
+    if plan.centre.is_some() {
+        g = g.add(strips::centre(layout.axis.left, layout.centre_y, CENTRE));
+    }
     for (stage, lane) in plan.stages.iter().zip(&layout.grip_lanes) {
         let Some(grip) = &stage.grip else { continue };
         let (x1, x2) = (layout.axis.x_clamped(grip.from_mm), layout.axis.x_clamped(grip.to_mm));
@@ -114,6 +119,7 @@ fn sample(mark: Mark) -> Group {
     };
     match mark {
         Mark::Grip => g.add(block(20.0).set("fill", shapes::pattern(shapes::GRIP_HATCH)).set("stroke", GRIP)),
+        Mark::Centre => g.add(strips::centre(SAMPLE - 4.0, -4.0, 6.0)),
         Mark::HandOver => stop(true, false),
         Mark::Regrip => stop(false, true),
         Mark::Both => stop(true, true),

@@ -72,6 +72,9 @@ fn strip(m: &Moment) -> Group {
         let h = half(grip.diameter_mm);
         g = g.add(bore(m, x1, bar + jaw)).add(jaws(x1, x2, y, h, bar + jaw - h, "grip"));
     }
+    if plan.centre.is_some() {
+        g = g.add(centre(a.left, y, bar));
+    }
     let mut nose_mm = m.turned_mm + plan.layout.gap_mm;
     if let Some(land) = plan.layout.bush_land_mm {
         let (x1, x2) = (a.x_clamped(nose_mm), a.x_clamped(nose_mm + land));
@@ -90,6 +93,19 @@ pub fn farther(x: f64, y: f64) -> Group {
         .set("stroke", HEAD)
         .set("stroke-width", "1.6");
     shapes::group("farther").add(arrow)
+}
+
+/// A centre with its tip a little behind the front face at `x`.
+pub fn centre(x: f64, y: f64, half: f64) -> Group {
+    let tip = shapes::path(format!(
+        "M{} {}L{} {}V{}Z",
+        xy(x + 0.4 * half),
+        xy(y),
+        xy(x - 1.2 * half),
+        xy(y - 0.8 * half),
+        xy(y + 0.8 * half)
+    ));
+    shapes::group("centre").add(tip.set("fill", GRIP).set("stroke", INK).set("stroke-width", "0.5"))
 }
 
 /// Outline of the turned part. None: before the first cut.

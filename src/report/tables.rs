@@ -3,7 +3,7 @@
 
 use super::table::{Head, number, words as word};
 use super::{numbers, stops, words};
-use crate::job::plan::{GripPlace, Plan, Segment, Stage, Times};
+use crate::job::plan::{Plan, Segment, Stage, Times};
 use crate::lang;
 use crate::say;
 
@@ -19,12 +19,13 @@ pub struct Rows {
 /// From this number of segments on, equal neighbours are shown as one row.
 const GROUP_FROM: usize = 60;
 
-/// A grip as `123–148 Ø18`, or `free`.
-pub fn grip(grip: Option<&GripPlace>) -> String {
-    match grip {
+/// The grip of a stage as `123–148 Ø18`, `centre` or `free`.
+pub fn grip(plan: &Plan, stage: &Stage) -> String {
+    match &stage.grip {
         Some(g) => {
             format!("{}–{} Ø{}", numbers::mm(g.from_mm), numbers::mm(g.to_mm), numbers::fine_mm(g.diameter_mm))
         }
+        None if plan.centre.is_some() => say!("grip-centre"),
         None => say!("grip-free"),
     }
 }
@@ -47,7 +48,7 @@ pub fn stages(plan: &Plan) -> Rows {
             s.number.to_string(),
             numbers::mm(s.from_mm),
             numbers::mm(s.to_mm),
-            grip(s.grip.as_ref()),
+            grip(plan, s),
             numbers::mm(s.unsupported_max_mm),
             ratio(s),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
@@ -114,7 +115,7 @@ pub fn stages_in_full(plan: &Plan) -> Rows {
             numbers::mm(s.from_mm),
             numbers::mm(s.to_mm),
             numbers::mm(s.travel_mm),
-            grip(s.grip.as_ref()),
+            grip(plan, s),
             if s.grip.is_some() { collet.clone() } else { numbers::NONE.to_string() },
             from_to(counter),
             from_to(headstock(s)),
@@ -413,6 +414,10 @@ pub fn how(plan: &Plan) -> Vec<(&'static str, String)> {
         (None, _) => say!("fact-collet-none"),
     };
     list.push((lang::text("fact-collet"), collet));
+    if let Some(centre) = &plan.centre {
+        let (force, leaves) = (numbers::trimmed(centre.force_n, 0), numbers::mm(centre.leaves_at_mm));
+        list.push((lang::text("fact-centre"), say!("fact-centre-presses", force = force, leaves = leaves)));
+    }
     if let Some((length_mm, diameter_mm)) = plan.tray_mm() {
         let (length, diameter) = (numbers::mm(length_mm), numbers::mm(diameter_mm));
         list.push((lang::text("fact-part-off"), say!("fact-part-falls", length = length, diameter = diameter)));

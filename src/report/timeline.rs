@@ -43,7 +43,7 @@ pub fn rows(cycle: &Cycle) -> Rows {
         number(lang::text("col-seconds")),
     ];
     let mut groups: Vec<Vec<&Operation>> = Vec::new();
-    let stops = |o: &Operation| matches!(o.work.as_str(), "hand_over" | "regrip" | "part_off");
+    let stops = |o: &Operation| matches!(o.work.as_str(), "hand_over" | "centre" | "regrip" | "part_off");
     let mut sorted: Vec<&Operation> = cycle.operations.iter().collect();
     // Works of two sides at the same time are grouped by side, not mixed.
     sorted.sort_by_key(|o| o.side == "headstock" || o.side == "both");

@@ -26,6 +26,7 @@ pub fn key(key: &str) -> String {
     let known = match key {
         "hand_over" => lang::text("key-hand-over"),
         "regrip" => lang::text("key-regrip"),
+        "centre" => lang::text("key-centre"),
         "segment" => lang::text("key-pull-back"),
         "whirl" => lang::text("key-critical-speed"),
         "interrupt" => lang::text("key-interrupt"),

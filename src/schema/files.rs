@@ -26,6 +26,7 @@ pub(super) fn job() -> Value {
         ("machine", machine),
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
+        ("hold", choice(lang::text("schema-hold"), &["collet", "centre"])),
         ("limits", map("limits", "limits of the checks", vec![], &[])),
         ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
         ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
@@ -199,6 +200,7 @@ fn counter_spindle() -> Value {
     let other = vec![
         ("back_work", choice(lang::text("schema-rear-work-place"), &["in_line", "aside"])),
         ("sleeve", map(&at("sleeve"), "supports in the bore", vec![], &["pitch", "stiffness"])),
+        ("centre", map(&at("centre"), lang::text("schema-centre"), vec![], &["force", "stiffness"])),
         ("collets", collets),
     ];
     let required = ["nearest", "farthest", "bore", "bore_depth", "stiffness", "max_rpm", "hand_over_s", "collets"];

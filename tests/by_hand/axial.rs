@@ -7,7 +7,7 @@ use spanhold::process::pressed::stiffness_left;
 use spanhold::proof;
 
 /// A bar of 1.5 mm on hard supports, pushed by a headstock that is far away.
-fn thin_text() -> String {
+pub(super) fn thin_text() -> String {
     let changes = [
         ("diameter: 16, tolerance: [-0.1, 0]", "diameter: 1.2, tolerance: [-0.1, 0]"),
         ("diameter: 12, kind: groove", "diameter: 1, kind: groove"),

@@ -86,6 +86,9 @@ const PLAN: &str = "verdict text
     *part_off.max_length_mm number?
     *part_off.max_diameter_mm number?
     *part_off.by_default flag
+    centre map?
+    *centre.force_n number
+    *centre.leaves_at_mm number
     features list
     *features[] map
     *features[].feature text
@@ -373,6 +376,7 @@ fn the_verdict_as_json_is_that_of_the_plan() {
 const AT: &str = "turned_mm number
     grip_nose_mm number?
     collet text?
+    on_centre flag
     headstock_mm number?
     rpm number
     unsupported_mm number

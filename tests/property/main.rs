@@ -2,6 +2,7 @@
 
 mod alike;
 mod beams;
+mod centre;
 mod edges;
 mod free;
 mod halves;

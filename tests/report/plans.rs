@@ -260,6 +260,7 @@ pub fn sample_plan() -> Plan {
     let trace = trace(&stages, 0.18);
     let mut plan = Plan {
         part_off: None,
+        centre: None,
         verdict: Verdict::Feasible,
         job: "feed roller shaft".into(),
         drawing: Some("LP-204-17".into()),

@@ -35,8 +35,13 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     list.push(say!("caution-first-piece"));
     list.push(say!("caution-limits"));
     list.push(say!("caution-bar-behind"));
-    list.extend(front_free(plan));
-    list.extend(front_long(plan));
+    match &plan.centre {
+        Some(_) => list.push(say!("caution-centre")),
+        None => {
+            list.extend(front_free(plan));
+            list.extend(front_long(plan));
+        }
+    }
     if plan.stages.iter().any(|s| s.grip.is_some()) {
         list.push(say!("caution-counter-spindle"));
     }

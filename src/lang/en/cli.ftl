@@ -30,6 +30,7 @@ at-turned-is = { $turned } mm, section { $section } ({ $work })
 at-front = front end
 at-front-is-held = held by collet { $collet }, nose at { $nose } mm
 at-front-is-free = free
+at-front-is-on-centre = on the centre
 at-headstock = headstock
 at-headstock-is = { $at } mm from the bush face
 at-speed = speed

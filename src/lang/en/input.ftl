@@ -300,3 +300,14 @@ note-not-turned = Section { $section } has the diameter of the bar and is not tu
 note-not-turned-unknown = Section { $section } has the diameter of the bar and is not turned. Its tolerance { $label } allows { $needed }, but the tolerance of the bar is not given. Use a thicker bar to turn it, or order the bar to this tolerance.
 note-family = The job varies { $ranges }. This plan uses the values of the sections. `spanhold batch` plans the whole range.
 note-part-of-family = One part of a family: { $sizes }.
+
+# A centre in the front face.
+centre-not-there = `hold: centre` needs a centre, and the machine { $machine } has none
+centre-not-there-help = Write `centre: {"{"}force: 300, stiffness: 40{"}"}` under `counter_spindle` in the machine file, with the numbers of your machine, or write `hold: collet`
+centre-no-counter-spindle-help = Choose a machine with a counter-spindle that has a `centre`, or remove `hold`
+centre-no-hole = `hold: centre` needs a centre hole in the front face
+centre-no-hole-help = Add it under `shaft.features`: `- {"{"}centre_hole: A2, end: front{"}"}`, or write `hold: collet`
+centre-hand-over = With `hold: centre` the whole part is one stage, without a hand-over
+centre-hand-over-help = Remove `hand_over_at`, or write `hold: collet`
+centre-too-short = The centre stands out by { $out } mm, and the counter-spindle comes no nearer to the bush than { $nearest } mm, so it does not reach the front face
+centre-too-short-help = Use a centre with `stands_out` of at least { $least } mm, or write `hold: collet`

@@ -22,7 +22,8 @@ export const SHAFT = [
 /** @type {Group[]} */
 export const CUTTING = [
   { title: say('page-group-holding'), at: [], fields: [
-    { key: 'holding', choice: ['bush', 'no_bush'] }, { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
+    { key: 'holding', choice: ['bush', 'no_bush'] }, { key: 'hold', choice: ['collet', 'centre'], title: say('page-hold-title') },
+    { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
   { title: say('page-group-cutting'), at: ['cutting'], fields: [
     { key: 'tools', choice: ['single', 'opposed'] },
     ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share')] },
@@ -55,6 +56,7 @@ export const MACHINE = [
     'max_rpm', 'hand_over_s', 'friction', 'unload_s', 'axial_load', 'torsional_stiffness', 'phase_error'), { key: 'back_work', label: say('page-rear-end'), choice: ['in_line', 'aside'],
     title: say('page-rear-end-title') }] },
   { title: say('page-group-sleeves'), at: ['counter_spindle', 'sleeve'], fields: numbers('pitch', 'stiffness') },
+  { title: say('page-group-centre'), at: ['counter_spindle', 'centre'], optional: true, fields: numbers('force', 'stiffness', 'stands_out') },
   { title: say('page-group-times'), at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid'),
     { key: 'cross_tool_reach' }, ...numbers('bar_end', 'facing')] },
   { title: say('page-group-part-off'), at: ['part_off'], fields: numbers('width', 'time_s') },

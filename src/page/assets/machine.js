@@ -35,6 +35,7 @@ export function stateAt(plan, t) {
   return {
     stage,
     nose: stage.grip?.nose_mm ?? null,
+    centred: Boolean(plan.centre) && t <= plan.centre.leaves_at_mm + 1e-6,
     headstock: bush ? Math.min(far, Math.max(near, far - (t - last))) : null,
     end: Math.max(t, next),
     piece: plan.segments.find((p) => t >= p.from_mm - 1e-6 && t <= p.to_mm + 1e-6 && p.stage === stage.number),
@@ -155,6 +156,10 @@ export function draw(plan, t, found) {
     const name = say('page-machine-counter-spindle', { collet: plan.collet ?? '' });
     parts.push(label(middled((held + grip) / 2, name), 20, name));
   }
+  if (state.centred) {
+    const front = sx(0);
+    parts.push(s('path', { class: 'centre', d: `M${front + 5} ${CENTRE}l-22 -12v24Z` }));
+  }
   parts.push(body(bar, 'raw'));
   if (finished.length > 1) parts.push(body(finished, 'steel'));
   if (bush) {
@@ -187,7 +192,8 @@ export function tell(plan, t, found) {
   const state = stateAt(plan, t);
   if (!state) return;
   const [at, stage, nose] = [num(t), state.stage.number, num(state.nose)];
-  the('moment-text').value = state.nose === null ? say('page-moment-free', { at, stage }) : say('page-moment-held', { at, stage, nose });
+  const open = () => (state.centred ? say('page-moment-centre', { at, stage }) : say('page-moment-free', { at, stage }));
+  the('moment-text').value = state.nose === null ? open() : say('page-moment-held', { at, stage, nose });
   const box = the('moment-state');
   if (!found) return;
   const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);

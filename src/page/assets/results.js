@@ -103,7 +103,7 @@ function stages(plan) {
   const caption = plan.layout.bush_land_mm === null ? say('page-stages-no-bush') : say('page-stages');
   const rows = plan.stages.map((g) => h('tr', {},
     h('td', {}, String(g.number)), h('td', {}, num(g.from_mm)), h('td', {}, num(g.to_mm)), h('td', {}, num(g.travel_mm)),
-    h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : say('page-grip-free')), h('td', {}, num(g.unsupported_max_mm), ratio(g)),
+    h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : plan.centre ? say('page-grip-centre') : say('page-grip-free')), h('td', {}, num(g.unsupported_max_mm), ratio(g)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
     h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
     h('td', {}, g.rpm_max ? speedsOf(plan, g) : '–'),

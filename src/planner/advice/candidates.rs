@@ -1,6 +1,6 @@
 //! The single changes that are tried when there is no plan.
 
-use crate::job::{Collet, Holding, Interrupt, Job, Sleeve, Tools, Tray};
+use crate::job::{Collet, End, FeatureKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::planner::advice::{dropped, works};
@@ -47,6 +47,13 @@ fn wishes(job: &Job) -> Vec<Candidate> {
     dropped.collect()
 }
 
+/// Whether machine and part have what `hold: centre` needs.
+fn may_take_a_centre(job: &Job) -> bool {
+    let there = job.machine.counter_spindle.as_ref().is_some_and(|c| c.centre.is_some());
+    let hole = |k: &FeatureKind| matches!(k, FeatureKind::CentreHole { end: End::Front, .. });
+    there && job.wishes.hand_overs.is_empty() && job.shaft.features.iter().any(|f| hole(&f.kind))
+}
+
 fn settings(job: &Job) -> Vec<Candidate> {
     let vc = job.cutting.vc_m_per_min;
     let d = job.stock.diameter_mm;
@@ -91,6 +98,10 @@ fn settings(job: &Job) -> Vec<Candidate> {
         list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says, move |j| {
             j.holding = holding;
         }));
+    }
+    if job.hold == Hold::Collet && may_take_a_centre(job) {
+        let (before, after) = (json!(Hold::Collet.key()), json!(Hold::Centre.key()));
+        list.push(once("hold", Ease::Tooling, before, after, say!("change-centre"), |j| j.hold = Hold::Centre));
     }
     let stroke_mm = job.machine.headstock.stroke_mm;
     list.push(number(

@@ -3,8 +3,8 @@
 mod told_chatter;
 
 use crate::job::plan::{
-    CheckResult, FeatureMoment, GripPlace, Optimality, PartOff, Plan, Segment, Stage, Threading, Times, TracePoint,
-    Verdict, Witness,
+    CheckResult, FeatureMoment, GripPlace, OnCentre, Optimality, PartOff, Plan, Segment, Stage, Threading, Times,
+    TracePoint, Verdict, Witness,
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::planner::places::ground::Ground;
@@ -39,7 +39,7 @@ pub fn times(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Times {
     let mut t = Times {
         cutting: settled.pieces.iter().map(|p| p.time.cutting_s).sum(),
         segments: settled.pieces.iter().map(|p| p.time.overhead_s).sum(),
-        hand_overs: hand_overs.len() as f64 * machine.hand_over_s(),
+        hand_overs: hand_overs.len() as f64 * machine.hand_over_s() + rig.centre_s(),
         regrips: (regrips.len() as f64 - shared) * each + shared * machine.shared_regrip_s(),
         // The empty sum is -0, and would be printed so.
         features: 0.0 + ground.tasks.iter().map(|t| t.time_s).sum::<f64>(),
@@ -58,7 +58,7 @@ pub fn fixed_s(ground: &Ground<'_>) -> f64 {
     let (rig, job) = (ground.rig, ground.rig.job);
     let features: f64 = ground.tasks.iter().map(|t| t.time_s).sum();
     let changes = rig.changes_s(&rig.steps(ground.segments, ground.tasks, ground.moments));
-    features + changes + job.machine.part_off.time_s + rig.border_penalty_s(ground.segments)
+    features + changes + rig.centre_s() + job.machine.part_off.time_s + rig.border_penalty_s(ground.segments)
 }
 
 /// The objective of the planner, s: the time from part to part, and the charges for witness lines.
@@ -91,6 +91,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         segments: Vec::new(),
         part_off_rpm: None,
         part_off: None,
+        centre: None,
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),
@@ -125,6 +126,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         segments: segments(ground, draft, settled),
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         part_off: Some(part_off(rig, draft)),
+        centre: rig.centre().map(|c| OnCentre { force_n: c.force_n, leaves_at_mm: rig.job.shaft.length_mm() }),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
         optimality,

@@ -1,8 +1,9 @@
 //! Notes of a plan: what the planner assumed or lowered.
 
 use crate::job::plan::Plan;
-use crate::job::{FeatureKind, Holding, Job, SectionKind};
+use crate::job::{FeatureKind, Hold, Holding, Job, SectionKind};
 use crate::process::segments::DEFAULT_FEED_MM;
+use crate::process::{Rig, checks};
 use crate::say;
 
 /// Notes on what the planner assumed or lowered.
@@ -11,11 +12,15 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
         notes.push(say!("note-whirled"));
     }
+    if job.hold == Hold::Centre {
+        notes.push(say!("note-centre"));
+    }
     if let (Some((length_mm, diameter_mm)), true) =
         (plan.tray_mm(), plan.part_off.as_ref().is_some_and(|p| p.by_default))
     {
         notes.push(say!("note-falls-by-default", length = length_mm.to_string(), diameter = diameter_mm.to_string()));
     }
+    notes.extend(torque_share(job, plan));
     notes.extend(unusual_threads(job));
     notes.extend(slow_cutting(job, plan));
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
@@ -32,6 +37,14 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
         }
     }
     notes
+}
+
+/// Where the torque on the last grip is nearest to its limit: how much of it the twist of the bar alone would give to this grip.
+fn torque_share(job: &Job, plan: &Plan) -> Option<String> {
+    let torque = plan.margin_at.as_ref().filter(|m| m.check == checks::torque::NAME)?;
+    let rig = Rig::new(job, plan.collet.as_ref().and_then(|name| job.machine.collet(name)));
+    let percent = format!("{:.0}", 100.0 * rig.share_untold(torque.at_mm)?);
+    Some(say!("note-torque-share", percent = percent))
 }
 
 /// Cutting speeds that were lowered below the usual range of the material: the lowest one, with its place.

@@ -10,10 +10,10 @@ use crate::defect::Defect;
 use crate::planner::places::grips::Land;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
+use crate::process::State;
 use crate::process::checks::{self, Event, View};
 use crate::process::segments::segment_at;
 use crate::process::stops::{SAME_MM, Stop};
-use crate::process::{Counter, State};
 use crate::spread::spread;
 use good_lp::{Expression, ProblemVariables, Solution, SolverModel, microlp, variable};
 
@@ -242,7 +242,7 @@ fn stage_shares(ground: &Ground<'_>, draft: &Draft, index: usize) -> Vec<f64> {
     let (rig, stage) = (ground.rig, &draft.stages[index]);
     let state = |t: f64, last: f64| State {
         turned_mm: t,
-        counter: Counter::of(stage.nose_mm),
+        counter: rig.counter(stage.nose_mm, t),
         guide: rig.guide(t, last, draft.piece_end(index, t)),
     };
     let mut shares = Vec::new();

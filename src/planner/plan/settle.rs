@@ -8,7 +8,7 @@ use crate::process::segments::{Segment, Work};
 use crate::process::speed::{BAR_FEED, COUNT_GUARD, Shares};
 use crate::process::stops::SAME_MM;
 use crate::process::timing::PieceTime;
-use crate::process::{Answers, Counter, Posed, State};
+use crate::process::{Answers, Posed, State};
 use crate::spread::{Largest, spread};
 
 /// States in the trace of the chart are at least the length divided by this apart.
@@ -176,7 +176,7 @@ impl Ground<'_> {
     fn state(&self, nose_mm: Option<f64>, turned_mm: f64, last_regrip_mm: f64, piece_end_mm: f64) -> State {
         State {
             turned_mm,
-            counter: Counter::of(nose_mm),
+            counter: self.rig.counter(nose_mm, turned_mm),
             guide: self.rig.guide(turned_mm, last_regrip_mm, piece_end_mm),
         }
     }

@@ -17,9 +17,9 @@ use crate::planner::places::stations::Grid;
 use crate::planner::sequence::layers::layered;
 use crate::planner::sequence::network::{Edge, Network, Node, Weights};
 use crate::planner::sequence::price::Price;
+use crate::process::State;
 use crate::process::checks::{self, Event, Finding};
 use crate::process::stops::SAME_MM;
-use crate::process::{Counter, State};
 use crate::spread::spread;
 pub use came::Came;
 pub use rows::{Knows, Row};
@@ -139,7 +139,9 @@ impl<'a> Unguided<'a> {
     /// Whether the counter-spindle can travel from one station to another while it holds at a grip.
     pub fn travels(&self, i: usize, j: usize, grip: usize) -> bool {
         let rig = self.ground.rig;
-        let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) else { return true };
+        let (Some(nose), Some(counter)) = (self.noses.get(grip), &rig.job.machine.counter_spindle) else {
+            return self.grid.fed_to(j) <= rig.centre_to_mm() + SAME_MM;
+        };
         let (near, far) = (self.grid.at(i) + rig.gap_mm() - nose, self.grid.fed_to(j) + rig.gap_mm() - nose);
         *nose <= self.grid.at(i) + SAME_MM
             && near >= counter.nearest_mm - SAME_MM
@@ -179,21 +181,26 @@ impl<'a> Unguided<'a> {
         let turned_mm = self.grid.at(station);
         State {
             turned_mm,
-            counter: Counter::of(self.noses.get(grip).copied()),
+            counter: self.ground.rig.counter(self.noses.get(grip).copied(), turned_mm),
             guide: self.ground.rig.guide(turned_mm, turned_mm, self.grid.fed_to(end)),
         }
     }
 
-    /// Whether a stage may end at a station: the counter-spindle lets go of the front, or takes hold of one that was free.
+    /// Whether a stage may end at a station: the counter-spindle lets go of the front, or takes hold of one that was free. On a centre
+    /// the whole part is one stage.
     fn lets_go(&self, grip: usize, station: usize) -> bool {
+        if self.ground.rig.centre().is_some() {
+            return false;
+        }
         let state = self.state(station, grip, station);
         checks::at_event(self.ground.rig, &state, Event::LetsGo).all(|f| f.is_ok_and(|f| f.passes()))
     }
 
     /// The state in which the piece is turned and bar is fed on for work behind the part-off.
-    pub fn fed_on(&self, grip: usize, end: usize, turned_mm: f64) -> State {
-        let guide = self.ground.rig.guide(turned_mm, turned_mm, turned_mm);
-        State { turned_mm, guide, ..self.state(end, grip, end) }
+    pub fn fed_on(&self, grip: usize, turned_mm: f64) -> State {
+        let rig = self.ground.rig;
+        let counter = rig.counter(self.noses.get(grip).copied(), turned_mm);
+        State { turned_mm, counter, guide: rig.guide(turned_mm, turned_mm, turned_mm) }
     }
 
     /// Largest utilisation of the checks of the last grip, at part-off.

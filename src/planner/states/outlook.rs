@@ -208,11 +208,16 @@ impl<'a> Looker<'a> {
         self.rig.job.machine.headstock.farthest_mm() - (self.grid.at(station) - last_regrip_mm)
     }
 
+    /// What holds the front at a station.
+    fn counter(&self, grip: usize, station: usize) -> Counter {
+        self.rig.counter(self.noses.get(grip).copied(), self.grid.at(station))
+    }
+
     /// A state of a station, grip and headstock place.
     pub(super) fn state(&self, grip: usize, station: usize, headstock_mm: f64) -> State {
         State {
             turned_mm: self.grid.at(station),
-            counter: Counter::of(self.noses.get(grip).copied()),
+            counter: self.counter(grip, station),
             guide: Guide::Bush { headstock_mm },
         }
     }
@@ -240,7 +245,7 @@ impl<'a> Looker<'a> {
 
     /// The bar in front of the bush face, with the front free or with the collet closed.
     fn front_held(&self, grip: usize, station: usize) -> Front {
-        self.front_of(grip, station, Counter::of(self.noses.get(grip).copied()))
+        self.front_of(grip, station, self.counter(grip, station))
     }
 
     /// A state for several places of the headstock. None: at one of them nothing holds the bar.

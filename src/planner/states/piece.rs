@@ -25,12 +25,12 @@ impl PieceOutlook {
 
 impl Looker<'_> {
     /// Turned length up to which the travel of the counter-spindle carries a grip, or the stroke of the headstock the
-    /// free front, mm.
+    /// free front; with a centre up to which both carry it, mm.
     pub fn limit_mm(&self, grip: usize) -> f64 {
         let machine = &self.rig.job.machine;
         match (&machine.counter_spindle, self.noses.get(grip)) {
             (Some(counter), Some(nose)) => nose + counter.farthest_mm - self.rig.gap_mm(),
-            _ => machine.headstock.stroke_mm,
+            _ => machine.headstock.stroke_mm.min(self.rig.centre_to_mm()),
         }
     }
 
@@ -68,12 +68,15 @@ impl Looker<'_> {
 
     /// Smallest and largest utilisation of what must hold where a stage ends at a station under a grip: letting go of
     /// the front, or the last grip. None: no stage may end there. At part-off the front may be free only where the part
-    /// falls.
+    /// falls. On a centre the whole part is one stage.
     pub fn ending(&self, grip: usize, station: usize) -> Option<[f64; 2]> {
         if !self.grid.borders(station) {
             return None;
         }
         if station < self.grid.last() {
+            if self.rig.centre().is_some() {
+                return None;
+            }
             return Some(self.release(grip, station, None));
         }
         let held = self.grips(grip) || self.rig.falls();

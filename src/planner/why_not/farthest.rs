@@ -164,7 +164,8 @@ impl<'l, 'a> Search<'l, 'a> {
             at = &self.reached[before];
             stages.insert(0, (grid.at(at.station), to, l.noses.get(grip).copied()));
         }
-        let no_hold = stages.iter().all(|s| s.2.is_none()) && job.machine.counter_spindle.is_some();
+        let free = stages.iter().all(|s| s.2.is_none()) && l.rig.centre().is_none();
+        let no_hold = free && job.machine.counter_spindle.is_some();
         let no_hold = no_hold.then(|| {
             if l.noses.is_empty() {
                 return no_hold::nowhere(l.rig);

@@ -65,8 +65,12 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
         let text = say!("reason-front-work-presses", finding = pressed.told());
         return Some(Blocked::found(0.0, checks::buckling::NAME, text, 0));
     }
+    if let Some(off) = checks::pick_up::by_centre(rig).and_then(Result::ok).filter(|f| !f.passes()) {
+        let text = say!("reason-centre-comes", finding = off.told());
+        return Some(Blocked::found(0.0, checks::pick_up::NAME, text, 0));
+    }
     let push = checks::push::front(rig).filter(|f| !f.passes())?;
-    let work = checks::push::heaviest_in_front(rig).map_or(String::new(), |(task, _)| task.text);
+    let work = checks::push::heaviest_in_front(rig).map_or(String::new(), |(work, _)| work);
     let text = say!("reason-front-work", work = work, finding = push.told(), margin = margin(rig));
     Some(Blocked::found(0.0, checks::push::NAME, text, 0))
 }
@@ -151,10 +155,10 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
 /// for it does not hold.
 pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f64) -> (&'static str, String) {
     let (rig, grid) = (looker.rig, looker.grid);
-    let counter = Counter::of(looker.noses.get(grip).copied());
+    let nose = looker.noses.get(grip).copied();
     let found = grid.due(station).filter_map(|(i, t)| {
         let task = &looker.tasks[i];
-        let state = State { turned_mm: t, counter, guide: rig.guide(t, last_mm, t) };
+        let state = State { turned_mm: t, counter: rig.counter(nose, t), guide: rig.guide(t, last_mm, t) };
         let on = if t > grid.at(station) + SAME_MM { checks::fed_on(rig, looker.segments, &state).ok()? } else { None };
         let works = checks::at_event(rig, &state, Event::Works(task)).flatten();
         Some((checks::worst(works.chain(on))?, &task.text, t))
@@ -173,7 +177,7 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
-    let state = State { turned_mm: t, counter: Counter::of(nose), guide: rig.guide(t, last_mm, t) };
+    let state = State { turned_mm: t, counter: rig.counter(nose, t), guide: rig.guide(t, last_mm, t) };
     let one = |by: &str, text: String| vec![Reason { by: by.into(), text }];
     let Ok(answers) = rig.answers(&state) else {
         return one("support", say!("support-fails"));
@@ -197,6 +201,7 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     let told = |f: &checks::Finding| Reason {
         by: f.check.into(),
         text: match nose {
+            None if state.counter == Counter::Centre => say!("reason-on-centre", turned = turned, finding = f.told()),
             None => say!("reason-front-free", turned = turned, finding = f.told()),
             Some(g) => say!("reason-gripped", nose = format!("{g:.1}"), turned = turned, finding = f.told()),
         },

@@ -2,7 +2,7 @@
 
 use crate::planner::sequence::unguided::{Came, POSE, Unguided};
 use crate::planner::why_not::blocked::Blocked;
-use crate::planner::why_not::walk::fall_rule;
+use crate::planner::why_not::walk::{fall_rule, farthest_mm};
 use crate::planner::why_not::{frontier, no_hold};
 use crate::process::checks::{self, Event, Finding, PASSES_UP_TO, View};
 use crate::process::stops::SAME_MM;
@@ -49,7 +49,7 @@ impl Unguided<'_> {
             }
         }
         let rig = self.ground.rig;
-        let free = !came.gripped && rig.job.machine.counter_spindle.is_some();
+        let free = !came.gripped && rig.job.machine.counter_spindle.is_some() && rig.centre().is_none();
         let no_hold = free.then(|| no_hold::too_early(rig, &self.noses, grid.at(far))).flatten();
         let stopped = stopped.unwrap_or_else(|| Stopped { rule: "collet".into(), text: say!("front-not-gripped") });
         let collet = rig.collet.map(|c| c.name.clone());
@@ -81,8 +81,10 @@ impl Unguided<'_> {
         let (rig, grid) = (self.ground.rig, self.grid);
         let gripped = grip < self.noses.len();
         if !self.travels(i, j, grip) {
-            let nose = self.noses.get(grip).copied().unwrap_or(0.0);
-            let text = say!("travel-too-short", nose = format!("{nose:.1}"));
+            let text = match self.noses.get(grip) {
+                Some(nose) => say!("travel-too-short", nose = format!("{nose:.1}")),
+                None => say!("travel-end-centre", farthest = farthest_mm(rig)),
+            };
             return Err(Stopped { rule: "counter_spindle_travel".into(), text });
         }
         let shut = |k: usize| grid.is_shut(&self.state(k, grip, j));
@@ -101,7 +103,7 @@ impl Unguided<'_> {
         }
         let here = column.iter().filter(|s| s.station > i);
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
-        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, j, *mm)));
+        let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, *mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
             let turned = format!("{:.1}", state.turned_mm);
             let work = &task.text;

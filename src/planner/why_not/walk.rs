@@ -24,6 +24,11 @@ pub(super) fn fall_rule(rig: &Rig<'_>) -> &'static str {
     if rig.job.machine.counter_spindle.is_some() { "collet" } else { "tray" }
 }
 
+/// The end of the counter-spindle's travel as told.
+pub(super) fn farthest_mm(rig: &Rig<'_>) -> String {
+    rig.job.machine.counter_spindle.as_ref().map_or(String::new(), |c| c.farthest_mm.to_string())
+}
+
 /// Walks on with a grip that takes hold at station `from`, with the last re-grip at station `last`, until something
 /// stops it. `passed` gets each station reached, with the last re-grip at that time.
 pub(super) fn walk(
@@ -57,6 +62,10 @@ pub(super) fn walk(
             let text = say!("travel-end", nose = format!("{g:.1}"), farthest = counter.farthest_mm.to_string());
             reasons.push(Reason { by: "counter_spindle_travel".into(), text });
         }
+        if t > rig.centre_to_mm() + SAME_MM {
+            let text = say!("travel-end-centre", farthest = farthest_mm(rig));
+            reasons.push(Reason { by: "counter_spindle_travel".into(), text });
+        }
         if t - grid.at(last) > stroke + SAME_MM {
             let inside = (last + 1..=k).rev().find(|m| grid.stations[*m].stop.allowed());
             match inside.filter(|_| gripped) {
@@ -64,6 +73,8 @@ pub(super) fn walk(
                 None => {
                     let text = if gripped {
                         say!("stroke-end-no-stop", stroke = stroke.to_string())
+                    } else if rig.centre().is_some() {
+                        say!("stroke-end-centre", stroke = stroke.to_string())
                     } else {
                         say!("stroke-end-front-free", stroke = stroke.to_string())
                     };

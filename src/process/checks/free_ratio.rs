@@ -21,7 +21,7 @@ pub const CHECK: Check = Check {
     lifted_by: &["free_ratio"],
     find: Find::AtRest(|v| {
         let limit = v.rig.job.limits.free_ratio?;
-        v.state.counter.grip_mm().is_none().then(|| Finding::at_most(NAME, "", ratio(v.rig, v.state), limit, 0.0))
+        v.state.counter.span_from_mm().is_none().then(|| Finding::at_most(NAME, "", ratio(v.rig, v.state), limit, 0.0))
     }),
 };
 

@@ -22,10 +22,20 @@ pub const CHECK: Check = Check {
     unit: UNIT,
     says: Says { found: |_, demand, limit| say!("finding-pick-up", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["pick_up", "straightness"],
-    find: Find::AtEvent(|rig, state, event| {
-        (matches!(event, Event::LetsGo) && state.counter == Counter::Away).then(|| find(rig, state))
+    find: Find::AtEvent(|rig, state, event| match event {
+        Event::LetsGo => (state.counter == Counter::Away).then(|| find(rig, state)),
+        Event::Begins => by_centre(rig),
+        Event::Works(_) | Event::HoldsLast { .. } => None,
     }),
 };
+
+/// The finding for the front face when a centre comes to it; none without a centre. With a bush the bar stands out by the gap then,
+/// without one by its whole length.
+pub fn by_centre(rig: &Rig<'_>) -> Option<Result<Finding, Unheld>> {
+    rig.centre()?;
+    let guide = rig.guide(0.0, 0.0, rig.job.parted_at_mm());
+    Some(find(rig, &State { turned_mm: 0.0, counter: Counter::Away, guide }))
+}
 
 /// The finding at the first hand-over, for the state just before it.
 ///

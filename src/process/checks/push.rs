@@ -2,10 +2,9 @@
 //!
 //! Thrust `F` and torque `T` of a drill act together, so the friction force on the held diameter `d` is `√(F² + (2T/d)²)` (derived
 //! here). On the rear end the last grip holds the part; it also carries an axial force that the counter-spindle keeps, together with the
-//! torque of part-off. On the front end the headstock's collet holds the bar; if the machine file does
+//! torque of part-off. On the front end the headstock's collet holds the bar, also against a centre; if the machine file does
 //! not give its clamping force, there is no check.
 
-use super::super::features::Task;
 use super::super::rig::Rig;
 use super::{Check, Event, Find, Finding, Says, torque};
 use crate::lang;
@@ -47,7 +46,7 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, nose_mm))
 }
 
-/// The finding for the front end; none if no work has an axial force or the clamping force is not given.
+/// The finding for the front end; none if nothing presses on it or the clamping force is not given.
 pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     let head = &rig.job.machine.headstock;
     let (_, most) = heaviest_in_front(rig)?;
@@ -55,12 +54,14 @@ pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, 0.0))
 }
 
-/// The work on the front end that loads the headstock's collet most, and the friction force it needs, N.
-pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<(Task, f64)> {
+/// What loads the headstock's collet most along the axis, a work on the front end or the centre, in words, and the friction force it
+/// needs, N. The feed force, which adds to that of the centre, is left out here as it is without a centre.
+pub fn heaviest_in_front(rig: &Rig<'_>) -> Option<(String, f64)> {
     let bar = rig.job.stock.diameter_mm;
     let works = rig.tasks().into_iter().filter(|t| !t.cross && t.axial_n > 0.0);
-    let loads = works.map(|t| (carried_n(t.axial_n, t.torque_nm, bar), t));
-    loads.max_by(|a, b| a.0.total_cmp(&b.0)).map(|(n, t)| (t, n))
+    let works = works.map(|t| (carried_n(t.axial_n, t.torque_nm, bar), t.text));
+    let centre = rig.centre().map(|c| (c.force_n, say!("reason-centre")));
+    works.chain(centre).max_by(|a, b| a.0.total_cmp(&b.0)).map(|(n, text)| (text, n))
 }
 
 #[cfg(test)]

@@ -1,4 +1,4 @@
-//! `sag`: self-weight deflection of a gripped span. The droop of a free front counts where something must meet it (`pick_up`, `bore`).
+//! `sag`: self-weight deflection of a span whose front is held. The droop of a free front counts where something must meet it (`pick_up`, `bore`).
 
 use super::{Check, Find, Finding, Says};
 use crate::lang;
@@ -16,7 +16,7 @@ pub const CHECK: Check = Check {
     says: Says { found: |_, demand, limit| say!("finding-sag", demand = demand, limit = limit), ..Says::AS_NAMED },
     lifted_by: &["sag"],
     find: Find::AtRest(|v| {
-        v.state.counter.grip_mm()?;
+        v.state.counter.span_from_mm()?;
         Some(Finding::at_most(NAME, UNIT, v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm))
     }),
 };

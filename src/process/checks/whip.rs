@@ -11,13 +11,13 @@ use crate::say;
 /// Name of the check.
 pub const NAME: &str = "whip";
 
-/// Bow at rest, mm: `bow (x/1000)²` over an unsupported length `x` with a grip. With a free front end it is four times as much.
+/// Bow at rest, mm: `bow (x/1000)²` over an unsupported length `x` with a grip or a centre. With a free front end it is four times as much.
 ///
 /// Derived here: an even bow is a flat arc of radius `R`. Its height over a chord `x` is `x²/(8R)`, its deflection from a tangent over
 /// `x` is `x²/(2R)`. That a bar is bowed evenly is an assumption.
 pub fn bow_mm(rig: &Rig<'_>, state: &State, answers: &Answers) -> f64 {
     let free = free_bow_mm(rig, answers.unsupported_mm);
-    if state.counter.grip_mm().is_some() { 0.25 * free } else { free }
+    if state.counter.span_from_mm().is_some() { 0.25 * free } else { free }
 }
 
 /// Bow at rest of a free front at its face, mm.
@@ -35,7 +35,7 @@ pub const CHECK: Check = Check {
     lifted_by: &["rpm", "speed_floor", "whip", "straightness"],
     find: Find::BySpeed(|rig, state, answers| {
         // The bow of a gripped bar is largest in the middle of its span, the bow of a free bar at its front end.
-        let at_mm = state.counter.grip_mm().map_or(0.0, |g| g + 0.5 * answers.unsupported_mm);
+        let at_mm = state.counter.span_from_mm().map_or(0.0, |g| g + 0.5 * answers.unsupported_mm);
         let growth = Growth::Bow { at_rest_mm: bow_mm(rig, state, answers) };
         Some(SpeedLaw { growth, limit: rig.job.limits.whip_mm, at_mm })
     }),

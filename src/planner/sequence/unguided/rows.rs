@@ -130,7 +130,7 @@ impl Unguided<'_> {
     fn drilled(&self, grip: usize, end: usize, station: usize, state: &State, mut largest: f64) -> Option<f64> {
         let here = self.grid.stations[station].tasks.iter().map(|t| (*t, *state));
         let behind = self.grid.beyond.iter().filter(|_| station == end && end == self.grid.last());
-        for (task, state) in here.chain(behind.map(|(t, turned_mm)| (*t, self.fed_on(grip, end, *turned_mm)))) {
+        for (task, state) in here.chain(behind.map(|(t, turned_mm)| (*t, self.fed_on(grip, *turned_mm)))) {
             let task = &self.ground.tasks[task];
             if state.turned_mm > self.grid.at(end) + SAME_MM {
                 let found = checks::fed_on(self.ground.rig, self.ground.segments, &state).ok()?;
