@@ -52,6 +52,26 @@ pub struct Answers {
     pub tool_follows: f64,
 }
 
+impl Answers {
+    /// The answers of a free front of a length (mm) that the checks of its speed ask for. All others are 0.
+    pub fn of_free_front(unsupported_mm: f64) -> Answers {
+        Answers {
+            unsupported_mm,
+            stiffness_n_per_um: 0.0,
+            span_n_per_um: 0.0,
+            span_at_mm: 0.0,
+            sag_mm: 0.0,
+            sag_at_mm: 0.0,
+            bore_sag_mm: 0.0,
+            bore_sag_at_mm: 0.0,
+            critical_rpm: 0.0,
+            critical_at_mm: 0.0,
+            tool_mm_per_n: 0.0,
+            tool_follows: 0.0,
+        }
+    }
+}
+
 /// The beam of a state, and its answers without the critical speed. Mostly it is enough to know whether the critical speed lies above
 /// a speed, and this costs only one elimination.
 #[derive(Debug, Clone)]
@@ -68,8 +88,7 @@ pub struct Posed {
 impl Posed {
     /// Whether the critical speed lies above a speed, rev/min.
     pub fn swings_above(&self, speed_rpm: f64) -> bool {
-        let omega = rad_per_s(speed_rpm);
-        omega.is_finite() && self.beam.stiffness.swings_above(&self.beam.mass, omega * omega / self.left)
+        swings_above(&self.beam, self.left, speed_rpm)
     }
 
     /// All answers, with the critical speed.
@@ -137,6 +156,12 @@ impl Rig<'_> {
             tool_follows: grip.filter(|_| self.wants_run_out()).map_or(0.0, follows),
         };
         Ok(Posed { beam, left, at_rest, full: OnceCell::new() })
+    }
+
+    /// Whether the critical speed of a state lies above a speed, rev/min; false if the supports leave a free motion. It costs one
+    /// elimination, as long as no other answer is asked for.
+    pub fn swings_above(&self, state: &State, speed_rpm: f64) -> bool {
+        swings_above(&self.beam(state, &[]), stiffness_left(self.pressed(state).share()), speed_rpm)
     }
 
     /// The lowest lateral natural frequencies of a state, rad/s.
@@ -234,6 +259,12 @@ impl Rig<'_> {
         let beam = self.beam(state, &[at_mm]);
         Ok(beam.sag(&beam.factor()?)[beam.node(at_mm)][0].abs())
     }
+}
+
+/// `left`: part of its stiffness that the bar keeps under its axial load.
+fn swings_above(beam: &Beam, left: f64, speed_rpm: f64) -> bool {
+    let omega = rad_per_s(speed_rpm);
+    omega.is_finite() && beam.stiffness.swings_above(&beam.mass, omega * omega / left)
 }
 
 fn deflection(beam: &Beam, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {

@@ -72,7 +72,7 @@ fn strip(m: &Moment) -> Group {
         let h = half(grip.diameter_mm);
         g = g.add(bore(m, x1, bar + jaw)).add(jaws(x1, x2, y, h, bar + jaw - h, "grip"));
     }
-    if plan.centre.is_some() {
+    if plan.centre.is_some_and(|c| m.turned_mm <= c.leaves_at_mm) {
         g = g.add(centre(a.left, y, bar));
     }
     let mut nose_mm = m.turned_mm + plan.layout.gap_mm;
@@ -99,9 +99,9 @@ pub fn farther(x: f64, y: f64) -> Group {
 pub fn centre(x: f64, y: f64, half: f64) -> Group {
     let tip = shapes::path(format!(
         "M{} {}L{} {}V{}Z",
-        xy(x + 0.4 * half),
+        xy(x + 0.9 * half),
         xy(y),
-        xy(x - 1.2 * half),
+        xy(x - 0.6 * half),
         xy(y - 0.8 * half),
         xy(y + 0.8 * half)
     ));

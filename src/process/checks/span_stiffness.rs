@@ -4,6 +4,7 @@
 //! (`whirl`, `whip`, `sag`). The limit is a habit of the trade (common practice, no source) for spans that need their grip. Where the
 //! front could run free at the lowest speed allowed, a grip only makes the bar stiffer, and the limit does not apply.
 
+use super::super::answers::Answers;
 use super::super::rig::Rig;
 use super::super::segments::Segment;
 use super::super::speed::COUNT_GUARD;
@@ -46,9 +47,9 @@ pub fn applies(rig: &Rig<'_>, counter: Counter) -> bool {
 /// speed pass without the grip.
 fn runs_free(rig: &Rig<'_>, state: &State, segment: &Segment) -> bool {
     let free = State { counter: Counter::Away, ..*state };
-    let Ok(posed) = rig.posed(&free) else { return false };
+    let answers = Answers::of_free_front(rig.unsupported_mm(&free));
     // With the grip the spindles turn no faster than without it, and the slower of both counts.
     let slowest_rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, true);
-    let needed_rpm = rig.critical_needed_rpm(&free, &posed.at_rest, slowest_rpm, [1.0; BY_SPEED]);
-    posed.swings_above(needed_rpm * (1.0 + COUNT_GUARD))
+    let needed_rpm = rig.critical_needed_rpm(&free, &answers, slowest_rpm, [1.0; BY_SPEED]);
+    rig.swings_above(&free, needed_rpm * (1.0 + COUNT_GUARD))
 }
