@@ -26,6 +26,7 @@ pub fn run(args: &Args) -> Ending {
         return out::wrong_input(&[diag]);
     }
     match args.format {
+        Format::Text if word.is_empty() => out::result(&materials::list(WIDTH)),
         Format::Text => out::result(&materials::text(&rows, WIDTH)),
         Format::Json => return out::json(&materials::json(&rows)),
     }

@@ -142,7 +142,7 @@ fn together(words: &str) -> Option<(&str, &str)> {
 /// The material in a value: the whole value, or one of its words, as in `1.4301 (X5CrNi18-10)`.
 fn known(value: &str) -> Option<&'static str> {
     let words = value.split([' ', ',', '/', '(', ')']).filter(|w| !w.is_empty());
-    std::iter::once(value).chain(words).find_map(|w| materials::find(w).ok()).map(|row| row.name)
+    std::iter::once(value).chain(words).find_map(materials::known).map(|row| row.name)
 }
 
 /// Reads what the texts of a drawing say. `sheet` is the length on the shaft of one mm on the sheet, mm.
@@ -166,7 +166,7 @@ pub fn read(texts: &[Text], sheet: f64) -> Title {
             found.push((Field::Drawing, number.to_owned(), i));
             found.push((Field::Revision, revision.to_owned(), i));
         } else if !lone_number(said)
-            && let Ok(row) = materials::find(said)
+            && let Some(row) = materials::known(said)
         {
             found.push((Field::Material, row.name.to_owned(), i));
         }
@@ -185,9 +185,9 @@ pub fn read(texts: &[Text], sheet: f64) -> Title {
     out
 }
 
-/// Whether a text is a number alone. That is a dimension, not a material number.
+/// Whether a text is whole numbers alone. They are dimensions, not material numbers.
 fn lone_number(words: &str) -> bool {
-    words.chars().all(|c| c.is_ascii_digit())
+    words.chars().all(|c| c.is_ascii_digit() || " -".contains(c))
 }
 
 /// The text that is the value of a word, with its index: the nearest one to the right, otherwise the nearest one below.
@@ -293,6 +293,10 @@ mod tests {
             (0.0, 0.0, "", "Drawing shows the finished part"),
             (0.0, 50.0, "", "revision of the law applies"),
             (0.0, 90.0, "", "45"),
+            (0.0, 99.0, "", "60 61"),
+            (0.0, 108.0, "", "304 +0.1"),
+            (0.0, 117.0, "", "H13"),
+            (0.0, 126.0, "", "M2"),
         ]);
         assert_eq!((named(&prose), prose.read.len()), ([None; 3], 0));
         let two = title(&[(0.0, 0.0, "", "Material: C45"), (0.0, 9.0, "", "1.4301")]);

@@ -8,7 +8,7 @@ use super::reader::{Map, Reader};
 use super::{end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
-use crate::job::materials::{Group, find};
+use crate::job::materials::{Group, known};
 use crate::job::{BackWork, Feature, Section, Shaft, StockKind};
 use crate::say;
 
@@ -82,7 +82,7 @@ pub(super) fn read(
 
 /// Whether a material of the table is a stainless steel.
 fn stainless(name: &str) -> bool {
-    find(name).is_ok_and(|row| row.group == Group::StainlessSteel)
+    known(name).is_some_and(|row| row.group == Group::StainlessSteel)
 }
 
 fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {

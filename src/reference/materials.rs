@@ -1,43 +1,37 @@
 //! The built-in materials.
 
 use super::table::{Table, wrapped};
-use crate::job::materials::{ROWS, Row};
+use crate::job::materials::{Row, matches, rows};
 use crate::lang;
 use crate::say;
 use serde_json::{Value, json};
 
-/// The rows whose name, number, other names or group hold a word. Capitals do not matter.
+/// The rows whose name, number, other names or group hold a word. Capitals, spaces and hyphens do not matter.
 pub fn matching(word: &str) -> Vec<&'static Row> {
-    let word = word.to_lowercase();
-    let holds = |row: &&Row| {
-        let names = [row.name, row.number, row.group.word()].into_iter().chain(row.aliases.iter().copied());
-        names.into_iter().any(|name| name.to_lowercase().contains(&word))
-    };
-    ROWS.iter().filter(holds).collect()
+    rows().filter(|row| matches(row, word)).collect()
+}
+
+/// The numbers of all rows as text, group after group.
+pub fn list(width: usize) -> String {
+    let mut cells: Vec<Vec<String>> = Vec::new();
+    for group in groups() {
+        let kind = group.first().map_or("", |row| row.group.word());
+        cells.extend([vec![String::new()], vec![say!("help-material-group", group = kind)]]);
+        cells.extend(group.iter().map(|row| numbers(row).to_vec()));
+    }
+    let out = Table { title: String::new(), heads: heads().to_vec(), rows: cells }.text(width);
+    out + "\n" + &wrapped(lang::text("help-materials-more"), width)
 }
 
 /// The numbers of some rows as text, and where they come from.
 pub fn text(rows: &[&Row], width: usize) -> String {
-    let heads = [
-        lang::text("help-head-material"),
-        lang::text("help-head-number"),
-        lang::text("help-head-group"),
-        lang::text("help-head-e"),
-        lang::text("help-head-density"),
-        lang::text("help-head-kc"),
-        lang::text("help-head-mc"),
-        lang::text("help-head-vc"),
-        lang::text("help-head-confidence"),
-    ];
-    let cells = rows.iter().map(|r| {
-        let [name, number, _, group, _, e, density, _, kc, mc, vc, confidence, _] = cells(r);
-        vec![name, number, group, e, density, kc, mc, vc, confidence]
-    });
-    let mut out = Table { title: String::new(), heads: heads.to_vec(), rows: cells.collect() }.text(width);
+    let cells = rows.iter().map(|row| numbers(row).to_vec()).collect();
+    let mut out = Table { title: String::new(), heads: heads().to_vec(), rows: cells }.text(width);
     for row in rows {
         let about = say!(
             "help-material-about",
             name = row.name,
+            group = row.group.word(),
             state = row.state,
             poisson = row.poisson.to_string(),
             source = row.cutting_source
@@ -52,42 +46,54 @@ pub fn text(rows: &[&Row], width: usize) -> String {
     out
 }
 
-/// All columns of all rows.
-pub(super) fn table() -> Table {
-    let heads = [
+/// A table of each group, with the other names.
+pub(super) fn tables() -> Vec<Table> {
+    let table = |group: Vec<&Row>| {
+        let [name, number, numbers @ ..] = heads();
+        let row = |row: &&Row| {
+            let [name, number, numbers @ ..] = self::numbers(row);
+            [vec![name, number, row.aliases.join(", "), row.state.to_owned()], numbers.to_vec()].concat()
+        };
+        let words = [name, number, lang::text("help-head-names"), lang::text("help-head-state")];
+        Table {
+            title: group.first().map_or_else(String::new, |row| format!("**{}**", row.group.word())),
+            heads: [words.as_slice(), numbers.as_slice()].concat(),
+            rows: group.iter().map(row).collect(),
+        }
+    };
+    groups().into_iter().map(table).collect()
+}
+
+/// The rows of each group. A group stands together in the table.
+fn groups() -> Vec<Vec<&'static Row>> {
+    let all: Vec<&Row> = rows().collect();
+    all.chunk_by(|a, b| a.group == b.group).map(<[_]>::to_vec).collect()
+}
+
+fn heads() -> [&'static str; 8] {
+    [
         lang::text("help-head-material"),
         lang::text("help-head-number"),
-        lang::text("help-head-names"),
-        lang::text("help-head-group"),
-        lang::text("help-head-state"),
         lang::text("help-head-e"),
         lang::text("help-head-density"),
-        lang::text("help-head-poisson"),
         lang::text("help-head-kc"),
         lang::text("help-head-mc"),
         lang::text("help-head-vc"),
         lang::text("help-head-confidence"),
-        lang::text("help-head-source"),
-    ];
-    Table { title: String::new(), heads: heads.to_vec(), rows: ROWS.iter().map(|r| cells(r).to_vec()).collect() }
+    ]
 }
 
-fn cells(row: &Row) -> [String; 13] {
+fn numbers(row: &Row) -> [String; 8] {
     let (low, high) = row.vc_m_per_min;
     [
         row.name.to_owned(),
         row.number.to_owned(),
-        row.aliases.join(", "),
-        row.group.word().to_owned(),
-        row.state.to_owned(),
         row.e_gpa.to_string(),
         row.density_kg_per_m3.to_string(),
-        row.poisson.to_string(),
         row.kc11_n_per_mm2.to_string(),
         format!("{:.2}", row.mc),
         format!("{low}–{high}"),
         row.confidence.word().to_owned(),
-        row.cutting_source.to_owned(),
     ]
 }
 
@@ -121,9 +127,11 @@ mod tests {
     fn a_word_finds_name_number_other_name_and_group() {
         let names = |word| matching(word).iter().map(|r| r.name).collect::<Vec<_>>();
         assert_eq!(names("1.4301"), ["X5CrNi18-10"]);
-        assert_eq!(names("ti grade"), ["Ti-6Al-4V"]);
-        assert_eq!(names("ALUMINIUM"), ["EN AW-2011", "EN AW-6082", "EN AW-7075"]);
-        assert_eq!(matching("").len(), ROWS.len());
+        assert_eq!(names("ti grade 5"), ["Ti-6Al-4V"]);
+        assert_eq!(names("JIS SUS303"), ["X8CrNiS18-9"]);
+        let aluminium = names("ALUMINIUM");
+        assert!(aluminium.len() >= 10 && aluminium.iter().all(|name| name.starts_with("EN AW-")), "{aluminium:?}");
+        assert_eq!(matching("").len(), rows().count());
         assert!(names("unobtainium").is_empty());
     }
 }

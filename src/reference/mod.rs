@@ -8,7 +8,6 @@ mod left_out;
 pub mod materials;
 mod table;
 
-use crate::job::materials::ROWS;
 use crate::lang;
 use crate::schema::File;
 use table::{Table, wrapped};
@@ -50,8 +49,7 @@ impl Topic {
     pub fn text(self, width: usize) -> String {
         let mut out = wrapped(self.opening(), width);
         if self == Topic::Materials {
-            let all: Vec<_> = ROWS.iter().collect();
-            return out + "\n" + &materials::text(&all, width);
+            return out + "\n" + &materials::list(width);
         }
         if let Some(example) = self.example() {
             out.push('\n');
@@ -76,7 +74,7 @@ impl Topic {
             Topic::Machine => keys::tables(File::Machine),
             Topic::Readings => keys::tables(File::Readings),
             Topic::PlanFile => keys::tables(File::Plan),
-            Topic::Materials => vec![materials::table()],
+            Topic::Materials => materials::tables(),
             Topic::Checks => vec![checks::table()],
         }
     }

@@ -75,6 +75,14 @@ fn materials_are_listed_by_a_word() {
     assert_eq!(steel.len(), 1, "{steel:?}");
     assert_eq!((&steel[0]["name"], &steel[0]["group"]), (&"C45".into(), &"steel".into()));
     assert_eq!((steel[0]["kc11"].as_f64(), steel[0]["vc"][1].as_f64()), (Some(2220.0), Some(220.0)));
+    // Without a word, no sources: they would fill the screen.
+    assert!(all.out.contains("stainless steel:\n") && !all.out.contains("Poisson's"), "{}", all.out);
+    assert!(all.out.contains("`spanhold materials WORD`"), "{}", all.out);
+    let one = call(["materials", "JIS SUS303"]).out;
+    assert!(one.contains("X8CrNiS18-9 (stainless steel, solution annealed)") && one.contains("no source"), "{one}");
+    assert!(one.contains("Other names: X10CrNiS18-9, AISI 303, UNS S30300."), "{one}");
+    let every = call(["materials", "--format", "json"]).json();
+    assert!(every.as_array().is_some_and(|rows| rows.len() >= 60 && rows.iter().all(|row| row["source"].is_string())));
     let none = call(["materials", "unobtainium"]);
     assert_eq!((none.status, none.out.as_str()), (2, ""));
     assert!(none.err.contains("No built-in material matches `unobtainium`"), "{}", none.err);
@@ -114,7 +122,7 @@ fn the_tables_of_the_documentation_are_current() {
         }
         found.extend(blocks.into_iter().map(|block| format!("{file}: {block}")));
     }
-    for block in ["job.md: job", "machine.md: machine"] {
+    for block in ["job.md: job", "machine.md: machine", "materials.md: materials"] {
         assert!(found.iter().any(|f| f == block), "docs has no block of keys `{block}`: {found:?}");
     }
 }

@@ -1,7 +1,6 @@
-//! README and `docs/` say what the program does: its commands, materials, every key of the plan file. Tables of keys: `help.rs`.
+//! README and `docs/` say what the program does: its commands, every key of the plan file. Tables of keys: `help.rs`.
 
 use super::{call, results};
-use spanhold::job::materials;
 use std::path::{Path, PathBuf};
 
 /// A page of the project.
@@ -14,17 +13,6 @@ fn page(name: &str) -> String {
 fn block<'a>(page: &'a str, language: &str) -> &'a str {
     let rest = page.split(&format!("```{language}\n")).nth(1);
     rest.and_then(|t| t.split("```").next()).unwrap_or_else(|| panic!("no block of {language}"))
-}
-
-#[test]
-fn every_material_has_its_row() {
-    let page = page("docs/shop.md");
-    for m in materials::ROWS {
-        let (names, (low, high)) = (m.aliases.join(", "), m.vc_m_per_min);
-        let values = format!("{} | {} | {low} to {high} | {}", m.kc11_n_per_mm2, m.mc, m.confidence.word());
-        let row = format!("| {} | {} | {names} | {values} |", m.name, m.number);
-        assert!(page.lines().any(|l| l == row), "docs/shop.md has no row\n{row}");
-    }
 }
 
 /// The first commands are those that other tools read. The job of five lines can be made.

@@ -31,6 +31,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
             (CHATTER, crate::receptance::rows()),
             (SIZES, crate::standards::sizes()),
             (MATERIALS, crate::standards::metals()),
+            (MATERIALS, crate::resistance::rows()),
             (TRADE, crate::trade::rows()),
             (MADE, crate::made::rows()),
             (WORK, crate::work::rows()),
@@ -41,7 +42,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
 /// A line of the summary: a layer, what the standing of its rows begins with, and what they are checked against.
 type Line = (&'static str, &'static str, &'static str);
 
-const SUMMARY: [Line; 27] = [
+const SUMMARY: [Line; 28] = [
     (BEAM, "from memory", "beam tables and shear coefficients of handbooks"),
     (BEAM, "derived", "formulas worked out for this project, solved a second way"),
     (FREQUENCIES, "verified", "tables of Thomson, Theory of Vibration with Applications"),
@@ -61,6 +62,11 @@ const SUMMARY: [Line; 27] = [
     ("chatter: simulated cut", "worked out", "the regenerative delay equation, turn by turn"),
     (SIZES, "verified", "ISO 286 and EN 10278, reproductions of the tables"),
     (SIZES, "from memory", "ISO 286, ISO 2768, ISO 724, ISO 261, ISO 6411"),
+    (
+        MATERIALS,
+        "verified",
+        "cutting forces: a tool maker's catalogue, a manual of chucks, courses, transcriptions of table books",
+    ),
     (MATERIALS, "from memory", "EN standards and handbooks of cutting forces"),
     (MATERIALS, "common practice", "usual cutting speeds; estimated cutting forces"),
     (WORK, "from memory", "an example of drilling; ISO 68-1, ISO 2306; infeeds of threading"),

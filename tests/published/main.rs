@@ -10,6 +10,7 @@ mod ledger;
 mod made;
 mod receptance;
 mod reference_cases;
+mod resistance;
 mod roughness;
 mod row;
 mod shaft;

@@ -142,6 +142,8 @@ impl Row {
             Agreement::AtMost => "or less".into(),
             Agreement::Missed => format!("missed: ours {}", significant(self.ours, 3)),
             Agreement::Within(difference) => format!("± {}", significant(difference, 1)),
+            // One digit, but 25 % is not 2e1 %.
+            Agreement::Share(share) if share >= 0.1 => format!("{:.0} %", 100.0 * share),
             Agreement::Share(share) => format!("{} %", significant(100.0 * share, 1)),
             // Which value is the worst is found by the run, and so is its share.
             Agreement::Printed if self.worst.is_some() => "half a unit of the last digit".into(),

@@ -14,12 +14,11 @@ help-readings =
     Lock out the machine before you measure. Follow its manual and the local rules.
     `[]` after a name means: each item of the list.
 help-materials =
-    Built-in materials for `shaft.material` in a job. Give the name, the number or another name.
+    Built-in materials for `shaft.material` in a job. Give the name, the number or another name. Capitals, spaces, hyphens, the name of the system (AISI, JIS, UNS, W.-Nr.) and a standard before the name do not matter.
     E: Young's modulus. kc1.1 and mc: specific cutting force at 1 mm chip thickness, and its exponent. vc: usual cutting speeds with coated carbide and coolant.
-    Confidence says how far to trust kc1.1 and mc. high: one known source. medium: sources differ. low: an estimate.
-    All values are from memory of handbooks and standards, or are estimates. Cutting forces are good to ± 25 % at best.
+    Confidence says how far to trust kc1.1 and mc. high: one known source of the grade. medium: sources differ, or a group that fits. low: an estimate.
+    Values are from memory of handbooks and standards, from a tool maker's catalogue, or estimates. Cutting forces are good to ± 25 % at best.
     For another material give a map: `name`, `e_gpa`, `density`, `kc11`, `mc`, and if you want `poisson` and `vc`. See `spanhold help job`.
-    `spanhold materials WORD` lists only the materials that match a word.
 help-checks =
     The checks of a plan. A check compares a value with its limit. A plan holds if each value uses at most 100 % of its limit.
     The limits are defaults of common practice, without a source. Change them in the job under `limits`.
@@ -43,16 +42,13 @@ help-head-limit = key of the limit
 help-head-material = name
 help-head-number = number
 help-head-names = other names
-help-head-group = group
 help-head-state = state
 help-head-e = E, GPa
 help-head-density = density, kg/m³
-help-head-poisson = Poisson's ratio
 help-head-kc = kc1.1, N/mm²
 help-head-mc = mc
 help-head-vc = vc, m/min
 help-head-confidence = confidence
-help-head-source = source of kc1.1 and mc
 help-takes-range = { $least } to { $most }
 help-takes-text = text
 help-takes-number = number
@@ -68,7 +64,11 @@ help-must-be-given = must be given
 help-must-be-given-with = must be given with { $keys }
 help-another-kind = another kind
 help-another-kind-of = another kind: { $others }
-help-material-about = { $name } ({ $state }), Poisson's ratio { $poisson }. kc1.1 and mc: { $source }.
+help-material-about = { $name } ({ $group }, { $state }), Poisson's ratio { $poisson }. kc1.1 and mc: { $source }.
+help-material-group = { $group }:
+help-materials-more =
+    `spanhold materials WORD` tells the other names, the state of the bar and the sources of what a word matches: a name, a number or a group.
+    `--format json` gives everything.
 help-material-names = { "  " }Other names: { $names }.
 help-check-at-rest = at every turned length
 help-check-by-speed = at every turned length; a lower speed helps
