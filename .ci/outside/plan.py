@@ -295,7 +295,9 @@ class Recheck:
         job, cuts = self.job, travels(self.job, section)
         if not job["bush"]:
             nose = stage["grip"] and stage["grip"]["nose_mm"]
-            places = np.linspace(s["from_mm"], s["to_mm"], max(3, math.ceil((s["to_mm"] - s["from_mm"]) / self.step) + 1))
+            # Between a centre and the collet the bar is softest somewhere inside, so the places are closer.
+            step = self.step / (8 if job["centre"] else 1)
+            places = np.linspace(s["from_mm"], s["to_mm"], max(3, math.ceil((s["to_mm"] - s["from_mm"]) / step) + 1))
             moved = []
             for t in places:
                 # The piece's own headstock: where it stands while this segment is cut.
