@@ -249,12 +249,33 @@ pub const UNBALANCE: Field = optional(
 /// In-plane share.
 pub const IN_PLANE_SHARE: Field = optional(
     "cutting.in_plane_share",
-    "force in the feed plane, as a share of the main cutting force",
+    "force in the feed plane of each piece of the edge, as a share of its main cutting force",
     "",
     0.01,
     2.0,
     0.55,
 );
+/// Least passive force.
+pub const PASSIVE_FLOOR: Field = optional(
+    "cutting.passive_floor",
+    "smallest passive (radial) force of a tool, as a share of its main cutting force",
+    "",
+    0.0,
+    1.0,
+    0.15,
+);
+/// Real roughness beside the ideal one.
+pub const RA_FACTOR: Field = optional(
+    "cutting.ra_factor",
+    "roughness Ra of a turned surface, as a multiple of the ideal Ra from feed and nose radius",
+    "",
+    0.1,
+    10.0,
+    1.5,
+);
+/// Finest roughness.
+pub const RA_FLOOR: Field =
+    optional("cutting.ra_floor", "roughness Ra that turning does not go below, at any feed", "µm", 0.0, 10.0, 0.2);
 
 /// Least stiffness. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
 pub const STIFFNESS_MIN: Field =
@@ -387,11 +408,11 @@ pub const ALL: &[Field] = &[
     SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, TRAY_MAX_LENGTH,
     TRAY_MAX_DIAMETER, BAR_END,
     FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
-    STIFFNESS_MIN, SPAN_STIFFNESS_MIN, FREE_RATIO, WHIRL_RATIO, WHIP, SAG, PICK_UP, RELEASE, TOLERANCE_SHARE, DRILL,
-    STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, BUCKLING_SHARE, AVOID_PENALTY_S, WISH_HAND_OVER,
+    PASSIVE_FLOOR, RA_FACTOR, RA_FLOOR, STIFFNESS_MIN, SPAN_STIFFNESS_MIN, FREE_RATIO, WHIRL_RATIO, WHIP, SAG, PICK_UP, RELEASE,
+    TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, BUCKLING_SHARE, AVOID_PENALTY_S, WISH_HAND_OVER,
     WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,
     MACHINE_PER_HOUR, MATERIAL_PER_KG, SCATTER_SAMPLES, SCATTER_SEED, SCATTER_STRAIGHTNESS,
-    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
+    SCATTER_SUPPORTS, SCATTER_KC, SCATTER_PASSIVE, SCATTER_E, SCATTER_DAMPING, SCATTER_BAR, VARY_LENGTH_FROM, VARY_LENGTH_TO,
     VARY_LENGTH_STEP, VARY_DIAMETER_FROM, VARY_DIAMETER_TO, VARY_DIAMETER_STEP,
     FACE_OFF, AXIAL_HOLE, WORK_DEPTH, DRILL_DEPTH, HEX_SOCKET, KEYWAY, KEYWAY_LENGTH, SHAVING_STEP, LETTER_HEIGHT,
     BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,

@@ -186,11 +186,15 @@ fn shares_of_the_cut() {
     near(cut.limit, 0.025);
     near(cut.utilisation, 0.8);
 
-    // z² = 2 · 0.4 · 0.25 - 0.25² = 0.1375 beside ap² = 0.0625: cos² = 0.6875, where 0.875 deep it is 0.16/(0.16 + 0.765625) = 0.173.
-    let resists = rig.travel_forces(&[0.25], 0.1).cuts[0].specific_n_per_mm2 * 0.55 * 0.6875;
+    // The share of the radial part in the in-plane force is squared. Of both travels the one with the larger stiffness counts.
+    let stiffness = |ap: f64| {
+        let c = rig.travel_forces(&[ap], 0.1).cuts[0];
+        0.55 * c.main_n / 0.1 * c.passive_n.powi(2) / (c.passive_n.powi(2) + c.feed_n.powi(2))
+    };
+    assert!(stiffness(0.25) > stiffness(0.875));
     let chatter = checks::chatter::bound(&view).expect("it turns");
     near(chatter.demand, 0.25);
-    near(chatter.limit, 1.0 / (2.0 * resists * 1e-4 / (4.0 * 0.02 * 1.02)));
+    near(chatter.limit, 0.25 / (2.0 * stiffness(0.25) * 1e-4 / (4.0 * 0.02 * 1.02)));
     let others: Vec<&Segment> = segments.iter().filter(|s| !matches!(s.work, Work::Turn | Work::Thread)).collect();
     assert!(!others.is_empty(), "all is turned");
     for other in others {

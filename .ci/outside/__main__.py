@@ -29,7 +29,7 @@ import jobs
 import search
 from job import read
 from ledger import keep, percent, row
-from plan import EXACT, NEAR, SAME_PLACE, Recheck
+from plan import EXACT, FORCE, NEAR, SAME_PLACE, Recheck
 
 RANDOM, FIRST_SEED = 40, 1
 # Jobs with a centre in the front.
@@ -104,7 +104,7 @@ def ledger(results, worst):
 TOLD = {
     "stiffness": SAME_PLACE, "span_stiffness": SAME_PLACE, "pick_up": SAME_PLACE, "sag": SAME_PLACE, "bore": NEAR, "whirl": NEAR, "whip": NEAR, "drill": NEAR, "torque": EXACT,
     "total time": EXACT, "`at`, critical speed": NEAR, "`at`, stiffness": SAME_PLACE, "`at`, sag": SAME_PLACE,
-    "`at`, passive force": EXACT, "`at`, main force": EXACT, "`at`, deflection": SAME_PLACE,
+    "`at`, passive force": FORCE, "`at`, main force": FORCE, "`at`, deflection": FORCE,
     "force of driven work": EXACT,
 }
 

@@ -5,7 +5,7 @@ import math
 
 from cutting import finish_feed, force, net_radial, travels
 from job import section_at
-from plan import NEAR, SAME_PLACE
+from plan import FORCE, NEAR, SAME_PLACE
 from state import State
 
 # No rule asks for more of the second and third frequency.
@@ -61,7 +61,7 @@ def moment(recheck, state, told, t):
     cuts = travels(job, section)
     feed = finish_feed(job, section)
     parts = [force(job, ap, feed) for ap in cuts[-1] if ap > 1e-9]
-    same("passive force", parts[0]["passive"], "passive_force_n", 1e-6)
-    same("net radial force", net_radial(job, [a for a in cuts[-1] if a > 1e-9], feed), "net_radial_force_n", 1e-6)
-    same("main force", sum(p["main"] for p in parts), "main_force_n", 1e-6)
-    same("deflection", 1000 * state.tool_deflection(section), "cut_deflection_um", SAME_PLACE)
+    same("passive force", parts[0]["passive"], "passive_force_n", FORCE)
+    same("net radial force", net_radial(job, [a for a in cuts[-1] if a > 1e-9], feed), "net_radial_force_n", FORCE)
+    same("main force", sum(p["main"] for p in parts), "main_force_n", FORCE)
+    same("deflection", 1000 * state.tool_deflection(section), "cut_deflection_um", FORCE)

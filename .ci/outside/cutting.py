@@ -1,33 +1,76 @@
 """Forces, travels, speeds and times of a cut, from the model's text."""
 
+import functools
 import math
+
+from scipy.integrate import quad
 
 from job import SAME
 
 PLUNGE = 0.4
 
 
-def edge(ap, nose, approach):
-    """Length of the edge in cut and the extent of its chord along the axis."""
+def chip(angle, nose, ap, feed, shallow):
+    """Thickness of the chip on the nose: from the edge towards the centre of the nose, as far as the tool was one feed
+    before, or where only the nose cuts as far as the bar."""
+    across, up = math.sin(angle), math.cos(angle)
+    # The circle of the tool before lies one feed back: the near crossing of the line from the edge.
+    to_centre = nose + feed * across
+    root = to_centre**2 - feed**2 - 2 * feed * nose * across
+    thick = to_centre - math.sqrt(max(root, 0.0))
+    if shallow:
+        thick = min(thick, (ap - nose * (1 - up)) / up)
+    return max(thick, 0.0)
+
+
+@functools.lru_cache(maxsize=None)
+def edge_sums(nose, approach, mc, ap, feed):
+    """Main, radial and axial force of an edge for 1 N/mm²: adaptive integrals over the nose, the straight edge by hand."""
+    assert feed <= nose, "chips thicker than the nose are not read here"
     on_nose = nose * (1 - math.cos(approach))
-    if ap <= on_nose:
-        return nose * math.acos(1 - ap / nose), math.sqrt(2 * nose * ap - ap**2)
-    rest = ap - on_nose
-    return nose * approach + rest / math.sin(approach), nose * math.sin(approach) + rest / math.tan(approach)
+    end = approach if ap >= on_nose else math.acos(1 - ap / nose)
+    begin = max(-math.asin(feed / (2 * nose)), -end)
+    shallow = ap < min(nose, on_nose)
+    # Where the surface of the bar begins to limit the chip.
+    turn = math.atan2(nose * math.sin(end) - feed, nose - ap) if shallow else end
+    ends = [begin, turn, end] if begin < turn < end else [begin, end]
+
+    def over(of):
+        def element(angle):
+            thick = chip(angle, nose, ap, feed, shallow)
+            # The width in the middle of the chip: what lies between both circles is exact.
+            return of(angle, thick) * (nose - thick / 2) if thick > 0 else 0.0
+
+        return sum(quad(element, a, b, epsabs=0, epsrel=1e-9, limit=400)[0] for a, b in zip(ends, ends[1:]))
+
+    sums = [
+        over(lambda _, h: h ** (1 - mc)), over(lambda a, h: h ** (1 - mc) * math.cos(a)),
+        over(lambda a, h: h ** (1 - mc) * math.sin(a)),
+    ]
+    if not shallow:
+        # Square ends of the elements count a triangle too much, or too little, where the edge leaves the bar.
+        width = max(ap - on_nose, 0) / math.sin(approach) - feed * math.cos(end) / 2
+        thick = feed * math.sin(end)
+        main = width * thick ** (1 - mc)
+        for i, part in enumerate((main, main * math.cos(end), main * math.sin(end))):
+            sums[i] += part
+    return sums
 
 
 def force(job, ap, feed):
-    length, along = edge(ap, job["nose"], job["approach"])
-    chip = ap * feed / length
-    specific = job["material"]["kc11"] * chip ** -job["material"]["mc"]
-    main, chord = specific * ap * feed, math.atan2(ap, along)
-    return {"main": main, "chord": chord, "specific": specific, "passive": job["share"] * main * math.cos(chord)}
+    metal = job["material"]
+    main, radial, axial = edge_sums(job["nose"], job["approach"], metal["mc"], ap, feed)
+    main, share = metal["kc11"] * main, metal["kc11"] * job["share"]
+    return {"main": main, "passive": max(share * radial, job["passive_floor"] * main), "slope": job["share"] * main / feed / (1 + (axial / radial) ** 2)}
 
 
 def finish_feed(job, s):
     """Feed of the travel that leaves a section's surface."""
     feed = 0.15 if job["feed"] is None else job["feed"]
-    return feed if s["ra"] is None else min(feed, math.sqrt(8 * job["nose"] * 4 * s["ra"] / 1000))
+    if s["ra"] is None:
+        return feed
+    ideal = max(s["ra"], job["ra_floor"]) / job["ra_factor"]
+    return min(feed, math.sqrt(8 * job["nose"] * 4 * ideal / 1000))
 
 
 def travels(job, s):

@@ -118,7 +118,9 @@ def read(path):
         "nose": cutting.get("nose_radius", 0.4), "approach": math.radians(cutting.get("approach_angle", 93)),
         "ap_max": ap_max, "ap_finish": min(cutting.get("ap_finish", 0.25), ap_max),
         "floor": cutting.get("speed_floor", 0.5), "unbalance": cutting.get("unbalance", 0.1),
-        "share": cutting.get("in_plane_share", 0.55), "bush": raw.get("holding", "bush") == "bush",
+        "share": cutting.get("in_plane_share", 0.55), "passive_floor": cutting.get("passive_floor", 0.15),
+        "ra_factor": cutting.get("ra_factor", 1.5), "ra_floor": cutting.get("ra_floor", 0.2),
+        "bush": raw.get("holding", "bush") == "bush",
         "reaches": reach if isinstance(reach, list) else [reach],
         "centre": raw.get("hold") == "centre", "rates": raw.get("rates"), "falls": falls(machine, sections, start, raw["shaft"]),
         "limits": {

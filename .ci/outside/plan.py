@@ -10,6 +10,8 @@ from state import State, share
 
 # Statics are exact at nodes on any mesh, so values at the place the plan tells agree to rounding.
 SAME_PLACE = 1e-6
+# The program adds up the edge at a fixed number of points.
+FORCE = 1e-4
 # The model asks for the first frequency within 0.1 %.
 NEAR = 1e-3
 # The largest of a row of nodes: the true one may lie between two of theirs.

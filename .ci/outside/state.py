@@ -163,8 +163,7 @@ class State:
                 if ap <= 1e-9:
                     continue
                 f = force(self.job, ap, feed)
-                per = 2 * f["specific"] * self.job["share"] * math.cos(f["chord"]) ** 2
-                worst = max(worst, (ap * per * exact, ap * per * bound, ap))
+                worst = max(worst, (2 * f["slope"] * exact, 2 * f["slope"] * bound, ap))
         return worst
 
     def tool_deflection(self, section):

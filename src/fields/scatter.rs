@@ -22,6 +22,15 @@ pub const SCATTER_SUPPORTS: Field = optional(
 /// Spread of cutting force.
 pub const SCATTER_KC: Field =
     optional("scatter.kc", "spread of the specific cutting force, as a share of its value", "", 0.0, 2.0, 0.15);
+/// Spread of the passive and the feed force against the main force.
+pub const SCATTER_PASSIVE: Field = optional(
+    "scatter.passive",
+    "spread of the passive and the feed force beside that of the main force, as a share of their value",
+    "",
+    0.0,
+    2.0,
+    0.25,
+);
 /// Spread of the modulus.
 pub const SCATTER_E: Field =
     optional("scatter.e", "spread of Young's modulus, as a share of its value", "", 0.0, 0.5, 0.02);

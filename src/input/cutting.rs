@@ -6,7 +6,7 @@ use crate::fields;
 use crate::job::{Cutting, Material, Tools};
 use crate::say;
 
-const KEYS: [&str; 11] = [
+const KEYS: [&str; 14] = [
     "tools",
     "vc",
     "feed",
@@ -18,6 +18,9 @@ const KEYS: [&str; 11] = [
     "lag",
     "unbalance",
     "in_plane_share",
+    "passive_floor",
+    "ra_factor",
+    "ra_floor",
 ];
 
 /// Reads how the part is cut. The material gives the cutting speed if the job does not. Assumptions go to the notes.
@@ -39,6 +42,9 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     let lag = r.number_or(&map, &fields::LAG, None);
     let unbalance = r.number_or(&map, &fields::UNBALANCE, None);
     let in_plane = r.number_or(&map, &fields::IN_PLANE_SHARE, None);
+    let floor = r.number_or(&map, &fields::PASSIVE_FLOOR, None);
+    let ra_factor = r.number_or(&map, &fields::RA_FACTOR, None);
+    let ra_floor = r.number_or(&map, &fields::RA_FLOOR, None);
     let (ap_max_mm, ap_finish_mm) = (ap_max?, ap_finish?);
     if ap_finish_mm > ap_max_mm {
         let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
@@ -58,6 +64,9 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         lag_mm: lag?,
         unbalance: unbalance?,
         in_plane_share: in_plane?,
+        passive_floor: floor?,
+        ra_factor: ra_factor?,
+        ra_floor_um: ra_floor?,
     })
 }
 

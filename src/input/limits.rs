@@ -73,7 +73,7 @@ pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
     Some(Planning { station_pitch_mm: r.number_or(&map, &fields::STATION_PITCH, None)? })
 }
 
-const SCATTER_KEYS: [&str; 8] = ["samples", "seed", "straightness", "supports", "kc", "e", "damping", "bar"];
+const SCATTER_KEYS: [&str; 9] = ["samples", "seed", "straightness", "supports", "kc", "passive", "e", "damping", "bar"];
 
 /// Reads how inputs scatter.
 pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
@@ -86,6 +86,7 @@ pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
     let straightness = r.number_or(&map, &fields::SCATTER_STRAIGHTNESS, None);
     let supports = r.number_or(&map, &fields::SCATTER_SUPPORTS, None);
     let kc = r.number_or(&map, &fields::SCATTER_KC, None);
+    let passive = r.number_or(&map, &fields::SCATTER_PASSIVE, None);
     let e = r.number_or(&map, &fields::SCATTER_E, None);
     let damping = r.number_or(&map, &fields::SCATTER_DAMPING, None);
     let bar = r.number_maybe(&map, &fields::SCATTER_BAR);
@@ -95,6 +96,7 @@ pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
         straightness: straightness?,
         supports: supports?,
         kc: kc?,
+        passive: passive?,
         e: e?,
         damping: damping?,
         bar_mm: bar?,

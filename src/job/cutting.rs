@@ -81,6 +81,12 @@ pub struct Cutting {
     pub lag_mm: f64,
     /// Least radial force that a pair leaves unbalanced, as a share of the larger radial force.
     pub unbalance: f64,
-    /// In-plane force as a share of the main cutting force.
+    /// In-plane force of each piece of the edge as a share of its main cutting force.
     pub in_plane_share: f64,
+    /// Least passive force as a share of the main cutting force.
+    pub passive_floor: f64,
+    /// Real Ra as a multiple of the ideal one.
+    pub ra_factor: f64,
+    /// Ra that no feed goes below, µm.
+    pub ra_floor_um: f64,
 }

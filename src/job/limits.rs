@@ -92,6 +92,8 @@ pub struct Scatter {
     pub supports: f64,
     /// Spread of the specific cutting force.
     pub kc: f64,
+    /// Spread of the passive and the feed force, beside that of the main force.
+    pub passive: f64,
     /// Spread of Young's modulus.
     pub e: f64,
     /// Spread of the damping ratio.

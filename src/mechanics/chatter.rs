@@ -1,12 +1,12 @@
 //! Regenerative chatter: the depth of cut below which a cut is stable at any speed.
 //!
-//! The limit is `b_lim = 1/(2 K_f |min Re G|)` with `G` the receptance at the tool and `K_f = kc q cos²(c)`, where `c` is the angle of
-//! the chord and `q` the in-plane force as a share of the main force. A radial motion `y` changes the chip thickness by `y cos c`.
-//! This changes the in-plane force by `kc q b y cos c`, and its radial part by `kc q b y cos² c`.
+//! The limit is `b_lim = 1/(2 K_f |min Re G|)` with `G` the receptance at the tool and `K_f = kc q cos²(c)`, where `kc` is the main force
+//! over the area `ap f`, `q` the in-plane force as a share of the main force and `c` the direction of all in-plane force against the
+//! radius ([`cutting`](super::cutting)). A radial motion `y` changes the chip thickness by `y cos c`. This changes the in-plane force
+//! by `kc q b y cos c`, and its radial part by `kc q b y cos² c`.
 //! Source of the limit: Tobias & Fishwick, Trans. ASME 80 (1958); Tlusty & Polacek (1963) (both from memory). The
 //! projection is derived here.
 
-use super::cutting::Cut;
 use super::modes::Mode;
 use super::receptance::Share;
 
@@ -15,12 +15,7 @@ use super::receptance::Share;
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
 const NARROWINGS: usize = 24;
 
-/// Cutting stiffness per mm of depth for a radial motion, `K_f = kc q cos²(c)`, N/mm².
-pub fn radial_cutting_stiffness(cut: &Cut, in_plane_share: f64) -> f64 {
-    cut.specific_n_per_mm2 * in_plane_share * cut.chord_rad.cos().powi(2)
-}
-
-/// Limit of the depth of cut, mm, for a cutting stiffness (N/mm²) and `|min Re G|` (mm/N). Infinite if the flexibility is zero.
+/// Limit of the depth of cut, mm, for a cutting stiffness for each mm of depth (N/mm²) and `|min Re G|` (mm/N). Infinite if the flexibility is zero.
 pub fn depth_limit_mm(cutting_stiffness: f64, least_real_mm_per_n: f64) -> f64 {
     1.0 / (2.0 * cutting_stiffness * least_real_mm_per_n)
 }
@@ -89,13 +84,6 @@ pub fn least_real_of(shares: &[Share], static_mm_per_n: f64, damping: f64) -> Le
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    /// 2000 N/mm², of which half is in the plane; a chord at 60° leaves a quarter of this half.
-    #[test]
-    fn a_radial_motion_meets_what_the_chord_leaves_of_the_cut() {
-        let cut = Cut { specific_n_per_mm2: 2000.0, chord_rad: 60f64.to_radians(), ..Cut::default() };
-        assert!((radial_cutting_stiffness(&cut, 0.5) - 250.0).abs() < 1e-9);
-    }
 
     #[test]
     fn what_does_not_move_has_no_limit() {

@@ -52,7 +52,7 @@ mod tests {
 
     #[test]
     fn a_drill_of_five_in_c45_by_hand() {
-        let c45 = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55 };
+        let c45 = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55, passive_floor: 0.15 };
         // f 0.1, chip 0.043, kc = 2220 * 0.043^-0.14 = 3448.7.
         assert!((thrust_n(&c45, 5.0) - 0.55 * 3448.7 * 0.1 * 2.5).abs() < 0.1, "{}", thrust_n(&c45, 5.0));
         assert!((torque_nmm(&c45, 5.0) - 3448.7 * 0.1 * 25.0 / 8.0).abs() < 0.2, "{}", torque_nmm(&c45, 5.0));
@@ -60,7 +60,7 @@ mod tests {
 
     #[test]
     fn an_m10_tap_in_c45_takes_about_nine_newton_metres() {
-        let c45 = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55 };
+        let c45 = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55, passive_floor: 0.15 };
         let found = tapping_torque_nmm(&c45, 10.0, 1.5);
         // chip 0.0675, kc = 3238; 3238 * 2.25 * 10 / 8.
         assert!((found - 9107.0).abs() < 15.0, "{found}");

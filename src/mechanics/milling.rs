@@ -19,7 +19,7 @@ pub fn mean_chip_mm(feed_per_tooth_mm: f64) -> f64 {
 /// ```
 /// use spanhold::mechanics::{cutting::Resistance, milling};
 /// // 2000 N/mm² for any chip. A slot of 5 × 3 at 150 mm/min is 2250 mm³ or 4500 N·m per minute; at 25 m/min this is 180 N.
-/// let plain = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.0, in_plane_share: 0.55 };
+/// let plain = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.0, in_plane_share: 0.55, passive_floor: 0.15 };
 /// assert!((milling::mean_n(&plain, 15.0, 5.0, 2.0, 150.0, 25.0) - 180.0).abs() < 1e-9);
 /// ```
 pub fn mean_n(
@@ -48,7 +48,7 @@ pub fn flat(diameter_mm: f64, from_axis_mm: f64) -> Option<(f64, f64)> {
 mod tests {
     use super::*;
 
-    const C45: Resistance = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55 };
+    const C45: Resistance = Resistance { kc11_n_per_mm2: 2220.0, mc: 0.14, in_plane_share: 0.55, passive_floor: 0.15 };
 
     #[test]
     fn a_keyseat_of_6_by_3_5_in_c45_by_hand() {

@@ -60,7 +60,7 @@ pub fn punch_n(resistance: &Resistance, across_flats_mm: f64) -> f64 {
 mod tests {
     use super::*;
 
-    const PLAIN: Resistance = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.0, in_plane_share: 0.55 };
+    const PLAIN: Resistance = Resistance { kc11_n_per_mm2: 2000.0, mc: 0.0, in_plane_share: 0.55, passive_floor: 0.15 };
 
     /// The chip areas of all strokes in one corner add up to a sixth of the area between circle and hexagon.
     #[test]

@@ -23,10 +23,10 @@ impl Rig<'_> {
         let cuts: Vec<Cut> = depths_mm.iter().map(|ap| cut(&self.resistance, &self.edge, *ap, feed_mm)).collect();
         let net_radial_n = match cuts.as_slice() {
             [lead, trail] => {
-                let larger = lead.passive_n.abs().max(trail.passive_n.abs());
+                let larger = lead.passive_n.max(trail.passive_n);
                 (lead.passive_n - trail.passive_n).abs().max(self.job.cutting.unbalance * larger)
             }
-            [only] => only.passive_n.abs(),
+            [only] => only.passive_n,
             _ => 0.0,
         };
         TravelForces { net_radial_n, main_n: cuts.iter().map(|c| c.main_n).sum(), cuts }

@@ -50,6 +50,7 @@ impl<'a> Rig<'a> {
                 kc11_n_per_mm2: m.kc11_n_per_mm2,
                 mc: m.mc,
                 in_plane_share: job.cutting.in_plane_share,
+                passive_floor: job.cutting.passive_floor,
             },
             edge: Edge {
                 nose_radius_mm: job.cutting.nose_radius_mm,

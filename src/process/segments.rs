@@ -8,7 +8,7 @@
 
 use super::rig::Rig;
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
-use crate::mechanics::cutting::feed_for_roughness_mm;
+use crate::mechanics::cutting::Finish;
 use crate::mechanics::overhang::tip_mm_per_n;
 use crate::say;
 use crate::units::n_per_mm;
@@ -66,6 +66,8 @@ pub struct Travel {
     pub feed_mm: f64,
     /// Net radial force, N.
     pub net_radial_n: f64,
+    /// Cutting stiffness of each tool for a radial motion, N/mm.
+    pub stiffness_n_per_mm: Vec<f64>,
 }
 
 /// One segment.
@@ -115,11 +117,15 @@ pub struct Refused {
 }
 
 impl Rig<'_> {
-    /// Feed of a travel, mm/rev. A `finishing` travel keeps the roughness of the section.
+    /// Feed of a travel, mm/rev. A `finishing` travel keeps the roughness of the section, as far as turning goes.
     pub fn feed_mm(&self, section: &Section, finishing: bool) -> f64 {
         let given = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
         match section.ra_um {
-            Some(ra) if finishing => given.min(feed_for_roughness_mm(self.job.cutting.nose_radius_mm, ra)),
+            Some(ra) if finishing => {
+                let cutting = &self.job.cutting;
+                let finish = Finish { factor: cutting.ra_factor, floor_um: cutting.ra_floor_um };
+                given.min(finish.feed_mm(cutting.nose_radius_mm, ra))
+            }
             _ => given,
         }
     }
@@ -148,6 +154,7 @@ impl Rig<'_> {
                 before_mm: self.job.stock.diameter_mm,
                 feed_mm: self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE,
                 net_radial_n: 0.0,
+                stiffness_n_per_mm: Vec::new(),
             }],
             back: false,
             change_mm: 0.0,
@@ -182,6 +189,7 @@ impl Rig<'_> {
                     before_mm: self.job.stock.diameter_mm,
                     feed_mm,
                     net_radial_n: 0.0,
+                    stiffness_n_per_mm: Vec::new(),
                 }];
             }
             SectionKind::Thread(thread)
@@ -195,6 +203,7 @@ impl Rig<'_> {
                     // The head moves by the pitch in each turn of the bar.
                     feed_mm: thread.pitch_mm,
                     net_radial_n: 0.0,
+                    stiffness_n_per_mm: Vec::new(),
                 }];
             }
             SectionKind::Thread(_) => one.work = Work::Thread,
@@ -254,8 +263,10 @@ impl Rig<'_> {
             .enumerate()
             .map(|(i, depths_mm)| {
                 let feed_mm = self.feed_mm(section, i + 1 == count);
-                let net_radial_n = self.travel_forces(&depths_mm, feed_mm).net_radial_n;
-                let travel = Travel { before_mm, feed_mm, net_radial_n, depths_mm };
+                let forces = self.travel_forces(&depths_mm, feed_mm);
+                let stiffness_n_per_mm = forces.cuts.iter().map(|c| c.stiffness_n_per_mm).collect();
+                let net_radial_n = forces.net_radial_n;
+                let travel = Travel { before_mm, feed_mm, net_radial_n, depths_mm, stiffness_n_per_mm };
                 before_mm -= 2.0 * travel.depths_mm.iter().sum::<f64>();
                 travel
             })

@@ -1,5 +1,5 @@
-//! Runs a finished plan with scattered inputs: straightness, support stiffness, cutting force, Young's modulus, damping and
-//! bar diameter differ from part to part and from machine to machine.
+//! Runs a finished plan with scattered inputs: straightness, support stiffness, main force, passive and feed force, Young's
+//! modulus, damping and bar diameter differ from part to part and from machine to machine.
 //!
 //! Each sampled part is turned as the plan says, at the speeds of the plan. The result tells how often each check fails, and up to
 //! which turned length each stage holds in 99 of 100 parts. Factors have log-normal spreads (common practice, no source). A fixed
@@ -84,7 +84,7 @@ fn factor(rng: &mut Rng, spread: f64) -> f64 {
     (sigma * normal(rng)).exp()
 }
 
-/// The job of one sampled part, and the factor on its cutting force.
+/// The job of one sampled part, and the factor on the radial forces of its cuts.
 fn sampled(job: &Job, index: u64) -> (Job, f64) {
     let s = &job.scatter;
     let mut rng = Rng::with_seed(s.seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(index));
@@ -113,14 +113,18 @@ fn sampled(job: &Job, index: u64) -> (Job, f64) {
             sleeve.stiffness_n_per_um *= factor(&mut rng, s.supports);
         }
     }
-    (part, kc)
+    // The floor stands for what nobody has measured, so it scatters with the rest of the passive force.
+    let passive = factor(&mut rng, s.passive);
+    part.cutting.in_plane_share *= passive;
+    part.cutting.passive_floor *= passive;
+    (part, kc * passive)
 }
 
 fn part(plan: &Plan, job: &Job, collet: Option<&Collet>, segments: &[Segment], index: u64) -> Breaks {
-    let (sample, kc) = sampled(job, index);
+    let (sample, force) = sampled(job, index);
     let rig = Rig::new(&sample, collet);
     // The part is cut as planned for the nominal part; only the forces differ.
-    let segments: Vec<Segment> = segments.iter().map(|s| stronger(s, kc)).collect();
+    let segments: Vec<Segment> = segments.iter().map(|s| stronger(s, force)).collect();
     let mut breaks = Breaks::new();
     for stage in 0..plan.stages.len() {
         for piece in pieces(plan, &segments, stage) {
@@ -131,11 +135,12 @@ fn part(plan: &Plan, job: &Job, collet: Option<&Collet>, segments: &[Segment], i
     breaks
 }
 
-fn stronger(segment: &Segment, kc: f64) -> Segment {
+fn stronger(segment: &Segment, times: f64) -> Segment {
     let mut segment = segment.clone();
-    segment.change_mm *= kc;
+    segment.change_mm *= times;
     for travel in &mut segment.travels {
-        travel.net_radial_n *= kc;
+        travel.net_radial_n *= times;
+        travel.stiffness_n_per_mm.iter_mut().for_each(|k| *k *= times);
     }
     segment
 }

@@ -41,7 +41,8 @@ fn what_is_left_out_gets_its_default() {
     let c = &job.cutting;
     assert_eq!((c.vc_m_per_min, c.nose_radius_mm, c.approach_deg), (160.0, 0.4, 93.0));
     assert_eq!((c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (1.5, 0.25, 0.5));
-    assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share, c.feed_mm), (1.0, 0.10, 0.55, None));
+    assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share, c.passive_floor, c.feed_mm), (1.0, 0.10, 0.55, 0.15, None));
+    assert_eq!((c.ra_factor, c.ra_floor_um), (1.5, 0.2));
     let l = &job.limits;
     assert!((l.stiffness_min_n_per_um - 0.8).abs() < 1e-12);
     assert!((l.whip_mm - 0.16).abs() < 1e-12);
@@ -99,7 +100,7 @@ machine:
   bar_end: 15
   facing: 0.3
 cutting: {tools: opposed, vc: 131, feed: 0.09, nose_radius: 0.2, approach_angle: 91, ap_max: 1.4, ap_finish: 0.3,
-          speed_floor: 0.5, lag: 0.8, unbalance: 0.15, in_plane_share: 0.6}
+          speed_floor: 0.5, lag: 0.8, unbalance: 0.15, in_plane_share: 0.6, passive_floor: 0.2, ra_factor: 1.3, ra_floor: 0.4}
 holding: no_bush
 limits: {stiffness_min: 2, whirl_ratio: 0.6, whip: 0.08, sag: 0.04, release: 0.2, tolerance_share: 0.3, drill: 0.03,
          damping_ratio: 0.03, bore_clearance: 0.8, torque_margin: 2, avoid_penalty_s: 6, buckling_share: 0.15}
@@ -141,7 +142,8 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     let c = &job.cutting;
     assert_eq!((c.tools, c.vc_m_per_min, c.feed_mm, c.nose_radius_mm), (Tools::Opposed, 131.0, Some(0.09), 0.2));
     assert_eq!((c.approach_deg, c.ap_max_mm, c.ap_finish_mm, c.speed_floor), (91.0, 1.4, 0.3, 0.5));
-    assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share), (0.8, 0.15, 0.6));
+    assert_eq!((c.lag_mm, c.unbalance, c.in_plane_share, c.passive_floor), (0.8, 0.15, 0.6, 0.2));
+    assert_eq!((c.ra_factor, c.ra_floor_um), (1.3, 0.4));
     let l = &job.limits;
     assert_eq!((l.stiffness_min_n_per_um, l.whirl_ratio, l.whip_mm, l.sag_mm), (2.0, 0.6, 0.08, 0.04));
     assert_eq!((l.release_mm, l.tolerance_share, l.drill_mm, job.planning.station_pitch_mm), (0.2, 0.3, 0.03, 4.0));

@@ -7,6 +7,7 @@ const BEAM: &str = "beam: deflection and stiffness";
 const FREQUENCIES: &str = "beam: frequencies and critical speed";
 const SHAFTS: &str = "beam: stepped shafts and textbook examples";
 const FORCE: &str = "cutting force";
+const MEASURED: &str = "forces: measured and printed";
 const FEED: &str = "feed and roughness";
 const CHATTER: &str = "chatter limit";
 const SIZES: &str = "tolerances, threads and centre holes";
@@ -26,6 +27,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
             (SHAFTS, crate::textbook::rows()),
             (SHAFTS, crate::stepped::rows()),
             (FORCE, crate::cutting::rows()),
+            (MEASURED, crate::forces::rows()),
             (FEED, crate::roughness::rows()),
             (CHATTER, crate::chatter::rows()),
             (CHATTER, crate::receptance::rows()),
@@ -53,10 +55,10 @@ const SUMMARY: [Line; 28] = [
     ("beam: general libraries", "worked out", "a rotordynamics library and a structural library, random shafts"),
     (FORCE, "verified", "an example of Kalpakjian & Schmid"),
     (FORCE, "derived", "Kienzle's law by hand; arithmetic of power and speed"),
-    (FORCE, "worked out", "a fine chain along the contour of the tool"),
-    (FORCE, "common practice", "the share 0.55 of the main force: arithmetic only"),
+    (FORCE, "worked out", "a fine sum along the edge, each chip searched for"),
+    (MEASURED, "verified", "measured turning forces; printed formulas and shares of drills, taps, roughing"),
     (FEED, "from memory", "a handbook table of roughness, nose radius and feed"),
-    (FEED, "derived", "f = √(8 r Rt) by hand"),
+    (FEED, "verified", "measured roughness of turned free-cutting steel; rules of real over ideal Ra"),
     (CHATTER, "derived", "Tobias & Fishwick; Tlusty & Polacek; numbers by a scan"),
     (CHATTER, "worked out", "dense eigenvalues and a scan over frequency"),
     ("chatter: simulated cut", "worked out", "the regenerative delay equation, turn by turn"),

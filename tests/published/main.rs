@@ -5,6 +5,7 @@
 mod beam_tables;
 mod chatter;
 mod cutting;
+mod forces;
 mod frequencies;
 mod ledger;
 mod made;

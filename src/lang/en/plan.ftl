@@ -181,7 +181,10 @@ progress-finer-stops = no plan with stop positions every { $coarse } mm, trying 
 ## Notes
 
 note-whirled = a thread is too long to be pulled back for single-point passes, so it is whirled in one travel
-note-feed-lowered = { $section }: feed lowered from { $given } to { $feed } mm/rev to reach Ra { $ra } µm
+note-passive-deep = Passive forces were compared with measured ones up to a depth of cut of { $measured } mm. The deepest cut here is { $depth } mm, so its passive force is extrapolated.
+note-passive-floor = Where the edge gives a smaller passive force, { $share } of the main force counts (cutting.passive_floor; common practice, no source).
+note-feed-lowered = { $section }: feed lowered from { $given } to { $feed } mm/rev to reach Ra { $ra } µm, with { $factor } times the ideal roughness (cutting.ra_factor)
+note-ra-floor = { $section }: Ra { $ra } µm is not above the finish that turning leaves at any feed, { $floor } µm (cutting.ra_floor). The feed is that for { $floor } µm. Grind or polish this surface, or lower ra_floor if your machine turns finer.
 note-unusual-pitch = { $thread }: ISO 261 has no pitch of { $pitch } mm for this thread; check that a tool is available
 note-falls-by-default = The part falls at part-off, because it is small: without part_off.tray in the machine file, parts up to { $length } mm of length and { $diameter } mm of diameter may fall (common practice, no source). If the machine has no tray, or a smaller one, give part_off.tray: with a length of 0 no part falls.
 note-centre = The centre comes when the front end is finished and leaves before part-off. The time of one hand-over is counted for both (common practice, no source).

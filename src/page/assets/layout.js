@@ -26,7 +26,7 @@ export const CUTTING = [
     { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
   { title: say('page-group-cutting'), at: ['cutting'], fields: [
     { key: 'tools', choice: ['single', 'opposed'] },
-    ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share')] },
+    ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share', 'passive_floor', 'ra_factor', 'ra_floor')] },
   { title: say('page-group-limits'), at: ['limits'], fields: numbers('stiffness_min', 'span_stiffness_min', 'free_ratio', 'whirl_ratio',
     'whip', 'sag', 'pick_up', 'release', 'tolerance_share', 'drill', 'damping_ratio', 'bore_clearance', 'torque_margin',
     'buckling_share', 'avoid_penalty_s') },

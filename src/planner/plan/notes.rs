@@ -2,7 +2,8 @@
 
 use crate::job::plan::Plan;
 use crate::job::{FeatureKind, Hold, Holding, Job, SectionKind};
-use crate::process::segments::DEFAULT_FEED_MM;
+use crate::mechanics::cutting::MEASURED_TO_MM;
+use crate::process::segments::{DEFAULT_FEED_MM, Work};
 use crate::process::{Rig, checks};
 use crate::say;
 
@@ -23,6 +24,9 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes.extend(torque_share(job, plan));
     notes.extend(unusual_threads(job));
     notes.extend(slow_cutting(job, plan));
+    if !plan.segments.is_empty() {
+        notes.extend(passive_forces(job));
+    }
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
@@ -32,8 +36,15 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
                 section = section.label(i),
                 given = given.to_string(),
                 feed = format!("{:.3}", s.feed_mm),
-                ra = ra.to_string()
+                ra = ra.to_string(),
+                factor = job.cutting.ra_factor.to_string()
             ));
+        }
+        let turned = plan.segments.iter().any(|s| s.section == i + 1 && s.work == "turn");
+        let floor = job.cutting.ra_floor_um;
+        if let Some(ra) = section.ra_um.filter(|ra| turned && *ra <= floor) {
+            let (section, floor) = (section.label(i), floor.to_string());
+            notes.push(say!("note-ra-floor", section = section, ra = ra.to_string(), floor = floor));
         }
     }
     notes
@@ -68,6 +79,22 @@ fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
         high = high,
         material = job.shaft.material.name
     ))
+}
+
+/// Passive forces that no measured force stands behind: those of deep cuts, and those that are the floor.
+fn passive_forces(job: &Job) -> Vec<String> {
+    let rig = Rig::new(job, None);
+    let segments = rig.segments().unwrap_or_default();
+    let turned = segments.iter().filter(|s| matches!(s.work, Work::Turn | Work::Thread));
+    let (mut deepest_mm, mut floored) = (0.0_f64, false);
+    for travel in turned.flat_map(|s| &s.travels) {
+        deepest_mm = travel.depths_mm.iter().copied().fold(deepest_mm, f64::max);
+        floored |= rig.travel_forces(&travel.depths_mm, travel.feed_mm).cuts.iter().any(|c| c.floored);
+    }
+    let deep = (deepest_mm > MEASURED_TO_MM)
+        .then(|| say!("note-passive-deep", depth = format!("{deepest_mm:.2}"), measured = MEASURED_TO_MM.to_string()));
+    let floor = floored.then(|| say!("note-passive-floor", share = job.cutting.passive_floor.to_string()));
+    deep.into_iter().chain(floor).collect()
 }
 
 /// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.

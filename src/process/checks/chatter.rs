@@ -1,38 +1,33 @@
 //! `chatter`: depth of cut against the limit of regenerative chatter at the tool.
 //!
-//! The limit depends on the receptance at the tool. For most moments a bound from the static flexibility alone passes; the modes are
-//! computed only if it does not. Plunging, thread whirling and part-off are not checked.
+//! The limit depends on the receptance at the tool.
+//! For most moments a bound from the static flexibility alone passes; the modes are computed only if it does not. Plunging, thread
+//! whirling and part-off are not checked.
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};
 use super::super::state::State;
 use super::{Check, Find, Finding, Says, View};
 use crate::lang;
-use crate::mechanics::chatter::{depth_limit_mm, least_real_bound, radial_cutting_stiffness};
-use crate::mechanics::cutting::cut;
+use crate::mechanics::chatter::{depth_limit_mm, least_real_bound};
 use crate::say;
 
 /// Name of the check.
 pub const NAME: &str = "chatter";
 const UNIT: &str = "mm";
 
-/// Depth (mm) and cutting stiffness (N/mm²) of the tool and travel that come closest to the limit.
-fn hardest(rig: &Rig<'_>, segment: &Segment) -> Option<(f64, f64)> {
-    let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().map(|ap| (*ap, t.feed_mm)));
-    tools
-        .map(|(ap, feed)| {
-            let c = cut(&rig.resistance, &rig.edge, ap, feed);
-            (ap, radial_cutting_stiffness(&c, rig.resistance.in_plane_share))
-        })
-        .max_by(|a, b| (a.0 * a.1).total_cmp(&(b.0 * b.1)))
+/// Depth (mm) and cutting stiffness for each mm of depth (N/mm²) of the tool and travel that come closest to the limit.
+fn hardest(segment: &Segment) -> Option<(f64, f64)> {
+    let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().zip(&t.stiffness_n_per_mm));
+    tools.max_by(|a, b| a.1.total_cmp(b.1)).map(|(depth, stiffness)| (*depth, stiffness / depth))
 }
 
 fn applies(segment: &Segment) -> bool {
     matches!(segment.work, Work::Turn | Work::Thread)
 }
 
-fn finding(rig: &Rig<'_>, state: &State, segment: &Segment, least_real: f64) -> Option<Finding> {
-    let (depth, stiffness) = hardest(rig, segment)?;
+fn finding(state: &State, segment: &Segment, least_real: f64) -> Option<Finding> {
+    let (depth, stiffness) = hardest(segment)?;
     let limit = depth_limit_mm(stiffness, least_real);
     if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, depth, limit, state.turned_mm)) } else { None }
 }
@@ -47,15 +42,15 @@ pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) 
     if !applies(segment) {
         return None;
     }
-    let (depth, stiffness) = hardest(rig, segment)?;
+    let (depth, stiffness) = hardest(segment)?;
     // The formula of the limit is symmetric in depth and flexibility, so it also gives the flexibility for a depth.
     let enough = share * depth_limit_mm(stiffness, depth);
-    finding(rig, state, segment, rig.least_real_above(state, enough).ok()??)
+    finding(state, segment, rig.least_real_above(state, enough).ok()??)
 }
 
 /// A bound of the finding from the modes that `steps` Lanczos steps find: its limit is never above the exact one.
 pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment, steps: usize) -> Option<Finding> {
-    applies(segment).then(|| finding(rig, state, segment, rig.least_real_about(state, steps).ok()?))?
+    applies(segment).then(|| finding(state, segment, rig.least_real_about(state, steps).ok()?))?
 }
 
 /// A bound of the finding from the static flexibility: its limit is never above the exact one.
@@ -64,7 +59,7 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
         return None;
     }
     let damping = view.rig.job.limits.damping_ratio;
-    finding(view.rig, view.state, view.segment, least_real_bound(view.answers.tool_mm_per_n, damping))
+    finding(view.state, view.segment, least_real_bound(view.answers.tool_mm_per_n, damping))
 }
 
 /// The check: the finding of the bound if it passes, else the exact finding.

@@ -228,8 +228,8 @@ impl Rig<'_> {
         EndWork {
             kind: "facing",
             text: format!("face {depth_mm} off"),
-            axial_n: cut.passive_n.abs(),
-            radial_n: cut.feed_n.abs(),
+            axial_n: cut.passive_n,
+            radial_n: cut.feed_n,
             torque_nm: cut.main_n * diameter_mm / 2000.0,
             time_s: passes * (each_s + job.machine.segment_overhead_s),
             tool,
