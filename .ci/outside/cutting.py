@@ -61,7 +61,8 @@ def force(job, ap, feed):
     metal = job["material"]
     main, radial, axial = edge_sums(job["nose"], job["approach"], metal["mc"], ap, feed)
     main, share = metal["kc11"] * main, metal["kc11"] * job["share"]
-    return {"main": main, "passive": max(share * radial, job["passive_floor"] * main), "slope": job["share"] * main / feed / (1 + (axial / radial) ** 2)}
+    passive = max(share * radial, job["passive_floor"] * main)
+    return {"main": main, "passive": passive, "slope": job["share"] * main / feed / (1 + (share * axial / passive) ** 2)}
 
 
 def finish_feed(job, s):

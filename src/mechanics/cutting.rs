@@ -148,12 +148,13 @@ pub fn cut(resistance: &Resistance, edge: &Edge, ap_mm: f64, feed_mm: f64) -> Cu
     let (kc, in_plane) = (resistance.kc11_n_per_mm2, resistance.kc11_n_per_mm2 * resistance.in_plane_share);
     let (main_n, radial_n) = (kc * sums.main, in_plane * sums.radial);
     let floor_n = resistance.passive_floor * main_n;
-    let radial_share = sums.radial * sums.radial / (sums.radial * sums.radial + sums.axial * sums.axial);
+    let (passive_n, feed_n) = (radial_n.max(floor_n), in_plane * sums.axial);
+    let radial_share = passive_n * passive_n / (passive_n * passive_n + feed_n * feed_n);
     Cut {
         main_n,
-        passive_n: radial_n.max(floor_n),
+        passive_n,
         floored: radial_n < floor_n,
-        feed_n: in_plane * sums.axial,
+        feed_n,
         stiffness_n_per_mm: resistance.in_plane_share * main_n / feed_mm * radial_share,
     }
 }
