@@ -185,16 +185,18 @@ impl Rig<'_> {
         // All modes get softer by the same part, so the receptance grows by the inverse of it.
         let left = stiffness_left(self.pressed(state).share());
         let enough_mm_per_n = enough_mm_per_n * left;
-        if least_real_bound(seen.static_mm_per_n, damping) <= enough_mm_per_n {
+        // Each step gives a bound, and the least one so far counts: whether the computation stops early does not change the answer.
+        let mut least = least_real_bound(seen.static_mm_per_n, damping);
+        if least <= enough_mm_per_n {
             return Ok(None);
         }
         // A few modes already give a bound. Their Lanczos steps are needed later for all modes too, so no work is lost.
         for steps in [FEW_STEPS, MORE_STEPS] {
-            if least_real_of(&seen.after(steps), seen.static_mm_per_n, damping).mm_per_n <= enough_mm_per_n {
+            least = least.min(least_real_of(&seen.after(steps), seen.static_mm_per_n, damping).mm_per_n);
+            if least <= enough_mm_per_n {
                 return Ok(None);
             }
         }
-        let mut least = f64::INFINITY;
         for count in RECEPTANCE_MODES {
             let shares = seen.lowest(count);
             let found = least_real_of(&shares, seen.static_mm_per_n, damping);

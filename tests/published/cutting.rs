@@ -197,7 +197,10 @@ fn the_floor_is_a_share_of_the_main_force() {
     let (deep, shallow) = (with(0.15, 6.5), with(0.15, 0.25));
     assert!(deep.floored && (deep.passive_n / deep.main_n - 0.15).abs() < 1e-12);
     assert!(!shallow.floored && shallow == with(0.0, 0.25));
-    assert_eq!(deep.stiffness_n_per_mm, with(0.0, 6.5).stiffness_n_per_mm);
+    // The floor turns the force towards the radius, for chatter too: without it a deep cut would not chatter at all.
+    let share = deep.passive_n.powi(2) / (deep.passive_n.powi(2) + deep.feed_n.powi(2));
+    assert!((deep.stiffness_n_per_mm / (0.55 * deep.main_n / 0.12 * share) - 1.0).abs() < 1e-12);
+    assert!(deep.stiffness_n_per_mm > 10.0 * with(0.0, 6.5).stiffness_n_per_mm);
 }
 
 /// Forces stay numbers and grow with the feed where the nose cannot cover it, down to a feed and a depth of nothing.

@@ -323,7 +323,7 @@ fn over(seeds: std::ops::Range<u64>) -> Counts {
 fn regress_the_planner_knows_where_the_headstock_stands_when_it_looks_at_chatter() {
     let mut counts = Counts::default();
     for seed in 1000..1016 {
-        compare(seed, &format!("{}  damping_ratio: 0.003\n", jobs::small_job(seed)), &mut counts);
+        compare(seed, &format!("{}  damping_ratio: 0.0015\n", jobs::small_job(seed)), &mut counts);
     }
     println!("{counts:#?}");
     for (what, least) in [("refused by chatter", 5), ("feasible", 3)] {
