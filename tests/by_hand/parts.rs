@@ -119,7 +119,7 @@ fn where_the_bar_is_weakest() {
 }
 
 /// The flexibility at the tool that chatter asks for, on a mesh of 160 pieces besides the usual nodes: from 12 modes, 30 or 60, the fewest
-/// that leave out no more than 2 %.
+/// that leave out no more than 2 %, and never more than the bounds that a few Lanczos steps gave on the way.
 #[test]
 fn modes_enough_for_the_flexibility_at_the_tool() {
     // Supports of 10 000 N/µm take many modes, such as machines have take few.
@@ -140,8 +140,10 @@ fn modes_enough_for_the_flexibility_at_the_tool() {
         };
         let count = [12, 30].into_iter().find(|c| of(*c).left_out <= 0.02).unwrap_or(60);
         let found = rig.least_real_above(&held, 0.0).expect("held").expect("above nothing");
-        same(found, of(count).mm_per_n, 0.0);
-        assert!(rig.least_real_about(&held, 32).expect("held") >= of(60).mm_per_n * (1.0 - 1e-6));
+        let about = [20, 32].map(|steps| rig.least_real_about(&held, steps).expect("held"));
+        // Each is a bound, and the least one counts.
+        same(found, about.into_iter().fold(of(count).mm_per_n, f64::min), 0.0);
+        assert!(found >= of(60).mm_per_n * (1.0 - 1e-6));
         counts.push(count);
     }
     assert!(counts.contains(&12) && counts.iter().any(|c| *c > 12), "{counts:?}");
