@@ -130,6 +130,11 @@ fn table(title: &str, units: &str, table: &Rows, class: &str) -> String {
         Some(Align::Right) => " class=\"n\"",
         _ => "",
     };
+    // A short word in a narrow column would break between its letters.
+    let whole = |i: usize, cell: &str| match cell_class(i) {
+        "" if cell.chars().count() <= 8 && cell.chars().all(char::is_alphabetic) => " class=\"s\"",
+        class => class,
+    };
     let heads: String = table
         .heads
         .iter()
@@ -141,7 +146,7 @@ fn table(title: &str, units: &str, table: &Rows, class: &str) -> String {
         .iter()
         .map(|row| {
             let cells: String =
-                row.iter().enumerate().map(|(i, c)| format!("<td{}>{}</td>", cell_class(i), escape(c))).collect();
+                row.iter().enumerate().map(|(i, c)| format!("<td{}>{}</td>", whole(i, c), escape(c))).collect();
             format!("<tr>{cells}</tr>\n")
         })
         .collect();
