@@ -2,6 +2,7 @@
 
 use super::{Ending, Format, out};
 use crate::diag::Diag;
+use crate::job::materials::matching;
 use crate::lang;
 use crate::reference::materials;
 use crate::report::text::WIDTH;
@@ -20,7 +21,7 @@ pub struct Args {
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
     let word = args.word.as_deref().unwrap_or_default();
-    let rows = materials::matching(word);
+    let rows = matching(word);
     if rows.is_empty() {
         let diag = Diag::new(say!("help-no-material", word = word)).help(lang::text("help-all-materials"));
         return out::wrong_input(&[diag]);

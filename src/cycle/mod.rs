@@ -173,12 +173,14 @@ fn works(plan: &Plan, rig: &Rig<'_>, segments: &[Segment]) -> Works {
     let ahead = stops.next();
     let mut row = Row { rig, plan, segments, stops, ahead, all: Vec::new(), changed: 0 };
     let last = plan.stages.len();
-    let mut centre_s = rig.centre_s();
+    let mut centre_s = rig.centre().map(|_| rig.centre_s());
     for step in rig.steps(segments, &tasks, &moments) {
         match step.what {
             What::Cut(index) => {
                 // The centre comes when the work on the front end is done.
-                row.push(Side::Both, "centre", say!("timeline-centre"), Some(1), (0.0, std::mem::take(&mut centre_s)));
+                if let Some(seconds) = centre_s.take() {
+                    row.push(Side::Both, "centre", say!("timeline-centre"), Some(1), (0.0, seconds));
+                }
                 if segments[index].work != Work::AsDrawn {
                     row.cut(&step, index);
                 }

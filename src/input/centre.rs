@@ -4,7 +4,7 @@ use serde_saphyr::Location;
 
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
-use crate::job::{End, FeatureKind, Holding, Machine, Shaft, Wishes};
+use crate::job::{Holding, Machine, Shaft, Wishes};
 use crate::say;
 
 /// Checks that the machine has a centre which comes to the front face, that the front face has a hole for it, and that no hand-over is
@@ -27,8 +27,7 @@ pub(super) fn fits(
         r.complain(&at, Diag::new(say!("centre-not-there", machine = machine.name)).help(help));
         return None;
     };
-    let in_front = |kind: &FeatureKind| matches!(kind, FeatureKind::CentreHole { end: End::Front, .. });
-    if !shaft.features.iter().any(|f| in_front(&f.kind)) {
+    if !shaft.has_front_centre_hole() {
         r.complain(&at, Diag::new(say!("centre-no-hole")).help(say!("centre-no-hole-help")));
         return None;
     }
@@ -37,13 +36,11 @@ pub(super) fn fits(
         r.complain(&place, Diag::new(say!("centre-hand-over")).help(say!("centre-hand-over-help")));
         return None;
     }
-    // Without a bush the bar stands out by its whole length before the centre comes, so only the bush brings the spindles so near.
-    let gap_mm = machine.bush.as_ref().filter(|_| holding == Holding::Bush).map(|b| b.gap_mm);
-    if let (Some(gap_mm), Some(stands_out_mm)) = (gap_mm, centre.stands_out_mm)
-        && stands_out_mm + gap_mm < spindle.nearest_mm
+    if let (Some(bush), Some(stands_out_mm)) = (&machine.bush, centre.stands_out_mm)
+        && !machine.centre_comes(holding)
     {
         let (out, nearest) = (stands_out_mm.to_string(), spindle.nearest_mm.to_string());
-        let least = format!("{:.1}", spindle.nearest_mm - gap_mm);
+        let least = format!("{:.1}", spindle.nearest_mm - bush.gap_mm);
         let diag = Diag::new(say!("centre-too-short", out = out, nearest = nearest))
             .help(say!("centre-too-short-help", least = least));
         r.complain(&at, diag);

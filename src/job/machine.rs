@@ -1,6 +1,7 @@
 //! The lathe: what guides, holds and drives the bar, and how long its motions take.
 
 use super::SAME_MM;
+use super::cutting::Holding;
 use super::tooling::{BackPlace, ToolPlaces};
 use crate::fields::TRAY_BY_DEFAULT_MM;
 
@@ -51,6 +52,18 @@ impl Machine {
     /// Time of a hand-over, s. Zero without a counter-spindle.
     pub fn hand_over_s(&self) -> f64 {
         self.counter_spindle.as_ref().map_or(0.0, |c| c.hand_over_s)
+    }
+
+    /// Whether the counter-spindle has a centre that comes to the front face before the first cut. With a bush the bar stands out by the
+    /// gap then, without one by its whole length. If the file does not give how far the centre stands out, it comes.
+    pub fn centre_comes(&self, holding: Holding) -> bool {
+        let Some((spindle, centre)) = self.counter_spindle.as_ref().and_then(|c| Some((c, c.centre?))) else {
+            return false;
+        };
+        match (&self.bush, centre.stands_out_mm) {
+            (Some(bush), Some(out_mm)) if holding == Holding::Bush => out_mm + bush.gap_mm >= spindle.nearest_mm,
+            _ => true,
+        }
     }
 
     /// Highest speed of the headstock with the bar behind it, rev/min: its own, or that of the bar feeder where that is lower. Feeders

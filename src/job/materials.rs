@@ -27,7 +27,7 @@ mod others;
 mod stainless;
 mod steels;
 
-pub use names::{known, matches};
+pub use names::{known, matching};
 
 use crate::diag::Diag;
 use crate::say;

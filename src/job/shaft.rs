@@ -31,6 +31,11 @@ impl Shaft {
         self.sections.last().map_or(0.0, |s| s.to_mm)
     }
 
+    /// Whether the front face has a centre hole.
+    pub fn has_front_centre_hole(&self) -> bool {
+        self.features.iter().any(|f| matches!(f.kind, FeatureKind::CentreHole { end: End::Front, .. }))
+    }
+
     /// Largest diameter of the finished part, mm.
     pub fn largest_mm(&self) -> f64 {
         self.sections.iter().map(Section::largest_mm).fold(0.0, f64::max)

@@ -15,7 +15,8 @@ use super::receptance::Share;
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
 const NARROWINGS: usize = 24;
 
-/// Limit of the depth of cut, mm, for a cutting stiffness for each mm of depth (N/mm²) and `|min Re G|` (mm/N). Infinite if the flexibility is zero.
+/// Limit of the depth of cut, mm, for a cutting stiffness for each mm of depth (N/mm²) and `|min Re G|` (mm/N). Infinite if the
+/// flexibility is zero.
 pub fn depth_limit_mm(cutting_stiffness: f64, least_real_mm_per_n: f64) -> f64 {
     1.0 / (2.0 * cutting_stiffness * least_real_mm_per_n)
 }

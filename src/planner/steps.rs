@@ -69,10 +69,7 @@ impl Steps<'_> {
 
     /// States looked at so far, grip by grip: the state of the counter-spindle, and the turned length, mm.
     pub fn looked_at(&self) -> Vec<(Counter, f64)> {
-        let state = |(grip, k): (usize, usize)| {
-            let turned_mm = self.looker.grid.at(k);
-            (self.ground.rig.counter(self.looker.noses.get(grip).copied(), turned_mm), turned_mm)
-        };
+        let state = |(grip, k)| (self.looker.counter(grip, k), self.looker.grid.at(k));
         self.looker.looked_at().into_iter().map(state).collect()
     }
 

@@ -24,7 +24,7 @@ const RECEPTANCE_NODES: usize = 160;
 const LEFT_OUT_SHARE: f64 = 0.02;
 
 /// Answers of a state.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Answers {
     /// Unsupported length, mm.
     pub unsupported_mm: f64,
@@ -50,26 +50,6 @@ pub struct Answers {
     pub tool_mm_per_n: f64,
     /// Part of a sideways motion of the grip that arrives at the tool; 0 where nothing asks for it.
     pub tool_follows: f64,
-}
-
-impl Answers {
-    /// The answers of a free front of a length (mm) that the checks of its speed ask for. All others are 0.
-    pub fn of_free_front(unsupported_mm: f64) -> Answers {
-        Answers {
-            unsupported_mm,
-            stiffness_n_per_um: 0.0,
-            span_n_per_um: 0.0,
-            span_at_mm: 0.0,
-            sag_mm: 0.0,
-            sag_at_mm: 0.0,
-            bore_sag_mm: 0.0,
-            bore_sag_at_mm: 0.0,
-            critical_rpm: 0.0,
-            critical_at_mm: 0.0,
-            tool_mm_per_n: 0.0,
-            tool_follows: 0.0,
-        }
-    }
 }
 
 /// The beam of a state, and its answers without the critical speed. Mostly it is enough to know whether the critical speed lies above

@@ -1,9 +1,9 @@
 //! Axial forces that press the bar: the load at which a part of it buckles, and how much softer the bar gets.
 //!
 //! The tool feeds towards the headstock. So its feed force, and the thrust of work on the front end, presses the bar between tool and
-//! headstock collet. A counter-spindle that keeps an axial force pulls on the gripped shaft or presses it, and so does a centre. Each pressed length counts as
-//! a column of its weakest diameter with the ends that the machine gives (`mechanics::column`). A column that is thicker in parts is
-//! stiffer, so this is on the safe side.
+//! headstock collet. A counter-spindle that keeps an axial force pulls on the gripped shaft or presses it, and a centre presses it.
+//! Each pressed length counts as a column of its weakest diameter with the ends that the machine gives (`mechanics::column`). A column
+//! that is thicker in parts is stiffer, so this is on the safe side.
 
 use super::pressed::{Feed, Pressed};
 use super::rig::Rig;

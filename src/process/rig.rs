@@ -161,9 +161,9 @@ impl<'a> Rig<'a> {
         self.meshed(state, points, &springs)
     }
 
-    /// The part of the beam from the nose of the grip (or from the front face) to the bush face, without the springs of collets: the spring
-    /// at the nose belongs to the part inside the counter-spindle. With an open collet the mesh is as coarse as possible: only the deflection at the
-    /// nose is needed then, and static answers are exact at nodes for any mesh.
+    /// The part of the beam from the nose of the grip (or from the front face) to the bush face, without the springs of collets: the
+    /// spring at the nose belongs to the part inside the counter-spindle. With an open collet the mesh is as coarse as possible: only
+    /// the deflection at the nose is needed then, and static answers are exact at nodes for any mesh.
     pub fn span_beam(&self, state: &State) -> Beam {
         let (face, turned) = (self.guide_face_mm(state), state.turned_mm);
         let from = state.counter.nose_mm().unwrap_or(0.0);

@@ -149,17 +149,21 @@ impl Rig<'_> {
             from_mm: length,
             to_mm: self.job.parted_at_mm(),
             work: Work::PartOff,
-            travels: vec![Travel {
-                depths_mm: Vec::new(),
-                before_mm: self.job.stock.diameter_mm,
-                feed_mm: self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE,
-                net_radial_n: 0.0,
-                stiffness_n_per_mm: Vec::new(),
-            }],
+            travels: vec![self.bar_travel(self.plunge_feed_mm())],
             back: false,
             change_mm: 0.0,
         });
         Ok(all)
+    }
+
+    /// A travel from the bar's surface at a feed (mm/rev) that `cut` and `chatter` do not look at: a plunge, or whirling.
+    fn bar_travel(&self, feed_mm: f64) -> Travel {
+        let before_mm = self.job.stock.diameter_mm;
+        Travel { depths_mm: Vec::new(), before_mm, feed_mm, net_radial_n: 0.0, stiffness_n_per_mm: Vec::new() }
+    }
+
+    fn plunge_feed_mm(&self) -> f64 {
+        self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE
     }
 
     fn section_segments(
@@ -183,28 +187,15 @@ impl Rig<'_> {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
                 one.back = false;
-                let feed_mm = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
-                one.travels = vec![Travel {
-                    depths_mm: vec![],
-                    before_mm: self.job.stock.diameter_mm,
-                    feed_mm,
-                    net_radial_n: 0.0,
-                    stiffness_n_per_mm: Vec::new(),
-                }];
+                one.travels = vec![self.bar_travel(self.plunge_feed_mm())];
             }
             SectionKind::Thread(thread)
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
             {
                 one.work = Work::Whirl;
                 one.back = false;
-                one.travels = vec![Travel {
-                    depths_mm: vec![],
-                    before_mm: self.job.stock.diameter_mm,
-                    // The head moves by the pitch in each turn of the bar.
-                    feed_mm: thread.pitch_mm,
-                    net_radial_n: 0.0,
-                    stiffness_n_per_mm: Vec::new(),
-                }];
+                // The head moves by the pitch in each turn of the bar.
+                one.travels = vec![self.bar_travel(thread.pitch_mm)];
             }
             SectionKind::Thread(_) => one.work = Work::Thread,
             _ if one.travels.is_empty() => one.work = Work::AsDrawn,

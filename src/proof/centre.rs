@@ -7,8 +7,11 @@ use crate::say;
 
 /// What holds the front in a stage without a grip, at a turned length: the centre as far as there are sections to turn.
 pub fn without_grip(job: &Job, turned_mm: f64) -> Counter {
-    let end_mm = job.shaft.sections.last().map_or(0.0, |s| s.to_mm);
-    if job.hold == Hold::Centre && turned_mm - end_mm < SAME_MM { Counter::Centre } else { Counter::Away }
+    if job.hold == Hold::Centre && turned_mm - job.shaft.length_mm() < SAME_MM {
+        Counter::Centre
+    } else {
+        Counter::Away
+    }
 }
 
 impl Case<'_> {
@@ -21,7 +24,7 @@ impl Case<'_> {
             }
             return;
         };
-        let end_mm = job.shaft.sections.last().map_or(0.0, |s| s.to_mm);
+        let end_mm = job.shaft.length_mm();
         let told = plan.centre.is_some_and(|c| {
             (c.force_n - centre.force_n).abs() <= 1e-9 * centre.force_n && (c.leaves_at_mm - end_mm).abs() <= SAME_MM
         });

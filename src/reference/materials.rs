@@ -1,15 +1,10 @@
 //! The built-in materials.
 
 use super::table::{Table, wrapped};
-use crate::job::materials::{Row, matches, rows};
+use crate::job::materials::{Row, rows};
 use crate::lang;
 use crate::say;
 use serde_json::{Value, json};
-
-/// The rows whose name, number, other names or group hold a word. Capitals, spaces and hyphens do not matter.
-pub fn matching(word: &str) -> Vec<&'static Row> {
-    rows().filter(|row| matches(row, word)).collect()
-}
 
 /// The numbers of all rows as text, group after group.
 pub fn list(width: usize) -> String {
@@ -122,6 +117,7 @@ pub fn json(rows: &[&Row]) -> Value {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::job::materials::matching;
 
     #[test]
     fn a_word_finds_name_number_other_name_and_group() {

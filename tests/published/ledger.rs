@@ -67,7 +67,7 @@ const SUMMARY: [Line; 28] = [
     (
         MATERIALS,
         "verified",
-        "cutting forces: a tool maker's catalogue, a manual of chucks, courses, transcriptions of table books",
+        "cutting forces: a tool maker's catalogue, a manual of chucks, courses, second-hand copies of table books",
     ),
     (MATERIALS, "from memory", "EN standards and handbooks of cutting forces"),
     (MATERIALS, "common practice", "usual cutting speeds; estimated cutting forces"),

@@ -15,7 +15,7 @@ const THIN_MM: f64 = 0.1;
 /// Where a value was seen.
 fn source(from: &str) -> (&'static str, &'static str) {
     match from {
-        "book" => ("a transcription of a table book", "the transcription, not in the book"),
+        "book" => ("a second-hand copy of a table book", "the second-hand copy, not in the book"),
         "notes" => ("course notes of a university, chapter on cutting", "the notes"),
         "course" => ("an interactive course, values called indicative", "the course"),
         "file" => ("a file of materials that cites a cutting table book, 2022, p. 215", "the file, not in the book"),

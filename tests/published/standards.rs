@@ -399,7 +399,7 @@ fn cutting_source(told: &str) -> (&'static str, Standing) {
         ("Tschätsch", "Tschätsch, Praxis der Zerspantechnik", Memory),
         ("König/Essel", "König/Essel, Spezifische Schnittkraftwerte (1973)", Memory),
         ("handbook values", "handbook values, group titanium alloys", Memory),
-        ("transcription", "a transcription of a table book", Verified("the transcription, not in the book")),
+        ("second-hand", "a second-hand copy of a table book", Verified("the second-hand copy, not in the book")),
         ("catalogue", "a tool maker's catalogue, 2022, p. 111: groups of materials", Verified("the page")),
         ("estimate", "estimate", Practice),
     ];

@@ -161,11 +161,11 @@ pub fn known(text: &str) -> Option<&'static Row> {
     })
 }
 
-/// Whether a word stands in a name or the group of a row, or is a name of it.
-pub fn matches(row: &Row, word: &str) -> bool {
-    let wanted = plain(word);
-    let inside = row.names().chain([row.group.word()]).any(|name| plain(name).contains(&wanted));
-    inside || known(word).is_some_and(|known| known.name == row.name)
+/// The rows with a word in a name or the group, and the row that has it as a name.
+pub fn matching(word: &str) -> Vec<&'static Row> {
+    let (wanted, known) = (plain(word), known(word));
+    let inside = |row: &Row| row.names().chain([row.group.word()]).any(|name| plain(name).contains(&wanted));
+    rows().filter(|row| inside(row) || known.is_some_and(|known| known.name == row.name)).collect()
 }
 
 #[cfg(test)]

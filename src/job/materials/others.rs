@@ -84,7 +84,7 @@ pub(super) const ROWS: &[Row] = &[
         ALUMINIUM, Low),
     row("EN AW-2017A", "3.1325", Aluminium, &["EN AW-2017", "AlCu4MgSi", "AlCuMg1"],
         "T4", (72.0, 2790.0, 0.33), (830.0, 0.23), (200.0, 450.0),
-        "met in a transcription of a table book, which was not read itself", Medium),
+        "met in a second-hand copy of a table book, which was not read itself", Medium),
     row("EN AW-2024", "3.1355", Aluminium, &["AlCu4Mg1", "AlCuMg2"],
         "T3 or T4", (73.0, 2780.0, 0.33), (830.0, 0.23), (200.0, 450.0), like!("EN AW-2017A"), Low),
     row("EN AW-5083", "3.3547", Aluminium, &["AlMg4.5Mn0.7", "AlMg4.5Mn"],

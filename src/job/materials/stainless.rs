@@ -50,7 +50,7 @@ pub(super) const ROWS: &[Row] = &[
         group!("ferritic and martensitic stainless steel"), Low),
     row("X5CrNi18-10", "1.4301", StainlessSteel, &["AISI 304", "UNS S30400"],
         "solution annealed", AUSTENITIC, (2350.0, 0.21), (80.0, 160.0),
-        "from memory of Tabellenbuch Metall, not checked against the book; met in a transcription of a table \
+        "from memory of Tabellenbuch Metall, not checked against the book; met in a second-hand copy of a table \
          book; handbook values go down to 2000", Medium),
     row("X8CrNiS18-9", "1.4305", StainlessSteel, &["X10CrNiS18-9", "AISI 303", "UNS S30300"],
         "solution annealed", AUSTENITIC, (1900.0, 0.21), (100.0, 190.0),

@@ -40,11 +40,11 @@ pub(super) const ROWS: &[Row] = &[
         group!("unalloyed steel from 0.25 % carbon, annealed"), Low),
     row("S235JR", "1.0038", Steel, &["S235", "S235JRC", "1.0122", "St37-2", "1.0037", "SS400"],
         "as rolled or drawn", STEEL, (1780.0, 0.17), (120.0, 280.0),
-        "met in two transcriptions of a table book, which was not read itself", High),
+        "met in two second-hand copies of a table book, which was not read itself", High),
     row("S355J2", "1.0577", Steel, &["S355", "S355J2C", "1.0579", "S355J2G3", "1.0570", "St52-3"],
         "as rolled or drawn", STEEL, (1780.0, 0.17), (110.0, 250.0), like!("S235JR"), Low),
     row("E295", "1.0050", Steel, &["St50", "St50-2"], "as rolled or drawn", STEEL, (1990.0, 0.26), (120.0, 250.0),
-        "from memory of Tschätsch, not checked against the book; met in a transcription of a table book", High),
+        "from memory of Tschätsch, not checked against the book; met in a second-hand copy of a table book", High),
     row("E335", "1.0060", Steel, &["St60", "St60-2"], "as rolled or drawn", STEEL, (2110.0, 0.17), (100.0, 220.0),
         TSCHAETSCH, High),
     row("E360", "1.0070", Steel, &["St70", "St70-2"], "as rolled or drawn", STEEL, (2260.0, 0.30), (90.0, 200.0),
@@ -60,7 +60,7 @@ pub(super) const ROWS: &[Row] = &[
         "normalised or drawn", STEEL, (2040.0, 0.17), (100.0, 230.0), "an estimate between C35 and C45, no source", Low),
     row("C45", "1.0503", Steel, &["Ck45", "C45E", "1.1191", "C45R", "1.1201", "AISI 1045", "S45C"],
         "normalised or drawn", STEEL, (2220.0, 0.14), (100.0, 220.0),
-        "the values of Kienzle and Victor, met in two transcriptions of a table book, not checked against the book; \
+        "the values of Kienzle and Victor, met in two second-hand copies of a table book, not checked against the book; \
          from memory König and Essel (1973) have 1659 / 0.21", High),
     row("C50", "1.0540", Steel, &["C50E", "Ck50", "1.1206", "AISI 1050", "S50C"],
         "normalised or drawn", STEEL, (2190.0, 0.15), (95.0, 200.0), "an estimate between C45 and C60, no source", Low),
@@ -74,7 +74,7 @@ pub(super) const ROWS: &[Row] = &[
         like!("C60"), Low),
     row("16MnCr5", "1.7131", Steel, &["16MnCrS5", "1.7139", "AISI 5115"],
         "annealed or normalised", STEEL, (2100.0, 0.26), (120.0, 250.0),
-        "from memory of Tschätsch, not checked against the book; met in a transcription of a table book; from \
+        "from memory of Tschätsch, not checked against the book; met in a second-hand copy of a table book; from \
          memory König and Essel (1973) have 1411 / 0.30", High),
     row("20MnCr5", "1.7147", Steel, &["20MnCrS5", "1.7149", "AISI 5120", "SMnC420"],
         "annealed or normalised", STEEL, (2140.0, 0.25), (110.0, 230.0), TSCHAETSCH, Medium),
@@ -92,7 +92,7 @@ pub(super) const ROWS: &[Row] = &[
         "quenched and tempered", STEEL, (2240.0, 0.21), (90.0, 170.0), TSCHAETSCH, High),
     row("42CrMo4", "1.7225", Steel, &["42CrMoS4", "1.7227", "AISI 4140", "SCM440", "EN19", "708M40", "709M40"],
         "quenched and tempered", STEEL, (2500.0, 0.26), (80.0, 160.0),
-        "from memory of Tschätsch, not checked against the book; met in two transcriptions of a table book; from \
+        "from memory of Tschätsch, not checked against the book; met in two second-hand copies of a table book; from \
          memory König and Essel (1973) have 1773 / 0.17", High),
     row("50CrMo4", "1.7228", Steel, &["AISI 4150", "SCM445"], "quenched and tempered", STEEL, (2500.0, 0.26), (75.0, 150.0),
         like!("42CrMo4"), Low),

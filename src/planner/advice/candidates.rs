@@ -1,6 +1,6 @@
 //! The single changes that are tried when there is no plan.
 
-use crate::job::{Collet, End, FeatureKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
+use crate::job::{Collet, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::planner::advice::{dropped, works};
@@ -49,9 +49,7 @@ fn wishes(job: &Job) -> Vec<Candidate> {
 
 /// Whether machine and part have what `hold: centre` needs.
 fn may_take_a_centre(job: &Job) -> bool {
-    let there = job.machine.counter_spindle.as_ref().is_some_and(|c| c.centre.is_some());
-    let hole = |k: &FeatureKind| matches!(k, FeatureKind::CentreHole { end: End::Front, .. });
-    there && job.wishes.hand_overs.is_empty() && job.shaft.features.iter().any(|f| hole(&f.kind))
+    job.machine.centre_comes(job.holding) && job.shaft.has_front_centre_hole() && job.wishes.hand_overs.is_empty()
 }
 
 fn settings(job: &Job) -> Vec<Candidate> {

@@ -209,7 +209,7 @@ impl<'a> Looker<'a> {
     }
 
     /// What holds the front at a station.
-    fn counter(&self, grip: usize, station: usize) -> Counter {
+    pub fn counter(&self, grip: usize, station: usize) -> Counter {
         self.rig.counter(self.noses.get(grip).copied(), self.grid.at(station))
     }
 

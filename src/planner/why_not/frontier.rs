@@ -177,7 +177,7 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     let rig = looker.rig;
     let t = looker.grid.at(station);
     let nose = looker.noses.get(grip).copied();
-    let state = State { turned_mm: t, counter: rig.counter(nose, t), guide: rig.guide(t, last_mm, t) };
+    let state = State { turned_mm: t, counter: looker.counter(grip, station), guide: rig.guide(t, last_mm, t) };
     let one = |by: &str, text: String| vec![Reason { by: by.into(), text }];
     let Ok(answers) = rig.answers(&state) else {
         return one("support", say!("support-fails"));

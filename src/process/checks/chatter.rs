@@ -1,8 +1,7 @@
 //! `chatter`: depth of cut against the limit of regenerative chatter at the tool.
 //!
-//! The limit depends on the receptance at the tool.
-//! For most moments a bound from the static flexibility alone passes; the modes are computed only if it does not. Plunging, thread
-//! whirling and part-off are not checked.
+//! The limit depends on the receptance at the tool. For most moments a bound from the static flexibility alone passes; the modes are
+//! computed only if it does not. Plunging, thread whirling and part-off are not checked.
 
 use super::super::rig::Rig;
 use super::super::segments::{Segment, Work};

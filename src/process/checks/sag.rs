@@ -1,4 +1,5 @@
-//! `sag`: self-weight deflection of a span whose front is held. The droop of a free front counts where something must meet it (`pick_up`, `bore`).
+//! `sag`: self-weight deflection of a span whose front is held. The droop of a free front counts where something must meet it
+//! (`pick_up`, `bore`).
 
 use super::{Check, Find, Finding, Says};
 use crate::lang;

@@ -47,7 +47,8 @@ pub fn applies(rig: &Rig<'_>, counter: Counter) -> bool {
 /// speed pass without the grip.
 fn runs_free(rig: &Rig<'_>, state: &State, segment: &Segment) -> bool {
     let free = State { counter: Counter::Away, ..*state };
-    let answers = Answers::of_free_front(rig.unsupported_mm(&free));
+    // The checks of the speed of a free front ask for no other answer.
+    let answers = Answers { unsupported_mm: rig.unsupported_mm(&free), ..Answers::default() };
     // With the grip the spindles turn no faster than without it, and the slower of both counts.
     let slowest_rpm = rig.job.cutting.speed_floor * rig.segment_rpm(segment, true);
     let needed_rpm = rig.critical_needed_rpm(&free, &answers, slowest_rpm, [1.0; BY_SPEED]);
