@@ -231,16 +231,22 @@ pub const SPEED_FLOOR: Field = optional(
 /// Lag of the finishing tool.
 pub const LAG: Field = optional(
     "cutting.lag",
-    "distance along the bar from the roughing tool to the finishing tool of an opposed pair",
+    "distance along the bar from the roughing tool to the finishing tool of an opposed pair or a tandem",
     "mm",
     0.0,
     20.0,
     1.0,
 );
+/// Nose radius of the finishing tool of a tandem. Without a value, it is that of the roughing tool.
+pub const FINISHER_NOSE_RADIUS: Field =
+    required("cutting.finisher.nose_radius", "nose radius of the finishing tool", "mm", 0.01, 10.0);
+/// Approach angle of the finishing tool of a tandem. Without a value, it is that of the roughing tool.
+pub const FINISHER_APPROACH_ANGLE: Field =
+    required("cutting.finisher.approach_angle", "approach angle of the finishing tool", "degrees", 30.0, 110.0);
 /// Unbalance of a pair.
 pub const UNBALANCE: Field = optional(
     "cutting.unbalance",
-    "smallest radial force left on the bar by an opposed pair, as a share of the larger force",
+    "smallest radial force left on the bar by two tools on opposite sides, as a share of the larger force",
     "",
     0.0,
     1.0,
@@ -408,7 +414,7 @@ pub const ALL: &[Field] = &[
     COLLET_RANGE, COLLET_HOLD, PASSES, CLAMP_FORCE, COLLET_RUN_OUT,
     SHARED_STOP_SAVING_S, CROSS_TOOL_REACH, SEGMENT_OVERHEAD_S, PART_OFF_WIDTH, PART_OFF_TIME_S, TRAY_MAX_LENGTH,
     TRAY_MAX_DIAMETER, BAR_END,
-    FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, UNBALANCE, IN_PLANE_SHARE,
+    FACING, VC, FEED, NOSE_RADIUS, APPROACH_ANGLE, AP_MAX, AP_FINISH, SPEED_FLOOR, LAG, FINISHER_NOSE_RADIUS, FINISHER_APPROACH_ANGLE, UNBALANCE, IN_PLANE_SHARE,
     PASSIVE_FLOOR, RA_FACTOR, RA_FLOOR, STIFFNESS_MIN, SPAN_STIFFNESS_MIN, FREE_RATIO, WHIRL_RATIO, WHIP, SAG, PICK_UP, RELEASE,
     TOLERANCE_SHARE, DRILL, STATION_PITCH, DAMPING_RATIO, BORE_CLEARANCE, TORQUE_MARGIN, BUCKLING_SHARE,
     AVOID_PENALTY_S, WISH_HAND_OVER, WISH_AT, WISH_NOSE, WISH_NEVER_GRIP, WISH_AT_MOST,

@@ -124,7 +124,7 @@ pub fn at(job: &Job, asked: &Asked) -> Result<At, Diag> {
     let rpm = asked.rpm.unwrap_or_else(|| rig.segment_rpm(segment, asked.grip_mm.is_some()));
     let unheld = || ask(say!("at-not-held"), say!("at-not-held-help"));
     let found = moment::moment(&rig, segment, &states, rpm).ok().flatten().ok_or_else(unheld)?;
-    let shape = moment::shape(&rig, &found.state, found.net_radial_force_n).map_err(|_| unheld())?;
+    let shape = moment::shape(&rig, &found.state, &found.radial_forces).map_err(|_| unheld())?;
     let bent = |b: moment::Bent| Bent { at_mm: b.at_mm, weight_um: b.weight_um, cut_um: b.cut_um };
     Ok(At {
         collet: collet.map(|c| c.name.clone()),

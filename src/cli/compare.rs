@@ -6,7 +6,7 @@ use super::{Ending, Format, out};
 use crate::answer::advised;
 use crate::defect::Defect;
 use crate::job::plan::{Plan, Verdict, estimate};
-use crate::job::{Holding, Job, Tools};
+use crate::job::{Holding, Job, Side, Tools};
 use crate::lang;
 use crate::planner::Advice;
 use crate::report::table::{self, Head};
@@ -122,8 +122,15 @@ pub fn run(args: &Args) -> Ending {
             Err(ending) => return ending,
         };
         for holding in [Holding::Bush, Holding::NoBush] {
-            for tools in [Tools::Single, Tools::Opposed] {
+            for tools in [Tools::Single, Tools::Opposed, Tools::Tandem] {
+                // Without a bush a tandem cuts as one tool does.
+                if holding == Holding::NoBush && tools == Tools::Tandem {
+                    continue;
+                }
                 let mut way = job.clone();
+                if job.cutting.tools != Tools::Tandem {
+                    way.cutting.finisher.side = way.machine.tandem_side().unwrap_or(Side::Same);
+                }
                 way.holding = holding;
                 way.cutting.tools = tools;
                 jobs.push(way);
@@ -168,7 +175,11 @@ fn held_by(way: &Way) -> &'static str {
 }
 
 fn tools(way: &Way) -> &'static str {
-    if way.tools == Tools::Single.key() { lang::text("compare-single") } else { lang::text("compare-opposed") }
+    match way.tools {
+        "opposed" => lang::text("compare-opposed"),
+        "tandem" => lang::text("compare-tandem"),
+        _ => lang::text("compare-single"),
+    }
 }
 
 fn text(name: &str, ways: &[Way]) -> String {

@@ -76,7 +76,7 @@ enum Command {
     Check(check::Args),
     /// Calculates forces, deflections and checks at one turned length.
     At(at::Args),
-    /// Compares plans with and without guide bush, with single tool and opposed pair, on one or more machines.
+    /// Compares plans with and without guide bush, with single tool, opposed pair and tandem, on one or more machines.
     Compare(compare::Args),
     /// Checks a stored plan against a job. The job may be changed since.
     Recheck(recheck::Args),

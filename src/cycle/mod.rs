@@ -144,7 +144,7 @@ impl Row<'_> {
                 self.changes(step, piece.stage);
             }
             let gripped = self.side(piece.stage) == Side::Both;
-            let whole = self.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, piece.rpm);
+            let whole = self.rig.stretch_time(segment, [piece.from_mm, piece.to_mm], gripped, piece.rpm);
             let share = (to - from) / (piece.to_mm - piece.from_mm);
             let overhead = whole.overhead_s.min(piece.time_s) * share;
             let label = self.rig.job.shaft.sections[segment.section].label(segment.section);

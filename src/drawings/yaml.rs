@@ -122,7 +122,7 @@ pub fn job(content: &Content) -> String {
         }
     }
     out.push_str(&format!(
-        "\n# {}\ncutting:\n  tools: single                 # single | opposed\n  \
+        "\n# {}\ncutting:\n  tools: single                 # single | opposed | tandem\n  \
          # vc: ...                     # {}\n  # feed: ...                   # {}\n  \
          ap_max: 1.5\n  ap_finish: 0.25\n  speed_floor: 0.6\n",
         lang::text("draft-placeholder-cutting"),

@@ -3,11 +3,12 @@
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
-use crate::job::{Cutting, Material, Tools};
+use crate::job::{Cutting, Finisher, Material, Side, Tools};
 use crate::say;
 
-const KEYS: [&str; 14] = [
+const KEYS: [&str; 15] = [
     "tools",
+    "finisher",
     "vc",
     "feed",
     "nose_radius",
@@ -30,7 +31,8 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         Some(node) => r.map(node, &KEYS)?,
         None => empty,
     };
-    let tools = r.choice(&map, "tools", &[("single", Tools::Single), ("opposed", Tools::Opposed)], Some(Tools::Single));
+    let ways = [("single", Tools::Single), ("opposed", Tools::Opposed), ("tandem", Tools::Tandem)];
+    let tools = r.choice(&map, "tools", &ways, Some(Tools::Single));
     let vc = speed(r, &map, material, notes);
     let feed = r.number_maybe(&map, &fields::FEED);
     let nose_radius = r.number_or(&map, &fields::NOSE_RADIUS, None);
@@ -45,6 +47,11 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     let floor = r.number_or(&map, &fields::PASSIVE_FLOOR, None);
     let ra_factor = r.number_or(&map, &fields::RA_FACTOR, None);
     let ra_floor = r.number_or(&map, &fields::RA_FLOOR, None);
+    let finisher = finisher(r, &map, tools?, [nose_radius?, approach?]);
+    if tools? == Tools::Tandem && lag? <= 0.0 {
+        r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
+        return None;
+    }
     let (ap_max_mm, ap_finish_mm) = (ap_max?, ap_finish?);
     if ap_finish_mm > ap_max_mm {
         let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
@@ -54,6 +61,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     }
     Some(Cutting {
         tools: tools?,
+        finisher: finisher?,
         vc_m_per_min: vc?,
         feed_mm: feed?,
         nose_radius_mm: nose_radius?,
@@ -67,6 +75,27 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         passive_floor: floor?,
         ra_factor: ra_factor?,
         ra_floor_um: ra_floor?,
+    })
+}
+
+/// The finishing tool of a tandem. What is left out is as with the roughing tool, given as nose radius and approach angle.
+fn finisher(r: &mut Reader, cutting: &Map, tools: Tools, [nose, approach]: [f64; 2]) -> Option<Finisher> {
+    let Some(node) = r.optional(cutting, "finisher")? else {
+        return Some(Finisher { side: Side::Same, nose_radius_mm: nose, approach_deg: approach });
+    };
+    let map = r.map(node, &["side", "nose_radius", "approach_angle"])?;
+    if tools != Tools::Tandem {
+        let diag = Diag::new(say!("cutting-finisher-alone", tools = tools.key()));
+        r.complain(&cutting.place("finisher"), diag.help(say!("cutting-finisher-alone-help")));
+        return None;
+    }
+    let side = r.choice(&map, "side", &[("same", Side::Same), ("opposite", Side::Opposite)], Some(Side::Same));
+    let nose_radius = r.number_maybe(&map, &fields::FINISHER_NOSE_RADIUS);
+    let approach_angle = r.number_maybe(&map, &fields::FINISHER_APPROACH_ANGLE);
+    Some(Finisher {
+        side: side?,
+        nose_radius_mm: nose_radius?.unwrap_or(nose),
+        approach_deg: approach_angle?.unwrap_or(approach),
     })
 }
 

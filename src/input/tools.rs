@@ -21,10 +21,11 @@ const PLACES: [&Field; 6] = [
 pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> {
     let Some(node) = r.optional(machine, "tools")? else { return Some(None) };
     let mut keys: Vec<&'static str> = Place::ALL.iter().map(|p| p.key()).collect();
-    keys.extend(["opposed", "turret"]);
+    keys.extend(["opposed", "tandem", "turret"]);
     let map = r.map(node, &keys)?;
     let counts = PLACES.map(|field| r.count(&map, field));
     let opposed = r.flag(&map, "opposed");
+    let tandem = r.flag(&map, "tandem");
     let turret = match r.optional(&map, "turret") {
         Some(Some(node)) => turret(r, node).map(Some),
         Some(None) => Some(None),
@@ -34,7 +35,7 @@ pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> 
     for (place, count) in places.iter_mut().zip(counts) {
         *place = count?;
     }
-    Some(Some(ToolPlaces { places, opposed: opposed?.unwrap_or(false), turret: turret? }))
+    Some(Some(ToolPlaces { places, opposed: opposed?.unwrap_or(false), tandem: tandem?.unwrap_or(false), turret: turret? }))
 }
 
 fn turret(r: &mut Reader, node: &Spanned<Node>) -> Option<Turret> {

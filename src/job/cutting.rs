@@ -38,13 +38,15 @@ impl Hold {
     }
 }
 
-/// One tool, or two that cut at the same time on opposite sides.
+/// One tool, or two that cut at the same time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Tools {
     /// One tool.
     Single,
     /// A roughing tool leads, and a finishing tool follows it on the other side.
     Opposed,
+    /// A finishing tool follows a roughing tool in the same travel, where a section asks for it.
+    Tandem,
 }
 
 impl Tools {
@@ -53,16 +55,49 @@ impl Tools {
         match self {
             Tools::Single => "single",
             Tools::Opposed => "opposed",
+            Tools::Tandem => "tandem",
         }
     }
+}
+
+/// On which side of the bar the finishing tool of a tandem stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Side {
+    /// On the side of the roughing tool, on a slide of its own.
+    Same,
+    /// On the other side of the bar.
+    Opposite,
+}
+
+impl Side {
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            Side::Same => "same",
+            Side::Opposite => "opposite",
+        }
+    }
+}
+
+/// The finishing tool of a tandem. It has the feed of the roughing tool, because both cut in one travel.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Finisher {
+    /// Where it stands.
+    pub side: Side,
+    /// Nose radius in mm.
+    pub nose_radius_mm: f64,
+    /// Approach angle in degrees.
+    pub approach_deg: f64,
 }
 
 /// How the part is cut.
 #[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub struct Cutting {
-    /// Single tool or opposed pair.
+    /// Single tool, opposed pair or tandem.
     pub tools: Tools,
+    /// The finishing tool of a tandem; without the key it is on the same side and has the edge of the roughing tool.
+    pub finisher: Finisher,
     /// Cutting speed in m/min.
     pub vc_m_per_min: f64,
     /// Feed in mm/rev. None: it follows from the roughness.
@@ -77,7 +112,7 @@ pub struct Cutting {
     pub ap_finish_mm: f64,
     /// Smallest share of the speed that slowing down may leave. 1 means never slow down.
     pub speed_floor: f64,
-    /// How far the finishing tool of a pair is behind the roughing tool, mm.
+    /// How far the finishing tool of a pair or a tandem is behind the roughing tool, mm.
     pub lag_mm: f64,
     /// Least radial force that a pair leaves unbalanced, as a share of the larger radial force.
     pub unbalance: f64,

@@ -22,7 +22,7 @@ mod tooling;
 mod vary;
 mod wishes;
 
-pub use cutting::{Cutting, Hold, Holding, Tools};
+pub use cutting::{Cutting, Finisher, Hold, Holding, Side, Tools};
 pub use limits::{Limits, Objective, Planning, Rates, Scatter};
 pub use machine::{Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
 pub use materials::Material;

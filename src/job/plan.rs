@@ -54,7 +54,7 @@ pub struct Plan {
     pub material: String,
     /// `bush` or `no_bush`.
     pub holding: String,
-    /// `single` or `opposed`.
+    /// `single`, `opposed` or `tandem`.
     pub tools: String,
     /// Name of the machine.
     pub machine: String,
@@ -246,8 +246,11 @@ pub struct Segment {
     pub diameter_mm: f64,
     /// Number of travels.
     pub travels: usize,
-    /// Depth of cut of each travel, mm. An opposed pair: both tools, the leading tool first.
+    /// Depth of cut of each travel, mm. Two tools in one travel: both, the leading tool first.
     pub depths_mm: Vec<f64>,
+    /// How far the finishing tool follows the roughing tool of a tandem in the last travel, mm. None: not cut by a tandem.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub lag_mm: Option<f64>,
     /// Speed of the last travel, rev/min.
     pub rpm: f64,
     /// Feed of the last travel, mm/rev.

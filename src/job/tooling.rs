@@ -1,5 +1,6 @@
 //! Places for tools on a machine.
 
+use super::Side;
 use crate::lang;
 
 /// What kind of tool a place takes.
@@ -85,6 +86,14 @@ impl Turret {
     }
 }
 
+impl super::Machine {
+    /// Side on which the finishing tool of a tandem can stand; none if the machine file lists no tools for it.
+    pub fn tandem_side(&self) -> Option<Side> {
+        let tools = self.tools.as_ref()?;
+        [(tools.tandem, Side::Same), (tools.opposed, Side::Opposite)].into_iter().find_map(|(can, side)| can.then_some(side))
+    }
+}
+
 /// The places of a machine.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[non_exhaustive]
@@ -93,6 +102,8 @@ pub struct ToolPlaces {
     pub places: [usize; 6],
     /// Whether turning tools are on both sides of the bar, so that two can cut at the same time.
     pub opposed: bool,
+    /// Whether two turning tools on one side have slides of their own, so that one can lift while the other cuts.
+    pub tandem: bool,
     /// The turret, if there is one.
     pub turret: Option<Turret>,
 }

@@ -48,6 +48,8 @@ pub struct Answers {
     pub critical_at_mm: f64,
     /// Flexibility at the tool, mm/N.
     pub tool_mm_per_n: f64,
+    /// Flexibility at the finishing tool of a tandem, mm/N; without a tandem that at the tool.
+    pub finisher_mm_per_n: f64,
     /// Part of a sideways motion of the grip that arrives at the tool; 0 where nothing asks for it.
     pub tool_follows: f64,
 }
@@ -108,7 +110,9 @@ impl Rig<'_> {
         let (face, grip, span) = (self.guide_face_mm(state), state.counter.grip_mm(), state.counter.span_from_mm());
         let (first, last) = (beam.node(grip.unwrap_or(0.0)), beam.node(face));
         let tool = beam.node(state.turned_mm);
-        let flexibility = factor.inverse_diagonal_from(if span.is_some() { first.min(tool) } else { tool });
+        let finisher = self.finisher_at_mm(state).map_or(tool, |at_mm| beam.node(at_mm));
+        let from = if span.is_some() { first.min(finisher) } else { finisher };
+        let flexibility = factor.inverse_diagonal_from(from.min(tool));
         let softest = span.map(|_| worst(first..=last, |i| flexibility[i].a));
         let left = stiffness_left(self.pressed(state).share());
         // Springs whose ends on the collet move by 1 mm push with their stiffness. By reciprocity the tool then moves by what they would
@@ -133,6 +137,7 @@ impl Rig<'_> {
             critical_rpm: f64::NAN,
             critical_at_mm: f64::NAN,
             tool_mm_per_n: flexibility[tool].a / left,
+            finisher_mm_per_n: flexibility[finisher].a / left,
             tool_follows: grip.filter(|_| self.wants_run_out()).map_or(0.0, follows),
         };
         Ok(Posed { beam, left, at_rest, full: OnceCell::new() })
@@ -153,14 +158,14 @@ impl Rig<'_> {
         Ok(lowest_eigenvalues(&self.beam(state, &[]), count)?.into_iter().map(|v| (v * left).sqrt()).collect())
     }
 
-    /// `|min Re G|` at the tool, mm/N, with the damping ratio of the job; never below the exact value. None if the value is at most
+    /// `|min Re G|` at the place of a tool, mm/N, with the damping ratio of the job; never below the exact value. None if the value is at most
     /// `enough_mm_per_n`: the computation stops as soon as this is known.
     ///
     /// # Errors
     /// As [`Rig::answers`].
-    pub fn least_real_above(&self, state: &State, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
+    pub fn least_real_above(&self, state: &State, tool_mm: f64, enough_mm_per_n: f64) -> Result<Option<f64>, Unheld> {
         let beam = self.fine_beam(state);
-        let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
+        let mut seen = Receptance::new(&beam, beam.node(tool_mm))?;
         let damping = self.job.limits.damping_ratio;
         // All modes get softer by the same part, so the receptance grows by the inverse of it.
         let left = stiffness_left(self.pressed(state).share());
@@ -191,13 +196,13 @@ impl Rig<'_> {
         Ok(Some(least / left))
     }
 
-    /// An upper bound of `|min Re G|` at the tool from the modes that `steps` Lanczos steps find, mm/N. Mostly it is near the exact value.
+    /// An upper bound of `|min Re G|` at the place of a tool from the modes that `steps` Lanczos steps find, mm/N. Mostly it is near the exact value.
     ///
     /// # Errors
     /// As [`Rig::answers`].
-    pub fn least_real_about(&self, state: &State, steps: usize) -> Result<f64, Unheld> {
+    pub fn least_real_about(&self, state: &State, tool_mm: f64, steps: usize) -> Result<f64, Unheld> {
         let beam = self.fine_beam(state);
-        let mut seen = Receptance::new(&beam, beam.node(state.turned_mm))?;
+        let mut seen = Receptance::new(&beam, beam.node(tool_mm))?;
         let shares = seen.after(steps);
         let left = stiffness_left(self.pressed(state).share());
         Ok(least_real_of(&shares, seen.static_mm_per_n, self.job.limits.damping_ratio).mm_per_n / left)
@@ -218,6 +223,18 @@ impl Rig<'_> {
     pub fn deflection_at_mm(&self, state: &State, at_mm: f64, force_n: f64) -> Result<f64, Unheld> {
         let beam = self.beam(state, &[at_mm]);
         Ok(deflection(&beam, at_mm, force_n)?.abs() / stiffness_left(self.pressed_standing(state).share()))
+    }
+
+    /// Deflection at a place under radial forces at places (mm, N), mm.
+    ///
+    /// # Errors
+    /// As [`Rig::answers`].
+    pub fn deflection_under_mm(&self, state: &State, at_mm: f64, forces: &[[f64; 2]]) -> Result<f64, Unheld> {
+        let beam = self.beam(state, &[]);
+        let factor = beam.factor()?;
+        let node = beam.node(at_mm);
+        let moved = |[from_mm, n]: &[f64; 2]| beam.under_force(&factor, beam.node(*from_mm), *n)[node][0];
+        Ok(forces.iter().map(moved).sum::<f64>() / stiffness_left(self.pressed(state).share()))
     }
 
     /// Self-weight deflection of the front face while the front is free, mm.

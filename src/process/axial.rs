@@ -12,7 +12,6 @@ use super::state::{Counter, Guide, State};
 use crate::job::Holding;
 use crate::mechanics::beam::inertia_mm4;
 use crate::mechanics::column::{on_supports_n, overhang_n, slope_of_hold};
-use crate::mechanics::cutting::cut;
 use crate::units::n_per_mm;
 
 /// A state on the border of two segments belongs to both, mm.
@@ -180,7 +179,7 @@ impl Rig<'_> {
         feeds.iter().skip(rest).take_while(move |f| f.from_mm <= turned_mm + SAME_MM)
     }
 
-    /// The feed forces of all segments that are turned along. The force of a pair is the sum of both tools.
+    /// The feed forces of all segments that are turned along. The force of two tools is the sum of both.
     fn worked_out_feeds(&self) -> Vec<Feed> {
         let segments = self.segments().unwrap_or_default();
         let turned = segments.iter().filter(|s| matches!(s.work, Work::Turn | Work::Thread));
@@ -195,8 +194,8 @@ impl Rig<'_> {
                 overhang: Pressed::NONE,
             };
             for travel in &s.travels {
-                let along = |ap: &f64| cut(&self.resistance, &self.edge, *ap, travel.feed_mm).feed_n;
-                let load_n = travel.depths_mm.iter().map(along).sum();
+                let cuts = self.travel_forces(&travel.depths_mm, travel.feed_mm).cuts;
+                let load_n = cuts.iter().map(|c| c.feed_n).sum();
                 (all.load_n, all.before_mm) = (all.load_n.max(load_n), all.before_mm.min(travel.before_mm));
                 if self.job.holding == Holding::Bush {
                     let critical_n = overhang_n(self.ei(travel.before_mm), stands_out, slope);

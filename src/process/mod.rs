@@ -29,6 +29,7 @@ pub mod state;
 )]
 pub mod stops;
 pub mod supports;
+pub mod tandem;
 pub mod timing;
 pub mod tool;
 #[expect(clippy::indexing_slicing, reason = "rooms are walked by index where one fills another")]

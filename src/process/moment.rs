@@ -1,10 +1,12 @@
 //! All values of one moment, as the command `at` prints them.
 
 use super::checks::{self, Finding, View, chatter, free_ratio, whip};
+use super::forces::TravelForces;
 use super::pressed::stiffness_left;
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::state::{Guide, State};
+use crate::job::Side;
 use crate::mechanics::beam::Unheld;
 use crate::units::{hz, um};
 
@@ -36,7 +38,7 @@ pub struct Moment {
     pub sag_um: f64,
     /// Bow of the turned shaft, increased by rotation, mm.
     pub whip_mm: f64,
-    /// Deflection at the tool under the net radial force of the finishing travel, µm.
+    /// Deflection at the tool that makes the size under the radial forces of the finishing travel, µm.
     pub cut_deflection_um: f64,
     /// Change of the diameter along the finishing travel, µm.
     pub cut_diameter_change_um: f64,
@@ -44,6 +46,9 @@ pub struct Moment {
     pub passive_force_n: f64,
     /// Net radial force of all tools of the travel on the bar, N.
     pub net_radial_force_n: f64,
+    /// Radial forces on the bar and their places, mm and N, positive away from the tool that makes the size. Tools at one place count with
+    /// their net force.
+    pub radial_forces: Vec<[f64; 2]>,
     /// Main cutting force of all tools of the travel, N.
     pub main_force_n: f64,
     /// Limit of the depth of cut from chatter, mm; none if the check does not apply.
@@ -59,7 +64,7 @@ pub struct Bent {
     pub at_mm: f64,
     /// Self-weight deflection, µm; positive is down.
     pub weight_um: f64,
-    /// Deflection under the net radial force of the finishing travel at the tool, µm; positive is away from the tool.
+    /// Deflection under the radial forces of the finishing travel, µm; positive is away from the tool that makes the size.
     pub cut_um: f64,
 }
 
@@ -67,13 +72,18 @@ pub struct Bent {
 ///
 /// # Errors
 /// [`Unheld`] when the supports leave a free motion.
-pub fn shape(rig: &Rig<'_>, state: &State, net_radial_force_n: f64) -> Result<Vec<Bent>, Unheld> {
+pub fn shape(rig: &Rig<'_>, state: &State, radial_forces: &[[f64; 2]]) -> Result<Vec<Bent>, Unheld> {
     let beam = rig.beam(state, &[]);
     let factor = beam.factor()?;
-    let (sag, cut) = (beam.sag(&factor), beam.under_force(&factor, beam.node(state.turned_mm), net_radial_force_n));
+    let sag = beam.sag(&factor);
+    let mut cut = vec![0.0; sag.len()];
+    for [at_mm, force_n] in radial_forces {
+        let bent = beam.under_force(&factor, beam.node(*at_mm), *force_n);
+        cut.iter_mut().zip(&bent).for_each(|(sum, b)| *sum += b[0]);
+    }
     let left = stiffness_left(rig.pressed(state).share());
     let bent = beam.x_mm.iter().zip(sag.iter().zip(&cut));
-    Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0] / left), cut_um: um(c[0] / left) }).collect())
+    Ok(bent.map(|(x, (s, c))| Bent { at_mm: *x, weight_um: um(s[0] / left), cut_um: um(c / left) }).collect())
 }
 
 /// The moment of that state, out of several, in which a check has the largest utilisation; none if there are no states.
@@ -116,6 +126,11 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
     let travel = segment.finishing().filter(|_| turns);
     let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, t.feed_mm));
     let net_radial_force_n = forces.as_ref().map_or(0.0, |f| f.net_radial_n);
+    let radial_forces = radial_forces(rig, &state, segment, forces.as_ref());
+    let cut_deflection_mm = match radial_forces.as_slice() {
+        [[finisher_mm, _], _] => rig.deflection_under_mm(&state, *finisher_mm, &radial_forces)?,
+        _ => answers.tool_mm_per_n * net_radial_force_n,
+    };
     // With a bush this is the change of the segment; without one it is the change from here to the end of the stage.
     let change_mm = match state.guide {
         Guide::Collet { stage_end_mm } => {
@@ -136,14 +151,27 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         l_over_d: free_ratio::ratio(rig, &state),
         sag_um: um(answers.sag_mm),
         whip_mm: whip.map_or(0.0, |f| f.demand),
-        cut_deflection_um: um(answers.tool_mm_per_n * net_radial_force_n),
+        cut_deflection_um: um(cut_deflection_mm),
         cut_diameter_change_um: um(change_mm),
         passive_force_n: forces.as_ref().and_then(|f| f.cuts.first()).map_or(0.0, |c| c.passive_n),
         net_radial_force_n,
+        radial_forces,
         main_force_n: forces.as_ref().map_or(0.0, |f| f.main_n),
         chatter_depth_limit_mm: exact.map(|f| f.limit),
         checks,
     })
+}
+
+/// The radial forces of a travel with their places (see [`Moment`]): of a tandem first that of the finishing tool.
+fn radial_forces(rig: &Rig<'_>, state: &State, segment: &Segment, forces: Option<&TravelForces>) -> Vec<[f64; 2]> {
+    let Some(forces) = forces else { return Vec::new() };
+    match (forces.cuts.as_slice(), rig.finisher_at_mm(state)) {
+        ([rough, finish], Some(finisher_mm)) if segment.lag_mm.is_some() => {
+            let side = if rig.job.cutting.finisher.side == Side::Same { 1.0 } else { -1.0 };
+            vec![[finisher_mm, finish.passive_n], [state.turned_mm, side * rough.passive_n]]
+        }
+        _ => vec![[state.turned_mm, forces.net_radial_n]],
+    }
 }
 
 /// Distance of the headstock's nose from the bush face, mm; none without a bush.

@@ -169,6 +169,7 @@ impl<'a> Rig<'a> {
         let from = state.counter.nose_mm().unwrap_or(0.0);
         let mut points = Vec::with_capacity(64);
         points.extend([from, face, turned]);
+        points.extend(self.finisher_at_mm(state));
         points.extend(self.shoulders_mm(from, turned));
         if !matches!(state.counter, Counter::Open { .. }) {
             divide(from, face, SPAN_POINTS as f64, &mut points);
@@ -230,6 +231,7 @@ impl<'a> Rig<'a> {
         divide(span_from, face.min(rear), SPAN_POINTS as f64, points);
         divide(face, rear, REAR_ELEMENTS, points);
         points.extend([0.0, rear, turned]);
+        points.extend(self.finisher_at_mm(state));
         if let Counter::Open { nose_mm } = state.counter {
             points.push(nose_mm);
         }

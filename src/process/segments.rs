@@ -7,9 +7,10 @@
 //! apply; the change along each piece is checked instead.
 
 use super::rig::Rig;
+use super::tandem::{FINISHING_TO_MM, NoTandem};
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
 use crate::mechanics::cutting::Finish;
-use crate::mechanics::overhang::tip_mm_per_n;
+use crate::mechanics::overhang::Overhang;
 use crate::say;
 use crate::units::n_per_mm;
 
@@ -85,8 +86,10 @@ pub struct Segment {
     pub travels: Vec<Travel>,
     /// Whether the segment needs a back-turning tool, because the diameter steps down at the shoulder in front of it.
     pub back: bool,
-    /// Change of the diameter by deflection along the finishing travel with a bush, mm (0 for a single travel).
+    /// Change of the diameter by deflection along the finishing travel with a bush, mm (0 for a single travel of one tool or a pair).
     pub change_mm: f64,
+    /// How far a finishing tool follows the roughing tool in the last travel, mm; none: the section is not cut by a tandem.
+    pub lag_mm: Option<f64>,
 }
 
 impl Segment {
@@ -117,14 +120,14 @@ pub struct Refused {
 }
 
 impl Rig<'_> {
-    /// Feed of a travel, mm/rev. A `finishing` travel keeps the roughness of the section, as far as turning goes.
-    pub fn feed_mm(&self, section: &Section, finishing: bool) -> f64 {
+    /// Feed of a travel, mm/rev. A finishing travel keeps the roughness of the section with the nose radius given, as far as turning goes.
+    fn feed_mm(&self, section: &Section, finishing_nose_mm: Option<f64>) -> f64 {
         let given = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
-        match section.ra_um {
-            Some(ra) if finishing => {
+        match (section.ra_um, finishing_nose_mm) {
+            (Some(ra), Some(nose_mm)) => {
                 let cutting = &self.job.cutting;
                 let finish = Finish { factor: cutting.ra_factor, floor_um: cutting.ra_floor_um };
-                given.min(finish.feed_mm(cutting.nose_radius_mm, ra))
+                given.min(finish.feed_mm(nose_mm, ra))
             }
             _ => given,
         }
@@ -152,6 +155,7 @@ impl Rig<'_> {
             travels: vec![self.bar_travel(self.plunge_feed_mm())],
             back: false,
             change_mm: 0.0,
+            lag_mm: None,
         });
         Ok(all)
     }
@@ -173,27 +177,29 @@ impl Rig<'_> {
         back: bool,
         all: &mut Vec<Segment>,
     ) -> Result<(), Refused> {
+        let (travels, lag_mm) = self.travels(section, back);
         let mut one = Segment {
             section: index,
             from_mm: section.from_mm,
             to_mm: section.to_mm,
             work: Work::Turn,
-            travels: self.travels(section),
+            travels,
             back,
             change_mm: 0.0,
+            lag_mm,
         };
         let guided = self.job.holding == Holding::Bush;
         match &section.kind {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
-                one.back = false;
+                (one.back, one.lag_mm) = (false, None);
                 one.travels = vec![self.bar_travel(self.plunge_feed_mm())];
             }
             SectionKind::Thread(thread)
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
             {
                 one.work = Work::Whirl;
-                one.back = false;
+                (one.back, one.lag_mm) = (false, None);
                 // The head moves by the pitch in each turn of the bar.
                 one.travels = vec![self.bar_travel(thread.pitch_mm)];
             }
@@ -202,7 +208,7 @@ impl Rig<'_> {
             _ if guided && one.travels.len() > 1 => {
                 let pieces = self.pieces(index, section, &one.travels)?;
                 let step = section.length_mm() / pieces as f64;
-                one.change_mm = self.pull_back_change_mm(step, one.travels.last());
+                one.change_mm = self.last_change_mm(step, &one.travels);
                 for i in 0..pieces {
                     let from_mm = section.from_mm + step * i as f64;
                     let to_mm = if i + 1 == pieces { section.to_mm } else { section.from_mm + step * (i + 1) as f64 };
@@ -210,50 +216,99 @@ impl Rig<'_> {
                 }
                 return Ok(());
             }
+            _ if lag_mm.is_some() => one.change_mm = self.last_change_mm(section.length_mm(), &one.travels),
             _ => {}
         }
         all.push(one);
         Ok(())
     }
 
-    /// The travels that turn a section from bar to size, in order; empty if there is no stock to remove.
-    fn travels(&self, section: &Section) -> Vec<Travel> {
+    /// Radial stock of a section, mm.
+    pub fn stock_mm(&self, section: &Section) -> f64 {
+        (self.job.stock.diameter_mm - section.smallest_turned_mm()) / 2.0
+    }
+
+    /// The travels that turn a section from bar to size, in order; empty if there is no stock to remove. And the lag of a tandem that makes
+    /// the last one.
+    fn travels(&self, section: &Section, back: bool) -> (Vec<Travel>, Option<f64>) {
         let cutting = &self.job.cutting;
-        let stock_mm = (self.job.stock.diameter_mm - section.smallest_turned_mm()) / 2.0;
+        let stock_mm = self.stock_mm(section);
         if stock_mm <= NO_STOCK_MM {
-            return Vec::new();
+            return (Vec::new(), None);
         }
         let (last, most) = (cutting.ap_finish_mm, cutting.ap_max_mm);
         let wants_last = section.finish_pass && stock_mm > last + NO_STOCK_MM;
-        let roughing = |depth: f64| -> Vec<f64> {
-            let passes = (depth / most - RULE_SLACK).ceil().max(1.0);
-            vec![depth / passes; passes as usize]
-        };
-        // Depths of cut of each travel, the leading tool first.
-        let depths: Vec<Vec<f64>> = match cutting.tools {
-            Tools::Single if stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last => vec![vec![stock_mm]],
-            // The stock is no more than the finishing depth, so no roughing is left.
-            _ if stock_mm <= last + NO_STOCK_MM => vec![vec![stock_mm]],
-            Tools::Single => {
-                let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
-                list.push(vec![last]);
-                list
-            }
-            Tools::Opposed => {
-                let mut list: Vec<Vec<f64>> = roughing(stock_mm - last).into_iter().map(|d| vec![d]).collect();
-                if let Some(final_pass) = list.last_mut() {
-                    final_pass.push(last);
+        let one_cut = stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last;
+        match cutting.tools {
+            // If the stock is no more than the finishing depth, no roughing is left.
+            _ if stock_mm <= last + NO_STOCK_MM => (self.turned(section, vec![vec![stock_mm]]), None),
+            Tools::Opposed => (self.turned(section, self.together(stock_mm)), None),
+            Tools::Tandem if !one_cut || Rig::asks_to_finish(section) => {
+                let both = self.turned(section, self.together(stock_mm));
+                if self.tandem_cuts(section, back, &both).is_ok() {
+                    return (both, Some(cutting.lag_mm));
                 }
-                list
+                // What asks for it has a last pass, if the whole section can be pulled back for it.
+                let fine = Rig::asks_to_finish(section) && stock_mm > FINISHING_TO_MM;
+                let passes = self.turned(section, self.apart(stock_mm));
+                let apart = !one_cut || fine && self.passes_fit(section, &passes);
+                (if apart { passes } else { self.turned(section, vec![vec![stock_mm]]) }, None)
             }
-        };
+            _ if one_cut => (self.turned(section, vec![vec![stock_mm]]), None),
+            _ => (self.turned(section, self.apart(stock_mm)), None),
+        }
+    }
+
+    /// Depths of equal roughing travels that leave the last pass of a radial stock, mm.
+    fn roughed(&self, stock_mm: f64) -> Vec<Vec<f64>> {
+        let depth_mm = stock_mm - self.job.cutting.ap_finish_mm;
+        let passes = (depth_mm / self.job.cutting.ap_max_mm - RULE_SLACK).ceil().max(1.0);
+        vec![vec![depth_mm / passes]; passes as usize]
+    }
+
+    /// The same with a last pass of its own.
+    fn apart(&self, stock_mm: f64) -> Vec<Vec<f64>> {
+        let mut depths = self.roughed(stock_mm);
+        depths.push(vec![self.job.cutting.ap_finish_mm]);
+        depths
+    }
+
+    /// The same with the last pass by a second tool in the last roughing travel.
+    fn together(&self, stock_mm: f64) -> Vec<Vec<f64>> {
+        let mut depths = self.roughed(stock_mm);
+        depths.last_mut().into_iter().for_each(|travel| travel.push(self.job.cutting.ap_finish_mm));
+        depths
+    }
+
+    /// Whether a section can be cut with several travels without a border inside.
+    fn passes_fit(&self, section: &Section, travels: &[Travel]) -> bool {
+        let whole = section.length_mm();
+        self.job.holding == Holding::NoBush
+            || self.longest_pull_back_mm(section, travels) >= whole * (1.0 - RULE_SLACK)
+    }
+
+    /// Whether a section that is cut at once could have a last pass without a border inside.
+    pub fn last_pass_fits(&self, section: &Section) -> bool {
+        self.passes_fit(section, &self.turned(section, self.apart(self.stock_mm(section))))
+    }
+
+    /// Why both tools of a tandem cannot cut a section; none if they can.
+    pub fn no_tandem(&self, section: &Section, back: bool) -> Option<NoTandem> {
+        self.tandem_cuts(section, back, &self.turned(section, self.together(self.stock_mm(section)))).err()
+    }
+
+    /// Travels with the given depths of cut, each of the leading tool first.
+    fn turned(&self, section: &Section, depths: Vec<Vec<f64>>) -> Vec<Travel> {
+        let cutting = &self.job.cutting;
         let count = depths.len();
         let mut before_mm = self.job.stock.diameter_mm;
         depths
             .into_iter()
             .enumerate()
             .map(|(i, depths_mm)| {
-                let feed_mm = self.feed_mm(section, i + 1 == count);
+                let tandem = cutting.tools == Tools::Tandem && depths_mm.len() > 1;
+                let nose_mm = if tandem { cutting.finisher.nose_radius_mm } else { cutting.nose_radius_mm };
+                let feed_mm = self.feed_mm(section, (i + 1 == count).then_some(nose_mm));
                 let forces = self.travel_forces(&depths_mm, feed_mm);
                 let stiffness_n_per_mm = forces.cuts.iter().map(|c| c.stiffness_n_per_mm).collect();
                 let net_radial_n = forces.net_radial_n;
@@ -293,12 +348,13 @@ impl Rig<'_> {
     fn longest_pull_back_mm(&self, section: &Section, travels: &[Travel]) -> f64 {
         let obeys = |p: f64| {
             travels.iter().enumerate().skip(1).all(|(i, travel)| {
-                let limit = if i + 1 == travels.len() {
-                    self.job.limits.tolerance_share * section.tolerance.width_mm()
+                let (change_mm, limit) = if i + 1 == travels.len() {
+                    let limit = self.job.limits.tolerance_share * section.tolerance.width_mm();
+                    (self.last_change_mm(p, travels), limit)
                 } else {
-                    travel.depths_mm.iter().sum()
+                    (self.pull_back_change_mm(p, travel), travel.depths_mm.iter().sum())
                 };
-                self.pull_back_change_mm(p, Some(travel)) <= limit * (1.0 + RULE_SLACK)
+                change_mm <= limit * (1.0 + RULE_SLACK)
             })
         };
         let by_land = self.pull_back_by_land_mm();
@@ -318,16 +374,28 @@ impl Rig<'_> {
         good
     }
 
+    /// Change of the diameter along the last of several travels after a pull-back by `p`, or along the only travel of a tandem, mm.
+    fn last_change_mm(&self, p_mm: f64, travels: &[Travel]) -> f64 {
+        match travels.last() {
+            Some(last) if self.job.cutting.tools == Tools::Tandem && last.depths_mm.len() > 1 => {
+                self.tandem_change_mm(p_mm, travels)
+            }
+            Some(last) => self.pull_back_change_mm(p_mm, last),
+            None => 0.0,
+        }
+    }
+
     /// Change of the diameter along a travel after a pull-back by `p`, `2 (δ(max(gap, p)) - δ(gap))`, mm.
     ///
-    /// `δ` is the deflection at the end of an overhang ([`tip_mm_per_n`]), for a bar with the diameter before the travel. The rest of the
+    /// `δ` is the deflection at the end of an overhang ([`Overhang`]), for a bar with the diameter before the travel. The rest of the
     /// land supports the bar, with the springs of the bush at the ends of this contact length. Derived here.
-    fn pull_back_change_mm(&self, p_mm: f64, travel: Option<&Travel>) -> f64 {
-        let (Some(bush), Some(travel)) = (&self.job.machine.bush, travel) else { return 0.0 };
-        let spring = n_per_mm(0.5 * bush.stiffness_n_per_um);
-        let tip = |overhang: f64| {
-            let contact = bush.land_mm - (overhang - bush.gap_mm).max(0.0);
-            tip_mm_per_n(&self.elastic, travel.before_mm, overhang, contact, spring)
+    fn pull_back_change_mm(&self, p_mm: f64, travel: &Travel) -> f64 {
+        let Some(bush) = &self.job.machine.bush else { return 0.0 };
+        let spring_n_per_mm = n_per_mm(0.5 * bush.stiffness_n_per_um);
+        let tip = |overhang_mm: f64| {
+            let span_mm = bush.land_mm - (overhang_mm - bush.gap_mm).max(0.0);
+            let bar = Overhang { diameter_mm: travel.before_mm, overhang_mm, span_mm, spring_n_per_mm };
+            bar.tip_mm_per_n(&self.elastic)
         };
         2.0 * travel.net_radial_n * (tip(p_mm.max(bush.gap_mm)) - tip(bush.gap_mm))
     }

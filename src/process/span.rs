@@ -39,6 +39,8 @@ pub struct Front {
     /// The span: from the nose, or from a free front face, to the bush face.
     beam: Beam,
     tool: usize,
+    /// Node of the finishing tool of a tandem, else of the tool.
+    finisher: usize,
     gripped: bool,
     spanned: bool,
     /// Share of its critical load that presses the bar in front of the bush face, and the load on the bar behind it, N.
@@ -90,6 +92,8 @@ pub struct AtRest {
     pub bore_sag_mm: f64,
     /// Flexibility at the tool, mm/N.
     pub tool_mm_per_n: f64,
+    /// Flexibility at the finishing tool of a tandem, mm/N; without a tandem that at the tool.
+    pub finisher_mm_per_n: f64,
     /// Part of a sideways motion of the grip that arrives at the tool; 0 where nothing asks for it.
     pub tool_follows: f64,
 }
@@ -153,12 +157,15 @@ impl Front {
     /// As [`Front::new`], with the part inside the counter-spindle already computed.
     pub fn with(rig: &Rig<'_>, turned_mm: f64, counter: Counter, inside: Option<Arc<Inside>>) -> Front {
         // In front of the bush face the place of the headstock does not matter.
-        let beam = rig.span_beam(&State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } });
+        let state = State { turned_mm, counter, guide: Guide::Bush { headstock_mm: 0.0 } };
+        let beam = rig.span_beam(&state);
+        let tool = beam.node(turned_mm);
         let (pressed, behind_n) = rig.pressed_in_front(turned_mm, counter, true);
         Front {
             pressed: pressed.share(),
             behind_n,
-            tool: beam.node(turned_mm),
+            tool,
+            finisher: rig.finisher_at_mm(&state).map_or(tool, |at_mm| beam.node(at_mm)),
             gripped: counter.grip_mm().is_some(),
             spanned: span_stiffness::applies(rig, counter),
             rest: OnceLock::new(),
@@ -202,7 +209,7 @@ impl Front {
             condensed.solve_held(&mut push);
             (push[self.tool][0], load)
         });
-        let from = if self.spanned { 0 } else { self.tool };
+        let from = if self.spanned { 0 } else { self.tool.min(self.finisher) };
         let flexibility = condensed.inverse_diagonal_held(from);
         let follow = condensed.follow();
         let node = |i: usize| Node {
@@ -251,6 +258,7 @@ impl Front {
                 sag_mm: rest.nodes.iter().map(|node| node.sag_mm(moved)).fold(0.0, f64::max) / left,
                 bore_sag_mm: bore_sag_mm / left,
                 tool_mm_per_n: tool_mm_per_n / left,
+                finisher_mm_per_n: flexibility(&rest.nodes[self.finisher]) / left,
                 tool_follows,
             })
         };

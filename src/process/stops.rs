@@ -19,6 +19,8 @@ pub enum Stop {
     Shoulder,
     /// At a border between segments, where there is a line anyway.
     Border,
+    /// Where only the roughing tool of a tandem is in the section: what it leaves is cut away.
+    Unseen,
     /// Inside a surface that may be interrupted.
     Free,
     /// Inside a surface that should not be interrupted; a penalty is added.
@@ -53,6 +55,11 @@ impl Rig<'_> {
         let whole = segment.length_mm() >= section.length_mm() - SAME_MM;
         if !whole || !matches!(segment.work, Work::Turn | Work::AsDrawn) {
             return Stop::Forbidden;
+        }
+        // The finishing tool of a tandem leaves the line where it stands. What the roughing tool leaves is cut away; as long as only that tool
+        // is in the section, a stop leaves no line.
+        if segment.lag_mm.is_some_and(|lag| turned_mm - lag < segment.from_mm - SAME_MM) {
+            return Stop::Unseen;
         }
         match section.interrupt {
             Interrupt::Never => Stop::Forbidden,

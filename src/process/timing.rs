@@ -3,6 +3,7 @@
 //! A travel takes `length / (f n)` (by definition of feed and speed) plus the overhead of the machine. A single-point thread of pitch
 //! `P` takes `round(4 + 4 P)` passes at half the speed, each with one second for the return. Common practice, no source.
 
+use super::features::SAME_MM;
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use crate::job::SectionKind;
@@ -80,6 +81,21 @@ impl Rig<'_> {
             }
             _ => PieceTime { cutting_s: along(length_mm), overhead_s: travels * overhead },
         }
+    }
+
+    /// Time of a stretch of a segment, as [`Rig::piece_time`]. Where the segment ends, the finishing tool of a tandem runs out.
+    pub fn stretch_time(
+        &self,
+        segment: &Segment,
+        [from_mm, to_mm]: [f64; 2],
+        gripped: bool,
+        cap_rpm: f64,
+    ) -> PieceTime {
+        let mut time = self.piece_time(segment, to_mm - from_mm, gripped, cap_rpm);
+        if to_mm > segment.to_mm - SAME_MM {
+            time.cutting_s += self.run_out_s(segment, gripped, cap_rpm);
+        }
+        time
     }
 
     /// Number and speed (rev/min) of the passes of a single-point thread if none may run faster than `cap_rpm`.

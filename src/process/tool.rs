@@ -17,7 +17,7 @@ impl Tool {
         Tool { place, name: name.into() }
     }
 
-    /// The tool that turns along the bar; of an opposed pair the roughing tool.
+    /// The tool that turns along the bar; of an opposed pair or a tandem the roughing tool.
     pub fn turning(tools: Tools) -> Tool {
         Tool::new(Place::Turning, if tools == Tools::Opposed { "roughing tool of the pair" } else { "turning tool" })
     }

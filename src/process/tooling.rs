@@ -3,7 +3,7 @@
 use super::rig::Rig;
 use super::segments::{Segment, Work};
 use super::tool::Tool;
-use crate::job::{Place, SectionKind, Tools};
+use crate::job::{Place, SectionKind, Side, Tools};
 
 /// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
 const WIDEST_GROOVING_MM: f64 = 3.0;
@@ -30,7 +30,7 @@ pub struct Fit {
     pub rooms: Vec<Room>,
     /// Number of places of the turret, and how many of them are used.
     pub turret: Option<(usize, usize)>,
-    /// Whether the job asks for an opposed pair but all tools of the machine stand on one side.
+    /// Whether two tools must cut at once and the machine has no such tools: on both sides of the bar, or on slides of their own.
     pub no_pair: bool,
 }
 
@@ -74,6 +74,9 @@ impl Rig<'_> {
         if self.job.cutting.tools == Tools::Opposed && segments.iter().any(|s| s.work == Work::Turn) {
             all.push(Tool::new(Place::Turning, "finishing tool of the pair"));
         }
+        if segments.iter().any(|s| s.lag_mm.is_some()) {
+            all.push(Tool::new(Place::Turning, "finishing tool"));
+        }
         all.extend(self.tasks().into_iter().map(|t| t.tool));
         all.extend(self.back.iter().map(|b| b.tool.clone()));
         all.sort();
@@ -113,7 +116,14 @@ impl Rig<'_> {
             }
             (turret.tools(), turret.tools() - free)
         });
-        let no_pair = self.job.cutting.tools == Tools::Opposed && !has.opposed;
+        let no_pair = match (self.job.cutting.tools, self.job.cutting.finisher.side) {
+            (Tools::Single, _) => false,
+            (Tools::Opposed, _) => !has.opposed,
+            (Tools::Tandem, side) => {
+                let can = if side == Side::Same { has.tandem } else { has.opposed };
+                !can && segments.iter().any(|s| s.lag_mm.is_some())
+            }
+        };
         Some(Fit { rooms, turret, no_pair })
     }
 }

@@ -35,7 +35,7 @@ impl Case<'_> {
             self.breach(None, "centre", say!("proof-centre-stages"));
         }
         let out_mm = centre.stands_out_mm.unwrap_or(0.0);
-        let reach_mm = end_mm + self.rig.gap_mm() + out_mm;
+        let reach_mm = self.fed_to(0.0, end_mm) + self.rig.gap_mm() + out_mm;
         if reach_mm > spindle.farthest_mm + SAME_MM {
             let (at, farthest) = (mm(reach_mm), spindle.farthest_mm.to_string());
             self.breach(None, "counter_spindle_travel", say!("proof-centre-travel", at = at, farthest = farthest));

@@ -80,8 +80,8 @@ impl<'a> Case<'a> {
             });
             if let Some(s) = listed {
                 let feed = segment.finishing().map_or(0.0, |t| t.feed_mm);
-                if s.feed_mm > feed * (1.0 + 1e-9) || s.travels != segment.travels.len() || s.work != segment.work.key()
-                {
+                let other_tools = s.travels != segment.travels.len() || s.lag_mm != segment.lag_mm;
+                if s.feed_mm > feed * (1.0 + 1e-9) || other_tools || s.work != segment.work.key() {
                     let text = say!("proof-cut-not-as-asked", from = mm(from_mm), to = mm(to_mm));
                     self.breach(number, "segments", text);
                 }

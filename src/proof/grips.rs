@@ -74,7 +74,7 @@ impl Case<'_> {
                 let text = say!("proof-grip-not-turned", turned = mm(stage.from_mm), to = mm(to));
                 self.breach(number, "grip", text);
             }
-            for t in [stage.from_mm, stage.to_mm] {
+            for t in [stage.from_mm, self.fed_to(stage.from_mm, stage.to_mm)] {
                 let x = t + self.rig.gap_mm() - to;
                 if x < counter.nearest_mm - SAME_MM || x > counter.farthest_mm + SAME_MM {
                     let text = say!(

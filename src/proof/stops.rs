@@ -92,11 +92,19 @@ impl Case<'_> {
                 if stage.grip.is_none() {
                     self.breach(Some(i + 1), "regrips", say!("proof-regrip-front-free", at = mm(*t)));
                 }
-                self.stroke(i + 1, last, *t, head.stroke_mm);
+                self.stroke(i + 1, last, self.fed_to(last, *t), head.stroke_mm);
                 last = *t;
             }
-            self.stroke(i + 1, last, stage.to_mm, head.stroke_mm);
+            self.stroke(i + 1, last, self.fed_to(last, stage.to_mm), head.stroke_mm);
         }
+    }
+
+    /// Place to which the bar is fed from one turned length to another, mm. Where a tandem ends a segment on the way, the bar goes on until
+    /// its finishing tool has come to the end too. So two tools need more stroke and travel than one.
+    pub(super) fn fed_to(&self, from_mm: f64, to_mm: f64) -> f64 {
+        let ends = self.segments.iter().filter(|s| s.to_mm > from_mm + SAME_MM && s.to_mm <= to_mm + SAME_MM);
+        let run_outs = ends.filter(|s| s.lag_mm.is_some()).map(|s| s.to_mm + self.rig.job.cutting.lag_mm);
+        run_outs.fold(to_mm, f64::max)
     }
 
     fn stroke(&mut self, stage: usize, last: f64, t: f64, stroke_mm: f64) {

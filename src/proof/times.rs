@@ -19,7 +19,7 @@ impl Case<'_> {
             let middle = 0.5 * (piece.from_mm + piece.to_mm);
             let segment = &self.segments[crate::process::segments::segment_at(self.segments, middle)];
             let gripped = plan.stages.get(piece.stage.wrapping_sub(1)).is_some_and(|s| s.grip.is_some());
-            let time = self.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, piece.rpm);
+            let time = self.rig.stretch_time(segment, [piece.from_mm, piece.to_mm], gripped, piece.rpm);
             // The speed of the last travel as a cap does not change the travels before it: they run slower anyway.
             sum.cutting += time.cutting_s;
             sum.segments += time.overhead_s;

@@ -40,6 +40,9 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
             say!("left-out-defaults")
         }
         "cutting.tools" => "`single`".to_owned(),
+        "cutting.finisher" => say!("left-out-finisher"),
+        "cutting.finisher.side" => "`same`".to_owned(),
+        "cutting.finisher.nose_radius" | "cutting.finisher.approach_angle" => say!("left-out-finisher-edge"),
         "cutting.vc" => say!("left-out-cutting-vc"),
         "cutting.feed" => say!("left-out-cutting-feed"),
         "cutting.ap_finish" => say!("left-out-cutting-ap-finish", default = default),
@@ -75,7 +78,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         }
         "machine.tools" => say!("left-out-tools"),
         "machine.tools.turret" => say!("left-out-turret"),
-        "shaft.sections.finish_pass" | "machine.tools.opposed" => "`false`".to_owned(),
+        "shaft.sections.finish_pass" | "machine.tools.opposed" | "machine.tools.tandem" => "`false`".to_owned(),
         "readings.fit" => say!("left-out-fit"),
         "readings.set_ups.name" => say!("left-out-set-up-name"),
         "readings.set_ups.headstock" => say!("left-out-set-up-headstock"),

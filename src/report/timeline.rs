@@ -177,6 +177,7 @@ pub fn tool_line(plan: &Plan) -> Option<String> {
     let left = if left.is_empty() { say!("cell-none") } else { left.join(", ") };
     Some(match (tooling.fits, tooling.no_pair) {
         (true, _) => say!("tools-fit", free = left),
+        (false, true) if plan.tools == "tandem" => say!("tools-no-tandem"),
         (false, true) => say!("tools-no-pair"),
         (false, false) => say!("tools-missing", missing = places(|p| p.short).join(", "), free = left),
     })

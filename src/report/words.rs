@@ -60,6 +60,7 @@ pub fn tools(key_of_plan: &str) -> String {
     match key_of_plan {
         "single" => say!("tools-single"),
         "opposed" => say!("tools-opposed"),
+        "tandem" => say!("tools-tandem"),
         other => key(other),
     }
 }

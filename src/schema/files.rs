@@ -24,7 +24,7 @@ pub(super) fn job() -> Value {
             ),
         ),
         ("machine", machine),
-        ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools())], &[])),
+        ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools()), ("finisher", finisher())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("hold", choice(lang::text("schema-hold"), &["collet", "centre"])),
         ("limits", map("limits", "limits of the checks", vec![], &[])),
@@ -44,7 +44,12 @@ fn path() -> Value {
 }
 
 fn tools() -> Value {
-    choice("one tool, or a roughing and a finishing tool on opposite sides", &["single", "opposed"])
+    choice(lang::text("schema-tools"), &["single", "opposed", "tandem"])
+}
+
+fn finisher() -> Value {
+    let side = choice(lang::text("schema-finisher-side"), &["same", "opposite"]);
+    map("cutting.finisher", lang::text("schema-finisher"), vec![("side", side)], &[])
 }
 
 fn shaft() -> Value {
@@ -162,6 +167,7 @@ pub(super) fn machine() -> Value {
     let bush_kind = choice(lang::text("schema-bush-kind"), &["fixed", "following"]);
     let tray = map(&at("part_off.tray"), lang::text("schema-tray"), vec![], &["max_length", "max_diameter"]);
     let opposed = flag("whether two turning tools can cut from opposite sides");
+    let tandem = flag(lang::text("schema-tool-slides"));
     let other = vec![
         ("name", text("name of the machine")),
         (
@@ -182,7 +188,15 @@ pub(super) fn machine() -> Value {
         ("counter_spindle", counter_spindle()),
         ("cross_tool_reach", either(reach.what, vec![number(reach), reaches])),
         ("part_off", map(&at("part_off"), "part-off", vec![("tray", tray)], &[])),
-        ("tools", map(&at("tools"), "places for tools", vec![("opposed", opposed), ("turret", turret)], &[])),
+        (
+            "tools",
+            map(
+                &at("tools"),
+                "places for tools",
+                vec![("opposed", opposed), ("tandem", tandem), ("turret", turret)],
+                &[],
+            ),
+        ),
     ];
     map("machine", "a sliding-head lathe", other, &["headstock"])
 }

@@ -7,7 +7,7 @@
 use crate::row::{Agreement, Row, Standing, Table, assert_agree};
 use crate::shaft::{Hold, STEEL, Shaft, rigid_in_shear};
 use Hold::{ClampLeft, ClampRight, Pin, Soft};
-use spanhold::mechanics::overhang::tip_mm_per_n;
+use spanhold::mechanics::overhang::Overhang;
 use std::f64::consts::PI;
 
 /// What stiff springs, stub and shear leave, share of the value.
@@ -121,7 +121,8 @@ fn own_numbers() -> Vec<Row> {
     t.printed("d 20, fixed–pinned L 200, overhang 50, 100 N at tip, mm", "0.0103013", tip(ClampLeft));
     let bush = Shaft::uniform(35.0, D, &[Soft(5.0, 25_000.0), Soft(35.0, 25_000.0)]);
     t.printed("d 20 on two springs 25 N/µm, a 30, c 5, 100 N at tip, mm", "0.00557358", bush.deflection(0.0, P, 0.0));
-    let closed = tip_mm_per_n(&rigid_in_shear(STEEL), D, 5.0, 30.0, 25_000.0);
+    let bar = Overhang { diameter_mm: D, overhang_mm: 5.0, span_mm: 30.0, spring_n_per_mm: 25_000.0 };
+    let closed = bar.tip_mm_per_n(&rigid_in_shear(STEEL));
     t.printed("the same by `overhang::tip_mm_per_n`, mm", "0.00557358", P * closed);
     t.printed("the same as a stiffness, N/µm", "17.94", 1e-3 / closed);
     let root = Shaft::uniform(60.0, D, &[Hold::Root(50_000.0, 1e8)]);

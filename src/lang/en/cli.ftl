@@ -112,6 +112,7 @@ compare-bush = bush
 compare-no-bush-short = no bush
 compare-single = single tool
 compare-opposed = opposed pair
+compare-tandem = tandem
 compare-feasible = Feasible (shortest time first)
 compare-infeasible = Not feasible (longest turned length first)
 compare-way = { $way }, { $tools }:

@@ -59,6 +59,23 @@ bar-too-thick-for-both = the bar of { $bar } mm is too thick for the guide bush,
 bar-too-thick-for-collet = the bar of { $bar } mm is too thick for the headstock collet, which takes at most { $most } mm
 tools-no-place = the machine has no place for every tool: { $missing }
 tools-no-pair = all turning tools stand on one side, so an opposed pair cannot cut
+tools-no-tandem = no two turning tools can cut in a tandem with the finishing tool on this side (see `opposed` and `tandem` in the tools of the machine)
+
+## Roughing and finishing
+
+tandem-no-bush = there is no guide bush, so the last pass is a travel of its own
+tandem-back = the diameter steps down at its front, and both tools would have to be back-turning tools
+tandem-in-counter-spindle = the counter-spindle comes to { $nearest } mm from the bush, and the finishing tool would stand in it
+tandem-step = when the roughing tool lifts at the end, the diameter changes by { $step } µm, and at most { $limit } µm are allowed
+note-one-cut = { $section } asks for { $asked } and is cut { $depth } mm deep in one cut. Most shops rough it and finish it with a second tool or pass. { $instead }
+note-one-cut-pass = A last pass leaves no line: write `finish_pass: true`. Or finish in the same travel: `tools: tandem`.
+note-one-cut-tandem = For a last pass the bar would be pulled back more than once, with lines between. Finish in the same travel: `tools: tandem`.
+note-one-cut-why = Both tools of the tandem cannot cut it: { $why }. For a last pass the bar would be pulled back more than once, with lines between.
+note-tandem = Roughed and finished in one travel by two tools: { $sections }.
+note-tandem-last-pass = { $section } has a last pass of its own, because both tools of the tandem cannot cut it: { $why }.
+asked-ra = Ra { $ra }
+asked-tolerance = a tolerance of { $width } mm
+asked-both = a tolerance of { $width } mm with Ra { $ra }
 tools-room = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine
 tools-room-elsewhere = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine, { $elsewhere } more of another kind can be used
 place-turning = turning tools
@@ -134,6 +151,7 @@ change-ap-max = allow a depth of cut of { $depth } mm per travel (if the tool pe
 change-no-bush = work without the guide bush
 change-bush = work with the guide bush
 change-centre = hold the front with the centre of the counter-spindle (hold: centre)
+change-tandem = rough and finish in one travel with a tandem of two tools
 change-opposed = turn with an opposed pair of tools, so that their radial forces balance
 change-interrupt = allow a stop on { $section } (it leaves a witness line)
 change-grip = allow a grip on { $section }

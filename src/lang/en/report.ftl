@@ -64,6 +64,7 @@ holding-bush = guide bush
 holding-no-bush = no bush, headstock collet only
 tools-single = single tool
 tools-opposed = opposed pair
+tools-tandem = tandem: a finishing tool follows the roughing tool
 work-whirl = thread whirling
 work-thread = thread passes
 work-as-drawn = bar surface

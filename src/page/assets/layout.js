@@ -25,8 +25,10 @@ export const CUTTING = [
     { key: 'holding', choice: ['bush', 'no_bush'] }, { key: 'hold', choice: ['collet', 'centre'], title: say('page-hold-title') },
     { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
   { title: say('page-group-cutting'), at: ['cutting'], fields: [
-    { key: 'tools', choice: ['single', 'opposed'] },
-    ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'unbalance', 'in_plane_share', 'passive_floor', 'ra_factor', 'ra_floor')] },
+    { key: 'tools', choice: ['single', 'opposed', 'tandem'] },
+    ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'lag', 'unbalance', 'in_plane_share', 'passive_floor', 'ra_factor', 'ra_floor')] },
+  { title: say('page-group-finisher'), at: ['cutting', 'finisher'], optional: true, fields: [
+    { key: 'side', choice: ['same', 'opposite'] }, ...numbers('nose_radius', 'approach_angle')] },
   { title: say('page-group-limits'), at: ['limits'], fields: numbers('stiffness_min', 'span_stiffness_min', 'free_ratio', 'whirl_ratio',
     'whip', 'sag', 'pick_up', 'release', 'tolerance_share', 'drill', 'damping_ratio', 'bore_clearance', 'torque_margin',
     'buckling_share', 'avoid_penalty_s') },
@@ -63,7 +65,8 @@ export const MACHINE = [
   { title: say('page-group-tray'), at: ['part_off', 'tray'], optional: true, fields: numbers('max_length', 'max_diameter') },
   { title: say('page-group-tool-places'), at: ['tools'], optional: true, fields: [
     ...numbers('turning', 'cross_driven', 'front_fixed', 'front_driven', 'back_fixed', 'back_driven'),
-    { key: 'opposed', choice: ['false', 'true'], title: say('page-opposed-title') }] },
+    { key: 'opposed', choice: ['false', 'true'], title: say('page-opposed-title') },
+    { key: 'tandem', choice: ['false', 'true'], title: say('page-tandem-title') }] },
   { title: say('page-group-turret'), at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },
 ];
 

@@ -35,6 +35,8 @@ pub struct Grid {
     pub beyond: Vec<(usize, f64)>,
     /// States that no stage may run through (see `Lessons`).
     pub shut: Vec<State>,
+    /// Turned length to which headstock and counter-spindle must carry the bar for a stage that ends at a station, mm.
+    carried: Vec<f64>,
 }
 
 impl Grid {
@@ -69,7 +71,9 @@ impl Grid {
         let segment =
             lengths.windows(2).map(|w| crate::process::segments::segment_at(segments, 0.5 * (w[0] + w[1]))).collect();
         let beyond = moments.iter().copied().filter(|(_, t)| *t > end + SAME_MM).collect();
-        Grid { stations, segment, beyond, shut: lessons.shut.clone() }
+        let mut grid = Grid { stations, segment, beyond, shut: lessons.shut.clone(), carried: Vec::new() };
+        grid.carried = (0..grid.len()).map(|k| grid.fed_to(k).max(rig.runs_out_to_mm(segments, grid.at(k)))).collect();
+        grid
     }
 
     /// Whether a state is shut.
@@ -103,6 +107,17 @@ impl Grid {
     pub fn fed_to(&self, station: usize) -> f64 {
         let on = if station == self.last() { self.beyond.iter().map(|b| b.1).fold(0.0, f64::max) } else { 0.0 };
         self.at(station).max(on)
+    }
+
+    /// Turned length to which headstock and counter-spindle must carry the bar for a stage that ends at a station, mm: for tasks behind the
+    /// part-off, and with a tandem until the finishing tool has come to the end of each segment.
+    pub fn carried_to(&self, station: usize) -> f64 {
+        self.carried[station]
+    }
+
+    /// Number of stations, from the first on, to which the bar can be carried.
+    pub fn carried_within(&self, reach_mm: f64) -> usize {
+        self.carried.partition_point(|to| *to <= reach_mm)
     }
 
     /// Tasks done at a station, each with its turned length; at the last station also those behind the part-off.

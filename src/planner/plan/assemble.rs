@@ -257,7 +257,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
         }
         let full = || {
             let gripped = draft.stages[piece.stage].nose_mm.is_some();
-            let time = ground.rig.piece_time(segment, piece.to_mm - piece.from_mm, gripped, f64::INFINITY);
+            let time = ground.rig.stretch_time(segment, [piece.from_mm, piece.to_mm], gripped, f64::INFINITY);
             (ground.rig.segment_rpm(segment, gripped), piece.time.total_s() - time.total_s())
         };
         let slowed = piece.slowed_by.filter(|by| *by != BAR_FEED).map(|_| full());
@@ -272,6 +272,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             depths_mm: segment.travels.iter().flat_map(|t| t.depths_mm.iter().copied()).collect(),
             rpm: piece.rpm,
             feed_mm: segment.finishing().map_or(0.0, |t| t.feed_mm),
+            lag_mm: segment.lag_mm,
             turning: if segment.back && starts { "back" } else { "forward" }.into(),
             stage: piece.stage + 1,
             time_s: piece.time.total_s(),

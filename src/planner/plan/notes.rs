@@ -1,9 +1,11 @@
 //! Notes of a plan: what the planner assumed or lowered.
 
 use crate::job::plan::Plan;
-use crate::job::{FeatureKind, Hold, Holding, Job, SectionKind};
+use crate::job::{FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
+use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
 use crate::process::segments::{DEFAULT_FEED_MM, Work};
+use crate::process::tandem::FINISHING_TO_MM;
 use crate::process::{Rig, checks};
 use crate::say;
 
@@ -27,6 +29,9 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     if !plan.segments.is_empty() {
         notes.extend(passive_forces(job));
     }
+    if !plan.segments.is_empty() {
+        notes.extend(finishing(job));
+    }
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let lowered = plan.segments.iter().find(|s| s.section == i + 1 && s.work == "turn" && s.feed_mm < given - 1e-9);
@@ -48,6 +53,59 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
         }
     }
     notes
+}
+
+/// How the sections that ask for a finishing cut come to it: one deep cut, a last pass, or both tools of a tandem in one travel.
+fn finishing(job: &Job) -> Vec<String> {
+    let rig = Rig::new(job, None);
+    let (mut notes, mut tandem) = (Vec::new(), Vec::new());
+    let segments = rig.segments().unwrap_or_default();
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let Some(segment) = segments.iter().find(|s| s.section == i && s.work == Work::Turn) else { continue };
+        if segment.lag_mm.is_some() {
+            tandem.push(section.label(i));
+            continue;
+        }
+        let deep = rig.stock_mm(section) > FINISHING_TO_MM;
+        if !deep || !Rig::asks_to_finish(section) {
+            continue;
+        }
+        let cuts = segment.travels.iter().map(|t| t.depths_mm.len()).sum::<usize>();
+        let why = || rig.no_tandem(section, segment.back).filter(|_| job.cutting.tools == Tools::Tandem);
+        match (cuts, why()) {
+            (1, why) => {
+                let instead = match why {
+                    Some(why) => say!("note-one-cut-why", why = why.told()),
+                    None if rig.last_pass_fits(section) => say!("note-one-cut-pass"),
+                    None => say!("note-one-cut-tandem"),
+                };
+                let depth = format!("{:.2}", rig.stock_mm(section));
+                let (section, asked) = (section.label(i), asked(section));
+                notes.push(say!("note-one-cut", section = section, asked = asked, depth = depth, instead = instead));
+            }
+            (_, Some(why)) => {
+                notes.push(say!("note-tandem-last-pass", section = section.label(i), why = why.told()));
+            }
+            _ => {}
+        }
+    }
+    if !tandem.is_empty() {
+        let names: Vec<&str> = tandem.iter().map(String::as_str).collect();
+        notes.insert(0, say!("note-tandem", sections = lists::commas(&names)));
+    }
+    notes
+}
+
+/// What a section asks for that takes a finishing cut, in words.
+fn asked(section: &Section) -> String {
+    let width = format!("{:.3}", section.tolerance.width_mm());
+    let fine_ra = section.ra_um.map(|ra| ra.to_string());
+    let by_tolerance = Rig::asks_to_finish(&Section { ra_um: None, ..section.clone() });
+    match fine_ra {
+        Some(ra) if by_tolerance => say!("asked-both", width = width, ra = ra),
+        Some(ra) => say!("asked-ra", ra = ra),
+        None => say!("asked-tolerance", width = width),
+    }
 }
 
 /// Where the torque on the last grip is nearest to its limit: how much of it the twist of the bar alone would give to this grip.

@@ -283,7 +283,9 @@ fn rules(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Ve
         rules.push(Rule { terms, bound: (bound - now).max(0.0) });
     };
     let rig = ground.rig;
-    let (gap, stroke) = (rig.gap_mm(), rig.job.machine.headstock.stroke_mm);
+    // A moved stop must not come nearer to the end of the stroke than the run-out of a tandem needs.
+    let lag = ground.segments.iter().filter_map(|s| s.lag_mm).fold(0.0, f64::max);
+    let (gap, stroke) = (rig.gap_mm(), rig.job.machine.headstock.stroke_mm - lag);
     let start = |k: usize| (draft.stages[k].from_mm, if k > 0 { find(Place::HandOver(k - 1)) } else { None });
     let end = |k: usize| (draft.stages[k].to_mm, find(Place::HandOver(k)));
     // How far bar is fed on behind the part-off for the tasks there.
@@ -295,7 +297,7 @@ fn rules(ground: &Ground<'_>, draft: &Draft, places: &[(Place, f64, f64)]) -> Ve
             let ((a, pa), (b, pb)) = (start(k), end(k));
             add(&[(1.0, nose, grip), (-1.0, a, pa)], (gap - counter.nearest_mm).min(0.0));
             let on = if k + 1 == draft.stages.len() { fed_on } else { 0.0 };
-            add(&[(1.0, b, pb), (-1.0, nose, grip)], counter.farthest_mm - gap - on);
+            add(&[(1.0, b, pb), (-1.0, nose, grip)], counter.farthest_mm - lag - gap - on);
         }
         for (i, m) in stage.regrips_mm.iter().enumerate() {
             let shared = (m - stage.from_mm).abs() < SAME_MM;

@@ -289,7 +289,7 @@ impl Ground<'_> {
         let cap = if slowest.is_some() { rpm } else { f64::INFINITY };
         let time = match segment.work {
             Work::PartOff => PieceTime::default(),
-            _ => self.rig.piece_time(segment, to_mm - from_mm, gripped, cap),
+            _ => self.rig.stretch_time(segment, [from_mm, to_mm], gripped, cap),
         };
         let feeder = (segment.work != Work::AsDrawn && self.rig.bar_feed_slows(segment, gripped)).then_some(BAR_FEED);
         let slowed_by = slowest.map(|a| a.check).or(feeder);

@@ -182,7 +182,7 @@ impl<'a> Builder<'a> {
         let mut patterns = Vec::new();
         if i == 0 {
             // Nothing holds the front yet, so the headstock may not open.
-            if self.grid.fed_to(j) <= self.stroke_mm + SAME_MM {
+            if self.grid.carried_to(j) <= self.stroke_mm + SAME_MM {
                 patterns.push(Pattern { regrips: Vec::new(), cost_s: 0.0 });
             }
             return patterns;
@@ -197,7 +197,7 @@ impl<'a> Builder<'a> {
     /// Continues `so_far` by re-grips inside the stage until the stroke reaches `j`, and adds each complete choice to
     /// `all`.
     fn late_regrips(&self, i: usize, j: usize, last: usize, so_far: Pattern, all: &mut Vec<Pattern>) {
-        if self.grid.fed_to(j) <= self.reach_mm(last) {
+        if self.grid.carried_to(j) <= self.reach_mm(last) {
             all.push(so_far);
             return;
         }
@@ -219,7 +219,7 @@ impl<'a> Builder<'a> {
     /// part-off is left out: bar may be fed on beyond it.
     fn late(&self, last: usize) -> Vec<usize> {
         let reach = self.reach_mm(last);
-        let within = self.grid.stations.partition_point(|s| s.turned_mm <= reach).min(self.grid.last());
+        let within = self.grid.carried_within(reach).min(self.grid.last());
         let (mut cheapest, mut places) = (f64::INFINITY, Vec::new());
         for m in (last + 1..within).rev() {
             let costs_s = self.split_s[m];

@@ -200,7 +200,7 @@ impl<'a> Runs<'a> {
     fn surely_to(&self, grip: usize, k: usize) -> Option<(usize, [bool; 2])> {
         let l = self.looker;
         let to = *self.samples.get(self.samples.partition_point(|s| *s <= k))?;
-        if to <= k + 1 || l.grid.fed_to(to) > self.looker.limit_mm(grip) + SAME_MM {
+        if to <= k + 1 || l.grid.carried_to(to) > self.looker.limit_mm(grip) + SAME_MM {
             return None;
         }
         let cut = l.outlook(grip, to, Side::End).sure && l.drill(grip, to, None)[1] <= PASSES_UP_TO;
@@ -215,7 +215,7 @@ impl<'a> Runs<'a> {
         let (l, grid) = (self.looker, self.looker.grid);
         let limit = self.looker.limit_mm(grip) + SAME_MM;
         // No stage goes on beyond a wished hand-over.
-        let goes_on = |k: &usize| grid.fed_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
+        let goes_on = |k: &usize| grid.carried_to(k + 1) <= limit && (*k == i || !grid.stations[*k].wished);
         let within = (i..grid.last()).take_while(goes_on).count();
         let open = |row: &Vec<Pair>, k: usize| row.get(k - i).is_none_or(|p| !p.sure) && grid.borders(k + 1);
         let Some(last) = (i..i + within).rev().find(|k| open(row, *k)) else { return };
@@ -278,7 +278,7 @@ impl<'a> Runs<'a> {
         // The far end of the run decides first. Most grips that fail do so there, and its margin is an upper bound for
         // the run.
         let (mut hopeful, mut rest) = (Vec::new(), Vec::new());
-        for grip in all.into_iter().filter(|g| grid.fed_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {
+        for grip in all.into_iter().filter(|g| grid.carried_to(j) <= self.looker.limit_mm(*g) + SAME_MM) {
             let Some([low, high]) = self.looker.ending(grip, j) else { continue };
             let piece = self.looker.piece(grip, j - 1);
             match piece.sure && high <= PASSES_UP_TO {
@@ -346,6 +346,6 @@ impl<'a> Runs<'a> {
 fn cutting_s(l: &Looker<'_>, k: usize, gripped: bool) -> f64 {
     let segment = &l.segments[l.grid.segment[k]];
     let ends = k + 1 >= l.grid.segment.len() || l.grid.segment[k + 1] != l.grid.segment[k];
-    let length = l.grid.at(k + 1) - l.grid.at(k);
-    if divisible(segment) || ends { l.rig.piece_time(segment, length, gripped, f64::INFINITY).cutting_s } else { 0.0 }
+    let stretch = [l.grid.at(k), l.grid.at(k + 1)];
+    if divisible(segment) || ends { l.rig.stretch_time(segment, stretch, gripped, f64::INFINITY).cutting_s } else { 0.0 }
 }

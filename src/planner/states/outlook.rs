@@ -397,6 +397,7 @@ impl<'a> Looker<'a> {
             critical_rpm: f64::INFINITY,
             critical_at_mm: 0.0,
             tool_mm_per_n: at_rest.tool_mm_per_n,
+            finisher_mm_per_n: at_rest.finisher_mm_per_n,
             tool_follows: at_rest.tool_follows,
         }
     }

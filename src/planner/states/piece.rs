@@ -94,7 +94,7 @@ impl Looker<'_> {
         for k in (0..last).rev() {
             crate::spread::checkpoint();
             let may = |grip: &usize| {
-                let reaches = self.grid.fed_to(k + 1) <= self.limit_mm(*grip) + SAME_MM
+                let reaches = self.grid.carried_to(k + 1) <= self.limit_mm(*grip) + SAME_MM
                     && self.noses.get(*grip).is_none_or(|nose| *nose <= self.grid.at(k) + SAME_MM);
                 let ends = || self.ending(*grip, last).is_some_and(|[low, _]| low <= PASSES_UP_TO);
                 reaches && (k + 1 < last || ends()) && !self.piece(*grip, k).dead

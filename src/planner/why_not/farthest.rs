@@ -97,7 +97,7 @@ impl<'l, 'a> Search<'l, 'a> {
         let l = self.looker;
         let next = (station + 1..l.grid.len()).find(|k| !self.known[*k] && l.grid.borders(*k));
         let may_come_to = |k: usize| {
-            l.grid.fed_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
+            l.grid.carried_to(k) <= l.limit_mm(grip) + SAME_MM && (station..k).rev().all(|k| !l.piece(grip, k).dead)
         };
         let new = next.is_some_and(may_come_to);
         // A farther place says more; at the same place a single reason says more than several, and a grip more than the

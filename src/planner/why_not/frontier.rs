@@ -1,6 +1,6 @@
 //! What stops the bar when there is no plan, and the words for it.
 
-use crate::job::{Holding, Job};
+use crate::job::{Holding, Job, Tools};
 use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{Blocked, Reason};
@@ -40,7 +40,8 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
     if let Some(fit) = rig.tool_fit(segments).filter(|f| !f.fits()) {
         let mut reasons: Vec<String> = Vec::new();
         if fit.no_pair {
-            reasons.push(say!("tools-no-pair"));
+            let tandem = rig.job.cutting.tools == Tools::Tandem;
+            reasons.push(if tandem { say!("tools-no-tandem") } else { say!("tools-no-pair") });
         }
         for room in fit.rooms.iter().filter(|r| r.short > 0) {
             let names: Vec<&str> = room.tools.iter().map(|t| t.name.as_str()).collect();

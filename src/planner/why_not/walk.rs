@@ -54,7 +54,7 @@ pub(super) fn walk(
             let text = say!("wish-no-grip-goes-on", at = grid.at(k).to_string());
             return Walk::Ends(End::by(k, wished::NAME, text));
         }
-        let t = grid.fed_to(k + 1);
+        let t = grid.carried_to(k + 1);
         let mut reasons = Vec::new();
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM

@@ -1,10 +1,10 @@
-//! `chatter`: depth of cut against the limit of regenerative chatter at the tool.
+//! `chatter`: depth of cut against the limit of regenerative chatter at the tool; with a tandem at the place of each tool, on its own.
 //!
 //! The limit depends on the receptance at the tool. For most moments a bound from the static flexibility alone passes; the modes are
 //! computed only if it does not. Plunging, thread whirling and part-off are not checked.
 
 use super::super::rig::Rig;
-use super::super::segments::{Segment, Work};
+use super::super::segments::{Segment, Travel, Work};
 use super::super::state::State;
 use super::{Check, Find, Finding, Says, View};
 use crate::lang;
@@ -15,20 +15,46 @@ use crate::say;
 pub const NAME: &str = "chatter";
 const UNIT: &str = "mm";
 
-/// Depth (mm) and cutting stiffness for each mm of depth (N/mm²) of the tool and travel that come closest to the limit.
-fn hardest(segment: &Segment) -> Option<(f64, f64)> {
-    let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().zip(&t.stiffness_n_per_mm));
-    tools.max_by(|a, b| a.1.total_cmp(b.1)).map(|(depth, stiffness)| (*depth, stiffness / depth))
+/// A tool in cut.
+#[derive(Clone, Copy)]
+struct InCut {
+    /// Its place, mm from the front face.
+    at_mm: f64,
+    depth_mm: f64,
+    /// Cutting stiffness for each mm of depth, N/mm².
+    stiffness_n_per_mm2: f64,
+}
+
+/// The tool and travel that come closest to the limit, at the tool's place; and the finishing tool of a tandem at its own place.
+fn in_cut(rig: &Rig<'_>, state: &State, segment: &Segment) -> [Option<InCut>; 2] {
+    let cut = |at_mm: f64, depth: &f64, stiffness: &f64| InCut {
+        at_mm,
+        depth_mm: *depth,
+        stiffness_n_per_mm2: stiffness / depth,
+    };
+    let finisher_mm = rig.finisher_at_mm(state).filter(|_| segment.lag_mm.is_some());
+    let finisher = finisher_mm.and_then(|at_mm| {
+        let travel = segment.finishing()?;
+        Some(cut(at_mm, travel.depths_mm.last()?, travel.stiffness_n_per_mm.last()?))
+    });
+    let leading = |t: &Travel| if finisher.is_some() { t.depths_mm.len().min(1) } else { t.depths_mm.len() };
+    let tools = segment.travels.iter().flat_map(|t| t.depths_mm.iter().zip(&t.stiffness_n_per_mm).take(leading(t)));
+    let hardest = tools.max_by(|a, b| a.1.total_cmp(b.1)).map(|(d, s)| cut(state.turned_mm, d, s));
+    [hardest, finisher]
+}
+
+/// The finding of the tool that uses the larger share of its limit.
+fn worse(found: [Option<Finding>; 2]) -> Option<Finding> {
+    found.into_iter().flatten().reduce(|a, b| if b.utilisation > a.utilisation { b } else { a })
 }
 
 fn applies(segment: &Segment) -> bool {
     matches!(segment.work, Work::Turn | Work::Thread)
 }
 
-fn finding(state: &State, segment: &Segment, least_real: f64) -> Option<Finding> {
-    let (depth, stiffness) = hardest(segment)?;
-    let limit = depth_limit_mm(stiffness, least_real);
-    if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, depth, limit, state.turned_mm)) } else { None }
+fn finding(tool: InCut, least_real: f64) -> Option<Finding> {
+    let limit = depth_limit_mm(tool.stiffness_n_per_mm2, least_real);
+    if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, tool.depth_mm, limit, tool.at_mm)) } else { None }
 }
 
 /// The finding with computed modes.
@@ -41,15 +67,21 @@ pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) 
     if !applies(segment) {
         return None;
     }
-    let (depth, stiffness) = hardest(segment)?;
-    // The formula of the limit is symmetric in depth and flexibility, so it also gives the flexibility for a depth.
-    let enough = share * depth_limit_mm(stiffness, depth);
-    finding(state, segment, rig.least_real_above(state, enough).ok()??)
+    worse(in_cut(rig, state, segment).map(|tool| {
+        let tool = tool?;
+        // The formula of the limit is symmetric in depth and flexibility, so it also gives the flexibility for a depth.
+        let enough = share * depth_limit_mm(tool.stiffness_n_per_mm2, tool.depth_mm);
+        finding(tool, rig.least_real_above(state, tool.at_mm, enough).ok()??)
+    }))
 }
 
 /// A bound of the finding from the modes that `steps` Lanczos steps find: its limit is never above the exact one.
 pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment, steps: usize) -> Option<Finding> {
-    applies(segment).then(|| finding(state, segment, rig.least_real_about(state, steps).ok()?))?
+    if !applies(segment) {
+        return None;
+    }
+    let about = |tool: InCut| finding(tool, rig.least_real_about(state, tool.at_mm, steps).ok()?);
+    worse(in_cut(rig, state, segment).map(|tool| tool.and_then(about)))
 }
 
 /// A bound of the finding from the static flexibility: its limit is never above the exact one.
@@ -58,7 +90,9 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
         return None;
     }
     let damping = view.rig.job.limits.damping_ratio;
-    finding(view.state, view.segment, least_real_bound(view.answers.tool_mm_per_n, damping))
+    let [hardest, finisher] = in_cut(view.rig, view.state, view.segment);
+    let bound = |tool: Option<InCut>, mm_per_n: f64| finding(tool?, least_real_bound(mm_per_n, damping));
+    worse([bound(hardest, view.answers.tool_mm_per_n), bound(finisher, view.answers.finisher_mm_per_n)])
 }
 
 /// The check: the finding of the bound if it passes, else the exact finding.

@@ -38,9 +38,9 @@ pub const CHECK: Check = Check {
     }),
 };
 
-/// Whether the span is judged: its front is held, and one tool presses on the bar. The forces of an opposed pair meet at the bar.
+/// Whether the span is judged: its front is held, and the tools do not balance. The forces of an opposed pair meet at the bar.
 pub fn applies(rig: &Rig<'_>, counter: Counter) -> bool {
-    rig.job.cutting.tools == Tools::Single && counter.span_from_mm().is_some()
+    rig.job.cutting.tools != Tools::Opposed && counter.span_from_mm().is_some()
 }
 
 /// Whether the front could run free in a state: at the lowest speed that the job allows for the segment, the checks that depend on the

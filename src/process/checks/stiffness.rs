@@ -1,8 +1,9 @@
-//! `stiffness`: the lateral stiffness of the bar at the tool.
+//! `stiffness`: the lateral stiffness of the bar at the tool; with a tandem at the softer place of both tools.
 
 use super::{Check, Find, Finding, Says};
 use crate::lang;
 use crate::say;
+use crate::units::n_per_um;
 
 /// Name of the check.
 pub const NAME: &str = "stiffness";
@@ -20,6 +21,12 @@ pub const CHECK: Check = Check {
     lifted_by: &["stiffness_min", "tools", "bar", "collet"],
     find: Find::AtRest(|v| {
         let limit = v.rig.job.limits.stiffness_min_n_per_um;
-        Some(Finding::at_least(NAME, UNIT, v.answers.stiffness_n_per_um, limit, v.state.turned_mm))
+        let (tool, at_mm) = (v.answers.stiffness_n_per_um, v.state.turned_mm);
+        let finisher_mm = v.rig.finisher_at_mm(v.state).filter(|_| v.segment.lag_mm.is_some());
+        let (value, at_mm) = match (n_per_um(1.0 / v.answers.finisher_mm_per_n), finisher_mm) {
+            (softer, Some(place_mm)) if softer < tool => (softer, place_mm),
+            _ => (tool, at_mm),
+        };
+        Some(Finding::at_least(NAME, UNIT, value, limit, at_mm))
     }),
 };

@@ -18,7 +18,7 @@ use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
 /// Two places closer than this are the same place of a stored plan, mm.
-const SAME_MM: f64 = 1e-4;
+pub const SAME_MM: f64 = 1e-4;
 const DRILL_VC_M_PER_MIN: f64 = 25.0;
 const DRILL_EXTRA_S: f64 = 4.0;
 const CENTRE_S: f64 = 4.0;

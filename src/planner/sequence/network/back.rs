@@ -114,7 +114,7 @@ impl Builder<'_> {
         let stage = self.stage(i, j);
         let run = stage.plus_s(cut_s + self.first_s(i, j, cut_s));
         let hope = stage.plus_s(full_s).min(run) + beyond;
-        Onward { j, fed_to_mm: self.grid.fed_to(j), run, hope }
+        Onward { j, fed_to_mm: self.grid.carried_to(j), run, hope }
     }
 
     /// Lower bound from station `i` to the part-off when the last re-grip was at `l`; `known` where the bound is not

@@ -99,10 +99,10 @@ impl<'a> Clock<'a> {
     pub(super) fn total_s(&self) -> f64 {
         let Tally { segment, from, at, cap_rpm, done_s } = self.tally;
         let segment: &Segment = &self.looker.segments[segment];
-        let length = self.looker.grid.at(at) - self.looker.grid.at(from);
-        if length <= 0.0 || segment.work == Work::PartOff {
+        let [from_mm, to_mm] = [from, at].map(|station| self.looker.grid.at(station));
+        if to_mm <= from_mm || segment.work == Work::PartOff {
             return done_s;
         }
-        done_s + self.looker.rig.piece_time(segment, length, self.gripped, cap_rpm).total_s()
+        done_s + self.looker.rig.stretch_time(segment, [from_mm, to_mm], self.gripped, cap_rpm).total_s()
     }
 }
