@@ -29,6 +29,8 @@ mod pieces;
 mod run_out;
 #[path = "by_hand/supports.rs"]
 mod supports;
+#[path = "by_hand/tandem.rs"]
+mod tandem;
 #[path = "by_hand/twist.rs"]
 mod twist;
 #[path = "by_hand/works.rs"]
@@ -120,6 +122,7 @@ fn answers(unsupported_mm: f64) -> Answers {
         critical_rpm: 2000.0,
         critical_at_mm: 22.0,
         tool_mm_per_n: 1e-4,
+        finisher_mm_per_n: 1e-4,
         tool_follows: 0.0,
     }
 }

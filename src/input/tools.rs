@@ -35,7 +35,12 @@ pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> 
     for (place, count) in places.iter_mut().zip(counts) {
         *place = count?;
     }
-    Some(Some(ToolPlaces { places, opposed: opposed?.unwrap_or(false), tandem: tandem?.unwrap_or(false), turret: turret? }))
+    Some(Some(ToolPlaces {
+        places,
+        opposed: opposed?.unwrap_or(false),
+        tandem: tandem?.unwrap_or(false),
+        turret: turret?,
+    }))
 }
 
 fn turret(r: &mut Reader, node: &Spanned<Node>) -> Option<Turret> {

@@ -90,7 +90,9 @@ impl super::Machine {
     /// Side on which the finishing tool of a tandem can stand; none if the machine file lists no tools for it.
     pub fn tandem_side(&self) -> Option<Side> {
         let tools = self.tools.as_ref()?;
-        [(tools.tandem, Side::Same), (tools.opposed, Side::Opposite)].into_iter().find_map(|(can, side)| can.then_some(side))
+        [(tools.tandem, Side::Same), (tools.opposed, Side::Opposite)]
+            .into_iter()
+            .find_map(|(can, side)| can.then_some(side))
     }
 }
 

@@ -283,8 +283,7 @@ impl Rig<'_> {
     /// Whether a section can be cut with several travels without a border inside.
     fn passes_fit(&self, section: &Section, travels: &[Travel]) -> bool {
         let whole = section.length_mm();
-        self.job.holding == Holding::NoBush
-            || self.longest_pull_back_mm(section, travels) >= whole * (1.0 - RULE_SLACK)
+        self.job.holding == Holding::NoBush || self.longest_pull_back_mm(section, travels) >= whole * (1.0 - RULE_SLACK)
     }
 
     /// Whether a section that is cut at once could have a last pass without a border inside.

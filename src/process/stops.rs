@@ -19,8 +19,6 @@ pub enum Stop {
     Shoulder,
     /// At a border between segments, where there is a line anyway.
     Border,
-    /// Where only the roughing tool of a tandem is in the section: what it leaves is cut away.
-    Unseen,
     /// Inside a surface that may be interrupted.
     Free,
     /// Inside a surface that should not be interrupted; a penalty is added.
@@ -56,16 +54,23 @@ impl Rig<'_> {
         if !whole || !matches!(segment.work, Work::Turn | Work::AsDrawn) {
             return Stop::Forbidden;
         }
-        // The finishing tool of a tandem leaves the line where it stands. What the roughing tool leaves is cut away; as long as only that tool
-        // is in the section, a stop leaves no line.
-        if segment.lag_mm.is_some_and(|lag| turned_mm - lag < segment.from_mm - SAME_MM) {
-            return Stop::Unseen;
+        // As long as the finishing tool of a tandem is not in the segment, the feed stops at the shoulder instead.
+        if segment.lag_mm.is_some_and(|lag| turned_mm - lag < segment.from_mm + SAME_MM) {
+            return Stop::Forbidden;
         }
         match section.interrupt {
             Interrupt::Never => Stop::Forbidden,
             Interrupt::Avoid => Stop::Avoid,
             Interrupt::Free => Stop::Free,
         }
+    }
+
+    /// Place of the line that a stop at a turned length leaves, mm. With a tandem the finishing tool leaves it, where it stands. As long as
+    /// that tool is not in the section, this is the shoulder in front: what the roughing tool leaves is cut away.
+    pub fn line_at_mm(&self, segments: &[Segment], turned_mm: f64) -> f64 {
+        let segment = &segments[super::segments::segment_at(segments, turned_mm)];
+        let inside = turned_mm > segment.from_mm + SAME_MM && turned_mm < segment.to_mm - SAME_MM;
+        segment.lag_mm.filter(|_| inside).map_or(turned_mm, |lag| segment.from_mm.max(turned_mm - lag))
     }
 
     /// Penalty of a stop in addition to its time, s.

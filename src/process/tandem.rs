@@ -82,7 +82,8 @@ impl Rig<'_> {
             return Err(NoTandem::Back);
         }
         let counter = self.job.machine.counter_spindle.as_ref();
-        if let Some(nearest_mm) = counter.map(|c| c.nearest_mm).filter(|n| *n < self.gap_mm() + self.job.cutting.lag_mm) {
+        if let Some(nearest_mm) = counter.map(|c| c.nearest_mm).filter(|n| *n < self.gap_mm() + self.job.cutting.lag_mm)
+        {
             return Err(NoTandem::InCounterSpindle(nearest_mm));
         }
         // Behind a short pull-back the bar stands out no more than without one, so this is the least change of all.

@@ -1,7 +1,7 @@
 //! Where the feed stops, what happens there, and what it leaves on the shaft.
 
 use super::words;
-use crate::job::plan::{AtStop, Plan, SectionOutline};
+use crate::job::plan::{AtStop, Plan, SectionOutline, Segment};
 use crate::lang;
 use crate::say;
 
@@ -110,7 +110,7 @@ fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop 
     let index = match all.iter().position(|s| (s.turned_mm - at_mm).abs() < SAME_PLACE_MM) {
         Some(i) => i,
         None => {
-            let (surface, leaves) = place(plan, at_mm);
+            let (surface, leaves) = place(plan, line_at_mm(plan, at_mm));
             all.push(Stop {
                 turned_mm: at_mm,
                 hand_over: None,
@@ -124,6 +124,21 @@ fn stop_at<'a>(all: &'a mut Vec<Stop>, plan: &Plan, at_mm: f64) -> &'a mut Stop 
         }
     };
     &mut all[index]
+}
+
+/// Place of the line that a stop at a turned length leaves, mm: with a tandem the finishing tool leaves it, behind the shoulder in front.
+fn line_at_mm(plan: &Plan, turned_mm: f64) -> f64 {
+    let inside = |from: f64, to: f64| from + SAME_PLACE_MM < turned_mm && turned_mm < to - SAME_PLACE_MM;
+    let section = plan.shaft.sections.iter().find(|s| inside(s.from_mm, s.to_mm));
+    // A section of several travels has lines at the borders of its segments, where both tools have ended.
+    let ends =
+        |s: &Segment| s.travels > 1 && [s.from_mm, s.to_mm].iter().any(|t| (t - turned_mm).abs() < SAME_PLACE_MM);
+    let of = |number: usize| plan.segments.iter().filter(move |s| s.section == number);
+    let lag = section.and_then(|s| of(s.number).find_map(|s| s.lag_mm).filter(|_| !of(s.number).any(ends)));
+    match (section, lag) {
+        (Some(section), Some(lag)) => section.from_mm.max(turned_mm - lag),
+        _ => turned_mm,
+    }
 }
 
 /// The surface at a place, and what a stop leaves there. If the plan has a witness line there, that decides, else the

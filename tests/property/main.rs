@@ -15,6 +15,7 @@ mod plans;
 mod reasons;
 mod second_look;
 mod tampering;
+mod tandem;
 mod told;
 mod trays;
 mod wild;

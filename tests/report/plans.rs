@@ -115,6 +115,7 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         diameter_mm,
         travels: 2,
         depths_mm: vec![1.5, 0.25],
+        lag_mm: None,
         rpm: 2476.0,
         feed_mm: 0.12,
         turning: "forward".into(),

@@ -130,7 +130,9 @@ fn settings(job: &Job) -> Vec<Candidate> {
             j.cutting.tools = Tools::Opposed;
         }));
         // Not every machine can do it, so it is tried where the machine file says so.
-        if let Some(side) = job.machine.tandem_side().filter(|_| job.holding == Holding::Bush && job.cutting.lag_mm > 0.0) {
+        if let Some(side) =
+            job.machine.tandem_side().filter(|_| job.holding == Holding::Bush && job.cutting.lag_mm > 0.0)
+        {
             let says = say!("change-tandem");
             list.push(once("tools", Ease::Setting, json!("single"), json!("tandem"), says, move |j| {
                 j.cutting.tools = Tools::Tandem;

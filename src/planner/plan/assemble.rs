@@ -349,6 +349,7 @@ fn witnesses(ground: &Ground<'_>, draft: &Draft) -> Vec<Witness> {
             places.push((*t, "feature"));
         }
     }
+    places.iter_mut().for_each(|(t, _)| *t = rig.line_at_mm(ground.segments, *t));
     places.sort_by(|a, b| a.0.total_cmp(&b.0));
     places.dedup_by(|b, a| b.0 - a.0 < SAME_MM);
     places

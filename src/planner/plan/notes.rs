@@ -71,8 +71,9 @@ fn finishing(job: &Job) -> Vec<String> {
             continue;
         }
         let cuts = segment.travels.iter().map(|t| t.depths_mm.len()).sum::<usize>();
-        let why = || rig.no_tandem(section, segment.back).filter(|_| job.cutting.tools == Tools::Tandem);
-        match (cuts, why()) {
+        let asked_both = job.cutting.tools == Tools::Tandem;
+        let why = asked_both.then(|| rig.no_tandem(section, segment.back)).flatten();
+        match (cuts, why) {
             (1, why) => {
                 let instead = match why {
                     Some(why) => say!("note-one-cut-why", why = why.told()),

@@ -347,5 +347,9 @@ fn cutting_s(l: &Looker<'_>, k: usize, gripped: bool) -> f64 {
     let segment = &l.segments[l.grid.segment[k]];
     let ends = k + 1 >= l.grid.segment.len() || l.grid.segment[k + 1] != l.grid.segment[k];
     let stretch = [l.grid.at(k), l.grid.at(k + 1)];
-    if divisible(segment) || ends { l.rig.stretch_time(segment, stretch, gripped, f64::INFINITY).cutting_s } else { 0.0 }
+    if divisible(segment) || ends {
+        l.rig.stretch_time(segment, stretch, gripped, f64::INFINITY).cutting_s
+    } else {
+        0.0
+    }
 }
