@@ -39,8 +39,9 @@ def put(document, way, value):
 def main():
     program = sys.argv[1]
     files = {
-        "job": sorted(glob.glob("demo/*.yaml")),
+        "job": sorted(glob.glob("demo/*.yaml")) + ["demo/shop/dancer-arm-pin.yaml"],
         "machine": sorted(glob.glob("demo/machines/*.yaml")),
+        "shop": ["demo/shop/shop.yaml"],
         "readings": sorted(glob.glob("demo/readings/*.yaml")),
         "plan": sorted(glob.glob("plans/*/plan.json")),
     }
@@ -52,7 +53,7 @@ def main():
             (["cutting", "tools"], "both"),
             (["cutting", "vc"], "140"),
             (["limits"], {"whirl_ratio": 7}),
-            (["stock"], {}),
+            (["stock"], []),
             (["shaft", "sections"], []),
         ],
         "machine": [
@@ -60,6 +61,12 @@ def main():
             (["counter_spindle", "collets", 0, "range"], [18]),
             (["headstock"], {"nearest": 60}),
             (["colour"], "grey"),
+        ],
+        "shop": [
+            (["machines", 0, "per_hours"], 62),
+            (["bars", 0, "diameter"], -18),
+            (["cutting", "vc"], 120),
+            (["bars", 0], {"material": "C45"}),
         ],
         "readings": [
             (["set_ups", 0, "dial", 0, "load"], 0),
@@ -89,11 +96,12 @@ def main():
                 failed += 1
                 print(f"{kind}: {way} as {value!r} is taken as valid")
         print(f"{kind}: {len(paths)} files, {len(wrong[kind])} wrong ones")
-    # The commented job a user starts from.
-    template = subprocess.run([program, "new"], check=True, capture_output=True, text=True).stdout
-    for error in schema(program, "job").iter_errors(yaml.safe_load(template)):
-        failed += 1
-        print(f"spanhold new: {error.message[:200]}")
+    # The commented files a user starts from.
+    for kind, call in {"job": ["new"], "shop": ["new", "shop"]}.items():
+        template = subprocess.run([program, *call], check=True, capture_output=True, text=True).stdout
+        for error in schema(program, kind).iter_errors(yaml.safe_load(template)):
+            failed += 1
+            print(f"spanhold {' '.join(call)}: {error.message[:200]}")
     sys.exit(1 if failed else 0)
 
 

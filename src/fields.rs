@@ -7,6 +7,7 @@
 mod machine;
 pub mod readings;
 mod scatter;
+mod shop;
 mod wishes;
 mod words;
 mod work;
@@ -20,6 +21,7 @@ use crate::say;
 
 pub use machine::*;
 pub use scatter::*;
+pub use shop::*;
 pub use wishes::*;
 pub use words::nearest;
 pub use work::*;
@@ -425,6 +427,7 @@ pub const ALL: &[Field] = &[
     BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,
     TURNING_PLACES, CROSS_PLACES, FRONT_FIXED, FRONT_DRIVEN, BACK_FIXED, BACK_DRIVEN, TURRET_STATIONS, TURRET_TOOLS,
     ORDER_PIECES, SET_UP_H, SHIFT_H, RUNNING_SHARE,
+    SHOP_PER_HOUR, SHOP_PRICE, SHOP_BAR_DIAMETER, SHOP_BAR_LENGTH, SHOP_BAR_PRICE,
     readings::DIAMETER, readings::FRONT, readings::HEADSTOCK, readings::GRIP, readings::FREQUENCY, readings::LOAD,
     readings::AT, readings::READ_AT, readings::DEFLECTION, readings::DIAL_ERROR, readings::LOAD_ERROR,
     readings::TAP_ERROR,

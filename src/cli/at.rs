@@ -1,5 +1,6 @@
 //! `at`: the mechanics at one moment.
 
+use super::beside::Files;
 use super::plan::read;
 use super::{Ending, Format, out};
 use crate::answer::at::{Asked, At, at};
@@ -31,9 +32,8 @@ pub struct Args {
     /// Speed, rev/min. Default: the speed of the segment that is turned.
     #[arg(long, value_name = "N")]
     rpm: Option<f64>,
-    /// Machine file to use instead of the machine of the job.
-    #[arg(long, value_name = "FILE")]
-    machine: Option<PathBuf>,
+    #[command(flatten)]
+    files: Files,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -41,7 +41,7 @@ pub struct Args {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let job = match read(&args.job, args.machine.as_deref()) {
+    let job = match read(&args.job, args.files.beside()) {
         Ok(job) => job,
         Err(ending) => return ending,
     };

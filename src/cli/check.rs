@@ -1,5 +1,6 @@
 //! `check`: the verdict alone.
 
+use super::beside::Files;
 use super::plan::{ending, planned};
 use super::{Ending, Format, out};
 use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
@@ -12,9 +13,8 @@ use std::path::PathBuf;
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// Machine file to use instead of the machine of the job.
-    #[arg(long, value_name = "FILE")]
-    machine: Option<PathBuf>,
+    #[command(flatten)]
+    files: Files,
     /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
     #[arg(long)]
     costs: bool,
@@ -49,7 +49,7 @@ struct Brief<'a> {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let (_, plan) = match planned(&args.job, args.machine.as_deref(), args.costs) {
+    let (_, plan) = match planned(&args.job, args.files.beside(), args.costs) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };

@@ -1,5 +1,6 @@
 //! `compare`: compares work with and without the guide bush, with one tool and with a pair, on every machine given.
 
+use super::beside::InShop;
 use super::plan::read;
 use super::progress::spread_counting;
 use super::{Ending, Format, out};
@@ -21,9 +22,11 @@ use std::path::PathBuf;
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// Machine file to use instead of the machine of the job. Repeat it for more machines.
+    /// Machine to use instead of the machine of the job: a file, or a name from the shop's file. Repeat it for more machines.
     #[arg(long, value_name = "FILE")]
     machine: Vec<PathBuf>,
+    #[command(flatten)]
+    shop: InShop,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -117,7 +120,7 @@ pub fn run(args: &Args) -> Ending {
         if args.machine.is_empty() { vec![None] } else { args.machine.iter().map(|m| Some(m.as_path())).collect() };
     let mut jobs = Vec::new();
     for machine in machines {
-        let job = match read(&args.job, machine) {
+        let job = match read(&args.job, args.shop.beside(machine)) {
             Ok(job) => job,
             Err(ending) => return ending,
         };

@@ -2,6 +2,7 @@
 
 mod at;
 mod batch;
+mod beside;
 mod check;
 mod compare;
 mod draft;
@@ -89,13 +90,13 @@ enum Command {
     /// Opens the local page in which you change a job and see its plan.
     #[cfg(feature = "page")]
     Page(page::Args),
-    /// Prints the JSON Schema of a job, machine, readings or plan file, for editors.
+    /// Prints the JSON Schema of a job, machine, shop, readings or plan file, for editors.
     Schema(schema::Args),
-    /// Writes an example job with comments.
+    /// Writes an example job with comments, or an example of a shop's file.
     New(new::Args),
-    /// The built-in materials with their numbers.
+    /// The built-in materials and those of the shop with their numbers.
     Materials(materials::Args),
-    /// What a topic or a command is about: job, machine, readings, materials, checks, plan-file.
+    /// What a topic or a command is about: job, machine, shop, readings, materials, checks, plan-file.
     Help(help::Args),
     /// Completions for a shell.
     Completions(shell::Completions),

@@ -1,5 +1,6 @@
 //! `page`: the local page.
 
+use super::beside::InShop;
 use super::{Ending, out};
 use crate::diag::Diag;
 use crate::input::{self, Named, TEMPLATE};
@@ -17,6 +18,8 @@ const PORT: u16 = 8417;
 pub struct Args {
     /// The job file to open. Default: an example job.
     job: Option<PathBuf>,
+    #[command(flatten)]
+    shop: InShop,
     /// Port on 127.0.0.1. 0 takes a free port.
     #[arg(long, value_name = "N", default_value_t = PORT)]
     port: u16,
@@ -35,6 +38,10 @@ pub fn run(args: &Args) -> Ending {
         Some(path) => input::texts_of(path),
         None => Ok((Named { name: "job.yaml".into(), text: TEMPLATE.into() }, None)),
     };
+    let shop = match args.job.as_ref().map(|job| input::shop_of(job, args.shop.file.as_deref())).transpose() {
+        Ok(shop) => shop.flatten(),
+        Err(diags) => return out::wrong_input(&diags),
+    };
     let (job, machine) = match texts {
         Ok(texts) => texts,
         Err(diag) => return out::wrong_input(&[diag]),
@@ -43,7 +50,7 @@ pub fn run(args: &Args) -> Ending {
         out::result(&format!("http://{address}/\n"));
         out::say(&format!("{}\n", lang::text("page-opened")));
     };
-    match page::serve(Start { job, machine }, args.port, ready) {
+    match page::serve(Start { job, machine, shop }, args.port, ready) {
         Ok(()) => Ending::Done,
         Err(e) => {
             let help = match e.kind() {

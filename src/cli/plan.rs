@@ -1,10 +1,11 @@
 //! `plan`: the whole plan, on stdout and as a folder.
 
+use super::beside::Files;
 use super::progress::Progress;
-use super::{Ending, Format, files, out};
+use super::{Ending, Format, files as paths, out};
 use crate::answer::{answer, with_costs};
 use crate::defect::Defect;
-use crate::input;
+use crate::input::{self, Beside};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::proof;
@@ -20,9 +21,8 @@ use std::path::{Path, PathBuf};
 pub struct Args {
     /// The job file.
     job: PathBuf,
-    /// Machine file to use instead of the machine of the job.
-    #[arg(long, value_name = "FILE")]
-    machine: Option<PathBuf>,
+    #[command(flatten)]
+    files: Files,
     /// Folder for plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf with the feature `pdf`).
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
@@ -44,16 +44,16 @@ pub struct Args {
 ///
 /// # Errors
 /// The job cannot be read; what is wrong has been printed.
-pub fn read(job: &std::path::Path, machine: Option<&std::path::Path>) -> Result<Job, Ending> {
-    input::read_job_with(job, machine).map_err(|diags| out::wrong_input(&diags))
+pub fn read(job: &Path, beside: Beside<'_>) -> Result<Job, Ending> {
+    input::read_job_with(job, beside).map_err(|diags| out::wrong_input(&diags))
 }
 
 /// Reads and plans a job. With `costs` the plan says what each limit costs.
 ///
 /// # Errors
 /// The job cannot be read, or planning meets a defect; what is wrong has been printed.
-pub fn planned(job: &std::path::Path, machine: Option<&std::path::Path>, costs: bool) -> Result<(Job, Plan), Ending> {
-    let job = read(job, machine)?;
+pub fn planned(job: &Path, beside: Beside<'_>, costs: bool) -> Result<(Job, Plan), Ending> {
+    let job = read(job, beside)?;
     let answered = Progress::telling("planning", || if costs { with_costs(&job) } else { answer(&job) });
     match answered {
         Ok(plan) => Ok((job, plan)),
@@ -71,7 +71,7 @@ pub fn ending(plan: &Plan) -> Ending {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let (job, mut plan) = match planned(&args.job, args.machine.as_deref(), args.costs) {
+    let (job, mut plan) = match planned(&args.job, args.files.beside(), args.costs) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
@@ -84,10 +84,10 @@ pub fn run(args: &Args) -> Ending {
             Ok(files) => files,
             Err(defect) => return out::defect(&defect),
         };
-        let read: Vec<PathBuf> = input::files_of(&args.job).into_iter().chain(args.machine.clone()).collect();
-        let paths: Vec<PathBuf> = files.iter().map(|(name, _)| dir.join(name)).collect();
-        let written = files::not_over(&read, paths.iter().map(PathBuf::as_path));
-        if let Err(diag) = written.and_then(|()| files::write_all(dir, &files)) {
+        let read = input::files_of(&args.job, args.files.beside());
+        let places: Vec<PathBuf> = files.iter().map(|(name, _)| dir.join(name)).collect();
+        let written = paths::not_over(&read, places.iter().map(PathBuf::as_path));
+        if let Err(diag) = written.and_then(|()| paths::write_all(dir, &files)) {
             return out::wrong_input(&[diag]);
         }
     }
@@ -122,8 +122,10 @@ fn next(args: &Args) -> Vec<String> {
 /// call is longer than a line.
 fn command(args: &Args) -> Option<String> {
     let mut words = vec!["spanhold plan".to_owned(), quoted(&args.job)?];
-    if let Some(machine) = &args.machine {
-        words.extend(["--machine".to_owned(), quoted(machine)?]);
+    for (option, file) in [("--machine", &args.files.machine), ("--shop", &args.files.shop.file)] {
+        if let Some(file) = file {
+            words.extend([option.to_owned(), quoted(file)?]);
+        }
     }
     words.extend(args.costs.then(|| "--costs".to_owned()));
     words.extend(args.scatter.then(|| "--scatter".to_owned()));

@@ -1,5 +1,6 @@
 //! `recheck`: proves a stored plan against a job that may have been revised.
 
+use super::beside::Files;
 use super::plan::read;
 use super::{Ending, Format, files, out};
 use crate::diag::Diag;
@@ -21,9 +22,8 @@ pub struct Args {
     plan: PathBuf,
     /// The job file.
     job: PathBuf,
-    /// Machine file to use instead of the machine of the job.
-    #[arg(long, value_name = "FILE")]
-    machine: Option<PathBuf>,
+    #[command(flatten)]
+    files: Files,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -90,7 +90,7 @@ pub fn run(args: &Args) -> Ending {
         Ok(plan) => plan,
         Err(diag) => return out::wrong_input(&[diag]),
     };
-    let job = match read(&args.job, args.machine.as_deref()) {
+    let job = match read(&args.job, args.files.beside()) {
         Ok(job) => job,
         Err(ending) => return ending,
     };

@@ -18,6 +18,8 @@ enum Which {
     Job,
     /// The machine file.
     Machine,
+    /// The shop's file.
+    Shop,
     /// The readings file of `fit`.
     Readings,
     /// The plan file.
@@ -29,6 +31,7 @@ pub fn run(args: &Args) -> Ending {
     out::json(&schema(match args.file {
         Which::Job => File::Job,
         Which::Machine => File::Machine,
+        Which::Shop => File::Shop,
         Which::Readings => File::Readings,
         Which::Plan => File::Plan,
     }))

@@ -52,7 +52,11 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
         return None;
     }
-    let (ap_max_mm, ap_finish_mm) = (ap_max?, ap_finish?);
+    let (ap_max_mm, mut ap_finish_mm) = (ap_max?, ap_finish?);
+    // The house's last pass is no deeper than what the job allows.
+    if !map.tried("ap_finish") {
+        ap_finish_mm = ap_finish_mm.min(ap_max_mm);
+    }
     if ap_finish_mm > ap_max_mm {
         let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
             .help(say!("cutting-last-pass-help", most = ap_max_mm.to_string()));

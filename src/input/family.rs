@@ -9,11 +9,14 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::file;
-use super::job::{MachineFrom, read_tree};
+use super::job::read_tree;
 use super::lengths::tidy;
+use super::machine_from::MachineFrom;
 use super::node::{Node, parse};
+use super::shop::ShopFrom;
+use super::{Beside, file};
 use crate::diag::{Diag, Source};
+use crate::job::shop::Shop;
 use crate::job::{Job, Range, Varied};
 
 /// A job file or text, and the ranges that it varies.
@@ -22,6 +25,7 @@ pub struct Family {
     source: Arc<Source>,
     base_dir: PathBuf,
     machine: Option<PathBuf>,
+    shop: Option<Arc<Shop>>,
     tree: Spanned<Node>,
     ranges: Vec<Range>,
     values_mm: Vec<Vec<f64>>,
@@ -30,38 +34,40 @@ pub struct Family {
 }
 
 impl Family {
-    /// Reads a job file. If `machine` is given, that machine file is used instead of the job's machine.
+    /// Reads a job file with the files that the call names.
     ///
     /// # Errors
     /// The text cannot be read. For a family, also all errors in its nominal part. Errors in a single job are reported
     /// by [`Family::part`].
-    pub fn read(path: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
+    pub fn read(path: &Path, beside: Beside<'_>) -> Result<Family, Vec<Diag>> {
         let source = file::source_at(path).map_err(|diag| vec![diag])?;
-        Family::of(source, path.parent().unwrap_or(Path::new("")), machine)
+        Family::of(source, path.parent().unwrap_or(Path::new("")), beside)
     }
 
     /// Reads a job from its text. Messages show `name`. A machine path in it is relative to `base_dir`.
     ///
     /// # Errors
     /// As [`Family::read`].
-    pub fn from_text(name: &str, text: String, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
-        Family::of(file::source_of(name, text).map_err(|diag| vec![diag])?, base_dir, machine)
+    pub fn from_text(name: &str, text: String, base_dir: &Path, beside: Beside<'_>) -> Result<Family, Vec<Diag>> {
+        Family::of(file::source_of(name, text).map_err(|diag| vec![diag])?, base_dir, beside)
     }
 
-    fn of(source: Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Family, Vec<Diag>> {
+    fn of(source: Arc<Source>, base_dir: &Path, beside: Beside<'_>) -> Result<Family, Vec<Diag>> {
         let tree = parse(&source).map_err(|diag| vec![diag])?;
+        let shop = ShopFrom::Files(base_dir, beside.shop).of(&tree)?;
+        let machine = beside.machine;
         let varies = matches!(&tree.value, Node::Map(entries)
             if entries.iter().any(|(key, _)| matches!(&key.value, Node::Text(text) if text == "vary")));
         let (mut ranges, mut ends_mm) = (Vec::new(), Vec::new());
         if varies {
-            let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), &[])?;
+            let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), shop.clone(), &[])?;
             let sections = &nominal.shaft.sections;
             ends_mm = nominal.vary.iter().filter_map(|range| Some(sections.get(range.section)?.to_mm)).collect();
             ranges = nominal.vary;
         }
         let values_mm = ranges.iter().map(Range::values_mm).collect();
         let (base_dir, machine) = (base_dir.to_owned(), machine.map(Path::to_owned));
-        Ok(Family { source, base_dir, machine, tree, ranges, values_mm, ends_mm })
+        Ok(Family { source, base_dir, machine, shop, tree, ranges, values_mm, ends_mm })
     }
 
     /// The ranges. Empty for a single part.
@@ -95,13 +101,13 @@ impl Family {
         let varied: Vec<(&Range, f64)> = self.ranges.iter().zip(values).collect();
         let machine = MachineFrom::files(&self.base_dir, self.machine.as_deref());
         if varied.is_empty() {
-            return read_tree(&self.source, &self.tree, machine, &[]);
+            return read_tree(&self.source, &self.tree, machine, self.shop.clone(), &[]);
         }
         let mut tree = self.tree.clone();
         for ((range, value_mm), end_mm) in varied.iter().zip(&self.ends_mm) {
             change(&mut tree, range, *value_mm, *end_mm);
         }
-        read_tree(&self.source, &tree, machine, &varied)
+        read_tree(&self.source, &tree, machine, self.shop.clone(), &varied)
     }
 }
 
@@ -159,7 +165,7 @@ mod tests {
             "- {length: 210, diameter: 18, tolerance: h9, ra: 1.6}",
             "- {length: 210, diameter: 18, tolerance: h9, ra: 1.6, name: body}",
         );
-        Family::from_text("job.yaml", format!("{text}\nvary: {vary}\n"), Path::new("."), None)
+        Family::from_text("job.yaml", format!("{text}\nvary: {vary}\n"), Path::new("."), Beside::default())
     }
 
     #[test]
@@ -187,7 +193,8 @@ mod tests {
 
     #[test]
     fn a_job_without_ranges_is_one_part() {
-        let family = Family::from_text("job.yaml", super::super::TEMPLATE.to_owned(), Path::new("."), None);
+        let family =
+            Family::from_text("job.yaml", super::super::TEMPLATE.to_owned(), Path::new("."), Beside::default());
         let family = family.expect("a job");
         assert_eq!((family.count(), family.ranges().len()), (1, 0));
         let alone = super::super::read_job_text("job.yaml", super::super::TEMPLATE, Path::new("."));

@@ -1,21 +1,24 @@
 //! The whole job: reads its parts in order, then checks what must hold between them.
 
-use std::path::Path;
 use std::sync::Arc;
 
 use serde_saphyr::Location;
 use sha2::{Digest, Sha256};
 
+use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
-use super::{Named, centre, cutting, file, limits, machine, order, section, shaft, vary, wishes};
+use super::shop::ShopFrom;
+use super::{centre, cutting, limits, order, shaft, stock, vary, wishes};
 use crate::diag::{Diag, Source};
-use crate::fields;
-use crate::job::{Hold, Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, StockKind, Tolerance};
+use crate::job::plan::{Giver, Origin};
+use crate::job::shop::{Bar, Given, Shop};
+use crate::job::{Hold, Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 14] = [
+pub(super) const KEYS: [&str; 15] = [
+    "shop",
     "shaft",
     "stock",
     "machine",
@@ -37,38 +40,14 @@ const HOLDS: [(&str, Hold); 2] = [(Hold::Collet.key(), Hold::Collet), (Hold::Cen
 const OBJECTIVES: [(&str, Objective); 3] =
     [("time", Objective::Time), ("fewest_hand_overs", Objective::FewestHandOvers), ("margin", Objective::Margin)];
 
-pub(super) const STOCK_KINDS: [(&str, StockKind); 4] = [
-    (StockKind::Drawn.key(), StockKind::Drawn),
-    (StockKind::Turned.key(), StockKind::Turned),
-    (StockKind::Ground.key(), StockKind::Ground),
-    (StockKind::BarFeeder.key(), StockKind::BarFeeder),
-];
-
-/// Where the machine of a job comes from.
-#[derive(Debug, Clone, Copy)]
-pub(super) enum MachineFrom<'a> {
-    /// From the job. A relative path in it is relative to this folder.
-    Folder(&'a Path),
-    /// From this file, whatever the job says.
-    File(&'a Path),
-    /// From the job. If the job names a file, this is the text of that file. No file is opened.
-    Text(Option<&'a Named>),
-}
-
-impl<'a> MachineFrom<'a> {
-    /// From the file `other` if it is given, otherwise from the job, with paths relative to `folder`.
-    pub(super) fn files(folder: &'a Path, other: Option<&'a Path>) -> Self {
-        other.map_or(MachineFrom::Folder(folder), MachineFrom::File)
-    }
-}
-
 /// Reads a job.
 ///
 /// # Errors
 /// All errors: first those of the job, in file order, then those of the machine file.
-pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>) -> Result<Job, Vec<Diag>> {
+pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>, shop: ShopFrom<'_>) -> Result<Job, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
-    read_tree(source, &tree, machine, &[])
+    let shop = shop.of(&tree)?;
+    read_tree(source, &tree, machine, shop, &[])
 }
 
 /// Reads a job from its tree. `varied` are the values of a part of a family. The tree contains them already.
@@ -76,12 +55,13 @@ pub(super) fn read_tree(
     source: &Arc<Source>,
     tree: &serde_saphyr::Spanned<Node>,
     machine: MachineFrom<'_>,
+    shop: Option<Arc<Shop>>,
     varied: &[(&Range, f64)],
 ) -> Result<Job, Vec<Diag>> {
     if let Some(diag) = machine_for_job(source, tree) {
         return Err(vec![diag]);
     }
-    let mut r = Reader::new(Arc::clone(source));
+    let mut r = Reader::new(Arc::clone(source)).in_shop(shop);
     let mut from_machine = Vec::new();
     let job = r.map(tree, &KEYS).and_then(|map| parts(&mut r, source, &map, machine, varied, &mut from_machine));
     let mut diags = r.finish(tree);
@@ -114,17 +94,22 @@ fn parts(
     from_machine: &mut Vec<Diag>,
 ) -> Option<Job> {
     let mut notes = Vec::new();
-    // The kind of the bar may give the straightness of the shaft, so the bar is opened first; what is missing is told in order.
+    r.text_maybe(map, "shop")?;
     let shaft = r.required(map, "shaft", "name, material and sections");
-    let bar = r
-        .required(map, "stock", "the bar, such as `{diameter: 25}`")
-        .and_then(|node| r.map(node, &["diameter", "tolerance", "bar_length", "kind"]));
-    let kind = bar.as_ref().and_then(|bar| kind_of_stock(r, bar));
-    let shaft = shaft.and_then(|node| shaft::read(r, node, kind.flatten(), &mut notes));
-    let stock = bar.and_then(|bar| stock(r, &bar, kind?, shaft.as_ref()));
-    let machine = machine_of(r, source, map, machine, from_machine);
-    let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
+    let shaft = shaft.and_then(|node| shaft::read(r, node, &mut notes));
+    let bar = stock::map(r, map);
+    let machine = machine_from::of(r, source, map, machine, from_machine);
     let holding = r.choice(map, "holding", &HOLDINGS, Some(Holding::Bush));
+    let of_machine = machine.as_ref().map(|found| &found.machine);
+    let stock = bar.and_then(|bar| stock::read(r, &bar, shaft.as_ref().map(|(shaft, _)| shaft), of_machine, holding));
+    // The kind of the bar may give the straightness of the shaft.
+    let shaft = shaft.map(|(mut shaft, bow)| {
+        let kind = stock.as_ref().and_then(|(stock, _)| stock.kind);
+        shaft.bow_mm_per_m = bow.unwrap_or_else(|| shaft::bow_by_bar(r, &shaft.material, kind, &mut notes));
+        shaft
+    });
+    let (stock, bar) = stock.unzip();
+    let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
     let hold = r.choice(map, "hold", &HOLDS, Some(Hold::Collet));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
     let wishes = wishes::read(r, map, shaft.as_ref());
@@ -134,12 +119,13 @@ fn parts(
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let planning = limits::planning(r, map);
     let scatter = limits::scatter(r, map);
-    let rates = limits::rates(r, map);
+    let per_hour = machine.as_ref().and_then(|found| found.per_hour.clone());
+    let rates = limits::rates(r, map, per_hour, price(r, bar.flatten().as_ref(), shaft.as_ref()));
     let order = order::read(r, map);
     let vary = vary::read(r, map, shaft.as_ref());
-    let machine = machine.and_then(|(machine, text)| {
-        holds(r, map, &machine, holding?)?;
-        Some((machine, text))
+    let machine = machine.and_then(|found| {
+        holds(r, map, &found.machine, holding?)?;
+        Some((found.machine, found.text))
     });
     let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
     let (hold, wishes) = (hold?, wishes?);
@@ -150,6 +136,9 @@ fn parts(
     notes.extend(stays_as_drawn(&shaft, &stock));
     let vary = vary?;
     notes.extend(vary::note(&vary, varied));
+    let origins = r.take_origins();
+    notes.extend(of_shop(r, &origins));
+    let input_digest = digest(&source.text, machine_text.as_deref(), &origins, varied);
     Some(Job {
         shaft,
         stock,
@@ -166,122 +155,25 @@ fn parts(
         scatter: scatter?,
         vary,
         notes,
-        input_digest: digest(&source.text, machine_text.as_deref(), varied),
+        origins,
+        input_digest,
     })
 }
 
-/// How the bar was made: `Some(None)` if it is left out.
-fn kind_of_stock(r: &mut Reader, map: &Map) -> Option<Option<StockKind>> {
-    match map.tried("kind") {
-        false => Some(None),
-        true => r.choice(map, "kind", &STOCK_KINDS, None).map(Some),
+/// The price per kg that the shop gives for the bar, else for the material.
+fn price(r: &Reader, bar: Option<&Bar>, shaft: Option<&Shaft>) -> Option<Given<f64>> {
+    if let Some((bar, value)) = bar.and_then(|bar| Some((bar, bar.price_per_kg?))) {
+        return Some(Given { value, line: bar.line });
     }
+    let grade = r.shop()?.grades.iter().find(|grade| shaft.is_some_and(|s| s.material.name == grade.material.name))?;
+    Some(Given { value: grade.price_per_kg?, line: grade.line })
 }
 
-fn stock(r: &mut Reader, map: &Map, kind: Option<StockKind>, shaft: Option<&Shaft>) -> Option<Stock> {
-    let diameter = r.number(map, &fields::STOCK_DIAMETER);
-    let bar_length = r.number_or(map, &fields::BAR_LENGTH, None);
-    let tolerance = r.optional(map, "tolerance").and_then(|node| match (node, diameter) {
-        (None, _) => Some(None),
-        (Some(node), Some(diameter)) => section::tolerance_in(r, node, diameter).map(Some),
-        (Some(_), None) => None,
-    });
-    let diameter_mm = diameter?;
-    let thickest = shaft.and_then(|shaft| {
-        shaft
-            .sections
-            .iter()
-            .enumerate()
-            .max_by(|a, b| a.1.largest_mm().total_cmp(&b.1.largest_mm()).then(b.0.cmp(&a.0)))
-    });
-    if let Some((index, section)) = thickest
-        && section.largest_mm() > diameter_mm
-    {
-        // A circle across corners has endless decimals. The message gives it to a millionth of a mm, rounded up so that
-        // a bar of this size is enough.
-        let enough = (section.largest_mm() * 1e6).ceil() / 1e6;
-        let (bar, needed) = (diameter_mm.to_string(), enough.to_string());
-        let diag = Diag::new(say!("stock-too-thin", bar = bar, section = section.label(index), needed = needed))
-            .help(say!("stock-too-thin-help", needed = needed));
-        r.complain(&map.place("diameter"), diag);
-        return None;
-    }
-    Some(Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length?, kind })
-}
-
-/// The machine, and the text of its file if it has one.
-pub(super) fn machine_of(
-    r: &mut Reader,
-    source: &Arc<Source>,
-    map: &Map,
-    from: MachineFrom<'_>,
-    from_machine: &mut Vec<Diag>,
-) -> Option<(Machine, Option<String>)> {
-    if let MachineFrom::File(path) = from {
-        return match machine_file(path, from_machine) {
-            Ok(machine) => machine,
-            Err(diag) => {
-                from_machine.push(diag);
-                None
-            }
-        };
-    }
-    let node = r.required(map, "machine", "the path of a machine file, or the machine itself")?;
-    if let Node::Map(_) = node.value {
-        return machine::read(r, node, "machine").map(|machine| (machine, None));
-    }
-    let written = r.text_in(node, "machine")?;
-    let base_dir = match from {
-        MachineFrom::Text(Some(machine)) => {
-            return match file::source_of(&machine.name, &machine.text) {
-                Ok(source) => machine_text(source, from_machine),
-                Err(diag) => {
-                    from_machine.push(diag);
-                    None
-                }
-            };
-        }
-        MachineFrom::Text(None) => {
-            let diag = Diag::new(say!("machine-in-file", file = written)).help(say!("machine-in-file-help"));
-            r.complain(&node.referenced, diag);
-            return None;
-        }
-        MachineFrom::Folder(folder) => folder,
-        MachineFrom::File(_) => Path::new(""),
-    };
-    match machine_file(&base_dir.join(&written), from_machine) {
-        Ok(machine) => machine,
-        Err(diag) => {
-            let from = say!("machine-path-from", file = source.path.display().to_string());
-            let help = diag.help.as_ref().map_or_else(|| from.clone(), |help| format!("{help}. {from}"));
-            r.complain(&node.referenced, diag.help(help));
-            None
-        }
-    }
-}
-
-/// Reads a machine file. Errors in its content go to `from_machine`.
-fn machine_file(path: &Path, from_machine: &mut Vec<Diag>) -> Result<Option<(Machine, Option<String>)>, Diag> {
-    Ok(machine_text(file::source_at(path)?, from_machine))
-}
-
-/// Reads the machine from a text, and returns the text with it.
-fn machine_text(source: Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<(Machine, Option<String>)> {
-    let tree = match parse(&source) {
-        Ok(tree) => tree,
-        Err(diag) => {
-            from_machine.push(diag);
-            return None;
-        }
-    };
-    let stem = source.path.file_stem();
-    let default_name = stem.map_or_else(|| "machine".to_owned(), |stem| stem.to_string_lossy().into_owned());
-    let mut r = Reader::new(Arc::clone(&source));
-    let machine = machine::read(&mut r, &tree, &default_name);
-    let diags = r.finish(&tree);
-    let clean = diags.is_empty();
-    from_machine.extend(diags);
-    machine.filter(|_| clean).map(|machine| (machine, Some(source.text.clone())))
+/// The note that says what the shop's file gives.
+fn of_shop(r: &Reader, origins: &[Origin]) -> Option<String> {
+    let keys: Vec<&str> = origins.iter().filter(|o| o.from == Giver::Shop).map(|o| o.key.as_str()).collect();
+    let file = r.shop().filter(|_| !keys.is_empty())?.file_name();
+    Some(say!("note-shop", file = file, keys = keys.join(", ")))
 }
 
 /// Checks that the machine can hold the bar in the way that the job asks for.
@@ -342,14 +234,17 @@ fn bar_is_long_enough(r: &mut Reader, map: &Map, shaft: &Shaft, stock: &Stock, m
     None
 }
 
-/// `sha256:` and the hex digest of the job text, the length of the machine text, the machine text and the varied
-/// values.
-fn digest(job: &str, machine: Option<&str>, varied: &[(&Range, f64)]) -> String {
+/// `sha256:` and the hex digest of the job text, the length of the machine text, the machine text, the values from the shop's file and
+/// the varied values.
+fn digest(job: &str, machine: Option<&str>, origins: &[Origin], varied: &[(&Range, f64)]) -> String {
     let mut hash = Sha256::new();
     hash.update(job.as_bytes());
     if let Some(machine) = machine {
         hash.update((machine.len() as u64).to_le_bytes());
         hash.update(machine.as_bytes());
+    }
+    for Origin { key, value, .. } in origins.iter().filter(|origin| origin.from == Giver::Shop) {
+        hash.update(format!("{key} {value}\n").as_bytes());
     }
     for (range, value_mm) in varied {
         hash.update(format!("{} {value_mm}\n", range.varied.key()).as_bytes());

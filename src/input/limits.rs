@@ -2,7 +2,8 @@
 //! costs. All may be left out.
 
 use super::reader::{Map, Reader};
-use crate::fields;
+use crate::fields::{self, Field};
+use crate::job::shop::Given;
 use crate::job::{Limits, Planning, Rates, Scatter};
 
 const KEYS: [&str; 15] = [
@@ -103,18 +104,35 @@ pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
     })
 }
 
-/// Reads the rates: `Some(None)` if the job has none.
-pub(super) fn rates(r: &mut Reader, job: &Map) -> Option<Option<Rates>> {
-    let Some(node) = r.optional(job, "rates")? else {
-        return Some(None);
+/// Reads the rates: `Some(None)` if there are none. `per_hour` and `per_kg`: what the shop gives for the machine and for the bar.
+pub(super) fn rates(
+    r: &mut Reader,
+    job: &Map,
+    per_hour: Option<Given<f64>>,
+    per_kg: Option<Given<f64>>,
+) -> Option<Option<Rates>> {
+    let node = r.optional(job, "rates")?;
+    let map = match node {
+        Some(node) => r.map(node, &["machine_per_hour", "material_per_kg", "currency"])?,
+        None => Map::empty(job.at),
     };
-    let map = r.map(node, &["machine_per_hour", "material_per_kg", "currency"])?;
-    let machine = r.number(&map, &fields::MACHINE_PER_HOUR);
-    let material = r.number(&map, &fields::MATERIAL_PER_KG);
-    let currency = r.text_maybe(&map, "currency");
-    Some(Some(Rates {
-        machine_per_hour: machine?,
-        material_per_kg: material?,
-        currency: currency?.unwrap_or_else(|| "EUR".to_owned()),
+    let mut rate = |field: &Field, own: Option<Given<f64>>| match own {
+        Some(Given { value, line }) if !map.tried(field.key()) => {
+            r.from_shop(field.path, value.to_string(), line);
+            Some(Some(value))
+        }
+        _ if node.is_some() && r.shop().is_none_or(|shop| shop.number(field.path).is_none()) => {
+            r.number(&map, field).map(Some)
+        }
+        _ => r.number_maybe(&map, field),
+    };
+    let machine = rate(&fields::MACHINE_PER_HOUR, per_hour);
+    let material = rate(&fields::MATERIAL_PER_KG, per_kg);
+    let currency =
+        r.text_maybe(&map, "currency")?.or_else(|| r.shop()?.word("currency").map(|given| given.value.clone()));
+    Some(machine?.zip(material?).map(|(machine_per_hour, material_per_kg)| Rates {
+        machine_per_hour,
+        material_per_kg,
+        currency: currency.unwrap_or_else(|| "EUR".to_owned()),
     }))
 }

@@ -236,6 +236,9 @@ fn centre(r: &mut Reader, node: &Spanned<Node>) -> Option<Centre> {
 }
 
 fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
+    if r.collets_elsewhere && !map.tried("collets") {
+        return Some(Vec::new());
+    }
     let node = r.required(map, "collets", "a list of collets")?;
     let items = r.list(node, "collets", COLLETS_MAX)?;
     if items.is_empty() {
@@ -245,7 +248,7 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
     }
     let mut collets: Vec<Collet> = Vec::with_capacity(items.len());
     for item in items {
-        let Some((map, collet)) = collet(r, item) else {
+        let Some((map, collet)) = collet(r, item, &[]) else {
             continue;
         };
         if collets.iter().any(|other| other.name == collet.name) {
@@ -258,8 +261,10 @@ fn collets(r: &mut Reader, map: &Map) -> Option<Vec<Collet>> {
     (collets.len() == items.len()).then_some(collets)
 }
 
-fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>) -> Option<(Map<'a>, Collet)> {
-    let map = r.map(node, &["name", "range", "hold", "passes", "clamp_force", "run_out"])?;
+/// Reads a collet, in a map that may have `more` keys.
+pub(super) fn collet<'a>(r: &mut Reader, node: &'a Spanned<Node>, more: &[&'static str]) -> Option<(Map<'a>, Collet)> {
+    let keys = ["name", "range", "hold", "passes", "clamp_force", "run_out"];
+    let map = r.map(node, &[&keys, more].concat())?;
     let name = r.text(&map, "name", "the name of the collet");
     let range = r.required(&map, "range", "`[smallest, largest]` diameter that it clamps");
     let range = range.and_then(|node| r.pair(node, &fields::COLLET_RANGE, "[17.6, 18.1]"));

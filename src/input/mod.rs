@@ -15,6 +15,7 @@ mod job;
 mod lengths;
 mod limits;
 mod machine;
+mod machine_from;
 mod material;
 mod node;
 mod order;
@@ -23,6 +24,9 @@ mod readings;
 mod render;
 mod section;
 mod shaft;
+pub mod shop;
+mod slips;
+mod stock;
 mod tools;
 pub mod tree;
 mod vary;
@@ -30,12 +34,16 @@ mod wishes;
 
 use std::path::{Path, PathBuf};
 
+use std::sync::Arc;
+
 use crate::diag::Diag;
 use crate::job::readings::Readings;
+use crate::job::shop::Shop;
 use crate::job::{Collet, Job};
 
 pub use family::Family;
-use job::MachineFrom;
+use machine_from::MachineFrom;
+use shop::ShopFrom;
 
 pub use render::render;
 
@@ -47,25 +55,35 @@ pub fn is_job_key(key: &str) -> bool {
     job::KEYS.contains(&key)
 }
 
-/// Reads a job file. A machine path in it is relative to the folder of the job file.
+/// Files that the call names beside the job.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Beside<'a> {
+    /// The machine file, or the name of a machine of the shop, to be used instead of the machine of the job.
+    pub machine: Option<&'a Path>,
+    /// The shop's file. None: the one that the job names, else the nearest upwards from the job.
+    pub shop: Option<&'a Path>,
+}
+
+/// Reads a job file. A path in it is relative to the folder of the job file.
 ///
 /// # Errors
-/// All errors in the job file, in file order, then all errors in the machine file.
+/// All errors in the shop's file; else all errors in the job file, in file order, then all errors in the machine file.
 pub fn read_job(path: &Path) -> Result<Job, Vec<Diag>> {
-    read_job_with(path, None)
+    read_job_with(path, Beside::default())
 }
 
-/// Reads a job file. If `machine` is given, that machine file is used instead of the job's machine.
+/// Reads a job file with the files that the call names.
 ///
 /// # Errors
-/// All errors in the job file, in file order, then all errors in the machine file.
-pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Diag>> {
+/// As [`read_job`].
+pub fn read_job_with(path: &Path, beside: Beside<'_>) -> Result<Job, Vec<Diag>> {
     let source = file::source_at(path).map_err(|diag| vec![diag])?;
-    let from = MachineFrom::files(path.parent().unwrap_or(Path::new("")), machine);
-    job::read(&source, from)
+    let folder = path.parent().unwrap_or(Path::new(""));
+    job::read(&source, MachineFrom::files(folder, beside.machine), ShopFrom::Files(folder, beside.shop))
 }
 
-/// Reads a job from its text. Messages show `name` as its file name. A machine path in it is relative to `base_dir`.
+/// Reads a job from its text. Messages show `name` as its file name. A path in it is relative to `base_dir`. A shop's file counts only if
+/// the job names it.
 ///
 /// ```
 /// let job = spanhold::input::read_job_text("job.yaml", spanhold::input::TEMPLATE, ".".as_ref()).unwrap();
@@ -76,7 +94,7 @@ pub fn read_job_with(path: &Path, machine: Option<&Path>) -> Result<Job, Vec<Dia
 /// All errors in the job, in file order, then all errors in the machine file.
 pub fn read_job_text(name: &str, text: &str, base_dir: &Path) -> Result<Job, Vec<Diag>> {
     let source = file::source_of(name, text).map_err(|diag| vec![diag])?;
-    job::read(&source, MachineFrom::Folder(base_dir))
+    job::read(&source, MachineFrom::Folder(base_dir), ShopFrom::Named(base_dir))
 }
 
 /// A text and its name.
@@ -92,9 +110,9 @@ pub struct Named {
 ///
 /// # Errors
 /// All errors in the job, in file order, then all errors in the machine.
-pub fn read_texts(job: &Named, machine: Option<&Named>) -> Result<Job, Vec<Diag>> {
+pub fn read_texts(job: &Named, machine: Option<&Named>, shop: Option<Arc<Shop>>) -> Result<Job, Vec<Diag>> {
     let source = file::source_of(&job.name, &job.text).map_err(|diag| vec![diag])?;
-    job::read(&source, MachineFrom::Text(machine))
+    job::read(&source, MachineFrom::Text(machine), ShopFrom::Ready(shop))
 }
 
 /// The texts of a job file and of the machine file that it names. Their contents are not checked here. A machine file
@@ -112,11 +130,32 @@ pub fn texts_of(path: &Path) -> Result<(Named, Option<Named>), Diag> {
     Ok((Named { name, text }, machine))
 }
 
-/// The paths of a job file and of the machine file that it names: the files that planning the job reads. If the job
-/// file cannot be read, the machine file is not known and only the first path is returned.
-pub fn files_of(path: &Path) -> Vec<PathBuf> {
+/// The shop of a job file. None: there is none. `given`: the shop's file that the call names.
+///
+/// # Errors
+/// The shop's file cannot be read. A job that cannot be read has no shop.
+pub fn shop_of(job: &Path, given: Option<&Path>) -> Result<Option<Arc<Shop>>, Vec<Diag>> {
+    let tree = file::source_at(job).ok().and_then(|source| node::parse(&source).ok());
+    let from = ShopFrom::Files(job.parent().unwrap_or(Path::new("")), given);
+    tree.map_or(Ok(None), |tree| from.of(&tree))
+}
+
+/// The shop of a folder: the given file, else the nearest one upwards.
+///
+/// # Errors
+/// The shop's file cannot be read.
+pub fn shop_near(folder: &Path, given: Option<&Path>) -> Result<Option<Shop>, Vec<Diag>> {
+    let file = given.map(Path::to_owned).or_else(|| shop::found(folder));
+    file.map(|file| shop::read_shop(&file)).transpose()
+}
+
+/// The paths of the files that planning a job reads: the job file, its machine file, the shop's files. What cannot be read is left out.
+pub fn files_of(path: &Path, beside: Beside<'_>) -> Vec<PathBuf> {
     let machine = file::read_text(path).ok().and_then(|text| machine_named(path, &text));
-    std::iter::once(path.to_owned()).chain(machine.map(|(machine, _)| machine)).collect()
+    let shop = shop_of(path, beside.shop).ok().flatten();
+    let of_shop = shop.iter().flat_map(|shop| shop.files());
+    let named = machine.map(|(machine, _)| machine).into_iter().chain(beside.machine.map(Path::to_owned));
+    std::iter::once(path.to_owned()).chain(named).chain(of_shop).collect()
 }
 
 /// The path of the machine file that a job names, and the path as it is written in the job.

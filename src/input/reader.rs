@@ -9,8 +9,11 @@ use std::sync::Arc;
 use serde_saphyr::{Location, Spanned};
 
 use super::node::{Node, key_at, place_of, raw};
+use super::slips::{not_a_number, shown, unknown_key};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
+use crate::job::plan::{Giver, Origin};
+use crate::job::shop::{Given, Shop};
 use crate::lang;
 use crate::say;
 
@@ -18,14 +21,21 @@ use crate::say;
 const DIAGS_MAX: usize = 100;
 /// Longest text value, characters. A longer one would not fit into the tables that show it.
 const TEXT_MAX: usize = 120;
-/// Longest quotation of the file in a message, characters.
-const SHOWN_MAX: usize = 60;
+/// Beginnings of the keys of a job whose defaults are told.
+const ORIGIN_OF: [&str; 7] = ["stock.", "shaft.straightness", "cutting.", "limits.", "planning.", "scatter.", "order."];
 
 /// Reads one text and keeps the errors in it.
 pub(super) struct Reader {
     source: Arc<Source>,
     diags: Vec<(Location, Diag)>,
+    /// Errors in other files that this one names.
+    elsewhere: Vec<Diag>,
     dropped: usize,
+    shop: Option<Arc<Shop>>,
+    /// Values that the text does not give.
+    origins: Vec<Origin>,
+    /// Whether a machine may leave out its collets, because the shop has some.
+    pub(super) collets_elsewhere: bool,
 }
 
 /// A map whose keys have been checked.
@@ -81,7 +91,56 @@ impl<'a> Map<'a> {
 
 impl Reader {
     pub(super) fn new(source: Arc<Source>) -> Self {
-        Reader { source, diags: Vec::new(), dropped: 0 }
+        Reader {
+            source,
+            diags: Vec::new(),
+            elsewhere: Vec::new(),
+            dropped: 0,
+            shop: None,
+            origins: Vec::new(),
+            collets_elsewhere: false,
+        }
+    }
+
+    /// The same reader; what the text leaves out comes from the shop's file.
+    pub(super) fn in_shop(mut self, shop: Option<Arc<Shop>>) -> Self {
+        self.collets_elsewhere = shop.as_ref().is_some_and(|shop| !shop.collets.is_empty());
+        self.shop = shop;
+        self
+    }
+
+    /// The shop.
+    pub(super) fn shop(&self) -> Option<&Arc<Shop>> {
+        self.shop.as_ref()
+    }
+
+    /// Notes that a value comes from the shop's file.
+    pub(super) fn from_shop(&mut self, key: &str, value: String, line: usize) {
+        self.origins.push(Origin { key: key.to_owned(), value, from: Giver::Shop, line: Some(line) });
+    }
+
+    /// Notes that a value is the program's own.
+    pub(super) fn by_default(&mut self, field: &Field, value: f64) {
+        if let Some(value) = ORIGIN_OF.iter().any(|of| field.path.starts_with(of)).then(|| with_unit(field, value)) {
+            self.origins.push(Origin { key: field.path.to_owned(), value, from: Giver::Default, line: None });
+        }
+    }
+
+    /// The values that the text does not give, in the order in which they were asked for.
+    pub(super) fn take_origins(&mut self) -> Vec<Origin> {
+        std::mem::take(&mut self.origins)
+    }
+
+    /// Keeps an error in another file.
+    pub(super) fn complain_elsewhere(&mut self, diag: Diag) {
+        self.elsewhere.push(diag);
+    }
+
+    /// The number that the shop's file gives for a field.
+    fn number_of_shop(&mut self, field: &Field) -> Option<f64> {
+        let Given { value, line } = self.shop.as_ref()?.number(field.path)?.clone();
+        self.from_shop(field.path, with_unit(field, value), line);
+        Some(value)
     }
 
     /// Keeps an error and its place.
@@ -98,6 +157,7 @@ impl Reader {
         self.diags.sort_by_key(|(_, diag)| diag.place.as_ref().map_or(0, |place| place.start));
         let keyed = |(at, diag)| Diag { key: key_at(tree, &at, None).map(shown), ..diag };
         let mut diags: Vec<Diag> = self.diags.into_iter().map(keyed).collect();
+        diags.append(&mut self.elsewhere);
         if self.dropped > 0 {
             let diag = Diag::new(say!("errors-more", count = self.dropped)).help(lang::text("errors-more-help"));
             diags.push(diag);
@@ -204,7 +264,11 @@ impl Reader {
     pub(super) fn number_or(&mut self, map: &Map, field: &Field, default: Option<f64>) -> Option<f64> {
         match self.optional(map, field.key())? {
             Some(node) => self.number_in(node, field),
-            None => default.or(field.default),
+            None => self.number_of_shop(field).or_else(|| {
+                let value = default.or(field.default)?;
+                self.by_default(field, value);
+                Some(value)
+            }),
         }
     }
 
@@ -227,7 +291,7 @@ impl Reader {
     pub(super) fn number_maybe(&mut self, map: &Map, field: &Field) -> Option<Option<f64>> {
         match self.optional(map, field.key())? {
             Some(node) => self.number_in(node, field).map(Some),
-            None => Some(None),
+            None => Some(self.number_of_shop(field)),
         }
     }
 
@@ -250,6 +314,11 @@ impl Reader {
                 None
             }
         }
+    }
+
+    /// Line of a node, from 1.
+    pub(super) fn line(&self, node: &Spanned<Node>) -> usize {
+        place_of(&self.source, &node.referenced).line
     }
 
     /// A value as it is written in the file, with its quotes.
@@ -350,7 +419,12 @@ impl Reader {
         default: Option<T>,
     ) -> Option<T> {
         let Some(node) = self.optional(map, key)? else {
-            return default;
+            let Some(Given { value, line }) = self.shop.as_ref().and_then(|shop| shop.word(key)).cloned() else {
+                return default;
+            };
+            let known = words.iter().find(|(word, _)| *word == value);
+            known.iter().for_each(|_| self.from_shop(key, value.clone(), line));
+            return known.map(|(_, meant)| *meant).or(default);
         };
         let text = self.text_in(node, key)?;
         if let Some((_, value)) = words.iter().find(|(word, _)| *word == text) {
@@ -385,63 +459,7 @@ impl Reader {
     }
 }
 
-fn unknown_key(key: &str, meant: Option<&str>, known: &[&str]) -> Diag {
-    if key == "<<" {
-        return Diag::new(lang::text("yaml-merge-keys")).help(lang::text("yaml-merge-keys-help"));
-    }
-    let help = match meant {
-        _ if key == "station_pitch" => lang::text("key-is-of-planning").to_owned(),
-        Some(near) => say!("did-you-mean", near = near),
-        None => say!("key-unknown-help", keys = known.join(", ")),
-    };
-    Diag::new(say!("key-unknown", key = shown(key))).help(help)
-}
-
-fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
-    let text = text.trim();
-    if let Ok(value) = text.parse::<f64>()
-        && value.is_finite()
-        && written.starts_with(['"', '\''])
-    {
-        return Diag::new(say!("number-in-quotes", value = text)).help(say!("number-in-quotes-help", value = text));
-    }
-    let diag = Diag::new(say!("number-unreadable", text = shown(text))).help(field.advice());
-    let bare = text.trim_start_matches(['+', '-', '.']).to_lowercase();
-    if ["nan", "inf", "infinity"].contains(&bare.as_str()) {
-        return diag;
-    }
-    let with_point = text.replace(',', ".");
-    if with_point != text && with_point.parse::<f64>().is_ok() {
-        return Diag::new(say!("number-decimal-comma", text = text)).help(say!("number-write", value = with_point));
-    }
-    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c));
-    let parts = digits.and_then(|end| with_point.split_at_checked(end)).unwrap_or((&with_point, ""));
-    let (number, unit) = (parts.0.trim(), parts.1.trim());
-    if let Ok(inches) = number.parse::<f64>()
-        && field.unit == "mm"
-        && ["in", "in.", "inch", "inches", "\"", "″"].contains(&unit)
-    {
-        let mm = (inches * 25.4 * 1e6).round() / 1e6;
-        return Diag::new(say!("number-in-inches", text = shown(text)))
-            .help(say!("number-in-inches-help", value = mm.to_string()));
-    }
-    if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
-        let help = match field.unit {
-            "" => say!("number-without-unit"),
-            wanted if wanted == unit => say!("number-write", value = number),
-            wanted => say!("number-in-unit", unit = wanted),
-        };
-        return Diag::new(say!("number-has-unit", text = shown(text))).help(help);
-    }
-    diag
-}
-
-/// A quotation of the file for a message: short, and on one line.
-pub(super) fn shown(text: &str) -> String {
-    let taken: String = text.chars().take(SHOWN_MAX).collect();
-    let mut out = crate::shown::line(&taken).into_owned();
-    if text.chars().count() > SHOWN_MAX {
-        out.push('…');
-    }
-    out
+/// A value with its unit.
+fn with_unit(field: &Field, value: f64) -> String {
+    if field.unit.is_empty() { value.to_string() } else { format!("{value} {}", field.unit) }
 }

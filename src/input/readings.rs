@@ -5,7 +5,8 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::job::{HOLDINGS, MachineFrom, machine_of};
+use super::job::HOLDINGS;
+use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::{machine_names, material};
@@ -47,8 +48,8 @@ fn parts(
     other_machine: Option<&Path>,
     from_machine: &mut Vec<Diag>,
 ) -> Option<Readings> {
-    let machine = machine_of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
-        .map(|(machine, _)| machine);
+    let machine = machine_from::of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
+        .map(|found| found.machine);
     let material =
         r.required(map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let diameter = r.number(map, &fields::DIAMETER);
@@ -107,7 +108,7 @@ fn supports(r: &mut Reader, map: &Map, machine: &Machine) -> Option<Vec<Support>
     for item in items {
         let text = r.text_in(item, "fit")?;
         let Some((_, support)) = SUPPORTS.iter().find(|(word, _)| *word == text) else {
-            let diag = Diag::new(say!("choice-unknown", word = super::reader::shown(&text), key = "fit"))
+            let diag = Diag::new(say!("choice-unknown", word = super::slips::shown(&text), key = "fit"))
                 .help(say!("choice-help", words = "bush, headstock, counter_spindle"));
             r.complain(&item.referenced, diag);
             return None;
@@ -241,7 +242,7 @@ fn grip(r: &mut Reader, map: &Map, machine: &Machine, diameter_mm: f64, front_mm
             Some(name) if spindle.collets.iter().any(|c| c.name == *name) => {
                 say!("set-up-collet-size", collet = name, bar = bar)
             }
-            Some(name) => say!("set-up-collet-unknown", collet = super::reader::shown(name)),
+            Some(name) => say!("set-up-collet-unknown", collet = super::slips::shown(name)),
             None if fitting.is_empty() => say!("set-up-no-collet", bar = bar),
             None => say!("set-up-collet-which", bar = bar),
         };

@@ -5,7 +5,8 @@ use std::f64::consts::PI;
 use serde_saphyr::{Location, Spanned};
 
 use super::node::Node;
-use super::reader::{Map, Reader, shown};
+use super::reader::{Map, Reader};
+use super::slips::shown;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::thread::Thread;

@@ -9,19 +9,14 @@ use super::{end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
 use crate::job::materials::{Group, known};
-use crate::job::{BackWork, Feature, Section, Shaft, StockKind};
+use crate::job::{BackWork, Feature, Material, Section, Shaft, StockKind};
 use crate::say;
 
 const KEYS: [&str; 8] =
     ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
 
-/// Reads the shaft; the kind of bar gives the bow where the job does not. Assumptions go to the notes.
-pub(super) fn read(
-    r: &mut Reader,
-    node: &Spanned<Node>,
-    bar: Option<StockKind>,
-    notes: &mut Vec<String>,
-) -> Option<Shaft> {
+/// Reads the shaft, and its bow if the job gives it. Assumptions go to the notes.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<(Shaft, Option<f64>)> {
     let map = r.map(node, &KEYS)?;
     let name = r.text_maybe(&map, "name");
     let drawing = r.text_maybe(&map, "drawing");
@@ -29,20 +24,11 @@ pub(super) fn read(
     let material =
         r.required(&map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let sections = sections(r, &map);
-    let stainless = material.as_ref().is_some_and(|(material, _)| stainless(&material.name));
-    let by_bar = bar.map(|kind| kind.bow_mm_per_m(stainless));
-    let bow = r.number_or(&map, &fields::STRAIGHTNESS, by_bar);
+    let bow = r.number_maybe(&map, &fields::STRAIGHTNESS);
     let material = material.map(|(material, note)| {
         notes.extend(note);
         material
     });
-    if let (None, Some(bow)) = (map.get("straightness"), bow) {
-        let bow = bow.to_string();
-        notes.push(match bar {
-            Some(kind) => say!("note-straightness-of-bar", bow = bow, kind = kind.key()),
-            None => say!("note-straightness", bow = bow),
-        });
-    }
     let mut features: Vec<(Location, Feature)> = Vec::new();
     let mut complete = true;
     if let Some(Some(node)) = r.optional(&map, "features")
@@ -75,9 +61,22 @@ pub(super) fn read(
         sections: sections?,
         features: features.into_iter().map(|(_, feature)| feature).collect(),
         back_work,
-        bow_mm_per_m: bow?,
+        bow_mm_per_m: fields::STRAIGHTNESS.default?,
     };
-    complete.then_some(shaft)
+    let bow = bow?;
+    complete.then_some((shaft, bow))
+}
+
+/// The bow of a shaft from a kind of bar, mm per m, with the note that tells it.
+pub(super) fn bow_by_bar(r: &mut Reader, material: &Material, bar: Option<StockKind>, notes: &mut Vec<String>) -> f64 {
+    let usual = fields::STRAIGHTNESS.default.unwrap_or_default();
+    let bow = bar.map_or(usual, |kind| kind.bow_mm_per_m(stainless(&material.name)));
+    r.by_default(&fields::STRAIGHTNESS, bow);
+    notes.push(match bar {
+        Some(kind) => say!("note-straightness-of-bar", bow = bow.to_string(), kind = kind.key()),
+        None => say!("note-straightness", bow = bow.to_string()),
+    });
+    bow
 }
 
 /// Whether a material of the table is a stainless steel.

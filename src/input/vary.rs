@@ -3,7 +3,8 @@
 use serde_saphyr::Spanned;
 
 use super::node::Node;
-use super::reader::{Map, Reader, shown};
+use super::reader::{Map, Reader};
+use super::slips::shown;
 use crate::diag::Diag;
 use crate::fields::{self, FAMILY_MAX, Field, nearest};
 use crate::job::{Range, Section, SectionKind, Shaft, Varied};

@@ -17,6 +17,7 @@ mod order;
 pub mod plan;
 pub mod readings;
 mod shaft;
+pub mod shop;
 pub mod thread;
 mod tooling;
 mod vary;
@@ -72,7 +73,9 @@ pub struct Job {
     pub vary: Vec<Range>,
     /// What the reader assumed or lowered, in the order of the file. Printed with the plan.
     pub notes: Vec<String>,
-    /// `sha256:` and the hex digest of the job text, the text of its machine file and the varied values.
+    /// Values that the job does not give: those of the shop's file, and the program's own.
+    pub origins: Vec<plan::Origin>,
+    /// `sha256:` and the hex digest of the job text, the text of its machine file, the values from the shop's file and the varied values.
     pub input_digest: String,
 }
 

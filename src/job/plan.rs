@@ -7,6 +7,7 @@
 mod at_stop;
 mod cautions;
 mod centre;
+mod origin;
 mod outline;
 mod part_off;
 mod scatter;
@@ -15,6 +16,7 @@ mod time;
 pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
 pub use centre::OnCentre;
+pub use origin::{Giver, Origin};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
 pub use scatter::{Broken, ScatterReport, ScatterStage};
@@ -111,6 +113,9 @@ pub struct Plan {
     pub input_digest: String,
     /// What the planner assumed or reduced.
     pub notes: Vec<String>,
+    /// Values that the job does not give, and where they come from.
+    #[serde(default)]
+    pub origins: Vec<Origin>,
     /// Cautions for the setter.
     pub cautions: Vec<String>,
     /// Outline of the shaft, for the drawing.

@@ -23,6 +23,9 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
+/// Codes of the languages that there are.
+pub const LANGUAGES: [&str; 1] = ["en"];
+
 /// The files of English.
 const ENGLISH: [&str; 7] = [
     include_str!("en/plan.ftl"),

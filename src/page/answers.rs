@@ -31,9 +31,9 @@ fn told(diags: &[Diag], texts: &Texts, trees: &[Option<Entry>; 2]) -> Vec<Told> 
     diags.iter().map(|diag| Told::of(diag, texts, [trees[0].as_ref(), trees[1].as_ref()])).collect()
 }
 
-fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
+fn read(desk: &Desk, texts: &Texts) -> Result<Job, Vec<Diag>> {
     let machine = texts.machine.as_ref().map(Named::from);
-    read_texts(&Named::from(&texts.job), machine.as_ref())
+    read_texts(&Named::from(&texts.job), machine.as_ref(), desk.start.shop.clone())
 }
 
 /// The job of the texts.
@@ -41,7 +41,7 @@ fn read(texts: &Texts) -> Result<Job, Vec<Diag>> {
 /// # Errors
 /// What is wrong with the texts.
 pub fn job_of(desk: &Desk, texts: &Texts) -> Result<Arc<Job>, Refused> {
-    desk.job(texts, || read(texts)).map_err(|diags| {
+    desk.job(texts, || read(desk, texts)).map_err(|diags| {
         let problem = Problem::new(lang::text("page-input-wrong"), lang::text("page-input-wrong-help"));
         (StatusCode::UNPROCESSABLE_ENTITY, Problem { errors: told(&diags, texts, &trees(texts)), ..problem })
     })
@@ -94,7 +94,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         drawing: None,
         strip: None,
     };
-    let job = match desk.job(texts, || read(texts)) {
+    let job = match desk.job(texts, || read(desk, texts)) {
         Ok(job) => job,
         Err(diags) => return Ok(Planned { errors: told(&diags, texts, &trees), ..answer }),
     };

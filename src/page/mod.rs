@@ -27,18 +27,21 @@ use std::net::{Ipv4Addr, SocketAddr};
 use std::sync::Arc;
 
 use crate::input::Named;
+use crate::job::shop::Shop;
 use work::Desk;
 
 /// Largest request, bytes. A job of a thousand sections takes a tenth of it.
 const BODY_MAX_BYTES: usize = 2 * 1024 * 1024;
 
 /// What the page starts with.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone)]
 pub struct Start {
     /// The job.
     pub job: Named,
     /// The machine file that the job names; none: there is none, or it could not be read.
     pub machine: Option<Named>,
+    /// The shop whose values count where the job gives none.
+    pub shop: Option<Arc<Shop>>,
 }
 
 /// The interface as a document of OpenAPI 3.1, JSON.

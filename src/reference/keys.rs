@@ -8,9 +8,19 @@ use crate::say;
 use crate::schema::{File, is_unit, schema};
 use serde_json::{Map, Value};
 
-/// Keys of a file's root whose maps another topic lists.
-const ELSEWHERE: [(File, &str); 3] =
-    [(File::Job, "machine"), (File::Readings, "machine"), (File::Readings, "material")];
+/// Keys whose maps another topic lists.
+const ELSEWHERE: [(File, &str); 10] = [
+    (File::Job, "machine"),
+    (File::Readings, "machine"),
+    (File::Readings, "material"),
+    (File::Shop, "machines[].machine"),
+    (File::Shop, "cutting"),
+    (File::Shop, "limits"),
+    (File::Shop, "planning"),
+    (File::Shop, "scatter"),
+    (File::Shop, "order"),
+    (File::Shop, "rates"),
+];
 /// More kinds than these are listed once, above the table.
 const KINDS_IN_A_CELL: usize = 4;
 
@@ -43,6 +53,8 @@ fn field_path(file: File, path: &str, key: &str) -> String {
         File::Job | File::Plan => "",
         File::Machine => "machine",
         File::Readings => "readings",
+        File::Shop if path == "collets[]" => "machine.counter_spindle",
+        File::Shop => "shop",
     };
     let path = path.replace("[]", "");
     [root, &path, key].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(".")
@@ -75,8 +87,8 @@ fn collect<'a>(
     groups.push(Group { paths: vec![path.clone()], map, shared });
     let properties = map.get("properties").and_then(Value::as_object);
     for (key, value) in properties.into_iter().flatten() {
-        if !(path.is_empty() && ELSEWHERE.contains(&(file, key.as_str()))) {
-            let below = if path.is_empty() { key.clone() } else { format!("{path}.{key}") };
+        let below = if path.is_empty() { key.clone() } else { format!("{path}.{key}") };
+        if !ELSEWHERE.contains(&(file, below.as_str())) {
             inside(whole, value, below, file, groups);
         }
     }

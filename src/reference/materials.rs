@@ -2,6 +2,7 @@
 
 use super::table::{Table, wrapped};
 use crate::job::materials::{Row, rows};
+use crate::job::shop::Grade;
 use crate::lang;
 use crate::say;
 use serde_json::{Value, json};
@@ -92,8 +93,44 @@ fn numbers(row: &Row) -> [String; 8] {
     ]
 }
 
-/// Some rows as JSON; the keys of numbers are those of a material in a job.
-pub fn json(rows: &[&Row]) -> Value {
+/// Grades of a shop as text.
+pub fn of_shop(grades: &[&Grade], file: &str, width: usize) -> String {
+    let [name, number, e, density, kc, mc, vc, _] = heads();
+    let heads = vec![name, number, e, density, kc, mc, vc, lang::text("help-head-price")];
+    let one = |grade: &&Grade| {
+        let material = &grade.material;
+        vec![
+            material.name.clone(),
+            grade.row.map_or_else(String::new, |row| row.number.to_owned()),
+            material.e_gpa.to_string(),
+            material.density_kg_per_m3.to_string(),
+            material.kc11_n_per_mm2.to_string(),
+            format!("{:.2}", material.mc),
+            material.vc_m_per_min.map_or_else(String::new, |(low, high)| format!("{low}–{high}")),
+            grade.price_per_kg.map_or_else(String::new, |price| price.to_string()),
+        ]
+    };
+    let rows = grades.iter().map(one).collect();
+    Table { title: say!("help-materials-of-shop", file = file), heads, rows }.text(width) + "\n"
+}
+
+/// Some rows and grades of a shop as JSON; the keys of numbers are those of a material in a job.
+pub fn json(rows: &[&Row], own: &[&Grade], file: &str) -> Value {
+    let of_shop = |grade: &&Grade| {
+        let material = &grade.material;
+        json!({
+            "name": material.name,
+            "number": grade.row.map(|row| row.number),
+            "e_gpa": material.e_gpa,
+            "density": material.density_kg_per_m3,
+            "poisson": material.poisson,
+            "kc11": material.kc11_n_per_mm2,
+            "mc": material.mc,
+            "vc": material.vc_m_per_min.map(|(low, high)| [low, high]),
+            "price_per_kg": grade.price_per_kg,
+            "source": file,
+        })
+    };
     let one = |row: &&Row| {
         json!({
             "name": row.name,
@@ -111,7 +148,7 @@ pub fn json(rows: &[&Row]) -> Value {
             "source": row.cutting_source,
         })
     };
-    rows.iter().map(one).collect()
+    own.iter().map(of_shop).chain(rows.iter().map(one)).collect()
 }
 
 #[cfg(test)]

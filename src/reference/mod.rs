@@ -19,6 +19,8 @@ pub enum Topic {
     Job,
     /// Keys of the machine file.
     Machine,
+    /// Keys of the shop's file.
+    Shop,
     /// Keys of the readings file.
     Readings,
     /// The built-in materials.
@@ -30,9 +32,10 @@ pub enum Topic {
 }
 
 /// All topics with their names.
-pub const TOPICS: [(&str, Topic); 6] = [
+pub const TOPICS: [(&str, Topic); 7] = [
     ("job", Topic::Job),
     ("machine", Topic::Machine),
+    ("shop", Topic::Shop),
     ("readings", Topic::Readings),
     ("materials", Topic::Materials),
     ("checks", Topic::Checks),
@@ -72,6 +75,7 @@ impl Topic {
         match self {
             Topic::Job => keys::tables(File::Job),
             Topic::Machine => keys::tables(File::Machine),
+            Topic::Shop => keys::tables(File::Shop),
             Topic::Readings => keys::tables(File::Readings),
             Topic::PlanFile => keys::tables(File::Plan),
             Topic::Materials => materials::tables(),
@@ -84,6 +88,7 @@ impl Topic {
         match self {
             Topic::Job => lang::text("help-job"),
             Topic::Machine => lang::text("help-machine"),
+            Topic::Shop => lang::text("help-shop"),
             Topic::Readings => lang::text("help-readings"),
             Topic::Materials => lang::text("help-materials"),
             Topic::Checks => lang::text("help-checks"),
@@ -96,6 +101,7 @@ impl Topic {
         match self {
             Topic::Job => Some(include_str!("job.yaml")),
             Topic::Machine => Some(include_str!("machine.yaml")),
+            Topic::Shop => Some(include_str!("shop.yaml")),
             Topic::Readings => Some(include_str!("readings.yaml")),
             Topic::Materials | Topic::Checks | Topic::PlanFile => None,
         }

@@ -51,6 +51,7 @@ pub fn plan_full(plan: &Plan) -> Styled {
     out.append(bullets(lang::text("title-tools"), &timeline::tool_names(plan)));
     out.append(pairs(lang::text("title-set-up"), &tables::how(plan)));
     out.append(bullets(lang::text("title-notes"), &words::sentences(&plan.notes)));
+    out.append(bullets(lang::text("title-origins"), &words::origins(plan)));
     out.append(numbered(lang::text("title-cautions"), &cautions::to_print(plan)));
     out
 }

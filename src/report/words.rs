@@ -1,7 +1,7 @@
 //! The words for the keys of a plan, and text of the user made safe to print.
 
 use super::{numbers, table};
-use crate::job::plan::{CheckResult, Plan, SectionOutline, Shortfall};
+use crate::job::plan::{CheckResult, Giver, Plan, SectionOutline, Shortfall};
 use crate::lang::{self, lists};
 use crate::say;
 use crate::shown;
@@ -176,6 +176,23 @@ pub fn change_value(value: &serde_json::Value) -> String {
             map.iter().map(|(k, v)| format!("{} {}", plain(k), change_value(v))).collect::<Vec<_>>().join(", ")
         }
     }
+}
+
+/// The values that the job does not give: those of the shop's file, then those of this program.
+pub fn origins(plan: &Plan) -> Vec<String> {
+    let of = |from: Giver| {
+        let values = plan.origins.iter().filter(move |origin| origin.from == from).map(|origin| {
+            let (key, value) = (origin.key.as_str(), plain(&origin.value));
+            match origin.line {
+                Some(line) => say!("origin-of-shop", key = key, value = value, line = line),
+                None => say!("origin", key = key, value = value),
+            }
+        });
+        Some(values.collect::<Vec<_>>().join(", ")).filter(|values| !values.is_empty())
+    };
+    let shop = of(Giver::Shop).map(|values| say!("origins-of-shop", values = values));
+    let default = of(Giver::Default).map(|values| say!("origins-by-default", values = values));
+    shop.into_iter().chain(default).collect()
 }
 
 #[cfg(test)]

@@ -8,8 +8,8 @@ use serde_json::{Value, json};
 /// The job file.
 pub(super) fn job() -> Value {
     let machine = either(lang::text("schema-machine-file-of-job"), vec![path(), machine()]);
-    let rates = vec![("currency", text("currency of the rates"))];
-    let other = vec![
+    let mut other = vec![
+        ("shop", text(lang::text("schema-shop-of-job"))),
         ("shaft", shaft()),
         (
             "stock",
@@ -20,30 +20,42 @@ pub(super) fn job() -> Value {
                     ("tolerance", tolerance()),
                     ("kind", choice(lang::text("schema-stock-kind"), &["drawn", "turned", "ground", "bar_feeder"])),
                 ],
-                &["diameter"],
+                &[],
             ),
         ),
         ("machine", machine),
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools()), ("finisher", finisher())], &[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("hold", choice(lang::text("schema-hold"), &["collet", "centre"])),
-        ("limits", map("limits", "limits of the checks", vec![], &[])),
-        ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
-        ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
         ("wishes", wishes()),
         ("objective", choice(lang::text("schema-objective"), &["time", "fewest_hand_overs", "margin"])),
-        ("rates", map("rates", "cost rates", rates, &["machine_per_hour", "material_per_kg"])),
+        ("rates", rates(&["machine_per_hour", "material_per_kg"])),
         ("order", map("order", lang::text("schema-order"), vec![], &["pieces"])),
         ("vary", vary()),
     ];
-    map("job", lang::text("schema-job"), other, &["shaft", "stock", "machine"])
+    other.extend(limits_of_job());
+    map("job", lang::text("schema-job"), other, &["shaft"])
 }
 
-fn path() -> Value {
+/// The maps of a job that have numbers only.
+pub(super) fn limits_of_job() -> Vec<(&'static str, Value)> {
+    vec![
+        ("limits", map("limits", "limits of the checks", vec![], &[])),
+        ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
+        ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
+    ]
+}
+
+/// The cost rates.
+pub(super) fn rates(required: &[&str]) -> Value {
+    map("rates", "cost rates", vec![("currency", text("currency of the rates"))], required)
+}
+
+pub(super) fn path() -> Value {
     json!({"type": "string", "description": "path of a file"})
 }
 
-fn tools() -> Value {
+pub(super) fn tools() -> Value {
     choice(lang::text("schema-tools"), &["single", "opposed", "tandem"])
 }
 
@@ -81,7 +93,7 @@ fn material() -> Value {
     either("name or number of the built-in table, or a map", vec![text("such as C45 or 1.4301"), own])
 }
 
-fn tolerance() -> Value {
+pub(super) fn tolerance() -> Value {
     let class = json!({"type": "string", "description": "a class of ISO 286 for shafts, such as h6"});
     either("tolerance of the diameter", vec![class, pair(&fields::TOLERANCE, "deviations, [lower, upper]; mm")])
 }
@@ -204,12 +216,7 @@ pub(super) fn machine() -> Value {
 fn counter_spindle() -> Value {
     let prefix = "machine.counter_spindle";
     let at = |key: &str| format!("{prefix}.{key}");
-    let collet = vec![
-        ("name", text(lang::text("schema-collet-name"))),
-        ("range", pair(&fields::COLLET_RANGE, "diameters it holds, [smallest, largest]; mm")),
-    ];
-    let collet = map(&at("collets"), "one collet", collet, &["name", "range", "hold", "passes", "clamp_force"]);
-    let mut collets = list(lang::text("schema-collets"), collet, COLLETS_MAX);
+    let mut collets = list(lang::text("schema-collets"), collet(vec![]), COLLETS_MAX);
     collets["minItems"] = json!(1);
     let other = vec![
         ("back_work", choice(lang::text("schema-rear-work-place"), &["in_line", "aside"])),
@@ -217,8 +224,19 @@ fn counter_spindle() -> Value {
         ("centre", map(&at("centre"), lang::text("schema-centre"), vec![], &["force", "stiffness"])),
         ("collets", collets),
     ];
-    let required = ["nearest", "farthest", "bore", "bore_depth", "stiffness", "max_rpm", "hand_over_s", "collets"];
+    let required = ["nearest", "farthest", "bore", "bore_depth", "stiffness", "max_rpm", "hand_over_s"];
     map(prefix, "the counter-spindle", other, &required)
+}
+
+/// A collet, with `more` keys.
+pub(super) fn collet(more: Vec<(&'static str, Value)>) -> Value {
+    let mut keys = vec![
+        ("name", text(lang::text("schema-collet-name"))),
+        ("range", pair(&fields::COLLET_RANGE, "diameters it holds, [smallest, largest]; mm")),
+    ];
+    keys.extend(more);
+    let required = ["name", "range", "hold", "passes", "clamp_force"];
+    map("machine.counter_spindle.collets", "one collet", keys, &required)
 }
 
 /// The readings file of `fit`.

@@ -7,6 +7,7 @@
 #[expect(clippy::indexing_slicing, reason = "the keys are put into objects of ours")]
 mod files;
 mod parts;
+mod shop;
 
 use crate::fields::ALL;
 use schemars::generate::SchemaSettings;
@@ -19,6 +20,8 @@ pub enum File {
     Job,
     /// The machine file.
     Machine,
+    /// The shop's file.
+    Shop,
     /// The readings file of `fit`.
     Readings,
     /// The plan file.
@@ -30,6 +33,7 @@ pub fn schema(file: File) -> Value {
     let (title, body) = match file {
         File::Job => ("job", files::job()),
         File::Machine => ("machine", files::machine()),
+        File::Shop => ("shop", shop::shop()),
         File::Readings => ("readings", files::readings()),
         File::Plan => ("plan", plan()),
     };

@@ -19,7 +19,8 @@ fn every_topic_is_told_within_the_columns() {
     }
     assert!(call(["help", "checks"]).out.contains("limits.whirl_ratio"));
     assert!(call(["help", "plan-file"]).out.contains("`stages[].grip`"));
-    let told = ["job", "machine", "readings"].map(|topic| (topic, Topic::named(topic).expect("a topic").text(COLUMNS)));
+    let told = ["job", "machine", "shop", "readings"]
+        .map(|topic| (topic, Topic::named(topic).expect("a topic").text(COLUMNS)));
     for field in fields::ALL {
         let (topic, told) = told.iter().find(|(t, _)| field.path.starts_with(&format!("{t}."))).unwrap_or(&told[0]);
         let row = format!("  {} ", field.key());
@@ -37,7 +38,7 @@ fn example(topic: &str) -> String {
 #[test]
 fn the_examples_can_be_used_as_they_are() {
     let dir = tempfile::tempdir().expect("a folder");
-    for topic in ["job", "machine", "readings"] {
+    for topic in ["job", "machine", "shop", "readings"] {
         std::fs::write(dir.path().join(format!("{topic}.yaml")), example(topic)).expect("written");
     }
     for command in [["check", "job.yaml"], ["fit", "readings.yaml"]] {
@@ -59,7 +60,7 @@ fn help_on_a_command_is_that_of_the_command() {
 fn an_unknown_topic_is_told_with_all_that_are_known() {
     let called = call(["help", "machin"]);
     assert_eq!((called.status, called.out.as_str()), (2, ""));
-    let first = "There is no help on `machin`. Did you mean `machine`? Topics: job, machine, readings, ";
+    let first = "There is no help on `machin`. Did you mean `machine`? Topics: job, machine, shop, readings, ";
     assert!(called.err.starts_with(first), "{}", called.err);
     assert!(called.err.contains("plan-file. Commands: plan, check, "), "{}", called.err);
 }

@@ -10,6 +10,7 @@ mod readme;
 mod recheck;
 mod results;
 mod shape;
+mod shop;
 mod terminal;
 mod writing;
 mod wrong;

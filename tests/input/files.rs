@@ -3,7 +3,7 @@
 use std::fs;
 use std::path::Path;
 
-use spanhold::input::{read_job, read_job_with, render};
+use spanhold::input::{Beside, read_job, read_job_with, render};
 
 use crate::{errors, job, job_of, only};
 
@@ -55,12 +55,16 @@ fn another_machine_file_takes_the_place_of_the_jobs() {
     let path = dir.path().join("job.yaml");
     fs::write(&path, job_of("  sections: [{length: 60, diameter: 12}]").replace("small", "nowhere")).expect("written");
     let machine = Path::new("tests/cases/machines/small.yaml");
-    let job = read_job_with(&path, Some(machine)).unwrap_or_else(|diags| panic!("{}", render(&diags)));
+    let job = read_job_with(&path, Beside { machine: Some(machine), shop: None })
+        .unwrap_or_else(|diags| panic!("{}", render(&diags)));
     assert_eq!(job.machine.name, "small sliding-head lathe");
     assert!(only(read_job(&path).expect_err("no such machine")).contains("does not exist"));
     assert!(
-        only(read_job_with(&path, Some(Path::new("nowhere.yaml"))).expect_err("no such machine"))
-            .contains("does not exist")
+        only(
+            read_job_with(&path, Beside { machine: Some(Path::new("nowhere.yaml")), shop: None })
+                .expect_err("no such machine")
+        )
+        .contains("does not exist")
     );
 }
 

@@ -3,6 +3,7 @@
 
 use serde_json::Value;
 use spanhold::fields::ALL;
+use spanhold::input::shop::read_shop;
 use spanhold::input::{read_job_text, read_readings_text};
 use spanhold::schema::{File, schema};
 use std::path::Path;
@@ -53,6 +54,13 @@ fn known_to_reader(file: File, way: &[String]) -> Vec<String> {
             };
             read_readings_text("r.yaml", &text, base).expect_err("planted")
         }
+        File::Shop => {
+            let dir = tempfile::tempdir().expect("a folder");
+            let path = dir.path().join("shop.yaml");
+            // What tells a machine in its own file from one that is written here, and a grade of the table from one of the shop.
+            std::fs::write(&path, planted(way)).expect("written");
+            read_shop(&path).expect_err("planted")
+        }
         _ => read_job_text("j.yaml", &planted(way), base).expect_err("planted"),
     };
     let diag = diags.iter().find(|d| d.what.contains("Unknown key `qqqqqqqq`"));
@@ -65,7 +73,7 @@ fn known_to_reader(file: File, way: &[String]) -> Vec<String> {
 
 #[test]
 fn every_map_has_the_keys_the_reader_knows() {
-    for (file, least) in [(File::Job, 24), (File::Readings, 15)] {
+    for (file, least) in [(File::Job, 24), (File::Readings, 15), (File::Shop, 20)] {
         let mut found = Vec::new();
         maps(&schema(file), &[], &mut found);
         assert!(found.len() >= least, "{file:?}: {}", found.len());
@@ -92,7 +100,7 @@ fn numbers(schema: &Value, found: &mut Vec<Value>) {
 #[test]
 fn every_number_of_the_table_is_there_with_unit_range_and_default() {
     let mut found = Vec::new();
-    for file in [File::Job, File::Machine, File::Readings] {
+    for file in [File::Job, File::Machine, File::Shop, File::Readings] {
         numbers(&schema(file), &mut found);
     }
     // The number of flats is one of four.

@@ -37,7 +37,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("fit", &["lang", "units", "diag", "job", "mechanics", "process"]),
     ("schema", &["lang", "fields", "job::plan"]),
     // Tables of keys, checks and materials.
-    ("reference", &["lang", "fields", "job::materials", "process::checks", "schema"]),
+    ("reference", &["lang", "fields", "job::materials", "job::shop", "process::checks", "schema"]),
     ("input", &["lang", "units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
     ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),

@@ -376,6 +376,7 @@ pub fn sample_plan() -> Plan {
         limit_costs: Vec::new(),
         scatter: None,
         input_digest: "sha256:0f1e2d3c4b5a69788796a5b4c3d2e1f00f1e2d3c4b5a69788796a5b4c3d2e1f0".into(),
+        origins: Vec::new(),
         notes: vec!["feed of section 1 lowered to 0.101 mm/rev: Ra 0.8".into()],
         cautions: vec![],
         shaft: ShaftOutline {

@@ -152,7 +152,11 @@ pub fn page(bytes: &[u8]) -> bool {
     let request = Request::post(path).header(header::HOST, "127.0.0.1:8417");
     let request = request.header(header::CONTENT_TYPE, "application/json").body(Body::from(body.to_vec()));
     let Ok(request) = request else { return false };
-    let start = spanhold::page::Start { job: Named { name: "job.yaml".into(), text: String::new() }, machine: None };
+    let start = spanhold::page::Start {
+        job: Named { name: "job.yaml".into(), text: String::new() },
+        machine: None,
+        shop: None,
+    };
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap();
     runtime.block_on(async {
         let answer = spanhold::page::router(start, 8417).call(request).await.unwrap();
@@ -176,5 +180,5 @@ fn texts_of(body: &[u8]) -> Option<Job> {
     let named = |text: &serde_json::Value| {
         Some(Named { name: text.get("name")?.as_str()?.into(), text: text.get("text")?.as_str()?.into() })
     };
-    read_texts(&named(texts.get("job")?)?, texts.get("machine").and_then(named).as_ref()).ok()
+    read_texts(&named(texts.get("job")?)?, texts.get("machine").and_then(named).as_ref(), None).ok()
 }

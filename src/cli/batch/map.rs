@@ -3,6 +3,7 @@
 use super::super::Ending;
 use super::STDIN;
 use super::line::Head;
+use crate::cli::beside::InShop;
 use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::input::Family;
@@ -19,7 +20,7 @@ pub struct Map(Drawn);
 ///
 /// # Errors
 /// More than one job or machine, a job without `vary`, or one that cannot be read.
-pub fn of(jobs: &[PathBuf], machines: &[PathBuf]) -> Result<Map, Vec<Diag>> {
+pub fn of(jobs: &[PathBuf], machines: &[PathBuf], shop: &InShop) -> Result<Map, Vec<Diag>> {
     let ([job], [] | [_]) = (jobs, machines) else {
         return Err(vec![Diag::new(say!("batch-map-of-one")).help(say!("batch-map-of-one-help"))]);
     };
@@ -27,7 +28,7 @@ pub fn of(jobs: &[PathBuf], machines: &[PathBuf]) -> Result<Map, Vec<Diag>> {
         return Err(vec![Diag::new(say!("batch-map-stdin")).help(say!("batch-map-stdin-help"))]);
     }
     let machine = machines.first().map(PathBuf::as_path);
-    let family = Family::read(job, machine)?;
+    let family = Family::read(job, shop.beside(machine))?;
     let axis = |varied: Varied| {
         let range: Option<&Range> = family.ranges().iter().find(|r| r.varied == varied);
         range.map(|r| Axis {

@@ -11,6 +11,7 @@ mod sink;
 mod summary;
 mod tasks;
 
+use super::beside::InShop;
 use super::progress::Progress;
 use super::{Ending, files, interrupt, out};
 use crate::diag::Diag;
@@ -29,9 +30,11 @@ pub struct Args {
     /// The job files. `-` reads from stdin: one path per line, or job documents.
     #[arg(required = true, value_name = "JOB")]
     jobs: Vec<PathBuf>,
-    /// Machine file to use instead of the machines of the jobs. Repeat it to plan every job on each machine.
+    /// Machine to use instead of the machines of the jobs: a file, or a name from the shop's file. Repeat it to plan every job on each machine.
     #[arg(long, value_name = "FILE")]
     machine: Vec<PathBuf>,
+    #[command(flatten)]
+    shop: InShop,
     /// File for the lines. Default: stdout.
     #[arg(long, value_name = "FILE")]
     out: Option<PathBuf>,
@@ -57,7 +60,7 @@ pub fn run(args: &Args) -> Ending {
     }
     let mut drawn = match &args.map {
         None => None,
-        Some(_) => match map::of(&args.jobs, &args.machine) {
+        Some(_) => match map::of(&args.jobs, &args.machine, &args.shop) {
             Ok(map) => Some(map),
             Err(diags) => return out::wrong_input(&diags),
         },
@@ -65,9 +68,12 @@ pub fn run(args: &Args) -> Ending {
     let mut summary = summary::Summary::new();
     let progress = Arc::new(Progress::counting(lang::text("progress-jobs"), 0));
     let counted = Arc::clone(&progress);
-    let mut tasks = tasks::tasks(args.jobs.clone(), args.machine.clone(), BufReader::new(std::io::stdin()), move |n| {
-        counted.more(n)
-    });
+    let mut tasks = tasks::tasks(
+        args.jobs.clone(),
+        (args.machine.clone(), args.shop.clone()),
+        BufReader::new(std::io::stdin()),
+        move |n| counted.more(n),
+    );
     let before = |head: &line::Head| {
         summary.before(head);
         if let Some(map) = &mut drawn {
@@ -132,7 +138,8 @@ fn places(args: &Args) -> Result<(), Diag> {
         return Err(Diag::new(what).help(say!("batch-same-file-help")));
     }
     let jobs = args.jobs.iter().filter(|job| job.as_os_str() != STDIN);
-    let read: Vec<PathBuf> = jobs.flat_map(|job| input::files_of(job)).chain(args.machine.iter().cloned()).collect();
+    let read: Vec<PathBuf> =
+        jobs.flat_map(|job| input::files_of(job, args.shop.beside(None))).chain(args.machine.iter().cloned()).collect();
     files::not_over(&read, out.into_iter().chain(map))?;
     if let Some(out) = out.filter(|_| !args.resume) {
         files::is_ours(out, &[sink::LINE_BEGINS], |file| say!("batch-file-without-lines", file = file))?;

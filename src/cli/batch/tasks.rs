@@ -3,6 +3,7 @@
 use super::STDIN;
 use super::documents::{Documents, Item};
 use super::id::{Id, Sizes};
+use crate::cli::beside::InShop;
 use crate::diag::Diag;
 use crate::input::Family;
 use std::io::BufRead;
@@ -32,6 +33,7 @@ struct Open {
 pub struct Tasks<R, M> {
     jobs: std::vec::IntoIter<PathBuf>,
     machines: Vec<Option<PathBuf>>,
+    shop: InShop,
     stdin: Option<R>,
     documents: Option<Documents<R>>,
     /// The current job and the index of its next machine.
@@ -41,12 +43,17 @@ pub struct Tasks<R, M> {
 }
 
 /// All tasks of a call. `more` is called with the number of tasks that each job adds, as soon as it is known.
-pub fn tasks<R: BufRead, M: Fn(usize)>(jobs: Vec<PathBuf>, machines: Vec<PathBuf>, stdin: R, more: M) -> Tasks<R, M> {
+pub fn tasks<R: BufRead, M: Fn(usize)>(
+    jobs: Vec<PathBuf>,
+    (machines, shop): (Vec<PathBuf>, InShop),
+    stdin: R,
+    more: M,
+) -> Tasks<R, M> {
     let machines: Vec<Option<PathBuf>> =
         if machines.is_empty() { vec![None] } else { machines.into_iter().map(Some).collect() };
     let named = jobs.iter().filter(|j| j.as_os_str() != STDIN).count();
     more(named * machines.len());
-    Tasks { jobs: jobs.into_iter(), machines, stdin: Some(stdin), documents: None, job: None, open: None, more }
+    Tasks { jobs: jobs.into_iter(), machines, shop, stdin: Some(stdin), documents: None, job: None, open: None, more }
 }
 
 impl<R: BufRead, M: Fn(usize)> Tasks<R, M> {
@@ -89,7 +96,7 @@ impl<R: BufRead, M: Fn(usize)> Iterator for Tasks<R, M> {
             let (piece, next) = self.job.as_mut()?;
             let machine = self.machines.get(*next)?.as_deref();
             *next += 1;
-            let (id, family) = opened(piece, machine);
+            let (id, family) = opened(piece, machine, &self.shop);
             match family {
                 Err(diags) => return Some(Task { id, of: Err(diags) }),
                 Ok(family) => {
@@ -101,13 +108,13 @@ impl<R: BufRead, M: Fn(usize)> Iterator for Tasks<R, M> {
     }
 }
 
-fn opened(piece: &Item, machine: Option<&Path>) -> (Id, Result<Family, Vec<Diag>>) {
+fn opened(piece: &Item, machine: Option<&Path>, shop: &InShop) -> (Id, Result<Family, Vec<Diag>>) {
     let (file, document, family) = match piece {
-        Item::Path(path) => (path.display().to_string(), None, Family::read(path, machine)),
+        Item::Path(path) => (path.display().to_string(), None, Family::read(path, shop.beside(machine))),
         Item::Document(number, text) => {
             let name = format!("{FROM_STDIN}#{number}");
             let family = match text {
-                Ok(text) => Family::from_text(&name, text.clone(), Path::new(""), machine),
+                Ok(text) => Family::from_text(&name, text.clone(), Path::new(""), shop.beside(machine)),
                 Err(diag) => Err(vec![diag.clone()]),
             };
             (FROM_STDIN.to_owned(), Some(*number), family)
@@ -130,7 +137,7 @@ mod tests {
         let of = |paths: &[&str]| paths.iter().map(PathBuf::from).collect::<Vec<_>>();
         let tasks = tasks(
             of(&["a.yaml", "-", "b.yaml"]),
-            of(&["demo/machines/long-bed-32.yaml", "m"]),
+            (of(&["demo/machines/long-bed-32.yaml", "m"]), InShop::default()),
             stdin.as_bytes(),
             |n| told.set(told.get() + n),
         );

@@ -131,6 +131,9 @@ compare-head-pieces = parts per bar
 # draft, new
 draft-file-too-large-help = Save a drawing of the shaft alone
 draft-written = { $file } is written. Check it, then call: spanhold plan { $file }
+new-shop-written = { $file } is written. Put in your machines, collets, materials and bars. Jobs in its folder and below use it if it is called shop.yaml
+new-two-files = `new` writes one file, and `{ $file }` is a second one
+new-two-files-help = Write `spanhold new FILE` for a job, or `spanhold new shop FILE` for a shop's file
 new-written = { $file } is written. Next call: spanhold plan { $file }
 
 # recheck

@@ -8,6 +8,12 @@ help-machine =
     The machine file describes one lathe. It is a YAML file. A job names it, or a job has the same keys under `machine`.
     Lengths are in mm, stiffnesses in N/µm. Take lengths and speeds from the machine's manual. Measure the stiffnesses: see `spanhold help readings`.
     `[]` after a name means: each item of the list.
+help-shop =
+    The shop's file has what is the same for all jobs of a workshop: machines, collets, materials with prices, bars, rates, house values.
+    It is a YAML file. spanhold finds it as `shop.yaml` in the folder of a job or above it; `--shop FILE` or `shop` in the job names another.
+    A job may leave out all that is in it, and what a job gives counts first. `spanhold new shop shop.yaml` writes one with comments.
+    `cutting`, `limits`, `planning`, `scatter`, `order` and `rates` have the keys of a job (`spanhold help job`), except `cutting.vc` and `order.pieces`.
+    `[]` after a name means: each item of the list.
 help-readings =
     The readings file has what you measured on the machine. `spanhold fit` calculates the stiffness of each support from it.
     Positions count in mm from the bush face towards the counter-spindle. Without a bush they count from the nose of the headstock's collet.
@@ -97,6 +103,8 @@ help-unknown-topic = there is no help on `{ $word }`
 help-topics-and-commands = Topics: { $topics }. Commands: { $commands }
 help-nearest = did you mean `{ $near }`? { $all }
 help-more-topics = Topics: { $topics }. Read one with: spanhold help TOPIC
+help-materials-of-shop = Of `{ $file }`
+help-head-price = per kg
 help-no-material = no built-in material matches `{ $word }`
 help-all-materials = `spanhold materials` lists all
 left-out-none = none
@@ -154,3 +162,30 @@ left-out-frequency = then give `dial`
 left-out-read-at = at the load
 man-unknown-command = there is no command `{ $word }`
 man-commands = Commands: { $commands }
+
+# The shop's file.
+schema-shop = what a workshop has
+schema-shop-of-job = path of the shop's file; `none`: no shop's file counts
+schema-shop-machine = a machine
+schema-shop-machines = the machines; the first is the usual one
+schema-shop-machine-name = name by which a job asks for it
+schema-shop-collets = collets for the counter-spindles, beside those of the machine files
+schema-shop-collet-machines = machines that it fits
+schema-shop-materials = prices and values of grades, or the path of a file with this list
+schema-shop-material = a grade
+schema-shop-grade = a grade of the built-in table; values beside it replace those of the table
+schema-shop-grade-name = name of a grade of your own
+schema-shop-bars = bars in stock
+schema-shop-bar = a bar
+schema-shop-bar-material = name of its material
+schema-language = language of texts and sheets
+left-out-to-shop = from the shop's file
+left-out-shop-machine-name = name of its file
+left-out-shop-machine-file = `machine` must be given
+left-out-shop-machine-here = `file` must be given
+left-out-shop-per-hour = `rates.machine_per_hour`
+left-out-shop-collet = all machines
+left-out-shop-grade = a grade of your own
+left-out-shop-price = `rates.material_per_kg`
+left-out-shop-house = usual values
+left-out-shop-bar-length = 3000

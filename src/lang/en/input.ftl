@@ -113,6 +113,7 @@ machine-not-job = This is a machine file, not a job
 machine-not-job-help = Give a job file. Name the machine in the job with `machine: { $file }`, or in the call with `JOB --machine { $file }`
 machine-in-file = The machine is in another file, `{ $file }`
 machine-in-file-help = Open that file too, or write the machine into the job
+machine-path-or-name = Or write a name from `{ $file }`: { $names }
 machine-path-from = The path starts from the folder of { $file }
 machine-without = The machine `{ $machine }` has no `{ $key }`
 machine-without-holding = The machine `{ $machine }` has no `{ $key }`, but the job works with `holding: { $key }`
@@ -329,3 +330,17 @@ centre-hand-over = With `hold: centre` the whole part is one stage, without a ha
 centre-hand-over-help = Remove `hand_over_at`, or write `hold: collet`
 centre-too-short = The centre stands out by { $out } mm, and the counter-spindle comes no nearer to the bush than { $nearest } mm, so it does not reach the front face
 centre-too-short-help = Use a centre with `stands_out` of at least { $least } mm, or write `hold: collet`
+
+# The shop's file.
+note-shop = From `{ $file }`: { $keys }
+note-cutting-force-shop = Cutting force of { $material } (kc1.1 { $kc11 } N/mm², mc { $mc }): the shop's own values, from `{ $file }`
+shop-machine-unknown = `{ $name }` is no machine of this shop
+shop-machine-unknown-help = Write a name from `machines` above: { $machines }
+shop-material-twice = { $name } is listed twice
+shop-material-twice-help = Remove one of the entries
+shop-no-bar-of = `{ $file }` has no bar of { $material }
+shop-no-bar-of-help = Give the bar in the job, such as `stock: {"{"}diameter: 20{"}"}`, or add it to `bars`. There are bars of { $grades }
+shop-no-bar = No bar of { $material } in `{ $file }` gives this shaft: it needs Ø{ $needed } or more
+shop-no-bar-help = There are { $sizes }, and { $machine } must take the bar. Give the bar in the job, such as `stock: {"{"}diameter: { $needed }{"}"}`
+shop-no-collet = No collet is known for the counter-spindle of { $machine }: neither its file nor `{ $file }` has one
+shop-no-collet-help = List `collets` in the machine file, or collets for this machine in the shop's file

@@ -93,6 +93,7 @@ page-tandem-title = true: two turning tools on one side have slides of their own
 page-opposed-title = true: turning tools stand on both sides of the bar
 page-material-vc-title = Usual cutting speeds, [low, high], m/min
 page-machine-file = file
+page-machine-of-shop = The job names no machine. It is the usual machine of the shop's file.
 page-machine-file-not-open = The machine is in its own file. This file is not open. Open the job file and the machine file together.
 page-field-range = { $what }; { $min } to { $max }
 page-remove = Remove: { $what }

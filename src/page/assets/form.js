@@ -403,7 +403,8 @@ export class Form {
     const [file, base] = this.machineAt();
     const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: say('page-machine-file') })] : [];
     if (file === 'machine' && !this.state.machine) {
-      return [...named, h('p', {}, say('page-machine-file-not-open'))];
+      const given = valueAt(this.state.job, ['machine']);
+      return [...named, h('p', {}, given ? say('page-machine-file-not-open') : say('page-machine-of-shop'))];
     }
     const ofMachine = MACHINE.map((g) => this.group(file, base, g));
     return [...named, ofMachine.slice(0, 6), this.collets(file, base), ofMachine.slice(6)].flat();

@@ -107,6 +107,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         scatter: None,
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),
+        origins: job.origins.clone(),
         cautions: Vec::new(),
         shaft: outline::shaft(job),
         layout: outline::layout(rig),

@@ -1,0 +1,41 @@
+//! Bars that a shop keeps, and which of them a job takes.
+
+use serde_saphyr::Spanned;
+
+use super::super::node::Node;
+use super::super::reader::Reader;
+use super::super::section::tolerance_in;
+use super::super::stock::STOCK_KINDS;
+use crate::fields;
+use crate::job::shop::{Bar, Grade, find};
+
+/// Reads a bar.
+pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, grades: &[Grade]) -> Option<Bar> {
+    let map = r.map(node, &["material", "diameter", "tolerance", "kind", "bar_length", "price_per_kg"])?;
+    let name = r.text(&map, "material", "a name such as C45");
+    let material = name.and_then(|name| {
+        let found = find(grades, &name);
+        r.settle(&map.place("material"), found).map(|(material, _)| material.name)
+    });
+    let diameter = r.number(&map, &fields::SHOP_BAR_DIAMETER);
+    let tolerance = match (r.optional(&map, "tolerance")?, diameter) {
+        (None, _) => Some(None),
+        (Some(node), Some(diameter)) => tolerance_in(r, node, diameter).map(Some),
+        (Some(_), None) => None,
+    };
+    let kind = match map.tried("kind") {
+        false => Some(None),
+        true => r.choice(&map, "kind", &STOCK_KINDS, None).map(Some),
+    };
+    let length = r.number_maybe(&map, &fields::SHOP_BAR_LENGTH);
+    let price = r.number_maybe(&map, &fields::SHOP_BAR_PRICE);
+    Some(Bar {
+        material: material?,
+        diameter_mm: diameter?,
+        tolerance: tolerance?,
+        kind: kind?,
+        bar_length_mm: length?,
+        price_per_kg: price?,
+        line: r.line(node),
+    })
+}

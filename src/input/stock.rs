@@ -1,0 +1,138 @@
+//! `stock`: the bar. What the job leaves out comes from a bar of the shop.
+
+use super::reader::{Map, Reader};
+use super::section;
+use crate::diag::Diag;
+use crate::fields;
+use crate::job::shop::Bar;
+use crate::job::{Holding, Machine, Shaft, Stock, StockKind};
+use crate::say;
+
+/// The words of `kind`.
+pub(super) const STOCK_KINDS: [(&str, StockKind); 4] = [
+    (StockKind::Drawn.key(), StockKind::Drawn),
+    (StockKind::Turned.key(), StockKind::Turned),
+    (StockKind::Ground.key(), StockKind::Ground),
+    (StockKind::BarFeeder.key(), StockKind::BarFeeder),
+];
+
+/// The map of the bar; an empty one if the job leaves it to the shop.
+pub(super) fn map<'a>(r: &mut Reader, job: &Map<'a>) -> Option<Map<'a>> {
+    let by_shop = r.shop().is_some_and(|shop| !shop.bars.is_empty());
+    if by_shop && job.get("stock").is_none() {
+        return Some(Map::empty(job.at));
+    }
+    let node = r.required(job, "stock", "the bar, such as `{diameter: 25}`")?;
+    r.map(node, &["diameter", "tolerance", "bar_length", "kind"])
+}
+
+/// Reads the bar, and gives the bar of the shop that it is, if there is one.
+pub(super) fn read(
+    r: &mut Reader,
+    map: &Map,
+    shaft: Option<&Shaft>,
+    machine: Option<&Machine>,
+    holding: Option<Holding>,
+) -> Option<(Stock, Option<Bar>)> {
+    let kind = match map.tried("kind") {
+        false => Some(None),
+        true => r.choice(map, "kind", &STOCK_KINDS, None).map(Some),
+    };
+    let by_shop = r.shop().is_some_and(|shop| !shop.bars.is_empty()) && !map.tried("diameter");
+    let (diameter, bar) = if by_shop {
+        // Without the shaft and the machine nothing can be chosen; what is wrong with them is reported.
+        let bar = chosen(r, map, shaft?, machine?, holding?)?;
+        (Some(bar.diameter_mm), Some(bar))
+    } else {
+        let diameter = r.number(map, &fields::STOCK_DIAMETER);
+        let same = |bar: &&Bar| {
+            shaft.is_some_and(|s| s.material.name == bar.material)
+                && diameter.is_some_and(|d| (d - bar.diameter_mm).abs() < 1e-9)
+        };
+        let bar = r.shop().and_then(|shop| shop.bars.iter().find(same).cloned());
+        (diameter, bar)
+    };
+    let own_length = bar.as_ref().and_then(|bar| bar.bar_length_mm);
+    let bar_length = match (map.tried("bar_length"), own_length) {
+        (false, Some(length)) => Some(length),
+        _ => r.number_or(map, &fields::BAR_LENGTH, None),
+    };
+    let tolerance = r.optional(map, "tolerance").and_then(|node| match (node, diameter) {
+        (None, _) => Some(bar.as_ref().and_then(|bar| bar.tolerance.clone())),
+        (Some(node), Some(diameter)) => section::tolerance_in(r, node, diameter).map(Some),
+        (Some(_), None) => None,
+    });
+    let diameter_mm = diameter?;
+    let thickest = shaft.and_then(|shaft| {
+        shaft
+            .sections
+            .iter()
+            .enumerate()
+            .max_by(|a, b| a.1.largest_mm().total_cmp(&b.1.largest_mm()).then(b.0.cmp(&a.0)))
+    });
+    if let Some((index, section)) = thickest
+        && section.largest_mm() > diameter_mm
+    {
+        // A circle across corners has endless decimals. The message gives it to a millionth of a mm, rounded up so that
+        // a bar of this size is enough.
+        let enough = (section.largest_mm() * 1e6).ceil() / 1e6;
+        let (bar, needed) = (diameter_mm.to_string(), enough.to_string());
+        let diag = Diag::new(say!("stock-too-thin", bar = bar, section = section.label(index), needed = needed))
+            .help(say!("stock-too-thin-help", needed = needed));
+        r.complain(&map.place("diameter"), diag);
+        return None;
+    }
+    let kind = kind?.or(bar.as_ref().and_then(|bar| bar.kind));
+    let stock = Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length?, kind };
+    if let Some(bar) = &bar {
+        tell(r, map, &stock, bar);
+    }
+    Some((stock, bar))
+}
+
+/// The thinnest bar of the shop that gives the shaft and goes through the machine.
+fn chosen(r: &mut Reader, map: &Map, shaft: &Shaft, machine: &Machine, holding: Holding) -> Option<Bar> {
+    let most_mm = match holding {
+        Holding::Bush => machine.bush.as_ref().map(|bush| bush.max_bar_mm),
+        Holding::NoBush => machine.no_bush.as_ref().map(|no_bush| no_bush.max_bar_mm),
+    };
+    let bars: Vec<Bar> = r.shop().map(|shop| shop.bars.clone()).unwrap_or_default();
+    let of_grade: Vec<&Bar> = bars.iter().filter(|bar| bar.material == shaft.material.name).collect();
+    let goes = |bar: &&&Bar| bar.gives(shaft) && most_mm.is_none_or(|most| bar.diameter_mm <= most);
+    let thinnest = of_grade.iter().filter(goes).min_by(|a, b| a.diameter_mm.total_cmp(&b.diameter_mm));
+    if let Some(bar) = thinnest {
+        return Some((*bar).clone());
+    }
+    let (file, material) = (r.shop().map(|shop| shop.file_name()).unwrap_or_default(), shaft.material.name.clone());
+    let diag = if of_grade.is_empty() {
+        let mut grades: Vec<&str> = bars.iter().map(|bar| bar.material.as_str()).collect();
+        grades.sort_unstable();
+        grades.dedup();
+        Diag::new(say!("shop-no-bar-of", file = file, material = material))
+            .help(say!("shop-no-bar-of-help", grades = grades.join(", ")))
+    } else {
+        let sizes: Vec<String> = of_grade.iter().map(|bar| format!("Ø{}", bar.diameter_mm)).collect();
+        let needed = ((shaft.largest_mm() * 1e6).ceil() / 1e6).to_string();
+        let what = say!("shop-no-bar", file = file, material = material, needed = needed.clone());
+        let (sizes, machine) = (sizes.join(", "), machine.name.clone());
+        Diag::new(what).help(say!("shop-no-bar-help", sizes = sizes, machine = machine, needed = needed))
+    };
+    r.complain(&map.place("diameter"), diag);
+    None
+}
+
+/// Tells which values of the bar are the shop's.
+fn tell(r: &mut Reader, map: &Map, stock: &Stock, bar: &Bar) {
+    let tolerance = stock.tolerance.as_ref().map(|t| t.label.clone());
+    let values = [
+        ("diameter", "stock.diameter", Some(format!("{} mm", stock.diameter_mm))),
+        ("tolerance", "stock.tolerance", tolerance),
+        ("kind", "stock.kind", stock.kind.map(|kind| kind.key().to_owned())),
+        ("bar_length", "stock.bar_length", bar.bar_length_mm.map(|length| format!("{length} mm"))),
+    ];
+    for (key, path, value) in values {
+        if let (false, Some(value)) = (map.tried(key), value) {
+            r.from_shop(path, value, bar.line);
+        }
+    }
+}
