@@ -8,6 +8,7 @@ mod machine;
 pub mod readings;
 mod scatter;
 mod shop;
+mod tool_list;
 mod wishes;
 mod words;
 mod work;
@@ -22,6 +23,7 @@ use crate::say;
 pub use machine::*;
 pub use scatter::*;
 pub use shop::*;
+pub use tool_list::*;
 pub use wishes::*;
 pub use words::nearest;
 pub use work::*;
@@ -427,6 +429,7 @@ pub const ALL: &[Field] = &[
     BACK_AXIAL_FORCE, HEADSTOCK_CLAMP_FORCE, HEADSTOCK_FRICTION, UNLOAD_S, TOOL_CHANGE_S, BAR_CHANGE_S, RAPID,
     TURNING_PLACES, CROSS_PLACES, FRONT_FIXED, FRONT_DRIVEN, BACK_FIXED, BACK_DRIVEN, TURRET_STATIONS, TURRET_TOOLS,
     ORDER_PIECES, SET_UP_H, SHIFT_H, RUNNING_SHARE,
+    TOOL_NOSE_RADIUS, TOOL_APPROACH_ANGLE, TOOL_AP_MAX, TOOL_WIDTH, TOOL_VC, TOOL_FEED,
     SHOP_PER_HOUR, SHOP_PRICE, SHOP_BAR_DIAMETER, SHOP_BAR_LENGTH, SHOP_BAR_PRICE,
     readings::DIAMETER, readings::FRONT, readings::HEADSTOCK, readings::GRIP, readings::FREQUENCY, readings::LOAD,
     readings::AT, readings::READ_AT, readings::DEFLECTION, readings::DIAL_ERROR, readings::LOAD_ERROR,

@@ -9,16 +9,17 @@ use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::shop::ShopFrom;
-use super::{centre, cutting, limits, order, shaft, stock, vary, wishes};
+use super::{centre, cutting, limits, order, shaft, stock, tool_list, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Bar, Given, Shop};
-use crate::job::{Hold, Holding, Job, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
+use crate::job::{Hold, Holding, Job, ListedTool, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 15] = [
+pub(super) const KEYS: [&str; 16] = [
     "shop",
+    "tool_list",
     "shaft",
     "stock",
     "machine",
@@ -110,6 +111,7 @@ fn parts(
     });
     let (stock, bar) = stock.unzip();
     let cutting = cutting::read(r, map, shaft.as_ref().map(|shaft| &shaft.material), &mut notes);
+    let tool_list = tools(r, map, shaft.as_ref());
     let hold = r.choice(map, "hold", &HOLDS, Some(Hold::Collet));
     let limits = limits::read(r, map, stock.as_ref().map(|stock| stock.diameter_mm));
     let wishes = wishes::read(r, map, shaft.as_ref());
@@ -140,6 +142,7 @@ fn parts(
     notes.extend(of_shop(r, &origins));
     let input_digest = digest(&source.text, machine_text.as_deref(), &origins, varied);
     Some(Job {
+        tool_list: tool_list?,
         shaft,
         stock,
         machine,
@@ -158,6 +161,24 @@ fn parts(
         origins,
         input_digest,
     })
+}
+
+/// The tools of the job, else of the shop, with their cuts in the material.
+fn tools(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<ListedTool>> {
+    let shop = r.shop().cloned();
+    let own = tool_list::read(r, map, shop.as_ref().map_or(&[], |shop| &shop.grades))?;
+    let listed = match (own, shop) {
+        (Some(own), _) => own,
+        (None, Some(shop)) => {
+            if let Some(Given { value, line }) = &shop.tool_list {
+                r.from_shop("tool_list", say!("tools-number", number = value.len()), *line);
+            }
+            shop.tool_list.as_ref().map(|given| given.value.clone()).unwrap_or_default()
+        }
+        (None, None) => Vec::new(),
+    };
+    let material = shaft.map(|shaft| shaft.material.name.as_str()).unwrap_or_default();
+    Some(listed.into_iter().map(|tool| tool.in_material(material)).collect())
 }
 
 /// The price per kg that the shop gives for the bar, else for the material.

@@ -27,6 +27,7 @@ mod shaft;
 pub mod shop;
 mod slips;
 mod stock;
+mod tool_list;
 mod tools;
 pub mod tree;
 mod vary;

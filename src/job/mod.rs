@@ -19,6 +19,7 @@ pub mod readings;
 mod shaft;
 pub mod shop;
 pub mod thread;
+mod tool_list;
 mod tooling;
 mod vary;
 mod wishes;
@@ -31,6 +32,7 @@ pub use order::Order;
 pub use shaft::{
     BackWork, End, Engraved, Feature, FeatureKind, Forming, Interrupt, Section, SectionKind, Shaft, Tapped, Tolerance,
 };
+pub use tool_list::{CutData, Cuts, ListedTool, ToolKind};
 pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
@@ -50,6 +52,8 @@ pub struct Job {
     pub machine: Machine,
     /// Tools, speeds and feeds.
     pub cutting: Cutting,
+    /// The tools that there are, with their cuts in the material. Empty: one set of cutting numbers counts for all.
+    pub tool_list: Vec<ListedTool>,
     /// With or without the guide bush.
     pub holding: Holding,
     /// What the counter-spindle does with the front.
@@ -83,6 +87,14 @@ impl Job {
     /// Turned length at which the part is parted off: length of the shaft plus part-off width, in mm.
     pub fn parted_at_mm(&self) -> f64 {
         self.shaft.length_mm() + self.machine.part_off.width_mm
+    }
+
+    /// Changes the cutting speed (m/min). Speeds of listed tools change in the same proportion.
+    pub fn set_vc(&mut self, vc_m_per_min: f64) {
+        let share = vc_m_per_min / self.cutting.vc_m_per_min;
+        self.cutting.vc_m_per_min = vc_m_per_min;
+        let cuts = self.tool_list.iter_mut().flat_map(|tool| [&mut tool.cuts.rough, &mut tool.cuts.finish]);
+        cuts.flatten().filter_map(|cut| cut.vc_m_per_min.as_mut()).for_each(|vc| *vc *= share);
     }
 
     /// Whether length and largest diameter of the part allow it to fall at part-off.

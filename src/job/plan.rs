@@ -12,6 +12,7 @@ mod outline;
 mod part_off;
 mod scatter;
 mod time;
+mod tools;
 
 pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
@@ -27,6 +28,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
+pub use tools::{Threading, ToolUse, TravelCut};
 
 /// Whether the job is feasible.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
@@ -111,6 +113,9 @@ pub struct Plan {
     pub scatter: Option<ScatterReport>,
     /// `sha256:` of the texts of job and machine.
     pub input_digest: String,
+    /// The tools that turn, with their cuts. Empty: the job has no `tool_list`.
+    #[serde(default)]
+    pub tool_list: Vec<ToolUse>,
     /// What the planner assumed or reduced.
     pub notes: Vec<String>,
     /// Values that the job does not give, and where they come from.
@@ -260,6 +265,9 @@ pub struct Segment {
     pub rpm: f64,
     /// Feed of the last travel, mm/rev.
     pub feed_mm: f64,
+    /// Each travel with its tools, the one that makes the finished surface last.
+    #[serde(default)]
+    pub cuts: Vec<TravelCut>,
     /// Direction of turning: `forward` or `back`.
     pub turning: String,
     /// Number of the stage, from 1.
@@ -280,18 +288,6 @@ pub struct Segment {
     /// The passes of a single-point thread. They come after the turning, to which `rpm` and `feed_mm` belong.
     #[serde(default)]
     pub threading: Option<Threading>,
-}
-
-/// The passes of a single-point thread.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[allow(missing_docs)]
-pub struct Threading {
-    /// Number of passes.
-    pub passes: usize,
-    /// Speed, rev/min.
-    pub rpm: f64,
-    /// Feed of a pass, mm/rev.
-    pub pitch_mm: f64,
 }
 
 /// A feature, and the turned length at which it is cut.

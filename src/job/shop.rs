@@ -4,7 +4,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::materials::{self, Material, Row};
-use super::{Collet, Machine, SectionKind, Shaft, StockKind, Tolerance};
+use super::{Collet, ListedTool, Machine, SectionKind, Shaft, StockKind, Tolerance};
 use crate::diag::{Diag, Source};
 
 /// A number or word with the line that gives it.
@@ -60,6 +60,8 @@ pub struct Shop {
     pub grades: Vec<Grade>,
     /// Its bars.
     pub bars: Vec<Bar>,
+    /// Its tools.
+    pub tool_list: Option<Given<Vec<ListedTool>>>,
     /// Numbers by the path that they have in a job.
     pub numbers: Vec<(&'static str, Given<f64>)>,
     /// Words by their key.

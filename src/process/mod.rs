@@ -7,6 +7,7 @@ pub mod answers;
 pub mod axial;
 mod centre;
 pub mod checks;
+pub mod cutter;
 pub mod fall;
 pub mod features;
 pub mod forces;

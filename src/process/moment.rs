@@ -124,7 +124,7 @@ fn one(rig: &Rig<'_>, segment: &Segment, state: State, rpm: f64) -> Result<Momen
         .collect();
     let turns = matches!(segment.work, Work::Turn | Work::Thread);
     let travel = segment.finishing().filter(|_| turns);
-    let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, t.feed_mm));
+    let forces = travel.map(|t| rig.travel_forces(&t.depths_mm, &t.cutters, t.feed_mm));
     let net_radial_force_n = forces.as_ref().map_or(0.0, |f| f.net_radial_n);
     let radial_forces = radial_forces(rig, &state, segment, forces.as_ref());
     let cut_deflection_mm = match radial_forces.as_slice() {

@@ -6,18 +6,14 @@
 //! the deflection may change only by a limit from the start of a travel to its end (derived here). Without a bush these rules do not
 //! apply; the change along each piece is checked instead.
 
+use super::cutter::{Cutter, Cutters};
 use super::rig::Rig;
 use super::tandem::{FINISHING_TO_MM, NoTandem};
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
-use crate::mechanics::cutting::Finish;
 use crate::mechanics::overhang::Overhang;
 use crate::say;
 use crate::units::n_per_mm;
 
-/// Feed of a travel if the job gives none, mm/rev. Then it is also the upper limit of a finishing feed that follows from roughness.
-pub const DEFAULT_FEED_MM: f64 = 0.15;
-/// Grooves and part-off are plunged at this share of the feed. Common practice, no source.
-pub const PLUNGE_FEED_SHARE: f64 = 0.4;
 /// A section that needs more segments than this is refused as impractical.
 const MOST_SEGMENTS: usize = 2000;
 /// Relative slack of the rules for a pull-back, so that rounding does not split a length exactly at its limit.
@@ -63,8 +59,12 @@ pub struct Travel {
     pub depths_mm: Vec<f64>,
     /// Diameter before the travel, mm: the largest in cut.
     pub before_mm: f64,
-    /// Feed, mm/rev.
+    /// The tool of each depth.
+    pub cutters: Vec<Cutter>,
+    /// Feed, mm/rev: the smaller one of two tools.
     pub feed_mm: f64,
+    /// Cutting speed, m/min: the lower one of two tools.
+    pub vc_m_per_min: f64,
     /// Net radial force, N.
     pub net_radial_n: f64,
     /// Cutting stiffness of each tool for a radial motion, N/mm.
@@ -120,19 +120,6 @@ pub struct Refused {
 }
 
 impl Rig<'_> {
-    /// Feed of a travel, mm/rev. A finishing travel keeps the roughness of the section with the nose radius given, as far as turning goes.
-    fn feed_mm(&self, section: &Section, finishing_nose_mm: Option<f64>) -> f64 {
-        let given = self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
-        match (section.ra_um, finishing_nose_mm) {
-            (Some(ra), Some(nose_mm)) => {
-                let cutting = &self.job.cutting;
-                let finish = Finish { factor: cutting.ra_factor, floor_um: cutting.ra_floor_um };
-                given.min(finish.feed_mm(nose_mm, ra))
-            }
-            _ => given,
-        }
-    }
-
     /// All segments from the front face to the part-off, in order.
     ///
     /// # Errors
@@ -152,7 +139,7 @@ impl Rig<'_> {
             from_mm: length,
             to_mm: self.job.parted_at_mm(),
             work: Work::PartOff,
-            travels: vec![self.bar_travel(self.plunge_feed_mm())],
+            travels: vec![self.bar_travel(self.part_off_cutter())],
             back: false,
             change_mm: 0.0,
             lag_mm: None,
@@ -160,14 +147,17 @@ impl Rig<'_> {
         Ok(all)
     }
 
-    /// A travel from the bar's surface at a feed (mm/rev) that `cut` and `chatter` do not look at: a plunge, or whirling.
-    fn bar_travel(&self, feed_mm: f64) -> Travel {
-        let before_mm = self.job.stock.diameter_mm;
-        Travel { depths_mm: Vec::new(), before_mm, feed_mm, net_radial_n: 0.0, stiffness_n_per_mm: Vec::new() }
-    }
-
-    fn plunge_feed_mm(&self) -> f64 {
-        self.job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE
+    /// A travel from the bar's surface that `cut` and `chatter` do not look at: a plunge, or whirling.
+    fn bar_travel(&self, cutter: Cutter) -> Travel {
+        Travel {
+            depths_mm: Vec::new(),
+            before_mm: self.job.stock.diameter_mm,
+            cutters: vec![cutter],
+            feed_mm: cutter.feed_mm,
+            vc_m_per_min: cutter.vc_m_per_min,
+            net_radial_n: 0.0,
+            stiffness_n_per_mm: Vec::new(),
+        }
     }
 
     fn section_segments(
@@ -193,7 +183,7 @@ impl Rig<'_> {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
                 (one.back, one.lag_mm) = (false, None);
-                one.travels = vec![self.bar_travel(self.plunge_feed_mm())];
+                one.travels = vec![self.bar_travel(self.grooving_cutter(section.length_mm()))];
             }
             SectionKind::Thread(thread)
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
@@ -201,7 +191,7 @@ impl Rig<'_> {
                 one.work = Work::Whirl;
                 (one.back, one.lag_mm) = (false, None);
                 // The head moves by the pitch in each turn of the bar.
-                one.travels = vec![self.bar_travel(thread.pitch_mm)];
+                one.travels = vec![self.bar_travel(Cutter { feed_mm: thread.pitch_mm, ..self.usual_cutter() })];
             }
             SectionKind::Thread(_) => one.work = Work::Thread,
             _ if one.travels.is_empty() => one.work = Work::AsDrawn,
@@ -236,48 +226,52 @@ impl Rig<'_> {
         if stock_mm <= NO_STOCK_MM {
             return (Vec::new(), None);
         }
-        let (last, most) = (cutting.ap_finish_mm, cutting.ap_max_mm);
+        let last = cutting.ap_finish_mm;
+        let tools = self.cutters(section, back, stock_mm);
+        let most = tools.one.map_or(0.0, |one| one.ap_max_mm);
         let wants_last = section.finish_pass && stock_mm > last + NO_STOCK_MM;
         let one_cut = stock_mm <= most * (1.0 + RULE_SLACK) && !wants_last;
+        let at_once = |finish: Cutter| self.turned(section, &Cutters { finish, ..tools }, vec![vec![stock_mm]]);
+        let whole = || at_once(tools.one.unwrap_or(tools.finish));
         match cutting.tools {
             // If the stock is no more than the finishing depth, no roughing is left.
-            _ if stock_mm <= last + NO_STOCK_MM => (self.turned(section, vec![vec![stock_mm]]), None),
-            Tools::Opposed => (self.turned(section, self.together(stock_mm)), None),
+            _ if stock_mm <= last + NO_STOCK_MM => (whole(), None),
+            Tools::Opposed => (self.together(section, &tools), None),
             Tools::Tandem if !one_cut || Rig::asks_to_finish(section) => {
-                let both = self.turned(section, self.together(stock_mm));
+                let both = self.together(section, &tools);
                 if self.tandem_cuts(section, back, &both).is_ok() {
                     return (both, Some(cutting.lag_mm));
                 }
                 // What asks for it has a last pass, if the whole section can be pulled back for it.
                 let fine = Rig::asks_to_finish(section) && stock_mm > FINISHING_TO_MM;
-                let passes = self.turned(section, self.apart(stock_mm));
+                let passes = self.apart(section, &tools);
                 let apart = !one_cut || fine && self.passes_fit(section, &passes);
-                (if apart { passes } else { self.turned(section, vec![vec![stock_mm]]) }, None)
+                (if apart { passes } else { whole() }, None)
             }
-            _ if one_cut => (self.turned(section, vec![vec![stock_mm]]), None),
-            _ => (self.turned(section, self.apart(stock_mm)), None),
+            _ if one_cut => (whole(), None),
+            _ => (self.apart(section, &tools), None),
         }
     }
 
-    /// Depths of equal roughing travels that leave the last pass of a radial stock, mm.
-    fn roughed(&self, stock_mm: f64) -> Vec<Vec<f64>> {
-        let depth_mm = stock_mm - self.job.cutting.ap_finish_mm;
-        let passes = (depth_mm / self.job.cutting.ap_max_mm - RULE_SLACK).ceil().max(1.0);
+    /// Depths of equal roughing travels that leave the last pass of a section, mm.
+    fn roughed(&self, section: &Section, rough: &Cutter) -> Vec<Vec<f64>> {
+        let depth_mm = self.stock_mm(section) - self.job.cutting.ap_finish_mm;
+        let passes = (depth_mm / rough.ap_max_mm - RULE_SLACK).ceil().max(1.0);
         vec![vec![depth_mm / passes]; passes as usize]
     }
 
-    /// The same with a last pass of its own.
-    fn apart(&self, stock_mm: f64) -> Vec<Vec<f64>> {
-        let mut depths = self.roughed(stock_mm);
+    /// Roughing travels and a last pass of its own.
+    fn apart(&self, section: &Section, tools: &Cutters) -> Vec<Travel> {
+        let mut depths = self.roughed(section, &tools.rough);
         depths.push(vec![self.job.cutting.ap_finish_mm]);
-        depths
+        self.turned(section, tools, depths)
     }
 
     /// The same with the last pass by a second tool in the last roughing travel.
-    fn together(&self, stock_mm: f64) -> Vec<Vec<f64>> {
-        let mut depths = self.roughed(stock_mm);
+    fn together(&self, section: &Section, tools: &Cutters) -> Vec<Travel> {
+        let mut depths = self.roughed(section, &tools.rough);
         depths.last_mut().into_iter().for_each(|travel| travel.push(self.job.cutting.ap_finish_mm));
-        depths
+        self.turned(section, tools, depths)
     }
 
     /// Whether a section can be cut with several travels without a border inside.
@@ -287,31 +281,40 @@ impl Rig<'_> {
     }
 
     /// Whether a section that is cut at once could have a last pass without a border inside.
-    pub fn last_pass_fits(&self, section: &Section) -> bool {
-        self.passes_fit(section, &self.turned(section, self.apart(self.stock_mm(section))))
+    pub fn last_pass_fits(&self, section: &Section, back: bool) -> bool {
+        let tools = self.cutters(section, back, self.stock_mm(section));
+        self.passes_fit(section, &self.apart(section, &tools))
     }
 
     /// Why both tools of a tandem cannot cut a section; none if they can.
     pub fn no_tandem(&self, section: &Section, back: bool) -> Option<NoTandem> {
-        self.tandem_cuts(section, back, &self.turned(section, self.together(self.stock_mm(section)))).err()
+        let tools = self.cutters(section, back, self.stock_mm(section));
+        self.tandem_cuts(section, back, &self.together(section, &tools)).err()
     }
 
     /// Travels with the given depths of cut, each of the leading tool first.
-    fn turned(&self, section: &Section, depths: Vec<Vec<f64>>) -> Vec<Travel> {
-        let cutting = &self.job.cutting;
+    fn turned(&self, section: &Section, tools: &Cutters, depths: Vec<Vec<f64>>) -> Vec<Travel> {
         let count = depths.len();
         let mut before_mm = self.job.stock.diameter_mm;
         depths
             .into_iter()
             .enumerate()
             .map(|(i, depths_mm)| {
-                let tandem = cutting.tools == Tools::Tandem && depths_mm.len() > 1;
-                let nose_mm = if tandem { cutting.finisher.nose_radius_mm } else { cutting.nose_radius_mm };
-                let feed_mm = self.feed_mm(section, (i + 1 == count).then_some(nose_mm));
-                let forces = self.travel_forces(&depths_mm, feed_mm);
+                let finishes = i + 1 == count;
+                let cutters = match (depths_mm.len(), finishes) {
+                    (2.., _) => vec![tools.rough, tools.beside],
+                    (_, true) => vec![tools.finish],
+                    (_, false) => vec![tools.rough],
+                };
+                let least = |of: fn(&Cutter) -> f64| cutters.iter().map(of).fold(f64::INFINITY, f64::min);
+                let (feed_mm, vc_m_per_min) = (least(|c| c.feed_mm), least(|c| c.vc_m_per_min));
+                let by_ra = cutters.last().filter(|_| finishes).map(|last| self.finishing_feed_mm(last, section));
+                let feed_mm = by_ra.map_or(feed_mm, |by_ra| by_ra.min(feed_mm));
+                let forces = self.travel_forces(&depths_mm, &cutters, feed_mm);
                 let stiffness_n_per_mm = forces.cuts.iter().map(|c| c.stiffness_n_per_mm).collect();
                 let net_radial_n = forces.net_radial_n;
-                let travel = Travel { before_mm, feed_mm, net_radial_n, depths_mm, stiffness_n_per_mm };
+                let travel =
+                    Travel { before_mm, cutters, feed_mm, vc_m_per_min, net_radial_n, depths_mm, stiffness_n_per_mm };
                 before_mm -= 2.0 * travel.depths_mm.iter().sum::<f64>();
                 travel
             })

@@ -4,7 +4,7 @@ use super::answers::{Answers, Posed};
 use super::checks::speed_law::SpeedLaw;
 use super::checks::{BY_SPEED, CHECKS, Find};
 use super::rig::Rig;
-use super::segments::{Segment, Work};
+use super::segments::{Segment, Travel, Work};
 use super::state::State;
 use crate::units::spindle_rpm;
 
@@ -48,9 +48,9 @@ impl Rig<'_> {
         gripped || self.centre().is_some() && segment.work != Work::PartOff
     }
 
-    /// Speed that the cutting speed asks for in a travel, whatever the machine does, rev/min.
-    fn asked_rpm(&self, segment: &Segment, before_mm: f64) -> f64 {
-        let turning = spindle_rpm(self.job.cutting.vc_m_per_min, before_mm);
+    /// Speed that a cutting speed (m/min) asks for on a diameter, whatever the machine does, rev/min.
+    fn asked_rpm(&self, segment: &Segment, vc_m_per_min: f64, before_mm: f64) -> f64 {
+        let turning = spindle_rpm(vc_m_per_min, before_mm);
         match segment.work {
             Work::Whirl => {
                 let ring_rpm = turning / WHIRL_RING;
@@ -60,28 +60,37 @@ impl Rig<'_> {
         }
     }
 
+    /// Speed that a cutting speed (m/min) asks for on a diameter before checks lower it, rev/min.
+    pub fn wanted_rpm(&self, segment: &Segment, vc_m_per_min: f64, before_mm: f64, gripped: bool) -> f64 {
+        let asked_rpm = self.asked_rpm(segment, vc_m_per_min, before_mm);
+        asked_rpm.min(self.machine_rpm(self.turns_counter(segment, gripped)))
+    }
+
     /// Speed a travel asks for before checks lower it, rev/min.
-    pub fn wanted_rpm(&self, segment: &Segment, before_mm: f64, gripped: bool) -> f64 {
-        self.asked_rpm(segment, before_mm).min(self.machine_rpm(self.turns_counter(segment, gripped)))
+    pub fn travel_rpm(&self, segment: &Segment, travel: &Travel, gripped: bool) -> f64 {
+        self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, gripped)
     }
 
     /// Whether the bar feeder lowers the speed of a segment's last travel: neither the cutting speed nor a spindle asks for so low a speed.
     pub fn bar_feed_slows(&self, segment: &Segment, gripped: bool) -> bool {
         let machine = &self.job.machine;
         let Some(feeder_rpm) = machine.bar_feed_max_rpm else { return false };
-        let asked_rpm = self.asked_rpm(segment, self.last_before_mm(segment));
+        let (vc_m_per_min, before_mm) = self.last_of(segment);
+        let asked_rpm = self.asked_rpm(segment, vc_m_per_min, before_mm);
         let counter_rpm = self.counter_rpm(self.turns_counter(segment, gripped));
         feeder_rpm < asked_rpm.min(machine.headstock.max_rpm).min(counter_rpm)
     }
 
-    /// Diameter before the last travel of a segment, mm.
-    fn last_before_mm(&self, segment: &Segment) -> f64 {
-        segment.travels.last().map_or(self.job.stock.diameter_mm, |t| t.before_mm)
+    /// Cutting speed of the last travel of a segment (m/min), and the diameter before it, mm.
+    fn last_of(&self, segment: &Segment) -> (f64, f64) {
+        let usual = (self.job.cutting.vc_m_per_min, self.job.stock.diameter_mm);
+        segment.travels.last().map_or(usual, |t| (t.vc_m_per_min, t.before_mm))
     }
 
     /// The highest speed a segment asks for, rev/min: the speed of its last travel, where the bar is thinnest.
     pub fn segment_rpm(&self, segment: &Segment, gripped: bool) -> f64 {
-        self.wanted_rpm(segment, self.last_before_mm(segment), gripped)
+        let (vc_m_per_min, before_mm) = self.last_of(segment);
+        self.wanted_rpm(segment, vc_m_per_min, before_mm, gripped)
     }
 
     /// Law and limit of each check that depends on the speed, in a state; none if the check does not apply.

@@ -105,7 +105,7 @@ impl Rig<'_> {
     pub fn tandem_change_mm(&self, p_mm: f64, travels: &[Travel]) -> f64 {
         let lag = self.job.cutting.lag_mm;
         let (Some(bush), Some(travel)) = (&self.job.machine.bush, travels.last()) else { return 0.0 };
-        let cuts = self.travel_forces(&travel.depths_mm, travel.feed_mm).cuts;
+        let cuts = self.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts;
         let ([rough, finish], [depth_mm, _]) = (cuts.as_slice(), travel.depths_mm.as_slice()) else { return 0.0 };
         if p_mm <= lag {
             return 0.0;

@@ -5,7 +5,7 @@
 
 use super::features::SAME_MM;
 use super::rig::Rig;
-use super::segments::{Segment, Work};
+use super::segments::{Segment, Travel, Work};
 use crate::job::SectionKind;
 use crate::job::thread::Thread;
 use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
@@ -53,10 +53,8 @@ impl Rig<'_> {
         let overhead = self.job.machine.segment_overhead_s;
         // The states of a segment are checked at this speed, so no travel and no threading pass may run faster.
         let cap_rpm = cap_rpm.min(self.segment_rpm(segment, gripped));
-        let rpm = |before_mm: f64| self.wanted_rpm(segment, before_mm, gripped).min(cap_rpm);
-        let along = |length: f64| -> f64 {
-            segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t.before_mm))).sum()
-        };
+        let rpm = |travel: &Travel| self.travel_rpm(segment, travel, gripped).min(cap_rpm);
+        let along = |length: f64| -> f64 { segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t))).sum() };
         let section = self.job.shaft.sections.get(segment.section);
         let thread = section.and_then(|s| match &s.kind {
             SectionKind::Thread(t) => Some(t),
@@ -70,10 +68,7 @@ impl Rig<'_> {
                 let plunges = (segment.length_mm() / PLUNGE_WIDTH_MM - 1e-9).ceil().max(1.0);
                 PieceTime { cutting_s: plunges * along(depth), overhead_s: plunges * overhead }
             }
-            (Work::Whirl, Some(thread)) => PieceTime {
-                cutting_s: 60.0 * segment.length_mm() / (thread.pitch_mm * rpm(self.job.stock.diameter_mm)),
-                overhead_s: overhead,
-            },
+            (Work::Whirl, _) => PieceTime { cutting_s: along(segment.length_mm()), overhead_s: overhead },
             (Work::Thread, Some(thread)) => {
                 let (passes, speed) = self.threading(segment, thread, gripped, cap_rpm);
                 let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
@@ -100,6 +95,9 @@ impl Rig<'_> {
 
     /// Number and speed (rev/min) of the passes of a single-point thread if none may run faster than `cap_rpm`.
     pub fn threading(&self, segment: &Segment, thread: &Thread, gripped: bool, cap_rpm: f64) -> (f64, f64) {
-        (threading_passes(thread.pitch_mm), (0.5 * self.wanted_rpm(segment, thread.major_mm, gripped)).min(cap_rpm))
+        let rpm = |vc_m_per_min: f64| self.wanted_rpm(segment, vc_m_per_min, thread.major_mm, gripped);
+        let own = self.threading_tool().and_then(|tool| tool.cut().vc_m_per_min);
+        let rpm = own.map_or_else(|| 0.5 * rpm(self.job.cutting.vc_m_per_min), rpm);
+        (threading_passes(thread.pitch_mm), rpm.min(cap_rpm))
     }
 }

@@ -1,7 +1,8 @@
 //! The tools of each segment and of the whole job, and whether the machine has places for all of them.
 
+use super::cutter::Cutter;
 use super::rig::Rig;
-use super::segments::{Segment, Work};
+use super::segments::{Segment, Travel, Work};
 use super::tool::Tool;
 use crate::job::{Place, SectionKind, Side, Tools};
 
@@ -42,41 +43,67 @@ impl Fit {
 }
 
 impl Rig<'_> {
-    /// The tools of a segment, in the order in which they cut.
+    /// The tools of a segment, in the order in which they cut. Of two tools in one travel it is the leading one.
     pub fn segment_tools(&self, segment: &Segment) -> Vec<Tool> {
-        let turning = Tool::turning(self.job.cutting.tools);
+        let usual = |segment: &Segment| match segment.back {
+            true => Tool::new(Place::Turning, "back-turning tool"),
+            false => Tool::turning(self.job.cutting.tools),
+        };
+        let mut front: Vec<Tool> =
+            segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), || usual(segment))).collect();
+        front.dedup();
         let section = self.job.shaft.sections.get(segment.section);
         let pitch = section.and_then(|s| match &s.kind {
             SectionKind::Thread(t) => Some(t.pitch_mm),
             _ => None,
         });
-        let front = if segment.back { Tool::new(Place::Turning, "back-turning tool") } else { turning };
         match (segment.work, pitch) {
             (Work::AsDrawn, _) => Vec::new(),
-            (Work::PartOff, _) => vec![Tool::new(Place::Turning, "part-off tool")],
-            (Work::Plunge, _) => {
-                let width = segment.length_mm().min(WIDEST_GROOVING_MM);
-                vec![Tool::new(Place::Turning, format!("grooving tool {width}"))]
+            (Work::PartOff | Work::Plunge, _) => {
+                let usual = || match segment.work {
+                    Work::PartOff => Tool::new(Place::Turning, "part-off tool"),
+                    _ => {
+                        let width = segment.length_mm().min(WIDEST_GROOVING_MM);
+                        Tool::new(Place::Turning, format!("grooving tool {width}"))
+                    }
+                };
+                segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), usual)).collect()
             }
             (Work::Whirl, Some(pitch)) => {
                 vec![Tool::new(Place::CrossDriven, format!("whirling head, pitch {pitch}"))]
             }
             (Work::Thread, Some(pitch)) => {
-                vec![front, Tool::new(Place::Turning, format!("threading tool, pitch {pitch}"))]
+                let usual = || format!("threading tool, pitch {pitch}");
+                let name = self.threading_tool().map_or_else(usual, |tool| tool.name.clone());
+                front.push(Tool::new(Place::Turning, name));
+                front
             }
-            _ => vec![front],
+            _ => front,
         }
+    }
+
+    /// The listed tool of a cutter, else the usual one.
+    fn tool_of(&self, cutter: Option<&Cutter>, usual: impl Fn() -> Tool) -> Tool {
+        let listed = cutter.and_then(|cutter| self.listed_tool(cutter));
+        listed.map_or_else(usual, |tool| Tool::new(Place::Turning, tool.name.clone()))
+    }
+
+    /// The tools of each depth of a travel, the leading one first.
+    pub fn travel_tools(&self, segment: &Segment, travel: &Travel) -> Vec<Tool> {
+        let lead = || self.segment_tools(segment).into_iter().next();
+        let usual = |i: usize| match (i, self.job.cutting.tools) {
+            (0, _) => lead().unwrap_or_else(|| Tool::turning(self.job.cutting.tools)),
+            (_, Tools::Opposed) => Tool::new(Place::Turning, "finishing tool of the pair"),
+            _ => Tool::new(Place::Turning, "finishing tool"),
+        };
+        travel.cutters.iter().enumerate().map(|(i, cutter)| self.tool_of(Some(cutter), || usual(i))).collect()
     }
 
     /// All tools of the job without duplicates, sorted by place and name.
     pub fn tools(&self, segments: &[Segment]) -> Vec<Tool> {
         let mut all: Vec<Tool> = segments.iter().flat_map(|s| self.segment_tools(s)).collect();
-        if self.job.cutting.tools == Tools::Opposed && segments.iter().any(|s| s.work == Work::Turn) {
-            all.push(Tool::new(Place::Turning, "finishing tool of the pair"));
-        }
-        if segments.iter().any(|s| s.lag_mm.is_some()) {
-            all.push(Tool::new(Place::Turning, "finishing tool"));
-        }
+        let pairs = segments.iter().flat_map(|s| s.travels.iter().filter(|t| t.cutters.len() > 1).map(move |t| (s, t)));
+        all.extend(pairs.flat_map(|(s, t)| self.travel_tools(s, t).into_iter().skip(1)));
         all.extend(self.tasks().into_iter().map(|t| t.tool));
         all.extend(self.back.iter().map(|b| b.tool.clone()));
         all.sort();

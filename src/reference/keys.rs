@@ -9,11 +9,12 @@ use crate::schema::{File, is_unit, schema};
 use serde_json::{Map, Value};
 
 /// Keys whose maps another topic lists.
-const ELSEWHERE: [(File, &str); 10] = [
+const ELSEWHERE: [(File, &str); 11] = [
     (File::Job, "machine"),
     (File::Readings, "machine"),
     (File::Readings, "material"),
     (File::Shop, "machines[].machine"),
+    (File::Shop, "tool_list"),
     (File::Shop, "cutting"),
     (File::Shop, "limits"),
     (File::Shop, "planning"),

@@ -92,6 +92,21 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shop.bars.tolerance" | "shop.bars.kind" => say!("left-out-none"),
         "shop.rates" | "shop.cutting" | "shop.limits" | "shop.planning" | "shop.scatter" | "shop.order"
         | "shop.holding" | "shop.objective" => say!("left-out-shop-house"),
+        "tool_list" | "shop.tool_list" => say!("left-out-tool-list"),
+        "tool_list.station" | "tool_list.insert" | "tool_list.materials" => say!("left-out-none"),
+        "tool_list.nose_radius"
+        | "tool_list.approach_angle"
+        | "tool_list.ap_max"
+        | "tool_list.vc"
+        | "tool_list.feed"
+        | "tool_list.rough.vc"
+        | "tool_list.rough.feed"
+        | "tool_list.finish.vc"
+        | "tool_list.finish.feed" => {
+            say!("left-out-tool-cutting")
+        }
+        "tool_list.width" => say!("left-out-tool-width"),
+        "tool_list.rough" | "tool_list.finish" => say!("left-out-tool-cut"),
         "shop.bars.bar_length" => say!("left-out-shop-bar-length"),
         "readings.fit" => say!("left-out-fit"),
         "readings.set_ups.name" => say!("left-out-set-up-name"),

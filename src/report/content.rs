@@ -3,7 +3,7 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, fed_on, help, numbers, timeline, verdict, words};
+use super::{attention, cautions, fed_on, help, numbers, timeline, tool_uses, verdict, words};
 use crate::job::plan::{Plan, Stage};
 use crate::lang;
 use crate::say;
@@ -135,6 +135,8 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.push(table(lang::text("sheet-stops"), stops_in, tables::stops(plan), Kind::Wide));
     let segments_in = lang::text("sheet-segments-units");
     all.push(table(lang::text("sheet-segments"), segments_in, tables::segments(plan), Kind::Wide));
+    let tools_in = lang::text("sheet-tool-list-units");
+    all.push(table(lang::text("sheet-tool-list"), tools_in, tool_uses::rows(plan), Kind::Wide));
     let features_in = lang::text("sheet-features-units");
     all.push(table(lang::text("sheet-features"), features_in, tables::features(plan), Kind::Narrow));
     let lines_in = lang::text("sheet-witness-lines-units");

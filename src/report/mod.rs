@@ -46,6 +46,7 @@ mod shapes;
 mod speed;
 mod strips;
 pub mod timeline;
+mod tool_uses;
 
 pub mod attention;
 mod cautions;

@@ -191,7 +191,7 @@ pub fn stops(plan: &Plan) -> Rows {
 
 /// The segments; if there are very many, equal neighbours share a row.
 pub fn segments(plan: &Plan) -> Rows {
-    let heads = vec![
+    let mut heads = vec![
         word(lang::text("col-section")),
         number(lang::text("col-from")),
         number(lang::text("col-to")),
@@ -203,6 +203,11 @@ pub fn segments(plan: &Plan) -> Rows {
         word(lang::text("col-turning")),
         number(lang::text("col-stage")),
     ];
+    // With a tool list each cut has its own tool and depth.
+    let listed = !plan.tool_list.is_empty();
+    if listed {
+        heads.extend([word(lang::text("col-depth")), word(lang::text("col-tool"))]);
+    }
     let group = plan.segments.len() >= GROUP_FROM;
     let mut groups: Vec<(&Segment, f64, usize)> = Vec::new();
     for segment in &plan.segments {
@@ -218,7 +223,7 @@ pub fn segments(plan: &Plan) -> Rows {
     for (s, to_mm, n) in &groups {
         let work = words::work(&s.work);
         let row = |work: String, travels: usize, rpm: f64, feed_mm: f64| {
-            vec![
+            let mut cells = vec![
                 words::section(plan, s.section),
                 numbers::mm(s.from_mm),
                 numbers::mm(*to_mm),
@@ -229,7 +234,11 @@ pub fn segments(plan: &Plan) -> Rows {
                 numbers::trimmed(feed_mm, 4),
                 words::key(&s.turning),
                 s.stage.to_string(),
-            ]
+            ];
+            if listed {
+                cells.extend([words::segment_depths(s), words::segment_stations(plan, s)]);
+            }
+            cells
         };
         match &s.threading {
             Some(t) => {

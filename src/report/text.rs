@@ -4,7 +4,7 @@ use super::help::{change_text, help_title, no_help};
 use super::styled::{Styled, Tone};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
-use super::{attention, cautions, content, numbers, timeline, verdict, words};
+use super::{attention, cautions, content, numbers, timeline, tool_uses, verdict, words};
 use crate::job::plan::Plan;
 use crate::lang;
 use crate::say;
@@ -47,6 +47,7 @@ pub fn plan_full(plan: &Plan) -> Styled {
         out.append(section(lang::text("title-scatter"), &tables::scatter(plan)));
         out.push(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
     }
+    out.append(section(lang::text("title-tool-list"), &tool_uses::rows(plan)));
     out.append(section(lang::text("title-tool-places"), &timeline::tool_counts(plan)));
     out.append(bullets(lang::text("title-tools"), &timeline::tool_names(plan)));
     out.append(pairs(lang::text("title-set-up"), &tables::how(plan)));

@@ -1,7 +1,7 @@
 //! The words for the keys of a plan, and text of the user made safe to print.
 
 use super::{numbers, table};
-use crate::job::plan::{CheckResult, Giver, Plan, SectionOutline, Shortfall};
+use crate::job::plan::{CheckResult, Giver, Plan, SectionOutline, Segment, Shortfall};
 use crate::lang::{self, lists};
 use crate::say;
 use crate::shown;
@@ -176,6 +176,23 @@ pub fn change_value(value: &serde_json::Value) -> String {
             map.iter().map(|(k, v)| format!("{} {}", plain(k), change_value(v))).collect::<Vec<_>>().join(", ")
         }
     }
+}
+
+/// The depths of cut of a segment, in order.
+pub fn segment_depths(segment: &Segment) -> String {
+    let depths: Vec<String> = segment.depths_mm.iter().map(|mm| numbers::trimmed(*mm, 2)).collect();
+    if depths.is_empty() { say!("cell-none") } else { depths.join(", ") }
+}
+
+/// The stations of the tools of a segment in order; a tool without a station by its name.
+pub fn segment_stations(plan: &Plan, segment: &Segment) -> String {
+    let station = |tool: &String| {
+        let listed = plan.tool_list.iter().find(|listed| listed.tool == *tool);
+        plain(listed.and_then(|listed| listed.station.as_ref()).unwrap_or(tool))
+    };
+    let mut all: Vec<String> = segment.cuts.iter().flat_map(|cut| &cut.tools).map(station).collect();
+    all.dedup();
+    if all.is_empty() { say!("cell-none") } else { all.join(", ") }
 }
 
 /// The values that the job does not give: those of the shop's file, then those of this program.

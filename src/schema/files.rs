@@ -1,7 +1,8 @@
 //! Schemas of the files that people write.
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
-use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, WISHES_MAX};
+use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, TOOLS_MAX, WISHES_MAX};
+use crate::job::ToolKind;
 use crate::lang;
 use serde_json::{Value, json};
 
@@ -25,6 +26,7 @@ pub(super) fn job() -> Value {
         ),
         ("machine", machine),
         ("cutting", map("cutting", "tools, speeds, feeds", vec![("tools", tools()), ("finisher", finisher())], &[])),
+        ("tool_list", tool_list()),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("hold", choice(lang::text("schema-hold"), &["collet", "centre"])),
         ("wishes", wishes()),
@@ -44,6 +46,33 @@ pub(super) fn limits_of_job() -> Vec<(&'static str, Value)> {
         ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
         ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
     ]
+}
+
+/// The tools that there are.
+pub(super) fn tool_list() -> Value {
+    let cut = |what: &str| {
+        let mut cut = map("tool_list.cut", what, vec![], &[]);
+        cut["properties"] = json!({"vc": number(&fields::TOOL_VC), "feed": number(&fields::TOOL_FEED)});
+        cut
+    };
+    let both =
+        || vec![("rough", cut(lang::text("schema-tool-rough"))), ("finish", cut(lang::text("schema-tool-finish")))];
+    let mut own = map("tool_list.material", lang::text("schema-tool-material"), both(), &[]);
+    own["properties"]["vc"] = number(&fields::TOOL_VC);
+    own["properties"]["feed"] = number(&fields::TOOL_FEED);
+    let mut keys = vec![
+        ("name", text(lang::text("schema-tool-name"))),
+        ("kind", choice(lang::text("schema-tool-kind"), &ToolKind::ALL.map(ToolKind::key))),
+        ("station", text(lang::text("schema-tool-station"))),
+        ("insert", text(lang::text("schema-tool-insert"))),
+        (
+            "materials",
+            json!({"type": "object", "description": lang::text("schema-tool-materials"), "additionalProperties": own}),
+        ),
+    ];
+    keys.extend(both());
+    let tool = map("tool_list", lang::text("schema-tool"), keys, &["name", "kind"]);
+    list(lang::text("schema-tool-list"), tool, TOOLS_MAX)
 }
 
 /// The cost rates.

@@ -1,6 +1,6 @@
 //! The schema of the shop's file.
 
-use super::files::{collet, limits_of_job, machine, path, rates, tolerance, tools};
+use super::files::{collet, limits_of_job, machine, path, rates, tolerance, tool_list, tools};
 use super::parts::{choice, either, list, map, number, pair, text};
 use crate::fields::{self, SHOP_ITEMS_MAX};
 use crate::lang;
@@ -35,6 +35,7 @@ pub(super) fn shop() -> Value {
         ("rates", rates(&[])),
         ("holding", choice("what holds the bar", &["bush", "no_bush"])),
         ("objective", choice(lang::text("schema-objective"), &["time", "fewest_hand_overs", "margin"])),
+        ("tool_list", tool_list()),
         ("cutting", cutting),
         ("order", order),
     ];

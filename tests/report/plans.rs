@@ -118,6 +118,7 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         lag_mm: None,
         rpm: 2476.0,
         feed_mm: 0.12,
+        cuts: Vec::new(),
         turning: "forward".into(),
         stage,
         time_s: 8.2,
@@ -377,6 +378,7 @@ pub fn sample_plan() -> Plan {
         scatter: None,
         input_digest: "sha256:0f1e2d3c4b5a69788796a5b4c3d2e1f00f1e2d3c4b5a69788796a5b4c3d2e1f0".into(),
         origins: Vec::new(),
+        tool_list: Vec::new(),
         notes: vec!["feed of section 1 lowered to 0.101 mm/rev: Ra 0.8".into()],
         cautions: vec![],
         shaft: ShaftOutline {

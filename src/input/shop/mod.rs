@@ -17,6 +17,7 @@ use super::file;
 use super::machine;
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
+use super::tool_list;
 use crate::diag::{Diag, Source};
 use crate::fields::{self, ALL};
 use crate::job::shop::{Given, Shop, ShopCollet, ShopMachine, What};
@@ -29,8 +30,9 @@ pub(super) use find::{Which, asked, found};
 pub const TEMPLATE: &str = include_str!("template.yaml");
 
 /// Keys of the file.
-const KEYS: [&str; 14] = [
+const KEYS: [&str; 15] = [
     "name",
+    "tool_list",
     "language",
     "machines",
     "collets",
@@ -119,6 +121,7 @@ fn parts(
     let collets = listed(r, map, "collets", |r, item| one_collet(r, item, &names));
     let grades = materials::read(r, map, open);
     let bars = listed(r, map, "bars", |r, item| bars::read(r, item, grades.as_deref().unwrap_or_default()));
+    let tool_list = tool_list::read(r, map, grades.as_deref().unwrap_or_default());
     let (mut numbers, mut words) = (Vec::new(), Vec::new());
     let mut complete = true;
     for (key, without) in LIKE_A_JOB {
@@ -131,8 +134,10 @@ fn parts(
     }
     (name?, language?);
     let (machines, collets, grades, bars) = (machines?, collets?, grades?, bars?);
+    let line = map.get("tool_list").map_or(1, |node| r.line(node));
+    let tool_list = tool_list?.map(|value| Given { value, line });
     let source = Arc::clone(source);
-    complete.then_some(Shop { source, machines, collets, grades, bars, numbers, words })
+    complete.then_some(Shop { source, machines, collets, grades, bars, tool_list, numbers, words })
 }
 
 /// The items of a list that may be left out. None: at least one of them is wrong.

@@ -189,3 +189,19 @@ left-out-shop-grade = a grade of your own
 left-out-shop-price = `rates.material_per_kg`
 left-out-shop-house = usual values
 left-out-shop-bar-length = 3000
+
+# The tool list.
+schema-tool-list = the tools that there are; the plan picks from them
+schema-tool = a tool
+schema-tool-name = name of the tool
+schema-tool-kind = what it does
+schema-tool-station = where it stands
+schema-tool-insert = its insert, in your words
+schema-tool-rough = its roughing cut
+schema-tool-finish = its finishing cut
+schema-tool-materials = other cuts in some materials, by name of the material
+schema-tool-material = its cuts in this material
+left-out-tool-list = one set of numbers, `cutting`
+left-out-tool-cutting = as under `cutting`
+left-out-tool-width = it fits every groove
+left-out-tool-cut = both, if neither is given

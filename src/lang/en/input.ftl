@@ -344,3 +344,14 @@ shop-no-bar = No bar of { $material } in `{ $file }` gives this shaft: it needs 
 shop-no-bar-help = There are { $sizes }, and { $machine } must take the bar. Give the bar in the job, such as `stock: {"{"}diameter: { $needed }{"}"}`
 shop-no-collet = No collet is known for the counter-spindle of { $machine }: neither its file nor `{ $file }` has one
 shop-no-collet-help = List `collets` in the machine file, or collets for this machine in the shop's file
+
+# The tool list.
+tools-number = { $number ->
+    [one] { $number } tool
+   *[other] { $number } tools
+}
+tool-twice = The name { $name } is there twice
+tool-twice-help = Give each tool its own name
+tool-key-unused = A tool of the kind `{ $kind }` has no `{ $key }`
+tool-key-unused-help = Remove `{ $key }`, or write another `kind`
+tool-materials-help = Write the name of a material and its cuts, such as `C45: {"{"}rough: {"{"}vc: 160, feed: 0.2{"}"}{"}"}`

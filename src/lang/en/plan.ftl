@@ -198,6 +198,7 @@ progress-finer-stops = no plan with stop positions every { $coarse } mm, trying 
 
 ## Notes
 
+note-not-listed = Not in the tool list: { $tools }. For these the numbers under `cutting` count
 note-whirled = a thread is too long to be pulled back for single-point passes, so it is whirled in one travel
 note-passive-deep = Passive forces were compared with measured ones up to a depth of cut of { $measured } mm. The deepest cut here is { $depth } mm, so its passive force is extrapolated.
 note-passive-floor = Where the edge gives a smaller passive force, { $share } of the main force counts (cutting.passive_floor; common practice, no source).

@@ -65,7 +65,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             (rpm.floor(), (0.2 * rpm).ceil()),
             round_step(0.02 * rpm).max(1.0),
             move |n| say!("change-rpm", rpm = format!("{n:.0}"), vc = format!("{:.0}", vc_of(n))),
-            move |j, n| j.cutting.vc_m_per_min = vc_of(n),
+            move |j, n| j.set_vc(vc_of(n)),
         ),
         number(
             "speed_floor",

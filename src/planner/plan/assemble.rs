@@ -11,6 +11,7 @@ use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
 use crate::planner::plan::outline;
 use crate::planner::plan::settle::{Look, Settled};
+use crate::planner::plan::tools;
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter, free_ratio};
 use crate::process::segments::Work;
@@ -108,6 +109,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         input_digest: job.input_digest.clone(),
         notes: job.notes.clone(),
         origins: job.origins.clone(),
+        tool_list: Vec::new(),
         cautions: Vec::new(),
         shaft: outline::shaft(job),
         layout: outline::layout(rig),
@@ -136,6 +138,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         stages,
         ..blank(rig, Verdict::Feasible)
     };
+    plan.tool_list = tools::used(rig, &plan, ground.segments);
     plan.tell_margin();
     let cycle = crate::cycle::timeline(&plan, rig, ground.segments);
     plan.quote = crate::process::quote::quote(rig.job, Some(cycle.steady_s));
@@ -273,6 +276,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             depths_mm: segment.travels.iter().flat_map(|t| t.depths_mm.iter().copied()).collect(),
             rpm: piece.rpm,
             feed_mm: segment.finishing().map_or(0.0, |t| t.feed_mm),
+            cuts: tools::cuts(ground.rig, segment, draft.stages[piece.stage].nose_mm.is_some(), piece.rpm),
             lag_mm: segment.lag_mm,
             turning: if segment.back && starts { "back" } else { "forward" }.into(),
             stage: piece.stage + 1,

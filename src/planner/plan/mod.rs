@@ -7,3 +7,4 @@ pub mod notes;
 pub mod outline;
 pub mod placing;
 pub mod settle;
+mod tools;

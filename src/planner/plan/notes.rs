@@ -4,7 +4,8 @@ use crate::job::plan::Plan;
 use crate::job::{FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
 use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
-use crate::process::segments::{DEFAULT_FEED_MM, Work};
+use crate::process::cutter::DEFAULT_FEED_MM;
+use crate::process::segments::Work;
 use crate::process::tandem::FINISHING_TO_MM;
 use crate::process::{Rig, checks};
 use crate::say;
@@ -31,6 +32,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     }
     if !plan.segments.is_empty() {
         notes.extend(finishing(job));
+        notes.extend(not_listed(plan));
     }
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
     for (i, section) in job.shaft.sections.iter().enumerate() {
@@ -55,6 +57,12 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes
 }
 
+/// Tools that the plan needs and the tool list does not have.
+fn not_listed(plan: &Plan) -> Option<String> {
+    let names: Vec<&str> = plan.tool_list.iter().filter(|tool| !tool.listed).map(|tool| tool.tool.as_str()).collect();
+    (!names.is_empty()).then(|| say!("note-not-listed", tools = lists::commas(&names)))
+}
+
 /// How the sections that ask for a finishing cut come to it: one deep cut, a last pass, or both tools of a tandem in one travel.
 fn finishing(job: &Job) -> Vec<String> {
     let rig = Rig::new(job, None);
@@ -77,7 +85,7 @@ fn finishing(job: &Job) -> Vec<String> {
             (1, why) => {
                 let instead = match why {
                     Some(why) => say!("note-one-cut-why", why = why.told()),
-                    None if rig.last_pass_fits(section) => say!("note-one-cut-pass"),
+                    None if rig.last_pass_fits(section, segment.back) => say!("note-one-cut-pass"),
                     None => say!("note-one-cut-tandem"),
                 };
                 let depth = format!("{:.2}", rig.stock_mm(section));
@@ -148,7 +156,7 @@ fn passive_forces(job: &Job) -> Vec<String> {
     let (mut deepest_mm, mut floored) = (0.0_f64, false);
     for travel in turned.flat_map(|s| &s.travels) {
         deepest_mm = travel.depths_mm.iter().copied().fold(deepest_mm, f64::max);
-        floored |= rig.travel_forces(&travel.depths_mm, travel.feed_mm).cuts.iter().any(|c| c.floored);
+        floored |= rig.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts.iter().any(|c| c.floored);
     }
     let deep = (deepest_mm > MEASURED_TO_MM)
         .then(|| say!("note-passive-deep", depth = format!("{deepest_mm:.2}"), measured = MEASURED_TO_MM.to_string()));

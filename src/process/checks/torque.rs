@@ -5,7 +5,6 @@
 //! With it, both sides share the torque by their stiffness (`process::twist`). Work after part-off is never shared.
 
 use super::super::rig::Rig;
-use super::super::segments::{DEFAULT_FEED_MM, PLUNGE_FEED_SHARE};
 use super::{Check, Event, Find, Finding, Says};
 use crate::lang;
 use crate::say;
@@ -17,7 +16,7 @@ const UNIT: &str = "N·m";
 /// Torque of part-off with its force at the bar's radius, N·m.
 pub fn part_off_nm(rig: &Rig<'_>) -> f64 {
     let job = rig.job;
-    let feed = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM) * PLUNGE_FEED_SHARE;
+    let feed = rig.part_off_cutter().feed_mm;
     let force_n = rig.resistance.specific_n_per_mm2(feed) * feed * job.machine.part_off.width_mm;
     force_n * job.stock.diameter_mm / 2.0 / 1000.0
 }

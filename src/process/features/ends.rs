@@ -4,8 +4,8 @@
 //! is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at 200 mm/min, with a lift between
 //! strokes. Common practice, no source.
 
+use super::super::cutter::DEFAULT_FEED_MM;
 use super::super::rig::Rig;
-use super::super::segments::DEFAULT_FEED_MM;
 use super::super::tool::Tool;
 use super::{CENTRE_S, DRILL_EXTRA_S, DRILL_VC_M_PER_MIN, tap_drill_mm};
 use crate::job::thread::Thread;
