@@ -34,6 +34,8 @@ from plan import EXACT, FORCE, NEAR, SAME_PLACE, Recheck
 RANDOM, FIRST_SEED = 40, 1
 # Jobs with a centre in the front.
 CENTRED, CENTRED_SEED = 12, 501
+# Jobs with two tools in one travel.
+TANDEMS, TANDEM_SEED = 16, 801
 # Walks over the states of a stage, mm.
 DEMO_STEP, RANDOM_STEP = 4.0, 4.0
 # Too little says nothing.
@@ -129,6 +131,7 @@ def main(program):
     with tempfile.TemporaryDirectory() as folder:
         random = [jobs.write(FIRST_SEED + i, pathlib.Path(folder)) for i in range(RANDOM)]
         random += [jobs.write(CENTRED_SEED + i, pathlib.Path(folder), jobs.on_centre) for i in range(CENTRED)]
+        random += [jobs.write(TANDEM_SEED + i, pathlib.Path(folder), jobs.tandem) for i in range(TANDEMS)]
         tasks = [(program, path, DEMO_STEP if path in demo else RANDOM_STEP, code, plan, errors)
                  for path, code, plan, errors in plans(program, demo, random)]
         with ProcessPoolExecutor() as pool:

@@ -3,7 +3,7 @@
 import json
 import math
 
-from cutting import finish_feed, force, net_radial, travels
+from cutting import finish_feed, forces, net_radial, travels
 from job import section_at
 from plan import FORCE, NEAR, SAME_PLACE
 from state import State
@@ -60,7 +60,7 @@ def moment(recheck, state, told, t):
         return
     cuts = travels(job, section)
     feed = finish_feed(job, section)
-    parts = [force(job, ap, feed) for ap in cuts[-1] if ap > 1e-9]
+    parts = forces(job, [ap for ap in cuts[-1] if ap > 1e-9], feed)
     same("passive force", parts[0]["passive"], "passive_force_n", FORCE)
     same("net radial force", net_radial(job, [a for a in cuts[-1] if a > 1e-9], feed), "net_radial_force_n", FORCE)
     same("main force", sum(p["main"] for p in parts), "main_force_n", FORCE)

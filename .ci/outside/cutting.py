@@ -3,8 +3,11 @@
 import functools
 import math
 
+import numpy as np
 from scipy.integrate import quad
+from scipy.linalg import cho_solve
 
+from beam import Beam
 from job import SAME
 
 PLUNGE = 0.4
@@ -57,45 +60,138 @@ def edge_sums(nose, approach, mc, ap, feed):
     return sums
 
 
-def force(job, ap, feed):
-    metal = job["material"]
-    main, radial, axial = edge_sums(job["nose"], job["approach"], metal["mc"], ap, feed)
+def force(job, ap, feed, edge=None):
+    """`edge`: the tool, if it is not the leading one."""
+    metal, edge = job["material"], edge or job
+    main, radial, axial = edge_sums(edge["nose"], edge["approach"], metal["mc"], ap, feed)
     main, share = metal["kc11"] * main, metal["kc11"] * job["share"]
     passive = max(share * radial, job["passive_floor"] * main)
     return {"main": main, "passive": passive, "slope": job["share"] * main / feed / (1 + (share * axial / passive) ** 2)}
 
 
+def forces(job, depths, feed):
+    """Forces of the tools of one travel; the second tool of a tandem has its own edge."""
+    return [force(job, ap, feed, job["tandem"] if turn else None) for turn, ap in enumerate(depths)]
+
+
 def finish_feed(job, s):
     """Feed of the travel that leaves a section's surface."""
+    return feed_of(job, s, job["tandem"]["nose"] if tandem(job, s) else job["nose"])
+
+
+def feed_of(job, s, nose):
     feed = 0.15 if job["feed"] is None else job["feed"]
     if s["ra"] is None:
         return feed
     ideal = max(s["ra"], job["ra_floor"]) / job["ra_factor"]
-    return min(feed, math.sqrt(8 * job["nose"] * 4 * ideal / 1000))
+    return min(feed, math.sqrt(8 * nose * 4 * ideal / 1000))
+
+
+def roughed(job, s):
+    stock = (job["stock"] - s["turned"]) / 2
+    passes = max(1, math.ceil((stock - job["ap_finish"]) / job["ap_max"] - SAME))
+    return [[(stock - job["ap_finish"]) / passes]] * passes
+
+
+def whole_cut(job, s):
+    """Whether one cut takes all that a section has to give, and no last pass is asked for."""
+    stock = (job["stock"] - s["turned"]) / 2
+    return stock <= job["ap_max"] + SAME and not (s["finish_pass"] and stock > job["ap_finish"] + SAME)
+
+
+def tandem(job, s):
+    """Whether both tools of a tandem cut a section in its last travel."""
+    stock = (job["stock"] - s["turned"]) / 2
+    if not job["tandem"] or not job["bush"] or s["back"] or stock <= job["ap_finish"] + SAME or s["kind"] == "groove":
+        return False
+    if whole_cut(job, s) and not s["fine"]:
+        return False
+    spindle, stand = job["machine"].get("counter_spindle"), job["machine"]["bush"]["gap"] + job["tandem"]["lag"]
+    if spindle and spindle["nearest"] < stand:
+        return False
+    length, cuts = s["to"] - s["from"], together(job, s)
+    if s["kind"] == "thread":
+        # A thread too long to be pulled back is whirled.
+        bush = job["machine"]["bush"]
+        return length <= stand - job["tandem"]["lag"] + bush["land"] - bush.get("engagement_min", bush["land"] / 2) + SAME
+    step = tandem_change(job, s, min(length, stand) if len(cuts) > 1 else length)
+    return step <= job["limits"]["share"] * s["width"]
+
+
+def together(job, s):
+    cuts = roughed(job, s)
+    return cuts[:-1] + [cuts[-1] + [job["ap_finish"]]]
+
+
+def tandem_change(job, s, p):
+    """Change of the diameter along the last travel of both tools over a segment of the length `p`: the bar next to the bush
+    as a beam on its two springs, at every moment of the travel."""
+    tools, bush, cuts = job["tandem"], job["machine"]["bush"], together(job, s)
+    lag, gap = tools["lag"], bush["gap"]
+    if p <= lag:
+        return 0.0
+    rough, finish = (f["passive"] for f in forces(job, cuts[-1], feed_of(job, s, tools["nose"])))
+    between = s["turned"] + 2 * job["ap_finish"]
+    before, spring = between + 2 * cuts[-1][0], bush["stiffness"] * 500
+
+    def moved(out, lead):
+        contact = bush["land"] - (out - gap)
+        bar = Beam([(0, lag, between), (lag, lag + out + contact, before)], [(lag + out, spring), (lag + out + contact, spring)],
+                   [0, lag], job["material"], 1e9)
+        load = np.zeros(len(bar.k))
+        load[2 * bar.node(0)] = finish
+        load[2 * bar.node(lag)] += lead if tools["same"] else -lead
+        return cho_solve(bar.factor, load)[2 * bar.node(0)]
+
+    first = max(gap, p - lag) if len(cuts) > 1 else gap
+    seen = [moved(gap, 0.0)] + [moved(out, rough) for out in np.linspace(gap, first, 9)]
+    return 2 * (max(seen) - min(seen))
+
+
+#: Up to this depth a cut is a finishing cut by itself.
+FINISHING_TO = 2.0
+
+
+def obeys(job, s, cuts, p):
+    """Whether a pull-back by `p` before each travel but the first keeps both rules."""
+    bush, wide = job["machine"]["bush"], job["stock"] - 2 * sum(cuts[0])
+    for turn, depths in enumerate(cuts[1:], start=1):
+        last = turn == len(cuts) - 1
+        feed = finish_feed(job, s) if last else 0.15 if job["feed"] is None else job["feed"]
+        limit = job["limits"]["share"] * s["width"] if last else sum(depths)
+        both = last and len(depths) > 1 and job["tandem"]
+        change = tandem_change(job, s, p) if both else pull_back_change(job, p, wide, net_radial(job, depths, feed))
+        if change > limit * (1 + 1e-9):
+            return False
+        wide -= 2 * sum(depths)
+    engaged = bush.get("engagement_min", bush["land"] / 2)
+    return p - bush["gap"] <= (bush["land"] - engaged) * (1 + 1e-9)
 
 
 def travels(job, s):
     """Depths of each travel of a turned section: one depth a tool."""
-    stock = (job["stock"] - s["turned"]) / 2
-    last, most = job["ap_finish"], job["ap_max"]
+    stock, last = (job["stock"] - s["turned"]) / 2, job["ap_finish"]
     if stock <= SAME:
         return []
-    whole = stock <= most + SAME and not (s["finish_pass"] and stock > last + SAME)
+    whole = whole_cut(job, s)
+    if tandem(job, s):
+        return together(job, s)
+    if job["tandem"] and whole and s["fine"] and stock > FINISHING_TO:
+        cuts = roughed(job, s) + [[last]]
+        return cuts if not job["bush"] or obeys(job, s, cuts, s["to"] - s["from"]) else [[stock]]
     if job["pair"] and whole:
         return [[stock - last, last] if stock > last + SAME else [stock]]
     if whole:
         return [[stock]]
-    passes = max(1, math.ceil((stock - last) / most - SAME))
-    rough = (stock - last) / passes
-    if job["pair"]:
-        return [[rough]] * (passes - 1) + [[rough, last]]
-    return [[rough]] * passes + [[last]]
+    return together(job, s) if job["pair"] else roughed(job, s) + [[last]]
 
 
 def net_radial(job, depths, feed):
-    parts = [force(job, ap, feed)["passive"] for ap in depths]
+    parts = [f["passive"] for f in forces(job, depths, feed)]
     if len(parts) == 1:
         return abs(parts[0])
+    if job["tandem"] and job["tandem"]["same"]:
+        return sum(parts)
     return max(abs(parts[0] - parts[1]), job["unbalance"] * max(map(abs, parts)))
 
 

@@ -51,7 +51,7 @@ def width_of(tolerance, diameter):
 
 def section(given, start):
     s = {"from": start, "to": start + given["length"], "kind": given.get("kind", "plain"), "ra": given.get("ra"),
-         "finish_pass": given.get("finish_pass", False), "flats": 0}
+         "finish_pass": given.get("finish_pass", False), "flats": 0, "back": False}
     if "thread" in given:
         major, _, pitch = given["thread"].lstrip("M").partition("x")
         s.update(kind="thread", turned=float(major), pitch=float(pitch))
@@ -66,7 +66,9 @@ def section(given, start):
     s["largest"] = max(s["turned"], *s["beam"])
     s["width"] = width_of(given.get("tolerance"), s["turned"])
     s["grip"] = given.get("grip", s["kind"] == "plain")
-    s["interrupt"] = given.get("interrupt") or interrupt(given, s)
+    usual = interrupt(given, s)
+    s["interrupt"] = given.get("interrupt") or usual
+    s["fine"] = usual == "never" and s["kind"] not in ("thread", "groove")
     return s
 
 
@@ -84,6 +86,14 @@ def interrupt(given, s):
     if fine or ra <= 0.8:
         return "never"
     return "avoid" if middle or ra <= 1.6 else "free"
+
+
+def finisher(cutting):
+    """The finishing tool of a tandem."""
+    own = cutting.get("finisher", {})
+    angle = own.get("approach_angle", cutting.get("approach_angle", 93))
+    return {"lag": cutting.get("lag", 1.0), "same": own.get("side", "same") == "same", "approach": math.radians(angle),
+            "nose": own.get("nose_radius", cutting.get("nose_radius", 0.4))}
 
 
 def falls(machine, sections, length, shaft):
@@ -105,6 +115,9 @@ def read(path):
     for given in raw["shaft"]["sections"]:
         sections.append(section(given, start))
         start = sections[-1]["to"]
+    for before, s in zip(sections, sections[1:]):
+        rear = before["beam"][1] if before["kind"] == "taper" else before["largest"]
+        s["back"] = (s["beam"][0] if s["kind"] == "taper" else s["largest"]) < rear - 1e-9
     limits, cutting = raw.get("limits", {}), raw.get("cutting", {})
     stock = raw["stock"]["diameter"]
     metal = material(raw["shaft"]["material"])
@@ -114,6 +127,7 @@ def read(path):
         "sections": sections, "length": start, "stock": stock, "material": metal, "machine": machine,
         "features": raw["shaft"].get("features", []), "back_work": raw["shaft"].get("back_work", []),
         "bow": raw["shaft"].get("straightness", 0.3), "bar_length": raw["stock"].get("bar_length", 3000),
+        "tandem": finisher(cutting) if cutting.get("tools") == "tandem" else None,
         "pair": cutting.get("tools") == "opposed", "vc": cutting.get("vc", metal["vc"]), "feed": cutting.get("feed"),
         "nose": cutting.get("nose_radius", 0.4), "approach": math.radians(cutting.get("approach_angle", 93)),
         "ap_max": ap_max, "ap_finish": min(cutting.get("ap_finish", 0.25), ap_max),

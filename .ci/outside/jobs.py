@@ -97,6 +97,17 @@ def on_centre(seed):
     return given | {"hold": "centre"}
 
 
+def tandem(seed):
+    """A random job for two tools in one travel next to the bush, with more surfaces that ask for both."""
+    given, r = job(seed), random.Random(f"tandem {seed}")
+    given["cutting"] |= {"tools": "tandem", "lag": r.choice([0.4, 1.0, 3.0]),
+                         "finisher": {"side": r.choice(["same", "opposite"]), "nose_radius": r.choice([0.2, 0.4, 0.8])}}
+    for section in given["shaft"]["sections"]:
+        if "thread" not in section and section.get("kind") != "groove" and r.random() < 0.4:
+            section["ra"] = 0.8
+    return given
+
+
 def write(seed, folder, make=job):
     path = folder / f"random_{make.__name__}_{seed}.yaml"
     path.write_text(yaml.safe_dump(make(seed), sort_keys=False), encoding="utf-8")

@@ -4,7 +4,7 @@ import math
 from collections import Counter
 
 import numpy as np
-from cutting import PLUNGE, driven_work, finish_feed, force, pull_back_change, net_radial, top_rpm, travels
+from cutting import PLUNGE, driven_work, finish_feed, force, net_radial, pull_back_change, tandem, tandem_change, top_rpm, travels
 from job import SAME, section_at
 from state import State, share
 
@@ -95,10 +95,29 @@ class Recheck:
                     self.complain(f"re-grip at {r} while the front is free")
         stops, stroke = [0.0] + self.regrips + [self.end], machine["headstock"]["stroke"]
         for a, b in zip(stops, stops[1:]):
+            b = self.runs_out(a, b)
             if feasible and b - a > stroke + SAME:
                 self.complain(f"{b - a} mm from re-grip to re-grip, stroke {stroke}")
         for t in set(plan["hand_overs_mm"] + self.regrips):
             self.stop(t)
+
+    def runs_out(self, a, b):
+        """Where the bar is fed to between two places: beyond the end of a segment by the lag of a tandem."""
+        ends = [s["to_mm"] for s in self.plan["segments"] if a + SAME < s["to_mm"] <= b + SAME and self.ends(s)]
+        return max([b] + [end + self.job["tandem"]["lag"] for end in ends])
+
+    def ends(self, s):
+        """Whether a tandem ends a segment at the end of this piece of it."""
+        section = self.job["sections"][s["section"] - 1]
+        both = s["work"] in ("turn", "thread") and tandem(self.job, section)
+        return both and (s["travels"] > 1 or abs(s["to_mm"] - section["to"]) < SAME)
+
+    def line(self, t):
+        """Where a stop leaves its line: where the tool stands that makes the size."""
+        s = self.job["sections"][section_at(self.job, t)]
+        if s["from"] + SAME < t < s["to"] - SAME and s["kind"] != "groove" and tandem(self.job, s) and len(travels(self.job, s)) < 2:
+            return max(s["from"], t - self.job["tandem"]["lag"])
+        return t
 
     def grip(self, stage, gap):
         job, grip, collet = self.job, stage["grip"], self.collet
@@ -307,6 +326,9 @@ class Recheck:
                 head = self.heads(middle, stage["from_mm"], stage["to_mm"])[0]
                 moved.append(State(job, t, self.collet, nose, head).tool_deflection(section))
             return 2 * (max(moved) - min(moved))
+        if tandem(job, section):
+            length = section["to"] - section["from"] if len(cuts) < 2 else s["to_mm"] - s["from_mm"]
+            return tandem_change(job, section, length)
         if len(cuts) < 2:
             return 0.0
         newtons = net_radial(job, cuts[-1], finish_feed(job, section))
@@ -340,6 +362,9 @@ class Recheck:
             section = job["sections"][s["section"] - 1]
             self.speed(s, section)
             count, seconds = segment_time(job, s, section)
+            if seconds is not None and self.ends(s):
+                lag, rapid = job["tandem"]["lag"], 1000 * machine.get("rapid", 20)
+                seconds += 60 * lag / (finish_feed(job, section) * s["rpm"]) + 60 * lag / rapid
             if seconds is not None:
                 self.same(f"time at {s['from_mm']} to {s['to_mm']} ({s['work']})", seconds + overhead * count, s["time_s"])
         for stage in plan["stages"]:
@@ -363,7 +388,8 @@ class Recheck:
         self.same("time of back work", sum(w["time_s"] for w in job["back_work"]), t["back_work"])
         lines = {round(w["at_mm"], 6) for w in plan["witnesses"] if w["interrupt"] == "avoid" and w["cause"] != "feature"}
         self.same("penalties", len(lines) * job["limits"]["avoid_s"], t["penalties"])
-        inside = {round(x, 6) for x in plan["hand_overs_mm"] + self.regrips if self.inside(x)}
+        lines_at = [self.line(x) for x in plan["hand_overs_mm"] + self.regrips]
+        inside = {round(x, 6) for x in lines_at if self.inside(x)}
         told = {round(w["at_mm"], 6) for w in plan["witnesses"] if w["cause"] in ("hand_over", "regrip")}
         if inside != told:
             self.complain(f"lines of stops: {sorted(inside)} here, {sorted(told)} in the plan")
@@ -399,6 +425,8 @@ class Recheck:
             if len(cuts) != s["travels"] and cuts:
                 self.complain(f"{where}: {s['travels']} travels, here {len(cuts)}")
             self.same(f"feed at {s['from_mm']}", finish_feed(job, section), s["feed_mm"])
+            if (s.get("lag_mm") is not None) != tandem(job, section):
+                self.complain(f"{where}: a second tool at {s.get('lag_mm')}, here {tandem(job, section)}")
 
     def feature_time(self, f):
         job = self.job

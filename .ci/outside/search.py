@@ -7,7 +7,7 @@ and on the same grid. Every state of a way found is looked at again, closely, be
 import math
 
 import numpy as np
-from cutting import PLUNGE, driven_work, finish_feed, net_radial, pull_back_change, top_rpm, travels
+from cutting import PLUNGE, driven_work, obeys, tandem, top_rpm, travels
 from job import SAME
 from plan import PASSES, span_of
 from state import State, share
@@ -21,24 +21,10 @@ class TooMuch(Exception):
 
 def pieces(job, s):
     """Fewest equal segments of a section that needs several travels next to a bush."""
-    cuts, bush = travels(job, s), job["machine"]["bush"]
+    cuts, length = travels(job, s), s["to"] - s["from"]
     if len(cuts) < 2 or s["kind"] in ("groove", "thread"):
         return 1
-    length = s["to"] - s["from"]
-    engaged = bush.get("engagement_min", bush["land"] / 2)
-
-    def obeys(p):
-        wide = job["stock"] - 2 * sum(cuts[0])
-        for turn, depths in enumerate(cuts[1:], start=1):
-            last = turn == len(cuts) - 1
-            feed = finish_feed(job, s) if last else 0.15 if job["feed"] is None else job["feed"]
-            limit = job["limits"]["share"] * s["width"] if last else sum(depths)
-            if pull_back_change(job, p, wide, net_radial(job, depths, feed)) > limit * (1 + 1e-9):
-                return False
-            wide -= 2 * sum(depths)
-        return p - bush["gap"] <= (bush["land"] - engaged) * (1 + 1e-9)
-
-    return next((n for n in range(1, 2001) if obeys(length / n)), None)
+    return next((n for n in range(1, 2001) if obeys(job, s, cuts, length / n)), None)
 
 
 class Search:
@@ -58,7 +44,8 @@ class Search:
             if count is None or count > 1 and s["interrupt"] == "never":
                 self.possible = False
                 return
-            free = s["interrupt"] != "never" or s["kind"] == "groove"
+            # A tandem would stop near its shoulders where only one tool has begun.
+            free = s["interrupt"] != "never" and not tandem(job, s) or s["kind"] == "groove"
             inner = count if count > 1 else math.ceil((s["to"] - s["from"]) / GRID) if free else 1
             self.stations += list(np.linspace(s["from"], s["to"], inner + 1)[1:])
         self.stations.append(self.end)
@@ -130,6 +117,13 @@ class Search:
 
     def runs(self, i, nose, last, step=NEXT):
         a, b = self.stations[i], self.stations[i + 1]
+        # Where a tandem ends a segment, the bar goes on until the finishing tool is there too.
+        ends = [s for s in self.job["sections"] if s["from"] - SAME <= a and b <= s["to"] + SAME and tandem(self.job, s)
+                and (abs(b - s["to"]) < SAME or len(travels(self.job, s)) > 1)]
+        if ends:
+            out, spindle = b + self.job["tandem"]["lag"], self.job["machine"].get("counter_spindle")
+            if out - last > self.stroke + SAME or nose is not None and out + self.gap - nose > spindle["farthest"] + SAME:
+                return False
         return all(self.holds(t, nose, last) for t in self.between(a, b, step))
 
     def drops(self, t, old, last):

@@ -3,8 +3,9 @@
 import math
 
 import numpy as np
+from scipy.linalg import cho_solve
 from beam import Beam
-from cutting import finish_feed, force, net_radial, top_rpm, travels
+from cutting import finish_feed, forces, net_radial, tandem, top_rpm, travels
 from job import SAME
 
 # Nodes of a span between supports, and of the front inside the counter-spindle.
@@ -61,7 +62,10 @@ class State:
                 springs.append((max(place, 0.0), spindle["sleeve"]["stiffness"] * 1000))
                 place -= spindle["sleeve"]["pitch"]
         self.low = nose if nose is not None else 0.0
-        places = [t, self.low] + list(np.linspace(self.low, self.face, SPAN + 1))
+        # The finishing tool of a tandem stands behind, but not in front of the bar or of the nose.
+        low = held if held is not None else 0.0
+        self.behind = max(t - job["tandem"]["lag"], min(low, t)) if job["tandem"] and job["bush"] else t
+        places = [t, self.behind, self.low] + list(np.linspace(self.low, self.face, SPAN + 1))
         if nose is not None:
             places += list(np.linspace(0, self.front, INSIDE + 1))
         if open_nose is not None:
@@ -117,7 +121,7 @@ class State:
         grown = 1 / (1 - ratio**2) if ratio < 1 else math.inf
         sag = np.abs(beam.sag())
         out = {
-            "stiffness": (1 / beam.flexibility(beam.node(self.t))[0] / 1000, limits["stiffness"]),
+            "stiffness": (1 / max(beam.flexibility([beam.node(p) for p in self.cut_places()])) / 1000, limits["stiffness"]),
             "whirl": (ratio, limits["whirl"]),
             "whip": (self.bow() * grown, limits["whip"]),
         }
@@ -136,6 +140,11 @@ class State:
         """The sections in cut: two at a border."""
         return [s for s in self.job["sections"] if s["from"] - SAME <= self.t <= s["to"] + SAME]
 
+    def cut_places(self):
+        """Places of the tools in cut."""
+        both = any(tandem(self.job, s) for s in self.sections() if s["kind"] in ("plain", "taper", "flats", "thread"))
+        return [self.t, self.behind] if both else [self.t]
+
     def runs_free(self):
         """Whether the front could run free at the lowest speed that the job allows."""
         job = self.job
@@ -153,17 +162,19 @@ class State:
         """Utilisation of the tool nearest its limit: exact, and by the bound that holds the static flexibility to be
         all in one mode."""
         damping = self.job["limits"]["damping"]
-        exact = least_real or self.beam.least_real(self.t, damping)
-        bound = self.beam.flexibility(self.beam.node(self.t))[0] / (4 * damping * (1 + damping))
+        both, places = tandem(self.job, section), [self.t, self.behind]
+        exact = [least_real or self.beam.least_real(self.t, damping)]
+        exact.append(self.beam.least_real(self.behind, damping) if both else exact[0])
+        bound = [self.beam.flexibility(self.beam.node(p))[0] / (4 * damping * (1 + damping)) for p in places]
         worst = (0.0, 0.0, 0.0)
         for turn, depths in enumerate(cuts := travels(self.job, section)):
             last = turn == len(cuts) - 1
             feed = finish_feed(self.job, section) if last else 0.15 if self.job["feed"] is None else self.job["feed"]
-            for ap in depths:
+            for turn, (ap, f) in enumerate(zip(depths, forces(self.job, depths, feed))):
                 if ap <= 1e-9:
                     continue
-                f = force(self.job, ap, feed)
-                worst = max(worst, (2 * f["slope"] * exact, 2 * f["slope"] * bound, ap))
+                at = turn if both else 0
+                worst = max(worst, (2 * f["slope"] * exact[at], 2 * f["slope"] * bound[at], ap))
         return worst
 
     def tool_deflection(self, section):
@@ -171,6 +182,12 @@ class State:
         cuts = travels(self.job, section)
         if not cuts:
             return 0.0
+        if tandem(self.job, section):
+            rough, finish = (f["passive"] for f in forces(self.job, cuts[-1], finish_feed(self.job, section)))
+            load = np.zeros(len(self.beam.k))
+            load[2 * self.beam.node(self.behind)] = finish
+            load[2 * self.beam.node(self.t)] += rough if self.job["tandem"]["same"] else -rough
+            return cho_solve(self.beam.factor, load)[2 * self.beam.node(self.behind)]
         newtons = net_radial(self.job, cuts[-1], finish_feed(self.job, section))
         return newtons * self.beam.flexibility(self.beam.node(self.t))[0]
 
