@@ -35,7 +35,7 @@ RANDOM, FIRST_SEED = 40, 1
 # Jobs with a centre in the front.
 CENTRED, CENTRED_SEED = 12, 501
 # Jobs with two tools in one travel.
-TANDEMS, TANDEM_SEED = 16, 801
+TANDEMS, TANDEM_SEED = 16, 842
 # Walks over the states of a stage, mm.
 DEMO_STEP, RANDOM_STEP = 4.0, 4.0
 # Too little says nothing.

@@ -155,6 +155,9 @@ FINISHING_TO = 2.0
 def obeys(job, s, cuts, p):
     """Whether a pull-back by `p` before each travel but the first keeps both rules."""
     bush, wide = job["machine"]["bush"], job["stock"] - 2 * sum(cuts[0])
+    engaged = bush.get("engagement_min", bush["land"] / 2)
+    if p - bush["gap"] > (bush["land"] - engaged) * (1 + 1e-9):
+        return False
     for turn, depths in enumerate(cuts[1:], start=1):
         last = turn == len(cuts) - 1
         feed = finish_feed(job, s) if last else 0.15 if job["feed"] is None else job["feed"]
@@ -164,8 +167,7 @@ def obeys(job, s, cuts, p):
         if change > limit * (1 + 1e-9):
             return False
         wide -= 2 * sum(depths)
-    engaged = bush.get("engagement_min", bush["land"] / 2)
-    return p - bush["gap"] <= (bush["land"] - engaged) * (1 + 1e-9)
+    return True
 
 
 def travels(job, s):

@@ -178,6 +178,8 @@ class Recheck:
                 speeds.append(self.plan["part_off_rpm"])
             for head in self.heads(t, low, high):
                 state = State(job, t, self.collet, nose, head)
+                state.turns = [job["sections"][s["section"] - 1] for s in segments
+                               if s["work"] in ("turn", "thread") and s["from_mm"] - SAME <= t <= s["to_mm"] + SAME]
                 self.states += 1
                 longest = max(longest, state.unsupported)
                 every = state.checks(max(speeds, default=0.0))
@@ -415,7 +417,7 @@ class Recheck:
             return
         cuts = travels(job, section)
         before = section["turned"] + 2 * sum(cuts[-1]) if cuts else job["stock"]
-        top = top_rpm(job, before if s["work"] == "turn" else job["stock"], None)
+        top = top_rpm(job, before if s["work"] in ("turn", "thread") else job["stock"], None)
         where = f"rpm at {s['from_mm']} ({s['work']})"
         if s["slowed_by"] is None:
             self.same(where, top, s["rpm"])

@@ -72,6 +72,8 @@ class State:
             places.append(open_nose)
         self.springs, self.places, self.end = springs, places, head + headstock["hold"]
         self.longest = max(self.end / 70, 1e-3)
+        # The sections that a stage turns here; without a stage all that are in cut.
+        self.turns = None
         self._beam = None
 
     def at_too(self, place):
@@ -142,7 +144,7 @@ class State:
 
     def cut_places(self):
         """Places of the tools in cut."""
-        both = any(tandem(self.job, s) for s in self.sections() if s["kind"] in ("plain", "taper", "flats", "thread"))
+        both = any(tandem(self.job, s) for s in (self.sections() if self.turns is None else self.turns))
         return [self.t, self.behind] if both else [self.t]
 
     def runs_free(self):
