@@ -58,6 +58,9 @@ pub struct At {
     pub passive_force_n: f64,
     pub net_radial_force_n: f64,
     pub main_force_n: f64,
+    /// Place of the finishing tool of a tandem. The deflection is told there. None: not cut by a tandem.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub finisher_at_mm: Option<f64>,
     pub chatter_depth_limit_mm: Option<f64>,
     pub section: usize,
     pub work: String,
@@ -76,7 +79,7 @@ pub struct Bent {
     pub at_mm: f64,
     /// Sag under its own weight, downward.
     pub weight_um: f64,
-    /// Deflection from the net radial force of the finishing travel, away from the tool.
+    /// Deflection from the radial forces of the finishing travel, away from the tool that makes the size.
     pub cut_um: f64,
 }
 
@@ -224,6 +227,7 @@ fn told(m: &Moment, asked: &Asked) -> At {
         passive_force_n: m.passive_force_n,
         net_radial_force_n: m.net_radial_force_n,
         main_force_n: m.main_force_n,
+        finisher_at_mm: if let [[at_mm, _], _] = m.radial_forces.as_slice() { Some(*at_mm) } else { None },
         chatter_depth_limit_mm: m.chatter_depth_limit_mm,
         section: 0,
         work: String::new(),

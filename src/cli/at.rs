@@ -103,6 +103,9 @@ fn text(p: &At) -> String {
             say!("at-deflection-is", deflection = value(p.cut_deflection_um), change = value(p.cut_diameter_change_um)),
         ),
     ];
+    if let Some(at) = p.finisher_at_mm {
+        rows.push((lang::text("at-finisher"), say!("at-finisher-is", at = mm(at))));
+    }
     if let (Some(least), Some(at)) = (p.span_stiffness_n_per_um, p.span_stiffness_at_mm) {
         let is = say!("at-span-stiffness-is", stiffness = value(least), at = mm(at));
         rows.push((lang::text("at-span-stiffness"), is));

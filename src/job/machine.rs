@@ -1,7 +1,7 @@
 //! The lathe: what guides, holds and drives the bar, and how long its motions take.
 
 use super::SAME_MM;
-use super::cutting::Holding;
+use super::cutting::{Holding, Side};
 use super::tooling::{BackPlace, ToolPlaces};
 use crate::fields::TRAY_BY_DEFAULT_MM;
 
@@ -44,6 +44,13 @@ pub struct Machine {
 }
 
 impl Machine {
+    /// Side on which the finishing tool of a tandem can stand; none if the machine file lists no tools for it.
+    pub fn tandem_side(&self) -> Option<Side> {
+        let tools = self.tools.as_ref()?;
+        let sides = [(tools.tandem, Side::Same), (tools.opposed, Side::Opposite)];
+        sides.into_iter().find_map(|(can, side)| can.then_some(side))
+    }
+
     /// Time of a re-grip that shares a stop with a hand-over, s.
     pub fn shared_regrip_s(&self) -> f64 {
         (self.headstock.regrip_s - self.shared_stop_saving_s).max(0.0)

@@ -1,6 +1,5 @@
 //! Places for tools on a machine.
 
-use super::Side;
 use crate::lang;
 
 /// What kind of tool a place takes.
@@ -83,16 +82,6 @@ impl Turret {
     /// Number of tools that it holds.
     pub fn tools(self) -> usize {
         self.stations * self.tools_per_station
-    }
-}
-
-impl super::Machine {
-    /// Side on which the finishing tool of a tandem can stand; none if the machine file lists no tools for it.
-    pub fn tandem_side(&self) -> Option<Side> {
-        let tools = self.tools.as_ref()?;
-        [(tools.tandem, Side::Same), (tools.opposed, Side::Opposite)]
-            .into_iter()
-            .find_map(|(can, side)| can.then_some(side))
     }
 }
 

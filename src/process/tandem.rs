@@ -14,9 +14,6 @@ use crate::mechanics::overhang::{Overhang, farther_mm_per_n};
 use crate::say;
 use crate::units::n_per_mm;
 
-/// A cut up to this depth counts as a finishing cut by itself, mm. A tool maker's catalogue, 2020, p. A014, recommends 0.2 to 1.0 mm for
-/// its finishing and up to 2.0 mm for its light chip breakers in steel; a text on stages of machining gives 0.75 to 2 mm for finishing.
-pub const FINISHING_TO_MM: f64 = 2.0;
 /// Number of equal parts of a travel at whose ends the deflection at the finishing tool is computed.
 const PARTS: usize = 8;
 
@@ -25,6 +22,8 @@ const PARTS: usize = 8;
 pub enum NoTandem {
     /// There is no guide bush, so a last pass needs no pull-back and no second tool.
     NoBush,
+    /// The machine lists no tools for it.
+    NoTools,
     /// The diameter steps down at its front, so both tools would have to be back-turning tools.
     Back,
     /// The counter-spindle comes this near to the bush, mm: the finishing tool would stand in it.
@@ -38,6 +37,7 @@ impl NoTandem {
     pub fn told(self) -> String {
         match self {
             NoTandem::NoBush => say!("tandem-no-bush"),
+            NoTandem::NoTools => say!("tandem-no-tools"),
             NoTandem::Back => say!("tandem-back"),
             NoTandem::InCounterSpindle(nearest) => say!("tandem-in-counter-spindle", nearest = nearest.to_string()),
             NoTandem::Step([step, limit]) => {
@@ -94,6 +94,11 @@ impl Rig<'_> {
             return Err(NoTandem::Step([change_mm, limit_mm]));
         }
         Ok(())
+    }
+
+    /// Why both tools of a tandem cannot cut a section; none if they can.
+    pub fn no_tandem(&self, section: &Section, back: bool) -> Option<NoTandem> {
+        self.tandem_cuts(section, back, &self.turned(section, self.together(self.stock_mm(section)))).err()
     }
 
     /// Change of the diameter along the last travel of a tandem over a segment of the length `p`, mm.

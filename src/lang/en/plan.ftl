@@ -64,13 +64,15 @@ tools-no-tandem = no two turning tools can cut in a tandem with the finishing to
 ## Roughing and finishing
 
 tandem-no-bush = there is no guide bush, so the last pass is a travel of its own
+tandem-no-tools = the machine lists no two tools for it (`opposed` or `tandem` in its tools)
 tandem-back = the diameter steps down at its front, and both tools would have to be back-turning tools
 tandem-in-counter-spindle = the counter-spindle comes to { $nearest } mm from the bush, and the finishing tool would stand in it
 tandem-step = when the roughing tool lifts at the end, the diameter changes by { $step } µm, and at most { $limit } µm are allowed
 note-one-cut = { $section } asks for { $asked } and is cut { $depth } mm deep in one cut, without a finishing cut. { $instead }
-note-one-cut-pass = The section can be pulled back as a whole for a last pass (`finish_pass: true`), or a second tool finishes in the same travel (`tools: tandem`).
+note-one-cut-both = A last pass is possible without a line (`finish_pass: true`), or a second tool finishes in the same travel (`tools: tandem`).
+note-one-cut-pass = A last pass is possible without a line (`finish_pass: true`).
 note-one-cut-tandem = It cannot be pulled back as a whole for a last pass. A second tool can finish in the same travel (`tools: tandem`).
-note-one-cut-why = It cannot be pulled back as a whole for a last pass, nor do both tools of the tandem cut it: { $why }.
+note-one-cut-why = It cannot be pulled back as a whole for a last pass, nor can two tools cut it in one travel: { $why }.
 note-tandem = Roughed and finished in one travel by two tools: { $sections }.
 note-tandem-last-pass = { $section } has a last pass of its own. Both tools of the tandem do not cut it: { $why }.
 asked-ra = Ra { $ra }

@@ -5,8 +5,8 @@ use crate::job::{FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
 use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
-use crate::process::segments::Work;
-use crate::process::tandem::FINISHING_TO_MM;
+use crate::process::segments::{FINISHING_TO_MM, Work};
+use crate::process::tandem::NoTandem;
 use crate::process::{Rig, checks};
 use crate::say;
 
@@ -63,40 +63,44 @@ fn not_listed(plan: &Plan) -> Option<String> {
     (!names.is_empty()).then(|| say!("note-not-listed", tools = lists::commas(&names)))
 }
 
-/// How the sections that ask for a finishing cut come to it: one deep cut, a last pass, or both tools of a tandem in one travel.
+/// How the sections that ask for a finishing cut come to it: one deep cut, a last pass, or both tools of a tandem in one travel. With one
+/// deep cut, what could be done instead.
 fn finishing(job: &Job) -> Vec<String> {
     let rig = Rig::new(job, None);
+    let mut with_tandem = job.clone();
+    with_tandem.cutting.tools = Tools::Tandem;
+    let asked_tandem = job.cutting.tools == Tools::Tandem;
+    let no_tools = job.machine.tools.is_some() && job.machine.tandem_side().is_none() && !asked_tandem;
+    let why_not = |section: &Section, back: bool| match no_tools {
+        true => Some(NoTandem::NoTools),
+        false => Rig::new(&with_tandem, None).no_tandem(section, back),
+    };
     let (mut notes, mut tandem) = (Vec::new(), Vec::new());
     let segments = rig.segments().unwrap_or_default();
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let Some(segment) = segments.iter().find(|s| s.section == i && s.work == Work::Turn) else { continue };
         if segment.lag_mm.is_some() {
             tandem.push(section.label(i));
+        }
+        let deep = rig.stock_mm(section) > FINISHING_TO_MM && Rig::asks_to_finish(section);
+        if segment.lag_mm.is_some() || !deep {
             continue;
         }
-        let deep = rig.stock_mm(section) > FINISHING_TO_MM;
-        if !deep || !Rig::asks_to_finish(section) {
+        let (name, why) = (section.label(i), why_not(section, segment.back));
+        if segment.travels.iter().map(|t| t.depths_mm.len()).sum::<usize>() > 1 {
+            notes.extend(
+                why.filter(|_| asked_tandem).map(|w| say!("note-tandem-last-pass", section = name, why = w.told())),
+            );
             continue;
         }
-        let cuts = segment.travels.iter().map(|t| t.depths_mm.len()).sum::<usize>();
-        let asked_both = job.cutting.tools == Tools::Tandem;
-        let why = asked_both.then(|| rig.no_tandem(section, segment.back)).flatten();
-        match (cuts, why) {
-            (1, why) => {
-                let instead = match why {
-                    Some(why) => say!("note-one-cut-why", why = why.told()),
-                    None if rig.last_pass_fits(section, segment.back) => say!("note-one-cut-pass"),
-                    None => say!("note-one-cut-tandem"),
-                };
-                let depth = format!("{:.2}", rig.stock_mm(section));
-                let (section, asked) = (section.label(i), asked(section));
-                notes.push(say!("note-one-cut", section = section, asked = asked, depth = depth, instead = instead));
-            }
-            (_, Some(why)) => {
-                notes.push(say!("note-tandem-last-pass", section = section.label(i), why = why.told()));
-            }
-            _ => {}
-        }
+        let instead = match (rig.last_pass_fits(section, segment.back), why) {
+            (true, None) => say!("note-one-cut-both"),
+            (true, Some(_)) => say!("note-one-cut-pass"),
+            (false, None) => say!("note-one-cut-tandem"),
+            (false, Some(why)) => say!("note-one-cut-why", why = why.told()),
+        };
+        let (asked, depth) = (asked(section), format!("{:.2}", rig.stock_mm(section)));
+        notes.push(say!("note-one-cut", section = name, asked = asked, depth = depth, instead = instead));
     }
     if !tandem.is_empty() {
         let names: Vec<&str> = tandem.iter().map(String::as_str).collect();
