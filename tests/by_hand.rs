@@ -4,6 +4,7 @@
 
 use spanhold::job::Job;
 use spanhold::process::checks::{self, Finding, View};
+use spanhold::process::forces::TravelForces;
 use spanhold::process::{Answers, Counter, Guide, Rig, Segment, State, Work, quote};
 use std::f64::consts::PI;
 
@@ -31,10 +32,19 @@ mod run_out;
 mod supports;
 #[path = "by_hand/tandem.rs"]
 mod tandem;
+#[path = "by_hand/tool_list.rs"]
+mod tool_list;
 #[path = "by_hand/twist.rs"]
 mod twist;
 #[path = "by_hand/works.rs"]
 mod works;
+
+/// Forces of a travel with these depths of cut by the tools of `cutting`, the leading one first.
+fn forces(rig: &Rig<'_>, depths_mm: &[f64], feed_mm: f64) -> TravelForces {
+    let usual = rig.usual_cutter();
+    let beside = spanhold::process::cutter::Cutter { edge: rig.finishing_edge(), ..usual };
+    rig.travel_forces(depths_mm, &[usual, beside], feed_mm)
+}
 
 /// A shaft from 20 mm bar: 16 mm, a groove of 12 mm, 18 mm, a thread. The steel's `kc` is 2000 N/mm² at a chip of 1 mm, and twice that
 /// at one of 1/16 mm.
@@ -191,7 +201,7 @@ fn shares_of_the_cut() {
 
     // The share of the radial part in the in-plane force is squared. Of both travels the one with the larger stiffness counts.
     let stiffness = |ap: f64| {
-        let c = rig.travel_forces(&[ap], 0.1).cuts[0];
+        let c = forces(&rig, &[ap], 0.1).cuts[0];
         0.55 * c.main_n / 0.1 * c.passive_n.powi(2) / (c.passive_n.powi(2) + c.feed_n.powi(2))
     };
     assert!(stiffness(0.25) > stiffness(0.875));
@@ -359,8 +369,8 @@ fn depths_of_travels() {
 fn a_pair_of_tools_balances_all_but_a_rest() {
     let job = job("opposed", "");
     let rig = rig(&job);
-    let alone = |ap: f64| rig.travel_forces(&[ap], 0.1);
-    let both = rig.travel_forces(&[0.75, 0.25], 0.1);
+    let alone = |ap: f64| forces(&rig, &[ap], 0.1);
+    let both = forces(&rig, &[0.75, 0.25], 0.1);
     let (lead, trail) = (alone(0.75), alone(0.25));
     near(both.main_n, lead.main_n + trail.main_n);
     near(
@@ -368,8 +378,8 @@ fn a_pair_of_tools_balances_all_but_a_rest() {
         (lead.net_radial_n - trail.net_radial_n).abs().max(0.1 * lead.net_radial_n.max(trail.net_radial_n)),
     );
     // Equal depths: a tenth is left.
-    near(rig.travel_forces(&[0.5, 0.5], 0.1).net_radial_n, 0.1 * alone(0.5).net_radial_n);
-    assert!(lead.net_radial_n > 0.0 && rig.travel_forces(&[], 0.1).net_radial_n == 0.0);
+    near(forces(&rig, &[0.5, 0.5], 0.1).net_radial_n, 0.1 * alone(0.5).net_radial_n);
+    assert!(lead.net_radial_n > 0.0 && forces(&rig, &[], 0.1).net_radial_n == 0.0);
 }
 
 #[test]
@@ -380,12 +390,12 @@ fn speeds_of_the_cut_and_of_the_machine() {
     assert_eq!((rig.machine_rpm(false), rig.machine_rpm(true)), (5000.0, 3000.0));
     // 120 m/min at the 16.5 mm before the last travel.
     near(rig.segment_rpm(&segments[0], true), 120_000.0 / (PI * 16.5));
-    near(rig.wanted_rpm(&segments[0], 2.0, false), 5000.0);
-    near(rig.wanted_rpm(&segments[0], 2.0, true), 3000.0);
+    near(rig.wanted_rpm(&segments[0], rig.job.cutting.vc_m_per_min, 2.0, false), 5000.0);
+    near(rig.wanted_rpm(&segments[0], rig.job.cutting.vc_m_per_min, 2.0, true), 3000.0);
     let whirled = Segment { work: Work::Whirl, ..segments[0].clone() };
     // Six chips of 0.08 mm a turn of a ring half as large again.
     let ring = 120_000.0 / (PI * 20.0) / 1.5;
-    near(rig.wanted_rpm(&whirled, 20.0, false), 0.48 * ring / (PI * 20.0));
+    near(rig.wanted_rpm(&whirled, rig.job.cutting.vc_m_per_min, 20.0, false), 0.48 * ring / (PI * 20.0));
 
     // Whirl: 0.7 of the critical speed; whip of half its limit: √(1/2) of it; each a ten-thousandth below.
     let below = 2000.0 * (1.0 - 1e-4);

@@ -47,11 +47,6 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     let floor = r.number_or(&map, &fields::PASSIVE_FLOOR, None);
     let ra_factor = r.number_or(&map, &fields::RA_FACTOR, None);
     let ra_floor = r.number_or(&map, &fields::RA_FLOOR, None);
-    let finisher = finisher(r, &map, tools?, [nose_radius?, approach?]);
-    if tools? == Tools::Tandem && lag? <= 0.0 {
-        r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
-        return None;
-    }
     let (ap_max_mm, mut ap_finish_mm) = (ap_max?, ap_finish?);
     // The house's last pass is no deeper than what the job allows.
     if !map.tried("ap_finish") {
@@ -61,6 +56,11 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
             .help(say!("cutting-last-pass-help", most = ap_max_mm.to_string()));
         r.complain(&map.place("ap_finish"), diag);
+        return None;
+    }
+    let finisher = finisher(r, &map, tools?, [nose_radius?, approach?]);
+    if tools? == Tools::Tandem && lag? <= 0.0 {
+        r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
         return None;
     }
     Some(Cutting {

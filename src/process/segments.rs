@@ -290,7 +290,7 @@ impl Rig<'_> {
     }
 
     /// Travels with the given depths of cut, each of the leading tool first.
-    pub fn turned(&self, section: &Section, tools: &Cutters, depths: Vec<Vec<f64>>) -> Vec<Travel> {
+    fn turned(&self, section: &Section, tools: &Cutters, depths: Vec<Vec<f64>>) -> Vec<Travel> {
         let count = depths.len();
         let mut before_mm = self.job.stock.diameter_mm;
         depths

@@ -98,7 +98,8 @@ impl Rig<'_> {
 
     /// Why both tools of a tandem cannot cut a section; none if they can.
     pub fn no_tandem(&self, section: &Section, back: bool) -> Option<NoTandem> {
-        self.tandem_cuts(section, back, &self.turned(section, self.together(self.stock_mm(section)))).err()
+        let tools = self.cutters(section, back, self.stock_mm(section));
+        self.tandem_cuts(section, back, &self.together(section, &tools)).err()
     }
 
     /// Change of the diameter along the last travel of a tandem over a segment of the length `p`, mm.

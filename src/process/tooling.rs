@@ -4,6 +4,7 @@ use super::cutter::Cutter;
 use super::rig::Rig;
 use super::segments::{Segment, Travel, Work};
 use super::tool::Tool;
+use crate::job::plan::TravelCut;
 use crate::job::{Place, SectionKind, Side, Tools};
 
 /// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
@@ -97,6 +98,17 @@ impl Rig<'_> {
             _ => Tool::new(Place::Turning, "finishing tool"),
         };
         travel.cutters.iter().enumerate().map(|(i, cutter)| self.tool_of(Some(cutter), || usual(i))).collect()
+    }
+
+    /// The travels of a segment with their tools, if none may run faster than `cap_rpm`, as a plan tells them.
+    pub fn told_cuts(&self, segment: &Segment, gripped: bool, cap_rpm: f64) -> Vec<TravelCut> {
+        let cut = |travel: &Travel| TravelCut {
+            tools: self.travel_tools(segment, travel).into_iter().map(|tool| tool.name).collect(),
+            depths_mm: travel.depths_mm.clone(),
+            feed_mm: travel.feed_mm,
+            rpm: self.travel_rpm(segment, travel, gripped).min(cap_rpm),
+        };
+        segment.travels.iter().map(cut).collect()
     }
 
     /// All tools of the job without duplicates, sorted by place and name.

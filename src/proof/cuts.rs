@@ -3,7 +3,7 @@
 use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified, mm};
-use crate::job::plan::{AtStop, Done, Operation};
+use crate::job::plan::{AtStop, Done, Operation, TravelCut};
 use crate::lang;
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
@@ -25,6 +25,17 @@ struct Stretch<'a> {
     segment: &'a Segment,
     from_mm: f64,
     to_mm: f64,
+}
+
+/// Whether the told cuts are those that are due.
+fn same_cuts(told: &[TravelCut], due: &[TravelCut]) -> bool {
+    let near = |a: f64, b: f64| (a - b).abs() <= 1e-9 * b.abs().max(1e-3);
+    let same = |(a, b): (&TravelCut, &TravelCut)| {
+        let depths = a.depths_mm.len() == b.depths_mm.len();
+        let depths = depths && a.depths_mm.iter().zip(&b.depths_mm).all(|(a, b)| near(*a, *b));
+        a.tools == b.tools && depths && near(a.feed_mm, b.feed_mm) && near(a.rpm, b.rpm)
+    };
+    told.len() == due.len() && told.iter().zip(due).all(same)
 }
 
 impl<'a> Case<'a> {
@@ -80,7 +91,10 @@ impl<'a> Case<'a> {
             });
             if let Some(s) = listed {
                 let feed = segment.finishing().map_or(0.0, |t| t.feed_mm);
-                let other_tools = s.travels != segment.travels.len() || s.lag_mm != segment.lag_mm;
+                let due = self.rig.told_cuts(segment, gripped, s.rpm);
+                // A plan of an older version does not tell its cuts; without a tool list it has one tool for all.
+                let told = s.cuts.is_empty() && self.rig.job.tool_list.is_empty() || same_cuts(&s.cuts, &due);
+                let other_tools = s.travels != segment.travels.len() || s.lag_mm != segment.lag_mm || !told;
                 if s.feed_mm > feed * (1.0 + 1e-9) || other_tools || s.work != segment.work.key() {
                     let text = say!("proof-cut-not-as-asked", from = mm(from_mm), to = mm(to_mm));
                     self.breach(number, "segments", text);

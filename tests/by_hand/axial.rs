@@ -70,7 +70,7 @@ fn a_thin_bar_behind_the_bush_is_a_column() {
     // The feed force of the first section: 0.15 mm deep at 0.03 mm.
     let state = at(20.0, None, 230.0);
     let pressed = rig.pressed(&state);
-    near(pressed.load_n, rig.travel_forces(&[0.15], 0.03).cuts[0].feed_n);
+    near(pressed.load_n, forces(&rig, &[0.15], 0.03).cuts[0].feed_n);
     near(pressed.critical_n, critical);
     // 20 mm turned, 2 mm of gap, 30 mm of land, half of the free 200 mm.
     near(pressed.at_mm, 152.0);
@@ -104,7 +104,7 @@ fn the_counter_spindle_presses_or_pulls() {
     let by_hand = column(1.2, span, 10.0);
     assert!((front.critical_n / by_hand - 1.0).abs() < 1e-3, "{} {by_hand}", front.critical_n);
     assert_eq!((front.load_n, front.at_mm), (1.5, 35.0));
-    let feed = rig_pressed.travel_forces(&[0.15], 0.03).cuts[0].feed_n;
+    let feed = forces(&rig_pressed, &[0.15], 0.03).cuts[0].feed_n;
     near(behind, feed + 1.5);
 
     let job = with("2");
@@ -337,7 +337,7 @@ fn without_a_bush_the_bar_is_a_cantilever() {
     let (out, slope) = (38.0, 1.0 / (4.0 / (3000.0 * 40.0 * 40.0) + 40.0 / (3.0 * ei(1.5))));
     let free = rig.pressed(&of(Counter::Away));
     near(free.critical_n, 1.0 / (4.0 * out * out / (PI * PI * ei(1.5)) + out / slope));
-    near(free.load_n, rig.travel_forces(&[0.15], 0.03).cuts[0].feed_n);
+    near(free.load_n, forces(&rig, &[0.15], 0.03).cuts[0].feed_n);
     near(free.at_mm, 39.0);
     let held = rig.pressed(&of(Counter::Holds { nose_mm: 15.0 }));
     assert!(held.critical_n >= free.critical_n && held.load_n == free.load_n);

@@ -45,8 +45,8 @@ fn a_centre_is_one_spring_at_the_front_face_until_the_shaft_is_turned() {
     // The spindle turns with the part up to the part-off: 3000 rev/min for 5000.
     let segments = rig.segments().expect("can be cut");
     let fast = |work| Segment { work, ..segments[0].clone() };
-    near(rig.wanted_rpm(&fast(Work::Turn), 2.0, false), 3000.0);
-    near(rig.wanted_rpm(&fast(Work::PartOff), 2.0, false), 5000.0);
+    near(rig.wanted_rpm(&fast(Work::Turn), rig.job.cutting.vc_m_per_min, 2.0, false), 3000.0);
+    near(rig.wanted_rpm(&fast(Work::PartOff), rig.job.cutting.vc_m_per_min, 2.0, false), 5000.0);
 }
 
 /// A bar of 20 mm, 405 mm from the centre to the headstock collet, which resists its slope with `C`. On two hinges a force at `a` from the
@@ -91,7 +91,7 @@ fn the_force_of_a_centre_presses_the_bar() {
     assert!((front.critical_n / euler - 1.0).abs() < 1e-3, "{} {euler}", front.critical_n);
     assert_eq!((front.load_n, behind_n), (4.0, 4.0));
     near(front.at_mm, 26.0);
-    let feed = rig.travel_forces(&[0.15], 0.03).cuts[0].feed_n;
+    let feed = forces(&rig, &[0.15], 0.03).cuts[0].feed_n;
     near(rig.pressed_in_front(20.0, Counter::Centre, true).1, 4.0 + feed);
     assert!(rig.pressed_standing(&state).share() > 0.05);
     // Heavier than what the collet of the headstock holds: no plan, and the centre is named.

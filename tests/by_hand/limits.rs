@@ -35,9 +35,9 @@ fn the_change_along_a_stage_without_a_bush() {
     assert_eq!(ends, [50.0, 57.0, 117.0, 129.0, 132.0]);
     assert_eq!((segments[0].travels.len(), segments[0].change_mm), (3, 0.0));
 
-    let force = rig.travel_forces(&[0.25], 0.1).net_radial_n;
+    let force = forces(&rig, &[0.25], 0.1).net_radial_n;
     let cut = checks::cut::along(&rig, &segments[2], &[3e-4, 2e-4, 5e-4]).expect("it turns");
-    near(cut.demand, 2.0 * rig.travel_forces(&[1.0], 0.1).net_radial_n * 3e-4);
+    near(cut.demand, 2.0 * forces(&rig, &[1.0], 0.1).net_radial_n * 3e-4);
     near(cut.limit, 0.25 * 0.2);
     assert_eq!(cut.at_mm, 57.0);
     near(checks::cut::along(&rig, &segments[0], &[5e-4, 2e-4]).expect("it turns").demand, 2.0 * force * 3e-4);
@@ -55,7 +55,7 @@ fn the_change_along_a_stage_without_a_bush() {
 #[test]
 fn the_force_of_a_last_travel() {
     let job = job("single", "");
-    let force = rig(&job).travel_forces(&[0.25], 0.1);
+    let force = forces(&rig(&job), &[0.25], 0.1);
     assert!((force.main_n - 101.368).abs() < 0.002 && (force.net_radial_n - 42.060).abs() < 0.002, "{force:?}");
 }
 

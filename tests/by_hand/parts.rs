@@ -139,8 +139,8 @@ fn modes_enough_for_the_flexibility_at_the_tool() {
             least_real_of(&shares, seen.static_mm_per_n, job.limits.damping_ratio)
         };
         let count = [12, 30].into_iter().find(|c| of(*c).left_out <= 0.02).unwrap_or(60);
-        let found = rig.least_real_above(&held, 0.0).expect("held").expect("above nothing");
-        let about = [20, 32].map(|steps| rig.least_real_about(&held, steps).expect("held"));
+        let found = rig.least_real_above(&held, held.turned_mm, 0.0).expect("held").expect("above nothing");
+        let about = [20, 32].map(|steps| rig.least_real_about(&held, held.turned_mm, steps).expect("held"));
         // Each is a bound, and the least one counts.
         same(found, about.into_iter().fold(of(count).mm_per_n, f64::min), 0.0);
         assert!(found >= of(60).mm_per_n * (1.0 - 1e-6));

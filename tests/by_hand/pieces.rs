@@ -15,7 +15,7 @@ fn tip(x: f64, contact: f64, spring: f64) -> f64 {
 /// What a pull-back by `p` changes in the last travel of the first section, gap 2 mm, land 30 mm.
 fn change(job: &Job, p: f64) -> f64 {
     let spring = 1000.0 * job.machine.bush.as_ref().expect("a bush").stiffness_n_per_um / 2.0;
-    let force = rig(job).travel_forces(&[0.25], 0.1).net_radial_n;
+    let force = forces(&rig(job), &[0.25], 0.1).net_radial_n;
     2.0 * force * (tip(p, 30.0 - (p - 2.0), spring) - tip(2.0, 30.0, spring))
 }
 

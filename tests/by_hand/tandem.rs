@@ -60,16 +60,16 @@ fn the_finishing_tool_gives_the_feed() {
 fn forces_add_on_one_side_and_oppose_on_two() {
     let alone = |nose: &str, ap: f64| {
         let single = changed(&[("nose_radius: 0.4", nose)]);
-        rig(&single).travel_forces(&[ap], 0.1).cuts[0]
+        forces(&rig(&single), &[ap], 0.1).cuts[0]
     };
     let (rough, finish) = (alone("nose_radius: 0.4", 0.75), alone("nose_radius: 0.8", 0.25));
     let same = tandem("", &[]);
-    let both = rig(&same).travel_forces(&[0.75, 0.25], 0.1);
+    let both = forces(&rig(&same), &[0.75, 0.25], 0.1);
     assert_eq!(both.cuts, [rough, finish]);
     near(both.net_radial_n, rough.passive_n + finish.passive_n);
     near(both.main_n, rough.main_n + finish.main_n);
     let opposite = tandem(", side: opposite", &[]);
-    let net = rig(&opposite).travel_forces(&[0.75, 0.25], 0.1).net_radial_n;
+    let net = forces(&rig(&opposite), &[0.75, 0.25], 0.1).net_radial_n;
     let larger = rough.passive_n.max(finish.passive_n);
     near(net, (rough.passive_n - finish.passive_n).abs().max(0.1 * larger));
 }
@@ -84,7 +84,7 @@ fn the_diameter_steps_where_the_roughing_tool_lifts() {
             ("tolerance: h7", "tolerance: h7, finish_pass: true"),
         ];
         let job = tandem(&format!(", side: {side}"), &[soft[0], ("tolerance_share: 0.25", "tolerance_share: 1")]);
-        let rough_n = rig(&job).travel_forces(&[0.75, 0.25], 0.1).cuts[0].passive_n;
+        let rough_n = forces(&rig(&job), &[0.75, 0.25], 0.1).cuts[0].passive_n;
         let (c, a, k, d) = (2.0f64, 30.0f64, 25_000.0, 20.0f64);
         let (ei, ga) = (200_000.0 * PI * d.powi(4) / 64.0, 200_000.0 / 2.6 * PI * d * d / 4.0 * 7.8 / 8.8);
         let tip = ((1.0 + c / a).powi(2) + (c / a).powi(2)) / k + c * c * (a + c) / (3.0 * ei) + (c + c * c / a) / ga;
@@ -115,7 +115,7 @@ fn a_pull_back_adds_its_bend() {
     let first = &segments[0];
     assert!(first.travels.len() == 2 && first.length_mm() < 50.0);
     let travel = &first.travels[1];
-    let cuts = rig.travel_forces(&travel.depths_mm, travel.feed_mm).cuts;
+    let cuts = rig.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts;
     let (rough_n, finish_n, d, thin) = (cuts[0].passive_n, cuts[1].passive_n, 18.25f64, 16.5f64);
     let (k, lag) = (5_000_000.0, 0.5);
     let bend = |d: f64| 200_000.0 * PI * d.powi(4) / 64.0;

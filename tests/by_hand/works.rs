@@ -396,7 +396,7 @@ fn a_moment_in_full() {
     assert_eq!((found.state, found.rpm), (states[1], 100.0));
     assert!(moment::moment(&rig, segment, &[], 100.0).expect("nothing asked").is_none());
     let answers = rig.answers(&states[1]).expect("held");
-    let forces = rig.travel_forces(&[1.0], 0.1);
+    let forces = forces(&rig, &[1.0], 0.1);
     near(found.net_radial_force_n, forces.net_radial_n);
     near(found.main_force_n, forces.main_n);
     near(found.passive_force_n, forces.cuts[0].passive_n);
@@ -417,7 +417,7 @@ fn a_moment_in_full() {
     let plunged = moment::moment(&rig, groove, &[state(55.0, None)], 100.0).expect("held").expect("a state");
     assert_eq!((plunged.net_radial_force_n, plunged.chatter_depth_limit_mm), (0.0, None));
     // The bent line: the weight's largest is the sag, the cut's at the tool its deflection.
-    let bent = moment::shape(&rig, &states[1], forces.net_radial_n).expect("held");
+    let bent = moment::shape(&rig, &states[1], &[[states[1].turned_mm, forces.net_radial_n]]).expect("held");
     let at_tool = bent.iter().find(|b| b.at_mm == 500.0).expect("a node at the tool");
     near(at_tool.cut_um.abs(), found.cut_deflection_um);
     near(bent.iter().map(|b| b.weight_um.abs()).fold(0.0, f64::max), found.sag_um);

@@ -17,6 +17,7 @@ mod second_look;
 mod tampering;
 mod tandem;
 mod told;
+mod tool_list;
 mod trays;
 mod wild;
 

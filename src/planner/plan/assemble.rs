@@ -276,7 +276,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             depths_mm: segment.travels.iter().flat_map(|t| t.depths_mm.iter().copied()).collect(),
             rpm: piece.rpm,
             feed_mm: segment.finishing().map_or(0.0, |t| t.feed_mm),
-            cuts: tools::cuts(ground.rig, segment, draft.stages[piece.stage].nose_mm.is_some(), piece.rpm),
+            cuts: ground.rig.told_cuts(segment, draft.stages[piece.stage].nose_mm.is_some(), piece.rpm),
             lag_mm: segment.lag_mm,
             turning: if segment.back && starts { "back" } else { "forward" }.into(),
             stage: piece.stage + 1,

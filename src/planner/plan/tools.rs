@@ -1,19 +1,8 @@
 //! The tools of a plan with the cuts that they take.
 
-use crate::job::plan::{Plan, ToolUse, TravelCut};
+use crate::job::plan::{Plan, ToolUse};
 use crate::process::rig::Rig;
 use crate::process::segments::{Segment, Work};
-
-/// The travels of a segment if none may run faster than `cap_rpm`.
-pub fn cuts(rig: &Rig<'_>, segment: &Segment, gripped: bool, cap_rpm: f64) -> Vec<TravelCut> {
-    let cut = |travel: &crate::process::segments::Travel| TravelCut {
-        tools: rig.travel_tools(segment, travel).into_iter().map(|tool| tool.name).collect(),
-        depths_mm: travel.depths_mm.clone(),
-        feed_mm: travel.feed_mm,
-        rpm: rig.travel_rpm(segment, travel, gripped).min(cap_rpm),
-    };
-    segment.travels.iter().map(cut).collect()
-}
 
 /// The tools in the order in which they are first used; empty without a tool list.
 pub fn used(rig: &Rig<'_>, plan: &Plan, segments: &[Segment]) -> Vec<ToolUse> {
@@ -36,7 +25,7 @@ pub fn used(rig: &Rig<'_>, plan: &Plan, segments: &[Segment]) -> Vec<ToolUse> {
     }
     let off = segments.iter().find(|s| s.work == Work::PartOff);
     if let (Some(off), Some(rpm)) = (off, plan.part_off_rpm) {
-        for cut in cuts(rig, off, true, rpm) {
+        for cut in rig.told_cuts(off, true, rpm) {
             cut.tools.iter().for_each(|tool| count(&mut all, rig, tool, 0, (None, cut.feed_mm, rpm)));
         }
     }
