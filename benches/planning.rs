@@ -90,7 +90,7 @@ fn state_and_one_count(bencher: Bencher) {
 fn state_receptance(bencher: Bencher) {
     let job = roller();
     let rig = rig(&job);
-    bencher.bench(|| rig.least_real_above(black_box(&STATE), 0.0).expect("held"));
+    bencher.bench(|| rig.least_real_above(black_box(&STATE), STATE.turned_mm, 0.0).expect("held"));
 }
 
 /// The answers that do not depend on speed, in parts, for three places of the headstock: what the planner does.
