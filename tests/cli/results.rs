@@ -521,7 +521,7 @@ fn ways_are_compared_fastest_first_and_it_is_done_when_one_can_be_made() {
         ways[].reason text?";
     assert_shape(&found, list);
     let ways = found["ways"].as_array().expect("a list");
-    assert_eq!(ways.len(), 4);
+    assert_eq!(ways.len(), 5);
     let times: Vec<Option<f64>> = ways.iter().map(|w| w["time_s"].as_f64()).collect();
     let made = times.iter().flatten().count();
     assert!(made >= 1 && times[..made].iter().all(Option::is_some), "{times:?}");
