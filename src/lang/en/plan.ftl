@@ -60,24 +60,6 @@ bar-too-thick-for-collet = the bar of { $bar } mm is too thick for the headstock
 tools-no-place = the machine has no place for every tool: { $missing }
 tools-no-pair = all turning tools stand on one side, so an opposed pair cannot cut
 tools-no-tandem = no two turning tools can cut in a tandem with the finishing tool on this side (see `opposed` and `tandem` in the tools of the machine)
-
-## Roughing and finishing
-
-tandem-no-bush = there is no guide bush, so the last pass is a travel of its own
-tandem-no-tools = the machine lists no two tools for it (`opposed` or `tandem` in its tools)
-tandem-back = the diameter steps down at its front, and both tools would have to be back-turning tools
-tandem-in-counter-spindle = the counter-spindle comes to { $nearest } mm from the bush, and the finishing tool would stand in it
-tandem-step = when the roughing tool lifts at the end, the diameter changes by { $step } µm, and at most { $limit } µm are allowed
-note-one-cut = { $section } asks for { $asked } and is cut { $depth } mm deep in one cut, without a finishing cut. { $instead }
-note-one-cut-both = A last pass is possible without a line (`finish_pass: true`), or a second tool finishes in the same travel (`tools: tandem`).
-note-one-cut-pass = A last pass is possible without a line (`finish_pass: true`).
-note-one-cut-tandem = It cannot be pulled back as a whole for a last pass. A second tool can finish in the same travel (`tools: tandem`).
-note-one-cut-why = It cannot be pulled back as a whole for a last pass, nor can two tools cut it in one travel: { $why }.
-note-tandem = Roughed and finished in one travel by two tools: { $sections }.
-note-tandem-last-pass = { $section } has a last pass of its own. Both tools of the tandem do not cut it: { $why }.
-asked-ra = Ra { $ra }
-asked-tolerance = a tolerance of { $width } mm
-asked-both = a tolerance of { $width } mm with Ra { $ra }
 tools-room = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine
 tools-room-elsewhere = places for { $place }: { $needed } needed ({ $names }), { $places } on the machine, { $elsewhere } more of another kind can be used
 place-turning = turning tools
@@ -364,3 +346,21 @@ caution-never-line-place = { $at } mm on { $section }
 caution-section = section { $number }
 caution-section-named = section { $number } ({ $name })
 caution-chips = Long chips wind round slender work. Stop the machine to clear them. Never clear them by hand while the machine turns.
+
+## Roughing and finishing
+
+tandem-no-bush = there is no guide bush, so the last pass is a travel of its own
+tandem-no-tools = the machine lists no two tools for it (`opposed` or `tandem` in its tools)
+tandem-back = the diameter steps down at its front, and both tools would have to be back-turning tools
+tandem-in-counter-spindle = the counter-spindle comes to { $nearest } mm from the bush, and the finishing tool would stand in it
+tandem-step = when the roughing tool lifts at the end, the diameter changes by { $step } µm, and at most { $limit } µm are allowed
+note-one-cut = { $section } asks for { $asked } and is cut { $depth } mm deep in one cut, without a finishing cut. { $instead }
+note-one-cut-both = A last pass is possible without a line (`finish_pass: true`), or a second tool finishes in the same travel (`tools: tandem`).
+note-one-cut-pass = A last pass is possible without a line (`finish_pass: true`).
+note-one-cut-tandem = It cannot be pulled back as a whole for a last pass. A second tool can finish in the same travel (`tools: tandem`).
+note-one-cut-why = It cannot be pulled back as a whole for a last pass, nor can two tools cut it in one travel: { $why }.
+note-tandem = Roughed and finished in one travel by two tools: { $sections }.
+note-tandem-last-pass = { $section } has a last pass of its own. Both tools of the tandem do not cut it: { $why }.
+asked-ra = Ra { $ra }
+asked-tolerance = a tolerance of { $width } mm
+asked-both = a tolerance of { $width } mm with Ra { $ra }
