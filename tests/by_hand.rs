@@ -16,6 +16,8 @@ mod bar_feed;
 mod bush;
 #[path = "by_hand/centre.rs"]
 mod centre;
+#[path = "by_hand/driven.rs"]
+mod driven;
 #[path = "by_hand/falls.rs"]
 mod falls;
 #[path = "by_hand/front.rs"]

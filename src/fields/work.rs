@@ -42,6 +42,31 @@ pub const HEADSTOCK_CLAMP_FORCE: Field = required(
     1.0,
     1e6,
 );
+/// Power of the headstock.
+pub const HEADSTOCK_POWER: Field =
+    required("machine.headstock.power", "power of the headstock's motor in continuous work", "kW", 0.05, 500.0);
+/// Share of the power that arrives at the cut. Default: a tool maker's worked example counts 80 %, another table 0.7 to 0.8.
+pub const HEADSTOCK_EFFICIENCY: Field =
+    optional("machine.headstock.efficiency", "share of the motor's power that arrives at the cut", "", 0.2, 1.0, 0.8);
+/// Torque of the headstock.
+pub const HEADSTOCK_TORQUE: Field =
+    required("machine.headstock.torque", "largest torque of the headstock's spindle", "N·m", 0.05, 10_000.0);
+/// Feed force of the headstock.
+pub const HEADSTOCK_FEED_FORCE: Field = required(
+    "machine.headstock.feed_force",
+    "largest force with which the headstock feeds the bar along the axis",
+    "N",
+    1.0,
+    1e6,
+);
+/// Torque of the counter-spindle's drive.
+pub const COUNTER_TORQUE: Field = required(
+    "machine.counter_spindle.torque",
+    "largest torque of the counter-spindle's drive, for work on the rear end",
+    "N·m",
+    0.05,
+    10_000.0,
+);
 /// Friction in the headstock's collet.
 pub const HEADSTOCK_FRICTION: Field = optional(
     "machine.headstock.friction",

@@ -122,8 +122,20 @@ fn no_bush(r: &mut Reader, node: &Spanned<Node>) -> Option<NoBush> {
 }
 
 fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
-    const KEYS: [&str; 8] =
-        ["nearest", "stroke", "hold", "stiffness", "max_rpm", "regrip_s", "clamp_force", "friction"];
+    const KEYS: [&str; 12] = [
+        "nearest",
+        "stroke",
+        "hold",
+        "stiffness",
+        "max_rpm",
+        "regrip_s",
+        "clamp_force",
+        "friction",
+        "power",
+        "efficiency",
+        "torque",
+        "feed_force",
+    ];
     let map = r.map(node, &KEYS)?;
     let nearest = r.number(&map, &fields::HEADSTOCK_NEAREST);
     let stroke = r.number(&map, &fields::STROKE);
@@ -133,6 +145,10 @@ fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
     let regrip = r.number(&map, &fields::REGRIP_S);
     let clamp = r.number_maybe(&map, &fields::HEADSTOCK_CLAMP_FORCE);
     let friction = r.number_or(&map, &fields::HEADSTOCK_FRICTION, None);
+    let power = r.number_maybe(&map, &fields::HEADSTOCK_POWER);
+    let efficiency = r.number_or(&map, &fields::HEADSTOCK_EFFICIENCY, None);
+    let torque = r.number_maybe(&map, &fields::HEADSTOCK_TORQUE);
+    let feed_force = r.number_maybe(&map, &fields::HEADSTOCK_FEED_FORCE);
     Some(Headstock {
         nearest_mm: nearest?,
         stroke_mm: stroke?,
@@ -142,6 +158,10 @@ fn headstock(r: &mut Reader, node: &Spanned<Node>) -> Option<Headstock> {
         regrip_s: regrip?,
         clamp_force_n: clamp?,
         friction: friction?,
+        power_kw: power?,
+        efficiency: efficiency?,
+        torque_nm: torque?,
+        feed_force_n: feed_force?,
     })
 }
 
@@ -152,13 +172,14 @@ fn bar_feed(r: &mut Reader, node: &Spanned<Node>) -> Option<f64> {
 }
 
 fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindle> {
-    const KEYS: [&str; 16] = [
+    const KEYS: [&str; 17] = [
         "nearest",
         "farthest",
         "bore",
         "bore_depth",
         "stiffness",
         "max_rpm",
+        "torque",
         "hand_over_s",
         "friction",
         "sleeve",
@@ -177,6 +198,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
     let bore_depth = r.number(&map, &fields::BORE_DEPTH);
     let stiffness = r.number(&map, &fields::COUNTER_STIFFNESS);
     let max_rpm = r.number(&map, &fields::COUNTER_MAX_RPM);
+    let torque = r.number_maybe(&map, &fields::COUNTER_TORQUE);
     let hand_over = r.number(&map, &fields::HAND_OVER_S);
     let friction = r.number_or(&map, &fields::FRICTION, None);
     let back_place = r.choice(&map, "back_work", &BACK_PLACES, Some(BackPlace::InLine));
@@ -207,6 +229,7 @@ fn counter_spindle(r: &mut Reader, node: &Spanned<Node>) -> Option<CounterSpindl
         bore_depth_mm: bore_depth?,
         stiffness_n_per_um: stiffness?,
         max_rpm: max_rpm?,
+        torque_nm: torque?,
         hand_over_s: hand_over?,
         friction: friction?,
         back_place: back_place?,

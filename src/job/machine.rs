@@ -158,6 +158,14 @@ pub struct Headstock {
     pub clamp_force_n: Option<f64>,
     /// Coefficient of friction between its collet and the bar.
     pub friction: f64,
+    /// Power of its motor, kW, if given.
+    pub power_kw: Option<f64>,
+    /// Share of that power that arrives at the cut.
+    pub efficiency: f64,
+    /// Largest torque of the spindle, N·m, if given.
+    pub torque_nm: Option<f64>,
+    /// Largest force with which it feeds the bar along the axis, N, if given.
+    pub feed_force_n: Option<f64>,
 }
 
 impl Headstock {
@@ -183,6 +191,8 @@ pub struct CounterSpindle {
     pub stiffness_n_per_um: f64,
     /// Highest speed, rev/min.
     pub max_rpm: f64,
+    /// Largest torque of its drive, N·m, if given.
+    pub torque_nm: Option<f64>,
     /// Time of one hand-over in s.
     pub hand_over_s: f64,
     /// Coefficient of friction between collet and part.

@@ -8,6 +8,7 @@ mod at_stop;
 mod cautions;
 mod centre;
 mod origin;
+mod drive;
 mod outline;
 mod part_off;
 mod scatter;
@@ -18,6 +19,7 @@ pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
 pub use centre::OnCentre;
 pub use origin::{Giver, Origin};
+pub use drive::Drive;
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
 pub use scatter::{Broken, ScatterReport, ScatterStage};
@@ -80,6 +82,9 @@ pub struct Plan {
     /// The centre in the front face. None: the job does not ask for one, or there is no plan.
     #[serde(default)]
     pub centre: Option<OnCentre>,
+    /// The most that turning asks of the headstock. None: there is no plan.
+    #[serde(default)]
+    pub drive: Option<Drive>,
     /// Features with the moment at which each is made.
     pub features: Vec<FeatureMoment>,
     /// Witness lines that stops leave on surfaces. Lines at shoulders and grooves are left out.
@@ -262,6 +267,7 @@ pub struct Segment {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub lag_mm: Option<f64>,
     /// Speed of the last travel, rev/min.
+    /// Highest speed of the travels, rev/min: usually that of the last one.
     pub rpm: f64,
     /// Feed of the last travel, mm/rev.
     pub feed_mm: f64,
@@ -274,7 +280,7 @@ pub struct Segment {
     pub stage: usize,
     /// Time of the piece.
     pub time_s: f64,
-    /// The check that made the speed lower, or `bar_feed`: the bar feeder turns the bar no faster. None: neither did.
+    /// The check that made the speed lower, or `bar_feed`: the bar feeder turns the bar no faster, or `spindle_power`. None: none of them did.
     pub slowed_by: Option<String>,
     /// Speed without the reduction, rev/min. None: no check reduces it.
     #[serde(default)]

@@ -194,8 +194,7 @@ impl Rig<'_> {
                 overhang: Pressed::NONE,
             };
             for travel in &s.travels {
-                let cuts = self.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts;
-                let load_n = cuts.iter().map(|c| c.feed_n).sum();
+                let load_n = travel.feed_n;
                 (all.load_n, all.before_mm) = (all.load_n.max(load_n), all.before_mm.min(travel.before_mm));
                 if self.job.holding == Holding::Bush {
                     let critical_n = overhang_n(self.ei(travel.before_mm), stands_out, slope);

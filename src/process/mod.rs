@@ -8,6 +8,7 @@ pub mod axial;
 mod centre;
 pub mod checks;
 pub mod cutter;
+pub mod drive;
 pub mod fall;
 pub mod features;
 pub mod forces;

@@ -8,6 +8,7 @@
 
 use super::cutter::{Cutter, Cutters};
 use super::rig::Rig;
+use super::timing::PLUNGE_WIDTH_MM;
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
 use crate::mechanics::overhang::Overhang;
 use crate::say;
@@ -70,6 +71,10 @@ pub struct Travel {
     pub vc_m_per_min: f64,
     /// Net radial force, N.
     pub net_radial_n: f64,
+    /// Sum of the main forces, N; 0 if another motor drives the cut.
+    pub main_n: f64,
+    /// Sum of the feed forces along the axis, N.
+    pub feed_n: f64,
     /// Cutting stiffness of each tool for a radial motion, N/mm.
     pub stiffness_n_per_mm: Vec<f64>,
 }
@@ -142,7 +147,7 @@ impl Rig<'_> {
             from_mm: length,
             to_mm: self.job.parted_at_mm(),
             work: Work::PartOff,
-            travels: vec![self.bar_travel(self.part_off_cutter())],
+            travels: vec![self.plunge_travel(self.part_off_cutter(), self.job.machine.part_off.width_mm)],
             back: false,
             change_mm: 0.0,
             lag_mm: None,
@@ -151,7 +156,7 @@ impl Rig<'_> {
     }
 
     /// A travel from the bar's surface that `cut` and `chatter` do not look at: a plunge, or whirling.
-    fn bar_travel(&self, cutter: Cutter) -> Travel {
+    fn bar_travel(&self, cutter: Cutter, main_n: f64) -> Travel {
         Travel {
             depths_mm: Vec::new(),
             before_mm: self.job.stock.diameter_mm,
@@ -159,8 +164,16 @@ impl Rig<'_> {
             feed_mm: cutter.feed_mm,
             vc_m_per_min: cutter.vc_m_per_min,
             net_radial_n: 0.0,
+            main_n,
+            feed_n: 0.0,
             stiffness_n_per_mm: Vec::new(),
         }
+    }
+
+    /// A plunge of a width (mm) from the bar's surface.
+    fn plunge_travel(&self, cutter: Cutter, width_mm: f64) -> Travel {
+        let feed_mm = cutter.feed_mm;
+        self.bar_travel(cutter, self.resistance.specific_n_per_mm2(feed_mm) * feed_mm * width_mm)
     }
 
     fn section_segments(
@@ -186,7 +199,8 @@ impl Rig<'_> {
             SectionKind::Groove { .. } => {
                 one.work = Work::Plunge;
                 (one.back, one.lag_mm) = (false, None);
-                one.travels = vec![self.bar_travel(self.grooving_cutter(section.length_mm()))];
+                let cutter = self.grooving_cutter(section.length_mm());
+                one.travels = vec![self.plunge_travel(cutter, section.length_mm().min(PLUNGE_WIDTH_MM))];
             }
             SectionKind::Thread(thread)
                 if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
@@ -194,7 +208,7 @@ impl Rig<'_> {
                 one.work = Work::Whirl;
                 (one.back, one.lag_mm) = (false, None);
                 // The head moves by the pitch in each turn of the bar.
-                one.travels = vec![self.bar_travel(Cutter { feed_mm: thread.pitch_mm, ..self.usual_cutter() })];
+                one.travels = vec![self.bar_travel(Cutter { feed_mm: thread.pitch_mm, ..self.usual_cutter() }, 0.0)];
             }
             SectionKind::Thread(_) => one.work = Work::Thread,
             _ if one.travels.is_empty() => one.work = Work::AsDrawn,
@@ -309,9 +323,19 @@ impl Rig<'_> {
                 let feed_mm = by_ra.map_or(feed_mm, |by_ra| by_ra.min(feed_mm));
                 let forces = self.travel_forces(&depths_mm, &cutters, feed_mm);
                 let stiffness_n_per_mm = forces.cuts.iter().map(|c| c.stiffness_n_per_mm).collect();
-                let net_radial_n = forces.net_radial_n;
-                let travel =
-                    Travel { before_mm, cutters, feed_mm, vc_m_per_min, net_radial_n, depths_mm, stiffness_n_per_mm };
+                let feed_n = forces.cuts.iter().map(|c| c.feed_n).sum();
+                let (net_radial_n, main_n) = (forces.net_radial_n, forces.main_n);
+                let travel = Travel {
+                    before_mm,
+                    cutters,
+                    feed_mm,
+                    vc_m_per_min,
+                    net_radial_n,
+                    main_n,
+                    feed_n,
+                    depths_mm,
+                    stiffness_n_per_mm,
+                };
                 before_mm -= 2.0 * travel.depths_mm.iter().sum::<f64>();
                 travel
             })

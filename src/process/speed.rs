@@ -60,15 +60,10 @@ impl Rig<'_> {
         }
     }
 
-    /// Speed that a cutting speed (m/min) asks for on a diameter before checks lower it, rev/min.
+    /// Speed that a cutting speed (m/min) asks for on a diameter before the power of the spindle and checks lower it, rev/min.
     pub fn wanted_rpm(&self, segment: &Segment, vc_m_per_min: f64, before_mm: f64, gripped: bool) -> f64 {
         let asked_rpm = self.asked_rpm(segment, vc_m_per_min, before_mm);
         asked_rpm.min(self.machine_rpm(self.turns_counter(segment, gripped)))
-    }
-
-    /// Speed a travel asks for before checks lower it, rev/min.
-    pub fn travel_rpm(&self, segment: &Segment, travel: &Travel, gripped: bool) -> f64 {
-        self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, gripped)
     }
 
     /// Whether the bar feeder lowers the speed of a segment's last travel: neither the cutting speed nor a spindle asks for so low a speed.
@@ -87,10 +82,17 @@ impl Rig<'_> {
         segment.travels.last().map_or(usual, |t| (t.vc_m_per_min, t.before_mm))
     }
 
-    /// The highest speed a segment asks for, rev/min: the speed of its last travel, where the bar is thinnest.
+    /// Speed of a travel before checks lower it, rev/min.
+    pub fn travel_rpm(&self, segment: &Segment, travel: &Travel, gripped: bool) -> f64 {
+        self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, gripped).min(self.powered_rpm(travel))
+    }
+
+    /// The highest speed a segment asks for, rev/min: usually that of its last travel, where the bar is thinnest.
     pub fn segment_rpm(&self, segment: &Segment, gripped: bool) -> f64 {
-        let (vc_m_per_min, before_mm) = self.last_of(segment);
-        self.wanted_rpm(segment, vc_m_per_min, before_mm, gripped)
+        let each = segment.travels.iter().map(|t| self.travel_rpm(segment, t, gripped));
+        each.reduce(f64::max).unwrap_or_else(|| {
+            self.wanted_rpm(segment, self.job.cutting.vc_m_per_min, self.job.stock.diameter_mm, gripped)
+        })
     }
 
     /// Law and limit of each check that depends on the speed, in a state; none if the check does not apply.

@@ -11,7 +11,7 @@ use crate::job::thread::Thread;
 use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 
 /// Widest groove one plunge cuts, mm. Common practice, no source.
-const PLUNGE_WIDTH_MM: f64 = 3.0;
+pub const PLUNGE_WIDTH_MM: f64 = 3.0;
 
 /// Cutting time and overhead time of a piece of a segment, s.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -53,8 +53,10 @@ impl Rig<'_> {
         let overhead = self.job.machine.segment_overhead_s;
         // The states of a segment are checked at this speed, so no travel and no threading pass may run faster.
         let cap_rpm = cap_rpm.min(self.segment_rpm(segment, gripped));
-        let rpm = |travel: &Travel| self.travel_rpm(segment, travel, gripped).min(cap_rpm);
-        let along = |length: f64| -> f64 { segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t))).sum() };
+        let along = |length: f64| -> f64 {
+            let rpm = |t: &Travel| self.travel_rpm(segment, t, gripped).min(cap_rpm);
+            segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t))).sum()
+        };
         let section = self.job.shaft.sections.get(segment.section);
         let thread = section.and_then(|s| match &s.kind {
             SectionKind::Thread(t) => Some(t),

@@ -6,6 +6,7 @@
 mod centre;
 mod cuts;
 mod described;
+mod driven;
 mod grips;
 mod moments;
 mod scatter;
@@ -182,6 +183,7 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         case.events();
         case.bounded();
         case.times();
+        case.driven();
     }
     case.verified
 }

@@ -71,6 +71,10 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "machine.counter_spindle.centre.stands_out" => say!("left-out-centre-stands-out"),
         "machine.counter_spindle.back_work" => "`in_line`".to_owned(),
         "machine.counter_spindle.torsional_stiffness" => say!("left-out-torsional-stiffness"),
+        "machine.headstock.power"
+        | "machine.headstock.torque"
+        | "machine.headstock.feed_force"
+        | "machine.counter_spindle.torque" => say!("left-out-drive"),
         "machine.headstock.clamp_force" => say!("left-out-clamp-force"),
         "machine.part_off.tray" => {
             let [length, diameter] = TRAY_BY_DEFAULT_MM.map(|mm| mm.to_string());

@@ -146,6 +146,7 @@ left-out-sleeve = no supports
 left-out-centre = no centre
 left-out-centre-stands-out = its tip counts as at the nose
 left-out-torsional-stiffness = the last grip carries the whole torque of part-off
+left-out-drive = it is not checked; the plan tells what is needed
 left-out-clamp-force = `push` on the front end is not checked
 left-out-bush-kind = no caution about the tolerance of the bar
 left-out-bar-feed = the bar feeder limits no speed

@@ -3,7 +3,7 @@
 use crate::job::{Collet, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
-use crate::planner::advice::{dropped, works};
+use crate::planner::advice::{driven, dropped, works};
 use crate::process::Rig;
 use crate::process::fall::NoFall;
 use crate::process::profile::Profile;
@@ -35,6 +35,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     list.extend(limits(job));
     list.extend(machines(job));
     list.extend(works::all(job));
+    list.extend(driven::all(job));
     list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
     list
 }

@@ -4,6 +4,7 @@ pub mod candidate;
 pub mod candidates;
 pub mod changes;
 pub mod costs;
+mod driven;
 pub mod dropped;
 pub mod pairs;
 pub mod tries;

@@ -5,10 +5,10 @@ use crate::job::Job;
 use crate::job::plan::{Change, check_in_words};
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Ease};
-use crate::planner::advice::candidates;
 use crate::planner::advice::tries::{
     EACH_MAY_TAKE, FARTHEST, Help, least_value, planned_within, spread_told, told, values,
 };
+use crate::planner::advice::{candidates, driven};
 use crate::planner::places::lessons::Lessons;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::planner::why_not::blocked::Blocked;
@@ -72,6 +72,7 @@ pub(super) fn lifts(by: &str, change: &str) -> bool {
         "collet" => of_rule("grip", &["collet", "bore_depth", "part_off.tray"]),
         "tray" => change == "part_off.tray",
         "tool_places" => of_rule("tools.", &["tools"]),
+        _ if driven::lifted_by(by).is_some_and(|names| names.contains(&change)) => true,
         _ => checks::about(by).map_or(change == by, |check| check.lifted_by.contains(&change)),
     }
 }

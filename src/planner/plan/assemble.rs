@@ -3,18 +3,19 @@
 mod told_chatter;
 
 use crate::job::plan::{
-    CheckResult, FeatureMoment, GripPlace, OnCentre, Optimality, PartOff, Plan, Segment, Stage, Threading, Times,
-    TracePoint, Verdict, Witness,
+    CheckResult, Drive, FeatureMoment, GripPlace, OnCentre, Optimality, PartOff, Plan, Segment, Stage, Threading,
+    Times, TracePoint, Verdict, Witness,
 };
 use crate::job::{Interrupt, SectionKind};
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
 use crate::planner::plan::outline;
-use crate::planner::plan::settle::{Look, Settled};
+use crate::planner::plan::settle::{Look, Piece, Settled};
 use crate::planner::plan::tools;
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter, free_ratio};
-use crate::process::segments::Work;
+use crate::process::drive::POWER;
+use crate::process::segments::{Travel, Work};
 use crate::process::speed::BAR_FEED;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;
@@ -93,6 +94,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         part_off_rpm: None,
         part_off: None,
         centre: None,
+        drive: None,
         features: Vec::new(),
         witnesses: Vec::new(),
         time_s: Times::default(),
@@ -130,6 +132,7 @@ pub fn plan(ground: &Ground<'_>, draft: &Draft, settled: &Settled, optimality: O
         part_off_rpm: settled.pieces.last().map(|p| p.rpm),
         part_off: Some(part_off(rig, draft)),
         centre: rig.centre().map(|c| OnCentre { force_n: c.force_n, leaves_at_mm: rig.job.shaft.length_mm() }),
+        drive: Some(drive(ground, draft, settled)),
         features: features(ground, draft),
         witnesses: witnesses(ground, draft),
         optimality,
@@ -251,6 +254,32 @@ fn worst_checks(looks: &[&Look], chatter: Option<(Finding, &Look)>) -> Vec<Check
     worst.iter().map(|(f, l)| f.result(l.state.turned_mm)).collect()
 }
 
+/// Speed of each travel of a piece, rev/min.
+fn speeds(ground: &Ground<'_>, draft: &Draft, piece: &Piece) -> Vec<f64> {
+    let (segment, gripped) = (&ground.segments[piece.segment], draft.stages[piece.stage].nose_mm.is_some());
+    segment.travels.iter().map(|t| ground.rig.travel_rpm(segment, t, gripped).min(piece.rpm)).collect()
+}
+
+/// The most that turning asks of the headstock.
+fn drive(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Drive {
+    let mut most = [(0.0f64, None); 3];
+    for piece in &settled.pieces {
+        let segment = &ground.segments[piece.segment];
+        let section = (segment.work != Work::PartOff).then_some(segment.section + 1);
+        for (travel, rpm) in segment.travels.iter().zip(speeds(ground, draft, piece)) {
+            let torque_nm = travel.torque_nm();
+            let needs = [ground.rig.motor_kw(torque_nm, rpm), torque_nm, travel.feed_n];
+            for (most, needed) in most.iter_mut().zip(needs) {
+                if needed > most.0 {
+                    *most = (needed, section);
+                }
+            }
+        }
+    }
+    let [(power_kw, power_section), (torque_nm, torque_section), (feed_force_n, feed_force_section)] = most;
+    Drive { power_kw, power_section, torque_nm, torque_section, feed_force_n, feed_force_section }
+}
+
 fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segment> {
     let shaft = &ground.rig.job.shaft;
     let mut all = Vec::new();
@@ -264,7 +293,7 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             let time = ground.rig.stretch_time(segment, [piece.from_mm, piece.to_mm], gripped, f64::INFINITY);
             (ground.rig.segment_rpm(segment, gripped), piece.time.total_s() - time.total_s())
         };
-        let slowed = piece.slowed_by.filter(|by| *by != BAR_FEED).map(|_| full());
+        let slowed = piece.slowed_by.filter(|by| ![BAR_FEED, POWER].contains(by)).map(|_| full());
         let starts = (piece.from_mm - segment.from_mm).abs() < SAME_MM;
         all.push(Segment {
             section: segment.section + 1,

@@ -5,7 +5,7 @@ use crate::job::{FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
 use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
-use crate::process::segments::{FINISHING_TO_MM, Work};
+use crate::process::segments::{FINISHING_TO_MM, Segment, Work};
 use crate::process::tandem::NoTandem;
 use crate::process::{Rig, checks};
 use crate::say;
@@ -24,7 +24,9 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     {
         notes.push(say!("note-falls-by-default", length = length_mm.to_string(), diameter = diameter_mm.to_string()));
     }
+    notes.extend(drive(job, plan));
     notes.extend(torque_share(job, plan));
+    notes.extend(power_lowers(job, plan));
     notes.extend(unusual_threads(job));
     notes.extend(slow_cutting(job, plan));
     if !plan.segments.is_empty() {
@@ -105,6 +107,52 @@ fn finishing(job: &Job) -> Vec<String> {
     if !tandem.is_empty() {
         let names: Vec<&str> = tandem.iter().map(String::as_str).collect();
         notes.insert(0, say!("note-tandem", sections = lists::commas(&names)));
+    }
+    notes
+}
+
+/// What turning asks of the headstock, and what its machine file does not give.
+fn drive(job: &Job, plan: &Plan) -> Option<String> {
+    let (needs, head) = (plan.drive?, &job.machine.headstock);
+    let place = |section: Option<usize>| match section.and_then(|n| Some((n, job.shaft.sections.get(n - 1)?))) {
+        Some((n, section)) => section.label(n - 1),
+        None => say!("driven-part-off"),
+    };
+    let power = format!("{:.1}", needs.power_kw);
+    let torque = format!("{:.1}", needs.torque_nm);
+    let force = format!("{:.0}", needs.feed_force_n);
+    let told = say!(
+        "note-drive",
+        power = power,
+        power_at = place(needs.power_section),
+        torque = torque,
+        torque_at = place(needs.torque_section),
+        force = force,
+        force_at = place(needs.feed_force_section)
+    );
+    let keys = [("power", head.power_kw), ("torque", head.torque_nm), ("feed_force", head.feed_force_n)];
+    let missing: Vec<String> =
+        keys.iter().filter(|(_, given)| given.is_none()).map(|(key, _)| format!("headstock.{key}")).collect();
+    let list = lists::commas(&missing);
+    Some(if missing.is_empty() { told } else { say!("note-drive-not-given", told = told, keys = list) })
+}
+
+/// Travels whose speed the power of the headstock lowers: the sections, each with the speeds of its travels.
+fn power_lowers(job: &Job, plan: &Plan) -> Vec<String> {
+    let Some(power) = job.machine.headstock.power_kw else { return Vec::new() };
+    let rig = Rig::new(job, None);
+    let segments = rig.segments().unwrap_or_default();
+    let mut notes: Vec<String> = Vec::new();
+    for s in &plan.segments {
+        let cut = segments.iter().find(|c| c.section + 1 == s.section && c.from_mm < s.to_mm && s.from_mm < c.to_mm);
+        let bound = |c: &Segment| c.travels.iter().zip(&s.cuts).any(|(t, cut)| rig.powered_rpm(t) <= cut.rpm * (1.0 + 1e-9));
+        let (Some(_), Some(section)) = (cut.filter(|c| bound(c)), job.shaft.sections.get(s.section - 1)) else { continue };
+        let speeds: Vec<String> = s.cuts.iter().map(|cut| format!("{:.0}", cut.rpm.floor())).collect();
+        let (section, power) = (section.label(s.section - 1), power.to_string());
+        let note = say!("note-power-lowers", section = section, power = power, speeds = lists::commas(&speeds));
+        if !notes.contains(&note) {
+            notes.push(note);
+        }
     }
     notes
 }

@@ -4,6 +4,7 @@
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
 use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View};
+use crate::process::drive::POWER;
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::{BAR_FEED, COUNT_GUARD, Shares};
 use crate::process::stops::SAME_MM;
@@ -292,7 +293,8 @@ impl Ground<'_> {
             _ => self.rig.stretch_time(segment, [from_mm, to_mm], gripped, cap),
         };
         let feeder = (segment.work != Work::AsDrawn && self.rig.bar_feed_slows(segment, gripped)).then_some(BAR_FEED);
-        let slowed_by = slowest.map(|a| a.check).or(feeder);
+        let power = self.rig.power_slows(segment, gripped).then_some(POWER);
+        let slowed_by = slowest.map(|a| a.check).or(power).or(feeder);
         Some((Piece { segment: index, stage, from_mm, to_mm, rpm, slowed_by, time }, looks))
     }
 

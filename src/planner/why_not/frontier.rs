@@ -62,6 +62,9 @@ pub fn work_does_not_fit(rig: &Rig<'_>, segments: &[Segment]) -> Option<Blocked>
         let text = say!("tools-no-place", missing = lists::semicolons(&reasons));
         return Some(Blocked::found(0.0, "tool_places", text, 0));
     }
+    if let Some(refused) = rig.not_driven(segments) {
+        return Some(Blocked::from(refused));
+    }
     if let Some(pressed) = checks::buckling::front(rig).filter(|f| !f.passes()) {
         let text = say!("reason-front-work-presses", finding = pressed.told());
         return Some(Blocked::found(0.0, checks::buckling::NAME, text, 0));
