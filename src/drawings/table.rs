@@ -215,6 +215,9 @@ impl Row<'_> {
 
     fn tolerance(&mut self) -> Option<Option<String>> {
         let Some((c, text, unit_mm)) = self.cell(Column::Tolerance) else { return Some(None) };
+        if words::is_any_class(text) {
+            return Some(Some(text.trim().to_owned()));
+        }
         let said = words::read_in(text, unit_mm.unwrap_or(1.0));
         match said.tolerance {
             Some(t) if unit_mm.is_none() && t.starts_with('[') => {

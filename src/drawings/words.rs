@@ -162,7 +162,7 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
         limits.extend([-both.abs(), both.abs()]);
         return true;
     }
-    if iso286::shaft_limits(word, 10.0).is_ok() {
+    if is_class(word, said) {
         return said.tolerance.replace(word.to_owned()).is_none();
     }
     if let Some((a, b)) = word.split_once('/')
@@ -175,6 +175,26 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
         return number(word).map(|v| limits.push(v)).is_some();
     }
     (said.number.is_some() && unit(word, said)) || size(word, said, limits)
+}
+
+/// A diameter in the table for which each class of it exists, mm.
+const ANY_CLASS_MM: f64 = 30.0;
+
+/// Whether a text is a tolerance class and nothing else.
+pub fn is_any_class(text: &str) -> bool {
+    iso286::shaft_limits(text, ANY_CLASS_MM).is_ok()
+}
+
+/// Whether a word is a tolerance class. `d8`, `r5`, `s3` and `t4` may also be a diameter, a radius, a width or a depth, so they count behind a
+/// size only. `x` stands between two sizes and never counts.
+fn is_class(word: &str, said: &Said) -> bool {
+    let sized = said.diameter || said.number.is_some();
+    let meant = match word.as_bytes().first() {
+        Some(b'x') => false,
+        Some(b'd' | b'r' | b's' | b't' | b'u') => sized,
+        _ => true,
+    };
+    meant && is_any_class(word)
 }
 
 /// Reads a number and what may follow it directly: `18h6`, `18±0.1`, `18+0.1/-0.2`.
@@ -225,6 +245,12 @@ mod tests {
         assert_eq!(of("M16x1,5-6g"), (false, None, None, Some("M16x1.5".into()), None));
         assert_eq!(of("M16 x 1.5"), (false, None, None, Some("M16x1.5".into()), None));
         assert_eq!(of("120"), (false, Some(120.0), None, None, None));
+        assert_eq!(of("Ø18 r6"), (true, Some(18.0), Some("r6".into()), None, None));
+        assert_eq!(of("Ø30t6"), (true, Some(30.0), Some("t6".into()), None, None));
+        // A radius, a depth, a hole of 3 mm that is 8 mm deep.
+        for text in ["r5", "t6", "Ø3 x 8", "12x5"] {
+            assert!(said(text).tolerance.is_none() && said(text).unknown.is_some(), "{text}");
+        }
     }
 
     /// 0.5 in are 12.7 mm, 0.001 in are 25.4 µm.

@@ -6,7 +6,9 @@
 //! Tolerance: printed digits; of the sums what eight points leave.
 
 use crate::row::{Agreement, Row, Standing, Table, assert_agree};
+use spanhold::fields::HEADSTOCK_EFFICIENCY;
 use spanhold::mechanics::cutting::{Cut, Edge, Resistance, cut};
+use spanhold::process::drive::power_kw;
 use spanhold::units;
 use std::f64::consts::PI;
 
@@ -39,6 +41,18 @@ fn kienzle() -> Vec<Row> {
         let c = force(kc11, mc, 0.0, 90.0, ap, feed);
         t.printed(format!("ap {ap}, f {feed}, κ 90°, {material}: Fc, N"), printed, c.main_n);
     }
+    t.done()
+}
+
+/// A tool maker's example: ap 3, f 0.2, 120 m/min, kc 3100 N/mm², a machine coefficient of 80 %.
+fn motor() -> Vec<Row> {
+    let place = "a tool maker's page on the power of turning, with its example solved";
+    let mut t = Table::new("a tool maker's page on cutting power", Standing::Verified(place), Agreement::Printed);
+    let c = force(3100.0, 0.0, 0.0, 90.0, 3.0, 0.2);
+    // Any diameter gives the same power.
+    let torque_nm = c.main_n * 25.0 / 1000.0;
+    let kw = power_kw(torque_nm, units::spindle_rpm(120.0, 50.0)) / HEADSTOCK_EFFICIENCY.default.expect("a default");
+    t.printed("ap 3, f 0.2, 120 m/min, kc 3100 N/mm²: power of the motor, kW", "4.65", kw);
     t.done()
 }
 
@@ -224,12 +238,13 @@ fn no_cut_gives_a_number_that_is_none() {
 
 /// Rows of this subject.
 pub fn rows() -> Vec<Row> {
-    [edge_in_cut(), kienzle(), specific_energy(), speed()].concat()
+    [edge_in_cut(), kienzle(), motor(), specific_energy(), speed()].concat()
 }
 
 #[test]
 fn val_kienzle_by_hand() {
     assert_agree(&kienzle());
+    assert_agree(&motor());
 }
 
 #[test]

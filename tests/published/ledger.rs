@@ -53,7 +53,7 @@ const SUMMARY: [Line; 28] = [
     (SHAFTS, "verified", "examples of Ugural and Shigley"),
     (SHAFTS, "derived", "shafts of Shigley, Rao and others, answers worked out for this project; transfer matrix"),
     ("beam: general libraries", "worked out", "a rotordynamics library and a structural library, random shafts"),
-    (FORCE, "verified", "an example of Kalpakjian & Schmid"),
+    (FORCE, "verified", "an example of Kalpakjian & Schmid; one of a tool maker on power"),
     (FORCE, "derived", "Kienzle's law by hand; arithmetic of power and speed"),
     (FORCE, "worked out", "a fine sum along the edge, each chip searched for"),
     (MEASURED, "verified", "measured turning forces; printed formulas and shares of drills, taps, roughing"),

@@ -51,7 +51,7 @@ type Entries = Vec<(String, String, f64)>;
 fn grades() -> Vec<Row> {
     let mut t = Table::new("ISO 286-1, table 1", SEEN_IT, SAME);
     let lines = data("iso286_it_grades.csv");
-    for (column, grade) in (5..=11).enumerate() {
+    for (column, grade) in (5..=13).chain([4]).enumerate() {
         let mut entries = Entries::new();
         for line in &lines {
             for d in diameters(number(&line[0]), number(&line[1])) {
@@ -78,6 +78,59 @@ fn class_entries(class: &str, range: std::ops::Range<f64>) -> Entries {
     entries
 }
 
+/// The deviation of each letter nearest to the zero line, over all steps.
+fn deviations() -> Vec<Row> {
+    let place = "a page reproducing DIN ISO 286-1 (d to k), a textbook of machine drawing (m to x)";
+    let mut t = Table::new("ISO 286-1, deviations of shafts", Standing::Verified(place), SAME);
+    let lines = data("iso286_deviations.csv");
+    for (column, letter) in ["d", "e", "f", "g", "k", "m", "n", "p", "r", "s", "t", "u", "x"].into_iter().enumerate() {
+        let mut entries = Entries::new();
+        for line in lines.iter().filter(|l| !l[column + 2].is_empty()) {
+            for d in diameters(number(&line[0]), number(&line[1])) {
+                // Any grade has the same deviation; k only up to 7.
+                for grade in [5, 7] {
+                    let limits = shaft_limits(&format!("{letter}{grade}"), d).expect("in the table");
+                    let nearest = if column < 4 { limits.upper_mm } else { limits.lower_mm };
+                    entries.push((format!("d {d}"), line[column + 2].clone(), 1000.0 * nearest));
+                }
+            }
+        }
+        t.worst_of(&format!("{letter} for 0 to 120 mm, µm"), entries);
+    }
+    assert!(shaft_limits("t6", 24.0).is_err() && shaft_limits("t6", 24.001).is_ok());
+    t.done()
+}
+
+/// Classes as the reproduction of JIS B 0401:1999 prints them: class, a diameter, upper and lower deviation.
+const JIS: [(&str, f64, &str, &str); 26] = [
+    ("d8", 2.0, "-20", "-34"),
+    ("d9", 8.0, "-40", "-76"),
+    ("d9", 45.0, "-80", "-142"),
+    ("e7", 5.0, "-20", "-32"),
+    ("e9", 16.0, "-32", "-75"),
+    ("e8", 60.0, "-60", "-106"),
+    ("f6", 12.0, "-16", "-27"),
+    ("f8", 40.0, "-25", "-64"),
+    ("g5", 8.0, "-5", "-11"),
+    ("g6", 60.0, "-10", "-29"),
+    ("h5", 25.0, "0", "-9"),
+    ("js7", 25.0, "10.5", "-10.5"),
+    ("k5", 60.0, "15", "2"),
+    ("m5", 40.0, "20", "9"),
+    ("n6", 2.0, "10", "4"),
+    ("n6", 60.0, "39", "20"),
+    ("p6", 25.0, "35", "22"),
+    ("r6", 5.0, "23", "15"),
+    ("r6", 60.0, "60", "41"),
+    ("s6", 25.0, "48", "35"),
+    ("s6", 65.0, "72", "53"),
+    ("t6", 28.0, "54", "41"),
+    ("t6", 50.0, "70", "54"),
+    ("u6", 22.0, "54", "41"),
+    ("x6", 14.0, "51", "40"),
+    ("x6", 30.0, "77", "64"),
+];
+
 fn limits() -> Vec<Row> {
     let mut basic = Table::new("EN 10278, limits of ISO 286-2", Standing::Verified("pages reproducing EN 10278"), SAME);
     for class in ["h6", "h7", "h8", "h9", "h10", "h11"] {
@@ -88,28 +141,20 @@ fn limits() -> Vec<Row> {
     let mut remembered = Table::new("ISO 286-2", Standing::Memory, SAME);
     for class in ["g6", "f7", "k6", "m6", "js6"] {
         seen.worst_of(&format!("{class} for 0 to 80 mm, µm"), class_entries(class, 0.0..80.0));
-        remembered.worst_of(&format!("{class} for 80 to 120 mm, µm"), class_entries(class, 80.0..120.0));
     }
-    for (class, d, upper, lower) in [
-        ("e8", 2.0, "-14", "-28"),
-        ("e8", 25.0, "-40", "-73"),
-        ("e7", 100.0, "-72", "-107"),
-        ("j5", 12.0, "5", "-3"),
-        ("j6", 25.0, "9", "-4"),
-        ("j7", 100.0, "20", "-15"),
-        ("n6", 2.0, "10", "4"),
-        ("n6", 40.0, "33", "17"),
-        ("p6", 2.0, "12", "6"),
-        ("p6", 100.0, "59", "37"),
-        ("k7", 25.0, "23", "2"),
-        ("k8", 25.0, "33", "0"),
-    ] {
+    let class_at = |t: &mut Table, class: &str, d: f64, upper: &str, lower: &str| {
         let ours = shaft_limits(class, d).expect("in the table");
-        let entries = vec![
-            ("upper".into(), upper.into(), 1000.0 * ours.upper_mm),
-            ("lower".into(), lower.into(), 1000.0 * ours.lower_mm),
-        ];
-        remembered.worst_of(&format!("{class} at {d} mm, µm"), entries);
+        let upper = ("upper".into(), upper.into(), 1000.0 * ours.upper_mm);
+        let lower = ("lower".into(), lower.into(), 1000.0 * ours.lower_mm);
+        t.worst_of(&format!("{class} at {d} mm, µm"), vec![upper, lower]);
+    };
+    for (class, d, upper, lower) in JIS {
+        class_at(&mut seen, class, d, upper, lower);
+    }
+    for (class, d, upper, lower) in
+        [("j5", 12.0, "5", "-3"), ("j6", 25.0, "9", "-4"), ("j7", 100.0, "20", "-15"), ("k8", 25.0, "33", "0")]
+    {
+        class_at(&mut remembered, class, d, upper, lower);
     }
     [basic.done(), seen.done(), remembered.done()].concat()
 }
@@ -178,6 +223,7 @@ fn formulas() -> Vec<Row> {
 fn val_grades_and_limits_of_iso_286() {
     assert_agree(&grades());
     assert_agree(&limits());
+    assert_agree(&deviations());
     assert_agree(&formulas());
 }
 
@@ -193,9 +239,9 @@ fn classes_outside_the_table_are_refused_with_advice() {
     let help = |class: &str, d: f64| shaft_limits(class, d).expect_err(class).help.expect("advice");
     assert!(help("h6", 120.1).contains("deviations in mm"));
     assert!(help("H7", 20.0).contains("`h7`"));
-    assert!(help("h13", 20.0).contains("4 to 12"));
+    assert!(help("h14", 20.0).contains("4 to 13"));
     assert!(help("j8", 20.0).contains("js"));
-    for class in ["", "h", "6", "6g", "z6", "h6h", "h-6", "h99999999999", "ä6", "js"] {
+    for class in ["", "h", "6", "6g", "z6", "t6", "h6h", "h-6", "h99999999999", "ä6", "js"] {
         assert!(shaft_limits(class, 20.0).is_err(), "`{class}`");
     }
     for d in [0.0, -1.0, f64::NAN, f64::INFINITY] {
@@ -428,7 +474,7 @@ fn val_materials_are_those_of_the_table() {
 
 /// Rows of tolerances, threads and centre holes.
 pub fn sizes() -> Vec<Row> {
-    [grades(), limits(), formulas(), general(), threads(), centre_holes()].concat()
+    [grades(), limits(), deviations(), formulas(), general(), threads(), centre_holes()].concat()
 }
 
 #[test]
