@@ -4,6 +4,7 @@
 //! tests draw values from it. The ranges are wide. They keep out slips of the pen (a wrong unit, a lost decimal point)
 //! and what the mechanics cannot compute, but not what is unusual. Ranges and defaults are common practice, no source.
 
+mod edges;
 mod machine;
 pub mod readings;
 mod scatter;
@@ -20,6 +21,7 @@ use crate::diag::Diag;
 use crate::lang;
 use crate::say;
 
+pub use edges::*;
 pub use machine::*;
 pub use scatter::*;
 pub use shop::*;
@@ -408,9 +410,10 @@ pub const FAMILY_MAX: usize = 10_000;
 /// All fields, in the order of the files.
 #[rustfmt::skip]
 pub const ALL: &[Field] = &[
-    LENGTH, DIAMETER, TAPER, ACROSS_FLATS, SIDES, RA, RUN_OUT, TOLERANCE, STRAIGHTNESS, CROSS_HOLE, AT, THRUST, KEYSEAT,
+    LENGTH, DIAMETER, TAPER, ACROSS_FLATS, SIDES, RA, RUN_OUT, CHAMFER, CHAMFER_FRONT, CHAMFER_REAR, RADIUS, RADIUS_FRONT,
+    RADIUS_REAR, GRIND, TURNED_RA, TOLERANCE, STRAIGHTNESS, CROSS_HOLE, AT, THRUST, KEYSEAT,
     KEYSEAT_FROM, KEYSEAT_TO, BACK_RADIAL_FORCE, BACK_TORQUE, BACK_TIME, BACK_TOLERANCE, E_GPA, DENSITY, KC11, MC,
-    POISSON, MATERIAL_VC, STOCK_DIAMETER, BAR_LENGTH, BUSH_MAX_BAR, BUSH_LAND, BUSH_GAP, BUSH_STIFFNESS,
+    POISSON, MATERIAL_VC, STOCK_DIAMETER, STOCK_BORE, BAR_LENGTH, BUSH_MAX_BAR, BUSH_LAND, BUSH_GAP, BUSH_STIFFNESS,
     ENGAGEMENT_MIN, NO_BUSH_MAX_BAR, COLLET_GAP, HEADSTOCK_NEAREST, STROKE, HEADSTOCK_HOLD, HEADSTOCK_STIFFNESS,
     HEADSTOCK_MAX_RPM, REGRIP_S, BAR_FEED_MAX_RPM, COUNTER_NEAREST, COUNTER_FARTHEST, BORE, BORE_DEPTH,
     COUNTER_STIFFNESS, COUNTER_MAX_RPM, HAND_OVER_S, FRICTION, COUNTER_AXIAL_LOAD, TORSIONAL_STIFFNESS, PHASE_ERROR,

@@ -18,10 +18,14 @@ mod bush;
 mod centre;
 #[path = "by_hand/driven.rs"]
 mod driven;
+#[path = "by_hand/edges.rs"]
+mod edges;
 #[path = "by_hand/falls.rs"]
 mod falls;
 #[path = "by_hand/front.rs"]
 mod front;
+#[path = "by_hand/hollow.rs"]
+mod hollow;
 #[path = "by_hand/limits.rs"]
 mod limits;
 #[path = "by_hand/parts.rs"]

@@ -3,7 +3,6 @@
 use super::{AS_PLANNED, Factors, works};
 use crate::job::Job;
 use crate::job::plan::{OrderQuote, Plan, Quantity, Sensitivity};
-use crate::mechanics::beam::area_mm2;
 use crate::process::Rig;
 use crate::process::segments::Segment;
 use crate::units::t_per_mm3;
@@ -26,10 +25,8 @@ fn batch(job: &Job, order: &crate::job::Order, steady_s: f64, pieces: usize) -> 
     let bars = pieces.div_ceil(job.pieces_per_bar().max(1));
     let run_h = pieces as f64 * steady_s / 3600.0 / order.running_share;
     let hours = order.set_up_h + run_h;
-    let bar_kg = area_mm2(job.stock.diameter_mm)
-        * job.stock.bar_length_mm
-        * t_per_mm3(job.shaft.material.density_kg_per_m3)
-        * 1000.0;
+    let bar_kg =
+        job.stock.area_mm2() * job.stock.bar_length_mm * t_per_mm3(job.shaft.material.density_kg_per_m3) * 1000.0;
     let cost = job.rates.as_ref().map(|r| r.machine_per_hour * hours + r.material_per_kg * bar_kg * bars as f64);
     Batch { bars, run_h, shifts: hours / order.shift_h, cost }
 }

@@ -39,7 +39,7 @@ pub(super) fn has(machine: &Machine, support: Support) -> bool {
 
 impl<'a> Model<'a> {
     pub(super) fn new(readings: &'a Readings) -> Model<'a> {
-        Model { readings, elastic: supports::elastic(&readings.material) }
+        Model { readings, elastic: supports::elastic(&readings.material, 0.0) }
     }
 
     /// The machine with stiffnesses `exp(p)`, N/µm.

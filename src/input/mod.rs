@@ -6,6 +6,7 @@
 
 mod centre;
 mod cutting;
+mod edges;
 pub mod edit;
 mod end_work;
 mod family;

@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use serde_saphyr::{Location, Spanned};
 
+use super::edges::{self, Turned};
 use super::node::Node;
 use super::reader::{Map, Reader};
 use super::slips::shown;
@@ -14,7 +15,7 @@ use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
 use crate::lang;
 use crate::say;
 
-const KEYS: [&str; 14] = [
+const KEYS: [&str; 19] = [
     "length",
     "diameter",
     "tolerance",
@@ -29,6 +30,11 @@ const KEYS: [&str; 14] = [
     "grip",
     "interrupt",
     "finish_pass",
+    "chamfer",
+    "radius",
+    "grind",
+    "turned_tolerance",
+    "turned_ra",
 ];
 
 /// Keys that say what kind of section it is.
@@ -63,6 +69,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         Some(_) => r.choice(map, "interrupt", &INTERRUPTS, None).map(Some),
     });
     let tolerance = kind.as_ref().and_then(|kind| tolerance(r, map, kind));
+    let edges = edges::read(r, map);
     let kind = kind?;
     let what = match kind {
         SectionKind::Cylinder { .. } => None,
@@ -85,7 +92,8 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         r.complain(&map.place("interrupt"), diag);
         return None;
     }
-    let (tolerance, ra_um, run_out_mm) = (tolerance?, ra?, run_out?);
+    let run_out_mm = run_out?;
+    let Turned { kind, tolerance, ra_um, ground } = edges::ground(r, map, kind, tolerance?, ra?)?;
     let mut section = Section {
         name: name?,
         kind,
@@ -97,9 +105,15 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         finish_pass: finish_pass?.unwrap_or(false),
         grip,
         interrupt: Interrupt::Never,
+        edges: edges?,
+        ground,
     };
     if !is_thread {
-        let usual = Interrupt::usual(section.tolerance.width_mm(), section.largest_mm(), ra_um);
+        // Grinding removes a line with the rest of the turned surface.
+        let usual = match section.ground {
+            Some(_) => Interrupt::Free,
+            None => Interrupt::usual(section.tolerance.width_mm(), section.largest_mm(), ra_um),
+        };
         section.interrupt = given.unwrap_or(usual);
     }
     Some(section)

@@ -5,7 +5,7 @@ use serde_saphyr::{Location, Spanned};
 use super::lengths::tidy;
 use super::node::Node;
 use super::reader::{Map, Reader};
-use super::{end_work, features, material, section};
+use super::{edges, end_work, features, material, section};
 use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
 use crate::job::materials::{Group, known};
@@ -106,7 +106,11 @@ fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {
         r.complain(&node.referenced, diag);
         return None;
     }
-    (sections.len() == items.len()).then_some(sections)
+    if sections.len() < items.len() {
+        return None;
+    }
+    edges::fit(r, items, &sections)?;
+    Some(sections)
 }
 
 fn back(r: &mut Reader, node: &Spanned<Node>) -> Option<BackWork> {

@@ -5,7 +5,7 @@ use super::section;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::shop::Bar;
-use crate::job::{Holding, Machine, Shaft, Stock, StockKind};
+use crate::job::{FeatureKind, Holding, Machine, Section, Shaft, Stock, StockKind, Tapped};
 use crate::say;
 
 /// The words of `kind`.
@@ -23,7 +23,7 @@ pub(super) fn map<'a>(r: &mut Reader, job: &Map<'a>) -> Option<Map<'a>> {
         return Some(Map::empty(job.at));
     }
     let node = r.required(job, "stock", "the bar, such as `{diameter: 25}`")?;
-    r.map(node, &["diameter", "tolerance", "bar_length", "kind"])
+    r.map(node, &["diameter", "bore", "tolerance", "bar_length", "kind"])
 }
 
 /// Reads the bar, and gives the bar of the shop that it is, if there is one.
@@ -52,6 +52,7 @@ pub(super) fn read(
         let bar = r.shop().and_then(|shop| shop.bars.iter().find(same).cloned());
         (diameter, bar)
     };
+    let bore = r.number_or(map, &fields::STOCK_BORE, None);
     let own_length = bar.as_ref().and_then(|bar| bar.bar_length_mm);
     let bar_length = match (map.tried("bar_length"), own_length) {
         (false, Some(length)) => Some(length),
@@ -82,8 +83,12 @@ pub(super) fn read(
         r.complain(&map.place("diameter"), diag);
         return None;
     }
+    let bore_mm = bore?;
+    if let Some(shaft) = shaft.filter(|_| bore_mm > 0.0) {
+        bore_leaves_a_wall(r, map, bore_mm, shaft)?;
+    }
     let kind = kind?.or(bar.as_ref().and_then(|bar| bar.kind));
-    let stock = Stock { diameter_mm, tolerance: tolerance?, bar_length_mm: bar_length?, kind };
+    let stock = Stock { diameter_mm, bore_mm, tolerance: tolerance?, bar_length_mm: bar_length?, kind };
     if let Some(bar) = &bar {
         tell(r, map, &stock, bar);
     }
@@ -135,4 +140,33 @@ fn tell(r: &mut Reader, map: &Map, stock: &Stock, bar: &Bar) {
             r.from_shop(path, value, bar.line);
         }
     }
+}
+
+/// A hollow bar has a wall everywhere, and work in an end is larger than its bore.
+fn bore_leaves_a_wall(r: &mut Reader, map: &Map, bore_mm: f64, shaft: &Shaft) -> Option<()> {
+    let place = map.place("bore");
+    let bore = bore_mm.to_string();
+    let least = |s: &Section| s.bending_mm(s.from_mm).min(s.bending_mm(s.to_mm));
+    let thinnest = shaft.sections.iter().enumerate().min_by(|a, b| least(a.1).total_cmp(&least(b.1)));
+    if let Some((i, section)) = thinnest.filter(|(_, s)| least(s) <= bore_mm) {
+        let smallest = format!("{:.3}", least(section));
+        let diag =
+            Diag::new(say!("bore-too-wide", bore = bore, section = section.label(i), smallest = smallest.clone()))
+                .help(say!("bore-too-wide-help", smallest = smallest));
+        r.complain(&place, diag);
+        return None;
+    }
+    let sizes = shaft.features.iter().filter_map(|f| match &f.kind {
+        FeatureKind::AxialHole { diameter_mm, .. } => Some(*diameter_mm),
+        FeatureKind::CentreHole { pilot_mm, .. } => Some(*pilot_mm),
+        FeatureKind::TappedHole { thread, place: Tapped::InEnd { .. } } => Some(thread.major_mm - thread.pitch_mm),
+        FeatureKind::HexSocket { across_flats_mm, .. } => Some(*across_flats_mm),
+        _ => None,
+    });
+    if let Some(size) = sizes.reduce(f64::min).filter(|size| *size <= bore_mm) {
+        let diag = Diag::new(say!("bore-hole", bore = bore, size = size.to_string())).help(say!("bore-hole-help"));
+        r.complain(&place, diag);
+        return None;
+    }
+    Some(())
 }

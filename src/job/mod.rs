@@ -30,7 +30,8 @@ pub use machine::{Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Mac
 pub use materials::Material;
 pub use order::Order;
 pub use shaft::{
-    BackWork, End, Engraved, Feature, FeatureKind, Forming, Interrupt, Section, SectionKind, Shaft, Tapped, Tolerance,
+    BackWork, Edge, End, Engraved, Feature, FeatureKind, Forming, Ground, Interrupt, Section, SectionKind, Shaft,
+    Tapped, Tolerance,
 };
 pub use tool_list::{CutData, Cuts, ListedTool, ToolKind};
 pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
@@ -141,12 +142,22 @@ impl Job {
 pub struct Stock {
     /// Diameter in mm.
     pub diameter_mm: f64,
+    /// Inner diameter of a hollow bar in mm; 0 for a solid one.
+    pub bore_mm: f64,
     /// Tolerance of the bar, printed on the sheet.
     pub tolerance: Option<Tolerance>,
     /// Length of a bar in mm.
     pub bar_length_mm: f64,
     /// How the bar was made, if given.
     pub kind: Option<StockKind>,
+}
+
+impl Stock {
+    /// Area of the bar's section, without its bore, mm².
+    pub fn area_mm2(&self) -> f64 {
+        let circle = |d: f64| std::f64::consts::PI * d * d / 4.0;
+        circle(self.diameter_mm) - circle(self.bore_mm)
+    }
 }
 
 /// How a bar was made: it says how straight it may be taken.

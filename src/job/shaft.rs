@@ -73,6 +73,54 @@ pub struct Section {
     pub grip: bool,
     /// Whether the feed may be stopped inside it.
     pub interrupt: Interrupt,
+    /// What its front and its rear edge get, if anything.
+    pub edges: [Option<Edge>; 2],
+    /// The surface that grinding makes of it later, if it is ground. Its kind, tolerance and roughness are the turned ones.
+    pub ground: Option<Ground>,
+}
+
+/// An edge of a section that is not sharp.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Edge {
+    /// A chamfer of 45°; its width, mm.
+    Chamfer(f64),
+    /// A rounded edge, or the fillet of a corner under a thicker section; its radius, mm.
+    Radius(f64),
+}
+
+impl Edge {
+    /// Length that it takes along the axis, mm.
+    pub fn size_mm(&self) -> f64 {
+        let (Edge::Chamfer(mm) | Edge::Radius(mm)) = self;
+        *mm
+    }
+
+    /// Length of the path of the tool, mm.
+    pub fn path_mm(&self) -> f64 {
+        match self {
+            Edge::Chamfer(mm) => mm * std::f64::consts::SQRT_2,
+            Edge::Radius(mm) => mm * std::f64::consts::FRAC_PI_2,
+        }
+    }
+
+    /// As on a drawing: `1×45°`, `R0.5`.
+    pub fn told(&self) -> String {
+        match self {
+            Edge::Chamfer(mm) => format!("{mm}×45°"),
+            Edge::Radius(mm) => format!("R{mm}"),
+        }
+    }
+}
+
+/// A ground surface.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Ground {
+    /// Diameter after grinding, mm.
+    pub diameter_mm: f64,
+    /// Its tolerance.
+    pub tolerance: Tolerance,
+    /// Its roughness Ra in µm, if given.
+    pub ra_um: Option<f64>,
 }
 
 impl Section {

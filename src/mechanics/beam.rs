@@ -1,4 +1,4 @@
-//! A straight, solid, round, stepped Timoshenko beam on radial springs to ground.
+//! A straight, round, stepped Timoshenko beam on radial springs to ground.
 //!
 //! Elements are the exact two-node Timoshenko element with consistent mass and rotary inertia. Static answers are
 //! exact at nodes for any mesh (the shape functions are the exact solutions of the unloaded element, and distributed
@@ -9,6 +9,7 @@
 
 use super::banded::{BlockTri, Mat2, Sym2};
 use super::factor::Factor;
+use super::torsion::polar_mm4;
 use crate::units::GRAVITY_MM_PER_S2;
 use std::f64::consts::PI;
 
@@ -24,6 +25,8 @@ pub struct Elastic {
     pub poisson: f64,
     /// Density, t/mm³.
     pub density_t_per_mm3: f64,
+    /// Inner diameter of a hollow bar, mm; 0 for a solid one. It is the same all along.
+    pub bore_mm: f64,
 }
 
 impl Elastic {
@@ -32,9 +35,27 @@ impl Elastic {
         self.e_n_per_mm2 / (2.0 * (1.0 + self.poisson))
     }
 
-    /// Shear coefficient of a solid circle, `6(1+ν)/(7+6ν)`: Cowper, J. Appl. Mech. 33 (1966) (from memory).
-    pub fn shear_coefficient(&self) -> f64 {
-        6.0 * (1.0 + self.poisson) / (7.0 + 6.0 * self.poisson)
+    /// Shear coefficient of a circle with the bore, `6(1+ν)(1+m²)²/((7+6ν)(1+m²)² + (20+12ν)m²)`, `m` = bore over diameter: Cowper,
+    /// J. Appl. Mech. 33 (1966) (from memory; three public programs of others have the same formula).
+    pub fn shear_coefficient(&self, diameter_mm: f64) -> f64 {
+        let m2 = (self.bore_mm / diameter_mm).powi(2);
+        let ring = (1.0 + m2) * (1.0 + m2);
+        6.0 * (1.0 + self.poisson) * ring / ((7.0 + 6.0 * self.poisson) * ring + (20.0 + 12.0 * self.poisson) * m2)
+    }
+
+    /// Second moment of area of a circle with the bore, mm⁴.
+    pub fn inertia_mm4(&self, diameter_mm: f64) -> f64 {
+        inertia_mm4(diameter_mm) - inertia_mm4(self.bore_mm)
+    }
+
+    /// Area of a circle with the bore, mm².
+    pub fn area_mm2(&self, diameter_mm: f64) -> f64 {
+        area_mm2(diameter_mm) - area_mm2(self.bore_mm)
+    }
+
+    /// Twist of a piece of a diameter with the bore under 1 N·mm, `L/(G Ip)`, rad.
+    pub fn twist_per_nmm(&self, diameter_mm: f64, length_mm: f64) -> f64 {
+        length_mm / (self.shear_modulus() * (polar_mm4(diameter_mm) - polar_mm4(self.bore_mm)))
     }
 }
 
@@ -176,12 +197,12 @@ struct Bar {
 
 impl Bar {
     fn new(material: &Elastic, diameter_mm: f64) -> Bar {
-        let (area, inertia) = (area_mm2(diameter_mm), inertia_mm4(diameter_mm));
+        let (area, inertia) = (material.area_mm2(diameter_mm), material.inertia_mm4(diameter_mm));
         let ei = material.e_n_per_mm2 * inertia;
         Bar {
             diameter_mm,
             ei,
-            shear: 12.0 * ei / (material.shear_coefficient() * material.shear_modulus() * area),
+            shear: 12.0 * ei / (material.shear_coefficient(diameter_mm) * material.shear_modulus() * area),
             mass_per_mm: material.density_t_per_mm3 * area,
             turning_mass: material.density_t_per_mm3 * inertia,
         }
@@ -256,7 +277,7 @@ fn met(front: &Element, rear: &Element) -> (Sym2, Sym2, [f64; 2]) {
 mod tests {
     use super::*;
 
-    const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+    const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
 
     /// By hand: F L³/(48 E I) + F L/(4 κ G A) + F/(2 k) for 10 N, 100 mm, diameter 8 mm, two springs of 50 N/µm.
     #[test]
@@ -266,6 +287,20 @@ mod tests {
         let f = beam.factor().expect("held");
         let middle = beam.under_force(&f, 1, 10.0)[1][0];
         assert!((middle - 0.005_200_749).abs() < 1e-9, "{middle}");
+    }
+
+    /// By hand for 10 mm with a bore of 6 mm: `π(10⁴ - 6⁴)/64` = 427.26 mm⁴, `π(10² - 6²)/4` = 50.265 mm², `m²` = 0.36 and `ν` = 0.3:
+    /// `7.8 · 1.8496/(8.8 · 1.8496 + 23.6 · 0.36)` = 0.58246. A wall of nothing: `2(1+ν)/(4+3ν)`.
+    #[test]
+    fn a_bore_takes_its_part() {
+        let tube = Elastic { bore_mm: 6.0, ..STEEL };
+        assert!((tube.inertia_mm4(10.0) - 427.256_6).abs() < 1e-4);
+        assert!((tube.area_mm2(10.0) - 50.265_48).abs() < 1e-5);
+        assert!((tube.shear_coefficient(10.0) - 0.582_460).abs() < 1e-5);
+        assert!((tube.shear_coefficient(6.000_001) - 2.6 / 4.9).abs() < 1e-6);
+        assert!((STEEL.shear_coefficient(10.0) - 7.8 / 8.8).abs() < 1e-15);
+        let solid = STEEL.twist_per_nmm(10.0, 50.0);
+        assert!((tube.twist_per_nmm(10.0, 50.0) / solid - 1.0 / (1.0 - 0.1296)).abs() < 1e-12);
     }
 
     #[test]

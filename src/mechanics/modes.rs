@@ -328,7 +328,7 @@ mod tests {
     /// Two equal cantilevers at both ends of a held middle have a double frequency, the hardest case for an iteration.
     #[test]
     fn two_modes_of_one_frequency_are_found() {
-        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
         let springs: Vec<Spring> =
             [200.0, 225.0, 300.0, 325.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
         let mut points: Vec<f64> = (0..=105).map(|i| f64::from(i) * 5.0).collect();

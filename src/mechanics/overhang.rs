@@ -1,6 +1,6 @@
 //! Deflection of a round bar on two springs with an overhang, in closed form: the bar next to a guide bush.
 
-use super::beam::{Elastic, area_mm2, inertia_mm4};
+use super::beam::Elastic;
 
 /// A bar of one diameter on two equal springs, with an end that stands out.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -17,8 +17,8 @@ pub struct Overhang {
 
 /// Bending stiffness `EI`, N mm², and shear stiffness `κGA`, N, of a diameter.
 fn stiffness(material: &Elastic, diameter_mm: f64) -> [f64; 2] {
-    let shear = material.shear_coefficient() * material.shear_modulus() * area_mm2(diameter_mm);
-    [material.e_n_per_mm2 * inertia_mm4(diameter_mm), shear]
+    let shear = material.shear_coefficient(diameter_mm) * material.shear_modulus() * material.area_mm2(diameter_mm);
+    [material.e_n_per_mm2 * material.inertia_mm4(diameter_mm), shear]
 }
 
 impl Overhang {
@@ -66,7 +66,7 @@ mod tests {
 
     #[test]
     fn the_closed_form_is_the_beam() {
-        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
         let springs = [Spring { at_mm: 5.0, n_per_mm: 25_000.0 }, Spring { at_mm: 35.0, n_per_mm: 25_000.0 }];
         let beam = Beam::new(&steel, &mut vec![0.0, 5.0, 35.0], |_| 20.0, &springs);
         let f = beam.factor().expect("held");

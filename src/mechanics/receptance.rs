@@ -256,7 +256,7 @@ mod tests {
     use crate::mechanics::modes::lowest_modes;
 
     fn beam(thick: bool) -> Beam {
-        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
         let springs: Vec<Spring> =
             [400.0, 440.0, 600.0, 640.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
         let mut points: Vec<f64> = (0..=128).map(|i| f64::from(i) * 5.0).collect();
@@ -289,7 +289,7 @@ mod tests {
     /// The shares of all modes of a small mesh add up to the static flexibility.
     #[test]
     fn all_modes_together_are_the_static_flexibility() {
-        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+        let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
         let springs: Vec<Spring> = [0.0, 40.0].map(|at_mm| Spring { at_mm, n_per_mm: 40_000.0 }).into();
         let beam = Beam::new(&steel, &mut vec![0.0, 40.0, 70.0, 100.0], |_| 12.0, &springs);
         let mut seen = Receptance::new(&beam, 3).expect("held");

@@ -9,11 +9,6 @@ pub fn polar_mm4(diameter_mm: f64) -> f64 {
     PI * diameter_mm.powi(4) / 32.0
 }
 
-/// Twist of a round bar under 1 N·mm, `L/(G Ip)`, rad. `g`: shear modulus, N/mm².
-pub fn twist_per_nmm(g_n_per_mm2: f64, diameter_mm: f64, length_mm: f64) -> f64 {
-    length_mm / (g_n_per_mm2 * polar_mm4(diameter_mm))
-}
-
 /// Part of a torque that goes to one of two springs that hold the same place, from their twists under a unit torque.
 /// Statics: both twist by the same angle, so the stiffer one carries more.
 ///
@@ -29,10 +24,9 @@ pub fn share_of(own_twist: f64, other_twist: f64) -> f64 {
 mod tests {
     use super::*;
 
-    /// A steel bar of 10 mm and 100 mm, `G` = 80,000 N/mm²: `Ip` = 981.75 mm⁴, 1.2732e-6 rad for 1 N·mm.
+    /// A bar of 10 mm: `Ip` = 981.75 mm⁴.
     #[test]
     fn a_bar_twists_as_on_paper() {
         assert!((polar_mm4(10.0) - 981.747).abs() < 1e-3);
-        assert!((twist_per_nmm(80_000.0, 10.0, 100.0) - 1.273_24e-6).abs() < 1e-11);
     }
 }

@@ -10,7 +10,6 @@ use super::rig::Rig;
 use super::segments::Work;
 use super::state::{Counter, Guide, State};
 use crate::job::Holding;
-use crate::mechanics::beam::inertia_mm4;
 use crate::mechanics::column::{on_supports_n, overhang_n, slope_of_hold};
 use crate::units::n_per_mm;
 
@@ -19,7 +18,7 @@ const SAME_MM: f64 = 1e-6;
 
 impl Rig<'_> {
     fn ei(&self, diameter_mm: f64) -> f64 {
-        self.elastic.e_n_per_mm2 * inertia_mm4(diameter_mm)
+        self.elastic.e_n_per_mm2 * self.elastic.inertia_mm4(diameter_mm)
     }
 
     /// The pressed length nearest to its critical load in a state during a cut. At a border of segments the larger feed force counts.

@@ -45,7 +45,7 @@ impl<'a> Rig<'a> {
         let mut rig = Rig {
             job,
             collet,
-            elastic: supports::elastic(m),
+            elastic: supports::elastic(m, job.stock.bore_mm),
             resistance: Resistance {
                 kc11_n_per_mm2: m.kc11_n_per_mm2,
                 mc: m.mc,

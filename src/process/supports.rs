@@ -5,12 +5,13 @@ use crate::job::{Machine, Material};
 use crate::mechanics::beam::{Elastic, Spring};
 use crate::units::{n_per_mm, n_per_mm2, t_per_mm3};
 
-/// Elastic properties of a material in the units of the beam.
-pub fn elastic(material: &Material) -> Elastic {
+/// Elastic properties of a bar with a bore (mm) in the units of the beam.
+pub fn elastic(material: &Material, bore_mm: f64) -> Elastic {
     Elastic {
         e_n_per_mm2: n_per_mm2(material.e_gpa),
         poisson: material.poisson,
         density_t_per_mm3: t_per_mm3(material.density_kg_per_m3),
+        bore_mm,
     }
 }
 

@@ -6,8 +6,8 @@
 use super::features::SAME_MM;
 use super::rig::Rig;
 use super::segments::{Segment, Travel, Work};
-use crate::job::SectionKind;
 use crate::job::thread::Thread;
+use crate::job::{Edge, SectionKind};
 use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
 
 /// Widest groove one plunge cuts, mm. Common practice, no source.
@@ -63,8 +63,12 @@ impl Rig<'_> {
             _ => None,
         });
         let travels = segment.travels.len() as f64;
-        match (segment.work, thread) {
-            (Work::PartOff | Work::AsDrawn, _) => PieceTime::default(),
+        let edges = self.edges_time(segment, self.segment_rpm(segment, gripped).min(cap_rpm));
+        // Work that cannot be divided counts whole.
+        let part = |length: f64| section.map_or(0.0, |s| length / s.length_mm());
+        let time = match (segment.work, thread) {
+            (Work::PartOff, _) => return PieceTime::default(),
+            (Work::AsDrawn, _) => PieceTime::default(),
             (Work::Plunge, _) => {
                 let depth = section.map_or(0.0, |s| (self.job.stock.diameter_mm - s.smallest_turned_mm()) / 2.0);
                 let plunges = (segment.length_mm() / PLUNGE_WIDTH_MM - 1e-9).ceil().max(1.0);
@@ -77,7 +81,24 @@ impl Rig<'_> {
                 PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }
             }
             _ => PieceTime { cutting_s: along(length_mm), overhead_s: travels * overhead },
-        }
+        };
+        let whole = matches!(segment.work, Work::Plunge | Work::Whirl | Work::Thread);
+        let share = part(if whole { segment.length_mm() } else { length_mm });
+        PieceTime { cutting_s: time.cutting_s + edges * share, ..time }
+    }
+
+    /// Time of the chamfers and radii of a section, s, spread over its length by the caller. The turning tool makes those at the front end on
+    /// its way. At the rear end a tool comes once more, as it does where no tool turns the section.
+    fn edges_time(&self, segment: &Segment, rpm: f64) -> f64 {
+        let Some(section) = self.job.shaft.sections.get(segment.section) else { return 0.0 };
+        let on_the_way = matches!(segment.work, Work::Turn | Work::Thread);
+        let feed_mm = self.feed_mm(section, true);
+        let each =
+            section.edges.iter().zip([on_the_way, false]).filter_map(|(edge, free)| Some((edge.as_ref()?, free)));
+        let time = |(edge, free): (&Edge, bool)| {
+            60.0 * edge.path_mm() / (feed_mm * rpm) + if free { 0.0 } else { self.job.machine.segment_overhead_s }
+        };
+        each.map(time).sum()
     }
 
     /// Time of a stretch of a segment, as [`Rig::piece_time`]. Where the segment ends, the finishing tool of a tandem runs out.

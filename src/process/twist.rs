@@ -7,7 +7,7 @@
 
 use super::rig::Rig;
 use crate::job::Holding;
-use crate::mechanics::torsion::{share_of, twist_per_nmm};
+use crate::mechanics::torsion::share_of;
 
 /// Depths of the plunge that are looked at, evenly spaced from the bar's surface to near its axis.
 const DEPTHS: usize = 200;
@@ -26,9 +26,9 @@ impl Rig<'_> {
     ///
     /// The headstock is at its farthest place. There its side is softest, so the grip gets the largest share.
     pub fn sides_of_part_off(&self, nose_mm: f64, drive: f64) -> Sides {
-        let (g, length) = (self.elastic.shear_modulus(), self.job.shaft.length_mm());
+        let length = self.job.shaft.length_mm();
         let slices = self.profile.slices.iter().map(|s| (s.diameter_mm, s.to_mm - s.from_mm.max(nose_mm)));
-        let shaft: f64 = slices.filter(|(_, l)| *l > 0.0).map(|(d, l)| twist_per_nmm(g, d, l)).sum();
+        let shaft: f64 = slices.filter(|(_, l)| *l > 0.0).map(|(d, l)| self.elastic.twist_per_nmm(d, l)).sum();
         // Behind the tool the bar reaches over the gap to the bush face, and on to the collet. Bar that is fed out for work behind the
         // part-off stands between the collet and the cut where there is no bush.
         let behind_mm = match self.job.holding {
@@ -39,7 +39,7 @@ impl Rig<'_> {
                 self.gap_mm() + out.fold(0.0, f64::max)
             }
         };
-        let bar = twist_per_nmm(g, self.job.stock.diameter_mm, behind_mm);
+        let bar = self.elastic.twist_per_nmm(self.job.stock.diameter_mm, behind_mm);
         Sides { headstock: bar + drive, counter: shaft + drive }
     }
 
@@ -57,7 +57,10 @@ impl Rig<'_> {
             let standing_nm = phase_rad / (sides.counter + sides.headstock + 2.0 * half) / 1000.0;
             whole_nm * part * share + standing_nm
         };
-        Some((1..=DEPTHS).map(|i| at(i as f64 / DEPTHS as f64)).fold(0.0, f64::max))
+        // The plunge ends at the bore of a hollow bar.
+        let bore = self.job.stock.bore_mm / self.job.stock.diameter_mm;
+        let part = |i: usize| bore + (1.0 - bore) * (i as f64 / DEPTHS as f64);
+        Some((1..=DEPTHS).map(|i| at(part(i))).fold(0.0, f64::max))
     }
 
     /// Share of the torque at the start of part-off that the twist of the bar alone gives to a grip; none if the machine file gives a
@@ -75,6 +78,6 @@ impl Rig<'_> {
     /// Twist under 1 N·mm of half of the neck when the tool has left `part` of the bar's diameter, rad.
     fn half_neck(&self, part: f64) -> f64 {
         let width_mm = self.job.machine.part_off.width_mm;
-        twist_per_nmm(self.elastic.shear_modulus(), part * self.job.stock.diameter_mm, 0.5 * width_mm)
+        self.elastic.twist_per_nmm(part * self.job.stock.diameter_mm, 0.5 * width_mm)
     }
 }

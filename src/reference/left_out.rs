@@ -25,6 +25,15 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.sections.kind" => say!("left-out-section-kind"),
         "shaft.sections.sides" => say!("left-out-section-sides"),
         "shaft.sections.ra" => say!("left-out-section-ra"),
+        "shaft.sections.chamfer"
+        | "shaft.sections.radius"
+        | "shaft.sections.chamfer.front"
+        | "shaft.sections.chamfer.rear"
+        | "shaft.sections.radius.front"
+        | "shaft.sections.radius.rear" => say!("left-out-edge"),
+        "shaft.sections.grind" => say!("left-out-grind"),
+        "shaft.sections.turned_tolerance" => "`h9`".to_owned(),
+        "shaft.sections.turned_ra" => say!("left-out-none"),
         "shaft.sections.run_out" | "machine.counter_spindle.collets.run_out" => say!("left-out-run-out"),
         "shaft.sections.tolerance" => say!("left-out-section-tolerance"),
         "shaft.sections.interrupt" => say!("left-out-section-interrupt"),

@@ -3,7 +3,7 @@
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
 
-const HEADER: [&str; 27] = [
+const HEADER: [&str; 28] = [
     "stage",
     "from_mm",
     "to_mm",
@@ -31,6 +31,7 @@ const HEADER: [&str; 27] = [
     "worst_at_mm",
     "rpm_max_by_turned_mm",
     "l_over_d_max",
+    "grip_ground_diameter_mm",
 ];
 
 /// One row per stage. A field that does not apply (the grip of a free stage) is empty. Several re-grips in one stage
@@ -78,6 +79,7 @@ fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
         of_check(|c| c.at_mm, 3),
         content::speeds_in_row(plan, stage),
         number(stage.l_over_d_max, 2),
+        number(grip.and_then(|g| plan.shaft.sections.get(g.section - 1)?.ground_diameter_mm), 3),
     ]
     .into_iter()
 }

@@ -21,6 +21,12 @@ pub fn profile(plan: &Plan, layout: &Layout) -> Group {
         g = g.add(features::shape(feature, plan, layout));
     }
     let (a, y) = (&layout.axis, layout.centre_y);
+    if let Some(bore_mm) = plan.shaft.stock_bore_mm {
+        let h = layout.half(bore_mm);
+        for y in [y - h, y + h] {
+            g = g.add(shapes::line(a.left, y, a.right(), y, INK, 0.6).set("stroke-dasharray", "4 3"));
+        }
+    }
     g.add(shapes::line(a.left - 10.0, y, a.right() + 4.0, y, SOFT, 0.7).set("stroke-dasharray", shapes::CHAIN))
 }
 

@@ -237,6 +237,11 @@ mod tests {
             ra_um: None,
             interrupt: "free".into(),
             grip: false,
+            front_edge: None,
+            rear_edge: None,
+            ground_diameter_mm: None,
+            ground_tolerance: None,
+            ground_ra_um: None,
         };
         let named = |name, kind, label| section_name(&section(name, kind, label));
         assert_eq!(named("section 2", "groove", "Ø11.4"), "2 groove Ø11.4");

@@ -135,6 +135,9 @@ fn section() -> Value {
         ("taper", pair(&fields::TAPER, "diameters of a taper, [front, rear]; mm")),
         ("sides", json!({"description": fields::SIDES.what, "enum": [2, 4, 6, 8]})),
         ("tolerance", tolerance()),
+        ("chamfer", edge(&fields::CHAMFER)),
+        ("radius", edge(&fields::RADIUS)),
+        ("turned_tolerance", tolerance()),
         ("interrupt", choice("whether the feed may stop inside it", &["never", "avoid", "free"])),
         ("grip", flag("whether a collet may hold it")),
         ("finish_pass", flag(lang::text("schema-finish-pass"))),
@@ -143,6 +146,11 @@ fn section() -> Value {
     let forms = ["diameter", "thread", "taper", "across_flats"];
     out["anyOf"] = forms.iter().map(|key| json!({"required": [key]})).collect();
     out
+}
+
+/// A size of the front edge, or of both.
+fn edge(field: &'static fields::Field) -> Value {
+    either(field.what, vec![number(field), map(field.path, field.what, vec![], &[])])
 }
 
 fn feature() -> Value {

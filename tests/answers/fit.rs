@@ -32,7 +32,7 @@ fn measured(readings: &Readings, [bush, head, counter]: [f64; 3], mut noise: imp
     let machine = &readings.machine;
     let land = machine.bush.as_ref().expect("a bush").land_mm;
     let hold = machine.headstock.hold_mm;
-    let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+    let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
     let m = &readings.material;
     assert_eq!((m.e_gpa, m.poisson, m.density_kg_per_m3), (206.0, 0.3, 7850.0));
     for s in &mut out.set_ups {

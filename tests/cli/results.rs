@@ -67,6 +67,8 @@ const PLAN: &str = "verdict text
     *segments[].depths_mm list
     *segments[].depths_mm[] number
     *segments[].rpm number
+    *segments[].travel_rpm list
+    *segments[].travel_rpm[] number
     *segments[].feed_mm number
     *segments[].turning text
     *segments[].stage whole
@@ -89,6 +91,13 @@ const PLAN: &str = "verdict text
     centre map?
     *centre.force_n number
     *centre.leaves_at_mm number
+    drive map?
+    *drive.power_kw number
+    *drive.power_section whole?
+    *drive.torque_nm number
+    *drive.torque_section whole?
+    *drive.feed_force_n number
+    *drive.feed_force_section whole?
     features list
     *features[] map
     *features[].feature text
@@ -238,6 +247,7 @@ const PLAN: &str = "verdict text
     cautions[] text
     shaft map
     shaft.stock_diameter_mm number
+    shaft.stock_bore_mm number?
     shaft.stock_label text
     shaft.stock_tolerance_mm number?
     shaft.bar_length_mm number
@@ -256,6 +266,11 @@ const PLAN: &str = "verdict text
     shaft.sections[].ra_um number?
     shaft.sections[].interrupt text
     shaft.sections[].grip flag
+    shaft.sections[].front_edge text?
+    shaft.sections[].rear_edge text?
+    shaft.sections[].ground_diameter_mm number?
+    shaft.sections[].ground_tolerance text?
+    shaft.sections[].ground_ra_um number?
     shaft.features list
     *shaft.features[] map
     *shaft.features[].kind text

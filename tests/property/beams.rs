@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use spanhold::mechanics::beam::{Beam, Elastic, Spring};
 use spanhold::mechanics::modes::lowest_mode;
 
-const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
 /// Answers of two meshes or orders of elimination of the same beam.
 const SAME: f64 = 1e-7;
 

@@ -133,7 +133,7 @@ const LONG_FRONTS: [Setup; 2] = [
 ];
 
 fn beam_of(s: &Setup) -> Beam {
-    let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+    let steel = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
     let springs: Vec<Spring> =
         s.springs.iter().map(|(at_mm, n_per_mm)| Spring { at_mm: *at_mm, n_per_mm: *n_per_mm }).collect();
     let mut edges = vec![];

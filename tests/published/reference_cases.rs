@@ -93,7 +93,7 @@ fn mesh(case: &Case) -> Vec<f64> {
 
 fn solved(index: usize, case: &Case) -> Value {
     let (name, e, poisson, density) = case.material;
-    let elastic = Elastic { e_n_per_mm2: e, poisson, density_t_per_mm3: density * 1e-12 };
+    let elastic = Elastic { e_n_per_mm2: e, poisson, density_t_per_mm3: density * 1e-12, bore_mm: 0.0 };
     let mut edges = vec![];
     let mut x = 0.0;
     for (l, d) in &case.steps {

@@ -26,7 +26,7 @@ const SLENDER: f64 = 0.002;
 const ELEMENTS: usize = 80;
 
 /// Steel of the derived numbers.
-pub const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9 };
+pub const STEEL: Elastic = Elastic { e_n_per_mm2: 206_000.0, poisson: 0.3, density_t_per_mm3: 7.85e-9, bore_mm: 0.0 };
 
 /// The same material without shear flexibility.
 pub fn rigid_in_shear(m: Elastic) -> Elastic {

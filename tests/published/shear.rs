@@ -1,4 +1,4 @@
-//! Shear: the coefficient of a solid circle, and what it adds to a short cantilever.
+//! Shear: the coefficient of a solid and of a hollow circle, and what it adds to a short cantilever.
 //!
 //! Sources: Cowper, The shear coefficient in Timoshenko's beam theory, J. Appl. Mech. 33 (1966): title and purpose
 //! verified, the formula from memory. Shares: arithmetic worked out for this project. Tolerance: printed digits.
@@ -10,8 +10,13 @@ use spanhold::mechanics::beam::Elastic;
 fn coefficient() -> Vec<Row> {
     let mut t = Table::new("Cowper, J. Appl. Mech. 33 (1966)", Standing::Memory, Agreement::Printed);
     for (poisson, printed) in [(0.0, "0.8571"), (0.3, "0.88636"), (0.33, "0.88864"), (0.5, "0.9")] {
-        let ours = Elastic { poisson, ..STEEL }.shear_coefficient();
+        let ours = Elastic { poisson, ..STEEL }.shear_coefficient(20.0);
         t.printed(format!("shear coefficient of a solid circle, ν {poisson}"), printed, ours);
+    }
+    // A bore of half the diameter, and a wall of nothing: 2(1+ν)/(4+3ν).
+    for (share, printed) in [(0.5, "0.62023"), (0.999_999, "0.53061")] {
+        let ours = Elastic { bore_mm: 20.0 * share, ..STEEL }.shear_coefficient(20.0);
+        t.printed(format!("shear coefficient of a circle with a bore of {share} of it, ν 0.3"), printed, ours);
     }
     t.done()
 }

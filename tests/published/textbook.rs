@@ -27,7 +27,7 @@ const NEAR: f64 = 0.001;
 const CLOSED_FORM: f64 = 1e-6;
 
 fn material(e: f64, density: f64) -> Elastic {
-    rigid_in_shear(Elastic { e_n_per_mm2: e, poisson: 0.3, density_t_per_mm3: density })
+    rigid_in_shear(Elastic { e_n_per_mm2: e, poisson: 0.3, density_t_per_mm3: density, bore_mm: 0.0 })
 }
 
 /// So light that a mass on the shaft is all there is: below 1e-6 of it.
@@ -229,6 +229,7 @@ fn square() -> Vec<Row> {
         e_n_per_mm2: 200_000.0,
         poisson,
         density_t_per_mm3: 8e-9 / larger,
+        bore_mm: 0.0,
     });
     let source = "Rao, Mechanical Vibrations, a chapter 7 problem (input verified on a page posing it); answer worked out for this project";
     let mut euler = Table::new(source, Standing::Derived, Agreement::Printed);

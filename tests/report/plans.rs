@@ -27,6 +27,11 @@ fn sections(list: &[Sect]) -> Vec<SectionOutline> {
             ra_um: Some(1.6),
             interrupt: (*interrupt).into(),
             grip: *kind == "cylinder",
+            front_edge: None,
+            rear_edge: None,
+            ground_diameter_mm: None,
+            ground_tolerance: None,
+            ground_ra_um: None,
         });
         from_mm += length;
     }
@@ -117,6 +122,7 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         depths_mm: vec![1.5, 0.25],
         lag_mm: None,
         rpm: 2476.0,
+        travel_rpm: vec![],
         feed_mm: 0.12,
         cuts: Vec::new(),
         turning: "forward".into(),
@@ -263,6 +269,7 @@ pub fn sample_plan() -> Plan {
     let mut plan = Plan {
         part_off: None,
         centre: None,
+        drive: None,
         verdict: Verdict::Feasible,
         job: "feed roller shaft".into(),
         drawing: Some("LP-204-17".into()),
@@ -383,6 +390,7 @@ pub fn sample_plan() -> Plan {
         cautions: vec![],
         shaft: ShaftOutline {
             stock_diameter_mm: 25.0,
+            stock_bore_mm: None,
             stock_label: "Ø25 h8".into(),
             stock_tolerance_mm: Some(0.033),
             bar_length_mm: 3000.0,
@@ -483,6 +491,11 @@ pub fn nasty_plan() -> Plan {
             ra_um: None,
             interrupt: if i % 2 == 0 { "never".into() } else { "avoid".into() },
             grip: true,
+            front_edge: None,
+            rear_edge: None,
+            ground_diameter_mm: None,
+            ground_tolerance: None,
+            ground_ra_um: None,
         })
         .collect();
     plan.segments = (0..90)

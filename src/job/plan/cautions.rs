@@ -13,6 +13,9 @@ const LONG_FREE_RATIO: f64 = 10.0;
 /// Places of lines named in one caution. The whole list is in the plan.
 const PLACES_NAMED: usize = 8;
 
+/// A collet may crush a wall below this share of the diameter that it holds. Common practice, no source.
+const THIN_WALL_SHARE: f64 = 0.15;
+
 /// Coarsest tolerance grades of the bar for a bush that stands still and for one that turns with the bar; see [`bar_in_bush`].
 const FIXED_BUSH_GRADE: u32 = 7;
 const FOLLOWING_BUSH_GRADE: u32 = 9;
@@ -55,6 +58,7 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
         list.push(say!("caution-no-bush"));
     }
     list.extend(bar_in_bush(plan));
+    list.extend(thin_wall(plan));
     if has(&["axial_hole", "tapped_hole", "hex_socket", "keyway"]) {
         list.push(say!("caution-bored"));
     } else if has(&["cross_hole", "keyseat"]) {
@@ -102,6 +106,18 @@ fn bar_in_bush(plan: &Plan) -> Option<String> {
         say!("caution-fixed-bush", bar = bar, width = width, side = side, most = most)
     } else {
         say!("caution-following-bush", bar = bar, width = width, most = most)
+    })
+}
+
+/// A hollow bar or part whose wall is thin where a collet holds it.
+fn thin_wall(plan: &Plan) -> Option<String> {
+    let bore_mm = plan.shaft.stock_bore_mm?;
+    let grips = plan.stages.iter().filter_map(|s| s.grip.as_ref()).map(|g| g.diameter_mm);
+    let least_mm = grips.fold(plan.shaft.stock_diameter_mm, f64::min);
+    let wall_mm = (least_mm - bore_mm) / 2.0;
+    (wall_mm < THIN_WALL_SHARE * least_mm).then(|| {
+        let (held, wall) = (least_mm.to_string(), format!("{wall_mm:.2}"));
+        say!("caution-thin-wall", held = held, wall = wall)
     })
 }
 

@@ -9,6 +9,9 @@ use serde::{Deserialize, Serialize};
 pub struct ShaftOutline {
     /// Diameter of the bar.
     pub stock_diameter_mm: f64,
+    /// Inner diameter of a hollow bar. None: it is solid.
+    #[serde(default)]
+    pub stock_bore_mm: Option<f64>,
     /// The bar in words.
     pub stock_label: String,
     /// Width of the tolerance of the bar. None: it is not given.
@@ -52,6 +55,21 @@ pub struct SectionOutline {
     pub interrupt: String,
     /// Whether a collet may hold it.
     pub grip: bool,
+    /// Chamfer or radius of the front end, as on a drawing: `1×45°`, `R0.5`. None: a sharp edge.
+    #[serde(default)]
+    pub front_edge: Option<String>,
+    /// The same of the rear end.
+    #[serde(default)]
+    pub rear_edge: Option<String>,
+    /// The diameter that grinding leaves; the others are those that are turned. None: it is not ground.
+    #[serde(default)]
+    pub ground_diameter_mm: Option<f64>,
+    /// Its tolerance.
+    #[serde(default)]
+    pub ground_tolerance: Option<String>,
+    /// Its roughness Ra.
+    #[serde(default)]
+    pub ground_ra_um: Option<f64>,
 }
 
 /// A feature as drawn.

@@ -1,7 +1,7 @@
 // The job as a form. Every field is a place in one of the texts. What the user types is written there unchanged.
 
 import { h, settle, the } from './dom.js';
-import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED } from './layout.js';
+import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED, EDGES } from './layout.js';
 import { idOf, placed, valueAt } from './tree.js';
 import { advice, say, words } from './words.js';
 
@@ -221,7 +221,7 @@ export class Form {
     const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], placeholder: say('page-section-finish-short'),
       said: (v) => (v === 'true' ? say('page-section-finish-yes') : v === 'false' ? say('page-section-finish-no') : v),
       label: say('page-section-finish', { number }), title: say('page-section-finish-title') });
-    const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'run_out', 'interrupt', 'grip', 'kind', 'finish_pass'];
+    const keys = ['name', 'length', 'diameter', 'thread', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'run_out', 'interrupt', 'grip', 'kind', 'finish_pass', 'chamfer', 'radius', 'grind', 'turned_tolerance', 'turned_ra'];
     return this.row(file, list, index,
       h('div', { class: 'line one' }, h('span', { class: 'n' }, String(number)),
         this.control(file, way('name'), { label: say('page-section-name', { number }), placeholder: say('page-section', { number }) }), kinds, size,
@@ -230,6 +230,9 @@ export class Form {
         this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }),
         this.control(file, way('run_out'), { number: true, label: say('page-section-run-out', { number }), placeholder: say('page-section-run-out-short') }), stop, grip, finish, h('span'),
         this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
+      h('details', { open: EDGES.some(([key]) => valueAt(section, [key])) ? '' : null }, h('summary', {}, say('page-section-more')),
+        h('div', { class: 'line three' }, EDGES.map(([key, short]) => this.control(file, way(key),
+          { number: key === 'grind' || key === 'turned_ra', label: say('page-section-key', { key, number }), placeholder: short })))),
       this.messages(file, ...keys.map(way)));
   }
 

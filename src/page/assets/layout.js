@@ -15,7 +15,7 @@ export const SHAFT = [
   { title: say('page-group-part'), at: ['shaft'], fields: [
     { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true },
     { key: 'material', text: true }, { key: 'straightness' }] },
-  { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
+  { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'bore' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
     { key: 'kind', label: say('page-stock-kind'), choice: ['', 'drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },
 ];
 
@@ -79,6 +79,10 @@ export const KINDS = [
   { kind: 'taper', name: say('page-kind-taper'), key: 'taper', fresh: (d) => `{length: 20, taper: [${d}, ${d}]}` },
   { kind: 'flats', name: say('page-kind-flats'), key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
 ];
+
+/** Keys of the edges and the grinding of a section, with the word in an empty field. */
+export const EDGES = [['chamfer', say('page-chamfer-short')], ['radius', say('page-radius-short')], ['grind', say('page-grind-short')],
+  ['turned_tolerance', say('page-turned-tolerance-short')], ['turned_ra', say('page-turned-ra-short')]];
 
 /** Features of the shaft: a name and the text of a new row. */
 export const FEATURES = [

@@ -1,7 +1,7 @@
 //! Notes of a plan: what the planner assumed or lowered.
 
 use crate::job::plan::Plan;
-use crate::job::{FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
+use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
 use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
@@ -27,6 +27,8 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes.extend(drive(job, plan));
     notes.extend(torque_share(job, plan));
     notes.extend(power_lowers(job, plan));
+    notes.extend(ground(job));
+    notes.extend(small_radii(job));
     notes.extend(unusual_threads(job));
     notes.extend(slow_cutting(job, plan));
     if !plan.segments.is_empty() {
@@ -135,6 +137,41 @@ fn drive(job: &Job, plan: &Plan) -> Option<String> {
         keys.iter().filter(|(_, given)| given.is_none()).map(|(key, _)| format!("headstock.{key}")).collect();
     let list = lists::commas(&missing);
     Some(if missing.is_empty() { told } else { say!("note-drive-not-given", told = told, keys = list) })
+}
+
+/// Sections that are ground later, with both sizes.
+fn ground(job: &Job) -> Vec<String> {
+    let sections = job.shaft.sections.iter().enumerate();
+    let told = sections.filter_map(|(i, section)| {
+        let ground = section.ground.as_ref()?;
+        let ra = |ra: Option<f64>| ra.map_or(String::new(), |ra| format!(" Ra {ra}"));
+        let turned = format!("Ø{} {}{}", section.largest_mm(), section.tolerance.label, ra(section.ra_um));
+        let is = format!("Ø{} {}{}", ground.diameter_mm, ground.tolerance.label, ra(ground.ra_um));
+        Some(say!("note-ground", section = section.label(i), turned = turned, ground = is))
+    });
+    told.collect()
+}
+
+/// Corners under a thicker section with a radius smaller than the nose of the tool.
+fn small_radii(job: &Job) -> Vec<String> {
+    let nose_mm = job.cutting.nose_radius_mm;
+    let sections = &job.shaft.sections;
+    let mut notes = Vec::new();
+    for (i, section) in sections.iter().enumerate() {
+        let beside = [
+            i.checked_sub(1).and_then(|j| sections.get(j)).map(|s| s.rear_mm()),
+            sections.get(i + 1).map(|s| s.front_mm()),
+        ];
+        for ((edge, other), own) in section.edges.iter().zip(beside).zip([section.front_mm(), section.rear_mm()]) {
+            if let (Some(Edge::Radius(mm)), true) = (edge, other.is_some_and(|other| other > own))
+                && *mm < nose_mm - 1e-9
+            {
+                let (radius, nose) = (mm.to_string(), nose_mm.to_string());
+                notes.push(say!("note-small-radius", section = section.label(i), radius = radius, nose = nose));
+            }
+        }
+    }
+    notes
 }
 
 /// Travels whose speed the power of the headstock lowers: the sections, each with the speeds of its travels.

@@ -20,6 +20,11 @@ pub fn shaft(job: &Job) -> ShaftOutline {
                 ("flats", format!("AF {across_flats_mm} ×{sides}"), Some(*across_flats_mm))
             }
         };
+        // Edges and the ground size stand behind the size that is turned.
+        let edges = s.edges.iter().flatten().map(|e| format!(", {}", e.told())).collect::<String>();
+        let ground =
+            s.ground.as_ref().map_or(String::new(), |g| format!(" (ground Ø{} {})", g.diameter_mm, g.tolerance.label));
+        let label = format!("{label}{ground}{edges}");
         SectionOutline {
             number: i + 1,
             name: s.label(i),
@@ -34,6 +39,11 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             ra_um: s.ra_um,
             interrupt: s.interrupt.key().into(),
             grip: s.grip,
+            front_edge: s.edges[0].map(|e| e.told()),
+            rear_edge: s.edges[1].map(|e| e.told()),
+            ground_diameter_mm: s.ground.as_ref().map(|g| g.diameter_mm),
+            ground_tolerance: s.ground.as_ref().map(|g| g.tolerance.label.clone()),
+            ground_ra_um: s.ground.as_ref().and_then(|g| g.ra_um),
         }
     });
     let length = job.shaft.length_mm();
@@ -106,9 +116,11 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     });
     let stock = &job.stock;
     let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));
+    let bore = if stock.bore_mm > 0.0 { format!(", bore Ø{}", stock.bore_mm) } else { String::new() };
     ShaftOutline {
         stock_diameter_mm: stock.diameter_mm,
-        stock_label: format!("Ø{}{tolerance}", stock.diameter_mm),
+        stock_bore_mm: (stock.bore_mm > 0.0).then_some(stock.bore_mm),
+        stock_label: format!("Ø{}{tolerance}{bore}", stock.diameter_mm),
         stock_tolerance_mm: stock.tolerance.as_ref().map(crate::job::Tolerance::width_mm),
         bar_length_mm: stock.bar_length_mm,
         sections: sections.collect(),
