@@ -8,12 +8,13 @@
 
 use super::cutter::{Cutter, Cutters};
 use super::rig::Rig;
-use super::timing::PLUNGE_WIDTH_MM;
 use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
 use crate::mechanics::overhang::Overhang;
 use crate::say;
 use crate::units::n_per_mm;
 
+/// Widest groove one plunge cuts, mm. Common practice, no source.
+pub const PLUNGE_WIDTH_MM: f64 = 3.0;
 /// A section that needs more segments than this is refused as impractical.
 const MOST_SEGMENTS: usize = 2000;
 /// Relative slack of the rules for a pull-back, so that rounding does not split a length exactly at its limit.

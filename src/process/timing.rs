@@ -5,13 +5,10 @@
 
 use super::features::SAME_MM;
 use super::rig::Rig;
-use super::segments::{Segment, Travel, Work};
+use super::segments::{PLUNGE_WIDTH_MM, Segment, Travel, Work};
 use crate::job::thread::Thread;
 use crate::job::{Edge, SectionKind};
 use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
-
-/// Widest groove one plunge cuts, mm. Common practice, no source.
-pub const PLUNGE_WIDTH_MM: f64 = 3.0;
 
 /// Cutting time and overhead time of a piece of a segment, s.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]

@@ -5,7 +5,7 @@ use crate::job::plan::Segment;
 use crate::mechanics::cutting::{Edge, cut};
 use crate::process::drive::{FEED_FORCE, POWER, TORQUE, power_kw};
 use crate::process::cutter::DEFAULT_FEED_MM;
-use crate::process::timing::PLUNGE_WIDTH_MM;
+use crate::process::segments::PLUNGE_WIDTH_MM;
 use crate::say;
 use crate::units::spindle_rpm;
 

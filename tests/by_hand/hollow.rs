@@ -25,8 +25,10 @@ fn a_bore_takes_stiffness_and_weight() {
     // The critical load of the bar behind the bush: `EI` falls by 0.81 %, between springs a little less.
     let share = b.critical_behind_n(200.0) / a.critical_behind_n(200.0);
     assert!(share > 158_704.0 / 160_000.0 - 1e-9 && share < 1.0, "{share}");
-    // Cutting does not know the bore.
-    assert_eq!(a.segments(), b.segments());
+    // Cutting does not know the bore; only the pull-back deflects more.
+    let travels =
+        |rig: &Rig<'_>| -> Vec<_> { rig.segments().expect("can be cut").into_iter().map(|s| s.travels).collect() };
+    assert_eq!(travels(&a), travels(&b));
     // Without a bore nothing changes, in any bit.
     let none = bored(0.0);
     assert_eq!(tip(&rig(&none)).to_bits(), tip(&a).to_bits());
