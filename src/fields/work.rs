@@ -104,6 +104,9 @@ pub const BACK_FIXED: Field =
 /// Driven places at the rear end.
 pub const BACK_DRIVEN: Field =
     optional("machine.tools.back_driven", "number of places for driven tools at the rear end", "", 0.0, 200.0, 0.0);
+/// Whirling units.
+pub const WHIRLING_PLACES: Field =
+    optional("machine.tools.whirling", "number of whirling units for threads", "", 0.0, 20.0, 0.0);
 /// Stations of the turret.
 pub const TURRET_STATIONS: Field =
     required("machine.tools.turret.stations", "number of turret stations", "", 1.0, 60.0);

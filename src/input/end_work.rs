@@ -6,7 +6,7 @@ use super::lengths::{on_the_shaft, thinnest_mm, tidy};
 use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
-use crate::job::thread::Thread;
+use crate::job::thread::{Side, Thread};
 use crate::job::{End, Engraved, Feature, FeatureKind, Forming, Section, SectionKind, Tapped, engraving};
 use crate::say;
 
@@ -72,13 +72,14 @@ pub(super) fn axial_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>
 }
 
 pub(super) fn tapped_hole(r: &mut Reader, map: &Map, sections: Option<&[Section]>) -> Option<FeatureKind> {
-    let text = r.text(map, "tapped_hole", "a metric thread, such as M6");
+    let text = r.text(map, "tapped_hole", "such as M6-6H");
     let at = r.number_maybe(map, &fields::AT);
     let depth = r.number_maybe(map, &fields::WORK_DEPTH);
     let drill_depth = r.number_maybe(map, &fields::DRILL_DEPTH);
     let given_end = map.get("end").is_some();
     let end = end(r, map);
-    let thread = r.settle(&map.place("tapped_hole"), Thread::parse(&text?));
+    let thread = Thread::parse(&text?).and_then(|t| t.on(Side::Internal));
+    let thread = r.settle(&map.place("tapped_hole"), thread);
     let (thread, at, depth, drill_depth, end) = (thread?, at?, depth?, drill_depth?, end?);
     let place = match (at, depth) {
         (Some(at_mm), None) if !given_end && drill_depth.is_none() => {

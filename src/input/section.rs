@@ -10,12 +10,12 @@ use super::reader::{Map, Reader};
 use super::slips::shown;
 use crate::diag::Diag;
 use crate::fields;
-use crate::job::thread::Thread;
-use crate::job::{Interrupt, Section, SectionKind, Tolerance, iso286, iso2768};
+use crate::job::thread::{Side, Thread};
+use crate::job::{Interrupt, Section, SectionKind, ThreadBy, Tolerance, iso286, iso2768};
 use crate::lang;
 use crate::say;
 
-const KEYS: [&str; 19] = [
+const KEYS: [&str; 20] = [
     "length",
     "diameter",
     "tolerance",
@@ -24,6 +24,7 @@ const KEYS: [&str; 19] = [
     "name",
     "kind",
     "thread",
+    "thread_by",
     "taper",
     "across_flats",
     "sides",
@@ -70,7 +71,11 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
     });
     let tolerance = kind.as_ref().and_then(|kind| tolerance(r, map, kind));
     let edges = edges::read(r, map);
-    let kind = kind?;
+    let thread_by = r.optional(map, "thread_by").and_then(|given| match given {
+        None => Some(None),
+        Some(_) => r.choice(map, "thread_by", &ThreadBy::ALL.map(|by| (by.key(), by)), None).map(Some),
+    });
+    let (kind, thread_by) = (kind?, thread_by?);
     let what = match kind {
         SectionKind::Cylinder { .. } => None,
         SectionKind::Thread(_) => Some(lang::text("section-is-thread")),
@@ -92,6 +97,11 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         r.complain(&map.place("interrupt"), diag);
         return None;
     }
+    if thread_by.is_some() && !is_thread {
+        let diag = Diag::new(say!("thread-by-alone")).help(say!("thread-by-alone-help"));
+        r.complain(&map.place("thread_by"), diag);
+        return None;
+    }
     let run_out_mm = run_out?;
     let Turned { kind, tolerance, ra_um, ground } = edges::ground(r, map, kind, tolerance?, ra?)?;
     let mut section = Section {
@@ -105,10 +115,14 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         finish_pass: finish_pass?.unwrap_or(false),
         grip,
         interrupt: Interrupt::Never,
+        thread_by,
         edges: edges?,
         ground,
     };
-    if !is_thread {
+    if thread_by == Some(ThreadBy::Rolling) {
+        // The rolls go over every line that a stop leaves on the blank.
+        section.interrupt = Interrupt::Free;
+    } else if !is_thread {
         // Grinding removes a line with the rest of the turned surface.
         let usual = match section.ground {
             Some(_) => Interrupt::Free,
@@ -167,8 +181,8 @@ fn kind(r: &mut Reader, map: &Map) -> Option<SectionKind> {
 
 fn thread(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     let node = map.get("thread")?;
-    let text = r.text(map, "thread", "such as M16x1.5")?;
-    let thread = r.settle(&node.referenced, Thread::parse(&text))?;
+    let text = r.text(map, "thread", "such as M16x1.5-6g")?;
+    let thread = r.settle(&node.referenced, Thread::parse(&text).and_then(|t| t.on(Side::External)))?;
     let field =
         fields::Field { path: "shaft.sections.thread", what: "major diameter of the thread", ..fields::DIAMETER };
     r.settle(&node.referenced, field.check(thread.major_mm))?;

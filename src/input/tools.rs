@@ -8,13 +8,14 @@ use crate::fields::{self, Field};
 use crate::job::{Place, ToolPlaces, Turret};
 
 /// The field of each kind of place, in the order of [`Place::ALL`].
-const PLACES: [&Field; 6] = [
+const PLACES: [&Field; 7] = [
     &fields::TURNING_PLACES,
     &fields::CROSS_PLACES,
     &fields::FRONT_FIXED,
     &fields::FRONT_DRIVEN,
     &fields::BACK_FIXED,
     &fields::BACK_DRIVEN,
+    &fields::WHIRLING_PLACES,
 ];
 
 /// Reads the places: `Some(None)` if the machine file gives none.
@@ -31,7 +32,7 @@ pub(super) fn read(r: &mut Reader, machine: &Map) -> Option<Option<ToolPlaces>> 
         Some(None) => Some(None),
         None => None,
     };
-    let mut places = [0; 6];
+    let mut places = [0; 7];
     for (place, count) in places.iter_mut().zip(counts) {
         *place = count?;
     }

@@ -31,7 +31,7 @@ pub use materials::Material;
 pub use order::Order;
 pub use shaft::{
     BackWork, Edge, End, Engraved, Feature, FeatureKind, Forming, Ground, Interrupt, Section, SectionKind, Shaft,
-    Tapped, Tolerance,
+    Tapped, ThreadBy, Tolerance,
 };
 pub use tool_list::{CutData, Cuts, ListedTool, ToolKind};
 pub use tooling::{BackPlace, Place, ToolPlaces, Turret};

@@ -288,7 +288,7 @@ pub struct Segment {
     /// Extra time because of the reduction, s. None: no check reduces it.
     #[serde(default)]
     pub slowed_s: Option<f64>,
-    /// Infeed of each single-point threading pass, mm.
+    /// Infeed of each single-point threading pass of one start, mm.
     #[serde(default)]
     pub infeeds_mm: Vec<f64>,
     /// The passes of a single-point thread. They come after the turning, to which `rpm` and `feed_mm` belong.

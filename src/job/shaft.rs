@@ -73,6 +73,8 @@ pub struct Section {
     pub grip: bool,
     /// Whether the feed may be stopped inside it.
     pub interrupt: Interrupt,
+    /// How a thread is made, if given.
+    pub thread_by: Option<ThreadBy>,
     /// What its front and its rear edge get, if anything.
     pub edges: [Option<Edge>; 2],
     /// The surface that grinding makes of it later, if it is ground. Its kind, tolerance and roughness are the turned ones.
@@ -147,9 +149,11 @@ impl Section {
         }
     }
 
-    /// Smallest turned diameter in mm, to which the last tool turns. For a thread this is its major diameter.
+    /// Smallest turned diameter in mm, to which the last tool turns. For a thread this is its major diameter; for a rolled
+    /// one its pitch diameter, because the rolls press the crests up.
     pub fn smallest_turned_mm(&self) -> f64 {
         match &self.kind {
+            SectionKind::Thread(t) if self.thread_by == Some(ThreadBy::Rolling) => t.flank_mm(),
             SectionKind::Taper { front_mm, rear_mm } => front_mm.min(*rear_mm),
             _ => self.largest_mm(),
         }
@@ -201,7 +205,7 @@ pub enum SectionKind {
         /// Diameter.
         diameter_mm: f64,
     },
-    /// An external ISO metric thread.
+    /// An external thread.
     Thread(Thread),
     /// A straight taper.
     Taper {
@@ -246,6 +250,31 @@ impl Tolerance {
     /// Width in mm.
     pub fn width_mm(&self) -> f64 {
         self.upper_mm - self.lower_mm
+    }
+}
+
+/// How a thread on the shaft is made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum ThreadBy {
+    /// In passes with a single-point tool.
+    SinglePoint,
+    /// Whirled from the bar in one travel.
+    Whirling,
+    /// Pressed into a turned blank by two rolls as wide as the thread, from both sides.
+    Rolling,
+}
+
+impl ThreadBy {
+    /// All of them.
+    pub const ALL: [ThreadBy; 3] = [ThreadBy::SinglePoint, ThreadBy::Whirling, ThreadBy::Rolling];
+
+    /// The word of the job file.
+    pub fn key(self) -> &'static str {
+        match self {
+            ThreadBy::SinglePoint => "single_point",
+            ThreadBy::Whirling => "whirling",
+            ThreadBy::Rolling => "rolling",
+        }
     }
 }
 

@@ -1,106 +1,163 @@
-//! External ISO metric threads.
+//! Threads: ISO metric, unified inch, pipe (parallel) and trapezoidal, by their designations.
+
+mod class;
+mod read;
+mod sizes;
+
+pub use class::Side;
+pub use sizes::coarse_pitch_mm;
 
 use crate::diag::Diag;
 
-/// An external ISO metric thread, e.g. M16x1.5.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Thread {
-    /// As written.
-    pub designation: String,
-    /// Major diameter in mm.
-    pub major_mm: f64,
-    /// Pitch in mm.
-    pub pitch_mm: f64,
+/// Depth of an external thread with a rounded root over its pitch, `17√3/48`: ISO 68-1 and ISO 724, `h3`; the same 60° profile
+/// for unified threads (ASME B1.1).
+pub const DEPTH_PER_PITCH: f64 = 0.613_435;
+/// The same for the 55° profile of ISO 228-1.
+const PIPE_DEPTH_PER_PITCH: f64 = 0.640_327;
+/// Pitch diameter below the major diameter over the pitch, `3√3/8` (ISO 724, ASME B1.1).
+const FLANK_PER_PITCH: f64 = 0.649_519;
+/// Length of an inch in mm, exact by definition.
+const INCH_MM: f64 = 25.4;
+
+/// The profile of a thread and the standard of its sizes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Form {
+    /// ISO metric, 60°: ISO 261, ISO 724.
+    Metric,
+    /// Unified inch, 60°: ASME B1.1.
+    Unified(Series),
+    /// Parallel pipe thread, 55°: ISO 228-1.
+    Pipe,
+    /// ISO metric trapezoidal, 30°: ISO 2902, ISO 2904.
+    Trapezoidal,
 }
 
-/// `d - d3` divided by the pitch, for the rounded root of an external thread in ISO 68-1 / ISO 724:
-/// `17/24 · √3 · P = 1.22687 P`.
-const ROOT_PER_PITCH: f64 = 1.226_87;
+/// A series of unified threads.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Series {
+    /// Coarse.
+    Unc,
+    /// Fine.
+    Unf,
+    /// Extra fine.
+    Unef,
+    /// Any other number of threads per inch.
+    Uns,
+}
 
-/// Smallest accepted ratio of minor to major diameter. Below it the text is taken for a mistake. The coarsest thread of
-/// ISO 261 (M1) has 0.69.
-const MINOR_SHARE_MIN: f64 = 0.5;
+impl Series {
+    /// The word of a designation.
+    pub fn word(self) -> &'static str {
+        match self {
+            Series::Unc => "UNC",
+            Series::Unf => "UNF",
+            Series::Unef => "UNEF",
+            Series::Uns => "UNS",
+        }
+    }
+}
 
-/// Finest accepted pitch, mm. The finest of ISO 261 is 0.2.
-const PITCH_MIN_MM: f64 = 0.1;
-
-/// Major diameter, coarse pitch, mm. From memory of ISO 261, not re-read.
-const COARSE_MM: [(f64, f64); 40] = [
-    (1.0, 0.25),
-    (1.1, 0.25),
-    (1.2, 0.25),
-    (1.4, 0.3),
-    (1.6, 0.35),
-    (1.8, 0.35),
-    (2.0, 0.4),
-    (2.2, 0.45),
-    (2.5, 0.45),
-    (3.0, 0.5),
-    (3.5, 0.6),
-    (4.0, 0.7),
-    (4.5, 0.75),
-    (5.0, 0.8),
-    (6.0, 1.0),
-    (7.0, 1.0),
-    (8.0, 1.25),
-    (9.0, 1.25),
-    (10.0, 1.5),
-    (11.0, 1.5),
-    (12.0, 1.75),
-    (14.0, 2.0),
-    (16.0, 2.0),
-    (18.0, 2.5),
-    (20.0, 2.5),
-    (22.0, 2.5),
-    (24.0, 3.0),
-    (27.0, 3.0),
-    (30.0, 3.5),
-    (33.0, 3.5),
-    (36.0, 4.0),
-    (39.0, 4.0),
-    (42.0, 4.5),
-    (45.0, 4.5),
-    (48.0, 5.0),
-    (52.0, 5.0),
-    (56.0, 5.5),
-    (60.0, 5.5),
-    (64.0, 6.0),
-    (68.0, 6.0),
-];
-
-/// Fine pitches and the major diameters that have them, mm. From memory of ISO 261, not re-read.
-const FINE_MM: [(f64, &[f64]); 9] = [
-    (0.2, &[1.0, 1.1, 1.2, 1.4, 1.6, 1.8]),
-    (0.25, &[2.0, 2.2]),
-    (0.35, &[2.5, 3.0, 3.5]),
-    (0.5, &[4.0, 4.5, 5.0, 5.5]),
-    (0.75, &[6.0, 7.0, 8.0, 9.0, 10.0, 11.0]),
-    (1.0, &[8.0, 9.0, 10.0, 11.0, 12.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0, 25.0, 27.0, 28.0, 30.0]),
-    (1.25, &[10.0, 12.0, 14.0]),
-    (
-        1.5,
-        &[
-            12.0, 14.0, 15.0, 16.0, 17.0, 18.0, 20.0, 22.0, 24.0, 25.0, 26.0, 27.0, 28.0, 30.0, 32.0, 33.0, 35.0, 36.0,
-            38.0, 39.0, 40.0, 42.0, 45.0, 48.0, 50.0, 52.0, 55.0, 56.0, 58.0, 60.0,
-        ],
-    ),
-    (
-        2.0,
-        &[
-            18.0, 20.0, 22.0, 24.0, 25.0, 27.0, 28.0, 30.0, 32.0, 33.0, 36.0, 39.0, 40.0, 42.0, 45.0, 48.0, 50.0, 52.0,
-            55.0, 56.0, 58.0, 60.0,
-        ],
-    ),
-];
-
-/// Coarse pitch of a major diameter in mm, if ISO 261 has one (from memory of ISO 261, not re-read).
-pub fn coarse_pitch_mm(major_mm: f64) -> Option<f64> {
-    COARSE_MM.iter().find(|(major, _)| *major == major_mm).map(|(_, pitch)| *pitch)
+/// A thread, e.g. M16x1.5-6g.
+#[derive(Debug, Clone, PartialEq)]
+#[non_exhaustive]
+pub struct Thread {
+    /// The whole designation in one form: `M16x1.5-6g-LH`, `1/4-20 UNC-2A`, `G1/4A`, `Tr20x8(P4)LH-7e`. A coarse metric pitch is left
+    /// out, as ISO 261 allows. It reads back to the same thread.
+    pub designation: String,
+    /// Profile and standard.
+    pub form: Form,
+    /// Major diameter in mm.
+    pub major_mm: f64,
+    /// Pitch in mm: the distance from a ridge to the next.
+    pub pitch_mm: f64,
+    /// Number of starts.
+    pub starts: u32,
+    /// Whether it is a left-hand thread.
+    pub left: bool,
+    /// Tolerance class, if given: `6g`, `2A`. It changes nothing in the plan.
+    pub class: Option<String>,
 }
 
 impl Thread {
-    /// Whether ISO 261 has this diameter with this pitch, as a coarse pitch or as a fine pitch up to 2 mm (from memory,
-    /// not re-read). Fine pitches above 2 mm, and those of diameters above 60 mm, are not in the table.
+    /// Reads a designation: `M16x1.5`, `M16`, `M20 x 1,5 - 6g`, `M16xPh3P1.5`, `1/4-20 UNC-2A`, `#10-32 UNF`, `G1/2A`, `Tr20x4-7e`,
+    /// `Tr20x8(P4)`; each may have `LH`. A decimal comma is read as a point.
+    ///
+    /// - **Units**: mm; sizes of unified threads in inches.
+    ///
+    /// ```
+    /// use spanhold::job::thread::Thread;
+    /// assert_eq!(Thread::parse("M16")?.pitch_mm, 2.0);
+    /// assert!((Thread::parse("M16x1.5")?.minor_mm() - 14.1597).abs() < 1e-4);
+    /// assert_eq!(Thread::parse("m20 × 1,5 lh 6g")?.designation, "M20x1.5-6g-LH");
+    /// assert_eq!(Thread::parse("Tr 20x8 (P4)")?.starts, 2);
+    /// # Ok::<(), spanhold::diag::Diag>(())
+    /// ```
+    ///
+    /// # Errors
+    /// The text is not a designation, its standard has no such size, or the pitch does not suit the diameter.
+    pub fn parse(text: &str) -> Result<Thread, Diag> {
+        read::thread(text)
+    }
+
+    /// The thread, if its class is one for this side.
+    ///
+    /// # Errors
+    /// The class is one of a nut on a shaft, or the other way round.
+    pub fn on(self, side: Side) -> Result<Thread, Diag> {
+        class::on(self, side)
+    }
+
+    /// Distance along the axis for one turn, mm.
+    pub fn lead_mm(&self) -> f64 {
+        self.pitch_mm * f64::from(self.starts)
+    }
+
+    /// Depth of the profile of an external thread, mm: `h3` of ISO 724 for both 60° profiles, `h` of ISO 228-1, `0.5 P + ac` of ISO
+    /// 2904.
+    pub fn depth_mm(&self) -> f64 {
+        match self.form {
+            Form::Metric | Form::Unified(_) => DEPTH_PER_PITCH * self.pitch_mm,
+            Form::Pipe => PIPE_DEPTH_PER_PITCH * self.pitch_mm,
+            Form::Trapezoidal => 0.5 * self.pitch_mm + sizes::crest_clearance_mm(self.pitch_mm),
+        }
+    }
+
+    /// Minor diameter at the root of an external thread, mm.
+    pub fn minor_mm(&self) -> f64 {
+        self.major_mm - 2.0 * self.depth_mm()
+    }
+
+    /// Pitch diameter, mm. A thread is rolled on a blank of about this diameter.
+    pub fn flank_mm(&self) -> f64 {
+        let below = match self.form {
+            Form::Metric | Form::Unified(_) => FLANK_PER_PITCH,
+            Form::Pipe => PIPE_DEPTH_PER_PITCH,
+            Form::Trapezoidal => 0.5,
+        };
+        self.major_mm - below * self.pitch_mm
+    }
+
+    /// Angle of the profile, degrees.
+    pub fn angle_deg(&self) -> u32 {
+        match self.form {
+            Form::Metric | Form::Unified(_) => 60,
+            Form::Pipe => 55,
+            Form::Trapezoidal => 30,
+        }
+    }
+
+    /// The standard of its sizes.
+    pub fn standard(&self) -> &'static str {
+        match self.form {
+            Form::Metric => "ISO 261",
+            Form::Unified(_) => "ASME B1.1",
+            Form::Pipe => "ISO 228-1",
+            Form::Trapezoidal => "ISO 2902",
+        }
+    }
+
+    /// Whether its standard has this diameter with this pitch, as far as the tables here go (metric up to 64 mm, trapezoidal from 8
+    /// to 60 mm); beyond them true.
     ///
     /// ```
     /// use spanhold::job::thread::Thread;
@@ -108,78 +165,11 @@ impl Thread {
     /// # Ok::<(), spanhold::diag::Diag>(())
     /// ```
     pub fn is_usual(&self) -> bool {
-        let fine = FINE_MM.iter().find(|(pitch, _)| *pitch == self.pitch_mm);
-        coarse_pitch_mm(self.major_mm) == Some(self.pitch_mm)
-            || fine.is_some_and(|(_, majors)| majors.contains(&self.major_mm))
-    }
-
-    /// Minor diameter at the root, `d - 1.22687 P`, mm (ISO 68-1 / ISO 724, external root).
-    pub fn minor_mm(&self) -> f64 {
-        self.major_mm - ROOT_PER_PITCH * self.pitch_mm
-    }
-
-    /// Reads `M16x1.5`, or `M16` with the coarse pitch.
-    ///
-    /// - **Units**: mm.
-    ///
-    /// ```
-    /// use spanhold::job::thread::Thread;
-    /// assert_eq!(Thread::parse("M16")?.pitch_mm, 2.0);
-    /// assert!((Thread::parse("M16x1.5")?.minor_mm() - 14.1597).abs() < 1e-4);
-    /// # Ok::<(), spanhold::diag::Diag>(())
-    /// ```
-    ///
-    /// # Errors
-    /// The text is not of that form, the diameter has no coarse pitch, or the pitch is too fine or too coarse for the
-    /// diameter.
-    pub fn parse(text: &str) -> Result<Thread, Diag> {
-        let plain: String = text.to_lowercase().replace('×', "x").chars().filter(|c| !c.is_whitespace()).collect();
-        let rest = plain.strip_prefix('m').ok_or_else(|| unknown(text))?;
-        let (major, pitch) = match rest.split_once('x') {
-            Some((major, pitch)) => (number(major, text)?, Some(number(pitch, text)?)),
-            None => (number(rest, text)?, None),
-        };
-        if major <= 0.0 {
-            return Err(unknown(text));
+        match self.form {
+            Form::Metric => sizes::metric_has(self.major_mm, self.pitch_mm),
+            Form::Unified(series) => series != Series::Uns,
+            Form::Pipe => true,
+            Form::Trapezoidal => sizes::trapezoidal_has(self.major_mm, self.pitch_mm),
         }
-        let pitch_mm = match pitch.or_else(|| coarse_pitch_mm(major)) {
-            Some(pitch) => pitch,
-            None => {
-                return Err(Diag::new(format!("M{major} has no coarse pitch in ISO 261"))
-                    .help(format!("write the pitch: `M{major}x1`")));
-            }
-        };
-        if pitch_mm < PITCH_MIN_MM {
-            return Err(Diag::new(format!("`{text}`: a pitch of {pitch_mm} mm is too fine"))
-                .help(format!("a pitch is at least {PITCH_MIN_MM} mm")));
-        }
-        let thread = Thread { designation: text.trim().to_owned(), major_mm: major, pitch_mm };
-        if thread.minor_mm() < MINOR_SHARE_MIN * major {
-            let coarse = match coarse_pitch_mm(major) {
-                Some(coarse) => {
-                    format!("the coarse pitch of M{major} is {coarse} mm: write `M{major}` or a finer pitch")
-                }
-                None => {
-                    format!("write a finer pitch, at most {:.2} mm", (1.0 - MINOR_SHARE_MIN) * major / ROOT_PER_PITCH)
-                }
-            };
-            return Err(Diag::new(format!(
-                "`{text}`: a pitch of {pitch_mm} mm is too coarse for a diameter of {major} mm"
-            ))
-            .help(coarse));
-        }
-        Ok(thread)
     }
-}
-
-fn number(text: &str, whole: &str) -> Result<f64, Diag> {
-    if text.is_empty() || !text.chars().all(|c| c.is_ascii_digit() || c == '.') {
-        return Err(unknown(whole));
-    }
-    text.parse().map_err(|_| unknown(whole))
-}
-
-fn unknown(text: &str) -> Diag {
-    Diag::new(format!("`{text}` is not a metric thread"))
-        .help("write the major diameter and the pitch, `M16x1.5`, or `M16` for the coarse pitch")
 }

@@ -17,17 +17,20 @@ pub enum Place {
     BackFixed,
     /// A driven tool for the rear end.
     BackDriven,
+    /// A whirling unit: a driven ring of inserts around the bar.
+    Whirling,
 }
 
 impl Place {
     /// All of them.
-    pub const ALL: [Place; 6] = [
+    pub const ALL: [Place; 7] = [
         Place::Turning,
         Place::CrossDriven,
         Place::FrontFixed,
         Place::FrontDriven,
         Place::BackFixed,
         Place::BackDriven,
+        Place::Whirling,
     ];
 
     /// The word of the machine file.
@@ -39,6 +42,7 @@ impl Place {
             Place::FrontDriven => "front_driven",
             Place::BackFixed => "back_fixed",
             Place::BackDriven => "back_driven",
+            Place::Whirling => "whirling",
         }
     }
 
@@ -51,12 +55,18 @@ impl Place {
             Place::FrontDriven => lang::text("place-front-driven"),
             Place::BackFixed => lang::text("place-back-fixed"),
             Place::BackDriven => lang::text("place-back-driven"),
+            Place::Whirling => lang::text("place-whirling"),
         }
     }
 
     /// Whether it works on the rear end, in the counter-spindle.
     pub fn is_back(self) -> bool {
         matches!(self, Place::BackFixed | Place::BackDriven)
+    }
+
+    /// Whether a turret can take its tools.
+    pub fn fits_turret(self) -> bool {
+        !self.is_back() && self != Place::Whirling
     }
 
     /// Another place that can also take this tool: a driven one at the same end.
@@ -90,7 +100,7 @@ impl Turret {
 #[non_exhaustive]
 pub struct ToolPlaces {
     /// Places of each kind, in the order of [`Place::ALL`].
-    pub places: [usize; 6],
+    pub places: [usize; 7],
     /// Whether turning tools are on both sides of the bar, so that two can cut at the same time.
     pub opposed: bool,
     /// Whether two turning tools on one side have slides of their own, so that one can lift while the other cuts.

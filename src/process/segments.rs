@@ -8,7 +8,8 @@
 
 use super::cutter::{Cutter, Cutters};
 use super::rig::Rig;
-use crate::job::{Holding, Interrupt, Section, SectionKind, Tools};
+use crate::job::thread::Thread;
+use crate::job::{Holding, Interrupt, Place, Section, SectionKind, ThreadBy, Tools};
 use crate::mechanics::overhang::Overhang;
 use crate::say;
 use crate::units::n_per_mm;
@@ -19,6 +20,8 @@ pub const PLUNGE_WIDTH_MM: f64 = 3.0;
 const MOST_SEGMENTS: usize = 2000;
 /// Relative slack of the rules for a pull-back, so that rounding does not split a length exactly at its limit.
 const RULE_SLACK: f64 = 1e-9;
+/// The rule of a thread that is too long for a single-point tool.
+pub const THREAD_LENGTH: &str = "thread_length";
 /// Radial stock below this is not cut, mm: the bar is left as drawn.
 const NO_STOCK_MM: f64 = 1e-9;
 
@@ -203,15 +206,15 @@ impl Rig<'_> {
                 let cutter = self.grooving_cutter(section.length_mm());
                 one.travels = vec![self.plunge_travel(cutter, section.length_mm().min(PLUNGE_WIDTH_MM))];
             }
-            SectionKind::Thread(thread)
-                if guided && section.length_mm() > self.pull_back_by_land_mm() * (1.0 + RULE_SLACK) =>
-            {
-                one.work = Work::Whirl;
-                (one.back, one.lag_mm) = (false, None);
-                // The head moves by the pitch in each turn of the bar.
-                one.travels = vec![self.bar_travel(Cutter { feed_mm: thread.pitch_mm, ..self.usual_cutter() }, 0.0)];
+            SectionKind::Thread(thread) if section.thread_by != Some(ThreadBy::Rolling) => {
+                one.work = self.thread_work(index, section)?;
+                if one.work == Work::Whirl {
+                    (one.back, one.lag_mm) = (false, None);
+                    // The head moves by the lead in each turn of the bar; each start is a travel.
+                    let head = Cutter { feed_mm: thread.lead_mm(), ..self.usual_cutter() };
+                    one.travels = vec![self.bar_travel(head, 0.0); thread.starts as usize];
+                }
             }
-            SectionKind::Thread(_) => one.work = Work::Thread,
             _ if one.travels.is_empty() => one.work = Work::AsDrawn,
             _ if guided && one.travels.len() > 1 => {
                 let pieces = self.pieces(index, section, &one.travels)?;
@@ -229,6 +232,42 @@ impl Rig<'_> {
         }
         all.push(one);
         Ok(())
+    }
+
+    /// How a thread is made that is not rolled: as the section says; else with a single-point tool, and where it is too long to be pulled
+    /// back in the bush, whirled by a machine that has a whirling unit.
+    ///
+    /// # Errors
+    /// The thread is too long for a single-point tool, and it is not to be whirled or there is no whirling unit.
+    fn thread_work(&self, index: usize, section: &Section) -> Result<Work, Refused> {
+        let longest_mm = self.pull_back_by_land_mm();
+        let fits = self.job.holding != Holding::Bush || section.length_mm() <= longest_mm * (1.0 + RULE_SLACK);
+        // Without a list of tool places a whirling unit is assumed, and the plan says so.
+        let has_unit = self.job.machine.tools.as_ref().is_none_or(|tools| tools.of(Place::Whirling) > 0);
+        match section.thread_by {
+            Some(ThreadBy::Whirling) => Ok(Work::Whirl),
+            _ if fits => Ok(Work::Thread),
+            None if has_unit => Ok(Work::Whirl),
+            given => {
+                let stays = self.job.machine.bush.as_ref().map_or(0.0, |b| b.engagement_min_mm).to_string();
+                let (section_name, length) = (section.label(index), section.length_mm().to_string());
+                let longest = format!("{:.2}", longest_mm.max(0.0));
+                let text = if given.is_some() && has_unit {
+                    say!("thread-long-asked", section = section_name, length = length, longest = longest, stays = stays)
+                } else {
+                    say!("thread-long-no-unit", section = section_name, length = length, longest = longest, stays = stays)
+                };
+                Err(Refused { section: index, at_mm: section.from_mm, segments: 1, rule: THREAD_LENGTH, text })
+            }
+        }
+    }
+
+    /// The thread of a segment that is cut or whirled here; none for other work, and for a blank to be rolled.
+    pub fn thread_of(&self, segment: &Segment) -> Option<&Thread> {
+        match &self.job.shaft.sections.get(segment.section)?.kind {
+            SectionKind::Thread(t) if matches!(segment.work, Work::Thread | Work::Whirl) => Some(t),
+            _ => None,
+        }
     }
 
     /// Radial stock of a section, mm.

@@ -1,14 +1,20 @@
 //! Times of cutting.
 //!
-//! A travel takes `length / (f n)` (by definition of feed and speed) plus the overhead of the machine. A single-point thread of pitch
-//! `P` takes `round(4 + 4 P)` passes at half the speed, each with one second for the return. Common practice, no source.
+//! A travel takes `length / (f n)` (by definition of feed and speed) plus the overhead of the machine. A single-point thread takes the
+//! passes of [`threading::passes`] for each start, each with one second for the return (common practice, no source).
 
 use super::features::SAME_MM;
 use super::rig::Rig;
 use super::segments::{PLUNGE_WIDTH_MM, Segment, Travel, Work};
-use crate::job::thread::Thread;
+use crate::job::materials::{self, Group};
+use crate::job::thread::{Form, Thread};
 use crate::job::{Edge, SectionKind};
-use crate::mechanics::threading::{DEPTH_PER_PITCH, infeeds_mm};
+use crate::mechanics::threading::{self, Profile, infeeds_mm};
+
+/// Speed of threading passes over the speed of turning: a quarter lower (a table book of vocational schools, second hand).
+const THREADING_SPEED_SHARE: f64 = 0.75;
+/// Time to draw the tool back after a threading pass, s. Common practice, no source.
+const THREADING_RETURN_S: f64 = 1.0;
 
 /// Cutting time and overhead time of a piece of a segment, s.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -26,20 +32,20 @@ impl PieceTime {
     }
 }
 
-/// Number of passes of a single-point thread, `round(4 + 4 P)`. Common practice, no source.
-fn threading_passes(pitch_mm: f64) -> f64 {
-    (4.0 + 4.0 * pitch_mm).round()
-}
-
 impl Rig<'_> {
     /// Infeed of each single-point threading pass of a segment, mm; empty for other work.
     pub fn infeeds_mm(&self, segment: &Segment) -> Vec<f64> {
-        match self.job.shaft.sections.get(segment.section).map(|s| &s.kind) {
-            Some(SectionKind::Thread(t)) if segment.work == Work::Thread => {
-                infeeds_mm(DEPTH_PER_PITCH * t.pitch_mm, threading_passes(t.pitch_mm) as usize)
-            }
+        match self.thread_of(segment) {
+            Some(thread) if segment.work == Work::Thread => infeeds_mm(thread.depth_mm(), self.passes_each(thread)),
             _ => Vec::new(),
         }
+    }
+
+    /// Number of passes for each start of a single-point thread.
+    fn passes_each(&self, thread: &Thread) -> usize {
+        let hard = materials::known(&self.job.shaft.material.name).is_some_and(|row| is_hard(row.group));
+        let profile = if thread.form == Form::Trapezoidal { Profile::Trapezoid } else { Profile::Sharp { hard } };
+        threading::passes(thread.pitch_mm, profile)
     }
 
     /// Time of `length_mm` of a segment if no travel may run faster than `cap_rpm`.
@@ -55,10 +61,7 @@ impl Rig<'_> {
             segment.travels.iter().map(|t| 60.0 * length / (t.feed_mm * rpm(t))).sum()
         };
         let section = self.job.shaft.sections.get(segment.section);
-        let thread = section.and_then(|s| match &s.kind {
-            SectionKind::Thread(t) => Some(t),
-            _ => None,
-        });
+        let thread = self.thread_of(segment);
         let travels = segment.travels.len() as f64;
         let edges = self.edges_time(segment, self.segment_rpm(segment, gripped).min(cap_rpm));
         // Work that cannot be divided counts whole.
@@ -71,10 +74,13 @@ impl Rig<'_> {
                 let plunges = (segment.length_mm() / PLUNGE_WIDTH_MM - 1e-9).ceil().max(1.0);
                 PieceTime { cutting_s: plunges * along(depth), overhead_s: plunges * overhead }
             }
-            (Work::Whirl, _) => PieceTime { cutting_s: along(segment.length_mm()), overhead_s: overhead },
+            (Work::Whirl, _) => {
+                PieceTime { cutting_s: along(segment.length_mm()), overhead_s: travels * overhead }
+            }
             (Work::Thread, Some(thread)) => {
                 let (passes, speed) = self.threading(segment, thread, gripped, cap_rpm);
-                let threading = passes * (60.0 * segment.length_mm() / (thread.pitch_mm * speed) + 1.0);
+                let pass_s = 60.0 * segment.length_mm() / (thread.lead_mm() * speed) + THREADING_RETURN_S;
+                let threading = passes * pass_s;
                 PieceTime { cutting_s: along(segment.length_mm()) + threading, overhead_s: travels * overhead }
             }
             _ => PieceTime { cutting_s: along(length_mm), overhead_s: travels * overhead },
@@ -89,7 +95,8 @@ impl Rig<'_> {
     fn edges_time(&self, segment: &Segment, rpm: f64) -> f64 {
         let Some(section) = self.job.shaft.sections.get(segment.section) else { return 0.0 };
         let on_the_way = matches!(segment.work, Work::Turn | Work::Thread);
-        let feed_mm = self.feed_mm(section, true);
+        let finishing = segment.travels.last().map(|t| t.feed_mm).filter(|_| on_the_way);
+        let feed_mm = finishing.unwrap_or_else(|| self.finishing_feed_mm(&self.usual_cutter(), section));
         let each =
             section.edges.iter().zip([on_the_way, false]).filter_map(|(edge, free)| Some((edge.as_ref()?, free)));
         let time = |(edge, free): (&Edge, bool)| {
@@ -113,11 +120,22 @@ impl Rig<'_> {
         time
     }
 
-    /// Number and speed (rev/min) of the passes of a single-point thread if none may run faster than `cap_rpm`.
+    /// Number and speed (rev/min) of the passes of a single-point thread, all starts together, if none may run faster than `cap_rpm`.
+    /// A pass moves by the lead in each turn, and no faster than the rapid traverse.
     pub fn threading(&self, segment: &Segment, thread: &Thread, gripped: bool, cap_rpm: f64) -> (f64, f64) {
         let rpm = |vc_m_per_min: f64| self.wanted_rpm(segment, vc_m_per_min, thread.major_mm, gripped);
         let own = self.threading_tool().and_then(|tool| tool.cut().vc_m_per_min);
-        let rpm = own.map_or_else(|| 0.5 * rpm(self.job.cutting.vc_m_per_min), rpm);
-        (threading_passes(thread.pitch_mm), rpm.min(cap_rpm))
+        let wanted_rpm = own.map_or_else(|| THREADING_SPEED_SHARE * rpm(self.job.cutting.vc_m_per_min), rpm);
+        let by_lead_rpm = 1000.0 * self.job.machine.rapid_m_per_min / thread.lead_mm();
+        let passes = f64::from(thread.starts) * self.passes_each(thread) as f64;
+        (passes, wanted_rpm.min(by_lead_rpm).min(cap_rpm))
+    }
+}
+
+/// Materials for which the tables of passes have their upper ends: the tables say that hard materials need more.
+fn is_hard(group: Group) -> bool {
+    match group {
+        Group::ToolSteel | Group::StainlessSteel | Group::Titanium | Group::CobaltChromium | Group::Nickel => true,
+        Group::Steel | Group::Copper | Group::Aluminium | Group::Plastic => false,
     }
 }

@@ -5,10 +5,15 @@ use super::rig::Rig;
 use super::segments::{Segment, Travel, Work};
 use super::tool::Tool;
 use crate::job::plan::TravelCut;
-use crate::job::{Place, SectionKind, Side, Tools};
+use crate::job::{Place, Side, Tools};
 
 /// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
 const WIDEST_GROOVING_MM: f64 = 3.0;
+
+/// A pitch with at most three decimals, because a pitch of an inch thread has more.
+fn shown_mm(pitch_mm: f64) -> f64 {
+    (pitch_mm * 1000.0).round() / 1000.0
+}
 
 /// One kind of tool place: what the job needs and what the machine has.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,12 +58,12 @@ impl Rig<'_> {
         let mut front: Vec<Tool> =
             segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), || usual(segment))).collect();
         front.dedup();
-        let section = self.job.shaft.sections.get(segment.section);
-        let pitch = section.and_then(|s| match &s.kind {
-            SectionKind::Thread(t) => Some(t.pitch_mm),
-            _ => None,
+        // Both 60° profiles share their tools; other profiles and several starts of a whirled thread need their own.
+        let cutter = self.thread_of(segment).map(|t| match t.angle_deg() {
+            60 => format!("pitch {}", shown_mm(t.pitch_mm)),
+            angle => format!("{angle}°, pitch {}", shown_mm(t.pitch_mm)),
         });
-        match (segment.work, pitch) {
+        match (segment.work, cutter) {
             (Work::AsDrawn, _) => Vec::new(),
             (Work::PartOff | Work::Plunge, _) => {
                 let usual = || match segment.work {
@@ -70,11 +75,11 @@ impl Rig<'_> {
                 };
                 segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), usual)).collect()
             }
-            (Work::Whirl, Some(pitch)) => {
-                vec![Tool::new(Place::CrossDriven, format!("whirling head, pitch {pitch}"))]
+            (Work::Whirl, Some(cutter)) => {
+                vec![Tool::new(Place::Whirling, format!("whirling head, {cutter}"))]
             }
-            (Work::Thread, Some(pitch)) => {
-                let usual = || format!("threading tool, pitch {pitch}");
+            (Work::Thread, Some(cutter)) => {
+                let usual = || format!("threading tool, {cutter}");
                 let name = self.threading_tool().map_or_else(usual, |tool| tool.name.clone());
                 front.push(Tool::new(Place::Turning, name));
                 front
@@ -126,7 +131,7 @@ impl Rig<'_> {
     /// Whether the machine has a place for every tool; none if the machine file does not list its places.
     ///
     /// A driven place can also take a fixed tool of the same end. A turret takes the remaining tools, except those of the rear end.
-    /// Both are filled last, so no tool is short while a place that could take it is free.
+    /// A whirling head goes into a whirling unit only. Both are filled last, so no tool is short while a place that could take it is free.
     pub fn tool_fit(&self, segments: &[Segment]) -> Option<Fit> {
         let has = self.job.machine.tools.as_ref()?;
         let tools = self.tools(segments);
@@ -147,7 +152,7 @@ impl Rig<'_> {
         }
         let turret = has.turret.map(|turret| {
             let mut free = turret.tools();
-            for room in rooms.iter_mut().filter(|r| !r.place.is_back()) {
+            for room in rooms.iter_mut().filter(|r| r.place.fits_turret()) {
                 let moved = room.short.min(free);
                 free -= moved;
                 room.short -= moved;

@@ -41,6 +41,7 @@ pub fn key(key: &str) -> String {
         "front_driven" => lang::text("key-front-driven"),
         "back_fixed" => lang::text("key-back-fixed"),
         "back_driven" => lang::text("key-back-driven"),
+        "whirling" => lang::text("key-whirling"),
         other => return plain(other).replace('_', " "),
     };
     known.to_owned()

@@ -90,7 +90,7 @@ pub struct Tooling {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct ToolRoom {
-    /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed` or `back_driven`.
+    /// `turning`, `cross_driven`, `front_fixed`, `front_driven`, `back_fixed`, `back_driven` or `whirling`.
     pub place: String,
     /// Tools that need such a place.
     pub tools: Vec<String>,

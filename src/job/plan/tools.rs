@@ -45,10 +45,10 @@ pub struct ToolUse {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Threading {
-    /// Number of passes.
+    /// Number of passes, those of all starts.
     pub passes: usize,
     /// Speed, rev/min.
     pub rpm: f64,
-    /// Feed of a pass, mm/rev.
+    /// Feed of a pass, mm/rev: the pitch; of a thread with several starts the lead.
     pub pitch_mm: f64,
 }

@@ -60,6 +60,7 @@ key-front-fixed = front end, fixed
 key-front-driven = front end, driven
 key-back-fixed = rear end, fixed
 key-back-driven = rear end, driven
+key-whirling = whirling unit
 holding-bush = guide bush
 holding-no-bush = no bush, headstock collet only
 tools-single = single tool

@@ -314,11 +314,11 @@ fn segments(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> Vec<Segmen
             full_rpm: slowed.map(|(rpm, _)| rpm),
             slowed_s: slowed.map(|(_, seconds)| seconds),
             infeeds_mm: ground.rig.infeeds_mm(segment),
-            threading: match (&segment.work, &shaft.sections[segment.section].kind) {
-                (Work::Thread, SectionKind::Thread(thread)) => {
+            threading: match (&segment.work, ground.rig.thread_of(segment)) {
+                (Work::Thread, Some(thread)) => {
                     let gripped = draft.stages[piece.stage].nose_mm.is_some();
                     let (passes, rpm) = ground.rig.threading(segment, thread, gripped, piece.rpm);
-                    Some(Threading { passes: passes as usize, rpm, pitch_mm: thread.pitch_mm })
+                    Some(Threading { passes: passes as usize, rpm, pitch_mm: thread.lead_mm() })
                 }
                 _ => None,
             },

@@ -1,7 +1,7 @@
 //! Notes of a plan: what the planner assumed or lowered.
 
 use crate::job::plan::Plan;
-use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, Tools};
+use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, ThreadBy, Tools};
 use crate::lang::lists;
 use crate::mechanics::cutting::MEASURED_TO_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
@@ -14,7 +14,7 @@ use crate::say;
 pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     let mut notes = job.notes.clone();
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
-        notes.push(say!("note-whirled"));
+        notes.push(if job.machine.tools.is_some() { say!("note-whirled") } else { say!("note-whirled-assumed") });
     }
     if job.hold == Hold::Centre {
         notes.push(say!("note-centre"));
@@ -30,6 +30,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes.extend(ground(job));
     notes.extend(small_radii(job));
     notes.extend(unusual_threads(job));
+    notes.extend(rolled_and_left(job));
     notes.extend(slow_cutting(job, plan));
     if !plan.segments.is_empty() {
         notes.extend(passive_forces(job));
@@ -253,7 +254,24 @@ fn passive_forces(job: &Job) -> Vec<String> {
     deep.into_iter().chain(floor).collect()
 }
 
-/// Threads whose pitch is not in ISO 261, each told once: tools for them are made to order.
+/// What the set-up must have for rolled threads and left-hand threads.
+fn rolled_and_left(job: &Job) -> Vec<String> {
+    let mut notes = Vec::new();
+    for (i, section) in job.shaft.sections.iter().enumerate() {
+        let SectionKind::Thread(thread) = &section.kind else { continue };
+        if section.thread_by == Some(ThreadBy::Rolling) {
+            let blank = format!("{:.2}", thread.flank_mm());
+            let (section, length) = (section.label(i), section.length_mm().to_string());
+            notes.push(say!("note-rolled", section = section, length = length, blank = blank));
+        }
+        if thread.left {
+            notes.push(say!("note-left-hand", section = section.label(i), thread = thread.designation));
+        }
+    }
+    notes
+}
+
+/// Threads whose pitch is not in their standard, each told once: tools for them are made to order.
 fn unusual_threads(job: &Job) -> Vec<String> {
     let turned = job.shaft.sections.iter().filter_map(|s| match &s.kind {
         SectionKind::Thread(t) => Some(t),
@@ -264,9 +282,8 @@ fn unusual_threads(job: &Job) -> Vec<String> {
         _ => None,
     });
     let mut notes: Vec<String> = Vec::new();
-    // The table of pitches ends at 60 mm.
-    for thread in turned.chain(tapped).filter(|t| t.major_mm <= 60.0 && t.pitch_mm <= 2.0 && !t.is_usual()) {
-        let note = say!("note-unusual-pitch", thread = thread.designation, pitch = thread.pitch_mm.to_string());
+    for thread in turned.chain(tapped).filter(|t| !t.is_usual()) {
+        let note = say!("note-unusual-pitch", thread = thread.designation, standard = thread.standard());
         if !notes.contains(&note) {
             notes.push(note);
         }

@@ -18,9 +18,10 @@ pub fn used(rig: &Rig<'_>, plan: &Plan, segments: &[Segment]) -> Vec<ToolUse> {
             }
         }
         if let Some(t) = &segment.threading {
-            let own = rig.threading_tool().map(|tool| tool.name.clone());
-            let tool = own.unwrap_or_else(|| format!("threading tool, pitch {}", t.pitch_mm));
-            count(&mut all, rig, &tool, segment.section, (None, t.pitch_mm, t.rpm));
+            let cut = segments.iter().find(|cut| cut.section + 1 == segment.section && cut.work == Work::Thread);
+            if let Some(tool) = cut.and_then(|cut| rig.segment_tools(cut).pop()) {
+                count(&mut all, rig, &tool.name, segment.section, (None, t.pitch_mm, t.rpm));
+            }
         }
     }
     let off = segments.iter().find(|s| s.work == Work::PartOff);

@@ -55,7 +55,7 @@ pub(super) struct EndWork {
 /// Time of tapping to a depth and out again, at a speed of at most `most_rpm`, s.
 pub(super) fn tapping_s(thread: &Thread, depth_mm: f64, most_rpm: f64) -> f64 {
     let rpm = spindle_rpm(TAP_VC_M_PER_MIN, thread.major_mm).min(most_rpm);
-    2.0 * 60.0 * (depth_mm + TAP_RUN_IN * thread.pitch_mm) / (thread.pitch_mm * rpm) + TAP_EXTRA_S
+    2.0 * 60.0 * (depth_mm + TAP_RUN_IN * thread.pitch_mm) / (thread.lead_mm() * rpm) + TAP_EXTRA_S
 }
 
 /// Time of engraving a text, s. The reader of the job has checked that every letter is known.
