@@ -9,7 +9,7 @@ use super::words::{self, number};
 use crate::diag::Diag;
 use crate::fields::{SECTIONS_MAX, nearest};
 use crate::job::iso286;
-use crate::job::thread::Thread;
+use crate::job::thread::{Side, Thread};
 use crate::say;
 
 const KINDS: [&str; 7] = ["cylinder", "plain", "groove", "knurl", "taper", "thread", "flats"];
@@ -238,8 +238,8 @@ impl Row<'_> {
 
     fn thread(&mut self) -> Option<Thread> {
         let (c, text, _) = self.cell(Column::Thread)?;
-        match Thread::parse(&text.replace(',', ".")) {
-            Ok(thread) => Some(Thread { designation: thread.designation.split_whitespace().collect(), ..thread }),
+        match Thread::parse(&text).and_then(|thread| thread.on(Side::External)) {
+            Ok(thread) => Some(thread),
             Err(diag) => {
                 let (what, help) = (diag.what, diag.help.unwrap_or_default());
                 self.complain(Some(c), &what, &help);
@@ -376,7 +376,7 @@ mod tests {
                 "row 2, column C: `grove` is not a kind of section. Did you mean `groove`?",
             ),
             ("length,diameter,kind\n5,6,taper\n", "row 2: sizes of the taper are missing"),
-            ("length,thread\n5,G1/2\n", "row 2, column B: `G1/2` is not a metric thread"),
+            ("length,thread\n5,G1/3\n", "row 2, column B: `G1/3` is not the designation of a thread"),
             ("length,diameter\n,6\n", "row 2: the length is missing"),
         ] {
             let told = csv(text).expect_err(text);

@@ -1,7 +1,7 @@
 //! Reads what a text of a drawing, or a cell of a table, says about a surface: diameter, tolerance, thread, roughness.
 
 use crate::job::iso286;
-use crate::job::thread::Thread;
+use crate::job::thread::{Side, Thread};
 
 /// Length of an inch in mm, exact by definition.
 pub const INCH_MM: f64 = 25.4;
@@ -15,7 +15,7 @@ pub struct Said {
     pub number: Option<f64>,
     /// Written as in a job: `h6`, or `[-0.05, 0]`.
     pub tolerance: Option<String>,
-    /// A metric thread.
+    /// A thread.
     pub thread: Option<Thread>,
     /// Roughness in µm.
     pub ra_um: Option<f64>,
@@ -101,6 +101,11 @@ pub fn read(text: &str) -> Said {
 /// Reads a plain text. `unit_mm` is the unit of its diameter and deviations if it names none.
 pub fn read_in(text: &str, unit_mm: f64) -> Said {
     let mut said = Said::default();
+    // A designation with blanks in it is not read word by word.
+    if let Some(thread) = designation(text).filter(|_| text.contains("UN") || text.starts_with(['G', 'T'])) {
+        said.thread = Some(thread);
+        return said;
+    }
     // Spaces separate the parts, so parts that belong together are joined first.
     let text = text.replace("Ø ", "Ø").replace("± ", "±").replace(" x ", "x").replace(" × ", "x").replace('×', "x");
     let text = text.replace(" / ", "/").replace("Ra ", "Ra");
@@ -150,13 +155,9 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
     if let Some(ra) = lower.strip_prefix("ra").and_then(number).filter(|ra| *ra > 0.0) {
         return said.ra_um.replace(ra).is_none();
     }
-    if word.strip_prefix('M').is_some_and(|size| size.starts_with(|c: char| c.is_ascii_digit())) {
-        // A tolerance class of the thread follows a dash. The plan does not use it.
-        let designation = word.split('-').next().unwrap_or(word).replace(',', ".");
-        return match Thread::parse(&designation) {
-            Ok(thread) => said.thread.replace(thread).is_none(),
-            Err(_) => false,
-        };
+    let behind = ["M", "Tr", "G"].into_iter().find_map(|form| word.strip_prefix(form));
+    if behind.is_some_and(|behind| behind.starts_with(|c: char| c.is_ascii_digit())) {
+        return designation(word).is_some_and(|thread| said.thread.replace(thread).is_none());
     }
     if let Some(both) = word.strip_prefix('±').and_then(number) {
         limits.extend([-both.abs(), both.abs()]);
@@ -175,6 +176,11 @@ fn one(word: &str, said: &mut Said, limits: &mut Vec<f64>) -> bool {
         return number(word).map(|v| limits.push(v)).is_some();
     }
     (said.number.is_some() && unit(word, said)) || size(word, said, limits)
+}
+
+/// The thread of a shaft that a text names.
+fn designation(text: &str) -> Option<Thread> {
+    Thread::parse(text).and_then(|thread| thread.on(Side::External)).ok()
 }
 
 /// A diameter in the table for which each class of it exists, mm.
@@ -242,7 +248,17 @@ mod tests {
         assert_eq!(of("Ø 20 ±0.1"), (true, Some(20.0), Some("[-0.1, 0.1]".into()), None, None));
         assert_eq!(of("%%c20 \\S+0.02^-0.01;"), (true, Some(20.0), Some("[-0.01, 0.02]".into()), None, None));
         assert_eq!(of("Ø20 0/-0,05"), (true, Some(20.0), Some("[-0.05, 0]".into()), None, None));
-        assert_eq!(of("M16x1,5-6g"), (false, None, None, Some("M16x1.5".into()), None));
+        assert_eq!(of("M16x1,5-6g"), (false, None, None, Some("M16x1.5-6g".into()), None));
+        for (text, thread) in [
+            ("Tr 20x4 - 7e", "Tr20x4-7e"),
+            ("Tr20x4-7e", "Tr20x4-7e"),
+            ("G 1/4 A", "G1/4A"),
+            ("1/4-20 UNC 2A", "1/4-20 UNC-2A"),
+        ] {
+            assert_eq!(of(text), (false, None, None, Some(thread.into()), None));
+        }
+        // The class of a thread in a hole, and numbers that only look like a thread.
+        assert!(said("M16-6H").thread.is_none() && said("10-24").thread.is_none());
         assert_eq!(of("M16 x 1.5"), (false, None, None, Some("M16x1.5".into()), None));
         assert_eq!(of("120"), (false, Some(120.0), None, None, None));
         assert_eq!(of("Ø18 r6"), (true, Some(18.0), Some("r6".into()), None, None));

@@ -190,6 +190,9 @@ impl Reader {
                 self.complain(&key.referenced, diag);
             } else if known.contains(&text.as_str()) {
                 seen.push((text, &key.referenced));
+            } else if let Some(meant) = self.split_at_comma(key, value, before) {
+                let diag = Diag::new(say!("key-is-decimal", key = shown(text)));
+                self.complain(&key.referenced, diag.help(say!("key-is-decimal-help", meant = meant)));
             } else {
                 let meant = nearest(text, known.iter().copied());
                 misspelt.extend(meant);
@@ -197,6 +200,22 @@ impl Reader {
             }
         }
         Some(Map { at: node.referenced, entries, misspelt })
+    }
+
+    /// What was meant where a decimal comma ended a value: YAML reads `{ra: 0,8}` as the key `ra` with the value 0 and the key `8`
+    /// without a value, and `{thread: M10x1,25-6g}` likewise.
+    fn split_at_comma(
+        &self,
+        key: &Spanned<Node>,
+        value: &Spanned<Node>,
+        before: Option<&(Spanned<Node>, Spanned<Node>)>,
+    ) -> Option<String> {
+        let written = |node: &Spanned<Node>| shown(raw(&self.source, &node.referenced));
+        let (named, cut) = before?;
+        let (name, head, tail) = (written(named), written(cut), written(key));
+        let joins = head.ends_with(|c: char| c.is_ascii_digit()) && tail.starts_with(|c: char| c.is_ascii_digit());
+        let ends = matches!(value.value, Node::Null) && matches!(cut.value, Node::Number(_) | Node::Text(_));
+        (joins && ends).then(|| format!("{name}: {head}.{tail}"))
     }
 
     fn odd_key(
@@ -207,12 +226,9 @@ impl Reader {
         known: &[&str],
     ) {
         let diag = if matches!((&key.value, &value.value), (Node::Number(_), Node::Null)) {
-            // YAML reads `{ra: 0,8}` as the key `ra` with the value 0 and the key `8` without a value.
-            let written = |node: &Spanned<Node>| shown(raw(&self.source, &node.referenced));
-            let meant = before.filter(|(_, v)| matches!(v.value, Node::Number(_)));
-            let meant = meant
-                .map_or_else(|| "0.8".to_owned(), |(k, v)| format!("{}: {}.{}", written(k), written(v), written(key)));
-            Diag::new(say!("key-is-decimal", key = written(key))).help(say!("key-is-decimal-help", meant = meant))
+            let meant = self.split_at_comma(key, value, before).unwrap_or_else(|| "0.8".to_owned());
+            let written = shown(raw(&self.source, &key.referenced));
+            Diag::new(say!("key-is-decimal", key = written)).help(say!("key-is-decimal-help", meant = meant))
         } else {
             Diag::new(say!("key-not-text", kind = key.value.kind()))
                 .help(say!("key-unknown-help", keys = known.join(", ")))

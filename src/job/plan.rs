@@ -300,7 +300,7 @@ pub struct Segment {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct FeatureMoment {
-    /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `back_work`.
+    /// `cross_hole`, `keyseat`, `centre_hole`, `flats`, `knurl`, `thread_rolling`, `back_work`.
     pub feature: String,
     /// The feature in words.
     pub text: String,

@@ -75,7 +75,7 @@ pub fn passes(pitch_mm: f64, profile: Profile) -> usize {
 ///
 /// Depth after pass `n` of `N` for a total depth `a`: `a √((n-1)/(N-1))`; after the first pass `a √(0.3/(N-1))`.
 ///
-/// - **Source**: a tool maker's catalogue, 2017, p. 685. Another published rule, `a √(n/N)`, makes a first pass that is 60 to 90 % deeper
+/// - **Source**: a tool maker's catalogue, 2017, p. 685. Another published rule, `a √(n/N)`, makes a first pass that is 45 to 100 % deeper
 ///   than those of printed infeeds (see the ledger).
 ///
 /// ```

@@ -255,7 +255,13 @@ impl Rig<'_> {
                 let text = if given.is_some() && has_unit {
                     say!("thread-long-asked", section = section_name, length = length, longest = longest, stays = stays)
                 } else {
-                    say!("thread-long-no-unit", section = section_name, length = length, longest = longest, stays = stays)
+                    say!(
+                        "thread-long-no-unit",
+                        section = section_name,
+                        length = length,
+                        longest = longest,
+                        stays = stays
+                    )
                 };
                 Err(Refused { section: index, at_mm: section.from_mm, segments: 1, rule: THREAD_LENGTH, text })
             }

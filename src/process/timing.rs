@@ -74,9 +74,7 @@ impl Rig<'_> {
                 let plunges = (segment.length_mm() / PLUNGE_WIDTH_MM - 1e-9).ceil().max(1.0);
                 PieceTime { cutting_s: plunges * along(depth), overhead_s: plunges * overhead }
             }
-            (Work::Whirl, _) => {
-                PieceTime { cutting_s: along(segment.length_mm()), overhead_s: travels * overhead }
-            }
+            (Work::Whirl, _) => PieceTime { cutting_s: along(segment.length_mm()), overhead_s: travels * overhead },
             (Work::Thread, Some(thread)) => {
                 let (passes, speed) = self.threading(segment, thread, gripped, cap_rpm);
                 let pass_s = 60.0 * segment.length_mm() / (thread.lead_mm() * speed) + THREADING_RETURN_S;

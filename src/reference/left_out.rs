@@ -37,6 +37,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.sections.run_out" | "machine.counter_spindle.collets.run_out" => say!("left-out-run-out"),
         "shaft.sections.tolerance" => say!("left-out-section-tolerance"),
         "shaft.sections.interrupt" => say!("left-out-section-interrupt"),
+        "shaft.sections.thread_by" => say!("left-out-thread-by"),
         "shaft.sections.grip" => say!("left-out-section-grip"),
         "shaft.features.thrust" => say!("left-out-feature-thrust"),
         "shaft.features.at" => say!("left-out-feature-at"),

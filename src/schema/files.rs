@@ -2,7 +2,7 @@
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, TOOLS_MAX, WISHES_MAX};
-use crate::job::ToolKind;
+use crate::job::{ThreadBy, ToolKind};
 use crate::lang;
 use serde_json::{Value, json};
 
@@ -131,7 +131,8 @@ fn section() -> Value {
     let other = vec![
         ("name", text("name of the section")),
         ("kind", choice("a groove or a knurl", &["groove", "knurl"])),
-        ("thread", json!({"type": "string", "description": "a metric thread, such as M16x1.5"})),
+        ("thread", text(lang::text("schema-thread"))),
+        ("thread_by", choice(lang::text("schema-thread-by"), &ThreadBy::ALL.map(ThreadBy::key))),
         ("taper", pair(&fields::TAPER, "diameters of a taper, [front, rear]; mm")),
         ("sides", json!({"description": fields::SIDES.what, "enum": [2, 4, 6, 8]})),
         ("tolerance", tolerance()),
@@ -157,7 +158,7 @@ fn feature() -> Value {
     let other = vec![
         ("keyseat", pair(&fields::KEYSEAT, "width and depth of a keyseat; mm")),
         ("centre_hole", text("a centre hole of ISO 6411, such as A2.5")),
-        ("tapped_hole", text("a metric thread, such as M6")),
+        ("tapped_hole", text(lang::text("schema-thread"))),
         ("keyway", pair(&fields::KEYWAY, "width and depth of a keyway from an end; mm")),
         ("engrave", text(lang::text("schema-engraving"))),
         ("end", choice(lang::text("schema-end"), &["front", "back", "rear"])),

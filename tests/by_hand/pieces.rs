@@ -237,6 +237,77 @@ fn where_the_feed_may_stop() {
     assert_eq!(rig.stop_at(&rig.segments().expect("can be cut"), 90.0), Stop::Free);
 }
 
+/// Whirling needs a unit: where the machine lists its tool places, one of them must be it.
+#[test]
+fn threads_by_other_ways() {
+    let with = |tools: &str, by: &str| {
+        changed(&[
+            ("length: 12, thread: M8", &format!("length: 30, thread: M8{by}")),
+            ("  bar_end: 50", &format!("{tools}  bar_end: 50")),
+        ])
+    };
+    let work = |job: &Job| rig(job).segments().map(|all| all.iter().map(|s| s.work).collect::<Vec<_>>());
+    let places = "  tools: {turning: 9}\n";
+    let unit = "  tools: {turning: 9, whirling: 1}\n";
+    for (tools, by) in [("", ""), (unit, ""), (places, ", thread_by: whirling"), ("", ", thread_by: whirling")] {
+        assert!(work(&with(tools, by)).expect("whirled").contains(&Work::Whirl), "{tools} {by}");
+    }
+    for (tools, by, says) in [
+        (places, "", "no whirling unit"),
+        (places, ", thread_by: single_point", "no whirling unit"),
+        (unit, ", thread_by: single_point", "Remove `thread_by"),
+    ] {
+        let refused = work(&with(tools, by)).expect_err("too long");
+        // 2 + 30 - 10 mm.
+        assert_eq!((refused.rule, refused.section, refused.at_mm), ("thread_length", 3, 117.0));
+        assert!(refused.text.contains(says) && refused.text.contains("at most 22.00 mm"), "{}", refused.text);
+    }
+    // A head that the machine has no place for.
+    let no_place = with(places, ", thread_by: whirling");
+    let rig = super::rig(&no_place);
+    assert!(!rig.tool_fit(&rig.segments().expect("whirled")).expect("places").fits());
+    // Rolled: turned to d - 0.649519 P in pieces, then 20 turns at 40 m/min on 8 mm and 2 s.
+    let rolled = with(places, ", thread_by: rolling");
+    let rig = super::rig(&rolled);
+    let blank = of_section(&rolled, 3);
+    assert!(blank.len() > 1 && blank.iter().all(|s| s.work == Work::Turn));
+    let last = blank[0].travels.last().expect("a travel");
+    near(last.before_mm - 2.0 * last.depths_mm.iter().sum::<f64>(), 8.0 - 0.649_519 * 1.25);
+    let task = rig.tasks().into_iter().find(|t| t.kind == "thread_rolling").expect("rolled");
+    near(task.time_s, 60.0 * 20.0 / (40_000.0 / (PI * 8.0)) + 2.0);
+    near(task.at_mm, 147.0);
+}
+
+/// Two starts: twice the passes, the lead in each turn, and no faster than 20 m/min of rapid allow.
+#[test]
+fn a_thread_with_two_starts() {
+    let one = changed(&[("thread: M8", "thread: Tr10x2")]);
+    let two = changed(&[("thread: M8", "thread: Tr10x4(P2)")]);
+    let of = |job: &Job| {
+        let rig = super::rig(job);
+        let segment = of_section(job, 3).remove(0);
+        let thread = rig.thread_of(&segment).expect("a thread").clone();
+        let found = rig.threading(&segment, &thread, false, 1e9);
+        (found, rig.infeeds_mm(&segment), rig.piece_time(&segment, 1.0, false, 1000.0).cutting_s, segment)
+    };
+    let ((passes, rpm), infeeds, cutting_s, segment) = of(&one);
+    // 7.5 of the table, rounded; h3 = 1 + 0.25 mm.
+    assert_eq!((passes, infeeds.len()), (8.0, 8));
+    near(infeeds.iter().sum(), 1.25);
+    near(rpm, 90_000.0 / (PI * 10.0));
+    let turning: f64 = segment.travels.iter().map(|t| 60.0 * 12.0 / (t.feed_mm * 1000.0)).sum();
+    near(cutting_s, turning + 8.0 * (60.0 * 12.0 / (2.0 * 1000.0) + 1.0));
+    let (found, infeeds, cutting_s, _) = of(&two);
+    assert_eq!((found.0, infeeds.len()), (16.0, 8));
+    near(cutting_s, turning + 16.0 * (60.0 * 12.0 / (4.0 * 1000.0) + 1.0));
+    let steep = changed(&[("thread: M8", "thread: Tr10x24(P2)")]);
+    near(of(&steep).0.1, 20_000.0 / 24.0);
+    // Whirled: a travel for each start, at the lead.
+    let whirled = changed(&[("length: 12, thread: M8", "length: 30, thread: Tr10x4(P2)")]);
+    let feeds: Vec<f64> = of_section(&whirled, 3)[0].travels.iter().map(|t| t.feed_mm).collect();
+    assert_eq!(feeds, [4.0, 4.0]);
+}
+
 fn passes_of_m6() -> usize {
     let job = changed(&[("thread: M8", "thread: M6")]);
     rig(&job).infeeds_mm(&of_section(&job, 3)[0]).len()
@@ -256,27 +327,27 @@ fn times_of_other_pieces() {
         1440.0 / (0.48 * 120_000.0 / (PI * 20.0) / 1.5 / (PI * 20.0)),
     );
     assert!(rig.infeeds_mm(whirled).is_empty());
-    // 4 + 4 · 1 mm: eight passes for M6.
-    assert_eq!(passes_of_m6(), 8);
+    // The tables have five passes for a pitch of 1 mm.
+    assert_eq!(passes_of_m6(), 5);
     for (length, plunges) in [("2", 1.0), ("3", 1.0), ("3.1", 2.0), ("6", 2.0)] {
         let job = changed(&[("length: 7", &format!("length: {length}"))]);
         let rig = super::rig(&job);
         let groove = of_section(&job, 1);
         near(rig.piece_time(&groove[0], 1.0, true, 600.0).total_s(), plunges * (10.0 + 2.0));
     }
-    // Threading at half of 120 m/min on 8 mm, 2387 rev/min, in nine passes, and no faster than the cap.
+    // Threading at three quarters of 120 m/min on 8 mm, 3581 rev/min, in seven passes, and no faster than the cap.
     let job = self::job("single", "");
     let (rig, thread) = (super::rig(&job), &of_section(&job, 3)[0]);
     let spanhold::job::SectionKind::Thread(m8) = &job.shaft.sections[3].kind else { panic!("a thread") };
     let (passes, rpm) = rig.threading(thread, m8, false, 1e9);
-    near(passes, 9.0);
-    near(rpm, 60_000.0 / (PI * 8.0));
+    near(passes, 7.0);
+    near(rpm, 90_000.0 / (PI * 8.0));
     near(rig.threading(thread, m8, false, 1000.0).1, 1000.0);
-    // With the counter-spindle's 3000 rev/min, half of that.
-    near(rig.threading(thread, m8, true, 1e9).1, 1500.0);
-    // Infeeds: to a √((n-1)/8), the first to a √(0.3/8), a = 0.613435 · 1.25; they are what each pass adds.
+    // With the counter-spindle's 3000 rev/min, three quarters of that.
+    near(rig.threading(thread, m8, true, 1e9).1, 2250.0);
+    // Infeeds: to a √((n-1)/6), the first to a √(0.3/6), a = 0.613435 · 1.25; they are what each pass adds.
     let (infeeds, a) = (rig.infeeds_mm(thread), 0.613_435 * 1.25);
-    near(infeeds[0], a * (0.3f64 / 8.0).sqrt());
+    near(infeeds[0], a * (0.3f64 / 6.0).sqrt());
     near(infeeds.iter().sum(), a);
     let drawn = Segment { work: Work::AsDrawn, ..thread.clone() };
     near(rig.piece_time(&drawn, 5.0, true, 600.0).total_s(), 0.0);

@@ -16,6 +16,7 @@ mod reasons;
 mod second_look;
 mod tampering;
 mod tandem;
+mod threads;
 mod told;
 mod tool_list;
 mod trays;

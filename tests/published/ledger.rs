@@ -32,11 +32,13 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
             (CHATTER, crate::chatter::rows()),
             (CHATTER, crate::receptance::rows()),
             (SIZES, crate::standards::sizes()),
+            (SIZES, crate::threads::sizes()),
             (MATERIALS, crate::standards::metals()),
             (MATERIALS, crate::resistance::rows()),
             (TRADE, crate::trade::rows()),
             (MADE, crate::made::rows()),
             (WORK, crate::work::rows()),
+            (WORK, crate::threads::rows()),
         ]
     })
 }
@@ -44,7 +46,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
 /// A line of the summary: a layer, what the standing of its rows begins with, and what they are checked against.
 type Line = (&'static str, &'static str, &'static str);
 
-const SUMMARY: [Line; 28] = [
+const SUMMARY: [Line; 29] = [
     (BEAM, "from memory", "beam tables and shear coefficients of handbooks"),
     (BEAM, "derived", "formulas worked out for this project, solved a second way"),
     (FREQUENCIES, "verified", "tables of Thomson, Theory of Vibration with Applications"),
@@ -62,7 +64,7 @@ const SUMMARY: [Line; 28] = [
     (CHATTER, "derived", "Tobias & Fishwick; Tlusty & Polacek; numbers by a scan"),
     (CHATTER, "worked out", "dense eigenvalues and a scan over frequency"),
     ("chatter: simulated cut", "worked out", "the regenerative delay equation, turn by turn"),
-    (SIZES, "verified", "ISO 286 and EN 10278, reproductions of the tables"),
+    (SIZES, "verified", "ISO 286, EN 10278, ISO 261, ASME B1.1, ISO 228-1, ISO 2904, reproductions of the tables"),
     (SIZES, "from memory", "ISO 286, ISO 2768, ISO 724, ISO 261, ISO 6411"),
     (
         MATERIALS,
@@ -72,6 +74,7 @@ const SUMMARY: [Line; 28] = [
     (MATERIALS, "from memory", "EN standards and handbooks of cutting forces"),
     (MATERIALS, "common practice", "usual cutting speeds; estimated cutting forces"),
     (WORK, "from memory", "an example of drilling; ISO 68-1, ISO 2306; infeeds of threading"),
+    (WORK, "verified", "passes and infeeds of threads: tool makers' catalogues, table books, a calculator"),
     (WORK, "derived", "geometry of a hexagon"),
     (TRADE, "common practice", "what every turner knows: feasible or not, number of hand-overs"),
     (MADE, "verified", "parts and rules told by shops and makers: feasible or not, how far a bar may stand out"),

@@ -19,5 +19,6 @@ mod shear;
 mod standards;
 mod stepped;
 mod textbook;
+mod threads;
 mod trade;
 mod work;

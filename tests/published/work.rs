@@ -3,7 +3,7 @@
 //! Sources: beside each table; all from memory, not re-read. Tolerance: printed digits, or as the table says.
 
 use crate::row::{Agreement, Row, Standing, Table, assert_agree};
-use spanhold::job::thread::Thread;
+use spanhold::job::thread::{DEPTH_PER_PITCH, Thread};
 use spanhold::mechanics::{drilling, shaving, threading};
 use spanhold::process::features::tap_drill_mm;
 
@@ -38,11 +38,7 @@ fn threading_example() -> Vec<Row> {
     }
     let mut t2 = Table::new("ISO 68-1, DIN 13-1: depth of external threads h3", Standing::Memory, Agreement::Printed);
     for (pitch, printed) in [(1.0, "0.613"), (1.5, "0.920"), (2.0, "1.227"), (3.0, "1.840")] {
-        t2.printed(
-            format!("depth of an external thread, pitch {pitch}, mm"),
-            printed,
-            threading::DEPTH_PER_PITCH * pitch,
-        );
+        t2.printed(format!("depth of an external thread, pitch {pitch}, mm"), printed, DEPTH_PER_PITCH * pitch);
     }
     [t.done(), t2.done()].concat()
 }

@@ -217,7 +217,8 @@ fn most(major_mm: f64) -> String {
 
 fn trapezoidal(rest: &mut Rest<'_>, said: &str) -> Result<Thread, Diag> {
     let major_mm = rest.number().ok_or_else(|| unknown(said))?;
-    let (near_mm, pitches) = sizes::nearest(sizes::TRAPEZOIDAL.iter(), major_mm, |row| row.0).copied().unwrap_or_default();
+    let (near_mm, pitches) =
+        sizes::nearest(sizes::TRAPEZOIDAL.iter(), major_mm, |row| row.0).copied().unwrap_or_default();
     let pitch_near = |pitch: f64| sizes::nearest(pitches.iter().copied(), pitch, |p| p).unwrap_or_default();
     if !rest.eat("x") {
         let preferred = pitches.first().copied().unwrap_or_default();
@@ -373,5 +374,91 @@ pub(super) fn written(thread: &Thread) -> String {
             let row = sizes::nearest(sizes::PIPE.iter(), major, |row| row.2).copied().unwrap_or_default();
             format!("G{}{class}{}", sizes::fraction(row.0), hand("-LH"))
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn designations_have_one_form() {
+        for (text, form) in [
+            ("M20x1.5", "M20x1.5"),
+            ("M20x1.5-6g", "M20x1.5-6g"),
+            ("M20 x 1,5", "M20x1.5"),
+            ("M20×1.5 LH", "M20x1.5-LH"),
+            ("M20x2.5", "M20"),
+            ("M16-5g6g-LH", "M16-5g6g-LH"),
+            ("M16xPh3P1.5-6H", "M16xPh3P1.5-6H"),
+            ("1/4-20 UNC", "1/4-20 UNC"),
+            ("1/4-28UNF-2A", "1/4-28 UNF-2A"),
+            ("1/4-20 UN", "1/4-20 UNC"),
+            ("#10-32 UNF", "10-32 UNF"),
+            ("10-24", "10-24 UNC"),
+            ("0-80 UNF", "0-80 UNF"),
+            ("1-64 UNC", "1-64 UNC"),
+            ("1-8 UNC", "1-8 UNC"),
+            ("1-1/8-7 unc-3a lh", "1 1/8-7 UNC-3A-LH"),
+            (".25-20 UNC", "1/4-20 UNC"),
+            ("1-14 UNS", "1-14 UNS"),
+            ("G1/4", "G1/4"),
+            ("G 1/2 A", "G1/2A"),
+            ("G 1 1/2 B LH", "G1 1/2B-LH"),
+            ("Tr20x4", "Tr20x4"),
+            ("Tr 20x4-7e", "Tr20x4-7e"),
+            ("Tr20x8(P4)", "Tr20x8(P4)"),
+            ("TR 20 x 8 (P4) LH - 7e", "Tr20x8(P4)LH-7e"),
+            ("Tr20x8 P4", "Tr20x8(P4)"),
+        ] {
+            let read = thread(text).unwrap_or_else(|diag| panic!("{text}: {diag}"));
+            assert_eq!(read.designation, form, "{text}");
+            assert_eq!(thread(form).expect("reads back"), read, "{text}");
+        }
+    }
+
+    #[test]
+    fn sizes_are_those_of_the_standards() {
+        let near = |a: f64, b: f64| assert!((a - b).abs() < 5e-4, "{a} {b}");
+        let number = thread("10-32 UNF").expect("a thread");
+        near(number.major_mm, 4.826);
+        near(number.pitch_mm, 0.794);
+        // One inch, not the number 1.
+        near(thread("1-8 UNC").expect("a thread").major_mm, 25.4);
+        near(thread("1-64 UNC").expect("a thread").major_mm, 1.854);
+        let pipe = thread("G1/4").expect("a thread");
+        near(pipe.minor_mm(), 11.445);
+        near(pipe.flank_mm(), 12.301);
+        let lead = thread("Tr20x8(P4)").expect("a thread");
+        assert_eq!((lead.starts, lead.lead_mm(), lead.pitch_mm), (2, 8.0, 4.0));
+        near(lead.minor_mm(), 15.5);
+        near(thread("M16xPh3P1.5").expect("a thread").lead_mm(), 3.0);
+    }
+
+    #[test]
+    fn what_is_wrong_has_a_cure() {
+        for (text, says) in [
+            ("M15", "Write `M15x1.5`"),
+            ("1/4-24 UNC", "`1/4-20 UNC`"),
+            ("9/32-20 UNC", "`1/4-20 UNC`"),
+            ("#10-20 UNS", "`10-24 UNC`, `10-32 UNF`"),
+            ("G1/3", "Write it as"),
+            ("G5/16", "Write `G1/4`"),
+            ("Tr21", "Write `Tr20x4`"),
+            ("Tr20x30", "Write `Tr20x4`"),
+            ("Tr20x8(P3)", "6 mm"),
+            ("M20x1.5 hand", "`M20x1.5-6g`"),
+            ("M20x1.5-6g-6g", "Write it as"),
+            ("G1/4C", "`G1/4A`"),
+            ("#13-20", "Write it as"),
+        ] {
+            let help = thread(text).expect_err(text).help.unwrap_or_default();
+            assert!(help.contains(says), "{text}: {help}");
+        }
+        for (text, side) in [("M6-6H", Side::External), ("M6-6g", Side::Internal), ("G1/4A", Side::Internal)] {
+            let diag = thread(text).and_then(|t| t.on(side)).expect_err(text);
+            assert!(diag.help.unwrap_or_default().contains("Write"), "{text}");
+        }
+        assert!(thread("M6-6H").and_then(|t| t.on(Side::Internal)).is_ok());
     }
 }

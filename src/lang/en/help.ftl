@@ -116,6 +116,7 @@ left-out-section-kind = a plain cylinder, thread, taper or flats
 left-out-section-sides = must be given with `across_flats`
 left-out-section-ra = no roughness required
 left-out-section-tolerance = ISO 2768-m
+left-out-thread-by = `single_point`; `whirling` where the bar cannot be pulled back by the whole thread
 left-out-section-interrupt = `never` for a thread, for IT7 or finer, for Ra 0.8 or finer; `avoid` up to IT9 or Ra 1.6; else `free`
 left-out-section-grip = `true` for a plain cylinder, else `false`
 left-out-feature-thrust = calculated from the hole

@@ -175,6 +175,9 @@ change-tray = let the part fall into a tray for parts up to { $length } mm of le
 change-sleeve = put support sleeves into the counter-spindle bore, { $pitch } mm apart, { $stiffness } N/µm each
 change-forming = shave the hexagon socket { $size } in fine strokes instead of punching it
 change-step = shave in strokes of { $step } mm
+change-whirling = use a machine with a whirling unit, for the threads that are too long for a single-point tool
+change-rolling = roll the threads that are too long for a single-point tool (`thread_by: rolling`), with rolls as wide as the thread
+change-engagement = leave { $mm } mm of the bush land on unturned bar when the bar is pulled back (`engagement_min`)
 change-tool-places = use a machine with { $number ->
     [one] { $number } place
    *[other] { $number } places

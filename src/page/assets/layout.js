@@ -64,7 +64,7 @@ export const MACHINE = [
   { title: say('page-group-part-off'), at: ['part_off'], fields: numbers('width', 'time_s') },
   { title: say('page-group-tray'), at: ['part_off', 'tray'], optional: true, fields: numbers('max_length', 'max_diameter') },
   { title: say('page-group-tool-places'), at: ['tools'], optional: true, fields: [
-    ...numbers('turning', 'cross_driven', 'front_fixed', 'front_driven', 'back_fixed', 'back_driven'),
+    ...numbers('turning', 'cross_driven', 'front_fixed', 'front_driven', 'back_fixed', 'back_driven', 'whirling'),
     { key: 'opposed', choice: ['false', 'true'], title: say('page-opposed-title') },
     { key: 'tandem', choice: ['false', 'true'], title: say('page-tandem-title') }] },
   { title: say('page-group-turret'), at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },

@@ -13,6 +13,7 @@ use crate::planner::places::lessons::Lessons;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::planner::why_not::blocked::Blocked;
 use crate::process::checks;
+use crate::process::segments::THREAD_LENGTH;
 use crate::say;
 use crate::spread::Allowance;
 use serde_json::json;
@@ -73,6 +74,7 @@ pub(super) fn lifts(by: &str, change: &str) -> bool {
         "tray" => change == "part_off.tray",
         "tool_places" => of_rule("tools.", &["tools"]),
         _ if driven::lifted_by(by).is_some_and(|names| names.contains(&change)) => true,
+        THREAD_LENGTH => matches!(change, "tools.whirling" | "thread_by" | "holding" | "engagement_min"),
         _ => checks::about(by).map_or(change == by, |check| check.lifted_by.contains(&change)),
     }
 }

@@ -1,18 +1,23 @@
 //! Single changes of work other than turning: a place for a tool, a socket that is shaved instead of punched, a finer
 //! stroke.
 
-use crate::job::{FeatureKind, Forming, Job, Place};
+use crate::job::{FeatureKind, Forming, Interrupt, Job, Place, Section, SectionKind, ThreadBy};
 use crate::planner::advice::candidate::{Candidate, Ease, number, once};
 use crate::process::Rig;
+use crate::process::segments::THREAD_LENGTH;
 use crate::say;
-use serde_json::json;
+use serde_json::{Value, json};
 
 /// The finest step of a shaving tool that is worth trying, mm.
 const FINEST_STEP_MM: f64 = 0.01;
 
+/// The least share of the bush land that may be left on unturned bar, where advice relaxes it. Common practice, no source.
+const LEAST_LAND: f64 = 0.25;
+
 /// Changes worth trying.
 pub fn all(job: &Job) -> Vec<Candidate> {
     let mut list = places(job);
+    list.extend(long_threads(job));
     for (i, feature) in job.shaft.features.iter().enumerate() {
         match feature.kind {
             FeatureKind::HexSocket { forming: Forming::Punched, across_flats_mm, .. } => {
@@ -38,6 +43,49 @@ pub fn all(job: &Job) -> Vec<Candidate> {
                 },
             )),
             _ => {}
+        }
+    }
+    list
+}
+
+/// Other ways to make threads that are too long for a single-point tool.
+fn long_threads(job: &Job) -> Vec<Candidate> {
+    if !Rig::new(job, None).segments().is_err_and(|refused| refused.rule == THREAD_LENGTH) {
+        return Vec::new();
+    }
+    let longest_mm = Rig::new(job, None).pull_back_by_land_mm();
+    let long = move |s: &&mut Section| matches!(s.kind, SectionKind::Thread(_)) && s.length_mm() > longest_mm;
+    let index = Place::ALL.iter().position(|p| *p == Place::Whirling);
+    let unit = once("tools.whirling", Ease::Machine, json!(0), json!(1), say!("change-whirling"), move |j| {
+        j.shaft.sections.iter_mut().filter(long).for_each(|s| s.thread_by = Some(ThreadBy::Whirling));
+        let places = j.machine.tools.as_mut().map(|t| &mut t.places);
+        if let Some(units) = places.zip(index).and_then(|(places, i)| places.get_mut(i)) {
+            *units = (*units).max(1);
+        }
+    });
+    let rolled = json!(ThreadBy::Rolling.key());
+    let rolling = once("thread_by", Ease::Tooling, Value::Null, rolled, say!("change-rolling"), move |j| {
+        for section in j.shaft.sections.iter_mut().filter(long) {
+            section.thread_by = Some(ThreadBy::Rolling);
+            section.interrupt = Interrupt::Free;
+        }
+    });
+    let mut list = vec![unit, rolling];
+    if let Some(bush) = &job.machine.bush {
+        let (now_mm, least_mm) = (bush.engagement_min_mm, LEAST_LAND * bush.land_mm);
+        if least_mm < now_mm {
+            list.push(number(
+                "engagement_min",
+                Ease::Limit,
+                (now_mm, least_mm),
+                0.5,
+                |mm| say!("change-engagement", mm = format!("{mm:.1}")),
+                |j, mm| {
+                    if let Some(bush) = &mut j.machine.bush {
+                        bush.engagement_min_mm = mm;
+                    }
+                },
+            ));
         }
     }
     list

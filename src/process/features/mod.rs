@@ -6,14 +6,14 @@
 //!
 //! Times: a hole at `f = 0.02 d` and 25 m/min, plus 4 s; a centre hole 4 s; flats and keyseats milled at 150 mm/min and 25 m/min, with
 //! 2 s to index or to plunge, by a cutter as wide as the slot (two teeth) or the flat (four teeth); a knurl rolled at 0.2 mm per turn
-//! and half the turning speed. Common practice, no source.
+//! and half the turning speed; a thread rolled in 20 turns at 40 m/min. Common practice, no source.
 
 mod ends;
 
 use super::rig::Rig;
 use super::tool::{BackTask, Tool};
 use crate::job::plan::{FeatureMoment, Plan};
-use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped};
+use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped, ThreadBy};
 use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
@@ -30,6 +30,9 @@ const SLOT_TEETH: f64 = 2.0;
 const FLAT_TEETH: f64 = 4.0;
 const KNURL_FEED_MM: f64 = 0.2;
 const KNURL_SPEED_SHARE: f64 = 0.5;
+/// Rolling of a thread from both sides: surface speed, and turns of the bar for each start until the profile is full.
+const ROLL_M_PER_MIN: f64 = 40.0;
+const ROLL_TURNS: f64 = 20.0;
 
 /// A piece of work that is not turning.
 #[derive(Debug, Clone, PartialEq)]
@@ -92,6 +95,17 @@ impl Rig<'_> {
         for (i, section) in shaft.sections.iter().enumerate() {
             let length = section.length_mm();
             match section.kind {
+                SectionKind::Thread(ref thread) if section.thread_by == Some(ThreadBy::Rolling) => {
+                    let rpm = spindle_rpm(ROLL_M_PER_MIN, thread.major_mm).min(self.machine_rpm(true));
+                    let turns = ROLL_TURNS * f64::from(thread.starts);
+                    tasks.push(cross(
+                        "thread_rolling",
+                        format!("roll {} on {}", thread.designation, section.label(i)),
+                        section.to_mm,
+                        Tool::new(Place::Turning, format!("thread rolls {}", thread.designation)),
+                        60.0 * turns / rpm + MILL_EXTRA_S,
+                    ));
+                }
                 SectionKind::Flats { sides, across_flats_mm, circle_mm } => {
                     let flat = milling::flat(circle_mm, across_flats_mm / 2.0);
                     let thrust_n = flat.map(|(width_mm, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
