@@ -83,7 +83,8 @@ impl Rig<'_> {
                 return Some(refused(FEED_FORCE, say!("driven-feed", section = label, needed = needed, most = most)));
             }
             // The lowest of the speeds that a travel may want: with a grip.
-            let rpm = self.job.cutting.speed_floor * self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, true);
+            let rpm =
+                self.job.cutting.speed_floor * self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, true);
             if let Some(most) = head.power_kw.filter(|_| self.powered_rpm(travel) * SLACK < rpm) {
                 let needed = format!("{:.1}", self.motor_kw(torque_nm, rpm));
                 let text = say!(

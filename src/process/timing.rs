@@ -6,9 +6,9 @@
 use super::features::SAME_MM;
 use super::rig::Rig;
 use super::segments::{PLUNGE_WIDTH_MM, Segment, Travel, Work};
+use crate::job::Edge;
 use crate::job::materials::{self, Group};
 use crate::job::thread::{Form, Thread};
-use crate::job::{Edge, SectionKind};
 use crate::mechanics::threading::{self, Profile, infeeds_mm};
 
 /// Speed of threading passes over the speed of turning: a quarter lower (a table book of vocational schools, second hand).

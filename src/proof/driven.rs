@@ -3,8 +3,8 @@
 use super::{Case, mm};
 use crate::job::plan::Segment;
 use crate::mechanics::cutting::{Edge, cut};
-use crate::process::drive::{FEED_FORCE, POWER, TORQUE, power_kw};
 use crate::process::cutter::DEFAULT_FEED_MM;
+use crate::process::drive::{FEED_FORCE, POWER, TORQUE, power_kw};
 use crate::process::segments::PLUNGE_WIDTH_MM;
 use crate::say;
 use crate::units::spindle_rpm;

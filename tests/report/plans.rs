@@ -122,7 +122,6 @@ fn segment(section: usize, from_mm: f64, to_mm: f64, diameter_mm: f64, stage: us
         depths_mm: vec![1.5, 0.25],
         lag_mm: None,
         rpm: 2476.0,
-        travel_rpm: vec![],
         feed_mm: 0.12,
         cuts: Vec::new(),
         turning: "forward".into(),

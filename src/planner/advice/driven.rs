@@ -3,8 +3,8 @@
 use crate::job::Job;
 use crate::planner::advice::candidate::{Candidate, Ease, number};
 use crate::process::Rig;
+use crate::process::cutter::DEFAULT_FEED_MM;
 use crate::process::drive::{COUNTER_TORQUE, FEED_FORCE, POWER, TORQUE};
-use crate::process::segments::DEFAULT_FEED_MM;
 use crate::say;
 
 /// The smallest depth and feed that are worth trying, mm and mm/rev.

@@ -15,7 +15,7 @@ use crate::planner::plan::tools;
 use crate::process::Rig;
 use crate::process::checks::{self, Finding, chatter, free_ratio};
 use crate::process::drive::POWER;
-use crate::process::segments::{Travel, Work};
+use crate::process::segments::Work;
 use crate::process::speed::BAR_FEED;
 use crate::process::state::Guide;
 use crate::process::stops::SAME_MM;

@@ -183,8 +183,11 @@ fn power_lowers(job: &Job, plan: &Plan) -> Vec<String> {
     let mut notes: Vec<String> = Vec::new();
     for s in &plan.segments {
         let cut = segments.iter().find(|c| c.section + 1 == s.section && c.from_mm < s.to_mm && s.from_mm < c.to_mm);
-        let bound = |c: &Segment| c.travels.iter().zip(&s.cuts).any(|(t, cut)| rig.powered_rpm(t) <= cut.rpm * (1.0 + 1e-9));
-        let (Some(_), Some(section)) = (cut.filter(|c| bound(c)), job.shaft.sections.get(s.section - 1)) else { continue };
+        let bound =
+            |c: &Segment| c.travels.iter().zip(&s.cuts).any(|(t, cut)| rig.powered_rpm(t) <= cut.rpm * (1.0 + 1e-9));
+        let (Some(_), Some(section)) = (cut.filter(|c| bound(c)), job.shaft.sections.get(s.section - 1)) else {
+            continue;
+        };
         let speeds: Vec<String> = s.cuts.iter().map(|cut| format!("{:.0}", cut.rpm.floor())).collect();
         let (section, power) = (section.label(s.section - 1), power.to_string());
         let note = say!("note-power-lowers", section = section, power = power, speeds = lists::commas(&speeds));
