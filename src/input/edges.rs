@@ -4,7 +4,7 @@ use serde_saphyr::Spanned;
 
 use super::node::Node;
 use super::reader::{Map, Reader};
-use super::section::tolerance_in;
+use super::tolerance;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{Edge, Ground, Section, SectionKind, Tolerance, iso286};
@@ -93,7 +93,7 @@ pub(super) fn ground(
     r: &mut Reader,
     map: &Map,
     kind: SectionKind,
-    tolerance: Tolerance,
+    asked: Tolerance,
     ra_um: Option<f64>,
 ) -> Option<Turned> {
     let grind = r.number_maybe(map, &fields::GRIND);
@@ -104,7 +104,7 @@ pub(super) fn ground(
             r.complain(&map.place(key), diag);
             return None;
         }
-        return Some(Turned { kind, tolerance, ra_um, ground: None });
+        return Some(Turned { kind, tolerance: asked, ra_um, ground: None });
     };
     let SectionKind::Cylinder { diameter_mm } = kind else {
         let diag = Diag::new(lang::text("grind-cylinder")).help(say!("grind-cylinder-help"));
@@ -113,16 +113,16 @@ pub(super) fn ground(
     };
     let turned_mm = super::lengths::tidy(diameter_mm + grind_mm);
     let turned = match r.optional(map, "turned_tolerance")? {
-        Some(node) => tolerance_in(r, node, turned_mm),
+        Some(node) => tolerance::read(r, node, turned_mm),
         None => r.settle(&map.place("grind"), iso286::shaft_limits(TURNED_CLASS, turned_mm)),
     }?;
-    if turned_mm + turned.lower_mm <= diameter_mm + tolerance.upper_mm {
+    if turned_mm + turned.lower_mm <= diameter_mm + asked.upper_mm {
         let diag = Diag::new(say!("grind-nothing-left", turned = turned_mm.to_string(), label = turned.label.clone()))
             .help(say!("grind-nothing-left-help"));
         r.complain(&map.place("grind"), diag);
         return None;
     }
-    let ground = Some(Ground { diameter_mm, tolerance, ra_um });
+    let ground = Some(Ground { diameter_mm, tolerance: asked, ra_um });
     Some(Turned {
         kind: SectionKind::Cylinder { diameter_mm: turned_mm },
         tolerance: turned,

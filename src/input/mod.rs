@@ -28,6 +28,7 @@ mod shaft;
 pub mod shop;
 mod slips;
 mod stock;
+mod tolerance;
 mod tool_list;
 mod tools;
 pub mod tree;

@@ -8,10 +8,11 @@ use super::edges::{self, Turned};
 use super::node::Node;
 use super::reader::{Map, Reader};
 use super::slips::shown;
+use super::tolerance;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::thread::{Side, Thread};
-use crate::job::{Interrupt, Section, SectionKind, ThreadBy, Tolerance, iso286, iso2768};
+use crate::job::{Interrupt, Section, SectionKind, ThreadBy, Tolerance, iso2768};
 use crate::lang;
 use crate::say;
 
@@ -69,7 +70,7 @@ fn section(r: &mut Reader, map: &Map, from_mm: f64, length: Option<f64>) -> Opti
         None => Some(None),
         Some(_) => r.choice(map, "interrupt", &INTERRUPTS, None).map(Some),
     });
-    let tolerance = kind.as_ref().and_then(|kind| tolerance(r, map, kind));
+    let tolerance = kind.as_ref().and_then(|kind| tolerance_of(r, map, kind));
     let edges = edges::read(r, map);
     let thread_by = r.optional(map, "thread_by").and_then(|given| match given {
         None => Some(None),
@@ -239,7 +240,7 @@ fn flats(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     Some(SectionKind::Flats { across_flats_mm, sides: sides as u32, circle_mm })
 }
 
-fn tolerance(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance> {
+fn tolerance_of(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance> {
     let diameter_mm = match kind {
         SectionKind::Cylinder { diameter_mm }
         | SectionKind::Groove { diameter_mm }
@@ -261,32 +262,7 @@ fn tolerance(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Tolerance>
                 r.complain(&node.referenced, diag);
                 return None;
             }
-            tolerance_in(r, node, diameter_mm)
-        }
-    }
-}
-
-/// Reads a tolerance: a class of ISO 286, or `[lower, upper]` in mm.
-pub(super) fn tolerance_in(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Option<Tolerance> {
-    match &node.value {
-        Node::List(_) => {
-            let (lower_mm, upper_mm) = r.pair(node, &fields::TOLERANCE, "[-0.05, 0]")?;
-            if lower_mm >= upper_mm {
-                let diag = Diag::new(say!("tolerance-order")).help(say!("tolerance-order-help"));
-                r.complain(&node.referenced, diag);
-                return None;
-            }
-            let signed = |mm: f64| if mm > 0.0 { format!("+{mm}") } else { format!("{}", mm + 0.0) };
-            Some(Tolerance { lower_mm, upper_mm, label: format!("{}/{}", signed(upper_mm), signed(lower_mm)) })
-        }
-        Node::Number(_) => {
-            let diag = Diag::new(say!("tolerance-one-number")).help(say!("tolerance-one-number-help"));
-            r.complain(&node.referenced, diag);
-            None
-        }
-        _ => {
-            let class = r.text_in(node, "tolerance")?;
-            r.settle(&node.referenced, iso286::shaft_limits(&class, diameter_mm))
+            tolerance::read(r, node, diameter_mm)
         }
     }
 }

@@ -1,7 +1,7 @@
 //! `stock`: the bar. What the job leaves out comes from a bar of the shop.
 
 use super::reader::{Map, Reader};
-use super::section;
+use super::tolerance;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::shop::Bar;
@@ -60,7 +60,7 @@ pub(super) fn read(
     };
     let tolerance = r.optional(map, "tolerance").and_then(|node| match (node, diameter) {
         (None, _) => Some(bar.as_ref().and_then(|bar| bar.tolerance.clone())),
-        (Some(node), Some(diameter)) => section::tolerance_in(r, node, diameter).map(Some),
+        (Some(node), Some(diameter)) => tolerance::read(r, node, diameter).map(Some),
         (Some(_), None) => None,
     });
     let diameter_mm = diameter?;

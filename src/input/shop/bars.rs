@@ -4,7 +4,7 @@ use serde_saphyr::Spanned;
 
 use super::super::node::Node;
 use super::super::reader::Reader;
-use super::super::section::tolerance_in;
+use super::super::tolerance;
 use super::super::stock::STOCK_KINDS;
 use crate::fields;
 use crate::job::shop::{Bar, Grade, find};
@@ -20,7 +20,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, grades: &[Grade]) -> Op
     let diameter = r.number(&map, &fields::SHOP_BAR_DIAMETER);
     let tolerance = match (r.optional(&map, "tolerance")?, diameter) {
         (None, _) => Some(None),
-        (Some(node), Some(diameter)) => tolerance_in(r, node, diameter).map(Some),
+        (Some(node), Some(diameter)) => tolerance::read(r, node, diameter).map(Some),
         (Some(_), None) => None,
     };
     let kind = match map.tried("kind") {
