@@ -255,10 +255,14 @@ fn tolerance_of(r: &mut Reader, map: &Map, kind: &SectionKind) -> Option<Toleran
             r.settle(&at, iso2768::limits(diameter_mm))
         }
         Some(node) => {
-            if let (SectionKind::Thread(_), Node::Text(text)) = (kind, &node.value)
+            if let (SectionKind::Thread(thread), Node::Text(text)) = (kind, &node.value)
                 && text.starts_with(|c: char| c.is_ascii_digit())
             {
-                let diag = Diag::new(say!("thread-class", class = shown(text))).help(say!("thread-class-help"));
+                let diag = Diag::new(say!("thread-class", class = shown(text))).help(say!(
+                    "thread-class-help",
+                    designation = thread.designation,
+                    class = shown(text)
+                ));
                 r.complain(&node.referenced, diag);
                 return None;
             }

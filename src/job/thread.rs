@@ -3,6 +3,7 @@
 mod class;
 mod read;
 mod sizes;
+mod write;
 
 pub use class::Side;
 pub use sizes::coarse_pitch_mm;

@@ -132,7 +132,7 @@ fn section() -> Value {
         ("name", text("name of the section")),
         ("kind", choice("a groove or a knurl", &["groove", "knurl"])),
         ("thread", text(lang::text("schema-thread"))),
-        ("thread_by", choice(lang::text("schema-thread-by"), &ThreadBy::ALL.map(ThreadBy::key))),
+        ("thread_by", choice(lang::text("schema-thread-by"), &["single_point", "whirling", "rolling"])),
         ("taper", pair(&fields::TAPER, "diameters of a taper, [front, rear]; mm")),
         ("sides", json!({"description": fields::SIDES.what, "enum": [2, 4, 6, 8]})),
         ("tolerance", tolerance()),

@@ -181,6 +181,37 @@ fn a_turret_of_ten_stations_with_three_tools_each_holds_what_a_gang_does_not() {
     assert!(feasible(Stub { features: MANY, ..STUB }.plan()).tooling.is_none(), "nothing is claimed without places");
 }
 
+/// A thread longer than the land allows, on a machine that lists its tool places and has no whirling unit: the ways out are told.
+#[test]
+fn a_long_thread_needs_a_whirling_unit_or_another_way() {
+    let long = |tools: &'static str, thread: &str| {
+        let text = Stub { tools, ..STUB }.text().replace("{length: 12, thread: M14x1.5}", thread);
+        plan(&text)
+    };
+    let thread = "{length: 40, thread: M14x1.5-6g-LH, name: spigot}";
+    let text = Stub { tools: TURRET, ..STUB }.text().replace("{length: 12, thread: M14x1.5}", thread);
+    let none = spanhold::answer::advised(&read(&text), Advice::Wanted).unwrap_or_else(|d| panic!("{d}"));
+    let why = none.shortfall.expect("a reason");
+    assert_eq!(why.blocked_by, "thread_length", "{why:?}");
+    let ways: Vec<&str> = why.changes.iter().map(|c| c.change.as_str()).collect();
+    assert!(ways.contains(&"tools.whirling") && ways.contains(&"thread_by"), "{ways:?}");
+
+    const UNIT: &str =
+        "  tools: {turning: 1, back_fixed: 2, whirling: 1, turret: {stations: 10, tools_per_station: 3}}";
+    let whirled = feasible(long(UNIT, thread));
+    assert!(whirled.segments.iter().any(|s| s.work == "whirl" && s.feed_mm == 1.5));
+    // Class and hand are told.
+    assert!(whirled.shaft.sections.iter().any(|s| s.label == "M14x1.5-6g-LH"));
+    assert!(whirled.notes.iter().any(|n| n.contains("left-hand")), "{:?}", whirled.notes);
+    // Without a list of places a unit is assumed, and the plan says so.
+    let assumed = feasible(long("", thread));
+    assert!(assumed.notes.iter().any(|n| n.contains("A whirling unit is assumed")), "{:?}", assumed.notes);
+
+    let rolled = feasible(long(TURRET, "{length: 40, thread: M14x1.5-6g, thread_by: rolling}"));
+    assert!(rolled.features.iter().any(|f| f.feature == "thread_rolling"));
+    assert!(rolled.notes.iter().any(|n| n.contains("13.03 mm")), "d - 0.649519 P: {:?}", rolled.notes);
+}
+
 #[test]
 fn a_pair_needs_tools_on_both_sides() {
     let pair = |opposed: &str| {

@@ -269,7 +269,8 @@ fn threads_by_other_ways() {
     // Rolled: turned to d - 0.649519 P in pieces, then 20 turns at 40 m/min on 8 mm and 2 s.
     let rolled = with(places, ", thread_by: rolling");
     let rig = super::rig(&rolled);
-    let blank = of_section(&rolled, 3);
+    let mut blank = of_section(&rolled, 3);
+    assert_eq!(blank.pop().map(|s| s.work), Some(Work::PartOff));
     assert!(blank.len() > 1 && blank.iter().all(|s| s.work == Work::Turn));
     let last = blank[0].travels.last().expect("a travel");
     near(last.before_mm - 2.0 * last.depths_mm.iter().sum::<f64>(), 8.0 - 0.649_519 * 1.25);

@@ -69,10 +69,10 @@ pub(super) fn on(thread: Thread, side: Side) -> Result<Thread, Diag> {
         Side::External => say!("thread-class-of-hole", class = class),
         Side::Internal => say!("thread-class-of-shaft", class = class),
     };
-    let without = super::read::written(&Thread { class: None, ..thread.clone() });
+    let without = super::write::written(&Thread { class: None, ..thread.clone() });
     // A pipe thread in a hole has one class, which is not written.
     let with = (thread.form != Form::Pipe)
-        .then(|| super::read::written(&Thread { class: Some(examples(thread.form, side).into()), ..thread.clone() }));
+        .then(|| super::write::written(&Thread { class: Some(examples(thread.form, side).into()), ..thread.clone() }));
     Err(Diag::new(what).help(match with {
         Some(with) => say!("thread-class-write", with = with, without = without),
         None => say!("thread-write", designation = without),

@@ -1,6 +1,7 @@
-//! Reads and writes designations.
+//! Reads designations.
 
-use super::sizes::{self, SERIES, Size};
+use super::sizes::{self, NUMBER_MAX, SERIES, Size};
+use super::write::written;
 use super::{Form, INCH_MM, Series, Side, Thread, class};
 use crate::diag::Diag;
 use crate::say;
@@ -14,8 +15,6 @@ const PITCH_MIN_MM: f64 = 0.1;
 const STARTS_MAX: f64 = 12.0;
 /// Fewest threads per inch of a size that is a number: the coarsest of ASME B1.1 has 24.
 const NUMBER_TPI_MIN: u32 = 24;
-/// Largest number of a size.
-const NUMBER_MAX: u32 = 12;
 /// Most characters of a text that a message repeats.
 const SHOWN_MAX: usize = 40;
 
@@ -118,10 +117,10 @@ pub(super) fn thread(text: &str) -> Result<Thread, Diag> {
 
 /// A text as it is repeated in a message: its beginning, if it is longer than a designation.
 fn shown(text: &str) -> String {
-    let line = crate::shown::line(text.trim());
-    match line.char_indices().nth(SHOWN_MAX) {
-        Some((end, _)) => format!("{}…", line.get(..end).unwrap_or_default()),
-        None => line.into_owned(),
+    let text = text.trim();
+    match text.char_indices().nth(SHOWN_MAX) {
+        Some((end, _)) => format!("{}…", text.get(..end).unwrap_or_default()),
+        None => text.to_owned(),
     }
 }
 
@@ -129,7 +128,7 @@ fn unknown(said: &str) -> Diag {
     Diag::new(say!("thread-unknown", text = said)).help(say!("thread-unknown-help"))
 }
 
-fn write(what: String, designation: String) -> Diag {
+fn instead(what: String, designation: String) -> Diag {
     Diag::new(what).help(say!("thread-write", designation = designation))
 }
 
@@ -222,7 +221,7 @@ fn trapezoidal(rest: &mut Rest<'_>, said: &str) -> Result<Thread, Diag> {
     let pitch_near = |pitch: f64| sizes::nearest(pitches.iter().copied(), pitch, |p| p).unwrap_or_default();
     if !rest.eat("x") {
         let preferred = pitches.first().copied().unwrap_or_default();
-        return Err(write(say!("thread-no-pitch", text = said), format!("Tr{near_mm}x{preferred}")));
+        return Err(instead(say!("thread-no-pitch", text = said), format!("Tr{near_mm}x{preferred}")));
     }
     let (pitch_mm, lead_mm) = with_lead(rest);
     let pitch_mm = pitch_mm.ok_or_else(|| unknown(said))?;
@@ -235,7 +234,7 @@ fn pipe(rest: &mut Rest<'_>, said: &str) -> Result<Thread, Diag> {
     let size = rest.sixty_fourths().ok_or_else(|| unknown(said))?;
     let near = sizes::nearest(sizes::PIPE.iter(), f64::from(size), |row| f64::from(row.0)).copied().unwrap_or_default();
     if near.0 != size {
-        return Err(write(say!("thread-no-pipe-size", text = said), format!("G{}", sizes::fraction(near.0))));
+        return Err(instead(say!("thread-no-pipe-size", text = said), format!("G{}", sizes::fraction(near.0))));
     }
     Ok(bare(Form::Pipe, near.2, INCH_MM / f64::from(near.1)))
 }
@@ -340,39 +339,6 @@ fn tail(rest: &mut Rest<'_>, mut thread: Thread, said: &str) -> Result<Thread, D
             let with = written(&Thread { class: Some(class.into()), ..thread });
             let what = say!("thread-tail-unknown", text = said, word = self::shown(word));
             return Err(Diag::new(what).help(say!("thread-tail-help", designation = with)));
-        }
-    }
-}
-
-/// The designation in its one form.
-pub(super) fn written(thread: &Thread) -> String {
-    let (major, pitch) = (thread.major_mm, thread.pitch_mm);
-    let class = thread.class.as_deref().unwrap_or_default();
-    let dash = if class.is_empty() { "" } else { "-" };
-    let lead = (thread.lead_mm() * 1e9).round() / 1e9;
-    let hand = |left: &'static str| if thread.left { left } else { "" };
-    match thread.form {
-        Form::Metric => {
-            let pitch = match thread.starts {
-                1 if sizes::coarse_pitch_mm(major) == Some(pitch) => String::new(),
-                1 => format!("x{pitch}"),
-                _ => format!("xPh{lead}P{pitch}"),
-            };
-            format!("M{major}{pitch}{dash}{class}{}", hand("-LH"))
-        }
-        Form::Trapezoidal => {
-            let pitch = if thread.starts == 1 { pitch.to_string() } else { format!("{lead}(P{pitch})") };
-            format!("Tr{major}x{pitch}{}{dash}{class}", hand("LH"))
-        }
-        Form::Unified(series) => {
-            let tpi = (INCH_MM / pitch).round();
-            let numbers = (0..=NUMBER_MAX).map(Size::Number).find(|s| s.inches() * INCH_MM == major);
-            let size = numbers.unwrap_or(Size::Inch((major / INCH_MM * 64.0).round() as u32));
-            format!("{}-{tpi} {}{dash}{class}{}", size.label(), series.word(), hand("-LH"))
-        }
-        Form::Pipe => {
-            let row = sizes::nearest(sizes::PIPE.iter(), major, |row| row.2).copied().unwrap_or_default();
-            format!("G{}{class}{}", sizes::fraction(row.0), hand("-LH"))
         }
     }
 }

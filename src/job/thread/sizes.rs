@@ -92,6 +92,9 @@ pub(super) fn metric_has(major_mm: f64, pitch_mm: f64) -> bool {
     major_mm > METRIC_TO_MM || metric_pitches_mm(major_mm).contains(&pitch_mm)
 }
 
+/// Largest number that is a size of a unified thread.
+pub(super) const NUMBER_MAX: u32 = 12;
+
 /// Size of a unified thread.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Size {
