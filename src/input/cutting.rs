@@ -47,6 +47,11 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
     let floor = r.number_or(&map, &fields::PASSIVE_FLOOR, None);
     let ra_factor = r.number_or(&map, &fields::RA_FACTOR, None);
     let ra_floor = r.number_or(&map, &fields::RA_FLOOR, None);
+    let finisher = finisher(r, &map, tools, [nose_radius, approach]);
+    let beside = tools == Some(Tools::Tandem) && lag.is_some_and(|lag| lag <= 0.0);
+    if beside {
+        r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
+    }
     let (ap_max_mm, mut ap_finish_mm) = (ap_max?, ap_finish?);
     // The house's last pass is no deeper than what the job allows.
     if !map.tried("ap_finish") {
@@ -56,11 +61,6 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         let diag = Diag::new(say!("cutting-last-pass", depth = ap_finish_mm.to_string()))
             .help(say!("cutting-last-pass-help", most = ap_max_mm.to_string()));
         r.complain(&map.place("ap_finish"), diag);
-        return None;
-    }
-    let finisher = finisher(r, &map, tools?, [nose_radius?, approach?]);
-    if tools? == Tools::Tandem && lag? <= 0.0 {
-        r.complain(&map.place("lag"), Diag::new(say!("cutting-no-lag")).help(say!("cutting-no-lag-help")));
         return None;
     }
     Some(Cutting {
@@ -73,7 +73,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
         ap_max_mm,
         ap_finish_mm,
         speed_floor: speed_floor?,
-        lag_mm: lag?,
+        lag_mm: lag.filter(|_| !beside)?,
         unbalance: unbalance?,
         in_plane_share: in_plane?,
         passive_floor: floor?,
@@ -83,12 +83,17 @@ pub(super) fn read(r: &mut Reader, job: &Map, material: Option<&Material>, notes
 }
 
 /// The finishing tool of a tandem. What is left out is as with the roughing tool, given as nose radius and approach angle.
-fn finisher(r: &mut Reader, cutting: &Map, tools: Tools, [nose, approach]: [f64; 2]) -> Option<Finisher> {
+fn finisher(
+    r: &mut Reader,
+    cutting: &Map,
+    tools: Option<Tools>,
+    [nose, approach]: [Option<f64>; 2],
+) -> Option<Finisher> {
     let Some(node) = r.optional(cutting, "finisher")? else {
-        return Some(Finisher { side: Side::Same, nose_radius_mm: nose, approach_deg: approach });
+        return Some(Finisher { side: Side::Same, nose_radius_mm: nose?, approach_deg: approach? });
     };
     let map = r.map(node, &["side", "nose_radius", "approach_angle"])?;
-    if tools != Tools::Tandem {
+    if let Some(tools) = tools.filter(|t| *t != Tools::Tandem) {
         let diag = Diag::new(say!("cutting-finisher-alone", tools = tools.key()));
         r.complain(&cutting.place("finisher"), diag.help(say!("cutting-finisher-alone-help")));
         return None;
@@ -96,11 +101,7 @@ fn finisher(r: &mut Reader, cutting: &Map, tools: Tools, [nose, approach]: [f64;
     let side = r.choice(&map, "side", &[("same", Side::Same), ("opposite", Side::Opposite)], Some(Side::Same));
     let nose_radius = r.number_maybe(&map, &fields::FINISHER_NOSE_RADIUS);
     let approach_angle = r.number_maybe(&map, &fields::FINISHER_APPROACH_ANGLE);
-    Some(Finisher {
-        side: side?,
-        nose_radius_mm: nose_radius?.unwrap_or(nose),
-        approach_deg: approach_angle?.unwrap_or(approach),
-    })
+    Some(Finisher { side: side?, nose_radius_mm: nose_radius?.or(nose)?, approach_deg: approach_angle?.or(approach)? })
 }
 
 fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec<String>) -> Option<f64> {

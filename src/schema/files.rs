@@ -2,7 +2,7 @@
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, TOOLS_MAX, WISHES_MAX};
-use crate::job::{ThreadBy, ToolKind};
+use crate::job::ToolKind;
 use crate::lang;
 use serde_json::{Value, json};
 
