@@ -212,6 +212,9 @@ pub const BAR_FEED_MAX_RPM: Field = required(
     10.0,
     100_000.0,
 );
+/// Highest speed of driven tools. Such lathes drive tools across the bar at 6000 to 8000 rev/min; common practice, no source.
+pub const DRIVEN_MAX_RPM: Field =
+    optional("machine.driven_max_rpm", "highest speed of driven tools", "rev/min", 10.0, 200_000.0, 6000.0);
 /// Saving of a shared stop.
 pub const SHARED_STOP_SAVING_S: Field = optional(
     "machine.shared_stop_saving_s",

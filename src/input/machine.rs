@@ -12,7 +12,7 @@ use crate::job::{
 };
 use crate::say;
 
-const KEYS: [&str; 16] = [
+const KEYS: [&str; 17] = [
     "name",
     "bush",
     "no_bush",
@@ -21,6 +21,7 @@ const KEYS: [&str; 16] = [
     "counter_spindle",
     "shared_stop_saving_s",
     "cross_tool_reach",
+    "driven_max_rpm",
     "segment_overhead_s",
     "part_off",
     "bar_end",
@@ -52,6 +53,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
     let counter_spindle = part(r, &map, "counter_spindle", counter_spindle);
     let saving = r.number_or(&map, &fields::SHARED_STOP_SAVING_S, None);
     let reach = reach(r, &map);
+    let driven = r.number_or(&map, &fields::DRIVEN_MAX_RPM, None);
     let overhead = r.number_or(&map, &fields::SEGMENT_OVERHEAD_S, None);
     let part_off = part_off(r, &map);
     let bar_end = r.number_or(&map, &fields::BAR_END, None);
@@ -69,6 +71,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
         counter_spindle: counter_spindle?,
         shared_stop_saving_s: saving?,
         cross_tool_reach_mm: reach?,
+        driven_max_rpm: driven?,
         segment_overhead_s: overhead?,
         part_off: part_off?,
         bar_end_mm: bar_end?,

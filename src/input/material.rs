@@ -7,11 +7,11 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::Material;
-use crate::job::materials::known;
+use crate::job::materials::{CLASSES, Class, known};
 use crate::job::shop::find;
 use crate::say;
 
-const KEYS: [&str; 7] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc"];
+const KEYS: [&str; 8] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class"];
 
 /// The material. If it is from the table, also a note that says how reliable its cutting-force values are.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Option<String>)> {
@@ -52,12 +52,16 @@ pub(super) fn own(r: &mut Reader, map: &Map) -> Option<Material> {
     let mc = r.number(map, &fields::MC);
     let poisson = r.number_or(map, &fields::POISSON, None);
     let vc = speeds(r, map)?;
+    let class = r.choice(map, "class", &CLASSES.map(|(key, class)| (key, Some(class))), Some(None));
+    let (e_gpa, density, kc11, class) = (e_gpa?, density?, kc11?, class?);
     Some(Material {
         name: name?,
-        e_gpa: e_gpa?,
-        density_kg_per_m3: density?,
+        class: class.unwrap_or_else(|| Class::assumed(e_gpa, density, kc11)),
+        class_assumed: class.is_none(),
+        e_gpa,
+        density_kg_per_m3: density,
         poisson: poisson?,
-        kc11_n_per_mm2: kc11?,
+        kc11_n_per_mm2: kc11,
         mc: mc?,
         vc_m_per_min: vc,
     })

@@ -81,7 +81,7 @@ pub(super) fn bow_by_bar(r: &mut Reader, material: &Material, bar: Option<StockK
 
 /// Whether a material of the table is a stainless steel.
 fn stainless(name: &str) -> bool {
-    known(name).is_some_and(|row| row.group == Group::StainlessSteel)
+    known(name).is_some_and(|row| row.group() == Group::StainlessSteel)
 }
 
 fn sections(r: &mut Reader, map: &Map) -> Option<Vec<Section>> {

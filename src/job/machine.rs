@@ -25,6 +25,8 @@ pub struct Machine {
     pub shared_stop_saving_s: f64,
     /// Distances of the cross-driven tools from the cutting tool, on the side away from the bush, mm. At least one.
     pub cross_tool_reach_mm: Vec<f64>,
+    /// Highest speed of driven tools, rev/min.
+    pub driven_max_rpm: f64,
     /// Time that every travel takes in addition to its cut, s.
     pub segment_overhead_s: f64,
     /// Part-off.

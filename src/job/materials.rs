@@ -21,13 +21,17 @@ macro_rules! group {
     };
 }
 
+mod class;
 mod meant;
 mod names;
 mod others;
+mod speeds;
 mod stainless;
 mod steels;
 
+pub use class::{CLASSES, Class};
 pub use names::{known, matching};
+pub use speeds::{FEED_DIAMETERS_MM, SOURCES, Speeds, ToothFeed, fz_mm};
 
 use crate::diag::Diag;
 use crate::say;
@@ -50,6 +54,10 @@ pub struct Material {
     pub mc: f64,
     /// Usual cutting speeds, low and high, m/min.
     pub vc_m_per_min: Option<(f64, f64)>,
+    /// What gives the speeds and feeds of drills, taps and cutters.
+    pub class: Class,
+    /// Whether the class was worked out from the other values, because nobody gave it.
+    pub class_assumed: bool,
 }
 
 /// How reliable the cutting-force values of a row are.
@@ -121,8 +129,8 @@ pub struct Row {
     pub name: &'static str,
     /// Material number, or the number of its standard.
     pub number: &'static str,
-    /// Family it belongs to.
-    pub group: Group,
+    /// What gives the speeds and feeds of drills, taps and cutters.
+    pub class: Class,
     /// Other names it is known by.
     pub aliases: &'static [&'static str],
     /// State of the material that the values are for.
@@ -152,6 +160,11 @@ impl Row {
         [self.name].into_iter().chain(number).chain(self.aliases.iter().copied())
     }
 
+    /// Family it belongs to.
+    pub fn group(&self) -> Group {
+        self.class.group()
+    }
+
     /// The material of the row.
     pub fn material(&self) -> Material {
         Material {
@@ -162,6 +175,8 @@ impl Row {
             kc11_n_per_mm2: self.kc11_n_per_mm2,
             mc: self.mc,
             vc_m_per_min: Some(self.vc_m_per_min),
+            class: self.class,
+            class_assumed: false,
         }
     }
 }
@@ -176,7 +191,7 @@ const ALUMINIUM: &str = "an estimate from the group of aluminium alloys (600 to 
 const fn row(
     name: &'static str,
     number: &'static str,
-    group: Group,
+    class: Class,
     aliases: &'static [&'static str],
     state: &'static str,
     (e_gpa, density_kg_per_m3, poisson): (f64, f64, f64),
@@ -188,7 +203,7 @@ const fn row(
     Row {
         name,
         number,
-        group,
+        class,
         aliases,
         state,
         e_gpa,

@@ -9,6 +9,8 @@
 /// Largest depth of cut whose passive force was compared with a measured one, mm (`tests/published/forces.rs`). Beyond it the
 /// force is extrapolated.
 pub const MEASURED_TO_MM: f64 = 1.25;
+/// Chips that specific cutting forces were fitted to, mm: tables begin at 0.05 to 0.1 mm and end at 1 mm. Common practice, no source.
+pub const CHIPS_TOLD_MM: [f64; 2] = [0.05, 1.0];
 /// Points of Gauss and Legendre on the interval from 0 to 1, with their weights.
 const POINTS: [[f64; 2]; 8] = [
     [0.019_855_071_751_232, 0.050_614_268_145_188],

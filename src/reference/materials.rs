@@ -11,7 +11,7 @@ use serde_json::{Value, json};
 pub fn list(width: usize) -> String {
     let mut cells: Vec<Vec<String>> = Vec::new();
     for group in groups() {
-        let kind = group.first().map_or("", |row| row.group.word());
+        let kind = group.first().map_or("", |row| row.group().word());
         cells.extend([vec![String::new()], vec![say!("help-material-group", group = kind)]]);
         cells.extend(group.iter().map(|row| numbers(row).to_vec()));
     }
@@ -27,7 +27,7 @@ pub fn text(rows: &[&Row], width: usize) -> String {
         let about = say!(
             "help-material-about",
             name = row.name,
-            group = row.group.word(),
+            group = row.group().word(),
             state = row.state,
             poisson = row.poisson.to_string(),
             source = row.cutting_source
@@ -52,7 +52,7 @@ pub(super) fn tables() -> Vec<Table> {
         };
         let words = [name, number, lang::text("help-head-names"), lang::text("help-head-state")];
         Table {
-            title: group.first().map_or_else(String::new, |row| format!("**{}**", row.group.word())),
+            title: group.first().map_or_else(String::new, |row| format!("**{}**", row.group().word())),
             heads: [words.as_slice(), numbers.as_slice()].concat(),
             rows: group.iter().map(row).collect(),
         }
@@ -63,7 +63,7 @@ pub(super) fn tables() -> Vec<Table> {
 /// The rows of each group. A group stands together in the table.
 fn groups() -> Vec<Vec<&'static Row>> {
     let all: Vec<&Row> = rows().collect();
-    all.chunk_by(|a, b| a.group == b.group).map(<[_]>::to_vec).collect()
+    all.chunk_by(|a, b| a.group() == b.group()).map(<[_]>::to_vec).collect()
 }
 
 fn heads() -> [&'static str; 8] {
@@ -136,7 +136,7 @@ pub fn json(rows: &[&Row], own: &[&Grade], file: &str) -> Value {
             "name": row.name,
             "number": row.number,
             "other_names": row.aliases,
-            "group": row.group.word(),
+            "group": row.group().word(),
             "state": row.state,
             "e_gpa": row.e_gpa,
             "density": row.density_kg_per_m3,

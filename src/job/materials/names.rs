@@ -82,7 +82,7 @@ fn key(name: &str) -> String {
 /// Whether the system before a plain name allows a row: `AISI` names no aluminium, and `EN AW` no steel.
 pub(super) fn allowed(plain: &str, row: &Row) -> bool {
     let system = plain.trim_start_matches("jis").trim_start_matches("din");
-    match row.group {
+    match row.group() {
         Group::StainlessSteel => !system.starts_with("aw") && !system.starts_with("enaw"),
         Group::Steel | Group::ToolSteel => !["aw", "enaw", "sus"].iter().any(|other| system.starts_with(other)),
         Group::Aluminium => !["aisi", "sus"].iter().any(|other| system.starts_with(other)),
@@ -136,7 +136,7 @@ fn without_state(name: &str) -> Option<&'static Row> {
         return states.split('+').all(|s| state(s.trim())).then(|| direct(name))?;
     }
     let bare = name.trim_end_matches(|c: char| c.is_ascii_digit()).strip_suffix(['T', 't'])?;
-    direct(bare).filter(|row| row.group == Group::Aluminium && bare.len() + 1 < name.len())
+    direct(bare).filter(|row| row.group() == Group::Aluminium && bare.len() + 1 < name.len())
 }
 
 /// The row of a name in any of the usual ways. Two names of one material may stand together: `X5CrNi18-10 (1.4301)`.
@@ -164,7 +164,7 @@ pub fn known(text: &str) -> Option<&'static Row> {
 /// The rows with a word in a name or the group, and the row that has it as a name.
 pub fn matching(word: &str) -> Vec<&'static Row> {
     let (wanted, known) = (plain(word), known(word));
-    let inside = |row: &Row| row.names().chain([row.group.word()]).any(|name| plain(name).contains(&wanted));
+    let inside = |row: &Row| row.names().chain([row.group().word()]).any(|name| plain(name).contains(&wanted));
     rows().filter(|row| inside(row) || known.is_some_and(|known| known.name == row.name)).collect()
 }
 
@@ -182,7 +182,7 @@ mod tests {
             assert_eq!(known(name).map(|found| found.name), Some(row.name), "`{name}`");
         }
         assert!(rows().count() >= 60 && seen.len() > 3 * rows().count());
-        let groups: Vec<Group> = rows().map(|row| row.group).collect();
+        let groups: Vec<Group> = rows().map(|row| row.group()).collect();
         let changes = groups.windows(2).filter(|pair| pair[0] != pair[1]).count();
         assert_eq!(changes, 8, "a group stands in two places of the table");
     }

@@ -1,27 +1,29 @@
 //! Titanium, cobalt and nickel alloys, copper alloys, aluminium and plastics.
 
+use super::Class::{
+    Aluminium, Brass, CobaltChromium, Copper, Nickel, Plastic, PureTitanium, TitaniumAlloy,
+};
 use super::Confidence::{Low, Medium};
-use super::Group::{Aluminium, CobaltChromium, Copper, Nickel, Plastic, Titanium};
 use super::{ALUMINIUM, ESTIMATE, Row, row};
 
 #[rustfmt::skip]
 pub(super) const ROWS: &[Row] = &[
-    row("Titanium grade 1", "3.7025", Titanium, &["Ti grade 1", "Ti Gr 1", "UNS R50250"],
+    row("Titanium grade 1", "3.7025", PureTitanium, &["Ti grade 1", "Ti Gr 1", "UNS R50250"],
         "annealed", (105.0, 4510.0, 0.34), (1160.0, 0.24), (60.0, 130.0),
         group!("pure titanium; the edition of 2017 has 1700 / 0.23"), Low),
-    row("Titanium grade 2", "3.7035", Titanium, &["Ti grade 2", "Ti Gr 2", "UNS R50400", "ISO 5832-2"],
+    row("Titanium grade 2", "3.7035", PureTitanium, &["Ti grade 2", "Ti Gr 2", "UNS R50400", "ISO 5832-2"],
         "annealed", (105.0, 4510.0, 0.34), (1160.0, 0.24), (60.0, 120.0),
         group!("pure titanium; the edition of 2017 has 1700 / 0.23"), Low),
-    row("Titanium grade 4", "3.7065", Titanium, &["Ti grade 4", "Ti Gr 4", "UNS R50700"],
+    row("Titanium grade 4", "3.7065", PureTitanium, &["Ti grade 4", "Ti Gr 4", "UNS R50700"],
         "annealed", (105.0, 4510.0, 0.34), (1160.0, 0.24), (50.0, 100.0),
         group!("pure titanium; the edition of 2017 has 1700 / 0.23"), Low),
-    row("Ti-6Al-4V", "3.7165", Titanium, &["TiAl6V4", "Titanium grade 5", "Ti grade 5", "Ti Gr 5", "3.7164", "UNS R56400"],
+    row("Ti-6Al-4V", "3.7165", TitaniumAlloy, &["TiAl6V4", "Titanium grade 5", "Ti grade 5", "Ti Gr 5", "3.7164", "UNS R56400"],
         "annealed", (114.0, 4430.0, 0.34), (1370.0, 0.21), (40.0, 80.0),
         "from memory of handbook values for titanium alloys, not checked against a book; its group in a tool \
          maker's catalogue, 2022, p. 111, has 1245 / 0.24", Medium),
-    row("Ti-6Al-4V ELI", "UNS R56401", Titanium, &["TiAl6V4 ELI", "Titanium grade 23", "Ti grade 23", "Ti Gr 23", "ASTM F136",
-        "ISO 5832-3"], "annealed", (114.0, 4430.0, 0.34), (1370.0, 0.21), (40.0, 80.0), like!("Ti-6Al-4V"), Low),
-    row("Ti-6Al-7Nb", "ISO 5832-11", Titanium, &["TiAl6Nb7", "UNS R56700", "ASTM F1295"],
+    row("Ti-6Al-4V ELI", "UNS R56401", TitaniumAlloy, &["TiAl6V4 ELI", "Titanium grade 23", "Ti grade 23", "Ti Gr 23",
+        "ASTM F136", "ISO 5832-3"], "annealed", (114.0, 4430.0, 0.34), (1370.0, 0.21), (40.0, 80.0), like!("Ti-6Al-4V"), Low),
+    row("Ti-6Al-7Nb", "ISO 5832-11", TitaniumAlloy, &["TiAl6Nb7", "UNS R56700", "ASTM F1295"],
         "annealed", (110.0, 4520.0, 0.34), (1370.0, 0.21), (40.0, 80.0), like!("Ti-6Al-4V"), Low),
     row("CoCrMo", "ISO 5832-12", CobaltChromium, &["CoCr28Mo6", "ASTM F1537", "UNS R31538"],
         "wrought", (220.0, 8280.0, 0.3), (2700.0, 0.24), (25.0, 60.0), ESTIMATE, Low),
@@ -45,12 +47,12 @@ pub(super) const ROWS: &[Row] = &[
         "an estimate below the heat-resistant nickel alloys, no source", Low),
     row("NiCu30Al", "2.4375", Nickel, &["Alloy K-500", "UNS N05500"], "aged", (180.0, 8440.0, 0.32), (2600.0, 0.24), (30.0, 70.0),
         "an estimate below the heat-resistant nickel alloys, no source", Low),
-    row("CuZn36Pb3", "CW603N", Copper, &["2.0375", "UNS C36000", "C3601"],
+    row("CuZn36Pb3", "CW603N", Brass, &["2.0375", "UNS C36000", "C3601"],
         "half hard", (97.0, 8500.0, 0.34), (780.0, 0.18), (150.0, 300.0), like!("CuZn39Pb3"), Low),
-    row("CuZn39Pb3", "CW614N", Copper, &["Ms58", "2.0401", "UNS C38500", "C3604"],
+    row("CuZn39Pb3", "CW614N", Brass, &["Ms58", "2.0401", "UNS C38500", "C3604"],
         "half hard", (97.0, 8470.0, 0.34), (780.0, 0.18), (150.0, 300.0),
         "from memory of Tschätsch (brass), not checked against the book; values of leaded brass go down to 600", Medium),
-    row("CuZn40Pb2", "CW617N", Copper, &["2.0402", "UNS C37700", "C3771"],
+    row("CuZn40Pb2", "CW617N", Brass, &["2.0402", "UNS C37700", "C3771"],
         "half hard", (97.0, 8430.0, 0.34), (780.0, 0.18), (150.0, 300.0), like!("CuZn39Pb3"), Low),
     row("CuZn37", "CW508L", Copper, &["Ms63", "2.0321", "UNS C27200", "C2720"],
         "half hard", (103.0, 8440.0, 0.34), (700.0, 0.27), (120.0, 250.0), group!("brass"), Medium),
@@ -62,7 +64,7 @@ pub(super) const ROWS: &[Row] = &[
         "half hard", (112.0, 8800.0, 0.34), (700.0, 0.27), (100.0, 220.0), group!("electrolytic copper"), Low),
     row("CuSn8", "CW453K", Copper, &["2.1030", "UNS C52100", "C5212"],
         "half hard", (110.0, 8800.0, 0.34), (700.0, 0.27), (100.0, 220.0), group!("electrolytic copper"), Low),
-    row("CuSn4Pb4Zn4", "CW456K", Copper, &["UNS C54400"], "half hard", (110.0, 8900.0, 0.34), (780.0, 0.18), (120.0, 260.0),
+    row("CuSn4Pb4Zn4", "CW456K", Brass, &["UNS C54400"], "half hard", (110.0, 8900.0, 0.34), (780.0, 0.18), (120.0, 260.0),
         like!("CuZn39Pb3"), Low),
     row("CuNi18Zn19Pb1", "CW408J", Copper, &["2.0790"], "half hard", (127.0, 8700.0, 0.34), (1000.0, 0.25), (100.0, 200.0),
         ESTIMATE, Low),
@@ -74,9 +76,9 @@ pub(super) const ROWS: &[Row] = &[
         group!("electrolytic copper"), Low),
     row("Cu-ETP", "CW004A", Copper, &["E-Cu58", "2.0065", "E-Cu57", "2.0060", "UNS C11000", "C1100"],
         "half hard", (120.0, 8930.0, 0.34), (700.0, 0.27), (100.0, 250.0), group!("electrolytic copper"), Low),
-    row("CuTeP", "CW118C", Copper, &["2.1546", "UNS C14500"], "half hard", (118.0, 8940.0, 0.34), (700.0, 0.27), (150.0, 350.0),
+    row("CuTeP", "CW118C", Brass, &["2.1546", "UNS C14500"], "half hard", (118.0, 8940.0, 0.34), (700.0, 0.27), (150.0, 350.0),
         group!("electrolytic copper"), Low),
-    row("CuSP", "CW114C", Copper, &["2.1498", "UNS C14700"], "half hard", (118.0, 8940.0, 0.34), (700.0, 0.27), (150.0, 350.0),
+    row("CuSP", "CW114C", Brass, &["2.1498", "UNS C14700"], "half hard", (118.0, 8940.0, 0.34), (700.0, 0.27), (150.0, 350.0),
         group!("electrolytic copper"), Low),
     row("EN AW-2007", "3.1645", Aluminium, &["AlCu4PbMgMn", "AlCuMgPb"],
         "T3 or T4", (72.0, 2850.0, 0.33), (650.0, 0.25), (200.0, 500.0), like!("EN AW-2011"), Low),

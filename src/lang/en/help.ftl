@@ -166,6 +166,24 @@ left-out-frequency = then give `dial`
 left-out-read-at = at the load
 man-unknown-command = there is no command `{ $word }`
 man-commands = Commands: { $commands }
+class-free-cutting-steel = free-cutting steel
+class-structural-steel = structural and case-hardening steel
+class-carbon-steel = unalloyed steel from about 0.35 % carbon
+class-alloy-steel = alloyed steel, quenched and tempered
+class-tool-steel = tool steel
+class-free-cutting-stainless = stainless steel with sulphur
+class-ferritic-stainless = ferritic and martensitic stainless steel
+class-austenitic-stainless = austenitic stainless steel
+class-duplex-stainless = duplex and precipitation-hardening stainless steel
+class-heat-resistant-steel = heat-resistant alloy of iron
+class-pure-titanium = pure titanium
+class-titanium-alloy = titanium alloy
+class-cobalt-chromium = cobalt-chromium alloy
+class-nickel-alloy = nickel alloy
+class-free-cutting-copper = leaded brass and other free-cutting copper alloys
+class-copper-alloy = copper, bronze, brass without lead
+class-aluminium = aluminium alloy
+class-plastic = plastic
 
 # The shop's file.
 schema-shop = what a workshop has

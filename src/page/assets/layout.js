@@ -39,7 +39,10 @@ export const CUTTING = [
 
 /** A material described in the job, instead of the name of a known one. @type {Group} */
 export const MATERIAL = { title: say('page-group-material'), at: ['shaft', 'material'], fields: [{ key: 'name', text: true },
-  ...numbers('e_gpa', 'density', 'kc11', 'mc', 'poisson'), { key: 'vc', text: true, title: say('page-material-vc-title') }] };
+  ...numbers('e_gpa', 'density', 'kc11', 'mc', 'poisson'), { key: 'vc', text: true, title: say('page-material-vc-title') },
+  { key: 'class', choice: ['', 'free_cutting_steel', 'structural_steel', 'carbon_steel', 'alloy_steel', 'tool_steel', 'free_cutting_stainless',
+    'ferritic_stainless', 'austenitic_stainless', 'duplex_stainless', 'heat_resistant_steel', 'pure_titanium', 'titanium_alloy', 'cobalt_chromium',
+    'nickel_alloy', 'free_cutting_copper', 'copper_alloy', 'aluminium', 'plastic'], title: say('page-material-class-title') }] };
 
 /** The sizes that a family can vary: the key in `vary` and in a section, and its names on the buttons. */
 export const VARIED = [['length', say('page-vary-length'), say('page-varied-length')],
@@ -59,7 +62,7 @@ export const MACHINE = [
     title: say('page-rear-end-title') }] },
   { title: say('page-group-sleeves'), at: ['counter_spindle', 'sleeve'], fields: numbers('pitch', 'stiffness') },
   { title: say('page-group-centre'), at: ['counter_spindle', 'centre'], optional: true, fields: numbers('force', 'stiffness', 'stands_out') },
-  { title: say('page-group-times'), at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid'),
+  { title: say('page-group-times'), at: [], fields: [...numbers('shared_stop_saving_s', 'segment_overhead_s', 'tool_change_s', 'bar_change_s', 'rapid', 'driven_max_rpm'),
     { key: 'cross_tool_reach' }, ...numbers('bar_end', 'facing')] },
   { title: say('page-group-part-off'), at: ['part_off'], fields: numbers('width', 'time_s') },
   { title: say('page-group-tray'), at: ['part_off', 'tray'], optional: true, fields: numbers('max_length', 'max_diameter') },

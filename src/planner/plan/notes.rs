@@ -3,8 +3,10 @@
 use crate::job::plan::Plan;
 use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, ThreadBy, Tools};
 use crate::lang::lists;
-use crate::mechanics::cutting::MEASURED_TO_MM;
+use crate::mechanics::cutting::{CHIPS_TOLD_MM, MEASURED_TO_MM};
+use crate::mechanics::drilling::THRUST_TOLD_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
+use crate::process::features::{ToolChip, ToolKind};
 use crate::process::segments::{FINISHING_TO_MM, Segment, Work};
 use crate::process::tandem::NoTandem;
 use crate::process::{Rig, checks};
@@ -34,6 +36,7 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     notes.extend(slow_cutting(job, plan));
     if !plan.segments.is_empty() {
         notes.extend(passive_forces(job));
+        notes.extend(forces_outside(job));
     }
     if !plan.segments.is_empty() {
         notes.extend(finishing(job));
@@ -255,6 +258,40 @@ fn passive_forces(job: &Job) -> Vec<String> {
         .then(|| say!("note-passive-deep", depth = format!("{deepest_mm:.2}"), measured = MEASURED_TO_MM.to_string()));
     let floor = floored.then(|| say!("note-passive-floor", share = job.cutting.passive_floor.to_string()));
     deep.into_iter().chain(floor).collect()
+}
+
+/// Cutting forces outside what their sources know: the drill, and the chip, that go farthest outside. And a class of material that was
+/// assumed.
+fn forces_outside(job: &Job) -> Vec<String> {
+    let rig = Rig::new(job, None);
+    let mut tools = rig.tool_chips();
+    let material = &job.shaft.material;
+    let assumed = material.class_assumed && !tools.is_empty();
+    let assumed =
+        assumed.then(|| say!("note-class-assumed", class = material.class.words(), material = material.name));
+    let outside = |[low, high]: [f64; 2], value: f64| (low / value).max(value / high);
+    let farthest = |tools: &[ToolChip], range: [f64; 2], of: fn(&ToolChip) -> f64| {
+        let worst = tools.iter().max_by(|a, b| outside(range, of(a)).total_cmp(&outside(range, of(b))));
+        worst.filter(|tool| outside(range, of(tool)) > 1.0 + 1e-9).copied()
+    };
+    let drills: Vec<ToolChip> = tools.iter().copied().filter(|tool| tool.kind == ToolKind::Drill).collect();
+    let told = |mm: f64| format!("{mm:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let sizes = farthest(&drills, THRUST_TOLD_MM, |tool| tool.diameter_mm).map(|tool| {
+        let [low, high] = THRUST_TOLD_MM.map(|mm| mm.to_string());
+        say!("note-drill-size", size = told(tool.diameter_mm), low = low, high = high)
+    });
+    tools.extend(rig.turning_chips());
+    let chips = farthest(&tools, CHIPS_TOLD_MM, |tool| tool.chip_mm).map(|tool| {
+        let [low, high] = CHIPS_TOLD_MM.map(|mm| mm.to_string());
+        let (size, chip) = (told(tool.diameter_mm), format!("{:.3}", tool.chip_mm));
+        match tool.kind {
+            ToolKind::Drill => say!("note-chips-of-drill", size = size, chip = chip, low = low, high = high),
+            ToolKind::Tap => say!("note-chips-of-tap", size = size, chip = chip, low = low, high = high),
+            ToolKind::Cutter => say!("note-chips-of-cutter", size = size, chip = chip, low = low, high = high),
+            ToolKind::Turning => say!("note-chips-of-turning", size = size, chip = chip, low = low, high = high),
+        }
+    });
+    assumed.into_iter().chain(sizes).chain(chips).collect()
 }
 
 /// What the set-up must have for rolled threads and left-hand threads.

@@ -1,13 +1,13 @@
 //! Work on an end of the shaft: facing, centre holes, holes on the axis, taps, sockets, keyways, texts on the face.
 //!
-//! Drills work as for cross holes, and retract once for every diameter of depth beyond three. Taps run at 8 m/min in and out. Shaving
-//! is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at 200 mm/min, with a lift between
+//! Drills work as for cross holes, and retract once for every diameter of depth beyond three. Taps run in and out at the speed of the
+//! material's class. Shaving is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at 200 mm/min, with a lift between
 //! strokes. Common practice, no source.
 
 use super::super::cutter::DEFAULT_FEED_MM;
 use super::super::rig::Rig;
 use super::super::tool::Tool;
-use super::{CENTRE_S, DRILL_EXTRA_S, DRILL_VC_M_PER_MIN, tap_drill_mm};
+use super::{CENTRE_S, DRILL_EXTRA_S, tap_drill_mm};
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};
 use crate::mechanics::{cutting, drilling, shaving};
@@ -20,7 +20,6 @@ const PECK_S: f64 = 1.0;
 const POINT_SHARE: f64 = 0.3;
 /// Radial force of a drill on the axis as a share of its thrust. Common practice, no source.
 const AXIAL_DRILL_RADIAL_SHARE: f64 = 0.10;
-const TAP_VC_M_PER_MIN: f64 = 8.0;
 /// Run-in of a tap, in pitches, and below it its approach, s.
 const TAP_RUN_IN: f64 = 3.0;
 const TAP_EXTRA_S: f64 = 2.0;
@@ -52,9 +51,9 @@ pub(super) struct EndWork {
     pub tool: Tool,
 }
 
-/// Time of tapping to a depth and out again, at a speed of at most `most_rpm`, s.
-pub(super) fn tapping_s(thread: &Thread, depth_mm: f64, most_rpm: f64) -> f64 {
-    let rpm = spindle_rpm(TAP_VC_M_PER_MIN, thread.major_mm).min(most_rpm);
+/// Time of tapping to a depth and out again, at a cutting speed and at most `most_rpm`, s.
+pub(super) fn tapping_s(thread: &Thread, depth_mm: f64, vc_m_per_min: f64, most_rpm: f64) -> f64 {
+    let rpm = spindle_rpm(vc_m_per_min, thread.major_mm).min(most_rpm);
     2.0 * 60.0 * (depth_mm + TAP_RUN_IN * thread.pitch_mm) / (thread.lead_mm() * rpm) + TAP_EXTRA_S
 }
 
@@ -112,7 +111,7 @@ impl Rig<'_> {
                 }
                 let torque = drilling::tapping_torque_nmm(&self.resistance, thread.major_mm, thread.pitch_mm);
                 let tool = Tool::new(fixed, format!("tap {name}"));
-                let time_s = tapping_s(thread, *depth_mm, self.end_rpm(end));
+                let time_s = tapping_s(thread, *depth_mm, self.speeds().tap_m_per_min, self.end_rpm(end));
                 let tap = work("tapped_hole", format!("tap {name}, {depth_mm} deep"), tool, time_s);
                 works.push(EndWork { torque_nm: torque / 1000.0, ..tap });
                 works
@@ -183,20 +182,21 @@ impl Rig<'_> {
     }
 
     fn drilled(&self, work: EndWork, diameter_mm: f64) -> EndWork {
-        let thrust = drilling::thrust_n(&self.resistance, diameter_mm);
+        let feed_mm = self.drill_feed_mm(diameter_mm);
+        let thrust = drilling::thrust_n(&self.resistance, diameter_mm, feed_mm);
         EndWork {
             axial_n: thrust,
             radial_n: AXIAL_DRILL_RADIAL_SHARE * thrust,
-            torque_nm: drilling::torque_nmm(&self.resistance, diameter_mm) / 1000.0,
+            torque_nm: drilling::torque_nmm(&self.resistance, diameter_mm, feed_mm) / 1000.0,
             ..work
         }
     }
 
     fn axial_hole(&self, diameter_mm: f64, depth_mm: f64, end: End, place: Place) -> EndWork {
-        let rpm = spindle_rpm(DRILL_VC_M_PER_MIN, diameter_mm).min(self.end_rpm(end));
+        let rpm = spindle_rpm(self.speeds().drill_m_per_min, diameter_mm).min(self.end_rpm(end));
         let way_mm = depth_mm + POINT_SHARE * diameter_mm;
         let pecks = (depth_mm / diameter_mm - PECK_FROM).ceil().max(0.0);
-        let time_s = 60.0 * way_mm / (drilling::feed_mm(diameter_mm) * rpm) + pecks * PECK_S + DRILL_EXTRA_S;
+        let time_s = 60.0 * way_mm / (self.drill_feed_mm(diameter_mm) * rpm) + pecks * PECK_S + DRILL_EXTRA_S;
         let hole = EndWork {
             kind: "axial_hole",
             text: format!("hole Ø{diameter_mm:.2}, {depth_mm} deep"),

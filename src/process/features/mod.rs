@@ -4,27 +4,29 @@
 //! `t = z + reach`. Work on the front end (`ends`) is done in the order of the job before turning begins, while the bar stands out by
 //! no more than the gap. Work on the rear end is done after part-off.
 //!
-//! Times: a hole at `f = 0.02 d` and 25 m/min, plus 4 s; a centre hole 4 s; flats and keyseats milled at 150 mm/min and 25 m/min, with
-//! 2 s to index or to plunge, by a cutter as wide as the slot (two teeth) or the flat (four teeth); a knurl rolled at 0.2 mm per turn
-//! and half the turning speed; a thread rolled in 20 turns at 40 m/min. Common practice, no source.
+//! Speeds and feeds of drills, taps and cutters are those of the material's class (`job/materials/speeds.rs`), with driven tools no faster
+//! than the machine drives them. Times besides: a hole 4 s; a centre hole 4 s in all; flats and keyseats 2 s to index or to plunge, by a
+//! cutter as wide as the slot (two teeth) or the flat (four teeth); a knurl rolled at 0.2 mm per turn and half the turning speed. Common
+//! practice, no source. A thread is rolled in 20 turns at 40 m/min.
 
+mod chips;
 mod ends;
 
 use super::rig::Rig;
 use super::tool::{BackTask, Tool};
+use crate::job::materials::{Speeds, fz_mm};
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped, ThreadBy};
 use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
+pub use chips::{ToolChip, ToolKind};
+
 /// Two places closer than this are the same place of a stored plan, mm.
 pub const SAME_MM: f64 = 1e-4;
-const DRILL_VC_M_PER_MIN: f64 = 25.0;
 const DRILL_EXTRA_S: f64 = 4.0;
 const CENTRE_S: f64 = 4.0;
-const MILL_MM_PER_MIN: f64 = 150.0;
 const MILL_EXTRA_S: f64 = 2.0;
-const MILL_VC_M_PER_MIN: f64 = 25.0;
 /// Teeth of a slot cutter, and below it of a cutter for flats.
 const SLOT_TEETH: f64 = 2.0;
 const FLAT_TEETH: f64 = 4.0;
@@ -87,6 +89,25 @@ fn cross(kind: &'static str, text: String, at_mm: f64, tool: Tool, time_s: f64) 
     Task { kind, text, at_mm, cross: true, thrust_n: None, axial_n: 0.0, torque_nm: 0.0, tool, time_s }
 }
 
+/// How a milling cutter runs.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Milling {
+    rpm: f64,
+    per_tooth_mm: f64,
+    teeth: f64,
+}
+
+impl Milling {
+    fn mm_per_min(self) -> f64 {
+        self.rpm * self.per_tooth_mm * self.teeth
+    }
+
+    /// Time along a length and, before it, into the metal: there the feed of a tooth is that of a turn (the brochure of the feeds), s.
+    fn time_s(self, length_mm: f64, depth_mm: f64) -> f64 {
+        60.0 * (length_mm / self.mm_per_min() + depth_mm / (self.rpm * self.per_tooth_mm)) + MILL_EXTRA_S
+    }
+}
+
 impl Rig<'_> {
     /// All works before part-off that are not turning, in the order of their places on the shaft.
     pub fn tasks(&self) -> Vec<Task> {
@@ -108,13 +129,15 @@ impl Rig<'_> {
                 }
                 SectionKind::Flats { sides, across_flats_mm, circle_mm } => {
                     let flat = milling::flat(circle_mm, across_flats_mm / 2.0);
-                    let thrust_n = flat.map(|(width_mm, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
+                    // The reader of the job has checked that the flats lie in the circle.
+                    let width_mm = flat.map_or(circle_mm, |(width_mm, _)| width_mm);
+                    let thrust_n = flat.map(|(_, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
                     let flats = cross(
                         "flats",
                         format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
                         section.to_mm,
                         Tool::new(Place::CrossDriven, "cutter for flats"),
-                        f64::from(sides) * (60.0 * length / MILL_MM_PER_MIN + MILL_EXTRA_S),
+                        f64::from(sides) * self.milling(width_mm, FLAT_TEETH).time_s(length, 0.0),
                     );
                     tasks.push(Task { thrust_n, ..flats });
                 }
@@ -147,7 +170,7 @@ impl Rig<'_> {
                     format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
                     *to_mm,
                     Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
-                    60.0 * (to_mm - from_mm + depth_mm) / MILL_MM_PER_MIN + MILL_EXTRA_S,
+                    self.milling(*width_mm, SLOT_TEETH).time_s(to_mm - from_mm, *depth_mm),
                 );
                 vec![Task { thrust_n: Some(self.mill_n(width_mm * depth_mm, *width_mm, SLOT_TEETH)), ..keyseat }]
             }
@@ -162,7 +185,7 @@ impl Rig<'_> {
                     format!("tap {name} across"),
                     *at_mm,
                     Tool::new(Place::CrossDriven, format!("tap {name}")),
-                    ends::tapping_s(thread, depth, f64::INFINITY),
+                    ends::tapping_s(thread, depth, self.speeds().tap_m_per_min, self.job.machine.driven_max_rpm),
                 );
                 vec![drill, tap]
             }
@@ -223,16 +246,40 @@ impl Rig<'_> {
     }
 
     fn cross_hole(&self, text: String, diameter_mm: f64, at_mm: f64, thrust_n: Option<f64>) -> Task {
-        let rpm = spindle_rpm(DRILL_VC_M_PER_MIN, diameter_mm);
-        let time_s = 60.0 * self.across_mm(at_mm) / (drilling::feed_mm(diameter_mm) * rpm) + DRILL_EXTRA_S;
+        let rpm = self.driven_rpm(self.speeds().drill_m_per_min, diameter_mm);
+        let feed_mm = self.drill_feed_mm(diameter_mm);
+        let time_s = 60.0 * self.across_mm(at_mm) / (feed_mm * rpm) + DRILL_EXTRA_S;
         let tool = Tool::new(Place::CrossDriven, format!("drill Ø{diameter_mm:.2}"));
-        let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm)));
+        let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm, feed_mm)));
         Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
     }
 
     /// Force across the shaft of a cutter as wide as its slot or flat, N: the whole mean tangential force.
     fn mill_n(&self, area_mm2: f64, width_mm: f64, teeth: f64) -> f64 {
-        milling::mean_n(&self.resistance, area_mm2, width_mm, teeth, MILL_MM_PER_MIN, MILL_VC_M_PER_MIN)
+        let milling = self.milling(width_mm, teeth);
+        let vc_m_per_min = std::f64::consts::PI * width_mm * milling.rpm / 1000.0;
+        milling::mean_n(&self.resistance, area_mm2, width_mm, teeth, milling.mm_per_min(), vc_m_per_min)
+    }
+
+    /// Speeds and feeds of the material's class.
+    fn speeds(&self) -> Speeds {
+        self.job.shaft.material.class.speeds()
+    }
+
+    /// Feed of a drill, mm/rev.
+    fn drill_feed_mm(&self, diameter_mm: f64) -> f64 {
+        self.speeds().drill_feed_share * diameter_mm
+    }
+
+    /// Speed of a driven tool, rev/min.
+    fn driven_rpm(&self, vc_m_per_min: f64, diameter_mm: f64) -> f64 {
+        spindle_rpm(vc_m_per_min, diameter_mm).min(self.job.machine.driven_max_rpm)
+    }
+
+    fn milling(&self, cutter_mm: f64, teeth: f64) -> Milling {
+        let speeds = self.speeds();
+        let rpm = self.driven_rpm(speeds.mill_m_per_min, cutter_mm);
+        Milling { rpm, per_tooth_mm: fz_mm(speeds.tooth_feed, cutter_mm), teeth }
     }
 
     /// Stretches of the shaft that a grip must keep clear of, mm: cross holes, keyseats and engraved texts.
