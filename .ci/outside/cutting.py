@@ -8,7 +8,7 @@ from scipy.integrate import quad
 from scipy.linalg import cho_solve
 
 from beam import Beam
-from job import SAME
+from job import SAME, SPEEDS, TEETH
 
 PLUNGE = 0.4
 
@@ -223,21 +223,46 @@ def pull_back_change(job, p, diameter, newtons):
     return 2 * newtons * (overhang(job, far, land - (far - bush["gap"]), diameter) - near)
 
 
+def driven_rpm(job, what, diameter):
+    """Speed of a driven drill or cutter: that of the material's class, as far as the machine drives it."""
+    speed = float(SPEEDS[job["material"]["class"]][f"{what}_m_per_min"])
+    return min(1000 * speed / (math.pi * diameter), job["machine"].get("driven_max_rpm", 6000))
+
+
+def drill_feed(job, diameter):
+    return float(SPEEDS[job["material"]["class"]]["drill_feed_share"]) * diameter
+
+
+def tooth_feed(job, diameter):
+    """Feed of a tooth: the table's, straight in between, in proportion below it, the last above it."""
+    row = SPEEDS[job["material"]["class"]]["tooth_feed"]
+    first = TEETH[0]
+    if diameter < first["diameter_mm"]:
+        return first[row] * diameter / first["diameter_mm"]
+    return float(np.interp(diameter, [t["diameter_mm"] for t in TEETH], [t[row] for t in TEETH]))
+
+
 def driven_work(job):
     """Work of driven tools across the shaft that bends it: name, place along the shaft, force."""
     metal = job["material"]
     kc = lambda chip: metal["kc11"] * chip ** -metal["mc"]
 
-    def mill(width, area, teeth, feed=150.0, vc=25_000.0):
+    def mill(width, area, teeth):
         # Half a turn in cut: the chip is a sine from nothing to the feed of a tooth, its mean 2/pi of that.
-        per_tooth = feed / (teeth * vc / (math.pi * width))
-        removed = area * feed
-        return kc(per_tooth * 2 / math.pi) * removed / vc
+        per_tooth, rpm = tooth_feed(job, width), driven_rpm(job, "mill", width)
+        removed_per_min, way_per_min = area * per_tooth * teeth * rpm, math.pi * width * rpm
+        return kc(per_tooth * 2 / math.pi) * removed_per_min / way_per_min
+
+    def thrust(d):
+        # The handbook's thrust over its torque: a chisel edge of 0.18 of the diameter. Its number of the material drops out.
+        f = drill_feed(job, d)
+        torque = 1.2 * kc(0.43 * f) * f * d * d / 8
+        theirs = (0.05 * f**0.8 * d**0.8 * 1.355 + 0.007 * d**2 * 0.030) / (0.025 * f**0.8 * d**1.8 * 1.085)
+        return torque * theirs
 
     for f in job["features"]:
         if f.get("cross_hole"):
-            d = f["cross_hole"]
-            yield "cross_hole", f["at"], f.get("thrust", 0.55 * kc(0.43 * 0.02 * d) * 0.02 * d * d / 2)
+            yield "cross_hole", f["at"], f["thrust"] if "thrust" in f else thrust(f["cross_hole"])
         elif f.get("keyseat"):
             width, depth = f["keyseat"]
             yield "keyseat", f["to"], mill(width, width * depth, 2)

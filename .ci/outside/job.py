@@ -16,18 +16,20 @@ def table(name):
 
 
 GRADES, MATERIALS = table("iso286_it_grades.csv"), table("materials.csv")
+SPEEDS = {row["class"]: row for row in table("speeds.csv")}
+TEETH = [{k: float(v) for k, v in row.items()} for row in table("tooth_feeds.csv")]
 
 
 def material(given):
     if isinstance(given, dict):
         low, high = given.get("vc", (None, None))
         return {"e": given["e_gpa"] * 1e3, "rho": given["density"] * 1e-12, "kc11": given["kc11"], "mc": given["mc"],
-                "poisson": given.get("poisson", 0.3), "vc": (low + high) / 2 if low else None}
+                "poisson": given.get("poisson", 0.3), "vc": (low + high) / 2 if low else None, "class": given.get("class")}
     for row in MATERIALS:
         if str(given) in (row["material"], row["number"]):
             return {"e": float(row["E_GPa"]) * 1e3, "rho": float(row["density_kg_m3"]) * 1e-12,
                     "kc11": float(row["kc11_N_mm2"]), "mc": float(row["mc"]), "poisson": float(row["poisson"]),
-                    "vc": (float(row["vc_low_m_min"]) + float(row["vc_high_m_min"])) / 2}
+                    "vc": (float(row["vc_low_m_min"]) + float(row["vc_high_m_min"])) / 2, "class": row["class"]}
     raise KeyError(f"material {given}")
 
 

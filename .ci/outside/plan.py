@@ -4,7 +4,8 @@ import math
 from collections import Counter
 
 import numpy as np
-from cutting import PLUNGE, driven_work, finish_feed, force, net_radial, pull_back_change, tandem, tandem_change, top_rpm, travels
+from cutting import (PLUNGE, drill_feed, driven_rpm, driven_work, finish_feed, force, net_radial, pull_back_change, tandem, tandem_change,
+                     tooth_feed, top_rpm, travels)
 from job import SAME, section_at
 from state import State, share
 
@@ -432,18 +433,20 @@ class Recheck:
 
     def feature_time(self, f):
         job = self.job
-        mill = lambda length: 60 * length / 150 + 2
         if f["feature"] == "cross_hole":
             given = next(g for g in job["features"] if g.get("cross_hole") and abs(g["at"] - f["at_mm"]) < SAME)
             d = given["cross_hole"]
             deep = job["sections"][section_at(job, given["at"])]["turned"]
-            return 60 * deep / (0.02 * d * 25_000 / (math.pi * d)) + 4
+            return 60 * deep / (drill_feed(job, d) * driven_rpm(job, "drill", d)) + 4
         if f["feature"] == "keyseat":
             given = next(g for g in job["features"] if g.get("keyseat") and abs(g["to"] - f["at_mm"]) < SAME)
-            return mill(given["to"] - given["from"] + given["keyseat"][1])
+            width, depth = given["keyseat"]
+            tooth = tooth_feed(job, width) * driven_rpm(job, "mill", width)
+            return 60 * ((given["to"] - given["from"]) / (2 * tooth) + depth / tooth) + 2
         if f["feature"] == "flats":
             s = next(s for s in job["sections"] if s["flats"] and abs(s["to"] - f["at_mm"]) < SAME)
-            return s["flats"] * mill(s["to"] - s["from"])
+            width = math.sqrt(s["turned"] ** 2 - s["beam"][0] ** 2)
+            return s["flats"] * (60 * (s["to"] - s["from"]) / (4 * tooth_feed(job, width) * driven_rpm(job, "mill", width)) + 2)
         return 4.0
 
     def all(self):

@@ -30,6 +30,7 @@ pub fn text(rows: &[&Row], width: usize) -> String {
             group = row.group().word(),
             state = row.state,
             poisson = row.poisson.to_string(),
+            class = row.class.key(),
             source = row.cutting_source
         );
         let names = match row.aliases {
@@ -48,9 +49,11 @@ pub(super) fn tables() -> Vec<Table> {
         let [name, number, numbers @ ..] = heads();
         let row = |row: &&Row| {
             let [name, number, numbers @ ..] = self::numbers(row);
-            [vec![name, number, row.aliases.join(", "), row.state.to_owned()], numbers.to_vec()].concat()
+            let words = vec![name, number, row.aliases.join(", "), row.state.to_owned(), row.class.key().to_owned()];
+            [words, numbers.to_vec()].concat()
         };
-        let words = [name, number, lang::text("help-head-names"), lang::text("help-head-state")];
+        let (names, state) = (lang::text("help-head-names"), lang::text("help-head-state"));
+        let words = [name, number, names, state, lang::text("help-head-class")];
         Table {
             title: group.first().map_or_else(String::new, |row| format!("**{}**", row.group().word())),
             heads: [words.as_slice(), numbers.as_slice()].concat(),
@@ -137,6 +140,7 @@ pub fn json(rows: &[&Row], own: &[&Grade], file: &str) -> Value {
             "number": row.number,
             "other_names": row.aliases,
             "group": row.group().word(),
+            "class": row.class.key(),
             "state": row.state,
             "e_gpa": row.e_gpa,
             "density": row.density_kg_per_m3,

@@ -6,6 +6,7 @@ mod checks;
 mod keys;
 mod left_out;
 pub mod materials;
+mod speeds;
 mod table;
 
 use crate::lang;
@@ -25,6 +26,8 @@ pub enum Topic {
     Readings,
     /// The built-in materials.
     Materials,
+    /// Speeds and feeds by class of material.
+    Speeds,
     /// The checks.
     Checks,
     /// Keys of `plan.json`.
@@ -38,6 +41,7 @@ pub const TOPICS: [(&str, Topic); 7] = [
     ("shop", Topic::Shop),
     ("readings", Topic::Readings),
     ("materials", Topic::Materials),
+    ("speeds", Topic::Speeds),
     ("checks", Topic::Checks),
     ("plan-file", Topic::PlanFile),
 ];
@@ -79,6 +83,7 @@ impl Topic {
             Topic::Readings => keys::tables(File::Readings),
             Topic::PlanFile => keys::tables(File::Plan),
             Topic::Materials => materials::tables(),
+            Topic::Speeds => speeds::tables(),
             Topic::Checks => vec![checks::table()],
         }
     }
@@ -91,6 +96,7 @@ impl Topic {
             Topic::Shop => lang::text("help-shop"),
             Topic::Readings => lang::text("help-readings"),
             Topic::Materials => lang::text("help-materials"),
+            Topic::Speeds => lang::text("help-speeds"),
             Topic::Checks => lang::text("help-checks"),
             Topic::PlanFile => lang::text("help-plan-file"),
         }
@@ -103,7 +109,7 @@ impl Topic {
             Topic::Machine => Some(include_str!("machine.yaml")),
             Topic::Shop => Some(include_str!("shop.yaml")),
             Topic::Readings => Some(include_str!("readings.yaml")),
-            Topic::Materials | Topic::Checks | Topic::PlanFile => None,
+            Topic::Materials | Topic::Speeds | Topic::Checks | Topic::PlanFile => None,
         }
     }
 }

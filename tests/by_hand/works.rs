@@ -1,6 +1,8 @@
 //! Work that is not turning: forces, times, tools and their places, the order of works, the pace from part to part.
 
+use super::falls::{pin, planned};
 use super::*;
+use spanhold::job::materials::Class;
 use spanhold::job::plan::FeatureMoment;
 use spanhold::job::{Place, SectionKind};
 use spanhold::mechanics::{drilling, milling, shaving};
@@ -61,11 +63,35 @@ fn what_crosses_the_shaft() {
 /// The class of a material gives speeds and feeds: brass drills 60 m/min and 0.02 of the diameter.
 #[test]
 fn a_class_that_is_given_counts() {
-    let class = [("poisson: 0.3}", "poisson: 0.3, class: free_cutting_copper}"), ("straightness:", "features: [{cross_hole: 8, at: 80}]\n  straightness:")];
+    let class = [
+        ("poisson: 0.3}", "poisson: 0.3, class: free_cutting_copper}"),
+        ("straightness:", "features: [{cross_hole: 8, at: 80}]\n  straightness:"),
+    ];
     let [hole] = &rig(&changed(&class)).tasks()[..] else { panic!("one") };
     near(hole.time_s, 60.0 * 18.0 / (0.16 * 60_000.0 / (PI * 8.0)) + 4.0);
     let job = changed(&class);
     assert!(!job.shaft.material.class_assumed && super::job("single", "").shaft.material.class_assumed);
+}
+
+/// A plan tells once what lies outside of what its sources know. Of the holes of 1 and 6 mm the smaller goes farthest: its chip is
+/// 0.43 · 0.012 mm, and the formula of the thrust begins at 1.6 mm.
+#[test]
+fn what_no_source_knows_is_told_once() {
+    let holes = "features: [{axial_hole: 1, depth: 2, end: front}, {axial_hole: 6, depth: 2, end: front}]";
+    let told = |job: &Job, text: &str| planned(job).notes.iter().filter(|note| note.contains(text)).count();
+    let job = pin("", holes);
+    assert_eq!(told(&job, "The chip of the drill of 1 mm is 0.005 mm thick"), 1, "{:?}", planned(&job).notes);
+    assert_eq!((told(&job, "known for chips"), told(&job, "drills of 1.6 to 100 mm")), (1, 1));
+    assert_eq!(told(&job, "run as in austenitic stainless steel"), 1);
+    // Brass is drilled with 0.12 mm a turn in 6 mm: 0.0516 mm of chip. The feed of turning is 0.1 mm.
+    let mut brass = pin("", "features: [{axial_hole: 6, depth: 2, end: front}]");
+    (brass.shaft.material.class, brass.shaft.material.class_assumed) = (Class::Brass, false);
+    assert_eq!((told(&brass, "known for"), told(&brass, "run as in")), (0, 0), "{:?}", planned(&brass).notes);
+    // Without such tools nothing is assumed. A fine feed of turning is told.
+    let mut plain = pin("", "");
+    assert_eq!((told(&plain, "known for"), told(&plain, "run as in")), (0, 0));
+    plain.cutting.feed_mm = Some(0.03);
+    assert_eq!(told(&plain, "The chip of turning with a feed of 0.03 mm/rev is 0.030 mm thick"), 1);
 }
 
 /// Two flats, 14 across on 18 mm: each 60 mm with four teeth of a cutter as wide as the flat, 11.31 mm, and 2 s. Half a chord of √(9² - 7²) = √32; outside it lies

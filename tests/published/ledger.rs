@@ -13,6 +13,7 @@ const CHATTER: &str = "chatter limit";
 const SIZES: &str = "tolerances, threads and centre holes";
 const MATERIALS: &str = "materials";
 const WORK: &str = "drills, taps, threads and hexagons";
+const SPEEDS: &str = "speeds of drills, taps and cutters";
 const TRADE: &str = "plans: facts of the trade";
 pub const MADE: &str = "plans: parts told as made";
 
@@ -39,6 +40,7 @@ pub fn layers() -> &'static [(&'static str, Vec<Row>)] {
             (MADE, crate::made::rows()),
             (WORK, crate::work::rows()),
             (WORK, crate::threads::rows()),
+            (SPEEDS, crate::speeds::rows()),
         ]
     })
 }
@@ -76,6 +78,7 @@ const SUMMARY: [Line; 29] = [
     (WORK, "from memory", "an example of drilling; ISO 68-1, ISO 2306; infeeds of threading"),
     (WORK, "verified", "passes and infeeds of threads: tool makers' catalogues, table books, a calculator"),
     (WORK, "derived", "geometry of a hexagon"),
+    (SPEEDS, "verified", "ranges of courses, tool makers and dealers; missed are told"),
     (TRADE, "common practice", "what every turner knows: feasible or not, number of hand-overs"),
     (MADE, "verified", "parts and rules told by shops and makers: feasible or not, how far a bar may stand out"),
     ("planner", "worked out", "exhaustive search, fine grid search and another solver, random jobs"),

@@ -16,6 +16,7 @@ mod roughness;
 mod row;
 mod shaft;
 mod shear;
+mod speeds;
 mod standards;
 mod stepped;
 mod textbook;

@@ -466,9 +466,29 @@ fn val_materials_are_those_of_the_table() {
             assert_eq!(materials::find(&row[1]).map(|by_number| by_number.name), Ok(found.name));
         }
         assert_eq!(found.confidence.word(), row[13], "{}", row[0]);
+        assert_eq!(found.class.key(), row[15], "{}", row[0]);
         let honest = ["not checked against", "no source", "not read itself", "a tool maker's catalogue"];
         let honest = honest.iter().any(|standing| found.cutting_source.contains(standing));
         assert!(honest, "{}: {}", row[0], found.cutting_source);
+    }
+}
+
+/// The second reading of the model has its own copy of the speeds.
+#[test]
+fn val_speeds_are_those_of_the_table() {
+    let number = |text: &str| text.parse::<f64>().expect("a number");
+    let rows = data("speeds.csv");
+    assert_eq!(rows.len(), materials::CLASSES.len());
+    for (row, (key, class)) in rows.iter().zip(materials::CLASSES) {
+        let s = class.speeds();
+        let ours = [s.drill_m_per_min, s.drill_feed_share, s.tap_m_per_min, s.mill_m_per_min];
+        assert_eq!((row[0].as_str(), ours), (key, [1, 2, 3, 4].map(|i| number(&row[i]))));
+        assert_eq!(row[5] == "full", s.tooth_feed == materials::ToothFeed::Full, "{key}");
+    }
+    for row in data("tooth_feeds.csv") {
+        let [d, full, small] = [0, 1, 2].map(|i| number(&row[i]));
+        assert_eq!(materials::fz_mm(materials::ToothFeed::Full, d), full);
+        assert_eq!(materials::fz_mm(materials::ToothFeed::Small, d), small);
     }
 }
 

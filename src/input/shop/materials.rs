@@ -10,6 +10,7 @@ use super::super::reader::{Map, Reader};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::Material;
+use crate::job::materials::CLASSES;
 use crate::job::shop::Grade;
 use crate::say;
 
@@ -53,7 +54,8 @@ fn list(r: &mut Reader, node: &Spanned<Node>) -> Option<Vec<Grade>> {
 }
 
 fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
-    const KEYS: [&str; 9] = ["grade", "name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "price_per_kg"];
+    const KEYS: [&str; 10] =
+        ["grade", "name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class", "price_per_kg"];
     let map = r.map(node, &KEYS)?;
     let price = r.number_maybe(&map, &fields::SHOP_PRICE);
     let line = r.line(node);
@@ -71,6 +73,7 @@ fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
     let kc11 = r.number_or(&map, &fields::KC11, Some(usual.kc11_n_per_mm2));
     let mc = r.number_or(&map, &fields::MC, Some(usual.mc));
     let vc = material::speeds(r, &map);
+    let class = r.choice(&map, "class", &CLASSES, Some(usual.class));
     let own_name = own_name?;
     // With a name of its own it is a grade beside that of the table.
     let beside = own_name.is_some();
@@ -82,6 +85,8 @@ fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
         kc11_n_per_mm2: kc11?,
         mc: mc?,
         vc_m_per_min: vc?.or(usual.vc_m_per_min),
+        class: class?,
+        class_assumed: false,
     };
     let own_force = map.get("kc11").is_some() || map.get("mc").is_some();
     Some(Grade { material, row: Some(row).filter(|_| !beside), price_per_kg: price?, own_force, line })

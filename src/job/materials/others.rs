@@ -1,8 +1,6 @@
 //! Titanium, cobalt and nickel alloys, copper alloys, aluminium and plastics.
 
-use super::Class::{
-    Aluminium, Brass, CobaltChromium, Copper, Nickel, Plastic, PureTitanium, TitaniumAlloy,
-};
+use super::Class::{Aluminium, Brass, CobaltChromium, Copper, Nickel, Plastic, PureTitanium, TitaniumAlloy};
 use super::Confidence::{Low, Medium};
 use super::{ALUMINIUM, ESTIMATE, Row, row};
 

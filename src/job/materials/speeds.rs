@@ -36,7 +36,10 @@ pub enum ToothFeed {
 pub const SOURCES: [(&str, &str); 12] = [
     ("a", "a training course for machinists of a navy, page on drilling: high-speed steel drills"),
     ("b", "a drill maker's reference guide: high-speed steel drills"),
-    ("c", "a tool dealer's page, which repeats a handbook's table of drills for tool steels, stainless steels and light metals"),
+    (
+        "c",
+        "a tool dealer's page, which repeats a handbook's table of drills for tool steels, stainless steels and light metals",
+    ),
     ("d", "a book on machining, table of speeds and feeds for drilling"),
     ("e", "a table book for apprentices, met second-hand in a program that names it"),
     ("f", "a calculator's page: feed of drills as a share of the diameter, agrees with the ranges of e"),
@@ -130,7 +133,8 @@ mod tests {
 
     #[test]
     fn the_feed_of_a_tooth_follows_the_table() {
-        for (d, full, small) in [(0.5, 0.0015, 0.001), (1.0, 0.003, 0.002), (6.0, 0.030, 0.022), (11.0, 0.0455, 0.033)] {
+        for (d, full, small) in [(0.5, 0.0015, 0.001), (1.0, 0.003, 0.002), (6.0, 0.030, 0.022), (11.0, 0.0455, 0.033)]
+        {
             assert!((fz_mm(ToothFeed::Full, d) - full).abs() < 1e-12, "{d}");
             assert!((fz_mm(ToothFeed::Small, d) - small).abs() < 1e-12, "{d}");
         }

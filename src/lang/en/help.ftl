@@ -24,7 +24,11 @@ help-materials =
     E: Young's modulus. kc1.1 and mc: specific cutting force at 1 mm chip thickness, and its exponent. vc: usual cutting speeds with coated carbide and coolant.
     Confidence says how far to trust kc1.1 and mc. high: one known source of the grade. medium: sources differ, or a group that fits. low: an estimate.
     Values are from memory of handbooks and standards, from a tool maker's catalogue, or estimates. Cutting forces are good to ± 25 % at best.
-    For another material give a map: `name`, `e_gpa`, `density`, `kc11`, `mc`, and if you want `poisson` and `vc`. See `spanhold help job`.
+    For another material give a map: `name`, `e_gpa`, `density`, `kc11`, `mc`, and if you want `poisson`, `vc` and `class`. See `spanhold help job`.
+help-speeds =
+    Speeds and feeds of drills, taps and milling cutters. The class of the material gives them. A built-in material has its class. Give `class` for a material of your own; else it is assumed from the other numbers, and the plan says so.
+    Drills and taps are of high-speed steel, cutters of coated solid carbide that cut over their whole width, all with coolant. Carbide drills run two to four times as fast. Driven tools turn no faster than `driven_max_rpm` of the machine.
+    The letters say where each value comes from: drill; tap; cutter. Each value lies in the range of a source. The ranges are wide.
 help-checks =
     The checks of a plan. A check compares a value with its limit. A plan holds if each value uses at most 100 % of its limit.
     The limits are defaults of common practice, without a source. Change them in the job under `limits`.
@@ -46,6 +50,21 @@ help-head-looks-at = looks at
 help-head-made = when
 help-head-limit = key of the limit
 help-head-material = name
+help-head-class = class
+help-head-drill-vc = drill, m/min
+help-head-drill-feed = feed of drill, × diameter
+help-head-tap-vc = tap, m/min
+help-head-mill-vc = cutter, m/min
+help-head-tooth-feed = feed of a tooth
+help-head-sources = sources
+help-head-cutter = diameter of the cutter, mm
+help-head-letter = letter
+help-head-source = source
+help-speeds-classes = Speeds and feeds:
+help-speeds-teeth = Feed of a tooth by the diameter of the cutter, mm. Between two diameters it is straight; a thinner cutter has it in proportion, a thicker one has the last.
+help-speeds-sources = Sources:
+tooth-feed-full = full
+tooth-feed-small = small
 help-head-number = number
 help-head-names = other names
 help-head-state = state
@@ -70,7 +89,7 @@ help-must-be-given = must be given
 help-must-be-given-with = must be given with { $keys }
 help-another-kind = another kind
 help-another-kind-of = another kind: { $others }
-help-material-about = { $name } ({ $group }, { $state }), Poisson's ratio { $poisson }. kc1.1 and mc: { $source }.
+help-material-about = { $name } ({ $group }, { $state }), Poisson's ratio { $poisson }, class { $class }. kc1.1 and mc: { $source }.
 help-material-group = { $group }:
 help-materials-more =
     `spanhold materials WORD` tells the other names, the state of the bar and the sources of what a word matches: a name, a number or a group.

@@ -267,8 +267,7 @@ fn forces_outside(job: &Job) -> Vec<String> {
     let mut tools = rig.tool_chips();
     let material = &job.shaft.material;
     let assumed = material.class_assumed && !tools.is_empty();
-    let assumed =
-        assumed.then(|| say!("note-class-assumed", class = material.class.words(), material = material.name));
+    let assumed = assumed.then(|| say!("note-class-assumed", class = material.class.words(), material = material.name));
     let outside = |[low, high]: [f64; 2], value: f64| (low / value).max(value / high);
     let farthest = |tools: &[ToolChip], range: [f64; 2], of: fn(&ToolChip) -> f64| {
         let worst = tools.iter().max_by(|a, b| outside(range, of(a)).total_cmp(&outside(range, of(b))));

@@ -1,8 +1,8 @@
 //! Work on an end of the shaft: facing, centre holes, holes on the axis, taps, sockets, keyways, texts on the face.
 //!
 //! Drills work as for cross holes, and retract once for every diameter of depth beyond three. Taps run in and out at the speed of the
-//! material's class. Shaving is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at 200 mm/min, with a lift between
-//! strokes. Common practice, no source.
+//! material's class. Shaving is done at 6 m/min with a rapid return, with the spindle indexed and held. Texts are engraved at
+//! 200 mm/min, with a lift between strokes. Common practice, no source.
 
 use super::super::cutter::DEFAULT_FEED_MM;
 use super::super::rig::Rig;
