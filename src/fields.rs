@@ -212,6 +212,14 @@ pub const POISSON: Field = optional("shaft.material.poisson", "Poisson's ratio",
 pub const MATERIAL_VC: Field =
     required("shaft.material.vc", "lowest or highest usual cutting speed of the material", "m/min", 1.0, 2000.0);
 
+/// Classes of materials that are drilled, tapped and milled alike.
+#[rustfmt::skip]
+pub const MATERIAL_CLASSES: [&str; 18] = [
+    "free_cutting_steel", "structural_steel", "carbon_steel", "alloy_steel", "tool_steel", "free_cutting_stainless",
+    "ferritic_stainless", "austenitic_stainless", "duplex_stainless", "heat_resistant_steel", "pure_titanium",
+    "titanium_alloy", "cobalt_chromium", "nickel_alloy", "free_cutting_copper", "copper_alloy", "aluminium", "plastic",
+];
+
 /// Cutting speed.
 pub const VC: Field = required("cutting.vc", "cutting speed", "m/min", 1.0, 2000.0);
 /// Feed.

@@ -46,6 +46,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.features.end" => "`front`".to_owned(),
         "shaft.features.forming" => "`shave`".to_owned(),
         "shaft.material.vc" => say!("left-out-material-vc"),
+        "shaft.material.class" => say!("left-out-material-class"),
         "cutting" | "limits" | "planning" | "scatter" | "machine.part_off" | "readings.errors" => {
             say!("left-out-defaults")
         }

@@ -6,22 +6,28 @@ use crate::lang;
 
 /// The classes, the feeds of a tooth, and the sources.
 pub(super) fn tables() -> Vec<Table> {
-    vec![classes(), tooth_feeds(), sources()]
+    vec![meanings(), classes(), tooth_feeds(), sources()]
+}
+
+fn meanings() -> Table {
+    Table {
+        title: lang::text("help-speeds-meaning").to_owned(),
+        heads: vec![lang::text("help-head-class"), lang::text("help-head-meaning")],
+        rows: CLASSES.iter().map(|(key, class)| vec![format!("`{key}`"), class.words().to_owned()]).collect(),
+    }
 }
 
 fn classes() -> Table {
     let row = |(key, class): &(&str, Class)| {
         let s = class.speeds();
         let numbers = [s.drill_m_per_min, s.drill_feed_share, s.tap_m_per_min, s.mill_m_per_min].map(|n| n.to_string());
-        let words = [format!("`{key}`"), class.words().to_owned()];
         let rest = [feed_name(s.tooth_feed).to_owned(), s.sources.join("; ")];
-        [words.as_slice(), numbers.as_slice(), rest.as_slice()].concat()
+        [[format!("`{key}`")].as_slice(), numbers.as_slice(), rest.as_slice()].concat()
     };
     Table {
         title: lang::text("help-speeds-classes").to_owned(),
         heads: vec![
             lang::text("help-head-class"),
-            lang::text("help-head-meaning"),
             lang::text("help-head-drill-vc"),
             lang::text("help-head-drill-feed"),
             lang::text("help-head-tap-vc"),

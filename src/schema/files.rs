@@ -3,7 +3,6 @@
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, TOOLS_MAX, WISHES_MAX};
 use crate::job::ToolKind;
-use crate::job::materials::CLASSES;
 use crate::lang;
 use serde_json::{Value, json};
 
@@ -117,7 +116,7 @@ fn material() -> Value {
     let own = vec![
         ("name", text(lang::text("schema-material-name"))),
         ("vc", pair(&fields::MATERIAL_VC, "usual cutting speeds, [low, high]; m/min")),
-        ("class", choice(lang::text("schema-material-class"), &CLASSES.map(|(key, _)| key))),
+        ("class", choice(lang::text("schema-material-class"), &fields::MATERIAL_CLASSES)),
     ];
     let own =
         map("shaft.material", lang::text("schema-own-material"), own, &["name", "e_gpa", "density", "kc11", "mc"]);

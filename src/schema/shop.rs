@@ -3,7 +3,6 @@
 use super::files::{collet, limits_of_job, machine, path, rates, tolerance, tool_list, tools};
 use super::parts::{choice, either, list, map, number, pair, text};
 use crate::fields::{self, SHOP_ITEMS_MAX};
-use crate::job::materials::CLASSES;
 use crate::lang;
 use serde_json::Value;
 
@@ -56,7 +55,7 @@ fn grade() -> Value {
         ("name", text(lang::text("schema-shop-grade-name"))),
         ("vc", pair(&fields::MATERIAL_VC, "usual cutting speeds, [low, high]; m/min")),
     ];
-    keys.push(("class", choice(lang::text("schema-material-class"), &CLASSES.map(|(key, _)| key))));
+    keys.push(("class", choice(lang::text("schema-material-class"), &fields::MATERIAL_CLASSES)));
     let numbers = [&fields::E_GPA, &fields::DENSITY, &fields::KC11, &fields::MC, &fields::POISSON];
     keys.extend(numbers.map(|field| (field.key(), number(field))));
     map("shop.materials", lang::text("schema-shop-material"), keys, &[])

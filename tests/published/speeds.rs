@@ -1,7 +1,7 @@
 //! Speeds and feeds of drills, taps and cutters against ranges that others print. Most of these ranges are also what the values were chosen
 //! from, so an agreement shows that nothing was copied wrongly. The feed of a tooth is held against a maker it was not taken from.
 //!
-//! Ranges in ft/min are told in m/min, times 0.3048.
+//! Ranges in ft/min are told in m/min, times 0.3048, to the next whole number outwards.
 
 use crate::row::{Agreement, Row, Standing, Table};
 use spanhold::job::materials::{Class, Speeds, fz_mm};
@@ -15,14 +15,14 @@ fn inside(source: &'static str, what: &str, (low, high): (f64, f64), ours: f64) 
         };
         let agreement = if holds { agreement } else { Agreement::Missed };
         let mut t = Table::new(source, Standing::Verified("the page"), agreement);
-        t.printed(format!("{what}, {end} end of the range"), &format!("{printed:.4}"), ours);
+        t.printed(format!("{what}, {end} end of the range"), &printed.to_string(), ours);
         t.done()
     };
     [bound(Agreement::AtLeast, low, "low"), bound(Agreement::AtMost, high, "high")].concat()
 }
 
 fn feet((low, high): (f64, f64)) -> (f64, f64) {
-    (0.3048 * low, 0.3048 * high)
+    ((0.3048 * low).floor(), (0.3048 * high).ceil())
 }
 
 fn drills() -> Vec<Row> {

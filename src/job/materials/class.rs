@@ -141,6 +141,7 @@ mod tests {
             assert!(rows().any(|row| row.class == class), "{key}");
             assert_eq!(class.key(), key);
         }
+        assert_eq!(CLASSES.map(|(key, _)| key), crate::fields::MATERIAL_CLASSES);
     }
 
     /// Numbers alone hardly ever give a drill that runs faster than in the class of the table.

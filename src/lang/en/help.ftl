@@ -28,7 +28,8 @@ help-materials =
 help-speeds =
     Speeds and feeds of drills, taps and milling cutters. The class of the material gives them. A built-in material has its class. Give `class` for a material of your own; else it is assumed from the other numbers, and the plan says so.
     Drills and taps are of high-speed steel, cutters of coated solid carbide that cut over their whole width, all with coolant. Carbide drills run two to four times as fast. Driven tools turn no faster than `driven_max_rpm` of the machine.
-    The letters say where each value comes from: drill; tap; cutter. Each value lies in the range of a source. The ranges are wide.
+    The letters say where each value comes from: drill; tap; cutter. The ranges of the sources are wide.
+    Between two diameters the feed of a tooth is straight. A thinner cutter has it in proportion, a thicker one has the last.
 help-checks =
     The checks of a plan. A check compares a value with its limit. A plan holds if each value uses at most 100 % of its limit.
     The limits are defaults of common practice, without a source. Change them in the job under `limits`.
@@ -60,8 +61,9 @@ help-head-sources = sources
 help-head-cutter = diameter of the cutter, mm
 help-head-letter = letter
 help-head-source = source
+help-speeds-meaning = Classes:
 help-speeds-classes = Speeds and feeds:
-help-speeds-teeth = Feed of a tooth by the diameter of the cutter, mm. Between two diameters it is straight; a thinner cutter has it in proportion, a thicker one has the last.
+help-speeds-teeth = Feed of a tooth by the diameter of the cutter, mm:
 help-speeds-sources = Sources:
 tooth-feed-full = full
 tooth-feed-small = small
@@ -143,6 +145,7 @@ left-out-feature-at = must be given with `cross_hole`, and with `tapped_hole` or
 left-out-feature-depth = must be given with `axial_hole`, `hex_socket`, and `tapped_hole` on an end; { $default } for `engrave`
 left-out-feature-drill-depth = `depth` plus four pitches
 left-out-material-vc = then give `cutting.vc`
+left-out-material-class = assumed from modulus, density and kc1.1
 left-out-finisher = same side, with the edge of the roughing tool
 left-out-finisher-edge = that of the roughing tool
 left-out-cutting-vc = middle of the material's usual range
