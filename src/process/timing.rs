@@ -7,7 +7,7 @@ use super::features::SAME_MM;
 use super::rig::Rig;
 use super::segments::{PLUNGE_WIDTH_MM, Segment, Travel, Work};
 use crate::job::Edge;
-use crate::job::materials::{self, Group};
+use crate::job::materials::Group;
 use crate::job::thread::{Form, Thread};
 use crate::mechanics::threading::{self, Profile, infeeds_mm};
 
@@ -43,7 +43,7 @@ impl Rig<'_> {
 
     /// Number of passes for each start of a single-point thread.
     fn passes_each(&self, thread: &Thread) -> usize {
-        let hard = materials::known(&self.job.shaft.material.name).is_some_and(|row| is_hard(row.group));
+        let hard = is_hard(self.job.shaft.material.class.group());
         let profile = if thread.form == Form::Trapezoidal { Profile::Trapezoid } else { Profile::Sharp { hard } };
         threading::passes(thread.pitch_mm, profile)
     }

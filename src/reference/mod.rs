@@ -35,7 +35,7 @@ pub enum Topic {
 }
 
 /// All topics with their names.
-pub const TOPICS: [(&str, Topic); 7] = [
+pub const TOPICS: [(&str, Topic); 8] = [
     ("job", Topic::Job),
     ("machine", Topic::Machine),
     ("shop", Topic::Shop),

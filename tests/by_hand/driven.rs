@@ -103,7 +103,10 @@ fn each_travel_has_its_own_speed() {
     let rpm = |t| rig.travel_rpm(&segments[0], t, false);
     near(rpm(first), 2.0 / rig.motor_kw(first.torque_nm(), 1.0));
     near(rpm(last), 120_000.0 / (PI * 12.5));
-    assert!(rpm(first) < rig.wanted_rpm(&segments[0], rig.job.cutting.vc_m_per_min, 25.0, false) && rpm(second) > rpm(first));
+    assert!(
+        rpm(first) < rig.wanted_rpm(&segments[0], rig.job.cutting.vc_m_per_min, 25.0, false)
+            && rpm(second) > rpm(first)
+    );
     near(rig.segment_rpm(&segments[0], false), rpm(last));
     // 25 mm in each travel at 0.1 mm, and 2 s besides for each.
     let time = rig.piece_time(&segments[0], 25.0, false, f64::INFINITY);

@@ -4,8 +4,8 @@ use serde_saphyr::Spanned;
 
 use super::super::node::Node;
 use super::super::reader::Reader;
-use super::super::tolerance;
 use super::super::stock::STOCK_KINDS;
+use super::super::tolerance;
 use crate::fields;
 use crate::job::shop::{Bar, Grade, find};
 
