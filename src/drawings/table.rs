@@ -238,7 +238,7 @@ impl Row<'_> {
 
     fn thread(&mut self) -> Option<Thread> {
         let (c, text, _) = self.cell(Column::Thread)?;
-        match Thread::parse(&text).and_then(|thread| thread.on(Side::External)) {
+        match Thread::parse(text).and_then(|thread| thread.on(Side::External)) {
             Ok(thread) => Some(thread),
             Err(diag) => {
                 let (what, help) = (diag.what, diag.help.unwrap_or_default());

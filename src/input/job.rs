@@ -171,7 +171,7 @@ fn tools(r: &mut Reader, map: &Map, shaft: Option<&Shaft>) -> Option<Vec<ListedT
         (Some(own), _) => own,
         (None, Some(shop)) => {
             if let Some(Given { value, line }) = &shop.tool_list {
-                r.from_shop("tool_list", say!("tools-number", number = value.len()), *line);
+                r.given_by_shop("tool_list", say!("tools-number", number = value.len()), *line);
             }
             shop.tool_list.as_ref().map(|given| given.value.clone()).unwrap_or_default()
         }

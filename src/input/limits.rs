@@ -118,7 +118,7 @@ pub(super) fn rates(
     };
     let mut rate = |field: &Field, own: Option<Given<f64>>| match own {
         Some(Given { value, line }) if !map.tried(field.key()) => {
-            r.from_shop(field.path, value.to_string(), line);
+            r.given_by_shop(field.path, value.to_string(), line);
             Some(Some(value))
         }
         _ if node.is_some() && r.shop().is_none_or(|shop| shop.number(field.path).is_none()) => {

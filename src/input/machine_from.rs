@@ -59,7 +59,7 @@ pub(super) fn of(
     let mut found = match own {
         Some(own) => {
             if !matches!(from, MachineFrom::File(_)) && map.get("machine").is_none() {
-                r.from_shop("machine", own.name.clone(), own.line);
+                r.given_by_shop("machine", own.name.clone(), own.line);
             }
             of_shop(r, own, from_machine)
         }

@@ -24,7 +24,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Op
     let grades = shop.as_ref().map_or(&[][..], |shop| &shop.grades);
     let (material, grade) = r.settle(&node.referenced, find(grades, &name))?;
     if let Some((shop, grade)) = shop.as_ref().zip(grade).filter(|(_, grade)| grade.own_force) {
-        r.from_shop("shaft.material", material.name.clone(), grade.line);
+        r.given_by_shop("shaft.material", material.name.clone(), grade.line);
         let (kc11, mc) = (material.kc11_n_per_mm2.to_string(), material.mc.to_string());
         let note =
             say!("note-cutting-force-shop", material = material.name, kc11 = kc11, mc = mc, file = shop.file_name());

@@ -115,7 +115,7 @@ impl Reader {
     }
 
     /// Notes that a value comes from the shop's file.
-    pub(super) fn from_shop(&mut self, key: &str, value: String, line: usize) {
+    pub(super) fn given_by_shop(&mut self, key: &str, value: String, line: usize) {
         self.origins.push(Origin { key: key.to_owned(), value, from: Giver::Shop, line: Some(line) });
     }
 
@@ -139,7 +139,7 @@ impl Reader {
     /// The number that the shop's file gives for a field.
     fn number_of_shop(&mut self, field: &Field) -> Option<f64> {
         let Given { value, line } = self.shop.as_ref()?.number(field.path)?.clone();
-        self.from_shop(field.path, with_unit(field, value), line);
+        self.given_by_shop(field.path, with_unit(field, value), line);
         Some(value)
     }
 
@@ -439,7 +439,7 @@ impl Reader {
                 return default;
             };
             let known = words.iter().find(|(word, _)| *word == value);
-            known.iter().for_each(|_| self.from_shop(key, value.clone(), line));
+            known.iter().for_each(|_| self.given_by_shop(key, value.clone(), line));
             return known.map(|(_, meant)| *meant).or(default);
         };
         let text = self.text_in(node, key)?;

@@ -137,7 +137,7 @@ fn tell(r: &mut Reader, map: &Map, stock: &Stock, bar: &Bar) {
     ];
     for (key, path, value) in values {
         if let (false, Some(value)) = (map.tried(key), value) {
-            r.from_shop(path, value, bar.line);
+            r.given_by_shop(path, value, bar.line);
         }
     }
 }

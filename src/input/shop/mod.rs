@@ -132,7 +132,8 @@ fn parts(
     {
         complete &= word(r, map, key, known, &mut words).is_some();
     }
-    (name?, language?);
+    name?;
+    language?;
     let (machines, collets, grades, bars) = (machines?, collets?, grades?, bars?);
     let line = map.get("tool_list").map_or(1, |node| r.line(node));
     let tool_list = tool_list?.map(|value| Given { value, line });
