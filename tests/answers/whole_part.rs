@@ -117,22 +117,24 @@ fn a_finer_step_pushes_less_and_takes_longer() {
     assert!(fine.0 <= coarse.0 && fine.1 > 1.5 * coarse.1, "{coarse:?} {fine:?}");
 }
 
-/// By hand, C45: a cutter of 8 mm at 25 m/min turns at 994.7 rev/min, its two teeth take 0.0754 mm each at 150 mm/min, on the
-/// mean 0.0480 mm; kc = 2220 × 0.0480^-0.14 = 3396; 3396 × (8 × 4) × 150 / 25000 = 652 N.
+/// By hand, C45: a cutter of 8 mm at 140 m/min turns at 5570 rev/min, its two teeth take 0.036 mm each, 401 mm/min, on the mean
+/// 0.0229 mm; kc = 2220 × 0.0229^-0.14 = 3766; 3766 × (8 × 4) × 401 / 140000 = 345 N.
 #[test]
 fn a_cutter_that_mills_a_keyseat_bends_the_bar_like_a_drill() {
     let features = "    - {keyseat: [8, 4], from: 72, to: 88}";
     let plan = feasible(Stub { features, ..STUB }.plan());
     let keyseat = plan.features.iter().find(|f| f.feature == "keyseat").expect("it is done");
     let force_n = keyseat.thrust_n.expect("milling takes force");
-    assert!((force_n - 652.0).abs() < 1.0, "{force_n}");
+    assert!((force_n - 345.3).abs() < 0.5, "{force_n}");
     let drill = plan.stages.iter().flat_map(|s| &s.checks).find(|c| c.check == "drill" && c.at_mm == 88.0);
     let bent_mm = drill.expect("the keyseat bends more than the small hole does").demand;
     // The hole of the stub is drilled with next to nothing, so that the keyseat decides.
     let text = Stub { features, ..STUB }.text().replace("cross_hole: 3, at: 40", "cross_hole: 3, at: 40, thrust: 10");
     let at = |mm: f64| plan_of_limit(&text, mm);
     assert_eq!(at(1.01 * bent_mm).verdict, Verdict::Feasible);
-    let told = at(0.8 * bent_mm).shortfall.expect("too much");
+    // Other grips bend it less, but the bush alone gives way by about 345 N / 120 N/µm = 3 µm.
+    assert!(0.1 * bent_mm < 0.003, "{bent_mm}");
+    let told = at(0.1 * bent_mm).shortfall.expect("too much");
     assert!(told.blocked_by == "drill" && told.text.contains("during keyseat 8 × 4"), "{told:?}");
 }
 

@@ -1,6 +1,7 @@
 //! What a job and its parts are read as; defaults; notes.
 
 use spanhold::input::TEMPLATE;
+use spanhold::job::materials::Class;
 use spanhold::job::{End, FeatureKind, Holding, Interrupt, Objective, SectionKind, Tools};
 
 use crate::{job, job_of};
@@ -94,6 +95,7 @@ machine:
      collets: [{name: a, range: [11.6, 12.1], hold: 18, passes: 12.4, clamp_force: 6000, run_out: 0.015}]}
   shared_stop_saving_s: 2
   cross_tool_reach: [11, 24]
+  driven_max_rpm: 7000
   segment_overhead_s: 1.1
   bar_feed: {max_rpm: 6500}
   part_off: {width: 2, time_s: 6, tray: {max_length: 45, max_diameter: 12.5}}
@@ -137,7 +139,7 @@ rates: {machine_per_hour: 55, material_per_kg: 2.5, currency: CHF}
     assert_eq!((k.hold_mm, k.passes_mm, k.clamp_force_n, k.run_out_mm), (18.0, 12.4, 6000.0, Some(0.015)));
     assert_eq!((m.shared_stop_saving_s, m.segment_overhead_s, m.bar_end_mm, m.facing_mm), (2.0, 1.1, 15.0, 0.3));
     assert_eq!((m.cross_tool_reach_mm.clone(), m.part_off.width_mm, m.part_off.time_s), (vec![11.0, 24.0], 2.0, 6.0));
-    assert_eq!(m.bar_feed_max_rpm, Some(6500.0));
+    assert_eq!((m.bar_feed_max_rpm, m.driven_max_rpm), (Some(6500.0), 7000.0));
     assert_eq!(m.part_off.tray.map(|t| (t.max_length_mm, t.max_diameter_mm)), Some((45.0, 12.5)));
     let c = &job.cutting;
     assert_eq!((c.tools, c.vc_m_per_min, c.feed_mm, c.nose_radius_mm), (Tools::Opposed, 131.0, Some(0.09), 0.2));
@@ -277,10 +279,10 @@ fn features_are_read_and_a_rear_centre_hole_becomes_back_end_work() {
     let rig = spanhold::process::Rig::new(&job, None);
     let work: Vec<_> = rig.back.iter().map(|b| &b.work).collect();
     assert_eq!(work.iter().map(|w| w.name.as_str()).collect::<Vec<_>>(), ["face", "centre hole A2"]);
-    // By hand, C45 (2220, 0.14), d 2: f 0.04, kc = 2220 * 0.0172^-0.14 = 3919.7; thrust 0.55 * 3919.7 * 0.04 * 1 = 86.23 N,
-    // a tenth of it radial; torque 3919.7 * 0.04 * 4 / 8 = 78.39 N mm.
-    assert!((work[1].radial_force_n - 8.62).abs() < 0.01, "{work:?}");
-    assert!((work[1].torque_nm - 0.0784).abs() < 0.0001, "{work:?}");
+    // By hand, C45 (2220, 0.14), d 2: f 0.036, kc = 2220 * 0.01548^-0.14 = 3979.1; torque 1.2 * 3979.1 * 0.036 * 4 / 8 = 85.95 N mm; thrust
+    // 85.95/1.085 = 79.21 times 2.71/2 and 0.0084 * 2^0.2/0.036^0.8: 107.33 + 10.92 N, a tenth of it radial.
+    assert!((work[1].radial_force_n - 11.83).abs() < 0.01, "{work:?}");
+    assert!((work[1].torque_nm - 0.0859).abs() < 0.0001, "{work:?}");
     assert_eq!((work[1].time_s, work[1].tolerance_mm, work[0].tolerance_mm), (4.0, 0.1, 0.1));
 }
 
@@ -294,6 +296,9 @@ fn a_material_of_ones_own_is_read() {
     let m = &job.shaft.material;
     assert_eq!((m.name.as_str(), m.e_gpa, m.density_kg_per_m3, m.poisson), ("test alloy", 70.0, 2700.0, 0.33));
     assert_eq!((m.kc11_n_per_mm2, m.mc, job.cutting.vc_m_per_min), (700.0, 0.25, 350.0));
+    assert_eq!((m.class, m.class_assumed), (Class::Aluminium, true));
+    let told = crate::job(&own.replace("poisson: 0.33,", "poisson: 0.33, class: plastic,"));
+    assert_eq!((told.shaft.material.class, told.shaft.material.class_assumed), (Class::Plastic, false));
 }
 
 #[test]

@@ -82,8 +82,8 @@ pub fn fz_mm(feed: ToothFeed, diameter_mm: f64) -> f64 {
     if diameter_mm <= first_mm {
         return first * diameter_mm / first_mm;
     }
-    let pairs = FEED_DIAMETERS_MM.windows(2).zip(row.windows(2));
-    let between = pairs.filter_map(|(d, fz)| match (d, fz) {
+    let mut pairs = FEED_DIAMETERS_MM.windows(2).zip(row.windows(2));
+    let between = pairs.find_map(|(d, fz)| match (d, fz) {
         ([d0, d1], [f0, f1]) if diameter_mm <= *d1 => Some(f0 + (f1 - f0) * (diameter_mm - d0) / (d1 - d0)),
         _ => None,
     });
