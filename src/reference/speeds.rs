@@ -13,7 +13,7 @@ fn meanings() -> Table {
     Table {
         title: lang::text("help-speeds-meaning").to_owned(),
         heads: vec![lang::text("help-head-class"), lang::text("help-head-meaning")],
-        rows: CLASSES.iter().map(|(key, class)| vec![format!("`{key}`"), class.words().to_owned()]).collect(),
+        rows: CLASSES.iter().map(|(key, class)| vec![(*key).to_owned(), class.words().to_owned()]).collect(),
     }
 }
 
@@ -22,7 +22,7 @@ fn classes() -> Table {
         let s = class.speeds();
         let numbers = [s.drill_m_per_min, s.drill_feed_share, s.tap_m_per_min, s.mill_m_per_min].map(|n| n.to_string());
         let rest = [feed_name(s.tooth_feed).to_owned(), s.sources.join("; ")];
-        [[format!("`{key}`")].as_slice(), numbers.as_slice(), rest.as_slice()].concat()
+        [[(*key).to_owned()].as_slice(), numbers.as_slice(), rest.as_slice()].concat()
     };
     Table {
         title: lang::text("help-speeds-classes").to_owned(),
