@@ -87,7 +87,7 @@ pub fn fz_mm(feed: ToothFeed, diameter_mm: f64) -> f64 {
         ([d0, d1], [f0, f1]) if diameter_mm <= *d1 => Some(f0 + (f1 - f0) * (diameter_mm - d0) / (d1 - d0)),
         _ => None,
     });
-    between.into_iter().next().or(row.last().copied()).unwrap_or_default()
+    between.or(row.last().copied()).unwrap_or(first)
 }
 
 const fn speeds(
