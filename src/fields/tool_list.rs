@@ -5,6 +5,9 @@ use super::{Field, required};
 /// Most tools of a list.
 pub const TOOLS_MAX: usize = 200;
 
+/// What a tool of the list may do.
+pub const TOOL_KINDS: [&str; 5] = ["turning", "back_turning", "grooving", "part_off", "threading"];
+
 /// Nose radius.
 pub const TOOL_NOSE_RADIUS: Field = required("tool_list.nose_radius", "nose radius of the insert", "mm", 0.01, 10.0);
 /// Approach angle.

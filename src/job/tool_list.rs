@@ -108,3 +108,13 @@ impl ListedTool {
         self.cuts.finish.or(self.cuts.rough).unwrap_or_default()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::ToolKind;
+
+    #[test]
+    fn the_kinds_are_those_of_the_schema() {
+        assert_eq!(ToolKind::ALL.map(ToolKind::key), crate::fields::TOOL_KINDS);
+    }
+}

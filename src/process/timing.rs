@@ -43,7 +43,8 @@ impl Rig<'_> {
 
     /// Number of passes for each start of a single-point thread.
     fn passes_each(&self, thread: &Thread) -> usize {
-        let hard = is_hard(self.job.shaft.material.class.group());
+        let material = &self.job.shaft.material;
+        let hard = !material.class_assumed && is_hard(material.class.group());
         let profile = if thread.form == Form::Trapezoidal { Profile::Trapezoid } else { Profile::Sharp { hard } };
         threading::passes(thread.pitch_mm, profile)
     }

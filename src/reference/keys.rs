@@ -305,13 +305,14 @@ fn of_kind(whole: &Value, value: &Value, kind: &str) -> String {
 mod tests {
     use super::*;
 
-    const FILES: [File; 4] = [File::Job, File::Machine, File::Readings, File::Plan];
+    const FILES: [File; 5] = [File::Job, File::Machine, File::Shop, File::Readings, File::Plan];
 
     #[test]
     fn every_number_of_the_files_has_a_row_with_its_range_and_unit() {
         for field in fields::ALL {
             let file = match field.path.split('.').next() {
                 Some("machine") => File::Machine,
+                Some("shop") => File::Shop,
                 Some("readings") => File::Readings,
                 _ => File::Job,
             };

@@ -103,6 +103,13 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shop.machines.per_hour" => say!("left-out-shop-per-hour"),
         "machine.counter_spindle.collets.machines" => say!("left-out-shop-collet"),
         "shop.materials.grade" => say!("left-out-shop-grade"),
+        "shop.materials.e_gpa" | "shop.materials.density" | "shop.materials.kc11" | "shop.materials.mc" => {
+            say!("left-out-shop-grade-value")
+        }
+        "shop.materials.poisson" => say!("left-out-shop-grade-or", default = default),
+        "shop.materials.vc" | "shop.materials.class" => say!("left-out-shop-grade-maybe"),
+        "shop.materials.name" => say!("left-out-shop-grade-name"),
+        "machine.counter_spindle.collets" => say!("left-out-to-shop"),
         "shop.materials.price_per_kg" | "shop.bars.price_per_kg" => say!("left-out-shop-price"),
         "shop.bars.tolerance" | "shop.bars.kind" => say!("left-out-none"),
         "shop.rates" | "shop.cutting" | "shop.limits" | "shop.planning" | "shop.scatter" | "shop.order"

@@ -2,7 +2,6 @@
 
 use super::parts::{choice, either, flag, list, map, number, pair, text};
 use crate::fields::{self, BACK_WORK_MAX, COLLETS_MAX, FEATURES_MAX, REACHES_MAX, SECTIONS_MAX, TOOLS_MAX, WISHES_MAX};
-use crate::job::ToolKind;
 use crate::lang;
 use serde_json::{Value, json};
 
@@ -62,7 +61,7 @@ pub(super) fn tool_list() -> Value {
     own["properties"]["feed"] = number(&fields::TOOL_FEED);
     let mut keys = vec![
         ("name", text(lang::text("schema-tool-name"))),
-        ("kind", choice(lang::text("schema-tool-kind"), &ToolKind::ALL.map(ToolKind::key))),
+        ("kind", choice(lang::text("schema-tool-kind"), &fields::TOOL_KINDS)),
         ("station", text(lang::text("schema-tool-station"))),
         ("insert", text(lang::text("schema-tool-insert"))),
         (

@@ -67,9 +67,15 @@ const PLAN: &str = "verdict text
     *segments[].depths_mm list
     *segments[].depths_mm[] number
     *segments[].rpm number
-    *segments[].travel_rpm list
-    *segments[].travel_rpm[] number
     *segments[].feed_mm number
+    *segments[].cuts list
+    *segments[].cuts[] map
+    *segments[].cuts[].tools list
+    *segments[].cuts[].tools[] text
+    *segments[].cuts[].depths_mm list
+    *segments[].cuts[].depths_mm[] number
+    *segments[].cuts[].feed_mm number
+    *segments[].cuts[].rpm number
     *segments[].turning text
     *segments[].stage whole
     *segments[].time_s number
@@ -241,8 +247,16 @@ const PLAN: &str = "verdict text
     *scatter.stages[].broken[].share number
     *scatter.stages[].holds_to_mm number
     input_digest text
+    tool_list list
+    *tool_list[] any
     notes list
     *notes[] text
+    origins list
+    *origins[] map
+    *origins[].key text
+    *origins[].value text
+    *origins[].from text
+    *origins[].line whole?
     cautions list
     cautions[] text
     shaft map

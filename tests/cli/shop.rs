@@ -32,6 +32,7 @@ fn a_job_with_the_drawing_alone_takes_the_rest_from_the_shop() {
         ("stock.kind", "drawn"),
         ("stock.bar_length", "3000 mm"),
         ("cutting.ap_max", "3.2 mm"),
+        ("tool_list", "5 tools"),
         ("limits.whirl_ratio", "0.6"),
         ("rates.machine_per_hour", "68"),
         ("rates.material_per_kg", "1.4"),

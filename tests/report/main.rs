@@ -86,7 +86,7 @@ fn every_csv_row_has_as_many_fields_as_the_header_and_ends_in_crlf() {
         let rows: Vec<&str> = csv.trim_end().split("\r\n").collect();
         assert_eq!(rows.len(), plan.stages.len() + 1, "{name}");
         for row in &rows {
-            assert_eq!(row.split(',').count(), 27, "{name}: {row}");
+            assert_eq!(row.split(',').count(), 28, "{name}: {row}");
         }
     }
 }
