@@ -19,6 +19,9 @@ NEAR = 1e-3
 LARGEST = 1e-2
 # Lengths and times are sums of the same few numbers.
 EXACT = 1e-6
+# Pitch and passes of threads of 60 degrees, as docs/model.md has them; hard materials take more.
+THREAD_PASSES = [(0.75, 4), (1, 5), (1.25, 7), (1.5, 7), (1.75, 9.5), (2, 10), (2.5, 11.75), (3, 13.75), (4, 14.5), (6, 16.5), (8, 20)]
+THREAD_PASSES_HARD = [(0.5, 5.5), (0.75, 6), (1, 8), (1.25, 9), (1.5, 10), (1.75, 12), (2, 12), (2.5, 14), (3, 16), (4, 18), (6, 22), (8, 25)]
 # A state passes up to this; a speed that was lowered stays 1e-4 below its limit.
 PASSES = 1 + 1e-3
 CHATTER_STEPS = 12
@@ -504,7 +507,10 @@ def segment_time(job, s, section):
         wide -= 2 * sum(depths)
     count = len(cuts)
     if s["work"] == "thread":
-        passes = round(4 + 4 * section["pitch"])
-        rpm = min(1000 * job["vc"] / 2 / (math.pi * section["turned"]), top_rpm(job, 1e-9, None))
+        hard = any(word in (job["material"]["class"] or "") for word in ("tool", "stainless", "titanium", "cobalt", "nickel", "heat_resistant"))
+        pitches, counts = zip(*(THREAD_PASSES_HARD if hard else THREAD_PASSES))
+        passes = math.floor(float(np.interp(section["pitch"], pitches, counts)) + 0.5)
+        wanted = 0.75 * min(1000 * job["vc"] / (math.pi * section["turned"]), top_rpm(job, 1e-9, None))
+        rpm = min(wanted, 1000 * job["machine"].get("rapid", 20) / section["pitch"], s["rpm"])
         seconds += passes * (60 * length / (section["pitch"] * rpm) + 1)
     return count, seconds

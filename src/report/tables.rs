@@ -251,7 +251,12 @@ pub fn segments(plan: &Plan) -> Rows {
             None => rows.push(row(work, s.travels, s.rpm, s.feed_mm)),
         }
     }
-    rows.extend(part_off(plan));
+    rows.extend(part_off(plan).map(|mut cells| {
+        if listed {
+            cells.extend([numbers::NONE.to_owned(), words::part_off_station(plan)]);
+        }
+        cells
+    }));
     Rows { heads, rows }
 }
 

@@ -27,7 +27,7 @@ pub fn rows(plan: &Plan) -> Rows {
             said(tool.station.as_deref()),
             insert(tool),
             if sections.is_empty() { say!("tool-parts-off") } else { sections.join(", ") },
-            tool.depth_mm.map_or_else(|| say!("cell-none"), |depth| range(depth, |mm| numbers::trimmed(mm, 2))),
+            tool.depth_mm.map_or_else(|| numbers::NONE.to_owned(), |depth| range(depth, |mm| numbers::trimmed(mm, 2))),
             range(tool.feed_mm, |mm| numbers::trimmed(mm, 4)),
             range(tool.rpm, numbers::rpm),
         ]
@@ -41,12 +41,12 @@ fn insert(tool: &ToolUse) -> String {
     let nose = tool.nose_radius_mm.map(|nose| say!("tool-nose", nose = numbers::trimmed(nose, 2)));
     match (own, nose) {
         (Some(own), Some(nose)) => say!("tool-insert-nose", insert = own, nose = nose),
-        (own, nose) => own.or(nose).unwrap_or_else(|| say!("cell-none")),
+        (own, nose) => own.or(nose).unwrap_or_else(|| numbers::NONE.to_owned()),
     }
 }
 
 fn said(text: Option<&str>) -> String {
-    text.map_or_else(|| say!("cell-none"), words::plain)
+    text.map_or_else(|| numbers::NONE.to_owned(), words::plain)
 }
 
 fn range(of: [f64; 2], shown: impl Fn(f64) -> String) -> String {

@@ -182,7 +182,7 @@ pub fn change_value(value: &serde_json::Value) -> String {
 /// The depths of cut of a segment, in order.
 pub fn segment_depths(segment: &Segment) -> String {
     let depths: Vec<String> = segment.depths_mm.iter().map(|mm| numbers::trimmed(*mm, 2)).collect();
-    if depths.is_empty() { say!("cell-none") } else { depths.join(", ") }
+    if depths.is_empty() { numbers::NONE.to_owned() } else { depths.join(", ") }
 }
 
 /// The stations of the tools of a segment in order; a tool without a station by its name.
@@ -193,7 +193,14 @@ pub fn segment_stations(plan: &Plan, segment: &Segment) -> String {
     };
     let mut all: Vec<String> = segment.cuts.iter().flat_map(|cut| &cut.tools).map(station).collect();
     all.dedup();
-    if all.is_empty() { say!("cell-none") } else { all.join(", ") }
+    if all.is_empty() { numbers::NONE.to_owned() } else { all.join(", ") }
+}
+
+/// The station of the tool that parts off, else its name.
+pub fn part_off_station(plan: &Plan) -> String {
+    let tool = plan.tool_list.iter().find(|tool| tool.sections.is_empty());
+    let station = tool.map(|tool| plain(tool.station.as_ref().unwrap_or(&tool.tool)));
+    station.unwrap_or_else(|| numbers::NONE.to_owned())
 }
 
 /// The values that the job does not give: those of the shop's file, then those of this program.

@@ -210,11 +210,7 @@ export class Form {
     const size = kind === 'flats'
       ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: say('page-section-across-flats', { number }) }),
         this.control(file, way('sides'), { number: true, label: say('page-section-sides', { number }), title: say('page-section-sides-title') }))
-      : kind === 'thread'
-      ? h('div', { class: 'pair' }, this.control(file, way('thread'), { label: say('page-section-size', { key: words('thread'), number }) }),
-        this.control(file, way('thread_by'), { choice: ['', 'single_point', 'whirling', 'rolling'], placeholder: say('page-section-thread-by-short'),
-          label: say('page-section-thread-by', { number }), title: say('page-section-thread-by-title') }))
-      : this.control(file, way(known?.key ?? 'diameter'), { number: true, label: say('page-section-size', { key: words(known?.key ?? 'diameter'), number }) });
+      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: say('page-section-size', { key: words(known?.key ?? 'diameter'), number }) });
     const kinds = h('select', { 'aria-label': say('page-section-kind', { number }), onchange: (event) => this.become(list, section, index, event.target.value) },
       KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.name)));
     const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: say('page-section-stop-short'),
@@ -225,6 +221,8 @@ export class Form {
     const finish = this.control(file, way('finish_pass'), { choice: ['', 'true', 'false'], placeholder: say('page-section-finish-short'),
       said: (v) => (v === 'true' ? say('page-section-finish-yes') : v === 'false' ? say('page-section-finish-no') : v),
       label: say('page-section-finish', { number }), title: say('page-section-finish-title') });
+    const by = kind === 'thread' && this.control(file, way('thread_by'), { choice: ['', 'single_point', 'whirling', 'rolling'],
+      placeholder: say('page-section-thread-by-short'), label: say('page-section-thread-by', { number }), title: say('page-section-thread-by-title') });
     const keys = ['name', 'length', 'diameter', 'thread', 'thread_by', 'taper', 'across_flats', 'sides', 'tolerance', 'ra', 'run_out', 'interrupt', 'grip', 'kind', 'finish_pass', 'chamfer', 'radius', 'grind', 'turned_tolerance', 'turned_ra'];
     return this.row(file, list, index,
       h('div', { class: 'line one' }, h('span', { class: 'n' }, String(number)),
@@ -234,8 +232,8 @@ export class Form {
         this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }),
         this.control(file, way('run_out'), { number: true, label: say('page-section-run-out', { number }), placeholder: say('page-section-run-out-short') }), stop, grip, finish, h('span'),
         this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
-      h('details', { open: EDGES.some(([key]) => valueAt(section, [key])) ? '' : null }, h('summary', {}, say('page-section-more')),
-        h('div', { class: 'line three' }, EDGES.map(([key, short]) => this.control(file, way(key),
+      h('details', { open: ['thread_by', ...EDGES.map(([key]) => key)].some((key) => valueAt(section, [key])) ? '' : null }, h('summary', {}, say('page-section-more')),
+        h('div', { class: 'line three' }, by, EDGES.map(([key, short]) => this.control(file, way(key),
           { number: key === 'grind' || key === 'turned_ra', label: say('page-section-key', { key, number }), placeholder: short })))),
       this.messages(file, ...keys.map(way)));
   }
