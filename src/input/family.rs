@@ -56,10 +56,8 @@ impl Family {
         let tree = parse(&source).map_err(|diag| vec![diag])?;
         let shop = ShopFrom::Files(base_dir, beside.shop).of(&tree)?;
         let machine = beside.machine;
-        let varies = matches!(&tree.value, Node::Map(entries)
-            if entries.iter().any(|(key, _)| matches!(&key.value, Node::Text(text) if text == "vary")));
         let (mut ranges, mut ends_mm) = (Vec::new(), Vec::new());
-        if varies {
+        if tree.value.get("vary").is_some() {
             let nominal = read_tree(&source, &tree, MachineFrom::files(base_dir, machine), shop.clone(), &[])?;
             let sections = &nominal.shaft.sections;
             ends_mm = nominal.vary.iter().filter_map(|range| Some(sections.get(range.section)?.to_mm)).collect();

@@ -76,8 +76,7 @@ pub(super) fn read_tree(
 
 /// The error if the file is a machine file and not a job. Without it, every key would be an error.
 fn machine_for_job(source: &Arc<Source>, tree: &serde_saphyr::Spanned<Node>) -> Option<Diag> {
-    let Node::Map(entries) = &tree.value else { return None };
-    let has = |key: &str| entries.iter().any(|(k, _)| matches!(&k.value, Node::Text(text) if text == key));
+    let has = |key: &str| tree.value.get(key).is_some();
     let machine = has("headstock") && !["shaft", "stock", "cutting", "machine"].iter().any(|k| has(k));
     machine.then(|| {
         Diag::new(say!("machine-not-job"))

@@ -83,11 +83,7 @@ fn of_shop(r: &Reader, own: &ShopMachine, from_machine: &mut Vec<Diag>) -> Optio
     let per_hour = own.per_hour.map(|value| Given { value, line: own.line });
     match &own.what {
         What::Here(machine) => Some(Found { machine: (**machine).clone(), text: None, per_hour }),
-        What::File(Ok(source)) => Some(Found { per_hour, ..in_text(r, source, from_machine)? }),
-        What::File(Err(diag)) => {
-            from_machine.push(diag.clone());
-            None
-        }
+        What::File(source) => Some(Found { per_hour, ..in_file(r, source.clone(), from_machine)? }),
     }
 }
 
@@ -100,13 +96,7 @@ fn given(
     from_machine: &mut Vec<Diag>,
 ) -> Option<Found> {
     if let MachineFrom::File(path) = from {
-        return match file::source_at(path) {
-            Ok(source) => in_text(r, &source, from_machine),
-            Err(diag) => {
-                from_machine.push(diag);
-                None
-            }
-        };
+        return in_file(r, file::source_at(path), from_machine);
     }
     let node = r.required(map, "machine", "the path of a machine file, or the machine itself")?;
     if let Node::Map(_) = node.value {
@@ -115,13 +105,7 @@ fn given(
     let written = r.text_in(node, "machine")?;
     let base_dir = match from {
         MachineFrom::Text(Some(machine)) => {
-            return match file::source_of(&machine.name, &machine.text) {
-                Ok(source) => in_text(r, &source, from_machine),
-                Err(diag) => {
-                    from_machine.push(diag);
-                    None
-                }
-            };
+            return in_file(r, file::source_of(&machine.name, machine.text.as_str()), from_machine);
         }
         MachineFrom::Text(None) => {
             let diag = Diag::new(say!("machine-in-file", file = written)).help(say!("machine-in-file-help"));
@@ -143,6 +127,17 @@ fn given(
             };
             let help = diag.help.as_ref().map_or_else(|| from.clone(), |help| format!("{help}. {from}"));
             r.complain(&node.referenced, diag.help(help));
+            None
+        }
+    }
+}
+
+/// Reads the machine from its file, if that can be read.
+fn in_file(r: &Reader, source: Result<Arc<Source>, Diag>, from_machine: &mut Vec<Diag>) -> Option<Found> {
+    match source {
+        Ok(source) => in_text(r, &source, from_machine),
+        Err(diag) => {
+            from_machine.push(diag);
             None
         }
     }

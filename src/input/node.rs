@@ -40,6 +40,13 @@ pub(super) enum Node {
 }
 
 impl Node {
+    /// The value of a key, if this is a map that has it.
+    pub(super) fn get(&self, key: &str) -> Option<&Spanned<Node>> {
+        let Node::Map(entries) = self else { return None };
+        let found = entries.iter().find(|(name, _)| matches!(&name.value, Node::Text(text) if text == key));
+        found.map(|(_, value)| value)
+    }
+
     /// The kind of value, for messages.
     pub(super) fn kind(&self) -> &'static str {
         match self {

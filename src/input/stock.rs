@@ -9,17 +9,29 @@ use crate::job::{FeatureKind, Holding, Machine, Section, Shaft, Stock, StockKind
 use crate::say;
 
 /// The words of `kind`.
-pub(super) const STOCK_KINDS: [(&str, StockKind); 4] = [
+const STOCK_KINDS: [(&str, StockKind); 4] = [
     (StockKind::Drawn.key(), StockKind::Drawn),
     (StockKind::Turned.key(), StockKind::Turned),
     (StockKind::Ground.key(), StockKind::Ground),
     (StockKind::BarFeeder.key(), StockKind::BarFeeder),
 ];
 
+/// How a bar was made: `Some(None)` if it is left out.
+pub(super) fn kind(r: &mut Reader, map: &Map) -> Option<Option<StockKind>> {
+    match map.tried("kind") {
+        false => Some(None),
+        true => r.choice(map, "kind", &STOCK_KINDS, None).map(Some),
+    }
+}
+
+/// Whether there is a shop that keeps bars.
+fn shop_has_bars(r: &Reader) -> bool {
+    r.shop().is_some_and(|shop| !shop.bars.is_empty())
+}
+
 /// The map of the bar; an empty one if the job leaves it to the shop.
 pub(super) fn map<'a>(r: &mut Reader, job: &Map<'a>) -> Option<Map<'a>> {
-    let by_shop = r.shop().is_some_and(|shop| !shop.bars.is_empty());
-    if by_shop && job.get("stock").is_none() {
+    if shop_has_bars(r) && job.get("stock").is_none() {
         return Some(Map::empty(job.at));
     }
     let node = r.required(job, "stock", "the bar, such as `{diameter: 25}`")?;
@@ -34,12 +46,8 @@ pub(super) fn read(
     machine: Option<&Machine>,
     holding: Option<Holding>,
 ) -> Option<(Stock, Option<Bar>)> {
-    let kind = match map.tried("kind") {
-        false => Some(None),
-        true => r.choice(map, "kind", &STOCK_KINDS, None).map(Some),
-    };
-    let by_shop = r.shop().is_some_and(|shop| !shop.bars.is_empty()) && !map.tried("diameter");
-    let (diameter, bar) = if by_shop {
+    let kind = kind(r, map);
+    let (diameter, bar) = if shop_has_bars(r) && !map.tried("diameter") {
         // Without the shaft and the machine nothing can be chosen; what is wrong with them is reported.
         let bar = chosen(r, map, shaft?, machine?, holding?)?;
         (Some(bar.diameter_mm), Some(bar))
@@ -58,11 +66,8 @@ pub(super) fn read(
         (false, Some(length)) => Some(length),
         _ => r.number_or(map, &fields::BAR_LENGTH, None),
     };
-    let tolerance = r.optional(map, "tolerance").and_then(|node| match (node, diameter) {
-        (None, _) => Some(bar.as_ref().and_then(|bar| bar.tolerance.clone())),
-        (Some(node), Some(diameter)) => tolerance::read(r, node, diameter).map(Some),
-        (Some(_), None) => None,
-    });
+    let of_bar = bar.as_ref().and_then(|bar| bar.tolerance.clone());
+    let tolerance = tolerance::of_bar(r, map, diameter).map(|own| own.or(of_bar));
     let diameter_mm = diameter?;
     let thickest = shaft.and_then(|shaft| {
         shaft

@@ -3,11 +3,19 @@
 use serde_saphyr::Spanned;
 
 use super::node::Node;
-use super::reader::Reader;
+use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{Tolerance, iso286};
 use crate::say;
+
+/// The tolerance of a bar: `Some(None)` if it is left out. None also if the diameter is not known.
+pub(super) fn of_bar(r: &mut Reader, map: &Map, diameter_mm: Option<f64>) -> Option<Option<Tolerance>> {
+    match r.optional(map, "tolerance")? {
+        None => Some(None),
+        Some(node) => read(r, node, diameter_mm?).map(Some),
+    }
+}
 
 /// Reads a tolerance: a class of ISO 286, or `[lower, upper]` in mm.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Option<Tolerance> {

@@ -2,6 +2,7 @@
 
 use crate::{jobs, read};
 use spanhold::job::plan::{Plan, Verdict};
+use spanhold::planner::Advice;
 use spanhold::proof;
 
 /// Seeds of small jobs that are planned here and tampered with elsewhere.
@@ -11,6 +12,13 @@ pub const SEEDS: std::ops::Range<u64> = 10_000..10_160;
 pub fn answer(text: &str) -> Option<(spanhold::job::Job, Plan)> {
     let job = read(text)?;
     let plan = spanhold::answer::answer(&job).unwrap_or_else(|d| panic!("{d}\n{text}"));
+    Some((job, plan))
+}
+
+/// The same without what would help, which takes many plans.
+pub fn without_advice(text: &str) -> Option<(spanhold::job::Job, Plan)> {
+    let job = read(text)?;
+    let plan = spanhold::answer::advised(&job, Advice::None).unwrap_or_else(|d| panic!("{d}\n{text}"));
     Some((job, plan))
 }
 

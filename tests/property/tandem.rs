@@ -1,9 +1,9 @@
 //! Random jobs with a tandem: never a panic, every plan is proven, and the beam in parts answers as the whole one.
 
+use crate::plans::without_advice;
 use crate::{jobs, read};
 use spanhold::job::plan::Verdict;
 use spanhold::job::{Holding, Side};
-use spanhold::planner::Advice;
 use spanhold::process::span::{Front, Rear};
 use spanhold::process::{Counter, Guide, Rig, State};
 use spanhold::proof;
@@ -22,9 +22,7 @@ fn every_plan_with_a_tandem_is_proven() {
     let (mut feasible, mut infeasible, mut both, mut refused) = (0, 0, 0, 0);
     for seed in 50_000..50_140 {
         let text = tandem_job(seed);
-        let Some(job) = read(&text) else { continue };
-        // What would help takes many plans, and is not asked here.
-        let plan = spanhold::answer::advised(&job, Advice::None).unwrap_or_else(|d| panic!("{d}\n{text}"));
+        let Some((job, plan)) = without_advice(&text) else { continue };
         if plan.verdict == Verdict::Infeasible {
             infeasible += 1;
             continue;

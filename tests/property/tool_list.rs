@@ -1,8 +1,8 @@
 //! Random jobs with random tools: never a panic, every plan is proven, and the cuts are those of listed tools.
 
-use crate::{jobs, read};
+use crate::jobs;
+use crate::plans::without_advice;
 use spanhold::job::plan::Verdict;
-use spanhold::planner::Advice;
 use spanhold::proof;
 
 /// A random job with two to five tools.
@@ -35,9 +35,7 @@ fn every_plan_with_listed_tools_is_proven() {
     let (mut feasible, mut infeasible, mut several) = (0, 0, 0);
     for seed in 54_000..54_120 {
         let text = with_tools(seed);
-        let Some(job) = read(&text) else { continue };
-        // What would help takes many plans, and is not asked here.
-        let plan = spanhold::answer::advised(&job, Advice::None).unwrap_or_else(|d| panic!("{d}\n{text}"));
+        let Some((job, plan)) = without_advice(&text) else { continue };
         if plan.verdict == Verdict::Infeasible {
             infeasible += 1;
             continue;

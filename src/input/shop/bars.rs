@@ -1,11 +1,10 @@
-//! Bars that a shop keeps, and which of them a job takes.
+//! Bars that a shop keeps.
 
 use serde_saphyr::Spanned;
 
 use super::super::node::Node;
 use super::super::reader::Reader;
-use super::super::stock::STOCK_KINDS;
-use super::super::tolerance;
+use super::super::{stock, tolerance};
 use crate::fields;
 use crate::job::shop::{Bar, Grade, find};
 
@@ -18,15 +17,8 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, grades: &[Grade]) -> Op
         r.settle(&map.place("material"), found).map(|(material, _)| material.name)
     });
     let diameter = r.number(&map, &fields::SHOP_BAR_DIAMETER);
-    let tolerance = match (r.optional(&map, "tolerance")?, diameter) {
-        (None, _) => Some(None),
-        (Some(node), Some(diameter)) => tolerance::read(r, node, diameter).map(Some),
-        (Some(_), None) => None,
-    };
-    let kind = match map.tried("kind") {
-        false => Some(None),
-        true => r.choice(&map, "kind", &STOCK_KINDS, None).map(Some),
-    };
+    let tolerance = tolerance::of_bar(r, &map, diameter);
+    let kind = stock::kind(r, &map);
     let length = r.number_maybe(&map, &fields::SHOP_BAR_LENGTH);
     let price = r.number_maybe(&map, &fields::SHOP_BAR_PRICE);
     Some(Bar {

@@ -8,7 +8,7 @@ use serde_saphyr::Spanned;
 use crate::input::node::Node;
 
 /// The usual name of the file.
-pub(in crate::input) const NAME: &str = "shop.yaml";
+const NAME: &str = "shop.yaml";
 
 /// What a job says of the shop's file.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -23,9 +23,7 @@ pub(in crate::input) enum Which {
 
 /// What the tree of a job says of the shop's file.
 pub(in crate::input) fn asked(job: &Spanned<Node>) -> Which {
-    let Node::Map(entries) = &job.value else { return Which::Looked };
-    let of = entries.iter().find(|(key, _)| matches!(&key.value, Node::Text(text) if text == "shop"));
-    match of.map(|(_, value)| &value.value) {
+    match job.value.get("shop").map(|given| &given.value) {
         Some(Node::Text(text)) if text.trim() == "none" => Which::None,
         Some(Node::Text(text)) => Which::File(text.trim().to_owned()),
         _ => Which::Looked,

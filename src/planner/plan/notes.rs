@@ -6,7 +6,7 @@ use crate::lang::lists;
 use crate::mechanics::cutting::{CHIPS_TOLD_MM, MEASURED_TO_MM};
 use crate::mechanics::drilling::THRUST_TOLD_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
-use crate::process::features::{ToolChip, ToolKind};
+use crate::process::features::{ToolChip, ToolKind, turning_chips};
 use crate::process::segments::{FINISHING_TO_MM, Segment, Work};
 use crate::process::tandem::NoTandem;
 use crate::process::{Rig, checks};
@@ -14,6 +14,8 @@ use crate::say;
 
 /// Notes on what the planner assumed or lowered.
 pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
+    let rig = Rig::new(job, None);
+    let segments = rig.segments().unwrap_or_default();
     let mut notes = job.notes.clone();
     if job.holding == Holding::Bush && plan.segments.iter().any(|s| s.work == "whirl") {
         notes.push(if job.machine.tools.is_some() { say!("note-whirled") } else { say!("note-whirled-assumed") });
@@ -28,18 +30,16 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     }
     notes.extend(drive(job, plan));
     notes.extend(torque_share(job, plan));
-    notes.extend(power_lowers(job, plan));
+    notes.extend(power_lowers(&rig, &segments, plan));
     notes.extend(ground(job));
     notes.extend(small_radii(job));
     notes.extend(unusual_threads(job));
     notes.extend(rolled_and_left(job));
     notes.extend(slow_cutting(job, plan));
     if !plan.segments.is_empty() {
-        notes.extend(passive_forces(job));
-        notes.extend(forces_outside(job));
-    }
-    if !plan.segments.is_empty() {
-        notes.extend(finishing(job));
+        notes.extend(passive_forces(&rig, &segments));
+        notes.extend(forces_outside(&rig, &segments));
+        notes.extend(finishing(&rig, &segments));
         notes.extend(not_listed(plan));
     }
     let given = job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM);
@@ -73,18 +73,18 @@ fn not_listed(plan: &Plan) -> Option<String> {
 
 /// How the sections that ask for a finishing cut come to it: one deep cut, a last pass, or both tools of a tandem in one travel. With one
 /// deep cut, what could be done instead.
-fn finishing(job: &Job) -> Vec<String> {
-    let rig = Rig::new(job, None);
+fn finishing(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
+    let job = rig.job;
     let mut with_tandem = job.clone();
     with_tandem.cutting.tools = Tools::Tandem;
     let asked_tandem = job.cutting.tools == Tools::Tandem;
     let no_tools = job.machine.tools.is_some() && job.machine.tandem_side().is_none() && !asked_tandem;
+    let with_tandem = Rig::new(&with_tandem, None);
     let why_not = |section: &Section, back: bool| match no_tools {
         true => Some(NoTandem::NoTools),
-        false => Rig::new(&with_tandem, None).no_tandem(section, back),
+        false => with_tandem.no_tandem(section, back),
     };
     let (mut notes, mut tandem) = (Vec::new(), Vec::new());
-    let segments = rig.segments().unwrap_or_default();
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let Some(segment) = segments.iter().find(|s| s.section == i && s.work == Work::Turn) else { continue };
         if segment.lag_mm.is_some() {
@@ -179,10 +179,9 @@ fn small_radii(job: &Job) -> Vec<String> {
 }
 
 /// Travels whose speed the power of the headstock lowers: the sections, each with the speeds of its travels.
-fn power_lowers(job: &Job, plan: &Plan) -> Vec<String> {
+fn power_lowers(rig: &Rig<'_>, segments: &[Segment], plan: &Plan) -> Vec<String> {
+    let job = rig.job;
     let Some(power) = job.machine.headstock.power_kw else { return Vec::new() };
-    let rig = Rig::new(job, None);
-    let segments = rig.segments().unwrap_or_default();
     let mut notes: Vec<String> = Vec::new();
     for s in &plan.segments {
         let cut = segments.iter().find(|c| c.section + 1 == s.section && c.from_mm < s.to_mm && s.from_mm < c.to_mm);
@@ -245,9 +244,7 @@ fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
 }
 
 /// Passive forces that no measured force stands behind: those of deep cuts, and those that are the floor.
-fn passive_forces(job: &Job) -> Vec<String> {
-    let rig = Rig::new(job, None);
-    let segments = rig.segments().unwrap_or_default();
+fn passive_forces(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
     let turned = segments.iter().filter(|s| matches!(s.work, Work::Turn | Work::Thread));
     let (mut deepest_mm, mut floored) = (0.0_f64, false);
     for travel in turned.flat_map(|s| &s.travels) {
@@ -256,16 +253,15 @@ fn passive_forces(job: &Job) -> Vec<String> {
     }
     let deep = (deepest_mm > MEASURED_TO_MM)
         .then(|| say!("note-passive-deep", depth = format!("{deepest_mm:.2}"), measured = MEASURED_TO_MM.to_string()));
-    let floor = floored.then(|| say!("note-passive-floor", share = job.cutting.passive_floor.to_string()));
+    let floor = floored.then(|| say!("note-passive-floor", share = rig.job.cutting.passive_floor.to_string()));
     deep.into_iter().chain(floor).collect()
 }
 
 /// Cutting forces outside what their sources know: the drill, and the chip, that go farthest outside. And a class of material that was
 /// assumed.
-fn forces_outside(job: &Job) -> Vec<String> {
-    let rig = Rig::new(job, None);
+fn forces_outside(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
     let mut tools = rig.tool_chips();
-    let material = &job.shaft.material;
+    let material = &rig.job.shaft.material;
     let assumed = material.class_assumed && !tools.is_empty();
     let assumed = assumed.then(|| say!("note-class-assumed", class = material.class.words(), material = material.name));
     let outside = |[low, high]: [f64; 2], value: f64| (low / value).max(value / high);
@@ -279,7 +275,7 @@ fn forces_outside(job: &Job) -> Vec<String> {
         let [low, high] = THRUST_TOLD_MM.map(|mm| mm.to_string());
         say!("note-drill-size", size = told(tool.diameter_mm), low = low, high = high)
     });
-    tools.extend(rig.turning_chips());
+    tools.extend(turning_chips(segments));
     let chips = farthest(&tools, CHIPS_TOLD_MM, |tool| tool.chip_mm).map(|tool| {
         let [low, high] = CHIPS_TOLD_MM.map(|mm| mm.to_string());
         let (size, chip) = (told(tool.diameter_mm), format!("{:.3}", tool.chip_mm));

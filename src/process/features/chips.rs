@@ -1,7 +1,7 @@
 //! Chips of drills, taps and cutters: how thin they are, and on tools of which size.
 
 use super::super::rig::Rig;
-use super::super::segments::Work;
+use super::super::segments::{Segment, Work};
 use super::{FLAT_TEETH, SLOT_TEETH, tap_drill_mm};
 use crate::job::{FeatureKind, SectionKind};
 use crate::mechanics::{drilling, milling};
@@ -66,12 +66,11 @@ impl Rig<'_> {
         });
         features.chain(flats).collect()
     }
+}
 
-    /// The chips of turning: as thick as the feed on a straight edge, thinner on the nose.
-    pub fn turning_chips(&self) -> Vec<ToolChip> {
-        let segments = self.segments().unwrap_or_default();
-        let along = segments.iter().filter(|s| matches!(s.work, Work::Turn | Work::Plunge));
-        let feeds = along.flat_map(|s| &s.travels).map(|travel| travel.feed_mm);
-        feeds.map(|feed| ToolChip { kind: ToolKind::Turning, diameter_mm: feed, chip_mm: feed }).collect()
-    }
+/// The chips of turning: as thick as the feed on a straight edge, thinner on the nose.
+pub fn turning_chips(segments: &[Segment]) -> Vec<ToolChip> {
+    let along = segments.iter().filter(|s| matches!(s.work, Work::Turn | Work::Plunge));
+    let feeds = along.flat_map(|s| &s.travels).map(|travel| travel.feed_mm);
+    feeds.map(|feed| ToolChip { kind: ToolKind::Turning, diameter_mm: feed, chip_mm: feed }).collect()
 }

@@ -20,7 +20,7 @@ use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tappe
 use crate::mechanics::{drilling, milling};
 use crate::units::spindle_rpm;
 
-pub use chips::{ToolChip, ToolKind};
+pub use chips::{ToolChip, ToolKind, turning_chips};
 
 /// Two places closer than this are the same place of a stored plan, mm.
 pub const SAME_MM: f64 = 1e-4;
