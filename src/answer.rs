@@ -3,6 +3,7 @@
 
 pub mod at;
 pub mod moved;
+mod sure;
 
 use crate::defect::Defect;
 use crate::job::Job;
@@ -20,7 +21,7 @@ const ROUNDS_MOVED: usize = 4;
 /// # Errors
 /// [`Defect`], an error in this program, as in [`advised`]. Please send us the job.
 pub fn answer(job: &Job) -> Result<Plan, Defect> {
-    advised(job, Advice::Wanted)
+    sampled(job, Advice::Wanted)
 }
 
 /// The proven plan with the time that each limit costs. This makes many more plans than [`answer`].
@@ -29,8 +30,11 @@ pub fn answer(job: &Job) -> Result<Plan, Defect> {
 /// As [`answer`], and [`Defect`] if planning with a relaxed limit meets one.
 pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     let mut plan = answer(job)?;
-    if plan.verdict == Verdict::Feasible {
-        plan.limit_costs = planner::advice::costs::find(job, plan.pace_s())?;
+    if plan.verdict.has_plan() {
+        // With a confidence, the limits are relaxed for the fastest plan, and its time counts.
+        let asked = plan.scatter.as_ref().and_then(|s| s.confidence.as_ref());
+        let now_s = asked.map_or(plan.pace_s(), |confidence| confidence.fastest_s);
+        plan.limit_costs = planner::advice::costs::find(job, now_s)?;
         if plan.limit_costs.is_empty() {
             plan.notes.push(say!("note-no-limit-costs"));
         }
@@ -38,7 +42,30 @@ pub fn with_costs(job: &Job) -> Result<Plan, Defect> {
     Ok(plan)
 }
 
+/// Adds to a plan the time of a part planned for each uncertain input one standard deviation lower and higher. This makes many more plans.
+///
+/// # Errors
+/// [`Defect`] if planning with another value meets one.
+pub fn with_input_times(plan: &mut Plan, job: &Job) -> Result<(), Defect> {
+    sure::with_times(plan, job)
+}
+
 /// As [`answer`], with or without advice. Without advice, the answer that there is no plan comes at once.
+///
+/// The plan says in how many sampled parts it holds. If the job asks for a confidence, it is the fastest plan found that holds in so many.
+///
+/// # Errors
+/// [`Defect`] as in [`advised`].
+pub fn sampled(job: &Job, advice: Advice) -> Result<Plan, Defect> {
+    sure::sure(job, advice)
+}
+
+/// Share of sampled parts below which a plan of a job is at risk: the confidence that the job asks for, else its `confidence_warn`.
+pub fn least_share(job: &Job) -> f64 {
+    job.scatter.confidence.unwrap_or(job.scatter.confidence_warn)
+}
+
+/// The proven plan without sampled parts: much faster where only the nominal part matters.
 ///
 /// If a state fails the proof, the next round looks at this state too. If that is not enough, the state is excluded.
 /// [`Lessons`] says why the rounds end.

@@ -3,7 +3,7 @@
 
 use crate::diag::Diag;
 use crate::job::Job;
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::Plan;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::assemble;
 use crate::planner::plan::draft::{Draft, DraftStage};
@@ -45,7 +45,7 @@ pub enum Move {
 /// The plan has no such place or is infeasible, the place would leave a stage too short or the collet beside the shaft,
 /// or the job cannot be cut in segments.
 pub fn moved(job: &Job, plan: &Plan, what: Move, to_mm: f64) -> Result<(Plan, Verified), Diag> {
-    if plan.verdict != Verdict::Feasible {
+    if !plan.verdict.has_plan() {
         return Err(Diag::new(say!("move-no-plan")).help(say!("move-no-plan-help")));
     }
     let mut draft = draft_of(plan);

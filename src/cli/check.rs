@@ -1,9 +1,9 @@
 //! `check`: the verdict alone.
 
 use super::beside::Files;
-use super::plan::{ending, planned};
+use super::plan::{confidence, ending, planned};
 use super::{Ending, Format, out};
-use crate::job::plan::{CheckResult, LimitCost, Quote, Shortfall, Times, Verdict};
+use crate::job::plan::{CheckResult, LimitCost, Quote, ScatterReport, Shortfall, Times, Verdict};
 use crate::report;
 use serde::Serialize;
 use std::path::PathBuf;
@@ -18,6 +18,9 @@ pub struct Args {
     /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
     #[arg(long)]
     costs: bool,
+    /// Asks for a plan that holds in this share of sampled parts, 0.5 to 0.999, whatever the job says.
+    #[arg(long, value_name = "SHARE", value_parser = confidence)]
+    confidence: Option<f64>,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -40,6 +43,7 @@ struct Brief<'a> {
     time_s: &'a Times,
     margin: Option<f64>,
     margin_at: Option<&'a CheckResult>,
+    scatter: Option<&'a ScatterReport>,
     quote: &'a Quote,
     shortfall: Option<&'a Shortfall>,
     limit_costs: &'a [LimitCost],
@@ -49,7 +53,7 @@ struct Brief<'a> {
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let (_, plan) = match planned(&args.job, args.files.beside(), args.costs) {
+    let (_, plan) = match planned(&args.job, args.files.beside(), args.costs, args.confidence) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
@@ -71,6 +75,7 @@ pub fn run(args: &Args) -> Ending {
                 time_s: &plan.time_s,
                 margin: plan.margin,
                 margin_at: plan.margin_at.as_ref(),
+                scatter: plan.scatter.as_ref(),
                 quote: &plan.quote,
                 shortfall: plan.shortfall.as_ref(),
                 limit_costs: &plan.limit_costs,

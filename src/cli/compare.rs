@@ -4,12 +4,13 @@ use super::beside::InShop;
 use super::plan::read;
 use super::progress::spread_counting;
 use super::{Ending, Format, out};
-use crate::answer::advised;
+use crate::answer::sampled;
 use crate::defect::Defect;
 use crate::job::plan::{Plan, Verdict, estimate};
 use crate::job::{Holding, Job, Side, Tools};
 use crate::lang;
 use crate::planner::Advice;
+use crate::report::sure::of_100;
 use crate::report::table::{self, Head};
 use crate::report::text::WIDTH;
 use crate::report::{numbers, words};
@@ -45,6 +46,8 @@ struct Way {
     witness_lines: usize,
     margin: Option<f64>,
     margin_check: Option<String>,
+    /// Share of sampled parts that meet all checks.
+    good_share: Option<f64>,
     time_s: Option<f64>,
     pieces_per_bar: usize,
     farthest_mm: Option<f64>,
@@ -62,7 +65,7 @@ struct Compared<'a> {
 }
 
 fn way(job: &Job, plan: &Plan) -> Way {
-    let feasible = plan.verdict == Verdict::Feasible;
+    let feasible = plan.verdict.has_plan();
     let shortfall = plan.shortfall.as_ref();
     Way {
         machine: job.machine.name.clone(),
@@ -75,6 +78,7 @@ fn way(job: &Job, plan: &Plan) -> Way {
         witness_lines: plan.witnesses.len(),
         margin: plan.margin,
         margin_check: plan.margin_at.as_ref().map(|c| c.check.clone()),
+        good_share: plan.scatter.as_ref().map(|s| s.good_share),
         time_s: feasible.then(|| plan.pace_s()),
         pieces_per_bar: plan.quote.pieces_per_bar,
         farthest_mm: shortfall.map(|s| s.farthest_mm),
@@ -97,6 +101,7 @@ fn cannot(job: &Job, reason: &str) -> Way {
         witness_lines: 0,
         margin: None,
         margin_check: None,
+        good_share: None,
         time_s: None,
         pieces_per_bar: 0,
         farthest_mm: None,
@@ -110,7 +115,7 @@ fn planned(job: &Job) -> Result<Way, Defect> {
     match job.holding {
         Holding::Bush if job.machine.bush.is_none() => Ok(cannot(job, lang::text("compare-no-bush"))),
         Holding::NoBush if job.machine.no_bush.is_none() => Ok(cannot(job, lang::text("compare-only-bush"))),
-        _ => advised(job, Advice::None).map(|plan| way(job, &plan)),
+        _ => sampled(job, Advice::None).map(|plan| way(job, &plan)),
     }
 }
 
@@ -162,7 +167,7 @@ pub fn run(args: &Args) -> Ending {
         }
         Format::Text => out::result(&text(name, &ways)),
     }
-    if ways.iter().any(|w| w.verdict == Verdict::Feasible) { Ending::Done } else { Ending::NotFeasible }
+    if ways.iter().any(|w| w.verdict.has_plan()) { Ending::Done } else { Ending::NotFeasible }
 }
 
 /// The machines, each once.
@@ -186,7 +191,7 @@ fn tools(way: &Way) -> &'static str {
 }
 
 fn text(name: &str, ways: &[Way]) -> String {
-    let feasible = ways.iter().filter(|w| w.verdict == Verdict::Feasible).count();
+    let feasible = ways.iter().filter(|w| w.verdict.has_plan()).count();
     let verdict = match (ways.first(), feasible) {
         (Some(best), 1..) => say!(
             "compare-best",
@@ -203,7 +208,7 @@ fn text(name: &str, ways: &[Way]) -> String {
     // If the table is too wide, the names of machines are cut first.
     let fixed = |head: Head| Head { may_shrink: false, ..head };
     let several = ways.iter().any(|w| Some(&w.machine) != ways.first().map(|f| &f.machine));
-    let made = |w: &&Way| w.verdict == Verdict::Feasible;
+    let made = |w: &&Way| w.verdict.has_plan();
     if feasible > 0 {
         let heads = [
             table::words(lang::text("compare-head-machine")),
@@ -213,6 +218,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             table::number(lang::text("compare-head-hand-overs")),
             table::number(lang::text("compare-head-lines")),
             fixed(table::words(lang::text("compare-head-check"))),
+            table::number(lang::text("compare-head-good")),
             table::number(lang::text("compare-head-time")),
             table::number(lang::text("compare-head-pieces")),
         ];
@@ -228,6 +234,7 @@ fn text(name: &str, ways: &[Way]) -> String {
                 w.hand_overs.to_string(),
                 w.witness_lines.to_string(),
                 w.margin_check.as_ref().map_or_else(String::new, |check| format!("{} {used}", words::key(check))),
+                w.good_share.map_or("-".into(), of_100),
                 w.time_s.map_or("-".into(), numbers::seconds),
                 w.pieces_per_bar.to_string(),
             ];

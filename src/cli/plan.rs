@@ -3,12 +3,12 @@
 use super::beside::Files;
 use super::progress::Progress;
 use super::{Ending, Format, files as paths, out};
-use crate::answer::{answer, with_costs};
+use crate::answer::{answer, with_costs, with_input_times};
 use crate::defect::Defect;
+use crate::fields;
 use crate::input::{self, Beside};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
-use crate::proof;
 use crate::report;
 use crate::report::table::columns;
 use crate::report::text::WIDTH;
@@ -29,15 +29,25 @@ pub struct Args {
     /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
     #[arg(long)]
     costs: bool,
-    /// Checks the plan with scattered inputs (`scatter` in the job) and shows how often each check fails.
+    /// Plans again with each uncertain input lower and higher (`scatter` in the job), and shows what it changes in time.
     #[arg(long)]
     scatter: bool,
+    /// Makes the fastest plan that holds in this share of sampled parts, 0.5 to 0.999, whatever the job says.
+    #[arg(long, value_name = "SHARE", value_parser = confidence)]
+    confidence: Option<f64>,
     /// Prints everything: positions, stops, segments, times, order, notes, cautions.
     #[arg(long)]
     full: bool,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
+}
+
+/// A confidence as the option takes it.
+pub fn confidence(text: &str) -> Result<f64, String> {
+    let field = &fields::CONFIDENCE;
+    let share = text.parse::<f64>().ok().filter(|share| field.check(*share).is_ok());
+    share.ok_or_else(|| say!("plan-confidence-range", range = field.range()))
 }
 
 /// Reads a job.
@@ -52,8 +62,9 @@ pub fn read(job: &Path, beside: Beside<'_>) -> Result<Job, Ending> {
 ///
 /// # Errors
 /// The job cannot be read, or planning meets a defect; what is wrong has been printed.
-pub fn planned(job: &Path, beside: Beside<'_>, costs: bool) -> Result<(Job, Plan), Ending> {
-    let job = read(job, beside)?;
+pub fn planned(job: &Path, beside: Beside<'_>, costs: bool, confidence: Option<f64>) -> Result<(Job, Plan), Ending> {
+    let mut job = read(job, beside)?;
+    job.scatter.confidence = confidence.or(job.scatter.confidence);
     let answered = Progress::telling("planning", || if costs { with_costs(&job) } else { answer(&job) });
     match answered {
         Ok(plan) => Ok((job, plan)),
@@ -64,20 +75,21 @@ pub fn planned(job: &Path, beside: Beside<'_>, costs: bool) -> Result<(Job, Plan
 /// The ending of a command that has made this plan.
 pub fn ending(plan: &Plan) -> Ending {
     match plan.verdict {
-        Verdict::Feasible => Ending::Done,
+        Verdict::Feasible | Verdict::AtRisk => Ending::Done,
         Verdict::Infeasible => Ending::NotFeasible,
     }
 }
 
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
-    let (job, mut plan) = match planned(&args.job, args.files.beside(), args.costs) {
+    let (job, mut plan) = match planned(&args.job, args.files.beside(), args.costs, args.confidence) {
         Ok(planned) => planned,
         Err(ending) => return ending,
     };
-    if args.scatter && plan.verdict == Verdict::Feasible {
-        let progress = Progress::counting("sampled parts", job.scatter.samples);
-        plan.scatter = Some(proof::scatter(&plan, &job, &|| progress.done_one()));
+    if args.scatter
+        && let Err(defect) = Progress::telling("planning", || with_input_times(&mut plan, &job))
+    {
+        return out::defect(&defect);
     }
     if let Some(dir) = &args.out {
         let files = match folder(&plan) {
@@ -129,6 +141,7 @@ fn command(args: &Args) -> Option<String> {
     }
     words.extend(args.costs.then(|| "--costs".to_owned()));
     words.extend(args.scatter.then(|| "--scatter".to_owned()));
+    words.extend(args.confidence.iter().flat_map(|share| ["--confidence".to_owned(), share.to_string()]));
     words.extend(["--out".to_owned(), quoted(&Path::new("plans").join(args.job.file_stem()?))?]);
     let command = words.join(" ");
     (columns(&command) + 2 <= WIDTH).then_some(command)

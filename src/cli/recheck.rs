@@ -3,15 +3,21 @@
 use super::beside::Files;
 use super::plan::read;
 use super::{Ending, Format, files, out};
+use crate::answer::least_share;
 use crate::diag::Diag;
-use crate::job::plan::Plan;
+use crate::fields;
+use crate::job::Job;
+use crate::job::plan::{Plan, ScatterReport, Verdict};
 use crate::lang;
-use crate::proof::{SAME_MARGIN, Verified, described, prove};
+use crate::proof::{SAME_MARGIN, Verified, counted, described, prove};
+use crate::report::sure::of_100;
 use crate::report::{table, words};
 use crate::say;
 use serde::Serialize;
 use std::path::PathBuf;
 
+/// Most sampled parts of a stored plan that are counted again, as many as a job may ask for.
+const SAMPLES_MAX: usize = fields::SCATTER_SAMPLES.max as usize;
 /// Largest plan file read, MiB.
 const PLAN_MAX_MIB: u64 = 64;
 
@@ -37,6 +43,12 @@ struct Rechecked {
     margin: Option<f64>,
     margin_told: Option<f64>,
     margin_changed: bool,
+    /// Whether the plan may be run with this job.
+    verdict: Verdict,
+    /// Share of sampled parts that meet all checks; null if the plan is not proven.
+    good_share: Option<f64>,
+    /// The share in the plan; null if it tells none.
+    good_share_told: Option<f64>,
     breaches: Vec<Broken>,
 }
 
@@ -84,6 +96,26 @@ fn safer(plan: &Plan, found: &Verified) -> String {
     format!("  {}\n", say!("recheck-margin", found = found, planned = planned))
 }
 
+/// The share of parts in which a stored plan holds with a job, counted as the plan counted it.
+fn recounted(plan: &Plan, job: &Job) -> ScatterReport {
+    let (seed, samples) =
+        plan.scatter.as_ref().map_or((job.scatter.seed, job.scatter.samples), |told| (told.seed, told.samples));
+    counted(plan, job, seed, samples.clamp(1, SAMPLES_MAX))
+}
+
+/// A line that says in how many sampled parts the plan holds.
+fn sure(verdict: Verdict, count: Option<&ScatterReport>, told: Option<f64>) -> String {
+    let Some(count) = count else { return String::new() };
+    let (good, told) = (of_100(count.good_share), told.map(of_100));
+    let line = match (verdict, told.filter(|told| *told != good)) {
+        (Verdict::AtRisk, None) => say!("recheck-at-risk", good = good),
+        (Verdict::AtRisk, Some(told)) => say!("recheck-at-risk-told", good = good, told = told),
+        (_, None) => say!("recheck-holds", good = good),
+        (_, Some(told)) => say!("recheck-holds-told", good = good, told = told),
+    };
+    format!("  {line}\n")
+}
+
 /// Runs it.
 pub fn run(args: &Args) -> Ending {
     let plan = match stored(&args.plan) {
@@ -97,6 +129,14 @@ pub fn run(args: &Args) -> Ending {
     let mut found = prove(&plan, &job);
     found.breaches.extend(described(&plan, &job, &found));
     let changed = plan.input_digest != job.input_digest;
+    let sampled = found.holds().then(|| recounted(&plan, &job));
+    let verdict = match &sampled {
+        None => Verdict::Infeasible,
+        Some(count) if count.good_share < least_share(&job) => Verdict::AtRisk,
+        Some(_) => Verdict::Feasible,
+    };
+    let good_share = sampled.as_ref().map(|count| count.good_share);
+    let good_share_told = plan.scatter.as_ref().map(|told| told.good_share);
     if args.format == Format::Json {
         let breaches = found.breaches.iter();
         let ended = out::json(&Rechecked {
@@ -106,6 +146,9 @@ pub fn run(args: &Args) -> Ending {
             margin: proven_margin(&found),
             margin_told: plan.margin,
             margin_changed: margin_changed(&plan, &found),
+            verdict,
+            good_share,
+            good_share_told,
             breaches: breaches.map(|b| Broken { stage: b.stage, rule: b.rule.clone(), text: b.text.clone() }).collect(),
         });
         if ended != Ending::Done {
@@ -116,7 +159,7 @@ pub fn run(args: &Args) -> Ending {
         let mut text = if found.holds() {
             let used = format!("{:.1}", 100.0 * found.utilisation);
             let said = say!("recheck-proven", job = plan.job, states = found.states, used = used);
-            format!("{said}\n  {inputs}\n{}", safer(&plan, &found))
+            format!("{said}\n  {inputs}\n{}{}", safer(&plan, &found), sure(verdict, sampled.as_ref(), good_share_told))
         } else {
             format!("{}\n  {inputs}\n", say!("recheck-not-proven", job = plan.job, rules = found.breaches.len()))
         };

@@ -11,7 +11,8 @@ mod least_squares;
 mod model;
 
 use crate::diag::Diag;
-use crate::job::readings::{Fitted, FittedSupport, Readings, Support};
+use crate::job::readings::{Errors, Fitted, FittedSupport, Readings, SetUp, Support};
+use crate::job::{Holding, Machine, Material};
 use crate::say;
 use least_squares::{Fit, Spread, least_squares, spread};
 use model::Model;
@@ -28,6 +29,8 @@ const TOLD_MISFIT: f64 = 2.0;
 const STARTS: [f64; 3] = [1.0, 8.0, 0.125];
 /// Limits of a stiffness, N/µm, as in a machine file.
 const RANGE_N_PER_UM: [f64; 2] = [0.1, 10_000.0];
+/// Overhang of a bar that is proposed for a reading, in diameters. Common practice, no source.
+const OVERHANG: f64 = 4.0;
 /// A normally distributed quantity lies within this many standard deviations in 95 of 100 cases.
 const LIKELY: f64 = 1.96;
 
@@ -61,6 +64,41 @@ pub fn fit(readings: &Readings) -> Result<Fitted, Diag> {
         Some(diag) => Err(refused(diag)),
         None => Ok(fitted),
     }
+}
+
+/// How to measure the stiffness of a support of a machine with a bar of a material and a diameter (mm), in words. None: the machine has no
+/// such support, or cannot hold the bar so.
+pub fn reading_of(
+    machine: &Machine,
+    material: &Material,
+    holding: Holding,
+    bar_mm: f64,
+    support: Support,
+) -> Option<String> {
+    if !model::has(machine, support) {
+        return None;
+    }
+    let by_bush = holding == Holding::Bush && machine.bush.is_some();
+    let set_up = SetUp {
+        name: String::new(),
+        headstock_mm: by_bush.then_some(machine.headstock.nearest_mm),
+        // Short enough that the support counts beside the bar, long enough for a load.
+        front_mm: (OVERHANG * bar_mm).clamp(30.0, 200.0).round(),
+        grip: None,
+        dial: Vec::new(),
+        frequency_hz: None,
+    };
+    let readings = Readings {
+        machine: machine.clone(),
+        material: material.clone(),
+        diameter_mm: bar_mm,
+        fit: Support::ALL.into_iter().filter(|s| model::has(machine, *s)).collect(),
+        errors: Errors { dial_um: 0.5, load_share: 0.02, tap_share: 0.01 },
+        set_ups: vec![set_up],
+        place: None,
+    };
+    let at: Vec<f64> = readings.fit.iter().map(|s| model::stiffness(machine, *s).ln()).collect();
+    advice::reading_of(&Model::new(&readings), &at, support)
 }
 
 /// The message about supports that are not determined, with a reading that would determine them. That reading is sought

@@ -9,7 +9,7 @@ use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::shop::ShopFrom;
-use super::{centre, cutting, limits, order, shaft, stock, tool_list, vary, wishes};
+use super::{centre, cutting, limits, order, scatter, shaft, stock, tool_list, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Bar, Given, Shop};
@@ -17,7 +17,7 @@ use crate::job::{Hold, Holding, Job, ListedTool, Machine, Objective, Range, Sect
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 16] = [
+pub(super) const KEYS: [&str; 18] = [
     "shop",
     "tool_list",
     "shaft",
@@ -29,6 +29,8 @@ pub(super) const KEYS: [&str; 16] = [
     "limits",
     "planning",
     "scatter",
+    "confidence",
+    "confidence_warn",
     "wishes",
     "objective",
     "rates",
@@ -119,7 +121,12 @@ fn parts(
     }
     let objective = r.choice(map, "objective", &OBJECTIVES, Some(Objective::Time));
     let planning = limits::planning(r, map);
-    let scatter = limits::scatter(r, map);
+    let own_spreads = scatter::owned(
+        machine.as_ref().map(|found| &found.machine.spreads),
+        shaft.as_ref().map(|shaft| &shaft.material.spreads),
+        bar.as_ref().and_then(Option::as_ref).map(|bar| &bar.spreads),
+    );
+    let scatter = scatter::read(r, map, &own_spreads);
     let per_hour = machine.as_ref().and_then(|found| found.per_hour.clone());
     let rates = limits::rates(r, map, per_hour, price(r, bar.flatten().as_ref(), shaft.as_ref()));
     let order = order::read(r, map);

@@ -1,10 +1,9 @@
-//! `limits`, `planning`, `scatter` and `rates`: what is good enough, how finely to search, how inputs scatter, and
-//! costs. All may be left out.
+//! `limits`, `planning` and `rates`: what is good enough, how finely to search, and costs. All may be left out.
 
 use super::reader::{Map, Reader};
 use crate::fields::{self, Field};
 use crate::job::shop::Given;
-use crate::job::{Limits, Planning, Rates, Scatter};
+use crate::job::{Limits, Planning, Rates, Reserve};
 
 const KEYS: [&str; 15] = [
     "stiffness_min",
@@ -62,6 +61,7 @@ pub(super) fn read(r: &mut Reader, job: &Map, stock_diameter_mm: Option<f64>) ->
         torque_margin: torque?,
         buckling_share: buckling?,
         avoid_penalty_s: penalty?,
+        reserve: Reserve::default(),
     })
 }
 
@@ -72,36 +72,6 @@ pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
         None => Map::empty(job.at),
     };
     Some(Planning { station_pitch_mm: r.number_or(&map, &fields::STATION_PITCH, None)? })
-}
-
-const SCATTER_KEYS: [&str; 9] = ["samples", "seed", "straightness", "supports", "kc", "passive", "e", "damping", "bar"];
-
-/// Reads how inputs scatter.
-pub(super) fn scatter(r: &mut Reader, job: &Map) -> Option<Scatter> {
-    let map = match r.optional(job, "scatter")? {
-        Some(node) => r.map(node, &SCATTER_KEYS)?,
-        None => Map::empty(job.at),
-    };
-    let samples = r.number_or(&map, &fields::SCATTER_SAMPLES, None);
-    let seed = r.number_or(&map, &fields::SCATTER_SEED, None);
-    let straightness = r.number_or(&map, &fields::SCATTER_STRAIGHTNESS, None);
-    let supports = r.number_or(&map, &fields::SCATTER_SUPPORTS, None);
-    let kc = r.number_or(&map, &fields::SCATTER_KC, None);
-    let passive = r.number_or(&map, &fields::SCATTER_PASSIVE, None);
-    let e = r.number_or(&map, &fields::SCATTER_E, None);
-    let damping = r.number_or(&map, &fields::SCATTER_DAMPING, None);
-    let bar = r.number_maybe(&map, &fields::SCATTER_BAR);
-    Some(Scatter {
-        samples: samples?.round() as usize,
-        seed: seed?.round() as u64,
-        straightness: straightness?,
-        supports: supports?,
-        kc: kc?,
-        passive: passive?,
-        e: e?,
-        damping: damping?,
-        bar_mm: bar?,
-    })
 }
 
 /// Reads the rates: `Some(None)` if there are none. `per_hour` and `per_kg`: what the shop gives for the machine and for the bar.

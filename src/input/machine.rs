@@ -4,7 +4,7 @@ use serde_saphyr::Spanned;
 
 use super::node::Node;
 use super::reader::{Map, Reader};
-use super::tools;
+use super::{scatter, tools};
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
 use crate::job::{
@@ -12,7 +12,7 @@ use crate::job::{
 };
 use crate::say;
 
-const KEYS: [&str; 17] = [
+const KEYS: [&str; 18] = [
     "name",
     "bush",
     "no_bush",
@@ -30,6 +30,7 @@ const KEYS: [&str; 17] = [
     "tool_change_s",
     "bar_change_s",
     "rapid",
+    "scatter",
 ];
 
 const BACK_PLACES: [(&str, BackPlace); 2] = [("in_line", BackPlace::InLine), ("aside", BackPlace::Aside)];
@@ -62,6 +63,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
     let tool_change = r.number_or(&map, &fields::TOOL_CHANGE_S, None);
     let bar_change = r.number_or(&map, &fields::BAR_CHANGE_S, None);
     let rapid = r.number_or(&map, &fields::RAPID, None);
+    let spreads = scatter::own(r, &map, &scatter::OF_MACHINE);
     let machine = Machine {
         name: name?.unwrap_or_else(|| default_name.to_owned()),
         bush: bush?,
@@ -80,6 +82,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
         tool_change_s: tool_change?,
         bar_change_s: bar_change?,
         rapid_m_per_min: rapid?,
+        spreads: spreads?,
     };
     fits(r, &map, &machine)?;
     Some(machine)

@@ -4,6 +4,7 @@ use serde_saphyr::Spanned;
 
 use super::node::Node;
 use super::reader::{Map, Reader};
+use super::scatter;
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::Material;
@@ -11,7 +12,7 @@ use crate::job::materials::{CLASSES, Class, known};
 use crate::job::shop::find;
 use crate::say;
 
-const KEYS: [&str; 8] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class"];
+const KEYS: [&str; 9] = ["name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class", "scatter"];
 
 /// The material. If it is from the table, also a note that says how reliable its cutting-force values are.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>) -> Option<(Material, Option<String>)> {
@@ -52,6 +53,7 @@ pub(super) fn own(r: &mut Reader, map: &Map) -> Option<Material> {
     let mc = r.number(map, &fields::MC);
     let poisson = r.number_or(map, &fields::POISSON, None);
     let vc = speeds(r, map)?;
+    let spreads = scatter::own(r, map, &scatter::OF_MATERIAL);
     let class = r.choice(map, "class", &CLASSES.map(|(key, class)| (key, Some(class))), Some(None));
     let (e_gpa, density, kc11, class) = (e_gpa?, density?, kc11?, class?);
     Some(Material {
@@ -64,6 +66,7 @@ pub(super) fn own(r: &mut Reader, map: &Map) -> Option<Material> {
         kc11_n_per_mm2: kc11,
         mc: mc?,
         vc_m_per_min: vc,
+        spreads: spreads?,
     })
 }
 

@@ -23,6 +23,7 @@ mod order;
 mod reader;
 mod readings;
 mod render;
+mod scatter;
 mod section;
 mod shaft;
 pub mod shop;

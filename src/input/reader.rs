@@ -22,7 +22,8 @@ const DIAGS_MAX: usize = 100;
 /// Longest text value, characters. A longer one would not fit into the tables that show it.
 const TEXT_MAX: usize = 120;
 /// Beginnings of the keys of a job whose defaults are told.
-const ORIGIN_OF: [&str; 7] = ["stock.", "shaft.straightness", "cutting.", "limits.", "planning.", "scatter.", "order."];
+const ORIGIN_OF: [&str; 8] =
+    ["stock.", "shaft.straightness", "cutting.", "limits.", "planning.", "scatter.", "confidence", "order."];
 
 /// Reads one text and keeps the errors in it.
 pub(super) struct Reader {

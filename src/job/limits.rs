@@ -37,6 +37,20 @@ pub struct Limits {
     pub buckling_share: f64,
     /// Cost of a witness line on an `avoid` surface, s.
     pub avoid_penalty_s: f64,
+    /// What planning keeps in reserve; nothing if the job asks for no confidence.
+    pub reserve: Reserve,
+}
+
+/// Checks with the factor by which their limits are tightened for a plan that must hold with uncertain inputs too. The proof of a
+/// finished plan keeps nothing in reserve.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Reserve(pub Vec<(&'static str, f64)>);
+
+impl Reserve {
+    /// The factor of a check, at least 1.
+    pub fn of(&self, check: &str) -> f64 {
+        self.0.iter().find(|(name, _)| *name == check).map_or(1.0, |(_, factor)| *factor)
+    }
 }
 
 impl Limits {
@@ -74,32 +88,6 @@ impl Limits {
 pub struct Planning {
     /// Largest distance between stations at the start, mm.
     pub station_pitch_mm: f64,
-}
-
-/// How inputs scatter from part to part and from machine to machine, for `plan --scatter`. A spread is a standard
-/// deviation as a share of the value. The values are log-normal, so that none becomes negative. Defaults: common
-/// practice, no source.
-#[derive(Debug, Clone, PartialEq)]
-#[non_exhaustive]
-pub struct Scatter {
-    /// Sampled parts.
-    pub samples: usize,
-    /// Seed of the samples.
-    pub seed: u64,
-    /// Spread of the bow left in the shaft.
-    pub straightness: f64,
-    /// Spread of every support's stiffness. Each support scatters independently.
-    pub supports: f64,
-    /// Spread of the specific cutting force.
-    pub kc: f64,
-    /// Spread of the passive and the feed force, beside that of the main force.
-    pub passive: f64,
-    /// Spread of Young's modulus.
-    pub e: f64,
-    /// Spread of the damping ratio.
-    pub damping: f64,
-    /// Spread of the bar's diameter, mm. None: spread evenly over its tolerance.
-    pub bar_mm: Option<f64>,
 }
 
 /// What the planner optimises.

@@ -43,6 +43,8 @@ pub struct Machine {
     pub bar_change_s: f64,
     /// Speed of rapid motions, m/min.
     pub rapid_m_per_min: f64,
+    /// Spreads of its own.
+    pub spreads: super::Spreads,
 }
 
 impl Machine {

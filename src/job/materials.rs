@@ -58,6 +58,8 @@ pub struct Material {
     pub class: Class,
     /// Whether the class was worked out from the other values, because nobody gave it.
     pub class_assumed: bool,
+    /// Spreads of its own.
+    pub spreads: super::Spreads,
 }
 
 /// How reliable the cutting-force values of a row are.
@@ -177,6 +179,7 @@ impl Row {
             vc_m_per_min: Some(self.vc_m_per_min),
             class: self.class,
             class_assumed: false,
+            spreads: super::Spreads::new(),
         }
     }
 }

@@ -16,6 +16,8 @@ pub mod materials;
 mod order;
 pub mod plan;
 pub mod readings;
+#[expect(clippy::indexing_slicing, reason = "a place for each input, in the order of the list")]
+pub mod scatter;
 mod shaft;
 pub mod shop;
 pub mod thread;
@@ -25,10 +27,11 @@ mod vary;
 mod wishes;
 
 pub use cutting::{Cutting, Finisher, Hold, Holding, Side, Tools};
-pub use limits::{Limits, Objective, Planning, Rates, Scatter};
+pub use limits::{Limits, Objective, Planning, Rates, Reserve};
 pub use machine::{Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
 pub use materials::Material;
 pub use order::Order;
+pub use scatter::{Scatter, Spreads, Uncertain};
 pub use shaft::{
     BackWork, Edge, End, Engraved, Feature, FeatureKind, Forming, Ground, Interrupt, Section, SectionKind, Shaft,
     Tapped, ThreadBy, Tolerance,

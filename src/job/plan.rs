@@ -14,6 +14,7 @@ mod part_off;
 mod scatter;
 mod time;
 mod tools;
+mod verdict;
 
 pub use at_stop::{AtStop, Done};
 pub use cautions::{cautions, estimate};
@@ -22,7 +23,10 @@ pub use drive::Drive;
 pub use origin::{Giver, Origin};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
-pub use scatter::{Broken, ScatterReport, ScatterStage};
+pub use scatter::{
+    Along, BandPoint, Broken, BrokenPart, Confidence, CurvePoint, Runs, SampledInput, SampledPart, ScatterReport,
+    ScatterStage, Tightened, UncertainInput,
+};
 
 use super::SAME_MM;
 use crate::say;
@@ -31,16 +35,7 @@ use serde::{Deserialize, Serialize};
 
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
 pub use tools::{Threading, ToolUse, TravelCut};
-
-/// Whether the job is feasible.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Verdict {
-    /// There is a plan, and it passes the proof.
-    Feasible,
-    /// There is no plan. `shortfall` says why.
-    Infeasible,
-}
+pub use verdict::Verdict;
 
 /// The plan of a job, or the reason why there is none.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -113,7 +108,7 @@ pub struct Plan {
     /// Time that each limit costs, the largest first. Empty without `--costs`.
     #[serde(default)]
     pub limit_costs: Vec<LimitCost>,
-    /// Result of the plan with scattered inputs. None without `--scatter`.
+    /// The plan with sampled inputs. None: there is no plan, or an older version made it.
     #[serde(default)]
     pub scatter: Option<ScatterReport>,
     /// `sha256:` of the texts of job and machine.

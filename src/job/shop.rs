@@ -4,7 +4,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use super::materials::{self, Material, Row};
-use super::{Collet, ListedTool, Machine, SectionKind, Shaft, StockKind, Tolerance};
+use super::{Collet, ListedTool, Machine, SectionKind, Shaft, Spreads, StockKind, Tolerance};
 use crate::diag::{Diag, Source};
 
 /// A number or word with the line that gives it.
@@ -164,6 +164,8 @@ pub struct Bar {
     pub bar_length_mm: Option<f64>,
     /// Its price per kg.
     pub price_per_kg: Option<f64>,
+    /// Spreads of its own.
+    pub spreads: Spreads,
     /// Line in the shop's file, from 1.
     pub line: usize,
 }

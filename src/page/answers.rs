@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use axum::http::StatusCode;
 
-use super::wire::{Planned, Problem, Texts, Told, Value};
+use super::wire::{Planned, Problem, Sampled, SampledAsked, Texts, Told, Value};
 use super::work::Desk;
 use crate::answer;
 use crate::defect::Defect;
@@ -15,6 +15,7 @@ use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 use crate::lang;
 use crate::planner::{self, Advice};
+use crate::proof;
 use crate::report;
 use crate::say;
 
@@ -72,7 +73,7 @@ pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refus
     if let Some(plan) = desk.kept(&key) {
         return Ok(plan);
     }
-    let plan = Arc::new(answer::advised(job, Advice::None).map_err(|d| defect(&d))?);
+    let plan = Arc::new(answer::sampled(job, Advice::None).map_err(|d| defect(&d))?);
     desk.keep(key, Arc::clone(&plan));
     Ok(plan)
 }
@@ -93,18 +94,42 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         look_at: Vec::new(),
         drawing: None,
         strip: None,
+        sure: Vec::new(),
+        inputs: None,
     };
     let job = match desk.job(texts, || read(desk, texts)) {
         Ok(job) => job,
         Err(diags) => return Ok(Planned { errors: told(&diags, texts, &trees), ..answer }),
     };
     let plan = plan_of(desk, &job, texts)?;
-    answer.drawing = Some(report::placed(&plan).map_err(|e| undrawn(&e))?);
+    answer.drawing = Some(report::placed(&plan, None).map_err(|e| undrawn(&e))?);
     answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
+    answer.inputs = report::sure_chart::inline_svg(&plan).map_err(|e| undrawn(&e))?;
+    answer.sure = report::sure::lines(&plan);
     answer.summary = Some(report::verdict::summary(&plan));
     answer.look_at = report::attention::look_at(&plan);
     answer.plan = Some(Arc::unwrap_or_clone(plan));
     Ok(answer)
+}
+
+/// Sampled parts of a plan along the turned length, drawn in the diagram; one of them if its number is given.
+///
+/// # Errors
+/// The texts are wrong, there is no plan or no such part, or an error in this program.
+pub fn sampled(desk: &Desk, asked: &SampledAsked) -> Result<Sampled, Refused> {
+    let job = job_of(desk, &asked.texts)?;
+    let plan = plan_of(desk, &job, &asked.texts)?;
+    if !plan.verdict.has_plan() {
+        return Err(unusable(Diag::new(say!("move-no-plan")).help(say!("sampled-no-plan-help"))));
+    }
+    let samples = plan.scatter.as_ref().map_or(0, |s| s.samples);
+    if asked.part.is_some_and(|number| number == 0 || number > samples) {
+        let help = say!("sampled-no-part-help", samples = samples);
+        return Err(unusable(Diag::new(say!("sampled-no-part")).help(help)));
+    }
+    let along = proof::along(&plan, &job, asked.part, report::sure::input);
+    let drawing = report::placed(&plan, Some(&along)).map_err(|e| undrawn(&e))?;
+    Ok(Sampled { drawing, along })
 }
 
 /// The changes that would help an infeasible job; none for a feasible one.

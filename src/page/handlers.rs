@@ -9,7 +9,7 @@ use std::sync::Arc;
 use super::answers;
 use super::asked::{Body, answered};
 use super::openapi;
-use super::wire::{AtAsked, Breach, EditAsked, Edited, ProveAsked, Proven, StageCheck, Text, Texts};
+use super::wire::{AtAsked, Breach, EditAsked, Edited, ProveAsked, Proven, SampledAsked, StageCheck, Text, Texts};
 use super::work::Desk;
 use crate::answer::at::Asked;
 use crate::answer::{at as moment, moved};
@@ -35,6 +35,11 @@ pub async fn openapi() -> Response {
 /// The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.
 pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
     answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
+}
+
+/// Sampled parts of the plan.
+pub async fn sampled(State(desk): State<Arc<Desk>>, asked: Body<SampledAsked>) -> Response {
+    answered(&desk, asked, |desk, asked| answers::sampled(desk, &asked).map(Json)).await
 }
 
 /// The changes that would help if there is no plan. To find them takes many plans.

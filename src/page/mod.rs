@@ -72,6 +72,7 @@ pub fn router(start: Start, port: u16) -> Router {
         .route("/fields", get(handlers::fields))
         .route("/openapi.json", get(handlers::openapi))
         .route("/plan", post(handlers::plan))
+        .route("/sampled", post(handlers::sampled))
         .route("/changes", post(handlers::changes))
         .route("/edit", post(handlers::edit))
         .route("/at", post(handlers::at))

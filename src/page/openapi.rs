@@ -6,7 +6,9 @@ use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 
 use super::export;
-use super::wire::{AtAsked, Changes, EditAsked, Edited, Planned, Problem, ProveAsked, Proven, Texts};
+use super::wire::{
+    AtAsked, Changes, EditAsked, Edited, Planned, Problem, ProveAsked, Proven, Sampled, SampledAsked, Texts,
+};
 use crate::answer::at::At;
 use crate::fields::Field;
 
@@ -21,7 +23,7 @@ struct Question {
     answers: Body,
 }
 
-const QUESTIONS: [Question; 9] = [
+const QUESTIONS: [Question; 10] = [
     Question { path: "/start", what: "The files that the page opens first.", asks: None, answers: json_of::<Texts> },
     Question {
         path: "/fields",
@@ -40,6 +42,12 @@ const QUESTIONS: [Question; 9] = [
         what: "The plan of a job with its diagram, or the errors in its files.",
         asks: Some(json_of::<Texts>),
         answers: json_of::<Planned>,
+    },
+    Question {
+        path: "/sampled",
+        what: "Sampled parts of the plan along the turned length: a band, the parts that break a check, and one part.",
+        asks: Some(json_of::<SampledAsked>),
+        answers: json_of::<Sampled>,
     },
     Question {
         path: "/changes",

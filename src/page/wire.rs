@@ -5,7 +5,7 @@ use crate::diag::Diag;
 use crate::input::edit::Edit;
 use crate::input::tree::{Entry, Kind, Step};
 use crate::input::{Named, render};
-use crate::job::plan::{Change, CheckResult, Plan};
+use crate::job::plan::{Along, Change, CheckResult, Plan};
 use crate::report::Placed;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -94,6 +94,30 @@ pub struct Planned {
     pub drawing: Option<Placed>,
     /// Timeline of both spindles, an SVG element. None: there is no plan.
     pub strip: Option<String>,
+    /// How sure the plan is, in sentences.
+    pub sure: Vec<String>,
+    /// What the uncertain inputs change, an SVG element. None: there is no plan, or they change nothing.
+    pub inputs: Option<String>,
+}
+
+/// A job, and one of its sampled parts.
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct SampledAsked {
+    /// The job file.
+    pub texts: Texts,
+    /// Number of a sampled part, from 1. Left out: the band alone.
+    #[serde(default)]
+    pub part: Option<usize>,
+}
+
+/// Sampled parts of a plan.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct Sampled {
+    /// The diagram with the band of 5 to 95 of 100 parts, and with the curve of the part.
+    pub drawing: Placed,
+    /// Band, part, and parts that break a check.
+    pub along: Along,
 }
 
 /// Changes that make a job feasible.

@@ -2,7 +2,7 @@
 //! this because a proven plan may still state wrong values.
 
 use super::{Breach, SAME_MM, Verified, mm};
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::Plan;
 use crate::job::{Job, SectionKind};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
@@ -16,7 +16,7 @@ const SAME_SHARE: f64 = 1e-6;
 
 /// The wrong statements of a plan. `verified` is the result of its proof; if the plan breaks a rule there is nothing to compare.
 pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
-    if plan.verdict != Verdict::Feasible || !verified.holds() {
+    if !plan.verdict.has_plan() || !verified.holds() {
         return Vec::new();
     }
     let collet = plan.collet.as_deref().and_then(|name| job.machine.collet(name));

@@ -14,14 +14,14 @@ mod stops;
 mod times;
 mod wishes;
 
-use crate::job::plan::{Plan, Stage, Verdict};
+use crate::job::plan::{Plan, Stage};
 use crate::job::{Holding, Job};
 use crate::process::checks::Finding;
 use crate::process::segments::Segment;
 use crate::process::{Rig, State};
 use crate::say;
 pub use described::{SAME_MARGIN, described};
-pub use scatter::scatter;
+pub use scatter::{Break, Course, along, counted, draw, scatter, spread_of_checks};
 use std::collections::BTreeMap;
 
 /// Places and lengths of a plan agree with the job within this, mm, because plans are stored as decimal text.
@@ -134,7 +134,7 @@ impl Case<'_> {
 pub fn prove(plan: &Plan, job: &Job) -> Verified {
     let refuse =
         |rule: &str, text: String| Verified { breaches: vec![Breach::of(None, rule, text)], ..Verified::default() };
-    if plan.verdict != Verdict::Feasible || plan.stages.is_empty() {
+    if !plan.verdict.has_plan() || plan.stages.is_empty() {
         return refuse("verdict", say!("proof-no-plan"));
     }
     let counter = job.machine.counter_spindle.as_ref();

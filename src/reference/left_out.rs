@@ -70,6 +70,10 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "wishes.hand_over_at.nose" => say!("left-out-wish-nose"),
         "wishes.at_most_hand_overs" => say!("left-out-wish-most"),
         "scatter.bar" => say!("left-out-scatter-bar"),
+        "scatter.bush" | "scatter.headstock" | "scatter.counter_spindle" | "scatter.centre" | "scatter.sleeve" => {
+            say!("left-out-scatter-support")
+        }
+        "confidence" => say!("left-out-confidence"),
         "machine.name" => say!("left-out-machine-name"),
         "machine.bush" => say!("left-out-bush"),
         "machine.no_bush" => say!("left-out-no-bush"),
@@ -112,8 +116,16 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "machine.counter_spindle.collets" => say!("left-out-to-shop"),
         "shop.materials.price_per_kg" | "shop.bars.price_per_kg" => say!("left-out-shop-price"),
         "shop.bars.tolerance" | "shop.bars.kind" => say!("left-out-none"),
-        "shop.rates" | "shop.cutting" | "shop.limits" | "shop.planning" | "shop.scatter" | "shop.order"
-        | "shop.holding" | "shop.objective" => say!("left-out-shop-house"),
+        "shop.confidence"
+        | "shop.confidence_warn"
+        | "shop.rates"
+        | "shop.cutting"
+        | "shop.limits"
+        | "shop.planning"
+        | "shop.scatter"
+        | "shop.order"
+        | "shop.holding"
+        | "shop.objective" => say!("left-out-shop-house"),
         "tool_list" | "shop.tool_list" => say!("left-out-tool-list"),
         "tool_list.station" | "tool_list.insert" | "tool_list.materials" => say!("left-out-none"),
         "tool_list.nose_radius"
@@ -138,6 +150,10 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "readings.set_ups.dial" => say!("left-out-dial"),
         "readings.set_ups.frequency" => say!("left-out-frequency"),
         "readings.set_ups.dial.read_at" => say!("left-out-read-at"),
+        "machine.scatter" | "shaft.material.scatter" | "shop.materials.scatter" | "shop.bars.scatter" => {
+            say!("left-out-own-scatter")
+        }
+        own if own.contains(".scatter.") && !own.starts_with("scatter") => say!("left-out-own-scatter"),
         _ => return None,
     })
 }

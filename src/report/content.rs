@@ -3,7 +3,7 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, fed_on, help, numbers, timeline, tool_uses, verdict, words};
+use super::{attention, cautions, fed_on, help, numbers, sure, timeline, tool_uses, verdict, words};
 use crate::job::plan::{Plan, Stage};
 use crate::lang;
 use crate::say;
@@ -21,6 +21,8 @@ pub enum Block {
     Diagram,
     /// Both spindles in time, as a strip under this title.
     Cycle(&'static str),
+    /// The chart of the uncertain inputs, under a title.
+    Inputs(&'static str),
     /// A table.
     Table {
         /// Title.
@@ -145,8 +147,15 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         all.push(table(lang::text("title-time"), "", tables::times(plan), Kind::Sum));
         all.push(Block::Facts { title: lang::text("sheet-bar"), pairs: unpriced(tables::quote(plan)) });
         all.push(bullets(lang::text("title-limit-costs"), costs(plan)));
-        let units = say!("sheet-scatter-units", sum = tables::scatter_sum(plan).unwrap_or_default());
-        all.push(table(lang::text("sheet-scatter"), &units, tables::scatter(plan), Kind::Wide));
+        all.push(bullets(lang::text("sheet-sure"), sure::lines(plan)));
+        all.push(table(
+            lang::text("sheet-scatter"),
+            lang::text("sheet-scatter-units"),
+            tables::scatter(plan),
+            Kind::Wide,
+        ));
+        all.push(Block::Inputs(lang::text("sheet-inputs")));
+        all.push(table(lang::text("sheet-inputs"), lang::text("sheet-inputs-units"), sure::inputs(plan), Kind::Wide));
     }
     in_time(plan, &mut all);
     all.push(bullets(lang::text("title-notes"), words::sentences(&plan.notes)));
@@ -158,6 +167,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.retain(|b| match b {
         Block::Table { rows, .. } => !rows.rows.is_empty(),
         Block::List { items, .. } => !items.is_empty(),
+        Block::Inputs(_) => sure::inputs_told(plan).next().is_some(),
         _ => true,
     });
     all

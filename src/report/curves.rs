@@ -32,6 +32,8 @@ const WIDTH: f64 = 1.4;
 const MARKS: [&str; 6] =
     ["M-4-4h8v8h-8Z", "M0-5L5 4H-5Z", "M0-5L5 0 0 5-5 0Z", "M0 5L5-4H-5Z", "M-4-4L4 4M-4 4L4-4", "M0-5V5M-5 0H5"];
 
+/// Length of a sample of a line in the key.
+pub(super) const SAMPLE: f64 = 20.0;
 /// Height of a line of the key.
 const KEY_LINE: f64 = 13.0;
 
@@ -113,7 +115,6 @@ fn mark(shape: &str) -> Path {
 
 /// Right of the chart: the limit, and the name of every curve and mark.
 fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Group {
-    const SAMPLE: f64 = 20.0;
     let x = layout.axis.right() + 8.0;
     let room = PAGE_WIDTH - x - SAMPLE - 6.0;
     let name =

@@ -5,6 +5,8 @@ use crate::job::readings::Fitted;
 use crate::lang;
 use crate::say;
 
+/// A fitted stiffness is never taken as surer than this, as a share: the model and the set-up are not perfect. Common practice, no source.
+const LEAST_SPREAD: f64 = 0.02;
 /// Width of the text.
 const COLUMNS: usize = 98;
 
@@ -87,6 +89,10 @@ pub fn fitted_yaml(fitted: &Fitted) -> String {
         let key = s.support.key();
         yaml += &format!("{key}: {{stiffness: {}}}\n", three_digits(s.stiffness_n_per_um));
     }
+    let spreads = fitted.supports.iter();
+    let spreads =
+        spreads.map(|s| format!("{}: {}", s.support.key(), numbers::trimmed(s.standard_error.max(LEAST_SPREAD), 3)));
+    yaml += &format!("scatter: {{{}}}\n", spreads.collect::<Vec<_>>().join(", "));
     yaml
 }
 

@@ -6,6 +6,8 @@
 //! | [`numbers`] | how a number is written: the only place that rounds |
 //! | [`words`] | how a key of the plan is said in words |
 //! | [`verdict`] | what the first line says |
+//! | [`sure`] | how sure the plan is: sampled parts, uncertain inputs |
+//! | [`sure_chart`] | the uncertain inputs as bars, the longest first |
 //! | [`stops`] | where the feed stops, and what that leaves |
 //! | [`attention`] | what a setter should look at first |
 //! | `fed_on` | bar that is fed on farther than the last stage turns, for work there |
@@ -42,9 +44,12 @@ mod layout;
 mod legend;
 mod marks;
 mod page_size;
+mod sampled;
 mod shapes;
 mod speed;
 mod strips;
+pub mod sure;
+pub mod sure_chart;
 pub mod timeline;
 mod tool_uses;
 

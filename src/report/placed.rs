@@ -2,7 +2,7 @@
 
 use super::page_size::PAGE_WIDTH;
 use super::{ReportError, svg};
-use crate::job::plan::Plan;
+use crate::job::plan::{Along, Plan};
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -25,12 +25,12 @@ pub struct Placed {
     pub bar_half: f64,
 }
 
-/// The diagram without a title, with its places.
+/// The diagram without a title, with its places, and with sampled parts in its chart if they are given.
 ///
 /// # Errors
 /// As [`super::plan_svg`].
-pub fn placed(plan: &Plan) -> Result<Placed, ReportError> {
-    let (drawing, layout) = svg::inline(plan)?;
+pub fn placed(plan: &Plan, along: Option<&Along>) -> Result<Placed, ReportError> {
+    let (drawing, layout) = svg::inline(plan, along)?;
     Ok(Placed {
         svg: drawing.to_string(),
         width: PAGE_WIDTH,

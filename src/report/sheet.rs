@@ -3,19 +3,20 @@
 use super::content::{self, Block, Head, Kind};
 use super::table::Align;
 use super::tables::Rows;
-use super::{ReportError, gantt, shapes, svg, verdict, words};
-use crate::job::plan::Plan;
+use super::{ReportError, gantt, shapes, sure_chart, svg, words};
+use crate::job::plan::{Plan, Verdict};
 use crate::lang;
 use crate::say;
 
 const STYLE: &str = include_str!("sheet.css");
 
 /// The colours of the diagram, as the style names them.
-const COLOURS: [(&str, &str); 6] = [
+const COLOURS: [(&str, &str); 7] = [
     ("ink", shapes::INK),
     ("soft", shapes::SOFT),
     ("rule", shapes::RULE),
     ("limit", shapes::LIMIT),
+    ("grip", shapes::GRIP),
     ("trace", shapes::TRACE),
     ("white", shapes::WHITE),
 ];
@@ -28,9 +29,10 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let pictures = Pictures {
         diagram: svg::inline_svg(plan)?,
         cycle: gantt::inline(plan)?.map(|strip| strip.to_string()).unwrap_or_default(),
+        inputs: sure_chart::inline(plan)?.map(|(chart, _)| chart.to_string()).unwrap_or_default(),
     };
     let about = content::head(plan);
-    let mut body = head(&about, verdict::is_feasible(plan));
+    let mut body = head(&about, plan.verdict);
     let mut beside = false;
     for block in content::blocks(plan) {
         let narrow = is_narrow(&block);
@@ -83,6 +85,7 @@ fn is_narrow(block: &Block) -> bool {
 struct Pictures {
     diagram: String,
     cycle: String,
+    inputs: String,
 }
 
 fn written(block: &Block, pictures: &Pictures) -> String {
@@ -90,6 +93,9 @@ fn written(block: &Block, pictures: &Pictures) -> String {
         Block::Why(text) => format!("<p class=\"why\">{}</p>\n", escape(text)),
         Block::Diagram => format!("<figure>{}</figure>\n", pictures.diagram),
         Block::Cycle(title) => format!("<section><h2>{title}</h2><figure>{}</figure></section>\n", pictures.cycle),
+        Block::Inputs(title) => {
+            format!("<section><h2>{title}</h2><figure>{}</figure></section>\n", pictures.inputs)
+        }
         Block::Table { title, units, rows, kind } => {
             let class = match kind {
                 Kind::Wide => "",
@@ -108,8 +114,12 @@ fn written(block: &Block, pictures: &Pictures) -> String {
     }
 }
 
-fn head(about: &Head, feasible: bool) -> String {
-    let class = if feasible { "feasible" } else { "infeasible" };
+fn head(about: &Head, verdict: Verdict) -> String {
+    let class = match verdict {
+        Verdict::Feasible => "feasible",
+        Verdict::AtRisk => "at_risk",
+        Verdict::Infeasible => "infeasible",
+    };
     format!(
         "<header>\n<h1>{}</h1>\n<p class=\"verdict {class}\"><strong>{}</strong> {}</p>\n{}</header>\n",
         escape(&about.job),

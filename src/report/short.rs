@@ -4,7 +4,7 @@ use super::help::{change_text, help_title, no_help};
 use super::styled::Styled;
 use super::table::{columns, fit, wrap};
 use super::text::{WIDTH, headline, mark_near, shortened, stages, tightest, titled};
-use super::{attention, content, tables, timeline, verdict, words};
+use super::{attention, content, sure, tables, timeline, verdict, words};
 use crate::job::plan::{Plan, estimate};
 use crate::lang;
 use crate::say;
@@ -21,6 +21,9 @@ const STAGES_TAIL: usize = 4;
 const VERDICT_MAX: usize = 3;
 const REASON_MAX: usize = 6;
 const LINE_MAX: usize = 2;
+/// Most lines of a sentence about the sampled parts, and of all of them.
+const SURE_LINE_MAX: usize = 4;
+const SURE_MAX: usize = 11;
 /// Fewest lines in which a list says something: a blank, its title, an item, how many more there are.
 const LIST_MIN: usize = 4;
 
@@ -77,8 +80,9 @@ fn how_sure(plan: &Plan, of: Of) -> Styled {
     }
     if verdict::is_feasible(plan) {
         out.append(tightest(plan));
-        let scatter = tables::scatter_sum(plan).map(|sum| say!("short-scatter", sum = sum));
-        out.push(&wrap("  ", &scatter.unwrap_or_else(|| say!("short-no-scatter")), WIDTH));
+        let sure: String =
+            sure::lines(plan).iter().map(|line| at_most(wrap("  ", line, WIDTH), SURE_LINE_MAX)).collect();
+        out.push(&at_most(sure, SURE_MAX));
     }
     if let Some(tools) = timeline::tool_line(plan).filter(|_| of == Of::Check) {
         out.push(&at_most(wrap("  ", &say!("short-tools", tools = tools), WIDTH), LINE_MAX));

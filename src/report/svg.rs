@@ -5,8 +5,8 @@ use svg::node::element::{Description, Group, SVG, Title};
 use super::layout::Layout;
 use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, chart, curves, drawing, help, marks, speed, strips, table, verdict, words};
-use crate::job::plan::{Plan, estimate};
+use super::{ReportError, chart, curves, drawing, help, marks, sampled, speed, strips, table, verdict, words};
+use crate::job::plan::{Along, Plan, Verdict, estimate};
 use crate::lang;
 use crate::say;
 
@@ -16,22 +16,23 @@ use crate::say;
 /// A number that is drawn is not finite, or the chart library fails. No plan of the planner causes either.
 pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
     let layout = Layout::page(plan)?;
-    let root = diagram(plan, &layout)?.set("width", "297mm").set("height", format!("{}mm", xy(layout.height / 4.0)));
+    let root =
+        diagram(plan, &layout, None)?.set("width", "297mm").set("height", format!("{}mm", xy(layout.height / 4.0)));
     Ok(shapes::document(&root))
 }
 
 /// The diagram as an SVG element for a page that has its own title.
 pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
-    Ok(inline(plan)?.0.to_string())
+    Ok(inline(plan, None)?.0.to_string())
 }
 
 /// The diagram as an element, and its layout.
-pub(super) fn inline(plan: &Plan) -> Result<(SVG, Layout), ReportError> {
+pub(super) fn inline(plan: &Plan, along: Option<&Along>) -> Result<(SVG, Layout), ReportError> {
     let layout = Layout::inline(plan)?;
-    Ok((diagram(plan, &layout)?, layout))
+    Ok((diagram(plan, &layout, along)?, layout))
 }
 
-fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
+fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, ReportError> {
     let job = words::plain(&plan.job);
     let mut root = SVG::new()
         .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(layout.height)))
@@ -59,7 +60,11 @@ fn diagram(plan: &Plan, layout: &Layout) -> Result<SVG, ReportError> {
         root = root.add(strips);
     }
     if let Some(charts) = &layout.charts {
-        root = root.add(chart::chart(plan, layout, charts)?).add(curves::curves(plan, layout, charts)?);
+        root = root.add(chart::chart(plan, layout, charts)?);
+        if let Some(along) = along {
+            root = root.add(sampled::band(along, layout, charts)?);
+        }
+        root = root.add(curves::curves(plan, layout, charts)?);
         root = root.add(speed::speed(plan, layout, charts)?);
     } else if layout.titled {
         root = root.add(what_would_help(plan, layout));
@@ -94,6 +99,15 @@ fn description(plan: &Plan) -> String {
 /// Lines the verdict may take under the name.
 const VERDICT_LINES: usize = 2;
 
+/// Colour of the verdict's word.
+pub(super) fn verdict_colour(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Feasible => shapes::TRACE,
+        Verdict::AtRisk => shapes::GRIP,
+        Verdict::Infeasible => shapes::LIMIT,
+    }
+}
+
 fn title(plan: &Plan) -> Group {
     let width = PAGE_WIDTH - 2.0 * MARGIN;
     let number = match (&plan.drawing, &plan.revision) {
@@ -111,7 +125,7 @@ fn title(plan: &Plan) -> Group {
         .add(shapes::text(PAGE_WIDTH - MARGIN, 40.0, 12.0, "end", &number));
     let word = verdict::word(plan);
     let badge = shapes::text_width(word, 12.0) * 1.12 + 12.0;
-    let colour = if verdict::is_feasible(plan) { shapes::TRACE } else { shapes::LIMIT };
+    let colour = verdict_colour(plan.verdict);
     g = g.add(shapes::rect(MARGIN, 51.0, badge, 19.0).set("rx", "3").set("fill", colour)).add(
         shapes::text(MARGIN + badge / 2.0, 65.0, 12.0, "middle", word)
             .set("fill", shapes::WHITE)

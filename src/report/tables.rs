@@ -332,7 +332,7 @@ fn feature(f: &crate::job::plan::FeatureMoment) -> String {
     }
 }
 
-/// The checks with scattered inputs, if they were asked for.
+/// The checks of the sampled parts.
 pub fn scatter(plan: &Plan) -> Rows {
     let heads = vec![
         number(lang::text("col-stage")),
@@ -352,13 +352,6 @@ pub fn scatter(plan: &Plan) -> Rows {
         vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
     };
     Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
-}
-
-/// The sum of the scatter: `97 % of 400 sampled parts stay within every limit (seed 1)`.
-pub fn scatter_sum(plan: &Plan) -> Option<String> {
-    plan.scatter.as_ref().map(|s| {
-        say!("scatter-sum", share = numbers::share(s.good_share), samples = s.samples, seed = s.seed.to_string())
-    })
 }
 
 /// The witness lines.

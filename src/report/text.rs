@@ -4,8 +4,8 @@ use super::help::{change_text, help_title, no_help};
 use super::styled::{Styled, Tone};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
-use super::{attention, cautions, content, numbers, timeline, tool_uses, verdict, words};
-use crate::job::plan::Plan;
+use super::{attention, cautions, content, numbers, sure, timeline, tool_uses, verdict, words};
+use crate::job::plan::{Plan, Verdict};
 use crate::lang;
 use crate::say;
 
@@ -29,6 +29,9 @@ pub fn plan_text(plan: &Plan) -> String {
 pub fn plan_full(plan: &Plan) -> Styled {
     let mut out = headline(plan, &verdict::made_or_not(plan));
     out.append(tightest(plan));
+    for line in sure::lines(plan) {
+        out.push(&wrap("  ", &line, WIDTH));
+    }
     out.append(shortfall(plan));
     out.append(stages(plan, tables::stages(plan)));
     let positions = say!("title-positions", from = tables::places_from(plan));
@@ -45,7 +48,8 @@ pub fn plan_full(plan: &Plan) -> Styled {
         order(plan, &mut out);
         out.append(bullets(lang::text("title-limit-costs"), &content::costs(plan)));
         out.append(section(lang::text("title-scatter"), &tables::scatter(plan)));
-        out.push(&tables::scatter_sum(plan).map(|s| wrap("  ", &s, WIDTH)).unwrap_or_default());
+        out.append(section(lang::text("title-inputs"), &sure::inputs(plan)));
+        out.append(bullets(lang::text("title-measure"), &sure::measures(plan)));
     }
     out.append(section(lang::text("title-tool-list"), &tool_uses::rows(plan)));
     out.append(section(lang::text("title-tool-places"), &timeline::tool_counts(plan)));
@@ -61,7 +65,11 @@ pub fn plan_full(plan: &Plan) -> Styled {
 pub(super) fn headline(plan: &Plan, summary: &str) -> Styled {
     let name = fit(&words::plain(&plan.job), NAME_WIDTH);
     let (word, rest) = (verdict::word(plan), say!("verdict-headline", name = name, summary = summary));
-    let tone = if verdict::is_feasible(plan) { Tone::Feasible } else { Tone::NotFeasible };
+    let tone = match plan.verdict {
+        Verdict::Feasible => Tone::Feasible,
+        Verdict::AtRisk => Tone::NearLimit,
+        Verdict::Infeasible => Tone::NotFeasible,
+    };
     let line = wrap(&format!("{word}  "), &rest, WIDTH);
     let mut out = Styled::default();
     out.push_as(tone, word);

@@ -1,21 +1,22 @@
 //! What the first line says.
 
-use super::{numbers, words};
+use super::{numbers, sure, words};
 use crate::job::plan::{CheckResult, Plan, Stage, Verdict};
 use crate::lang;
 use crate::say;
 
-/// `FEASIBLE` or `NOT FEASIBLE`.
+/// `FEASIBLE`, `AT RISK` or `NOT FEASIBLE`.
 pub fn word(plan: &Plan) -> &'static str {
     match plan.verdict {
         Verdict::Feasible => lang::text("verdict-feasible"),
+        Verdict::AtRisk => lang::text("verdict-at-risk"),
         Verdict::Infeasible => lang::text("verdict-not-feasible"),
     }
 }
 
-/// Whether the plan may be run.
+/// Whether there is a plan.
 pub fn is_feasible(plan: &Plan) -> bool {
-    plan.verdict == Verdict::Feasible
+    plan.verdict.has_plan()
 }
 
 /// The rest of the first line without the name of the job: stages, stops, time and the tightest check; or how far it
@@ -27,19 +28,28 @@ pub fn summary(plan: &Plan) -> String {
     }
 }
 
+/// A plan in words, after the share of sampled parts in which it holds.
+fn sure(plan: &Plan, made: String) -> String {
+    match sure::good(plan) {
+        Some(good) => say!("verdict-holds", good = good, made = made),
+        None => made,
+    }
+}
+
 /// The same without the tightest check.
 pub fn made_or_not(plan: &Plan) -> String {
     if !is_feasible(plan) {
         return not_made(plan);
     }
-    say!(
+    let made = say!(
         "verdict-made",
         stages = say!("stages", number = plan.stages.len()),
         hand_overs = say!("hand-overs", number = plan.hand_overs_mm.len()),
         regrips = say!("regrips", number = plan.headstock_regrips_mm.len()),
         seconds = numbers::seconds(plan.pace_s()),
         pieces = say!("pieces", number = plan.quote.pieces_per_bar),
-    )
+    );
+    sure(plan, made)
 }
 
 /// The same in short, without the stops.
@@ -47,12 +57,13 @@ pub fn short(plan: &Plan) -> String {
     if !is_feasible(plan) {
         return not_made(plan);
     }
-    say!(
+    let made = say!(
         "verdict-made-short",
         stages = say!("stages", number = plan.stages.len()),
         seconds = numbers::seconds(plan.pace_s()),
         pieces = say!("pieces", number = plan.quote.pieces_per_bar),
-    )
+    );
+    sure(plan, made)
 }
 
 fn not_made(plan: &Plan) -> String {

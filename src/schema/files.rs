@@ -38,12 +38,19 @@ pub(super) fn job() -> Value {
     map("job", lang::text("schema-job"), other, &["shaft"])
 }
 
+/// Spreads that a machine, a material or a bar has of its own.
+pub(super) fn own_scatter(path: &str) -> Value {
+    map(path, lang::text("schema-own-scatter"), vec![], &[])
+}
+
 /// The maps of a job that have numbers only.
 pub(super) fn limits_of_job() -> Vec<(&'static str, Value)> {
     vec![
         ("limits", map("limits", "limits of the checks", vec![], &[])),
         ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
         ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
+        (fields::CONFIDENCE.key(), number(&fields::CONFIDENCE)),
+        (fields::CONFIDENCE_WARN.key(), number(&fields::CONFIDENCE_WARN)),
     ]
 }
 
@@ -116,6 +123,7 @@ fn material() -> Value {
         ("name", text(lang::text("schema-material-name"))),
         ("vc", pair(&fields::MATERIAL_VC, "usual cutting speeds, [low, high]; m/min")),
         ("class", choice(lang::text("schema-material-class"), &fields::MATERIAL_CLASSES)),
+        ("scatter", own_scatter("shaft.material.scatter")),
     ];
     let own =
         map("shaft.material", lang::text("schema-own-material"), own, &["name", "e_gpa", "density", "kc11", "mc"]);
@@ -238,6 +246,7 @@ pub(super) fn machine() -> Value {
         ("counter_spindle", counter_spindle()),
         ("cross_tool_reach", either(reach.what, vec![number(reach), reaches])),
         ("part_off", map(&at("part_off"), "part-off", vec![("tray", tray)], &[])),
+        ("scatter", own_scatter("machine.scatter")),
         (
             "tools",
             map(

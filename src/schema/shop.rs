@@ -1,6 +1,6 @@
 //! The schema of the shop's file.
 
-use super::files::{collet, limits_of_job, machine, path, rates, tolerance, tool_list, tools};
+use super::files::{collet, limits_of_job, machine, own_scatter, path, rates, tolerance, tool_list, tools};
 use super::parts::{choice, either, list, map, number, pair, text};
 use crate::fields::{self, SHOP_ITEMS_MAX};
 use crate::lang;
@@ -56,6 +56,7 @@ fn grade() -> Value {
         ("vc", pair(&fields::MATERIAL_VC, "usual cutting speeds, [low, high]; m/min")),
     ];
     keys.push(("class", choice(lang::text("schema-material-class"), &fields::MATERIAL_CLASSES)));
+    keys.push(("scatter", own_scatter("shaft.material.scatter")));
     let numbers = [&fields::E_GPA, &fields::DENSITY, &fields::KC11, &fields::MC, &fields::POISSON];
     keys.extend(numbers.map(|field| (field.key(), number(field))));
     map("shop.materials", lang::text("schema-shop-material"), keys, &[])
@@ -66,6 +67,7 @@ fn bar() -> Value {
         ("material", text(lang::text("schema-shop-bar-material"))),
         ("tolerance", tolerance()),
         ("kind", choice(lang::text("schema-stock-kind"), &["drawn", "turned", "ground", "bar_feeder"])),
+        ("scatter", own_scatter("shop.bars.scatter")),
     ];
     map("shop.bars", lang::text("schema-shop-bar"), keys, &["material", "diameter"])
 }

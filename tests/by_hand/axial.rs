@@ -307,7 +307,7 @@ cutting: {tools: single, vc: 12, feed: 0.05, nose_radius: 0.1, ap_max: 1, ap_fin
 limits: {whip: 1, sag: 1, stiffness_min: 0.001, whirl_ratio: 0.9, buckling_share: 0.05, tolerance_share: 1, free_ratio: 20}
 ",
     );
-    let plan = spanhold::answer::answer(&job).expect("no defect");
+    let plan = spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted).expect("no defect");
     assert_eq!(plan.verdict, spanhold::job::plan::Verdict::Feasible, "{:?}", plan.shortfall);
     let held = proof::prove(&plan, &job);
     assert!(held.holds(), "{:?}", held.breaches);

@@ -110,7 +110,7 @@ fn a_grip_too_near_the_bush_is_refused_for_its_run_out() {
     let follows = |nose: f64| rig(&probe).answers(&at(100.0, nose)).expect("held").tool_follows;
     let limit = 0.05 * (follows(97.0) * follows(50.0)).sqrt();
     let job = read(&text(", run_out: 0.05", &format!(", run_out: {limit:.4}")));
-    let plan = spanhold::answer::answer(&job).expect("no defect");
+    let plan = spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted).expect("no defect");
     assert_eq!(plan.verdict, spanhold::job::plan::Verdict::Feasible, "{:?}", plan.shortfall);
     let held = proof::prove(&plan, &job);
     assert!(held.holds(), "{:?}", held.breaches);

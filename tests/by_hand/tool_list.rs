@@ -82,7 +82,7 @@ fn one_tool_that_roughs_and_finishes_takes_the_whole_depth_if_it_may() {
 #[test]
 fn what_the_list_does_not_have_is_as_in_cutting_and_told() {
     let job = with("  - {name: fine, kind: turning, station: T2, nose_radius: 0.2, ap_max: 3, feed: 0.05}\n");
-    let plan = spanhold::answer::answer(&job).expect("no defect");
+    let plan = spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted).expect("no defect");
     let listed: Vec<(&str, bool, Option<&str>)> =
         plan.tool_list.iter().map(|t| (t.tool.as_str(), t.listed, t.station.as_deref())).collect();
     assert!(listed.contains(&("fine", true, Some("T2"))), "{listed:?}");

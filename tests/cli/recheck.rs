@@ -38,6 +38,9 @@ fn a_stored_plan_is_still_proven() {
         margin number?
         margin_told number?
         margin_changed flag
+        verdict text
+        good_share number?
+        good_share_told number?
         breaches list";
     assert_shape(&found, list);
     assert_eq!((found["proven"].as_bool(), found["inputs_changed"].as_bool()), (Some(true), Some(false)));
@@ -46,6 +49,10 @@ fn a_stored_plan_is_still_proven() {
     let (proof, plan) = (found["margin"].as_f64().expect("a margin"), plan["margin"].as_f64().expect("a margin"));
     assert!((proof - plan).abs() < 0.01, "{proof} {plan}");
     assert_eq!((found["margin_told"].as_f64(), found["margin_changed"].as_bool()), (Some(plan), Some(false)));
+    // The same parts are counted again.
+    assert!(found["good_share"].as_f64().is_some_and(|share| share > 0.0));
+    assert_eq!(found["good_share"], found["good_share_told"]);
+    assert_eq!(found["verdict"].as_str(), Some("feasible"));
 }
 
 #[test]

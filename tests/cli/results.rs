@@ -237,6 +237,16 @@ const PLAN: &str = "verdict text
     *scatter.samples whole
     *scatter.seed whole
     *scatter.good_share number
+    *scatter.runs map
+    *scatter.runs.count whole
+    *scatter.runs.both_hold number
+    *scatter.runs.one_holds number
+    *scatter.runs.none_holds number
+    *scatter.broken list
+    *scatter.broken[] map
+    *scatter.broken[].check text
+    *scatter.broken[].share number
+    *scatter.broken[].from_mm number
     *scatter.stages list
     *scatter.stages[] map
     *scatter.stages[].number whole
@@ -245,7 +255,36 @@ const PLAN: &str = "verdict text
     *scatter.stages[].broken[] map
     *scatter.stages[].broken[].check text
     *scatter.stages[].broken[].share number
+    *scatter.stages[].broken[].from_mm number
     *scatter.stages[].holds_to_mm number
+    *scatter.inputs list
+    *scatter.inputs[] map
+    *scatter.inputs[].input text
+    *scatter.inputs[].spread number
+    *scatter.inputs[].same_for_run flag
+    *scatter.inputs[].value number
+    *scatter.inputs[].low number
+    *scatter.inputs[].high number
+    *scatter.inputs[].unit text
+    *scatter.inputs[].used_low number
+    *scatter.inputs[].check_low text
+    *scatter.inputs[].used_high number
+    *scatter.inputs[].check_high text
+    *scatter.inputs[].good_below number
+    *scatter.inputs[].good_above number
+    *scatter.inputs[].time_low_s number?
+    *scatter.inputs[].time_high_s number?
+    *scatter.inputs[].advice text
+    *scatter.confidence map?
+    *scatter.confidence.asked number
+    *scatter.confidence.reached flag
+    *scatter.confidence.fastest_s number
+    *scatter.confidence.costs_s number
+    *scatter.confidence.fastest_good_share number
+    *scatter.confidence.tightened list
+    *scatter.confidence.tightened[] map
+    *scatter.confidence.tightened[].check text
+    *scatter.confidence.tightened[].factor number
     input_digest text
     tool_list list
     *tool_list[] any
@@ -586,10 +625,10 @@ fn what_limits_cost_is_told_where_it_is_asked_for() {
 
 /// Parts that differ from the nominal one, by the job's own spreads and seed: the same every time, another with another seed.
 #[test]
-fn scattered_parts_are_counted_where_it_is_asked_for() {
+fn sampled_parts_are_counted_in_every_plan() {
     let run = |scatter: &str| {
         let dir = super::changed("rates: {", &format!("scatter: {scatter}\nrates: {{"));
-        let called = super::call_in(dir.path(), ["plan", "job.yaml", "--scatter", "--format", "json"]);
+        let called = super::call_in(dir.path(), ["plan", "job.yaml", "--format", "json"]);
         assert_eq!((called.status, called.err.as_str()), (0, ""));
         called.json()
     };
@@ -600,7 +639,13 @@ fn scattered_parts_are_counted_where_it_is_asked_for() {
     assert_eq!(found["stages"].as_array().map(Vec::len), plan["stages"].as_array().map(Vec::len));
     assert_eq!(*found, run("{samples: 40, seed: 7}")["scatter"]);
     // A proven plan breaks nothing where nothing scatters, and holds to the end of each stage.
-    let still = run("{samples: 10, straightness: 0, supports: 0, kc: 0, e: 0, damping: 0, bar: 0}");
+    let still = run(
+        "{samples: 10, straightness: 0, supports: 0, kc: 0, passive: 0, e: 0, damping: 0, bar: 0, run_out: 0, ra: 0}",
+    );
+    assert_eq!(
+        (still["verdict"].as_str(), still["scatter"]["inputs"].as_array().map(Vec::len)),
+        (Some("feasible"), Some(0))
+    );
     assert_eq!(still["scatter"]["good_share"].as_f64(), Some(1.0));
     for (s, planned) in
         still["scatter"]["stages"].as_array().expect("stages").iter().zip(still["stages"].as_array().expect("stages"))
@@ -610,8 +655,44 @@ fn scattered_parts_are_counted_where_it_is_asked_for() {
     // Supports a tenth or ten times as stiff, and bows as wild: some part breaks.
     let wild = run("{samples: 40, straightness: 2, supports: 2, kc: 2, damping: 2}");
     assert!(wild["scatter"]["good_share"].as_f64().is_some_and(|s| s < 1.0), "{}", wild["scatter"]);
-    assert_eq!(call(["plan", GOOD, "--format", "json"]).json()["scatter"], Value::Null);
-    assert_readable(&call(["plan", GOOD, "--scatter"]));
+    assert_eq!(wild["verdict"].as_str(), Some("at_risk"), "below 0.9, with status 0");
+    let dir = super::changed("rates: {", "scatter: {samples: 40, supports: 2, kc: 2}\nconfidence_warn: 0\nrates: {");
+    let warned = super::call_in(dir.path(), ["plan", "job.yaml", "--format", "json"]).json();
+    assert_eq!(warned["verdict"].as_str(), Some("feasible"), "no share is too small");
+    assert_readable(&call(["plan", GOOD]));
+}
+
+/// What an input changes in time is worked out where it is asked for.
+#[test]
+fn times_of_uncertain_inputs_come_with_an_option() {
+    let plan = call(["plan", GOOD, "--scatter", "--format", "json"]).json();
+    assert_shape(&plan, &plan_list());
+    let inputs = plan["scatter"]["inputs"].as_array().expect("inputs");
+    assert!(inputs.iter().all(|i| !i["time_low_s"].is_null() || !i["time_high_s"].is_null()), "{inputs:?}");
+    let ra = inputs.iter().find(|i| i["input"] == "ra").expect("a finish is asked for");
+    assert!(ra["time_low_s"].as_f64() < ra["time_high_s"].as_f64(), "a rougher cut takes a smaller feed: {ra}");
+    assert!(call(["plan", GOOD, "--scatter", "--full"]).out.contains("roughness over the ideal one"));
+}
+
+/// A plan made to hold says what that costs; the option counts before the job.
+#[test]
+fn a_confidence_is_asked_for_by_job_or_option() {
+    let dir = super::changed("rates: {", "confidence: 0.6\nscatter: {samples: 100, kc: 0.5, supports: 0.6}\nrates: {");
+    let by_job = super::call_in(dir.path(), ["plan", "job.yaml", "--format", "json"]).json();
+    assert_shape(&by_job, &plan_list());
+    assert_eq!(by_job["scatter"]["confidence"]["asked"].as_f64(), Some(0.6));
+    let option = ["plan", "job.yaml", "--confidence", "0.9", "--format", "json"];
+    let by_option = super::call_in(dir.path(), option).json();
+    let told = &by_option["scatter"]["confidence"];
+    assert_eq!(told["asked"].as_f64(), Some(0.9));
+    assert!(told["costs_s"].as_f64() >= by_job["scatter"]["confidence"]["costs_s"].as_f64(), "{told}");
+    assert_eq!(by_option["verdict"] == "at_risk", told["reached"] == false, "{told}");
+    let check = super::call_in(dir.path(), ["check", "job.yaml", "--confidence", "0.9"]);
+    assert!(check.status == 0 && check.out.contains("in 0.9 of sampled parts"), "{}", check.out);
+    for wrong in ["0.3", "1", "95", "x"] {
+        let called = call(["plan", GOOD, "--confidence", wrong]);
+        assert!(called.status == 2 && called.err.contains("0.5 to 0.999"), "{}", called.err);
+    }
 }
 
 #[test]

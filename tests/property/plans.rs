@@ -11,7 +11,8 @@ pub const SEEDS: std::ops::Range<u64> = 10_000..10_160;
 /// The answer to a job; fails where the program would call it a fault of ours.
 pub fn answer(text: &str) -> Option<(spanhold::job::Job, Plan)> {
     let job = read(text)?;
-    let plan = spanhold::answer::answer(&job).unwrap_or_else(|d| panic!("{d}\n{text}"));
+    let plan =
+        spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted).unwrap_or_else(|d| panic!("{d}\n{text}"));
     Some((job, plan))
 }
 

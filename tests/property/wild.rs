@@ -52,7 +52,7 @@ fn ends(text: &str) -> Option<Result<Plan, Defect>> {
             assert!(!messages.is_empty(), "refused without a word\n{text}");
             None
         }
-        Ok(job) => Some(spanhold::answer::answer(&job)),
+        Ok(job) => Some(spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted)),
     }
 }
 

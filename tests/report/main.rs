@@ -135,7 +135,20 @@ fn swollen(plan: &Plan) -> Plan {
         text: long.clone(),
     };
     plan.limit_costs = (0..20).map(cost).collect();
-    plan.scatter = Some(ScatterReport { samples: 400, seed: u64::MAX, good_share: 0.97, stages: Vec::new() });
+    let broken = |i| Broken { check: format!("check {i} {long}"), share: 0.5, from_mm: Some(1234.5) };
+    let input = UncertainInput { advice: long.clone(), ..input("kc", 0.4, 1.7) };
+    plan.scatter = Some(ScatterReport {
+        samples: 400,
+        seed: u64::MAX,
+        good_share: 0.3,
+        runs: Some(Runs { count: 200, both_hold: 0.3, one_holds: 0.1, none_holds: 0.6 }),
+        broken: (0..9).map(broken).collect(),
+        inputs: vec![input; 30],
+        ..ScatterReport::default()
+    });
+    if plan.verdict == Verdict::Feasible {
+        plan.verdict = Verdict::AtRisk;
+    }
     if let Some(shortfall) = &mut plan.shortfall {
         shortfall.text = long.clone();
         shortfall.blocked_with = vec!["counter_spindle_travel".into(); 30];
@@ -158,7 +171,8 @@ fn a_short_answer_of_any_plan_is_a_screen_and_keeps_its_caution() {
         for text in texts.iter().chain([&verdict_text(plan)]) {
             assert!(text.lines().count() <= 40, "{name}: {} lines\n{text}", text.lines().count());
             assert!(text.lines().all(|l| columns(l) <= 100), "{name}:\n{text}");
-            assert!(text.contains("FEASIBLE") && text.contains("a qualified setter decide"), "{name}:\n{text}");
+            let told = text.contains("FEASIBLE") || text.contains("AT RISK");
+            assert!(told && text.contains("a qualified setter decide"), "{name}:\n{text}");
         }
         assert!(texts.iter().all(|t| t.ends_with("--full prints everything.\n")), "{name}");
     }
@@ -176,9 +190,63 @@ fn a_short_answer_says_what_it_leaves_out() {
     let text = summary_text(&swollen(&infeasible_plan()));
     assert!(text.contains("more changes: see --full"), "{text}");
     let mut plan = sample_plan();
-    assert!(summary_text(&plan).contains("Inputs are uncertain."));
-    plan.scatter = Some(ScatterReport { samples: 400, seed: 1, good_share: 0.97, stages: Vec::new() });
-    assert!(summary_text(&plan).contains("97 % of 400 sampled parts stay within every limit (seed 1)"));
+    plan.scatter = Some(ScatterReport { samples: 400, seed: 1, good_share: 0.97, ..ScatterReport::default() });
+    assert!(summary_text(&plan).contains("holds in 97 of 100 sampled parts; 3 stages"));
+}
+
+/// An input whose lower and higher values let the tightest check use these shares.
+fn input(key: &str, used_low: f64, used_high: f64) -> UncertainInput {
+    UncertainInput {
+        input: key.into(),
+        spread: 0.18,
+        same_for_run: true,
+        value: 2220.0,
+        low: 1855.0,
+        high: 2656.0,
+        unit: "N/mm²".into(),
+        used_low,
+        check_low: "whip".into(),
+        used_high,
+        check_high: "torque".into(),
+        good_below: 0.9,
+        good_above: 0.4,
+        time_low_s: None,
+        time_high_s: Some(321.0),
+        advice: "Turn a test cut".into(),
+    }
+}
+
+#[test]
+fn a_plan_at_risk_says_what_breaks_and_what_to_measure_everywhere() {
+    let mut plan = sample_plan();
+    plan.verdict = Verdict::AtRisk;
+    let broken = vec![Broken { check: "whirl".into(), share: 0.6, from_mm: Some(170.0) }];
+    plan.scatter = Some(ScatterReport {
+        samples: 400,
+        seed: 1,
+        good_share: 0.4225,
+        runs: Some(Runs { count: 200, both_hold: 0.42, one_holds: 0.01, none_holds: 0.57 }),
+        broken,
+        inputs: vec![input("kc", 0.8, 1.2), input("e", 0.98, 0.99), input("ra", 0.97, 0.97)],
+        ..ScatterReport::default()
+    });
+    let text = summary_text(&plan);
+    insta::assert_snapshot!(text.lines().take(12).collect::<Vec<_>>().join("\n"));
+    let full = plan_text(&plan);
+    for words in
+        ["holds in 42 of 100", "1855 – 2656", "80 % – 120 %", "no plan – 321.0", "Young's modulus", "Turn a test cut"]
+    {
+        assert!(full.contains(words), "{words}\n{full}");
+    }
+    let page = sheet_html(&plan).expect("drawn");
+    for words in
+        ["AT RISK", "verdict at_risk", "holds in 42 of 100", "How sure this plan is", "class=\"input\"", "2656 N/mm²"]
+    {
+        assert!(page.contains(words), "{words}");
+    }
+    // A share that is not a number is not drawn.
+    plan.scatter.as_mut().expect("sampled").inputs[0].used_high = f64::NAN;
+    assert!(sheet_html(&plan).is_err());
 }
 
 /// Titles, the verdict word and shares near a limit, and nothing else.
@@ -544,15 +612,17 @@ fn costs_of_limits_and_scatter_are_on_the_sheet_where_they_were_asked_for() {
         next_seconds: 3.0,
         text: "whip at 0.1 mm costs 12.5 s a part".into(),
     }];
-    let broken = vec![Broken { check: "whirl".into(), share: 0.03 }];
+    let broken = vec![Broken { check: "whirl".into(), share: 0.03, from_mm: None }];
     let stage = ScatterStage { number: 1, broken_share: 0.03, broken, holds_to_mm: 170.0 };
-    plan.scatter = Some(ScatterReport { samples: 400, seed: 1, good_share: 0.97, stages: vec![stage] });
+    plan.scatter = Some(ScatterReport {
+        samples: 400,
+        seed: 1,
+        good_share: 0.97,
+        stages: vec![stage],
+        ..ScatterReport::default()
+    });
     let asked = sheet_html(&plan).expect("drawn");
-    for words in [
-        "Whip at 0.1 mm costs 12.5 s a part",
-        "critical speed 3 %",
-        "97 % of 400 sampled parts stay within every limit",
-    ] {
+    for words in ["Whip at 0.1 mm costs 12.5 s a part", "critical speed 3 %", "holds in 97 of 100 sampled parts"] {
         assert!(asked.contains(words), "{words}");
     }
 }

@@ -4,7 +4,7 @@ use super::super::Ending;
 use super::super::plan::ending;
 use super::id::{Id, Sizes};
 use super::tasks::Task;
-use crate::answer::advised;
+use crate::answer::sampled;
 use crate::diag::Diag;
 use crate::job::plan::{Plan, Verdict};
 use crate::planner::Advice;
@@ -78,7 +78,7 @@ impl Head {
             .into_iter()
             .find(|e| e.status() == read.status)?;
         let id = Id { file: read.file, document: read.document, machine: read.machine, vary: read.vary };
-        let made = read.plan.filter(|p| p.verdict == Verdict::Feasible);
+        let made = read.plan.filter(|p| p.verdict.has_plan());
         let made = made.map(|p| Made {
             hand_overs: p.hand_overs_mm.len(),
             time_s: p.cycle.map_or(p.time_s.total, |c| c.steady_s),
@@ -134,7 +134,7 @@ fn plan_of(task: &Task) -> (Ending, Vec<String>, Option<Plan>) {
             Ok(job) => job,
         },
     };
-    match advised(&job, Advice::None) {
+    match sampled(&job, Advice::None) {
         Ok(plan) => (ending(&plan), Vec::new(), Some(plan)),
         Err(defect) => (Ending::Defect, vec![defect.to_string()], None),
     }

@@ -4,9 +4,9 @@ use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
-use super::super::material;
 use super::super::node::{Node, parse};
 use super::super::reader::{Map, Reader};
+use super::super::{material, scatter};
 use crate::diag::{Diag, Source};
 use crate::fields;
 use crate::job::Material;
@@ -54,8 +54,8 @@ fn list(r: &mut Reader, node: &Spanned<Node>) -> Option<Vec<Grade>> {
 }
 
 fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
-    const KEYS: [&str; 10] =
-        ["grade", "name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class", "price_per_kg"];
+    const KEYS: [&str; 11] =
+        ["grade", "name", "e_gpa", "density", "kc11", "mc", "poisson", "vc", "class", "price_per_kg", "scatter"];
     let map = r.map(node, &KEYS)?;
     let price = r.number_maybe(&map, &fields::SHOP_PRICE);
     let line = r.line(node);
@@ -74,6 +74,7 @@ fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
     let mc = r.number_or(&map, &fields::MC, Some(usual.mc));
     let vc = material::speeds(r, &map);
     let class = r.choice(&map, "class", &CLASSES, Some(usual.class));
+    let spreads = scatter::own(r, &map, &scatter::OF_MATERIAL);
     let own_name = own_name?;
     // With a name of its own it is a grade beside that of the table.
     let beside = own_name.is_some();
@@ -87,6 +88,7 @@ fn one(r: &mut Reader, node: &Spanned<Node>) -> Option<Grade> {
         vc_m_per_min: vc?.or(usual.vc_m_per_min),
         class: class?,
         class_assumed: false,
+        spreads: spreads?,
     };
     let own_force = map.get("kc11").is_some() || map.get("mc").is_some();
     Some(Grade { material, row: Some(row).filter(|_| !beside), price_per_kg: price?, own_force, line })

@@ -30,7 +30,7 @@ pub(super) use find::{Which, asked, found};
 pub const TEMPLATE: &str = include_str!("template.yaml");
 
 /// Keys of the file.
-const KEYS: [&str; 15] = [
+const KEYS: [&str; 17] = [
     "name",
     "tool_list",
     "language",
@@ -45,6 +45,8 @@ const KEYS: [&str; 15] = [
     "limits",
     "planning",
     "scatter",
+    "confidence",
+    "confidence_warn",
     "order",
 ];
 
@@ -128,6 +130,9 @@ fn parts(
         complete &= like_a_job(r, map, key, without, (&mut numbers, &mut words)).is_some();
     }
     complete &= rates(r, map, &mut numbers, &mut words).is_some();
+    for field in [&fields::CONFIDENCE, &fields::CONFIDENCE_WARN] {
+        complete &= number(r, map, field, &mut numbers).is_some();
+    }
     for (key, known) in [("holding", &["bush", "no_bush"][..]), ("objective", &["time", "fewest_hand_overs", "margin"])]
     {
         complete &= word(r, map, key, known, &mut words).is_some();

@@ -4,7 +4,7 @@
 
 use super::super::SAME_MM;
 use super::super::iso286::it_width_mm;
-use super::{Plan, Verdict};
+use super::Plan;
 use crate::lang::{self, lists};
 use crate::say;
 
@@ -27,7 +27,7 @@ pub fn estimate() -> &'static str {
 
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
 pub fn cautions(plan: &Plan) -> Vec<String> {
-    let feasible = plan.verdict == Verdict::Feasible;
+    let feasible = plan.verdict.has_plan();
     let has = |kinds: &[&str]| plan.shaft.features.iter().any(|f| kinds.contains(&f.kind.as_str()));
     let mut list: Vec<String> = Vec::new();
     if !feasible {

@@ -127,6 +127,7 @@ compare-head-stages = stages
 compare-head-hand-overs = hand-overs
 compare-head-lines = witness lines
 compare-head-check = closest check
+compare-head-good = good of 100
 compare-head-time = s per part
 compare-head-pieces = parts per bar
 

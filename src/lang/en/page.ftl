@@ -45,6 +45,7 @@ page-turned-length = Turned length
 
 # The verdict.
 page-verdict-feasible = FEASIBLE
+page-verdict-at-risk = AT RISK
 page-verdict-not-feasible = NOT FEASIBLE
 page-verdict-input-error = INPUT ERROR
 page-verdict-planning = PLANNING
@@ -313,6 +314,20 @@ page-cause = cause
 page-surface-marked = `interrupt` of the surface
 page-look-at = Look at these points first
 page-cautions = Cautions
+page-sure = How sure this plan is
+page-sampled = Sampled parts over a limit
+page-sampled-none = None of the sampled parts is over a limit.
+page-sampled-part = Part { $number }: { $check } from { $from } mm
+page-sampled-look = Show its curve in the chart and its inputs
+page-sampled-hide = Hide the part
+page-sampled-inputs = Inputs of part { $number }
+page-sampled-input = Input
+page-sampled-value = In this part
+page-sampled-nominal = In the job
+page-sampled-off = Standard deviations off
+page-sampled-failed = The sampled parts could not be shown: { $why }
+page-measure-first = What to measure first
+page-good-parts = Good sampled parts of 100
 page-notes = Notes
 
 # What the server refuses.
@@ -352,7 +367,8 @@ schema-machine-file-of-job = path of a machine file, relative to the folder of t
 schema-machine-file-of-readings = path of a machine file, relative to the folder of the readings file, or a map
 schema-job = the shaft, the bar, the machine and the way of turning
 schema-planning = how fine the planner searches
-schema-scatter = scatter of the inputs, for `plan --scatter`
+schema-scatter = how surely the inputs are known
+schema-own-scatter = how surely these values are known: spreads of its own
 schema-objective = what the planner makes as good as possible
 schema-order = the order for which the quote is made
 schema-thread = a thread by its designation, such as M16x1.5-6g, 1/4-20 UNC, G1/4A or Tr20x4

@@ -35,10 +35,18 @@ export class Drawing {
     picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
     const focused = document.activeElement?.id;
     the('drawing-view').replaceChildren(picture, this.overlay);
-    if (this.plan.verdict === 'feasible') this.hands(wishes);
+    if (this.plan.verdict !== 'infeasible') this.hands(wishes);
     this.overlay.addEventListener('pointermove', (event) => this.hover(event));
     this.overlay.addEventListener('pointerleave', () => this.hover(null));
     if (focused?.startsWith('hand-')) document.getElementById(focused)?.focus();
+  }
+
+  /** Puts another picture of the same plan under what can be moved. @param {any} frame */
+  reframe(frame) {
+    const { width, height } = this.frame;
+    const picture = svgOf(frame.svg);
+    picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
+    the('drawing-view').firstElementChild.replaceWith(picture);
   }
 
   x(mm) {

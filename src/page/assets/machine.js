@@ -46,7 +46,7 @@ export function stateAt(plan, t) {
 export function asked(texts, plan, t) {
   const state = stateAt(plan, t);
   if (!state) return null;
-  const settled = plan.verdict === 'feasible';
+  const settled = plan.verdict !== 'infeasible';
   return {
     texts, turned_mm: t, grip_mm: state.nose, collet: state.nose === null ? null : plan.collet,
     // If there is no plan, the place of the headstock is not known.

@@ -129,6 +129,7 @@ async function planNow() {
   const texts = history.now;
   buttons();
   drop('/changes');
+  drop('/sampled');
   drop('/plan');
   const slow = setTimeout(() => {
     the('busy').textContent = say('page-planning');
@@ -190,7 +191,7 @@ function show(texts) {
   if (!answer.plan) return;
   plannedTexts = texts;
   drawing.show(answer, wishes(answer.job));
-  results.first(answer.plan, answer.look_at);
+  results.first(answer);
 }
 
 function showRest(texts) {
@@ -198,7 +199,8 @@ function showRest(texts) {
   const range = the('moment');
   range.max = String(machine.partedAt(answer.plan));
   setMoment(Math.min(moment, machine.partedAt(answer.plan)));
-  if (answer.plan.verdict === 'infeasible') help(texts);
+  if (results.made(answer.plan)) sampled(texts, null);
+  else help(texts);
 }
 
 function title(texts) {
@@ -216,6 +218,20 @@ function wishes(job) {
   return list.map((item) => item.kind === 'map'
     ? { at: Number(valueAt(item, ['at'])?.text), nose: valueAt(item, ['nose']) ? Number(valueAt(item, ['nose']).text) : null }
     : { at: Number(item.text), nose: null });
+}
+
+/** Sampled parts take longer than the plan, so they are a separate request. @param {any} texts @param {number|null} part */
+async function sampled(texts, part) {
+  const look = (number) => sampled(texts, number);
+  try {
+    const { drawing: frame, along } = await ask('/sampled', part === null ? { texts } : { texts, part });
+    if (texts !== plannedTexts || texts !== history.now) return;
+    drawing.reframe(frame);
+    results.sampled(along, look);
+  } catch (error) {
+    if (error instanceof Refused) results.sampled(null, look, error.problem.what);
+    else if (!(error instanceof Superseded)) throw error;
+  }
 }
 
 /** To find what would help takes many plans, so it is a separate request. */

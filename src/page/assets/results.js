@@ -20,7 +20,8 @@ export function verdict(answer, before, reveal) {
     return;
   }
   box.className = answer.plan.verdict;
-  box.replaceChildren(h('strong', {}, answer.plan.verdict === 'feasible' ? say('page-verdict-feasible') : say('page-verdict-not-feasible')), h('span', {}, answer.summary));
+  const word = { feasible: say('page-verdict-feasible'), at_risk: say('page-verdict-at-risk'), infeasible: say('page-verdict-not-feasible') };
+  box.replaceChildren(h('strong', {}, word[answer.plan.verdict]), h('span', {}, answer.summary));
 }
 
 /**
@@ -59,6 +60,9 @@ function share(check) {
   fill.style.width = `${Math.min(100, 100 * used).toFixed(0)}%`;
   return [h('span', { class: 'bar', 'aria-hidden': 'true' }, fill), `${words(check.check)} ${percent(used)}`];
 }
+
+/** Whether there is a plan. @param {any} plan */
+export const made = (plan) => plan.verdict !== 'infeasible';
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 
@@ -105,7 +109,7 @@ function stages(plan) {
     h('td', {}, String(g.number)), h('td', {}, num(g.from_mm)), h('td', {}, num(g.to_mm)), h('td', {}, num(g.travel_mm)),
     h('td', {}, g.grip ? `${num(g.grip.from_mm)}–${num(g.grip.to_mm)} Ø${num(g.grip.diameter_mm)}` : plan.centre ? say('page-grip-centre') : say('page-grip-free')), h('td', {}, num(g.unsupported_max_mm), ratio(g)),
     h('td', {}, g.grip ? `${num(g.counter_spindle_start_mm)}–${num(g.counter_spindle_end_mm)}` : '–'),
-    h('td', {}, plan.verdict === 'feasible' ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
+    h('td', {}, made(plan) ? `${num(g.headstock_start_mm)}–${num(g.headstock_end_mm)}` : '–'),
     h('td', {}, g.rpm_max ? speedsOf(plan, g) : '–'),
     h('td', {}, g.time_s ? num(g.time_s) : '–'), h('td', { class: 'w' }, share(governing(g)))));
   return h('table', { id: 'stages' }, h('caption', {}, caption),
@@ -130,7 +134,7 @@ function figuresOf(plan) {
   const q = plan.quote;
   const regrips = plan.headstock_regrips_mm.map((m) => num(m)).join(', ');
   const material = [say('page-material'), `${num(q.material_kg, 2)} kg`];
-  const rows = plan.verdict === 'feasible' ? [
+  const rows = made(plan) ? [
     ...(plan.cycle ? [[say('page-cycle-time'), `${num(plan.cycle.steady_s)} s`]] : []),
     [say('page-sum-of-operations'), `${num(t.total)} s`], [say('page-time-cutting'), `${num(t.cutting)} s`],
     [say('page-time-moves'), `${num(t.segments)} s`], [say('page-time-hand-overs'), `${num(t.hand_overs)} s`],
@@ -227,9 +231,43 @@ function put(id, parts) {
   the(id).replaceChildren(...parts.filter(Boolean));
 }
 
-/** What is read first, below the drawing. @param {any} plan @param {string[]} lookAt */
-export function first(plan, lookAt) {
-  put('first', [shortfall(plan), stages(plan), list(say('page-look-at'), lookAt, 'look-at')]);
+/** How sure the plan is. The parts that break a limit come later. @param {any} answer */
+function sure({ sure: told, inputs }) {
+  if (!told.length) return null;
+  return h('section', { id: 'sure' }, h('b', {}, say('page-sure')), h('ul', {}, told.map((t) => h('li', {}, t))),
+    h('div', { id: 'sampled' }),
+    inputs ? h('details', {}, h('summary', {}, say('page-measure-first')), h('figure', {}, svgOf(inputs))) : null);
+}
+
+/**
+ * Parts that break a limit, and one of them with its inputs.
+ * @param {any|null} along null: it could not be worked out
+ * @param {(number: number|null) => void} look shows a part, or none
+ * @param {string} [why]
+ */
+export function sampled(along, look, why = '') {
+  const box = the('sampled');
+  if (!box) return;
+  if (!along) {
+    box.replaceChildren(say('page-sampled-failed', { why }));
+    return;
+  }
+  const { broken, part } = along;
+  const one = (b) => h('li', {}, h('button', { title: say('page-sampled-look'), 'aria-pressed': String(part?.number === b.number),
+    onclick: () => look(part?.number === b.number ? null : b.number) }, say('page-sampled-part', { number: b.number, check: words(b.check), from: num(b.from_mm) })));
+  const value = (x, unit) => `${figures(x)} ${unit}`.trim();
+  const inputs = part && table(say('page-sampled-inputs', { number: part.number }),
+    [say('page-sampled-input'), say('page-sampled-value'), say('page-sampled-nominal'), say('page-sampled-off')],
+    part.inputs.map((i) => [i.name, value(i.value, i.unit), value(i.nominal, i.unit), num(i.off, 1)]), [0]);
+  box.replaceChildren(...[broken.length ? h('details', { open: part ? '' : null }, h('summary', {}, say('page-sampled')),
+    h('ul', { class: 'parts' }, broken.map(one)), inputs, part ? h('button', { onclick: () => look(null) }, say('page-sampled-hide')) : null)
+    : h('p', {}, say('page-sampled-none'))].filter(Boolean));
+}
+
+/** What is read first, below the drawing. @param {any} answer */
+export function first(answer) {
+  const { plan, look_at: lookAt } = answer;
+  put('first', [shortfall(plan), sure(answer), stages(plan), list(say('page-look-at'), lookAt, 'look-at')]);
 }
 
 /** Everything else. @param {any} plan @param {string|null} strip */

@@ -77,7 +77,10 @@ impl Looker<'_> {
             }
             let of = |mm: f64| match counter {
                 Counter::Away => checks::pick_up::of_droop(self.rig, &self.state(grip, station, 0.0), mm).utilisation,
-                _ => mm / self.rig.job.limits.release_mm,
+                _ => {
+                    let limits = &self.rig.job.limits;
+                    mm * limits.reserve.of(checks::release::NAME) / limits.release_mm
+                }
             };
             front.sags_at_mm(&held, at_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, of)).collect()
         };

@@ -37,7 +37,7 @@ pub fn find(rig: &Rig<'_>, nose_mm: f64) -> Result<Option<Finding>, Unheld> {
     let mut worst: Option<Finding> = None;
     for work in rig.back.iter().map(|b| &b.work) {
         let demand = 2.0 * rig.deflection_at_mm(&state, length, work.radial_force_n)?;
-        let limit = rig.job.limits.tolerance_share * work.tolerance_mm;
+        let limit = rig.job.limits.tolerance_share * work.tolerance_mm / rig.job.limits.reserve.of(NAME);
         let found = Finding::at_most(NAME, UNIT, demand, limit, length);
         if worst.is_none_or(|w| found.utilisation > w.utilisation) {
             worst = Some(found);

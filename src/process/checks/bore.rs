@@ -7,6 +7,9 @@ use super::{Check, Find, Says};
 use crate::lang;
 use crate::say;
 
+/// Name of the check.
+const NAME: &str = "bore";
+
 /// Radial room around the largest diameter in front of the nose, minus the clearance to keep, mm; none while the front is free.
 pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
     let nose = state.counter.grip_mm()?;
@@ -17,7 +20,7 @@ pub fn room_mm(rig: &Rig<'_>, state: &State) -> Option<f64> {
 
 /// The check.
 pub const CHECK: Check = Check {
-    name: "bore",
+    name: NAME,
     looks_at: || lang::text("help-check-bore"),
     unit: "mm",
     says: Says {
@@ -27,6 +30,10 @@ pub const CHECK: Check = Check {
     lifted_by: &["bore", "bore_clearance", "rpm", "speed_floor", "sleeve", "straightness"],
     find: Find::BySpeed(|rig, state, answers| {
         let growth = Growth::Bow { at_rest_mm: answers.bore_sag_mm };
-        Some(SpeedLaw { growth, limit: room_mm(rig, state)?, at_mm: answers.bore_sag_at_mm })
+        Some(SpeedLaw {
+            growth,
+            limit: room_mm(rig, state)? / rig.job.limits.reserve.of(NAME),
+            at_mm: answers.bore_sag_at_mm,
+        })
     }),
 };

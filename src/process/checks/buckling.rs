@@ -34,7 +34,7 @@ pub const CHECK: Check = Check {
 
 /// The finding for a pressed length; none where its load does not count.
 pub fn of(rig: &Rig<'_>, pressed: Pressed) -> Option<Finding> {
-    let limit = rig.job.limits.buckling_share * pressed.critical_n;
+    let limit = rig.job.limits.buckling_share * pressed.critical_n / rig.job.limits.reserve.of(NAME);
     let counts = pressed.load_n > COUNTS_FROM * limit;
     counts.then(|| Finding::at_most(NAME, UNIT, pressed.load_n, limit, pressed.at_mm))
 }

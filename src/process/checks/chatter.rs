@@ -52,8 +52,8 @@ fn applies(segment: &Segment) -> bool {
     matches!(segment.work, Work::Turn | Work::Thread)
 }
 
-fn finding(tool: InCut, least_real: f64) -> Option<Finding> {
-    let limit = depth_limit_mm(tool.stiffness_n_per_mm2, least_real);
+fn finding(rig: &Rig<'_>, tool: InCut, least_real: f64) -> Option<Finding> {
+    let limit = depth_limit_mm(tool.stiffness_n_per_mm2, least_real) / rig.job.limits.reserve.of(NAME);
     if limit.is_finite() { Some(Finding::at_most(NAME, UNIT, tool.depth_mm, limit, tool.at_mm)) } else { None }
 }
 
@@ -70,8 +70,8 @@ pub fn exact_above(rig: &Rig<'_>, state: &State, segment: &Segment, share: f64) 
     worse(in_cut(rig, state, segment).map(|tool| {
         let tool = tool?;
         // The formula of the limit is symmetric in depth and flexibility, so it also gives the flexibility for a depth.
-        let enough = share * depth_limit_mm(tool.stiffness_n_per_mm2, tool.depth_mm);
-        finding(tool, rig.least_real_above(state, tool.at_mm, enough).ok()??)
+        let enough = share * depth_limit_mm(tool.stiffness_n_per_mm2, tool.depth_mm) / rig.job.limits.reserve.of(NAME);
+        finding(rig, tool, rig.least_real_above(state, tool.at_mm, enough).ok()??)
     }))
 }
 
@@ -80,7 +80,7 @@ pub fn about(rig: &Rig<'_>, state: &State, segment: &Segment, steps: usize) -> O
     if !applies(segment) {
         return None;
     }
-    let about = |tool: InCut| finding(tool, rig.least_real_about(state, tool.at_mm, steps).ok()?);
+    let about = |tool: InCut| finding(rig, tool, rig.least_real_about(state, tool.at_mm, steps).ok()?);
     worse(in_cut(rig, state, segment).map(|tool| tool.and_then(about)))
 }
 
@@ -91,7 +91,7 @@ pub fn bound(view: &View<'_>) -> Option<Finding> {
     }
     let damping = view.rig.job.limits.damping_ratio;
     let [hardest, finisher] = in_cut(view.rig, view.state, view.segment);
-    let bound = |tool: Option<InCut>, mm_per_n: f64| finding(tool?, least_real_bound(mm_per_n, damping));
+    let bound = |tool: Option<InCut>, mm_per_n: f64| finding(view.rig, tool?, least_real_bound(mm_per_n, damping));
     worse([bound(hardest, view.answers.tool_mm_per_n), bound(finisher, view.answers.finisher_mm_per_n)])
 }
 

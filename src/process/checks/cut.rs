@@ -17,7 +17,7 @@ const UNIT: &str = "mm";
 
 fn limit_mm(rig: &Rig<'_>, segment: &Segment) -> Option<f64> {
     let section = rig.job.shaft.sections.get(segment.section)?;
-    Some(rig.job.limits.tolerance_share * section.tolerance.width_mm())
+    Some(rig.job.limits.tolerance_share * section.tolerance.width_mm() / rig.job.limits.reserve.of(NAME))
 }
 
 /// The finding for a piece turned without a bush. `flexibilities` are the flexibilities at the tool along the piece, mm/N.

@@ -30,5 +30,6 @@ pub const CHECK: Check = Check {
 /// [`Unheld`] when the supports leave a free motion.
 pub fn find(rig: &Rig<'_>, state: &State, at_mm: f64, thrust_n: f64) -> Result<Finding, Unheld> {
     let demand = rig.deflection_at_mm(state, at_mm, thrust_n)?;
-    Ok(Finding::at_most(NAME, UNIT, demand, rig.job.limits.drill_mm, at_mm))
+    let limit = rig.job.limits.drill_mm / rig.job.limits.reserve.of(NAME);
+    Ok(Finding::at_most(NAME, UNIT, demand, limit, at_mm))
 }

@@ -48,5 +48,5 @@ pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
 /// The finding for a deflection of the front face under its own weight, mm.
 pub fn of_droop(rig: &Rig<'_>, state: &State, droop_mm: f64) -> Finding {
     let off_mm = droop_mm + free_bow_mm(rig, rig.unsupported_mm(state));
-    Finding::at_most(NAME, UNIT, off_mm, rig.job.limits.pick_up_mm, 0.0)
+    Finding::at_most(NAME, UNIT, off_mm, rig.job.limits.pick_up_mm / rig.job.limits.reserve.of(NAME), 0.0)
 }

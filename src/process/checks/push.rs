@@ -42,7 +42,7 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let kept = (counter.axial_load_n != 0.0)
         .then(|| carried_n(counter.axial_load_n, torque::part_off_on_nm(rig, nose_mm), held_mm));
     let most = loads.chain(kept).max_by(f64::total_cmp)?;
-    let holds = counter.friction * collet.clamp_force_n;
+    let holds = counter.friction * collet.clamp_force_n / rig.job.limits.reserve.of(NAME);
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, nose_mm))
 }
 
@@ -50,7 +50,7 @@ pub fn back(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
 pub fn front(rig: &Rig<'_>) -> Option<Finding> {
     let head = &rig.job.machine.headstock;
     let (_, most) = heaviest_in_front(rig)?;
-    let holds = head.friction * head.clamp_force_n?;
+    let holds = head.friction * head.clamp_force_n? / rig.job.limits.reserve.of(NAME);
     Some(Finding::at_most(NAME, UNIT, most * rig.job.limits.torque_margin, holds, 0.0))
 }
 

@@ -29,5 +29,11 @@ pub const CHECK: Check = Check {
 /// [`Unheld`] when the supports do not hold the bar with the collet open.
 pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
     let at = state.counter.grip_mm().unwrap_or(0.0);
-    Ok(Finding::at_most(NAME, UNIT, rig.release_mm(state)?, rig.job.limits.release_mm, at))
+    Ok(Finding::at_most(
+        NAME,
+        UNIT,
+        rig.release_mm(state)?,
+        rig.job.limits.release_mm / rig.job.limits.reserve.of(NAME),
+        at,
+    ))
 }

@@ -22,7 +22,7 @@ pub const CHECK: Check = Check {
     lifted_by: &["collet_run_out", "sections.run_out"],
     find: Find::AtRest(|v| {
         let collet_mm = v.rig.collet?.run_out_mm?;
-        let limit = v.rig.job.shaft.sections.get(v.segment.section)?.run_out_mm?;
+        let limit = v.rig.job.shaft.sections.get(v.segment.section)?.run_out_mm? / v.rig.job.limits.reserve.of(NAME);
         if v.state.counter.grip_mm().is_none() || matches!(v.segment.work, Work::PartOff | Work::AsDrawn) {
             return None;
         }

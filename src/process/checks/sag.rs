@@ -18,6 +18,7 @@ pub const CHECK: Check = Check {
     lifted_by: &["sag"],
     find: Find::AtRest(|v| {
         v.state.counter.span_from_mm()?;
-        Some(Finding::at_most(NAME, UNIT, v.answers.sag_mm, v.rig.job.limits.sag_mm, v.answers.sag_at_mm))
+        let limit = v.rig.job.limits.sag_mm / v.rig.job.limits.reserve.of(NAME);
+        Some(Finding::at_most(NAME, UNIT, v.answers.sag_mm, limit, v.answers.sag_at_mm))
     }),
 };

@@ -32,7 +32,8 @@ pub const CHECK: Check = Check {
         if !applies(v.rig, v.state.counter) {
             return None;
         }
-        let (value, limit) = (v.answers.span_n_per_um, v.rig.job.limits.span_stiffness_min_n_per_um);
+        let (value, limits) = (v.answers.span_n_per_um, &v.rig.job.limits);
+        let limit = limits.span_stiffness_min_n_per_um * limits.reserve.of(NAME);
         let found = Finding::at_least(NAME, UNIT, value, limit, v.answers.span_at_mm);
         (found.passes() || !runs_free(v.rig, v.state, v.segment)).then_some(found)
     }),

@@ -20,7 +20,7 @@ pub const CHECK: Check = Check {
     },
     lifted_by: &["stiffness_min", "tools", "bar", "collet"],
     find: Find::AtRest(|v| {
-        let limit = v.rig.job.limits.stiffness_min_n_per_um;
+        let limit = v.rig.job.limits.stiffness_min_n_per_um * v.rig.job.limits.reserve.of(NAME);
         let (tool, at_mm) = (v.answers.stiffness_n_per_um, v.state.turned_mm);
         let finisher_mm = v.rig.finisher_at_mm(v.state).filter(|_| v.segment.lag_mm.is_some());
         let (value, at_mm) = match (n_per_um(1.0 / v.answers.finisher_mm_per_n), finisher_mm) {

@@ -50,5 +50,5 @@ pub fn find(rig: &Rig<'_>, nose_mm: f64, held_mm: f64) -> Option<Finding> {
     let (collet, counter) = (rig.collet?, rig.job.machine.counter_spindle.as_ref()?);
     let holds_nm = counter.friction * collet.clamp_force_n * held_mm / 2.0 / 1000.0;
     let demand = demand_nm(rig, nose_mm) * rig.job.limits.torque_margin;
-    Some(Finding::at_most(NAME, UNIT, demand, holds_nm, nose_mm))
+    Some(Finding::at_most(NAME, UNIT, demand, holds_nm / rig.job.limits.reserve.of(NAME), nose_mm))
 }

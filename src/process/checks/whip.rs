@@ -37,6 +37,6 @@ pub const CHECK: Check = Check {
         // The bow of a gripped bar is largest in the middle of its span, the bow of a free bar at its front end.
         let at_mm = state.counter.span_from_mm().map_or(0.0, |g| g + 0.5 * answers.unsupported_mm);
         let growth = Growth::Bow { at_rest_mm: bow_mm(rig, state, answers) };
-        Some(SpeedLaw { growth, limit: rig.job.limits.whip_mm, at_mm })
+        Some(SpeedLaw { growth, limit: rig.job.limits.whip_mm / rig.job.limits.reserve.of(NAME), at_mm })
     }),
 };

@@ -7,8 +7,8 @@ use super::fonts::Fonts;
 use crate::job::plan::Plan;
 use crate::report::content;
 use crate::report::page_size::PAGE_WIDTH;
-use crate::report::shapes::{self, INK, LIMIT, SOFT, TRACE, xy};
-use crate::report::verdict;
+use crate::report::shapes::{self, INK, LIMIT, SOFT, xy};
+use crate::report::svg::verdict_colour;
 
 /// Margin of 10 mm; a unit is a quarter of a millimetre.
 pub const LEFT: f64 = 40.0;
@@ -76,7 +76,7 @@ impl Flow<'_> {
             self.y += TITLE * 1.15;
         }
         self.y += 8.0;
-        let colour = if verdict::is_feasible(plan) { TRACE } else { LIMIT };
+        let colour = verdict_colour(plan.verdict);
         let badge = self.fonts.width(about.verdict, BODY, true) + 14.0;
         self.add(shapes::rect(LEFT, self.y - 2.0, badge, BODY * LINE + 4.0).set("rx", "3").set("fill", colour));
         self.text(LEFT + 7.0, self.y + BODY, BODY, Style { bold: true, colour: shapes::WHITE }, about.verdict);

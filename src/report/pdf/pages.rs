@@ -9,7 +9,7 @@ use crate::job::plan::Plan;
 use crate::report::content::{self, Block};
 use crate::report::page_size::{PAGE_HEIGHT, PAGE_WIDTH};
 use crate::report::shapes::{self, SOFT, xy};
-use crate::report::{ReportError, gantt, svg as diagram, words};
+use crate::report::{ReportError, gantt, sure_chart, svg as diagram, words};
 use crate::say;
 
 /// Columns of facts in a block.
@@ -26,7 +26,7 @@ pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
         match &block {
             Block::Why(text) => flow.paragraph(text, true),
             Block::Diagram => {
-                let (drawing, layout) = diagram::inline(plan)?;
+                let (drawing, layout) = diagram::inline(plan, None)?;
                 flow.y += 8.0;
                 flow.picture(drawing, layout.height);
             }
@@ -34,6 +34,12 @@ pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
                 if let Some(strip) = gantt::inline(plan)? {
                     flow.heading(title, "", gantt::HEIGHT);
                     flow.picture(strip, gantt::HEIGHT);
+                }
+            }
+            Block::Inputs(title) => {
+                if let Some((chart, height)) = sure_chart::inline(plan)? {
+                    flow.heading(title, "", height);
+                    flow.picture(chart, height);
                 }
             }
             Block::Table { title, units, rows, kind } => table::table(&mut flow, title, units, rows, *kind),

@@ -1,0 +1,331 @@
+//! A finished plan with the nominal share of each check at places along it, and how a sampled part runs through it.
+
+use super::super::SAME_MM;
+use super::super::grips::held_mm;
+use super::super::moments::{last_regrip, moment};
+use crate::job::plan::{CurvePoint, Plan};
+use crate::job::scatter::Draw;
+use crate::job::{Collet, Holding, Job};
+use crate::process::Rig;
+use crate::process::checks::{self, CHECKS, Event, Finding, PASSES_UP_TO, View, span_stiffness};
+use crate::process::features::Task;
+use crate::process::segments::{Segment, Work};
+use crate::process::speed::COUNT_GUARD;
+
+/// Largest distance between two states of a sampled part, mm.
+pub(super) const STEP_MM: f64 = 5.0;
+/// A state of a sampled part is left out if no check may fail there. That is judged from the largest ratio of its share to the nominal
+/// one at the key places of the piece, times this. Tried, not derived: a test compares with all states on random jobs.
+const RATIO_GUARD: f64 = 1.25;
+/// A nominal share below this says nothing about a ratio.
+const NO_SHARE: f64 = 1e-3;
+
+/// Utilisation of each check of a moment, in the order of [`CHECKS`].
+type Used = [f64; CHECKS.len()];
+
+/// A check that a sampled part fails, in a stage (index), from a turned length on.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Break {
+    /// Index of the stage.
+    pub stage: usize,
+    /// Name of the check.
+    pub check: &'static str,
+    /// Turned length of the first state that fails, mm.
+    pub turned_mm: f64,
+}
+
+/// The part of a segment that a stage cuts without a stop.
+struct Piece {
+    stage: usize,
+    segment: usize,
+    rpm: f64,
+    last_regrip_mm: f64,
+    /// Whether the bar is fed on here, without a cut, for work behind the end of the stage.
+    fed_on: bool,
+    /// Turned lengths looked at, mm.
+    places_mm: Vec<f64>,
+    /// The nominal share of each check there.
+    used: Vec<Used>,
+    /// Places looked at in every part: both ends, the middle, and where a check has its largest nominal share.
+    key: Vec<usize>,
+}
+
+/// A finished plan, prepared for many sampled parts.
+pub struct Course<'a> {
+    pub(super) plan: &'a Plan,
+    pub(super) job: &'a Job,
+    collet: Option<usize>,
+    segments: Vec<Segment>,
+    pieces: Vec<Piece>,
+}
+
+/// The findings of a state.
+struct Look {
+    used: Used,
+    tool_mm_per_n: f64,
+}
+
+impl<'a> Course<'a> {
+    /// Prepares a proven plan.
+    pub fn new(plan: &'a Plan, job: &'a Job) -> Course<'a> {
+        let collets = job.machine.counter_spindle.as_ref().map_or(&[][..], |c| &c.collets);
+        let collet = plan.collet.as_deref().and_then(|name| collets.iter().position(|c| c.name == name));
+        let mut course = Course { plan, job, collet, segments: Vec::new(), pieces: Vec::new() };
+        let rig = Rig::new(job, course.collet_of(job));
+        course.segments = rig.segments().unwrap_or_default();
+        for stage in 0..plan.stages.len() {
+            course.pieces_of(&rig, stage);
+        }
+        let mut pieces = std::mem::take(&mut course.pieces);
+        for piece in &mut pieces {
+            piece.used = (0..piece.places_mm.len()).map(|i| course.nominal(&rig, piece, i)).collect();
+            piece.key = key_places(&piece.used);
+        }
+        course.pieces = pieces;
+        course
+    }
+
+    fn collet_of<'j>(&self, job: &'j Job) -> Option<&'j Collet> {
+        job.machine.counter_spindle.as_ref()?.collets.get(self.collet?)
+    }
+
+    fn pieces_of(&mut self, rig: &Rig<'_>, stage: usize) {
+        let listed = self.plan.segments.iter().filter(|s| s.stage == stage + 1).filter_map(|s| {
+            let middle = 0.5 * (s.from_mm + s.to_mm);
+            let at = self.segments.iter().position(|g| g.from_mm <= middle && g.to_mm >= middle)?;
+            Some((at, s.from_mm, s.to_mm, s.rpm))
+        });
+        let mut all: Vec<_> = listed.collect();
+        let parts_off = |s: &&Segment| s.work == Work::PartOff && stage + 1 == self.plan.stages.len();
+        if let (Some(last), Some(rpm)) = (self.segments.last().filter(parts_off), self.plan.part_off_rpm) {
+            all.push((self.segments.len() - 1, last.from_mm, last.to_mm, rpm));
+        }
+        for (segment, from_mm, to_mm, rpm) in all {
+            let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
+            let places_mm = (0..=steps as usize).map(|i| from_mm + (to_mm - from_mm) * i as f64 / steps).collect();
+            let last_regrip_mm = last_regrip(self.plan, stage, from_mm, true);
+            let (used, key) = (Vec::new(), Vec::new());
+            self.pieces.push(Piece { stage, segment, rpm, last_regrip_mm, fed_on: false, places_mm, used, key });
+        }
+        // There the bar stands out farther than during any cut.
+        let Some(rpm) = self.plan.part_off_rpm.filter(|_| !self.segments.is_empty()) else { return };
+        for task in rig.tasks() {
+            let Some(t) = told_in(self.plan, &task, stage).filter(|t| *t > self.plan.stages[stage].to_mm + SAME_MM)
+            else {
+                continue;
+            };
+            let (segment, last_regrip_mm) = (self.segments.len() - 1, last_regrip(self.plan, stage, t, false));
+            let (places_mm, used, key) = (vec![t], Vec::new(), Vec::new());
+            self.pieces.push(Piece { stage, segment, rpm, last_regrip_mm, fed_on: true, places_mm, used, key });
+        }
+    }
+
+    /// The nominal shares at a place of a piece.
+    fn nominal(&self, rig: &Rig<'_>, piece: &Piece, place: usize) -> Used {
+        let Some(look) = self.look(rig, piece, &self.segments[piece.segment], place, true) else { return [1.0; _] };
+        let mut used = look.used;
+        // A soft span does not count where the front would also run free. A part in which it would not is looked at.
+        let state = moment(rig, self.plan, piece.stage, piece.places_mm[place], piece.last_regrip_mm);
+        let slot = checks::order(span_stiffness::NAME);
+        if span_stiffness::applies(rig, state.counter) && used[slot] <= 0.0 {
+            used[slot] = 1.0;
+        }
+        used
+    }
+
+    /// Looks at a place of a piece. Without `fully` a check that depends on the speed and passes has no share, because that is known without
+    /// the critical speed. None: the supports do not hold the bar.
+    fn look(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, place: usize, fully: bool) -> Option<Look> {
+        let state = moment(rig, self.plan, piece.stage, piece.places_mm[place], piece.last_regrip_mm);
+        let posed = rig.posed(&state).ok()?;
+        let holds = !fully && {
+            let needed = rig.critical_needed_rpm(&state, &posed.at_rest, piece.rpm, [1.0; checks::BY_SPEED]);
+            posed.swings_above(needed * (1.0 + COUNT_GUARD))
+        };
+        let answers = if holds { posed.at_rest } else { posed.with_critical() };
+        let view = View { rig, state: &state, answers: &answers, segment, rpm: piece.rpm };
+        let mut used = [0.0; CHECKS.len()];
+        for (share, check) in used.iter_mut().zip(&CHECKS) {
+            if !(holds && check.depends_on_speed()) {
+                *share = check.at(&view).map_or(0.0, |found| found.utilisation);
+            }
+        }
+        Some(Look { used, tool_mm_per_n: posed.at_rest.tool_mm_per_n })
+    }
+
+    /// Whether a piece asks for the flexibility at each of its places.
+    fn is_one_cut(&self, piece: &Piece) -> bool {
+        self.job.holding == Holding::NoBush && self.segments[piece.segment].work == Work::Turn
+    }
+
+    /// The checks that a part fails. `all`: looks at every state.
+    pub(super) fn breaks(&self, draw: &Draw, all: bool) -> Vec<Break> {
+        let mut breaks = Vec::new();
+        self.run(draw, |rig, piece, segment| {
+            let mut flexibilities = Vec::new();
+            self.places(rig, piece, segment, all, |look, at| {
+                flexibilities.push(look.tool_mm_per_n);
+                for (share, check) in look.used.iter().zip(&CHECKS) {
+                    if *share > PASSES_UP_TO {
+                        note(&mut breaks, Break { stage: piece.stage, check: check.name, turned_mm: at });
+                    }
+                }
+            });
+            let found = self.is_one_cut(piece).then(|| checks::cut::along(rig, segment, &flexibilities)).flatten();
+            if let Some(found) = found.filter(|f| !f.passes()) {
+                let from_mm = piece.places_mm[0];
+                note(&mut breaks, Break { stage: piece.stage, check: found.check, turned_mm: from_mm });
+            }
+        })
+        .into_iter()
+        .filter(|(_, _, found)| !found.passes())
+        .for_each(|(stage, turned_mm, found)| note(&mut breaks, Break { stage, check: found.check, turned_mm }));
+        breaks
+    }
+
+    /// The largest share of each check in a part, over the key places and the events.
+    pub(super) fn most(&self, draw: &Draw) -> Vec<(&'static str, f64)> {
+        let mut most: Vec<(&'static str, f64)> = Vec::new();
+        let mut keep = |check: &'static str, used: f64| match most.iter_mut().find(|(name, _)| *name == check) {
+            Some((_, so_far)) => *so_far = so_far.max(used),
+            None => most.push((check, used)),
+        };
+        self.run(draw, |rig, piece, segment| {
+            let one_cut = self.is_one_cut(piece);
+            let mut flexibilities = Vec::new();
+            for place in 0..piece.places_mm.len() {
+                let is_key = piece.key.contains(&place);
+                if !is_key && !one_cut {
+                    continue;
+                }
+                let Some(look) = self.look(rig, piece, segment, place, is_key) else { continue };
+                flexibilities.push(look.tool_mm_per_n);
+                if is_key {
+                    look.used.iter().zip(&CHECKS).for_each(|(used, check)| keep(check.name, *used));
+                }
+            }
+            if let Some(found) = one_cut.then(|| checks::cut::along(rig, segment, &flexibilities)).flatten() {
+                keep(found.check, found.utilisation);
+            }
+        })
+        .into_iter()
+        .for_each(|(_, _, found)| keep(found.check, found.utilisation));
+        most.retain(|(_, used)| *used > 0.0);
+        most
+    }
+
+    /// The largest share of all checks of a part along the turned length, in the order of the plan. Events are left out.
+    pub(super) fn curve(&self, draw: &Draw) -> Vec<CurvePoint> {
+        let mut points = Vec::new();
+        self.run(draw, |rig, piece, segment| {
+            for place in (0..piece.places_mm.len()).filter(|_| !piece.fed_on) {
+                let Some(look) = self.look(rig, piece, segment, place, true) else { continue };
+                let shares = look.used.iter().zip(&CHECKS);
+                if let Some((used, check)) = shares.max_by(|a, b| a.0.total_cmp(b.0)) {
+                    let (stage, turned_mm) = (piece.stage + 1, piece.places_mm[place]);
+                    points.push(CurvePoint { stage, turned_mm, used: *used, check: check.name.into() });
+                }
+            }
+        });
+        points
+    }
+
+    /// Runs a part through the pieces of the plan, and gives the findings of the events with their stages and turned lengths.
+    fn run(&self, draw: &Draw, mut each: impl FnMut(&Rig<'_>, &Piece, &Segment)) -> Vec<(usize, f64, Finding)> {
+        let sample = self.job.drawn(draw);
+        let force = self.job.force_drawn(draw);
+        let rig = Rig::new(&sample, self.collet_of(&sample));
+        // The part is cut as planned for the nominal part; only the forces differ.
+        let segments: Vec<Segment> = self.segments.iter().map(|s| stronger(s, force)).collect();
+        for piece in &self.pieces {
+            each(&rig, piece, &segments[piece.segment]);
+        }
+        (0..self.plan.stages.len()).flat_map(|stage| self.events(&rig, stage)).collect()
+    }
+
+    /// Looks at the places of a piece at which a check may fail.
+    fn places(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, all: bool, mut seen: impl FnMut(&Look, f64)) {
+        let mut ratios = [0.0_f64; CHECKS.len()];
+        for place in &piece.key {
+            let Some(look) = self.look(rig, piece, segment, *place, !all) else { continue };
+            for ((ratio, used), nominal) in ratios.iter_mut().zip(look.used).zip(piece.used[*place]) {
+                if nominal > NO_SHARE {
+                    *ratio = ratio.max(used / nominal);
+                }
+            }
+            seen(&look, piece.places_mm[*place]);
+        }
+        let all = all || self.is_one_cut(piece);
+        for (place, nominal) in piece.used.iter().enumerate() {
+            let may_fail = || nominal.iter().zip(ratios).any(|(used, ratio)| used * ratio * RATIO_GUARD >= 1.0);
+            if piece.key.contains(&place) || !(all || may_fail()) {
+                continue;
+            }
+            if let Some(look) = self.look(rig, piece, segment, place, false) {
+                seen(&look, piece.places_mm[place]);
+            }
+        }
+    }
+
+    fn events(&self, rig: &Rig<'_>, stage: usize) -> Vec<(usize, f64, Finding)> {
+        let (plan, s) = (self.plan, &self.plan.stages[stage]);
+        let mut all = Vec::new();
+        for task in rig.tasks() {
+            let Some(t) = told_in(plan, &task, stage) else { continue };
+            let done = moment(rig, plan, stage, t, last_regrip(plan, stage, t, false));
+            let found = checks::at_event(rig, &done, Event::Works(&task)).flatten();
+            all.extend(found.map(|f| (stage, t, f)));
+        }
+        if stage == 0 {
+            let start = moment(rig, plan, stage, s.from_mm, last_regrip(plan, stage, s.from_mm, true));
+            let found = checks::at_event(rig, &start, Event::Begins).flatten();
+            all.extend(found.map(|f| (stage, s.from_mm, f)));
+        }
+        if stage + 1 < plan.stages.len() {
+            let end = moment(rig, plan, stage, s.to_mm, last_regrip(plan, stage, s.to_mm, true));
+            all.extend(checks::at_event(rig, &end, Event::LetsGo).flatten().map(|f| (stage, s.to_mm, f)));
+        } else if let Some(grip) = &s.grip {
+            let held = held_mm(rig.job, rig.hold_mm(), grip);
+            all.extend(checks::of_last_grip(rig, grip.nose_mm, held).flatten().map(|f| (stage, s.to_mm, f)));
+        }
+        all
+    }
+}
+
+/// Turned length at which a task is done in a stage (index), mm; none if it is done in another one.
+fn told_in(plan: &Plan, task: &Task, stage: usize) -> Option<f64> {
+    task.told(plan).filter(|f| f.stage == Some(stage + 1))?.turned_mm
+}
+
+/// Notes a failed check of a stage, if it is the first or at a shorter turned length.
+fn note(breaks: &mut Vec<Break>, found: Break) {
+    match breaks.iter_mut().find(|b| b.stage == found.stage && b.check == found.check) {
+        Some(known) => known.turned_mm = known.turned_mm.min(found.turned_mm),
+        None => breaks.push(found),
+    }
+}
+
+/// Both ends, the middle, and where each check has its largest nominal share.
+fn key_places(used: &[Used]) -> Vec<usize> {
+    let last = used.len().saturating_sub(1);
+    let mut key = vec![0, last / 2, last];
+    for check in 0..CHECKS.len() {
+        let at = |i: &usize| used[*i][check];
+        if let Some(most) = (0..used.len()).max_by(|a, b| at(a).total_cmp(&at(b))).filter(|i| at(i) > NO_SHARE) {
+            key.push(most);
+        }
+    }
+    key.sort_unstable();
+    key.dedup();
+    key
+}
+
+fn stronger(segment: &Segment, times: f64) -> Segment {
+    let mut segment = segment.clone();
+    segment.change_mm *= times;
+    for travel in &mut segment.travels {
+        travel.net_radial_n *= times;
+        travel.stiffness_n_per_mm.iter_mut().for_each(|k| *k *= times);
+    }
+    segment
+}

@@ -1,0 +1,103 @@
+//! What each uncertain input does to the tightest check, as bars: from the share used with the input one standard deviation lower to that
+//! with it one standard deviation higher, the longest bar first.
+
+use svg::node::element::{Description, Group, SVG, Title};
+
+use super::axis::round_ticks;
+use super::page_size::PAGE_WIDTH as WIDTH;
+use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, STEEL, TRACE, WHITE, xy};
+use super::{ReportError, numbers, sure, words};
+use crate::job::plan::{Plan, UncertainInput};
+use crate::lang;
+use crate::say;
+
+const LEFT: f64 = 300.0;
+const RIGHT: f64 = 1060.0;
+const TOP: f64 = 28.0;
+const BAR: f64 = 12.0;
+const PITCH: f64 = 22.0;
+/// Room below the bars for the axis.
+const AXIS: f64 = 46.0;
+/// Most bars.
+const BARS_MAX: usize = 10;
+const TICKS: f64 = 8.0;
+
+/// The chart as an SVG element for a page. None: no input changes anything.
+///
+/// # Errors
+/// As [`inline`].
+pub fn inline_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
+    Ok(inline(plan)?.map(|(chart, _)| chart.to_string()))
+}
+
+/// The chart as an element for a page, with its height.
+///
+/// # Errors
+/// A share is not finite. The planner makes no plan with such a share.
+pub(super) fn inline(plan: &Plan) -> Result<Option<(SVG, f64)>, ReportError> {
+    let told: Vec<&UncertainInput> = sure::inputs_told(plan).take(BARS_MAX).collect();
+    if told.is_empty() {
+        return Ok(None);
+    }
+    let ends = told.iter().flat_map(|i| [i.used_low, i.used_high]);
+    let (least, most) = ends.fold((1.0_f64, 1.0_f64), |(least, most), used| (least.min(used), most.max(used)));
+    if !(least.is_finite() && most.is_finite()) {
+        return Err(ReportError::NotDrawable { what: say!("undrawn-inputs") });
+    }
+    // A little room on both sides, so that the ends of the bars and their values are seen.
+    let room = 0.08 * (most - least).max(0.05);
+    let (from, to) = ((least - room).max(0.0), most + room);
+    let x = |share: f64| LEFT + (RIGHT - LEFT) * (share - from) / (to - from);
+    let bottom = TOP + PITCH * told.len() as f64;
+    let height = bottom + AXIS;
+    let mut root = SVG::new()
+        .set("viewBox", format!("0 0 {} {}", xy(WIDTH), xy(height)))
+        .set("font-family", shapes::FONT)
+        .set("role", "img")
+        .add(Title::new(say!("inputs-title", job = words::plain(&plan.job))))
+        .add(Description::new().add(svg::node::Text::new(lang::text("inputs-meaning"))))
+        .add(shapes::rect(0.0, 0.0, WIDTH, height).set("fill", WHITE))
+        .add(axis([from, to], bottom, &x));
+    for (i, input) in told.iter().enumerate() {
+        root = root.add(bar(input, TOP + PITCH * i as f64, &x));
+    }
+    let limit = shapes::group("limit")
+        .add(shapes::line(x(1.0), TOP - 6.0, x(1.0), bottom, LIMIT, 2.0))
+        .add(shapes::text(x(1.0), TOP - 10.0, SMALL, "middle", lang::text("diagram-limit")).set("fill", LIMIT));
+    Ok(Some((root.add(limit), height)))
+}
+
+fn bar(input: &UncertainInput, y: f64, x: &dyn Fn(f64) -> f64) -> Group {
+    let (low, high) = (x(input.used_low), x(input.used_high));
+    let middle = y + BAR / 2.0 + 3.5;
+    // The end of the higher value has its own colour, so that it is seen which way the input works.
+    let half = 0.5 * (low + high);
+    let part = |to: f64, fill: &str| {
+        shapes::rect(half.min(to), y, (half - to).abs(), BAR)
+            .set("fill", fill)
+            .set("stroke", INK)
+            .set("stroke-width", "0.5")
+    };
+    let value = |v: f64| sure::value(v, &input.unit);
+    let (left, right) = if low <= high { (input.low, input.high) } else { (input.high, input.low) };
+    shapes::group("input")
+        .add(shapes::text(LEFT - 70.0, middle, SMALL, "end", sure::input(&input.input)))
+        .add(part(low, STEEL))
+        .add(part(high, TRACE))
+        .add(shapes::text_on_ground(low.min(high) - 4.0, middle, 8.5, "end", &value(left)))
+        .add(shapes::text_on_ground(low.max(high) + 4.0, middle, 8.5, "start", &value(right)))
+}
+
+fn axis([from, to]: [f64; 2], y: f64, x: &dyn Fn(f64) -> f64) -> Group {
+    let mut g = shapes::group("axis").add(shapes::line(LEFT, y, RIGHT, y, SOFT, 0.8));
+    for share in round_ticks(from, to, TICKS) {
+        g = g.add(shapes::line(x(share), TOP - 4.0, x(share), y + 4.0, RULE, 0.6)).add(shapes::text(
+            x(share),
+            y + 14.0,
+            8.5,
+            "middle",
+            &say!("inputs-percent", percent = numbers::trimmed(100.0 * share, 1)),
+        ));
+    }
+    g.add(shapes::text(LEFT, y + 30.0, SMALL, "start", lang::text("inputs-meaning")).set("fill", SOFT))
+}
