@@ -11,6 +11,8 @@ from beam import Beam
 from job import SAME, SPEEDS, TEETH
 
 PLUNGE = 0.4
+# Pitch of coarse threads, mm (ISO 261, from memory): the hole is the diameter less the pitch.
+COARSE = {"M3": 0.5, "M4": 0.7, "M5": 0.8, "M6": 1.0, "M8": 1.25, "M10": 1.5, "M12": 1.75}
 
 
 def chip(angle, nose, ap, feed, shallow):
@@ -66,7 +68,8 @@ def force(job, ap, feed, edge=None):
     main, radial, axial = edge_sums(edge["nose"], edge["approach"], metal["mc"], ap, feed)
     main, share = metal["kc11"] * main, metal["kc11"] * job["share"]
     passive = max(share * radial, job["passive_floor"] * main)
-    return {"main": main, "passive": passive, "slope": job["share"] * main / feed / (1 + (share * axial / passive) ** 2)}
+    slope = job["share"] * main / feed / (1 + (share * axial / passive) ** 2)
+    return {"main": main, "passive": passive, "axial": share * axial, "slope": slope}
 
 
 def forces(job, depths, feed):
@@ -263,6 +266,8 @@ def driven_work(job):
     for f in job["features"]:
         if f.get("cross_hole"):
             yield "cross_hole", f["at"], f["thrust"] if "thrust" in f else thrust(f["cross_hole"])
+        elif f.get("tapped_hole") and "at" in f:
+            yield "tapped_hole", f["at"], thrust(float(f["tapped_hole"][1:]) - COARSE[f["tapped_hole"]])
         elif f.get("keyseat"):
             width, depth = f["keyseat"]
             yield "keyseat", f["to"], mill(width, width * depth, 2)

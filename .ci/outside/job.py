@@ -107,13 +107,21 @@ def falls(machine, sections, length, shaft):
     return small and not shaft.get("back_work")
 
 
-def read(path):
+def text_of(path):
+    """A job file with its machine in it, as it is written."""
     path = pathlib.Path(path)
     raw = yaml.safe_load(path.read_text(encoding="utf-8"))
-    machine = raw["machine"]
-    if isinstance(machine, str):
-        machine = yaml.safe_load((path.parent / machine).read_text(encoding="utf-8"))
-    sections, start = [], 0.0
+    if isinstance(raw.get("machine"), str):
+        raw["machine"] = yaml.safe_load((path.parent / raw["machine"]).read_text(encoding="utf-8"))
+    return raw
+
+
+def read(path):
+    return numbers(text_of(path))
+
+
+def numbers(raw):
+    machine, sections, start = raw["machine"], [], 0.0
     for given in raw["shaft"]["sections"]:
         sections.append(section(given, start))
         start = sections[-1]["to"]

@@ -8,8 +8,6 @@ from beam import Beam
 from cutting import finish_feed, forces, net_radial, tandem, top_rpm, travels
 from job import SAME
 
-# Nodes of a span between supports, and of the front inside the counter-spindle.
-SPAN, INSIDE = 60, 30
 # A taper is a row of equal slices over which the diameter changes by at most this share each, by the model.
 SLICE = 0.05
 
@@ -36,6 +34,9 @@ def pieces(job, t, end):
 class State:
     """Turned length `t`, collet and nose of the counter-spindle (`None`: free), place of the headstock's nose on the
     bar. `open_nose`: the collet is open there, its sleeves stay."""
+
+    # Nodes of a span between supports, of the front inside the counter-spindle, and elements of the whole bar at least.
+    span, inside, elements = 60, 30, 70
 
     def __init__(self, job, t, collet, nose, head, open_nose=None):
         self.job, self.t, self.nose, self.collet, self.head = job, t, nose, collet, head
@@ -65,13 +66,13 @@ class State:
         # The finishing tool of a tandem stands behind, but not in front of the bar or of the nose.
         low = held if held is not None else 0.0
         self.behind = max(t - job["tandem"]["lag"], min(low, t)) if job["tandem"] and job["bush"] else t
-        places = [t, self.behind, self.low] + list(np.linspace(self.low, self.face, SPAN + 1))
+        places = [t, self.behind, self.low] + list(np.linspace(self.low, self.face, self.span + 1))
         if nose is not None:
-            places += list(np.linspace(0, self.front, INSIDE + 1))
+            places += list(np.linspace(0, self.front, self.inside + 1))
         if open_nose is not None:
             places.append(open_nose)
         self.springs, self.places, self.end = springs, places, head + headstock["hold"]
-        self.longest = max(self.end / 70, 1e-3)
+        self.longest = max(self.end / self.elements, 1e-3)
         # The sections that a stage turns here; without a stage all that are in cut.
         self.turns = None
         self._beam = None
