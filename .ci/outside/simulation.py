@@ -206,10 +206,12 @@ class Simulation:
     def refuse(self):
         """What is not read here must not be passed over: it would be in the program's share only."""
         spindle = self.machine.get("counter_spindle") or {}
+        back = [f for f in self.raw["shaft"].get("features", []) if f.get("end") == "back"]
         unread = {
             "tandem": self.job["tandem"], "centre": self.job["centre"], "free_ratio": self.job["limits"]["free_ratio"],
             "stock.bore": self.raw["stock"].get("bore"), "back_work": self.job["back_work"],
             "torsional_stiffness": spindle.get("torsional_stiffness"), "axial_load": spindle.get("axial_load"),
+            "tolerance of work on the rear end": any("tolerance" in f for f in back),
             # Its spread is read, but this reading has no offset of a collet.
             "run_out": any("run_out" in s for s in self.raw["shaft"]["sections"]),
         }
@@ -247,9 +249,7 @@ class Simulation:
     def moment(self, index, place, rpm, cut, nose):
         checks = ["stiffness", "whirl", "whip"]
         if nose is not None:
-            checks += ["sag"] + ["span_stiffness"] * (not self.job["pair"])
-        if nose is not None:
-            checks.append("bore")
+            checks += ["sag", "bore"] + ["span_stiffness"] * (not self.job["pair"])
         if cut:
             checks += ["chatter", "buckling"]
         self.spots += [Spot(index, check, place, rpm, cut) for check in checks]
@@ -321,7 +321,7 @@ class Simulation:
         if any(a > 0 for _, a, _ in back):
             self.spots.append(Spot(index, "push", place, load=max(pushed(a, m, held) for _, a, m in back) / carries))
         # Only a drill has its sideways force told by its thrust; facing presses with its feed force, which is less.
-        drilled = [SIDEWAYS * a for f, a, _ in back if f["text"].startswith("hole")]
+        drilled = [SIDEWAYS * a for f, a, _ in back if f["tool"].startswith("drill")]
         if drilled:
             self.spots.append(Spot(index, "back", place, load=max(drilled)))
 
@@ -335,7 +335,8 @@ class Simulation:
                 seen.add(key)
                 near = NOMINAL_CHATTER if told["check"] == "chatter" else NOMINAL
                 if abs(ours - told["utilisation"]) > near[0] * told["utilisation"] + near[1]:
-                    wrong.append(f"stage {stage['number']}: {told['check']} uses {ours:.4f} here, {told['utilisation']:.4f} there")
+                    wrong.append(f"stage {stage['number']}: {told['check']} uses {ours:.4f} of its limit here, "
+                                 f"{told['utilisation']:.4f} there")
         # Nothing is printed of `buckling` below a quarter, nor of a span that need not be stiff.
         for key in self.groups.keys() - seen:
             worst = self.groups[key][0].use
@@ -373,7 +374,10 @@ class Part:
     def state(self, place):
         if place not in self.kept:
             t, nose, head, opened, at = place
-            state = Coarse(self.job, t, self.of.collet, nose, head, opened) if head is not None else Parted(self.job, self.of.collet, nose)
+            if head is None:
+                state = Parted(self.job, self.of.collet, nose)
+            else:
+                state = Coarse(self.job, t, self.of.collet, nose, head, opened)
             self.kept[place] = state if at is None else state.at_too(at)
         return self.kept[place]
 
