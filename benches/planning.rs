@@ -185,7 +185,15 @@ fn states_of_a_plan_once(bencher: Bencher, name: &str) {
 #[divan::bench(args = feasible(), sample_count = 5)]
 fn planned_and_proven(bencher: Bencher, name: &str) {
     let job = job(name);
-    bencher.bench(|| answer::answer(black_box(&job)).expect("no defect"));
+    bencher.bench(|| answer::advised(black_box(&job), Advice::Wanted).expect("no defect"));
+}
+
+/// The sampled parts of a plan, on all cores.
+#[divan::bench(args = feasible(), sample_count = 10)]
+fn sampled_parts(bencher: Bencher, name: &str) {
+    let job = job(name);
+    let plan = answer::advised(&job, Advice::None).expect("no defect");
+    bencher.bench(|| proof::scatter(black_box(&plan), &job));
 }
 
 /// A metre with so many sections: five seats to hold it by, and between them sections of two diameters.
@@ -217,7 +225,7 @@ fn grows_with_sections(bencher: Bencher, count: usize) {
 fn grows_with_pitch(bencher: Bencher, pitch_mm: u32) {
     let mut job = roller();
     job.planning.station_pitch_mm = f64::from(pitch_mm);
-    bencher.bench(|| answer::answer(black_box(&job)).expect("no defect"));
+    bencher.bench(|| answer::advised(black_box(&job), Advice::Wanted).expect("no defect"));
 }
 
 /// Sixteen feed rollers of slightly different station pitch, each planned and proven, on so many cores.
@@ -230,5 +238,6 @@ fn batch_on_cores(bencher: Bencher, cores: usize) {
             job
         })
         .collect();
-    bencher.bench(|| spread::spread_on(cores, &jobs, |job, _| answer::answer(job).expect("no defect")));
+    bencher
+        .bench(|| spread::spread_on(cores, &jobs, |job, _| answer::advised(job, Advice::Wanted).expect("no defect")));
 }

@@ -60,11 +60,6 @@ pub fn sampled(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     sure::sure(job, advice)
 }
 
-/// Share of sampled parts below which a plan of a job is at risk: the confidence that the job asks for, else its `confidence_warn`.
-pub fn least_share(job: &Job) -> f64 {
-    job.scatter.confidence.unwrap_or(job.scatter.confidence_warn)
-}
-
 /// The proven plan without sampled parts: much faster where only the nominal part matters.
 ///
 /// If a state fails the proof, the next round looks at this state too. If that is not enough, the state is excluded.

@@ -70,13 +70,13 @@ class Recheck:
         if here:
             lasts = [t] if t <= low + SAME else lasts if t >= high - SAME else lasts + [t]
         # Where there is no plan its stages are told without re-grips: the headstock stands somewhere on its stroke.
-        nearest = 0.0 if self.plan["verdict"] == "feasible" else headstock["nearest"]
+        nearest = 0.0 if self.plan["verdict"] != "infeasible" else headstock["nearest"]
         return [face + max(far - (t - last), nearest) for last in lasts]
 
     def rules(self):
         job, plan, machine = self.job, self.plan, self.job["machine"]
         stages, gap = plan["stages"], machine["bush"]["gap"] if job["bush"] else 0.0
-        feasible = plan["verdict"] == "feasible"
+        feasible = plan["verdict"] != "infeasible"
         if feasible and abs(stages[-1]["to_mm"] - self.end) > SAME:
             self.complain(f"the last stage ends at {stages[-1]['to_mm']}, not at {self.end}")
         if stages and (stages[0]["from_mm"] != 0 or stages[0]["grip"]):
@@ -309,7 +309,7 @@ class Recheck:
                     continue
                 limit = job["limits"]["share"] * section["width"]
                 worst = max(worst, self.change(stage, s, section) / limit)
-            if worst > PASSES and self.plan["verdict"] == "feasible":
+            if worst > PASSES and self.plan["verdict"] != "infeasible":
                 self.complain(f"stage {stage['number']}: cut takes {worst:.4f} of its limit")
             # Without a bush it is a difference of two largest values along the piece.
             near = NEAR if job["bush"] else LARGEST
@@ -343,7 +343,7 @@ class Recheck:
     def torque(self):
         job, last = self.job, self.plan["stages"][-1]
         told = next((c for c in last["checks"] if c["check"] == "torque"), None)
-        if self.plan["verdict"] != "feasible" or not last["grip"]:
+        if self.plan["verdict"] == "infeasible" or not last["grip"]:
             return
         feed, metal = 0.15 if job["feed"] is None else job["feed"], job["material"]
         chip, width = PLUNGE * feed, job["machine"].get("part_off", {}).get("width", 3)
@@ -376,7 +376,7 @@ class Recheck:
         for stage in plan["stages"]:
             self.same("time of a stage", sum(s["time_s"] for s in plan["segments"] if s["stage"] == stage["number"]),
                       stage["time_s"])
-        if plan["verdict"] != "feasible":
+        if plan["verdict"] == "infeasible":
             return
         t = plan["time_s"]
         shared = set(plan["hand_overs_mm"]) & set(self.regrips)

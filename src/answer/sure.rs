@@ -1,9 +1,9 @@
 //! How sure an answer is: the share of sampled parts in which a plan holds, and plans made to hold in a share that the job asks for.
 
-use super::{advised, least_share};
+use super::advised;
 use crate::defect::Defect;
 use crate::fit::reading_of;
-use crate::job::plan::{Confidence, Plan, Tightened, Verdict};
+use crate::job::plan::{Confidence, Plan, ScatterReport, Tightened, Verdict, cautions};
 use crate::job::readings::Support;
 use crate::job::{Job, Reserve, Uncertain};
 use crate::planner::Advice;
@@ -23,7 +23,7 @@ const PARTS_PER_FAILURE: f64 = 10.0;
 /// Confidences up to which one number of sampled parts serves. A higher confidence is first brought to these, so that asking for more never
 /// gives a faster plan, whatever the samples are.
 const LEVELS: [f64; 3] = [0.975, 0.99, 0.999];
-/// Added to the seed of the job for the final count, so that it is of fresh parts.
+/// Added to the seed of the job for the second count of a search, and once more for the final one.
 const FRESH: u64 = 0x5EED;
 
 /// The proven plan with its share of good parts; made to hold if the job asks for it.
@@ -36,15 +36,17 @@ pub(super) fn sure(job: &Job, advice: Advice) -> Result<Plan, Defect> {
         None => with_scatter(plan, job),
         Some(asked) => confident(plan, job, asked)?,
     };
-    if plan.scatter.as_ref().is_some_and(|s| s.good_share < least_share(job)) {
+    let missed = |s: &ScatterReport| s.confidence.as_ref().is_some_and(|c| !c.reached);
+    if plan.scatter.as_ref().is_some_and(|s| s.good_share < job.scatter.confidence_warn || missed(s)) {
         plan.verdict = Verdict::AtRisk;
+        plan.cautions = cautions(&plan);
     }
     Ok(plan)
 }
 
 fn with_scatter(mut plan: Plan, job: &Job) -> Plan {
     let mut scatter = proof::scatter(&plan, job);
-    for told in &mut scatter.inputs {
+    for told in scatter.inputs.iter_mut().filter(|told| told.gain > 0.0) {
         told.advice = advice(job, &told.input).unwrap_or_default();
     }
     plan.scatter = Some(scatter);
@@ -61,7 +63,9 @@ fn advice(job: &Job, input: &str) -> Option<String> {
     Some(match Uncertain::ALL.into_iter().find(|known| known.key() == input)? {
         Uncertain::Bush => by_dial(Support::Bush)?,
         Uncertain::Headstock => by_dial(Support::Headstock)?,
-        Uncertain::CounterSpindle => by_dial(Support::CounterSpindle)?,
+        Uncertain::CounterSpindle => {
+            by_dial(Support::CounterSpindle).unwrap_or_else(|| say!("measure-counter-spindle"))
+        }
         Uncertain::Centre => say!("measure-centre"),
         Uncertain::Sleeve => say!("measure-sleeve"),
         Uncertain::Kc => say!("measure-kc"),
@@ -112,10 +116,13 @@ fn confident(fastest: Plan, job: &Job, asked: f64) -> Result<Plan, Defect> {
     }
     let reserve = search.reserve(step);
     let Some(plan) = search.tried.remove(&step).flatten() else { return Err(Defect(say!("proof-no-plan"))) };
-    // The final count, with fresh parts.
+    // The final count is of parts that no plan was chosen by. Without a plan that holds, nothing was chosen, and the parts are those of the
+    // job, so that the same plan has the same share with and without a confidence.
     let mut count = job.clone();
-    count.scatter.samples = samples(job, asked);
-    count.scatter.seed = job.scatter.seed.wrapping_add(FRESH);
+    if reached {
+        count.scatter.samples = samples(job, asked);
+        count.scatter.seed = job.scatter.seed.wrapping_add(2 * FRESH);
+    }
     let mut plan = with_scatter(plan, &count);
     let costs_s = plan.pace_s() - fastest_s;
     if let Some(scatter) = &mut plan.scatter {
@@ -162,7 +169,7 @@ impl Search<'_> {
         let (job, samples) = (self.job, samples(self.job, share));
         let seeds = [job.scatter.seed, job.scatter.seed.wrapping_add(FRESH)];
         let plan = self.plan(step)?;
-        Ok(plan.map(|plan| seeds.iter().all(|seed| proof::counted(plan, job, *seed, samples).good_share >= share)))
+        Ok(plan.map(|plan| seeds.iter().all(|seed| proof::reaches(plan, job, *seed, samples, share))))
     }
 
     /// The first step from `from` on whose plan holds, and true; else the step whose plan holds in most parts, and false.

@@ -150,12 +150,17 @@ pub fn run(args: &Args) -> Ending {
         Ok(ways) => ways,
         Err(defect) => return out::defect(&defect),
     };
-    // Feasible ways come first, by time, then the others by the length they reach. Equal ones stay in the order of the
+    // Feasible ways come first, then those at risk, by time, then the others by the length they reach. Equal ones stay in the order of the
     // call.
     ways.sort_by(|a, b| {
         let time = |w: &Way| w.time_s.unwrap_or(f64::INFINITY);
         let far = |w: &Way| w.farthest_mm.unwrap_or(-1.0);
-        time(a).total_cmp(&time(b)).then(far(b).total_cmp(&far(a)))
+        let risk = |w: &Way| match w.verdict {
+            Verdict::Feasible => 0,
+            Verdict::AtRisk => 1,
+            Verdict::Infeasible => 2,
+        };
+        risk(a).cmp(&risk(b)).then(time(a).total_cmp(&time(b))).then(far(b).total_cmp(&far(a)))
     });
     let name = jobs.first().map_or("", |j| j.shaft.name.as_str());
     match args.format {
@@ -197,6 +202,7 @@ fn text(name: &str, ways: &[Way]) -> String {
             "compare-best",
             feasible = feasible,
             ways = ways.len(),
+            at_risk = ways.iter().filter(|w| w.verdict == Verdict::AtRisk).count(),
             holding = words::holding(best.holding),
             tools = words::tools(best.tools),
             time = numbers::seconds(best.time_s.unwrap_or(0.0)),

@@ -32,7 +32,7 @@ pub struct Args {
     /// Plans again with each uncertain input lower and higher (`scatter` in the job), and shows what it changes in time.
     #[arg(long)]
     scatter: bool,
-    /// Makes the fastest plan that holds in this share of sampled parts, 0.5 to 0.999, whatever the job says.
+    /// Makes the fastest plan it finds that holds in this share of sampled parts, 0.5 to 0.999, whatever the job says.
     #[arg(long, value_name = "SHARE", value_parser = confidence)]
     confidence: Option<f64>,
     /// Prints everything: positions, stops, segments, times, order, notes, cautions.

@@ -3,21 +3,16 @@
 use super::beside::Files;
 use super::plan::read;
 use super::{Ending, Format, files, out};
-use crate::answer::least_share;
 use crate::diag::Diag;
-use crate::fields;
-use crate::job::Job;
 use crate::job::plan::{Plan, ScatterReport, Verdict};
 use crate::lang;
 use crate::proof::{SAME_MARGIN, Verified, counted, described, prove};
 use crate::report::sure::of_100;
-use crate::report::{table, words};
+use crate::report::{numbers, table, words};
 use crate::say;
 use serde::Serialize;
 use std::path::PathBuf;
 
-/// Most sampled parts of a stored plan that are counted again, as many as a job may ask for.
-const SAMPLES_MAX: usize = fields::SCATTER_SAMPLES.max as usize;
 /// Largest plan file read, MiB.
 const PLAN_MAX_MIB: u64 = 64;
 
@@ -96,13 +91,6 @@ fn safer(plan: &Plan, found: &Verified) -> String {
     format!("  {}\n", say!("recheck-margin", found = found, planned = planned))
 }
 
-/// The share of parts in which a stored plan holds with a job, counted as the plan counted it.
-fn recounted(plan: &Plan, job: &Job) -> ScatterReport {
-    let (seed, samples) =
-        plan.scatter.as_ref().map_or((job.scatter.seed, job.scatter.samples), |told| (told.seed, told.samples));
-    counted(plan, job, seed, samples.clamp(1, SAMPLES_MAX))
-}
-
 /// A line that says in how many sampled parts the plan holds.
 fn sure(verdict: Verdict, count: Option<&ScatterReport>, told: Option<f64>) -> String {
     let Some(count) = count else { return String::new() };
@@ -129,14 +117,14 @@ pub fn run(args: &Args) -> Ending {
     let mut found = prove(&plan, &job);
     found.breaches.extend(described(&plan, &job, &found));
     let changed = plan.input_digest != job.input_digest;
-    let sampled = found.holds().then(|| recounted(&plan, &job));
+    let sampled = found.holds().then(|| counted(&plan, &job, job.scatter.seed, job.scatter.samples));
     let verdict = match &sampled {
         None => Verdict::Infeasible,
-        Some(count) if count.good_share < least_share(&job) => Verdict::AtRisk,
+        Some(count) if count.good_share < job.scatter.confidence_warn => Verdict::AtRisk,
         Some(_) => Verdict::Feasible,
     };
     let good_share = sampled.as_ref().map(|count| count.good_share);
-    let good_share_told = plan.scatter.as_ref().map(|told| told.good_share);
+    let good_share_told = plan.scatter.as_ref().map(|told| told.good_share.clamp(0.0, 1.0));
     if args.format == Format::Json {
         let breaches = found.breaches.iter();
         let ended = out::json(&Rechecked {
@@ -157,7 +145,7 @@ pub fn run(args: &Args) -> Ending {
     } else {
         let inputs = if changed { lang::text("recheck-changed") } else { lang::text("recheck-unchanged") };
         let mut text = if found.holds() {
-            let used = format!("{:.1}", 100.0 * found.utilisation);
+            let used = numbers::utilisation(found.utilisation);
             let said = say!("recheck-proven", job = plan.job, states = found.states, used = used);
             format!("{said}\n  {inputs}\n{}{}", safer(&plan, &found), sure(verdict, sampled.as_ref(), good_share_told))
         } else {

@@ -24,8 +24,8 @@ pub use origin::{Giver, Origin};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
 pub use scatter::{
-    Along, BandPoint, Broken, BrokenPart, Confidence, CurvePoint, Runs, SampledInput, SampledPart, ScatterReport,
-    ScatterStage, Tightened, UncertainInput,
+    Along, BandPoint, Broken, BrokenPart, Confidence, CurvePoint, NearestCheck, Runs, SampledInput, SampledPart,
+    ScatterReport, ScatterStage, Tightened, UncertainInput,
 };
 
 use super::SAME_MM;

@@ -121,7 +121,7 @@ impl Uncertain {
     /// Whether it is the same for all parts of a run. A soft bush is soft for the whole run; the bow is another one in each part.
     pub fn varies(self) -> Varies {
         match self {
-            Uncertain::Straightness | Uncertain::Bar | Uncertain::RunOut => Varies::BetweenParts,
+            Uncertain::Straightness | Uncertain::Bar => Varies::BetweenParts,
             _ => Varies::BetweenRuns,
         }
     }
@@ -129,6 +129,22 @@ impl Uncertain {
     /// Whether a check of the plan depends on it. The roughness is no check: the first part shows it, and the feed is lowered.
     pub fn is_checked(self) -> bool {
         self != Uncertain::Ra
+    }
+
+    /// The spread that is left after it was measured with means of a shop. Common practice, no source.
+    pub fn measured_spread(self) -> f64 {
+        match self {
+            // A weight and a dial tell it no better than the table does.
+            Uncertain::E => 0.02,
+            Uncertain::Bush | Uncertain::Headstock | Uncertain::CounterSpindle => 0.05,
+            Uncertain::Centre | Uncertain::Sleeve => 0.1,
+            Uncertain::Kc | Uncertain::Passive | Uncertain::RunOut => 0.1,
+            Uncertain::Damping | Uncertain::Ra => 0.15,
+            // Parts differ, so their mean is measured and some spread stays.
+            Uncertain::Straightness => 0.2,
+            // What a micrometer leaves, mm.
+            Uncertain::Bar => 0.003,
+        }
     }
 
     /// Its median, in its unit; that of a factor is 1. None: the job has no such thing.

@@ -105,7 +105,7 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
     answer.drawing = Some(report::placed(&plan, None).map_err(|e| undrawn(&e))?);
     answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
     answer.inputs = report::sure_chart::inline_svg(&plan).map_err(|e| undrawn(&e))?;
-    answer.sure = report::sure::lines(&plan);
+    answer.sure = report::sure::lines(&plan, false);
     answer.summary = Some(report::verdict::summary(&plan));
     answer.look_at = report::attention::look_at(&plan);
     answer.plan = Some(Arc::unwrap_or_clone(plan));

@@ -147,7 +147,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         all.push(table(lang::text("title-time"), "", tables::times(plan), Kind::Sum));
         all.push(Block::Facts { title: lang::text("sheet-bar"), pairs: unpriced(tables::quote(plan)) });
         all.push(bullets(lang::text("title-limit-costs"), costs(plan)));
-        all.push(bullets(lang::text("sheet-sure"), sure::lines(plan)));
+        all.push(bullets(lang::text("sheet-sure"), sure::lines(plan, true)));
         all.push(table(
             lang::text("sheet-scatter"),
             lang::text("sheet-scatter-units"),
@@ -155,7 +155,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
             Kind::Wide,
         ));
         all.push(Block::Inputs(lang::text("sheet-inputs")));
-        all.push(table(lang::text("sheet-inputs"), lang::text("sheet-inputs-units"), sure::inputs(plan), Kind::Wide));
+        all.push(table("", &say!("sheet-inputs-units", check = sure::nearest(plan)), sure::inputs(plan), Kind::Wide));
     }
     in_time(plan, &mut all);
     all.push(bullets(lang::text("title-notes"), words::sentences(&plan.notes)));

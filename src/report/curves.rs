@@ -35,7 +35,7 @@ const MARKS: [&str; 6] =
 /// Length of a sample of a line in the key.
 pub(super) const SAMPLE: f64 = 20.0;
 /// Height of a line of the key.
-const KEY_LINE: f64 = 13.0;
+pub(super) const KEY_LINE: f64 = 13.0;
 
 /// The curves, the marks, the key and the peaks.
 ///
@@ -111,6 +111,12 @@ fn runs(plan: &Plan, check: &str) -> Vec<Vec<(f64, f64)>> {
 
 fn mark(shape: &str) -> Path {
     shapes::path(shape.to_string()).set("fill", WHITE).set("stroke", INK).set("stroke-width", "1.2")
+}
+
+/// Page place of the line below the key of the curves.
+pub(super) fn below_key(plan: &Plan, charts: &Charts) -> f64 {
+    let (lines, moments) = checks(plan);
+    charts.y + 10.0 + KEY_LINE * (lines.len() + moments.len() + 1) as f64
 }
 
 /// Right of the chart: the limit, and the name of every curve and mark.

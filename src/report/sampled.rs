@@ -8,7 +8,7 @@ use super::layout::{Charts, Layout};
 use super::shapes::{self, LIMIT, SMALL, SOFT};
 use super::thinned::thinned;
 use super::{ReportError, curves};
-use crate::job::plan::Along;
+use crate::job::plan::{Along, Plan};
 use crate::lang;
 
 /// Width of the curve of a part.
@@ -18,7 +18,7 @@ const WIDTH: f64 = 2.2;
 ///
 /// # Errors
 /// The chart library fails.
-pub fn band(along: &Along, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
+pub fn band(plan: &Plan, along: &Along, layout: &Layout, charts: &Charts) -> Result<Group, ReportError> {
     let per = chart::per(layout, charts.height, TOP);
     let at = |x: f64, share: f64| (x.clamp(0.0, layout.axis.max_mm), share.clamp(0.0, TOP));
     let drawn = chart::plotted(layout, charts.y, charts.height, TOP, |plot| {
@@ -37,20 +37,27 @@ pub fn band(along: &Along, layout: &Layout, charts: &Charts) -> Result<Group, Re
         }
         Ok(())
     })?;
-    Ok(shapes::group("sampled").add(drawn).add(key(along, layout, charts)))
+    Ok(shapes::group("sampled").add(drawn).add(key(plan, along, layout, charts)))
 }
 
 /// Right of the chart, below the other names: what band and curve are.
-fn key(along: &Along, layout: &Layout, charts: &Charts) -> Group {
-    let (x, y) = (layout.axis.right() + 8.0, charts.y + charts.height - 18.0);
+fn key(plan: &Plan, along: &Along, layout: &Layout, charts: &Charts) -> Group {
+    let (x, y) = (layout.axis.right() + 8.0, curves::below_key(plan, charts));
     let text = |y: f64, words: &str| shapes::text(x + curves::SAMPLE + 5.0, y, SMALL, "start", words);
     let mut g = shapes::group("key-sampled")
         .add(shapes::rect(x, y - 8.0, curves::SAMPLE, 8.0).set("fill", SOFT).set("opacity", "0.28"))
         .add(text(y, lang::text("diagram-band")));
     if along.part.is_some() {
         g = g
-            .add(shapes::line(x, y + 9.5, x + curves::SAMPLE, y + 9.5, LIMIT, WIDTH))
-            .add(text(y + 13.0, lang::text("diagram-part")));
+            .add(shapes::line(
+                x,
+                y + curves::KEY_LINE - 3.5,
+                x + curves::SAMPLE,
+                y + curves::KEY_LINE - 3.5,
+                LIMIT,
+                WIDTH,
+            ))
+            .add(text(y + curves::KEY_LINE, lang::text("diagram-part")));
     }
     g
 }

@@ -80,8 +80,8 @@ fn how_sure(plan: &Plan, of: Of) -> Styled {
     }
     if verdict::is_feasible(plan) {
         out.append(tightest(plan));
-        let sure: String =
-            sure::lines(plan).iter().map(|line| at_most(wrap("  ", line, WIDTH), SURE_LINE_MAX)).collect();
+        let sure = sure::lines(plan, false);
+        let sure: String = sure.iter().map(|line| at_most(wrap("  ", line, WIDTH), SURE_LINE_MAX)).collect();
         out.push(&at_most(sure, SURE_MAX));
     }
     if let Some(tools) = timeline::tool_line(plan).filter(|_| of == Of::Check) {

@@ -11,16 +11,24 @@ use crate::say;
 const BREAKS_MAX: usize = 3;
 /// What breaks is told below this share of good parts.
 const TOLD_BELOW: f64 = 0.99;
-/// An input that moves the tightest check by less than this share of its limit is left out of the table.
+/// A plan whose nearest check uses more than this share is at its limit.
+const AT_LIMIT_FROM: f64 = 0.97;
+/// So many times as many runs without a good part as mixed ones say that the run decides.
+const SAME_RUN_TIMES: usize = 5;
+/// An input that moves the nearest check by less than this share of its limit is left out of the table.
 const SWING_MIN: f64 = 0.002;
 
-/// A share as so many of 100. Less than all is never 100, and some is never 0.
+/// A share of good parts as so many of 100, rounded down, so that no plan looks better than it is.
 pub fn of_100(share: f64) -> String {
+    format!("{:.0}", (100.0 * share + 1e-9).floor())
+}
+
+/// A share of parts that fail as so many of 100. Some is never 0.
+fn failing_of_100(share: f64) -> String {
     match 100.0 * share {
         n if n <= 0.0 => "0".into(),
         n if n < 1.0 => say!("under-one"),
-        n if n >= 100.0 => "100".into(),
-        n => format!("{:.0}", n.round().min(99.0)),
+        n => format!("{:.0}", n.round()),
     }
 }
 
@@ -29,27 +37,39 @@ pub fn good(plan: &Plan) -> Option<String> {
     plan.scatter.as_ref().map(|scatter| of_100(scatter.good_share))
 }
 
-/// The lines under the verdict: what breaks, what the number means, what a confidence costs, what to measure first.
-pub fn lines(plan: &Plan) -> Vec<String> {
+/// The lines under the verdict: what breaks, what the number means, what a confidence costs, how to ask for one (left out for a setter),
+/// what to measure first.
+pub fn lines(plan: &Plan, for_setter: bool) -> Vec<String> {
     let Some(scatter) = &plan.scatter else { return Vec::new() };
     let mut all = Vec::new();
-    if scatter.good_share < TOLD_BELOW {
+    if scatter.good_share < TOLD_BELOW && !scatter.broken.is_empty() {
         let mut told: Vec<String> = scatter.broken.iter().take(BREAKS_MAX).map(broken).collect();
         if scatter.broken.len() > BREAKS_MAX {
             told.push(say!("sure-more", number = scatter.broken.len() - BREAKS_MAX));
         }
         all.push(say!("sure-breaks", checks = told.join("; ")));
     }
-    if let Some(runs) = scatter.runs.filter(|runs| runs.both_hold < 1.0) {
+    if scatter.inputs.is_empty() && scatter.runs.is_some() {
+        all.push(say!("sure-nothing-uncertain"));
+    }
+    if let Some(runs) = scatter.runs.filter(|_| !scatter.inputs.is_empty()) {
         let of = |share: f64| (share * runs.count as f64).round() as usize;
         let (both, one, none) = (of(runs.both_hold), of(runs.one_holds), of(runs.none_holds));
-        all.push(say!("sure-runs", runs = runs.count, both = both, one = one, none = none));
-    } else {
-        all.push(say!("sure-all-runs"));
+        let by = match (one, none) {
+            (0, 0) => "none",
+            (one, none) if none >= SAME_RUN_TIMES * one => "run",
+            (one, none) if one > none => "part",
+            _ => "both",
+        };
+        let told = say!("sure-runs", runs = runs.count, both = both, one = one, none = none, by = by);
+        all.push(told.trim_end().to_owned());
     }
     if let Some(c) = &scatter.confidence {
-        let (asked, good) = (c.asked.to_string(), of_100(c.fastest_good_share));
-        let (seconds, fastest) = (numbers::fixed(c.costs_s.max(0.0), 1), numbers::seconds(c.fastest_s));
+        let (asked, good) = (numbers::trimmed(100.0 * c.asked, 1), of_100(c.fastest_good_share));
+        // Of the times as they are printed, so that they add up.
+        let tenths = |s: f64| (10.0 * s).round() / 10.0;
+        let costs_s = tenths(plan.pace_s()) - tenths(c.fastest_s);
+        let (seconds, fastest) = (numbers::fixed(costs_s.max(0.0), 1), numbers::seconds(c.fastest_s));
         all.push(match (c.reached, c.tightened.is_empty()) {
             (true, true) => say!("sure-confidence-free", asked = asked),
             (true, false) => {
@@ -58,15 +78,19 @@ pub fn lines(plan: &Plan) -> Vec<String> {
             (false, _) => say!("sure-confidence-missed", asked = asked),
         });
     }
-    if plan.verdict == Verdict::AtRisk && scatter.confidence.is_none() {
-        all.push(say!("sure-ask"));
-    }
-    if let Some(first) = scatter.inputs.first().filter(|_| plan.verdict == Verdict::AtRisk) {
+    all.extend(ask(plan).filter(|_| !for_setter));
+    // Where a plan is at its limit, more reserve helps, and a measurement may show either side of it.
+    let at_limit = scatter.nearest.as_ref().is_none_or(|n| n.used > AT_LIMIT_FROM && plan.verdict == Verdict::AtRisk);
+    let told = plan.verdict == Verdict::AtRisk && !at_limit;
+    let useful = scatter.inputs.iter().filter(|i| told && i.gain >= SWING_MIN && !i.advice.is_empty());
+    if let (Some(first), Some(nearest)) = (useful.max_by(|a, b| a.gain.total_cmp(&b.gain)), &scatter.nearest) {
+        let [low, high] = ends(first);
         let text = say!(
             "sure-measure",
             input = input(&first.input),
-            low = value(first.low, &first.unit),
-            high = value(first.high, &first.unit),
+            low = with_unit(low, &first.unit),
+            high = with_unit(high, &first.unit),
+            check = words::key(&nearest.check),
             used_low = numbers::utilisation(first.used_low),
             used_high = numbers::utilisation(first.used_high),
             advice = first.advice
@@ -77,7 +101,7 @@ pub fn lines(plan: &Plan) -> Vec<String> {
 }
 
 fn broken(b: &Broken) -> String {
-    let (check, share) = (words::key(&b.check), of_100(b.share));
+    let (check, share) = (words::key(&b.check), failing_of_100(b.share));
     match b.from_mm {
         Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::mm(from)),
         None => say!("sure-break", check = check, share = share),
@@ -104,16 +128,33 @@ pub fn input(key: &str) -> &'static str {
     }
 }
 
-/// A value of an input with its unit.
-pub fn value(value: f64, unit: &str) -> String {
-    let number = numbers::value(value);
+/// How to ask for a plan that holds in more parts, if this one is at risk.
+fn ask(plan: &Plan) -> Option<String> {
+    let asked = plan.scatter.as_ref().is_none_or(|scatter| scatter.confidence.is_some());
+    (plan.verdict == Verdict::AtRisk && !asked).then(|| say!("sure-ask"))
+}
+
+/// The lower and the higher value of an input, with as many decimals as tell them apart.
+pub fn ends(input: &UncertainInput) -> [String; 2] {
+    let [low, high] = [input.low, input.high].map(numbers::value);
+    if low == high { [input.low, input.high].map(|v| numbers::fixed(v, 3)) } else { [low, high] }
+}
+
+/// A number with its unit.
+pub fn with_unit(number: String, unit: &str) -> String {
     if unit.is_empty() { number } else { format!("{number} {unit}") }
 }
 
-/// The inputs that change something, the one that moves the tightest check most first.
+/// The inputs that change something, the one that moves the nearest check most first.
 pub fn inputs_told(plan: &Plan) -> impl Iterator<Item = &UncertainInput> {
     let times = |i: &UncertainInput| i.time_low_s != i.time_high_s;
     plan.scatter.iter().flat_map(|s| &s.inputs).filter(move |i| i.swing() >= SWING_MIN || times(i))
+}
+
+/// The check that the inputs are told of.
+pub fn nearest(plan: &Plan) -> String {
+    let nearest = plan.scatter.as_ref().and_then(|s| s.nearest.as_ref());
+    nearest.map(|n| words::key(&n.check)).unwrap_or_default()
 }
 
 /// The inputs with what they change.
@@ -121,23 +162,23 @@ pub fn inputs(plan: &Plan) -> Rows {
     let timed = inputs_told(plan).any(|i| i.time_low_s.is_some() || i.time_high_s.is_some());
     let mut heads = vec![
         word(lang::text("col-input")),
-        number(lang::text("col-input-value")),
         number(lang::text("col-input-range")),
         number(lang::text("col-input-used")),
-        word(lang::text("col-input-check")),
         number(lang::text("col-input-good")),
     ];
     if timed {
         heads.push(number(lang::text("col-input-time")));
     }
     let row = |i: &UncertainInput| {
-        let (low, high) = (words::key(&i.check_low), words::key(&i.check_high));
+        let [least, most] = ends(i);
         let mut row = vec![
             input(&i.input).to_owned(),
-            value(i.value, &i.unit),
-            say!("cell-range", low = numbers::value(i.low), high = numbers::value(i.high)),
-            say!("cell-range", low = numbers::utilisation(i.used_low), high = numbers::utilisation(i.used_high)),
-            if low == high { low } else { say!("cell-range", low = low, high = high) },
+            with_unit(say!("cell-range", low = least, high = most), &i.unit),
+            say!(
+                "cell-range",
+                low = numbers::utilisation(i.used_low).trim_end_matches(" %"),
+                high = numbers::utilisation(i.used_high)
+            ),
             say!("cell-range", low = of_100(i.good_below), high = of_100(i.good_above)),
         ];
         if timed {
@@ -151,6 +192,7 @@ pub fn inputs(plan: &Plan) -> Rows {
 
 /// How to measure each of them, the most useful first.
 pub fn measures(plan: &Plan) -> Vec<String> {
-    let useful = inputs_told(plan).filter(|i| !i.advice.is_empty());
-    useful.map(|i| say!("sure-advice", input = input(&i.input), advice = i.advice)).collect()
+    let mut useful: Vec<&UncertainInput> = inputs_told(plan).filter(|i| !i.advice.is_empty()).collect();
+    useful.sort_by(|a, b| b.gain.total_cmp(&a.gain));
+    useful.into_iter().map(|i| say!("sure-advice", input = input(&i.input), advice = i.advice)).collect()
 }

@@ -1,4 +1,4 @@
-//! What each uncertain input does to the tightest check, as bars: from the share used with the input one standard deviation lower to that
+//! What each uncertain input does to the check nearest to its limit, as bars: from the share used with the input one standard deviation lower to that
 //! with it one standard deviation higher, the longest bar first.
 
 use svg::node::element::{Description, Group, SVG, Title};
@@ -55,9 +55,13 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<(SVG, f64)>, ReportError> {
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("inputs-title", job = words::plain(&plan.job))))
-        .add(Description::new().add(svg::node::Text::new(lang::text("inputs-meaning"))))
+        .add(Description::new().add(svg::node::Text::new(say!("inputs-meaning", check = sure::nearest(plan)))))
         .add(shapes::rect(0.0, 0.0, WIDTH, height).set("fill", WHITE))
-        .add(axis([from, to], bottom, &x));
+        .add(axis([from, to], bottom, &x))
+        .add(
+            shapes::text(LEFT, bottom + 30.0, SMALL, "start", &say!("inputs-meaning", check = sure::nearest(plan)))
+                .set("fill", SOFT),
+        );
     for (i, input) in told.iter().enumerate() {
         root = root.add(bar(input, TOP + PITCH * i as f64, &x));
     }
@@ -78,14 +82,14 @@ fn bar(input: &UncertainInput, y: f64, x: &dyn Fn(f64) -> f64) -> Group {
             .set("stroke", INK)
             .set("stroke-width", "0.5")
     };
-    let value = |v: f64| sure::value(v, &input.unit);
-    let (left, right) = if low <= high { (input.low, input.high) } else { (input.high, input.low) };
+    let [least, most] = sure::ends(input).map(|v| sure::with_unit(v, &input.unit));
+    let (left, right) = if low <= high { (least, most) } else { (most, least) };
     shapes::group("input")
         .add(shapes::text(LEFT - 70.0, middle, SMALL, "end", sure::input(&input.input)))
         .add(part(low, STEEL))
         .add(part(high, TRACE))
-        .add(shapes::text_on_ground(low.min(high) - 4.0, middle, 8.5, "end", &value(left)))
-        .add(shapes::text_on_ground(low.max(high) + 4.0, middle, 8.5, "start", &value(right)))
+        .add(shapes::text_on_ground(low.min(high) - 4.0, middle, 8.5, "end", &left))
+        .add(shapes::text_on_ground(low.max(high) + 4.0, middle, 8.5, "start", &right))
 }
 
 fn axis([from, to]: [f64; 2], y: f64, x: &dyn Fn(f64) -> f64) -> Group {
@@ -99,5 +103,5 @@ fn axis([from, to]: [f64; 2], y: f64, x: &dyn Fn(f64) -> f64) -> Group {
             &say!("inputs-percent", percent = numbers::trimmed(100.0 * share, 1)),
         ));
     }
-    g.add(shapes::text(LEFT, y + 30.0, SMALL, "start", lang::text("inputs-meaning")).set("fill", SOFT))
+    g
 }

@@ -62,7 +62,7 @@ fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, R
     if let Some(charts) = &layout.charts {
         root = root.add(chart::chart(plan, layout, charts)?);
         if let Some(along) = along {
-            root = root.add(sampled::band(along, layout, charts)?);
+            root = root.add(sampled::band(plan, along, layout, charts)?);
         }
         root = root.add(curves::curves(plan, layout, charts)?);
         root = root.add(speed::speed(plan, layout, charts)?);

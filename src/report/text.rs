@@ -29,7 +29,7 @@ pub fn plan_text(plan: &Plan) -> String {
 pub fn plan_full(plan: &Plan) -> Styled {
     let mut out = headline(plan, &verdict::made_or_not(plan));
     out.append(tightest(plan));
-    for line in sure::lines(plan) {
+    for line in sure::lines(plan, false) {
         out.push(&wrap("  ", &line, WIDTH));
     }
     out.append(shortfall(plan));
@@ -48,7 +48,7 @@ pub fn plan_full(plan: &Plan) -> Styled {
         order(plan, &mut out);
         out.append(bullets(lang::text("title-limit-costs"), &content::costs(plan)));
         out.append(section(lang::text("title-scatter"), &tables::scatter(plan)));
-        out.append(section(lang::text("title-inputs"), &sure::inputs(plan)));
+        out.append(section(&say!("title-inputs", check = sure::nearest(plan)), &sure::inputs(plan)));
         out.append(bullets(lang::text("title-measure"), &sure::measures(plan)));
     }
     out.append(section(lang::text("title-tool-list"), &tool_uses::rows(plan)));

@@ -19,7 +19,7 @@ fn lines_come_in_the_order_of_the_call_and_a_bad_job_stops_nothing() {
     assert_eq!(called.status, 2);
     assert!(called.err.starts_with("7 lines in ") && called.err.lines().count() == 4, "{}", called.err);
     let row: Vec<&str> = called.err.lines().nth(3).map(|l| l.split_whitespace().collect()).unwrap_or_default();
-    assert_eq!(row[..8], ["machine", "of", "the", "job", "3", "2", "2", "0"], "{}", called.err);
+    assert_eq!(row[..9], ["machine", "of", "the", "job", "3", "0", "2", "2", "0"], "{}", called.err);
     let lines = lines(&called.out);
     assert_eq!(lines.len(), order.len());
     for (line, job) in lines.iter().zip(order) {

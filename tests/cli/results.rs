@@ -257,6 +257,10 @@ const PLAN: &str = "verdict text
     *scatter.stages[].broken[].share number
     *scatter.stages[].broken[].from_mm number
     *scatter.stages[].holds_to_mm number
+    *scatter.nearest map?
+    *scatter.nearest.check text
+    *scatter.nearest.used number
+    *scatter.nearest.spread number
     *scatter.inputs list
     *scatter.inputs[] map
     *scatter.inputs[].input text
@@ -267,13 +271,12 @@ const PLAN: &str = "verdict text
     *scatter.inputs[].high number
     *scatter.inputs[].unit text
     *scatter.inputs[].used_low number
-    *scatter.inputs[].check_low text
     *scatter.inputs[].used_high number
-    *scatter.inputs[].check_high text
     *scatter.inputs[].good_below number
     *scatter.inputs[].good_above number
     *scatter.inputs[].time_low_s number?
     *scatter.inputs[].time_high_s number?
+    *scatter.inputs[].gain number
     *scatter.inputs[].advice text
     *scatter.confidence map?
     *scatter.confidence.asked number
@@ -582,6 +585,7 @@ fn ways_are_compared_fastest_first_and_it_is_done_when_one_can_be_made() {
         ways[].witness_lines whole
         ways[].margin number?
         ways[].margin_check text?
+        ways[].good_share number?
         ways[].time_s number?
         ways[].pieces_per_bar whole
         ways[].farthest_mm number?
@@ -595,7 +599,7 @@ fn ways_are_compared_fastest_first_and_it_is_done_when_one_can_be_made() {
     assert!(made >= 1 && times[..made].iter().all(Option::is_some), "{times:?}");
     assert!(times[..made].is_sorted(), "{times:?}");
     for way in ways {
-        let feasible = way["verdict"] == "feasible";
+        let feasible = way["verdict"] != "infeasible";
         assert_eq!(feasible, way["time_s"].is_number());
         assert_eq!(feasible, way["reason"].is_null(), "one that is out says why");
     }
@@ -665,13 +669,14 @@ fn sampled_parts_are_counted_in_every_plan() {
 /// What an input changes in time is worked out where it is asked for.
 #[test]
 fn times_of_uncertain_inputs_come_with_an_option() {
-    let plan = call(["plan", GOOD, "--scatter", "--format", "json"]).json();
+    let hub = concat!(env!("CARGO_MANIFEST_DIR"), "/demo/drive-hub.yaml");
+    let plan = call(["plan", hub, "--scatter", "--format", "json"]).json();
     assert_shape(&plan, &plan_list());
     let inputs = plan["scatter"]["inputs"].as_array().expect("inputs");
     assert!(inputs.iter().all(|i| !i["time_low_s"].is_null() || !i["time_high_s"].is_null()), "{inputs:?}");
     let ra = inputs.iter().find(|i| i["input"] == "ra").expect("a finish is asked for");
     assert!(ra["time_low_s"].as_f64() < ra["time_high_s"].as_f64(), "a rougher cut takes a smaller feed: {ra}");
-    assert!(call(["plan", GOOD, "--scatter", "--full"]).out.contains("roughness over the ideal one"));
+    assert!(call(["plan", hub, "--scatter", "--full"]).out.contains("roughness over ideal"));
 }
 
 /// A plan made to hold says what that costs; the option counts before the job.
@@ -688,7 +693,7 @@ fn a_confidence_is_asked_for_by_job_or_option() {
     assert!(told["costs_s"].as_f64() >= by_job["scatter"]["confidence"]["costs_s"].as_f64(), "{told}");
     assert_eq!(by_option["verdict"] == "at_risk", told["reached"] == false, "{told}");
     let check = super::call_in(dir.path(), ["check", "job.yaml", "--confidence", "0.9"]);
-    assert!(check.status == 0 && check.out.contains("in 0.9 of sampled parts"), "{}", check.out);
+    assert!(check.status == 0 && check.out.contains("in 90 of 100 sampled parts"), "{}", check.out);
     for wrong in ["0.3", "1", "95", "x"] {
         let called = call(["plan", GOOD, "--confidence", wrong]);
         assert!(called.status == 2 && called.err.contains("0.5 to 0.999"), "{}", called.err);

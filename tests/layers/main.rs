@@ -43,7 +43,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["lang", "shown", "job::plan", "job::readings"]),
-    ("answer", &["lang", "diag", "defect", "job", "planner", "process", "proof"]),
+    ("answer", &["lang", "diag", "defect", "spread", "job", "planner", "process", "proof", "fit"]),
     (
         "page",
         &[

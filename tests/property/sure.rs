@@ -28,7 +28,7 @@ fn a_higher_confidence_is_never_faster_and_its_share_is_reached() {
             let scatter = plan.scatter.as_ref().expect("a plan is sampled");
             let told = scatter.confidence.as_ref().expect("a confidence was asked for");
             assert!(proof::prove(&plan, &job).holds(), "seed {seed}: with the limits of the job\n{text}");
-            assert_eq!(plan.verdict == Verdict::AtRisk, !told.reached, "seed {seed}\n{text}");
+            assert!(told.reached || plan.verdict == Verdict::AtRisk, "seed {seed}\n{text}");
             asked += 1;
             if !told.reached {
                 break;
@@ -40,12 +40,15 @@ fn a_higher_confidence_is_never_faster_and_its_share_is_reached() {
                 "seed {seed}, {confidence}: {} s after {before_s} s",
                 plan.pace_s()
             );
-            assert!(told.costs_s >= -slack_s && scatter.good_share >= told.asked, "seed {seed}: {told:?}");
-            // Fresh parts agree within four standard errors of both counts.
+            assert!(told.costs_s >= -slack_s, "seed {seed}: {told:?}");
+            // The printed count and fresh parts reach it within four standard errors.
             let fresh = proof::counted(&plan, &job, FRESH.0, FRESH.1).good_share;
             let error = |n: usize| (told.asked * (1.0 - told.asked) / n as f64).sqrt();
-            let allowed = 4.0 * error(FRESH.1).hypot(error(scatter.samples));
-            assert!(fresh >= told.asked - allowed, "seed {seed}, {confidence}: {fresh} of fresh parts");
+            assert!(
+                scatter.good_share >= told.asked - 4.0 * error(scatter.samples),
+                "seed {seed}, {confidence}: {scatter:?}"
+            );
+            assert!(fresh >= told.asked - 4.0 * error(FRESH.1), "seed {seed}, {confidence}: {fresh} of fresh parts");
             slower += usize::from(plan.pace_s() > before_s + slack_s);
             tightened += usize::from(!told.tightened.is_empty());
             (reached, before_s) = (reached + 1, before_s.max(plan.pace_s()));

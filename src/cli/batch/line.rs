@@ -44,6 +44,8 @@ pub struct Made {
     pub hand_overs: usize,
     /// Time of one part in s.
     pub time_s: f64,
+    /// Whether too few sampled parts meet all checks.
+    pub at_risk: bool,
 }
 
 impl Head {
@@ -82,6 +84,7 @@ impl Head {
         let made = made.map(|p| Made {
             hand_overs: p.hand_overs_mm.len(),
             time_s: p.cycle.map_or(p.time_s.total, |c| c.steady_s),
+            at_risk: p.verdict == Verdict::AtRisk,
         });
         Some(Head { id, ending, made })
     }
@@ -121,7 +124,11 @@ pub fn planned(task: Task) -> Planned {
         write(ending, &errors, None)
     });
     let made = plan.as_ref().filter(|_| ending == Ending::Done);
-    let made = made.map(|p| Made { hand_overs: p.hand_overs_mm.len(), time_s: p.pace_s() });
+    let made = made.map(|p| Made {
+        hand_overs: p.hand_overs_mm.len(),
+        time_s: p.pace_s(),
+        at_risk: p.verdict == Verdict::AtRisk,
+    });
     Planned { head: Head { id: task.id, ending, made }, text: text.unwrap_or_default(), took: began.elapsed() }
 }
 

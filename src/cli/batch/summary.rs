@@ -8,11 +8,18 @@ use crate::report::{numbers, table};
 use crate::say;
 use std::time::{Duration, Instant};
 
+/// Kinds of lines that are counted.
+const KINDS: usize = 5;
+/// The count of plans at risk.
+const AT_RISK: usize = 4;
+/// The kinds in the order of the columns.
+const COLUMNS: [usize; KINDS] = [0, AT_RISK, 1, 2, 3];
+
 #[derive(Debug, Default)]
 struct Row {
     machine: String,
-    /// Number of feasible and infeasible jobs, wrong inputs and defects. The index is the exit status.
-    counts: [usize; 4],
+    /// Number of feasible and infeasible jobs, wrong inputs and defects. The index is the exit status. The last: plans at risk.
+    counts: [usize; KINDS],
     took: Duration,
 }
 
@@ -48,7 +55,9 @@ impl Summary {
             self.rows.len() - 1
         });
         let Some(row) = self.rows.get_mut(at) else { return };
-        if let Some(count) = row.counts.get_mut(usize::from(head.ending.status())) {
+        let at_risk = head.made.is_some_and(|made| made.at_risk);
+        let kind = if at_risk { AT_RISK } else { usize::from(head.ending.status()) };
+        if let Some(count) = row.counts.get_mut(kind) {
             *count += 1;
         }
         row.took += took;
@@ -67,19 +76,20 @@ impl Summary {
         let heads = [
             table::words(lang::text("batch-head-machine")),
             table::number(lang::text("batch-head-feasible")),
+            table::number(lang::text("batch-head-at-risk")),
             table::number(lang::text("batch-head-infeasible")),
             table::number(lang::text("batch-head-wrong")),
             table::number(lang::text("batch-head-defects")),
             table::number(lang::text("batch-head-time")),
         ];
-        let row = |name: &str, counts: [usize; 4], took: Duration| {
+        let row = |name: &str, counts: [usize; KINDS], took: Duration| {
             let mut cells = vec![name.to_owned()];
-            cells.extend(counts.iter().map(usize::to_string));
+            cells.extend(COLUMNS.iter().filter_map(|kind| counts.get(*kind)).map(usize::to_string));
             cells.push(numbers::seconds(took.as_secs_f64()));
             cells
         };
         let mut rows: Vec<Vec<String>> = self.rows.iter().map(|r| row(&r.machine, r.counts, r.took)).collect();
-        let mut all = [0; 4];
+        let mut all = [0; KINDS];
         for row in &self.rows {
             all.iter_mut().zip(row.counts).for_each(|(sum, count)| *sum += count);
         }

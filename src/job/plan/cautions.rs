@@ -4,7 +4,7 @@
 
 use super::super::SAME_MM;
 use super::super::iso286::it_width_mm;
-use super::Plan;
+use super::{Plan, Verdict};
 use crate::lang::{self, lists};
 use crate::say;
 
@@ -37,6 +37,9 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     list.push(say!("caution-who-decides"));
     list.push(say!("caution-first-piece"));
     list.push(say!("caution-limits"));
+    if let Some(scatter) = plan.scatter.as_ref().filter(|_| plan.verdict == Verdict::AtRisk) {
+        list.push(say!("caution-at-risk", good = format!("{:.0}", (100.0 * scatter.good_share).floor())));
+    }
     list.push(say!("caution-bar-behind"));
     match &plan.centre {
         Some(_) => list.push(say!("caution-centre")),

@@ -21,7 +21,10 @@ pub struct ScatterReport {
     pub broken: Vec<Broken>,
     /// The stages, one by one.
     pub stages: Vec<ScatterStage>,
-    /// The uncertain inputs, the one that moves the tightest check most first.
+    /// The check that is nearest to its limit, counted in its own standard deviations. None: no input is uncertain.
+    #[serde(default)]
+    pub nearest: Option<NearestCheck>,
+    /// The uncertain inputs, the one that moves this check most first.
     #[serde(default)]
     pub inputs: Vec<UncertainInput>,
     /// How the plan was made to hold; none if the job asks for no confidence.
@@ -70,6 +73,18 @@ pub struct Broken {
     pub from_mm: Option<f64>,
 }
 
+/// The check that is nearest to its limit, counted in its own standard deviations.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[allow(missing_docs)]
+pub struct NearestCheck {
+    /// Its name.
+    pub check: String,
+    /// Share of its limit that it uses in the nominal part.
+    pub used: f64,
+    /// Standard deviation of the logarithm of that share.
+    pub spread: f64,
+}
+
 /// An uncertain input, and what changes with it.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
@@ -88,30 +103,29 @@ pub struct UncertainInput {
     pub high: f64,
     /// Unit of the values. Empty: a factor.
     pub unit: String,
-    /// Largest utilisation of all checks with the low value, everything else as given.
+    /// Utilisation of the nearest check with the low value, everything else as given.
     pub used_low: f64,
-    /// The check that has it.
-    pub check_low: String,
     /// The same with the high value.
     pub used_high: f64,
-    /// The check that has it.
-    pub check_high: String,
     /// Share of good parts among the samples with a value below the one in the job.
     pub good_below: f64,
     /// The same above.
     pub good_above: f64,
-    /// Time of a part planned for the low value, s. None: not asked for, or no plan.
+    /// Time of a part in the fastest plan for the low value, s. None: not asked for, or no plan.
     #[serde(default)]
     pub time_low_s: Option<f64>,
-    /// Time of a part planned for the high value, s.
+    /// Time of a part in the fastest plan for the high value, s.
     #[serde(default)]
     pub time_high_s: Option<f64>,
-    /// How to measure it.
+    /// How far the nearest check would move less if the input were measured, as a share of its limit.
+    #[serde(default)]
+    pub gain: f64,
+    /// How to measure it. Empty: measuring gains nothing.
     pub advice: String,
 }
 
 impl UncertainInput {
-    /// How far the tightest check moves between the low and the high value, as a share of its limit.
+    /// How far the nearest check moves between the low and the high value, as a share of its limit.
     pub fn swing(&self) -> f64 {
         (self.used_high - self.used_low).abs()
     }

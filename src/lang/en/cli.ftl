@@ -99,6 +99,7 @@ batch-lines-resumed = { $lines ->
 batch-machine-of-job = machine of the job
 batch-head-machine = machine
 batch-head-feasible = feasible
+batch-head-at-risk = at risk
 batch-head-infeasible = infeasible
 batch-head-wrong = input errors
 batch-head-defects = program errors
@@ -108,14 +109,17 @@ batch-row-all = all
 # compare
 compare-no-bush = the machine has no guide bush
 compare-only-bush = the machine does not work without its guide bush
-compare-best = { $feasible } of { $ways } ways feasible. Best: { $holding }, { $tools }, { $time } s per part on { $machine }
+compare-best = { $feasible } of { $ways } ways feasible{ $at_risk ->
+    [0] {""}
+   *[other] , { $at_risk } of them at risk
+}. Best: { $holding }, { $tools }, { $time } s per part on { $machine }
 compare-none = None of { $ways } ways is feasible on { $machines }
 compare-bush = bush
 compare-no-bush-short = no bush
 compare-single = single tool
 compare-opposed = opposed pair
 compare-tandem = tandem
-compare-feasible = Feasible (shortest time first)
+compare-feasible = Feasible (those at risk last, shortest time first; holds: in so many of 100 sampled parts)
 compare-infeasible = Not feasible (longest turned length first)
 compare-way = { $way }, { $tools }:
 compare-way-reaches = { $way }, { $tools }, turned length { $turned } of { $length } mm:
@@ -125,11 +129,11 @@ compare-head-holding = holding
 compare-head-tools = tools
 compare-head-stages = stages
 compare-head-hand-overs = hand-overs
-compare-head-lines = witness lines
+compare-head-lines = lines
 compare-head-check = closest check
-compare-head-good = good of 100
-compare-head-time = s per part
-compare-head-pieces = parts per bar
+compare-head-good = holds
+compare-head-time = s/part
+compare-head-pieces = per bar
 
 # draft, new
 draft-file-too-large-help = Save a drawing of the shaft alone
@@ -145,7 +149,7 @@ recheck-no-plan-help = Give the plan.json of `plan --out`
 recheck-changed = The job or the machine has changed since the plan was made.
 recheck-unchanged = The job and the machine have not changed.
 recheck-margin = The margin has changed: { $found } % is left, the plan says { $planned } %.
-recheck-proven = STILL PROVEN  { $job }: { $states } states checked, the closest check is at { $used } % of its limit
+recheck-proven = STILL PROVEN  { $job }: { $states } states checked, the closest check is at { $used } of its limit
 recheck-not-proven = NO LONGER PROVEN  { $job }: { $rules ->
     [one] { $rules } rule is broken
    *[other] { $rules } rules are broken

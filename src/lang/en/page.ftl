@@ -327,7 +327,6 @@ page-sampled-nominal = In the job
 page-sampled-off = Standard deviations off
 page-sampled-failed = The sampled parts could not be shown: { $why }
 page-measure-first = What to measure first
-page-good-parts = Good sampled parts of 100
 page-notes = Notes
 
 # What the server refuses.

@@ -23,7 +23,7 @@ export const SHAFT = [
 export const CUTTING = [
   { title: say('page-group-holding'), at: [], fields: [
     { key: 'holding', choice: ['bush', 'no_bush'] }, { key: 'hold', choice: ['collet', 'centre'], title: say('page-hold-title') },
-    { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }] },
+    { key: 'objective', choice: ['time', 'fewest_hand_overs', 'margin'] }, ...numbers('confidence', 'confidence_warn')] },
   { title: say('page-group-cutting'), at: ['cutting'], fields: [
     { key: 'tools', choice: ['single', 'opposed', 'tandem'] },
     ...numbers('vc', 'feed', 'ap_max', 'ap_finish', 'nose_radius', 'approach_angle', 'speed_floor', 'lag', 'unbalance', 'in_plane_share', 'passive_floor', 'ra_factor', 'ra_floor')] },

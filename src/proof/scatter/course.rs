@@ -3,6 +3,7 @@
 use super::super::SAME_MM;
 use super::super::grips::held_mm;
 use super::super::moments::{last_regrip, moment};
+use super::STEP_MM;
 use crate::job::plan::{CurvePoint, Plan};
 use crate::job::scatter::Draw;
 use crate::job::{Collet, Holding, Job};
@@ -12,11 +13,11 @@ use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
 
-/// Largest distance between two states of a sampled part, mm.
-pub(super) const STEP_MM: f64 = 5.0;
 /// A state of a sampled part is left out if no check may fail there. That is judged from the largest ratio of its share to the nominal
 /// one at the key places of the piece, times this. Tried, not derived: a test compares with all states on random jobs.
 const RATIO_GUARD: f64 = 1.25;
+/// Of places whose shares differ by less the first counts: in a piece that was slowed down many have the same share but for rounding.
+const SAME_SHARE: f64 = 1e-4;
 /// A nominal share below this says nothing about a ratio.
 const NO_SHARE: f64 = 1e-3;
 
@@ -48,6 +49,15 @@ struct Piece {
     used: Vec<Used>,
     /// Places looked at in every part: both ends, the middle, and where a check has its largest nominal share.
     key: Vec<usize>,
+    /// Places where a check has its largest nominal share in the stage.
+    top: Vec<usize>,
+}
+
+impl Piece {
+    fn new(stage: usize, segment: usize, rpm: f64, last_regrip_mm: f64, places_mm: Vec<f64>) -> Piece {
+        let (used, key, top) = (Vec::new(), Vec::new(), Vec::new());
+        Piece { stage, segment, rpm, last_regrip_mm, fed_on: false, places_mm, used, key, top }
+    }
 }
 
 /// A finished plan, prepared for many sampled parts.
@@ -57,6 +67,15 @@ pub struct Course<'a> {
     collet: Option<usize>,
     segments: Vec<Segment>,
     pieces: Vec<Piece>,
+}
+
+/// How deep a state is looked at.
+#[derive(Clone, Copy)]
+enum Depth {
+    /// Every check has its share.
+    Full,
+    /// Checks that depend on the speed have one only if one of them uses more than this share.
+    Up(f64),
 }
 
 /// The findings of a state.
@@ -81,6 +100,7 @@ impl<'a> Course<'a> {
             piece.used = (0..piece.places_mm.len()).map(|i| course.nominal(&rig, piece, i)).collect();
             piece.key = key_places(&piece.used);
         }
+        top_places(&mut pieces);
         course.pieces = pieces;
         course
     }
@@ -104,8 +124,7 @@ impl<'a> Course<'a> {
             let steps = ((to_mm - from_mm) / STEP_MM).ceil().max(1.0);
             let places_mm = (0..=steps as usize).map(|i| from_mm + (to_mm - from_mm) * i as f64 / steps).collect();
             let last_regrip_mm = last_regrip(self.plan, stage, from_mm, true);
-            let (used, key) = (Vec::new(), Vec::new());
-            self.pieces.push(Piece { stage, segment, rpm, last_regrip_mm, fed_on: false, places_mm, used, key });
+            self.pieces.push(Piece::new(stage, segment, rpm, last_regrip_mm, places_mm));
         }
         // There the bar stands out farther than during any cut.
         let Some(rpm) = self.plan.part_off_rpm.filter(|_| !self.segments.is_empty()) else { return };
@@ -115,14 +134,15 @@ impl<'a> Course<'a> {
                 continue;
             };
             let (segment, last_regrip_mm) = (self.segments.len() - 1, last_regrip(self.plan, stage, t, false));
-            let (places_mm, used, key) = (vec![t], Vec::new(), Vec::new());
-            self.pieces.push(Piece { stage, segment, rpm, last_regrip_mm, fed_on: true, places_mm, used, key });
+            self.pieces.push(Piece { fed_on: true, ..Piece::new(stage, segment, rpm, last_regrip_mm, vec![t]) });
         }
     }
 
     /// The nominal shares at a place of a piece.
     fn nominal(&self, rig: &Rig<'_>, piece: &Piece, place: usize) -> Used {
-        let Some(look) = self.look(rig, piece, &self.segments[piece.segment], place, true) else { return [1.0; _] };
+        let Some(look) = self.look(rig, piece, &self.segments[piece.segment], place, Depth::Full) else {
+            return [1.0; _];
+        };
         let mut used = look.used;
         // A soft span does not count where the front would also run free. A part in which it would not is looked at.
         let state = moment(rig, self.plan, piece.stage, piece.places_mm[place], piece.last_regrip_mm);
@@ -133,14 +153,17 @@ impl<'a> Course<'a> {
         used
     }
 
-    /// Looks at a place of a piece. Without `fully` a check that depends on the speed and passes has no share, because that is known without
-    /// the critical speed. None: the supports do not hold the bar.
-    fn look(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, place: usize, fully: bool) -> Option<Look> {
+    /// Looks at a place of a piece. With a depth of `Up`, the checks that depend on the speed have no share where all of them use at most
+    /// that share, because one count without the critical speed tells this. None: the supports do not hold the bar.
+    fn look(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, place: usize, depth: Depth) -> Option<Look> {
         let state = moment(rig, self.plan, piece.stage, piece.places_mm[place], piece.last_regrip_mm);
         let posed = rig.posed(&state).ok()?;
-        let holds = !fully && {
-            let needed = rig.critical_needed_rpm(&state, &posed.at_rest, piece.rpm, [1.0; checks::BY_SPEED]);
-            posed.swings_above(needed * (1.0 + COUNT_GUARD))
+        let holds = match depth {
+            Depth::Full => false,
+            Depth::Up(share) => {
+                let needed = rig.critical_needed_rpm(&state, &posed.at_rest, piece.rpm, [share; checks::BY_SPEED]);
+                posed.swings_above(needed * (1.0 + COUNT_GUARD))
+            }
         };
         let answers = if holds { posed.at_rest } else { posed.with_critical() };
         let view = View { rig, state: &state, answers: &answers, segment, rpm: piece.rpm };
@@ -160,8 +183,21 @@ impl<'a> Course<'a> {
 
     /// The checks that a part fails. `all`: looks at every state.
     pub(super) fn breaks(&self, draw: &Draw, all: bool) -> Vec<Break> {
+        self.found(draw, all, false)
+    }
+
+    /// Whether a part meets all checks.
+    pub(super) fn holds(&self, draw: &Draw) -> bool {
+        self.found(draw, false, true).is_empty()
+    }
+
+    /// The checks that a part fails; with `one` those of the first piece that fails any.
+    fn found(&self, draw: &Draw, all: bool, one: bool) -> Vec<Break> {
         let mut breaks = Vec::new();
         self.run(draw, |rig, piece, segment| {
+            if one && !breaks.is_empty() {
+                return;
+            }
             let mut flexibilities = Vec::new();
             self.places(rig, piece, segment, all, |look, at| {
                 flexibilities.push(look.tool_mm_per_n);
@@ -183,7 +219,7 @@ impl<'a> Course<'a> {
         breaks
     }
 
-    /// The largest share of each check in a part, over the key places and the events.
+    /// The largest share of each check in a part, over the places where it has its largest nominal share, and the events.
     pub(super) fn most(&self, draw: &Draw) -> Vec<(&'static str, f64)> {
         let mut most: Vec<(&'static str, f64)> = Vec::new();
         let mut keep = |check: &'static str, used: f64| match most.iter_mut().find(|(name, _)| *name == check) {
@@ -194,11 +230,12 @@ impl<'a> Course<'a> {
             let one_cut = self.is_one_cut(piece);
             let mut flexibilities = Vec::new();
             for place in 0..piece.places_mm.len() {
-                let is_key = piece.key.contains(&place);
+                let is_key = piece.top.contains(&place);
                 if !is_key && !one_cut {
                     continue;
                 }
-                let Some(look) = self.look(rig, piece, segment, place, is_key) else { continue };
+                let depth = if is_key { Depth::Full } else { Depth::Up(1.0) };
+                let Some(look) = self.look(rig, piece, segment, place, depth) else { continue };
                 flexibilities.push(look.tool_mm_per_n);
                 if is_key {
                     look.used.iter().zip(&CHECKS).for_each(|(used, check)| keep(check.name, *used));
@@ -219,7 +256,7 @@ impl<'a> Course<'a> {
         let mut points = Vec::new();
         self.run(draw, |rig, piece, segment| {
             for place in (0..piece.places_mm.len()).filter(|_| !piece.fed_on) {
-                let Some(look) = self.look(rig, piece, segment, place, true) else { continue };
+                let Some(look) = self.look(rig, piece, segment, place, Depth::Full) else { continue };
                 let shares = look.used.iter().zip(&CHECKS);
                 if let Some((used, check)) = shares.max_by(|a, b| a.0.total_cmp(b.0)) {
                     let (stage, turned_mm) = (piece.stage + 1, piece.places_mm[place]);
@@ -247,7 +284,9 @@ impl<'a> Course<'a> {
     fn places(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, all: bool, mut seen: impl FnMut(&Look, f64)) {
         let mut ratios = [0.0_f64; CHECKS.len()];
         for place in &piece.key {
-            let Some(look) = self.look(rig, piece, segment, *place, !all) else { continue };
+            // Where no check that depends on the speed uses more than this, none of them may fail elsewhere in the piece: the place with the
+            // largest nominal share is among these.
+            let Some(look) = self.look(rig, piece, segment, *place, Depth::Up(1.0 / RATIO_GUARD)) else { continue };
             for ((ratio, used), nominal) in ratios.iter_mut().zip(look.used).zip(piece.used[*place]) {
                 if nominal > NO_SHARE {
                     *ratio = ratio.max(used / nominal);
@@ -261,7 +300,7 @@ impl<'a> Course<'a> {
             if piece.key.contains(&place) || !(all || may_fail()) {
                 continue;
             }
-            if let Some(look) = self.look(rig, piece, segment, place, false) {
+            if let Some(look) = self.look(rig, piece, segment, place, Depth::Up(1.0)) {
                 seen(&look, piece.places_mm[place]);
             }
         }
@@ -302,6 +341,27 @@ fn note(breaks: &mut Vec<Break>, found: Break) {
     match breaks.iter_mut().find(|b| b.stage == found.stage && b.check == found.check) {
         Some(known) => known.turned_mm = known.turned_mm.min(found.turned_mm),
         None => breaks.push(found),
+    }
+}
+
+/// Marks the places where each check has its largest nominal share in each stage.
+fn top_places(pieces: &mut [Piece]) {
+    for check in 0..CHECKS.len() {
+        let mut top: Vec<(usize, f64, usize, usize)> = Vec::new();
+        for (i, piece) in pieces.iter().enumerate() {
+            for (place, used) in piece.used.iter().map(|used| used[check]).enumerate().filter(|(_, u)| *u > NO_SHARE) {
+                match top.iter_mut().find(|t| t.0 == piece.stage) {
+                    Some(t) if used > t.1 * (1.0 + SAME_SHARE) => *t = (piece.stage, used, i, place),
+                    Some(_) => {}
+                    None => top.push((piece.stage, used, i, place)),
+                }
+            }
+        }
+        for (_, _, i, place) in top {
+            if !pieces[i].top.contains(&place) {
+                pieces[i].top.push(place);
+            }
+        }
     }
 }
 

@@ -13,14 +13,17 @@ use crate::job::plan::{Broken, Plan, Runs, ScatterReport, ScatterStage};
 use crate::job::scatter::{Draw, Uncertain, Varies};
 use crate::spread::spread;
 pub use along::along;
-use course::STEP_MM;
 pub use course::{Break, Course};
 use fastrand::Rng;
 pub use inputs::spread_of_checks;
 use std::f64::consts::PI;
 
+/// Largest distance between two states of a sampled part, mm.
+const STEP_MM: f64 = 5.0;
 /// Share of parts in which a stage must hold up to the reported length.
 const HOLDS_IN: f64 = 0.99;
+/// Parts between two looks at whether a count can still reach its share.
+const AT_ONCE: usize = 64;
 /// Of this many sampled runs a second part is looked at too: one of so many.
 const SECOND_PARTS: usize = 2;
 
@@ -31,13 +34,31 @@ pub fn scatter(plan: &Plan, job: &Job) -> ScatterReport {
     let mut report = report(plan, &parts, job.scatter.seed);
     report.runs = Some(runs(&course, &parts, job.scatter.seed));
     let draws: Vec<Draw> = (0..parts.len()).map(|i| draw(job.scatter.seed, i, 0)).collect();
-    report.inputs = inputs::told(&course, &draws, &parts);
+    (report.nearest, report.inputs) = inputs::told(&course, &draws, &parts);
     report
 }
 
 /// As [`scatter`], with another seed and number of samples and without the inputs.
 pub fn counted(plan: &Plan, job: &Job, seed: u64, samples: usize) -> ScatterReport {
     report(plan, &sampled(&Course::new(plan, job), seed, samples), seed)
+}
+
+/// Whether at least a share of sampled parts meets all checks. It stops as soon as too many do not.
+pub fn reaches(plan: &Plan, job: &Job, seed: u64, samples: usize, share: f64) -> bool {
+    let course = Course::new(plan, job);
+    let indices: Vec<usize> = (0..samples).collect();
+    let mut left = samples as f64 * (1.0 - share) * (1.0 + 1e-12);
+    for some in indices.chunks(AT_ONCE) {
+        let holds = spread(some, |i, _| {
+            crate::spread::checkpoint();
+            course.holds(&draw(seed, *i, 0))
+        });
+        left -= holds.iter().filter(|holds| !**holds).count() as f64;
+        if left < 0.0 {
+            return false;
+        }
+    }
+    true
 }
 
 fn share(parts: &[Vec<Break>]) -> f64 {
@@ -66,7 +87,7 @@ fn runs(course: &Course<'_>, first: &[Vec<Break>], seed: u64) -> Runs {
 
 /// The inputs of a part of a sampled run. Parts of one run share what does not vary between parts.
 pub fn draw(seed: u64, run: usize, part: usize) -> Draw {
-    let of = |stream: u64| Rng::with_seed(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15).wrapping_add(stream));
+    let of = |stream: u64| Rng::with_seed(mixed(mixed(seed).wrapping_add(stream)));
     // Each run has two streams for its own inputs and its first part, and far away ones for further parts.
     let run = run as u64;
     let (mut same, mut own) = (of(2 * run), of(2 * run + 1 + ((part as u64) << 40)));
@@ -74,6 +95,15 @@ pub fn draw(seed: u64, run: usize, part: usize) -> Draw {
         Varies::BetweenRuns => normal(&mut same),
         Varies::BetweenParts => normal(&mut own),
     })
+}
+
+/// A number whose bits all depend on all bits of another one: generators with neighbouring seeds would give related numbers. The last step of
+/// SplitMix64 (Steele, Lea and Flood, OOPSLA 2014; from memory).
+fn mixed(number: u64) -> u64 {
+    let z = number.wrapping_add(0x9E37_79B9_7F4A_7C15);
+    let z = (z ^ (z >> 30)).wrapping_mul(0xBF58_476D_1CE4_E5B9);
+    let z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
+    z ^ (z >> 31)
 }
 
 /// A random number with standard normal distribution (Box & Muller, Ann. Math. Stat. 29 (1958); from memory).
@@ -111,6 +141,7 @@ fn report(plan: &Plan, parts: &[Vec<Break>], seed: u64) -> ScatterReport {
         runs: None,
         broken: broken(parts),
         stages: stages.collect(),
+        nearest: None,
         inputs: Vec::new(),
         confidence: None,
     }
