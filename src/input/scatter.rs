@@ -44,7 +44,7 @@ pub(super) const OF_BAR: [(Uncertain, Field); 2] =
 /// Reads `scatter` of a machine, a material or a bar.
 pub(super) fn own<const N: usize>(r: &mut Reader, map: &Map, may: &[(Uncertain, Field); N]) -> Option<Spreads> {
     let Some(node) = r.optional(map, "scatter")? else { return Some(Spreads::new()) };
-    let keys: [&'static str; N] = std::array::from_fn(|i| may[i].1.key());
+    let keys = may.each_ref().map(|(_, field)| field.key());
     let map = r.map(node, &keys)?;
     let mut all = Spreads::new();
     for (input, field) in may {
