@@ -25,7 +25,7 @@ const TICKS: f64 = 8.0;
 /// The chart as an SVG element for a page. None: no input changes anything.
 ///
 /// # Errors
-/// As [`inline`].
+/// A share is not finite. The planner makes no plan with such a share.
 pub fn inline_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
     Ok(inline(plan)?.map(|(chart, _)| chart.to_string()))
 }
