@@ -168,8 +168,8 @@ impl Search<'_> {
     fn holds(&mut self, step: usize, share: f64) -> Result<Option<bool>, Defect> {
         let (job, samples) = (self.job, samples(self.job, share));
         let seeds = [job.scatter.seed, job.scatter.seed.wrapping_add(FRESH)];
-        let plan = self.plan(step)?;
-        Ok(plan.map(|plan| seeds.iter().all(|seed| proof::reaches(plan, job, *seed, samples, share))))
+        let course = self.plan(step)?.map(|plan| Course::new(plan, job));
+        Ok(course.map(|course| seeds.iter().all(|seed| proof::reaches(&course, *seed, samples, share))))
     }
 
     /// The first step from `from` on whose plan holds, and true; else the step whose plan holds in most parts, and false.

@@ -203,10 +203,10 @@ impl Uncertain {
         })
     }
 
-    /// Gives it a value `z` standard deviations above its median.
-    fn put(self, job: &mut Job, z: f64) {
-        let Some(value) = self.value(job, z) else { return };
-        let times = factor(self.spread(job), z);
+    /// Gives it in a job the value that is `z` standard deviations above its median in the `given` one.
+    fn put(self, job: &mut Job, given: &Job, z: f64) {
+        let Some(value) = self.value(given, z) else { return };
+        let times = factor(self.spread(given), z);
         let counter = job.machine.counter_spindle.as_mut();
         match self {
             Uncertain::Kc => job.shaft.material.kc11_n_per_mm2 = value,
@@ -248,7 +248,7 @@ impl Job {
             let z = draw[input as usize];
             // From the job as given, so that no value depends on another that was changed before.
             if z != 0.0 && input.spread(self) > 0.0 {
-                input.put(&mut job, z);
+                input.put(&mut job, self, z);
             }
         }
         job

@@ -21,7 +21,7 @@ use crate::process::segments::Segment;
 use crate::process::{Rig, State};
 use crate::say;
 pub use described::{SAME_MARGIN, described};
-pub use scatter::{Break, Course, along, counted, draw, reaches, scatter, spread_of_checks};
+pub use scatter::{Course, along, counted, reaches, scatter, spread_of_checks};
 use std::collections::BTreeMap;
 
 /// Places and lengths of a plan agree with the job within this, mm, because plans are stored as decimal text.

@@ -122,7 +122,7 @@ fn short_digest(plan: &Plan) -> String {
 
 /// Everything under the head. Only a feasible plan has limits of stages and a box to sign. Empty blocks are left out.
 pub fn blocks(plan: &Plan) -> Vec<Block> {
-    let feasible = verdict::is_feasible(plan);
+    let feasible = plan.verdict.has_plan();
     let mut all = what_would_help(plan);
     all.push(Block::Diagram);
     let units = say!("sheet-stages-units", from = tables::places_from(plan));

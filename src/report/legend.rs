@@ -2,7 +2,7 @@
 
 use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SMALL};
-use super::{stops, tables, verdict, words};
+use super::{stops, tables, words};
 use crate::job::plan::{Plan, Stage};
 use crate::lang;
 
@@ -69,7 +69,7 @@ pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
         (headstock, Mark::Farther, lang::text("legend-headstock-right")),
         (gripped, Mark::Bore, lang::text("legend-bore")),
         (plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()), Mark::Sleeve, lang::text("legend-sleeve")),
-        (!verdict::is_feasible(plan), Mark::NotReached, lang::text("legend-not-reached")),
+        (!plan.verdict.has_plan(), Mark::NotReached, lang::text("legend-not-reached")),
     ];
     let (mut x, mut row) = (MARGIN, 0);
     let mut placed = Vec::new();

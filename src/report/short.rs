@@ -56,7 +56,7 @@ fn short(plan: &Plan, of: Of, stages: Styled, next: &[String]) -> Styled {
     let end = end(next);
     let mut out = how_sure(plan, of);
     let left = LINES.saturating_sub(out.lines() + stages.lines() + end.lines());
-    if verdict::is_feasible(plan) {
+    if plan.verdict.has_plan() {
         out.append(stages);
         let costs = content::costs(plan);
         let room = if costs.is_empty() { left } else { left / 2 };
@@ -78,7 +78,7 @@ fn how_sure(plan: &Plan, of: Of) -> Styled {
     if let Some(shortfall) = &plan.shortfall {
         out.push(&at_most(wrap("  ", &words::sentence(&shortfall.text), WIDTH), REASON_MAX));
     }
-    if verdict::is_feasible(plan) {
+    if plan.verdict.has_plan() {
         out.append(tightest(plan));
         let sure = sure::lines(plan, false);
         let sure: String = sure.iter().map(|line| at_most(wrap("  ", line, WIDTH), SURE_LINE_MAX)).collect();

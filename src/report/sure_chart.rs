@@ -50,18 +50,16 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<(SVG, f64)>, ReportError> {
     let x = |share: f64| LEFT + (RIGHT - LEFT) * (share - from) / (to - from);
     let bottom = TOP + PITCH * told.len() as f64;
     let height = bottom + AXIS;
+    let meaning = say!("inputs-meaning", check = sure::nearest(plan));
     let mut root = SVG::new()
         .set("viewBox", format!("0 0 {} {}", xy(WIDTH), xy(height)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("inputs-title", job = words::plain(&plan.job))))
-        .add(Description::new().add(svg::node::Text::new(say!("inputs-meaning", check = sure::nearest(plan)))))
+        .add(Description::new().add(svg::node::Text::new(meaning.clone())))
         .add(shapes::rect(0.0, 0.0, WIDTH, height).set("fill", WHITE))
         .add(axis([from, to], bottom, &x))
-        .add(
-            shapes::text(LEFT, bottom + 30.0, SMALL, "start", &say!("inputs-meaning", check = sure::nearest(plan)))
-                .set("fill", SOFT),
-        );
+        .add(shapes::text(LEFT, bottom + 30.0, SMALL, "start", &meaning).set("fill", SOFT));
     for (i, input) in told.iter().enumerate() {
         root = root.add(bar(input, TOP + PITCH * i as f64, &x));
     }

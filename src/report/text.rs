@@ -41,7 +41,7 @@ pub fn plan_full(plan: &Plan) -> Styled {
     let segments = shortened(tables::segments(plan), ROWS_MAX, ROWS_HEAD, ROWS_TAIL);
     out.append(section(lang::text("title-segments"), &segments));
     out.append(section(lang::text("title-features"), &tables::features(plan)));
-    if verdict::is_feasible(plan) {
+    if plan.verdict.has_plan() {
         out.append(section(lang::text("title-time"), &tables::times(plan)));
         cycle(plan, &mut out);
         out.append(pairs(lang::text("title-quote"), &tables::quote(plan)));
@@ -80,7 +80,7 @@ pub(super) fn headline(plan: &Plan, summary: &str) -> Styled {
 /// The tightest check of a feasible plan, in numbers.
 pub(super) fn tightest(plan: &Plan) -> Styled {
     let mut out = Styled::default();
-    if let Some(at) = plan.margin_at.as_ref().filter(|_| verdict::is_feasible(plan)) {
+    if let Some(at) = plan.margin_at.as_ref().filter(|_| plan.verdict.has_plan()) {
         let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
         out.push(&wrap("  ", &say!("tightest-check", check = check, turned = turned), WIDTH));
         if at.utilisation >= attention::THIN_MARGIN_FROM {
@@ -109,7 +109,7 @@ fn shortfall(plan: &Plan) -> Styled {
 
 /// The stages in a table; shares near a limit, which stand at the ends of its rows, stand out.
 pub(super) fn stages(plan: &Plan, rows: Rows) -> Styled {
-    let feasible = verdict::is_feasible(plan);
+    let feasible = plan.verdict.has_plan();
     let mut out =
         section(if feasible { lang::text("title-stages") } else { lang::text("title-stages-reached") }, &rows);
     mark_near(plan, &mut out);

@@ -14,15 +14,10 @@ pub fn word(plan: &Plan) -> &'static str {
     }
 }
 
-/// Whether there is a plan.
-pub fn is_feasible(plan: &Plan) -> bool {
-    plan.verdict.has_plan()
-}
-
 /// The rest of the first line without the name of the job: stages, stops, time and the tightest check; or how far it
 /// gets and what stops it.
 pub fn summary(plan: &Plan) -> String {
-    match tightest(plan).filter(|_| is_feasible(plan)) {
+    match tightest(plan).filter(|_| plan.verdict.has_plan()) {
         Some(tightest) => say!("verdict-made-tightest", made = made_or_not(plan), tightest = tightest),
         None => made_or_not(plan),
     }
@@ -38,7 +33,7 @@ fn sure(plan: &Plan, made: String) -> String {
 
 /// The same without the tightest check.
 pub fn made_or_not(plan: &Plan) -> String {
-    if !is_feasible(plan) {
+    if !plan.verdict.has_plan() {
         return not_made(plan);
     }
     let made = say!(
@@ -54,7 +49,7 @@ pub fn made_or_not(plan: &Plan) -> String {
 
 /// The same in short, without the stops.
 pub fn short(plan: &Plan) -> String {
-    if !is_feasible(plan) {
+    if !plan.verdict.has_plan() {
         return not_made(plan);
     }
     let made = say!(

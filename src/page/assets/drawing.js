@@ -2,7 +2,7 @@
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
-import { num, percent, say, sentence, words } from './words.js';
+import { made, num, percent, say, sentence, words } from './words.js';
 
 /** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
@@ -35,7 +35,7 @@ export class Drawing {
     picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
     const focused = document.activeElement?.id;
     the('drawing-view').replaceChildren(picture, this.overlay);
-    if (this.plan.verdict !== 'infeasible') this.hands(wishes);
+    if (made(this.plan)) this.hands(wishes);
     this.overlay.addEventListener('pointermove', (event) => this.hover(event));
     this.overlay.addEventListener('pointerleave', () => this.hover(null));
     if (focused?.startsWith('hand-')) document.getElementById(focused)?.focus();

@@ -2,7 +2,7 @@
 // moves along.
 
 import { h, s, the } from './dom.js';
-import { figures, num, percent, round125, say, speed, words } from './words.js';
+import { figures, made, num, percent, round125, say, speed, words } from './words.js';
 
 const WIDTH = 1188;
 const HEIGHT = 150;
@@ -46,7 +46,7 @@ export function stateAt(plan, t) {
 export function asked(texts, plan, t) {
   const state = stateAt(plan, t);
   if (!state) return null;
-  const settled = plan.verdict !== 'infeasible';
+  const settled = made(plan);
   return {
     texts, turned_mm: t, grip_mm: state.nose, collet: state.nose === null ? null : plan.collet,
     // If there is no plan, the place of the headstock is not known.

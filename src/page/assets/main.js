@@ -8,7 +8,7 @@ import { History } from './history.js';
 import * as machine from './machine.js';
 import * as results from './results.js';
 import { valueAt } from './tree.js';
-import { say } from './words.js';
+import { made, say } from './words.js';
 
 const history = new History();
 /** The last answer, and the last that had a plan. @type {any} */
@@ -199,7 +199,7 @@ function showRest(texts) {
   const range = the('moment');
   range.max = String(machine.partedAt(answer.plan));
   setMoment(Math.min(moment, machine.partedAt(answer.plan)));
-  if (results.made(answer.plan)) sampled(texts, null);
+  if (made(answer.plan)) sampled(texts, null);
   else help(texts);
 }
 

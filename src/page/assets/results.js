@@ -1,7 +1,7 @@
 // What the plan says, in words and tables.
 
 import { h, svgOf, the } from './dom.js';
-import { advice, figures, num, percent, say, sentence, speed, words } from './words.js';
+import { advice, figures, made, num, percent, say, sentence, speed, words } from './words.js';
 
 /**
  * The verdict, in one line above everything else.
@@ -60,9 +60,6 @@ function share(check) {
   fill.style.width = `${Math.min(100, 100 * used).toFixed(0)}%`;
   return [h('span', { class: 'bar', 'aria-hidden': 'true' }, fill), `${words(check.check)} ${percent(used)}`];
 }
-
-/** Whether there is a plan. @param {any} plan */
-export const made = (plan) => plan.verdict !== 'infeasible';
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
 

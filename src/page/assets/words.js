@@ -51,6 +51,9 @@ export function percent(share) {
   return `${all.toFixed(0)} %`;
 }
 
+/** Whether there is a plan, sure or at risk. @param {any} plan */
+export const made = (plan) => plan.verdict !== 'infeasible';
+
 /** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
 export function words(key) {
   return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');

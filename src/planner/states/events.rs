@@ -77,10 +77,7 @@ impl Looker<'_> {
             }
             let of = |mm: f64| match counter {
                 Counter::Away => checks::pick_up::of_droop(self.rig, &self.state(grip, station, 0.0), mm).utilisation,
-                _ => {
-                    let limits = &self.rig.job.limits;
-                    mm * limits.reserve.of(checks::release::NAME) / limits.release_mm
-                }
+                _ => checks::release::of_sag(self.rig, at_mm, mm).utilisation,
             };
             front.sags_at_mm(&held, at_mm).iter().map(|mm| mm.map_or(checks::MOST_SHARE, of)).collect()
         };

@@ -29,11 +29,11 @@ pub const CHECK: Check = Check {
 /// [`Unheld`] when the supports do not hold the bar with the collet open.
 pub fn find(rig: &Rig<'_>, state: &State) -> Result<Finding, Unheld> {
     let at = state.counter.grip_mm().unwrap_or(0.0);
-    Ok(Finding::at_most(
-        NAME,
-        UNIT,
-        rig.release_mm(state)?,
-        rig.job.limits.release_mm / rig.job.limits.reserve.of(NAME),
-        at,
-    ))
+    Ok(of_sag(rig, at, rig.release_mm(state)?))
+}
+
+/// The finding for a self-weight deflection at the nose of the open collet, mm.
+pub fn of_sag(rig: &Rig<'_>, at_mm: f64, sag_mm: f64) -> Finding {
+    let limit = rig.job.limits.release_mm / rig.job.limits.reserve.of(NAME);
+    Finding::at_most(NAME, UNIT, sag_mm, limit, at_mm)
 }

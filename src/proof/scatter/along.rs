@@ -1,11 +1,10 @@
 //! Sampled parts along the turned length: a band of the share that the tightest check uses, and single parts.
 
 use super::course::{Break, Course};
-use super::draw;
 use crate::job::Job;
 use crate::job::plan::{Along, BandPoint, BrokenPart, CurvePoint, Plan, SampledInput, SampledPart};
 use crate::job::scatter::{Draw, Uncertain};
-use crate::spread::spread;
+use crate::spread::{checkpoint, spread};
 
 /// Parts that the band is made from.
 const BAND_PARTS: usize = 100;
@@ -19,17 +18,14 @@ const LISTED: usize = 24;
 pub fn along(plan: &Plan, job: &Job, part: Option<usize>, name: fn(&str) -> &'static str) -> Along {
     let course = Course::new(plan, job);
     let (seed, samples) = plan.scatter.as_ref().map_or((0, 0), |s| (s.seed, s.samples));
-    let draws: Vec<Draw> = (0..samples).map(|i| draw(seed, i, 0)).collect();
-    let parts = spread(&draws, |draw, _| {
-        crate::spread::checkpoint();
-        course.breaks(draw, false)
-    });
+    let draws = super::draws(seed, samples);
+    let parts = super::sampled(&course, &draws);
     let broken = parts.iter().enumerate().filter_map(|(i, breaks)| {
         let first = breaks.iter().min_by(|a, b| a.turned_mm.total_cmp(&b.turned_mm))?;
         Some(BrokenPart { number: i + 1, check: first.check.into(), from_mm: first.turned_mm })
     });
     let curves = spread(draws.get(..BAND_PARTS.min(samples)).unwrap_or_default(), |draw, _| {
-        crate::spread::checkpoint();
+        checkpoint();
         course.curve(draw)
     });
     let one = part.and_then(|number| {

@@ -12,9 +12,10 @@ use crate::process::checks::{self, CHECKS, Event, Finding, PASSES_UP_TO, View, s
 use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
+use std::ops::ControlFlow;
 
 /// A state of a sampled part is left out if no check may fail there. That is judged from the largest ratio of its share to the nominal
-/// one at the key places of the piece, times this. Tried, not derived: a test compares with all states on random jobs.
+/// one at the key places of the piece, times this. Tried, not derived: a test compares with all states of demo jobs.
 const RATIO_GUARD: f64 = 1.25;
 /// Of places whose shares differ by less the first counts: in a piece that was slowed down many have the same share but for rounding.
 const SAME_SHARE: f64 = 1e-4;
@@ -194,10 +195,7 @@ impl<'a> Course<'a> {
     /// The checks that a part fails; with `one` those of the first piece that fails any.
     fn found(&self, draw: &Draw, all: bool, one: bool) -> Vec<Break> {
         let mut breaks = Vec::new();
-        self.run(draw, |rig, piece, segment| {
-            if one && !breaks.is_empty() {
-                return;
-            }
+        let events = self.run(draw, true, |rig, piece, segment| {
             let mut flexibilities = Vec::new();
             self.places(rig, piece, segment, all, |look, at| {
                 flexibilities.push(look.tool_mm_per_n);
@@ -212,10 +210,11 @@ impl<'a> Course<'a> {
                 let from_mm = piece.places_mm[0];
                 note(&mut breaks, Break { stage: piece.stage, check: found.check, turned_mm: from_mm });
             }
-        })
-        .into_iter()
-        .filter(|(_, _, found)| !found.passes())
-        .for_each(|(stage, turned_mm, found)| note(&mut breaks, Break { stage, check: found.check, turned_mm }));
+            if one && !breaks.is_empty() { ControlFlow::Break(()) } else { ControlFlow::Continue(()) }
+        });
+        for (stage, turned_mm, found) in events.into_iter().filter(|(_, _, found)| !found.passes()) {
+            note(&mut breaks, Break { stage, check: found.check, turned_mm });
+        }
         breaks
     }
 
@@ -226,7 +225,7 @@ impl<'a> Course<'a> {
             Some((_, so_far)) => *so_far = so_far.max(used),
             None => most.push((check, used)),
         };
-        self.run(draw, |rig, piece, segment| {
+        let events = self.run(draw, true, |rig, piece, segment| {
             let one_cut = self.is_one_cut(piece);
             let mut flexibilities = Vec::new();
             for place in 0..piece.places_mm.len() {
@@ -244,9 +243,9 @@ impl<'a> Course<'a> {
             if let Some(found) = one_cut.then(|| checks::cut::along(rig, segment, &flexibilities)).flatten() {
                 keep(found.check, found.utilisation);
             }
-        })
-        .into_iter()
-        .for_each(|(_, _, found)| keep(found.check, found.utilisation));
+            ControlFlow::Continue(())
+        });
+        events.into_iter().for_each(|(_, _, found)| keep(found.check, found.utilisation));
         most.retain(|(_, used)| *used > 0.0);
         most
     }
@@ -254,7 +253,7 @@ impl<'a> Course<'a> {
     /// The largest share of all checks of a part along the turned length, in the order of the plan. Events are left out.
     pub(super) fn curve(&self, draw: &Draw) -> Vec<CurvePoint> {
         let mut points = Vec::new();
-        self.run(draw, |rig, piece, segment| {
+        self.run(draw, false, |rig, piece, segment| {
             for place in (0..piece.places_mm.len()).filter(|_| !piece.fed_on) {
                 let Some(look) = self.look(rig, piece, segment, place, Depth::Full) else { continue };
                 let shares = look.used.iter().zip(&CHECKS);
@@ -263,19 +262,27 @@ impl<'a> Course<'a> {
                     points.push(CurvePoint { stage, turned_mm, used: *used, check: check.name.into() });
                 }
             }
+            ControlFlow::Continue(())
         });
         points
     }
 
-    /// Runs a part through the pieces of the plan, and gives the findings of the events with their stages and turned lengths.
-    fn run(&self, draw: &Draw, mut each: impl FnMut(&Rig<'_>, &Piece, &Segment)) -> Vec<(usize, f64, Finding)> {
+    /// Runs a part through the pieces of the plan until `each` breaks off. Then, if asked for, come the findings of the events with their
+    /// stages and turned lengths.
+    fn run(
+        &self,
+        draw: &Draw,
+        with_events: bool,
+        mut each: impl FnMut(&Rig<'_>, &Piece, &Segment) -> ControlFlow<()>,
+    ) -> Vec<(usize, f64, Finding)> {
         let sample = self.job.drawn(draw);
         let force = self.job.force_drawn(draw);
         let rig = Rig::new(&sample, self.collet_of(&sample));
         // The part is cut as planned for the nominal part; only the forces differ.
         let segments: Vec<Segment> = self.segments.iter().map(|s| stronger(s, force)).collect();
-        for piece in &self.pieces {
-            each(&rig, piece, &segments[piece.segment]);
+        let broken_off = self.pieces.iter().any(|piece| each(&rig, piece, &segments[piece.segment]).is_break());
+        if broken_off || !with_events {
+            return Vec::new();
         }
         (0..self.plan.stages.len()).flat_map(|stage| self.events(&rig, stage)).collect()
     }

@@ -11,9 +11,10 @@ mod inputs;
 use crate::job::Job;
 use crate::job::plan::{Broken, Plan, Runs, ScatterReport, ScatterStage};
 use crate::job::scatter::{Draw, Uncertain, Varies};
-use crate::spread::spread;
+use crate::spread::{checkpoint, spread};
 pub use along::along;
-pub use course::{Break, Course};
+use course::Break;
+pub use course::Course;
 use fastrand::Rng;
 pub use inputs::spread_of_checks;
 use std::f64::consts::PI;
@@ -30,28 +31,26 @@ const SECOND_PARTS: usize = 2;
 /// Runs a proven plan with the scatter of the job.
 pub fn scatter(plan: &Plan, job: &Job) -> ScatterReport {
     let course = Course::new(plan, job);
-    let parts = sampled(&course, job.scatter.seed, job.scatter.samples);
+    let draws = draws(job.scatter.seed, job.scatter.samples);
+    let parts = sampled(&course, &draws);
     let mut report = report(plan, &parts, job.scatter.seed);
     report.runs = Some(runs(&course, &parts, job.scatter.seed));
-    let draws: Vec<Draw> = (0..parts.len()).map(|i| draw(job.scatter.seed, i, 0)).collect();
     (report.nearest, report.inputs) = inputs::told(&course, &draws, &parts);
     report
 }
 
 /// As [`scatter`], with another seed and number of samples and without the inputs.
 pub fn counted(plan: &Plan, job: &Job, seed: u64, samples: usize) -> ScatterReport {
-    report(plan, &sampled(&Course::new(plan, job), seed, samples), seed)
+    report(plan, &sampled(&Course::new(plan, job), &draws(seed, samples)), seed)
 }
 
 /// Whether at least a share of sampled parts meets all checks. It stops as soon as too many do not.
-pub fn reaches(plan: &Plan, job: &Job, seed: u64, samples: usize, share: f64) -> bool {
-    let course = Course::new(plan, job);
-    let indices: Vec<usize> = (0..samples).collect();
+pub fn reaches(course: &Course<'_>, seed: u64, samples: usize, share: f64) -> bool {
     let mut left = samples as f64 * (1.0 - share) * (1.0 + 1e-12);
-    for some in indices.chunks(AT_ONCE) {
-        let holds = spread(some, |i, _| {
-            crate::spread::checkpoint();
-            course.holds(&draw(seed, *i, 0))
+    for some in draws(seed, samples).chunks(AT_ONCE) {
+        let holds = spread(some, |draw, _| {
+            checkpoint();
+            course.holds(draw)
         });
         left -= holds.iter().filter(|holds| !**holds).count() as f64;
         if left < 0.0 {
@@ -65,11 +64,16 @@ fn share(parts: &[Vec<Break>]) -> f64 {
     parts.iter().filter(|p| p.is_empty()).count() as f64 / parts.len().max(1) as f64
 }
 
-fn sampled(course: &Course<'_>, seed: u64, samples: usize) -> Vec<Vec<Break>> {
-    let indices: Vec<usize> = (0..samples).collect();
-    spread(&indices, |i, _| {
-        crate::spread::checkpoint();
-        course.breaks(&draw(seed, *i, 0), false)
+/// The inputs of the first parts of so many runs.
+fn draws(seed: u64, samples: usize) -> Vec<Draw> {
+    (0..samples).map(|run| draw(seed, run, 0)).collect()
+}
+
+/// The checks that each part fails.
+fn sampled(course: &Course<'_>, draws: &[Draw]) -> Vec<Vec<Break>> {
+    spread(draws, |draw, _| {
+        checkpoint();
+        course.breaks(draw, false)
     })
 }
 
@@ -77,8 +81,8 @@ fn sampled(course: &Course<'_>, seed: u64, samples: usize) -> Vec<Vec<Break>> {
 fn runs(course: &Course<'_>, first: &[Vec<Break>], seed: u64) -> Runs {
     let indices: Vec<usize> = (0..first.len()).step_by(SECOND_PARTS).collect();
     let holds = spread(&indices, |i, _| {
-        let second = course.breaks(&draw(seed, *i, 1), false);
-        [first.get(*i).is_some_and(Vec::is_empty), second.is_empty()]
+        checkpoint();
+        [first.get(*i).is_some_and(Vec::is_empty), course.holds(&draw(seed, *i, 1))]
     });
     let share = |n: usize| holds.iter().filter(|h| h.iter().filter(|ok| **ok).count() == n).count();
     let of = |n: usize| share(n) as f64 / holds.len().max(1) as f64;
@@ -86,7 +90,7 @@ fn runs(course: &Course<'_>, first: &[Vec<Break>], seed: u64) -> Runs {
 }
 
 /// The inputs of a part of a sampled run. Parts of one run share what does not vary between parts.
-pub fn draw(seed: u64, run: usize, part: usize) -> Draw {
+fn draw(seed: u64, run: usize, part: usize) -> Draw {
     let of = |stream: u64| Rng::with_seed(mixed(mixed(seed).wrapping_add(stream)));
     // Each run has two streams for its own inputs and its first part, and far away ones for further parts.
     let run = run as u64;
