@@ -8,6 +8,7 @@ use crate::job::plan::{CurvePoint, Plan};
 use crate::job::scatter::Draw;
 use crate::job::{Collet, Holding, Job};
 use crate::process::Rig;
+use crate::process::answers::MORE_STEPS;
 use crate::process::checks::{self, CHECKS, Event, Finding, PASSES_UP_TO, View, span_stiffness};
 use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
@@ -50,14 +51,16 @@ struct Piece {
     used: Vec<Used>,
     /// Places looked at in every part: both ends, the middle, and where a check has its largest nominal share.
     key: Vec<usize>,
-    /// Places where a check has its largest nominal share in the stage.
-    top: Vec<usize>,
+    /// Places where a check (index) has its largest nominal share in the stage.
+    top: Vec<(usize, usize)>,
+    /// What the plan tells of `chatter` in the stage, over the share from some modes at the place of `top`.
+    chatter_told: f64,
 }
 
 impl Piece {
     fn new(stage: usize, segment: usize, rpm: f64, last_regrip_mm: f64, places_mm: Vec<f64>) -> Piece {
         let (used, key, top) = (Vec::new(), Vec::new(), Vec::new());
-        Piece { stage, segment, rpm, last_regrip_mm, fed_on: false, places_mm, used, key, top }
+        Piece { stage, segment, rpm, last_regrip_mm, fed_on: false, places_mm, used, key, top, chatter_told: 1.0 }
     }
 }
 
@@ -102,8 +105,27 @@ impl<'a> Course<'a> {
             piece.key = key_places(&piece.used);
         }
         top_places(&mut pieces);
+        course.top_of_chatter(&rig, &mut pieces);
         course.pieces = pieces;
         course
+    }
+
+    /// Marks the key place of each stage where `chatter` uses most. Its bound, which is all that other places have, may be largest elsewhere.
+    fn top_of_chatter(&self, rig: &Rig<'_>, pieces: &mut [Piece]) {
+        let slot = checks::order(checks::chatter::NAME);
+        for stage in 0..self.plan.stages.len() {
+            let of_stage = pieces.iter().enumerate().filter(|(_, piece)| piece.stage == stage);
+            let places = of_stage.flat_map(|(i, piece)| piece.key.iter().map(move |place| (i, piece, *place)));
+            let used = places
+                .map(|(i, piece, place)| (self.chatter(rig, piece, &self.segments[piece.segment], place), i, place));
+            // The first of equals.
+            let most = used.reduce(|most, next| if next.0 > most.0 { next } else { most });
+            if let Some((used, i, place)) = most.filter(|most| most.0 > NO_SHARE) {
+                pieces[i].top.push((place, slot));
+                let told = self.plan.stages[stage].checks.iter().find(|c| c.check == checks::chatter::NAME);
+                pieces[i].chatter_told = told.map_or(1.0, |told| told.utilisation / used);
+            }
+        }
     }
 
     fn collet_of<'j>(&self, job: &'j Job) -> Option<&'j Collet> {
@@ -218,8 +240,11 @@ impl<'a> Course<'a> {
         breaks
     }
 
-    /// The largest share of each check in a part, over the places where it has its largest nominal share, and the events.
+    /// The largest share of each check in a part, over the places where it has its largest nominal share, and the events. Where the bound
+    /// of `chatter` passes, its share is that of the plan, times the ratio of part to nominal part from some modes: the bound may be many
+    /// times too high.
     pub(super) fn most(&self, draw: &Draw) -> Vec<(&'static str, f64)> {
+        let chatter_slot = checks::order(checks::chatter::NAME);
         let mut most: Vec<(&'static str, f64)> = Vec::new();
         let mut keep = |check: &'static str, used: f64| match most.iter_mut().find(|(name, _)| *name == check) {
             Some((_, so_far)) => *so_far = so_far.max(used),
@@ -229,14 +254,19 @@ impl<'a> Course<'a> {
             let one_cut = self.is_one_cut(piece);
             let mut flexibilities = Vec::new();
             for place in 0..piece.places_mm.len() {
-                let is_key = piece.top.contains(&place);
+                let tops = || piece.top.iter().filter(|(at, _)| *at == place).map(|(_, check)| *check);
+                let is_key = tops().next().is_some();
                 if !is_key && !one_cut {
                     continue;
                 }
                 let depth = if is_key { Depth::Full } else { Depth::Up(1.0) };
-                let Some(look) = self.look(rig, piece, segment, place, depth) else { continue };
+                let Some(mut look) = self.look(rig, piece, segment, place, depth) else { continue };
                 flexibilities.push(look.tool_mm_per_n);
                 if is_key {
+                    without_bound(&mut look.used);
+                    if look.used[chatter_slot] <= 0.0 && tops().any(|check| check == chatter_slot) {
+                        look.used[chatter_slot] = piece.chatter_told * self.chatter(rig, piece, segment, place);
+                    }
                     look.used.iter().zip(&CHECKS).for_each(|(used, check)| keep(check.name, *used));
                 }
             }
@@ -250,12 +280,20 @@ impl<'a> Course<'a> {
         most
     }
 
-    /// The largest share of all checks of a part along the turned length, in the order of the plan. Events are left out.
+    /// The share of `chatter` at a place, from some modes.
+    fn chatter(&self, rig: &Rig<'_>, piece: &Piece, segment: &Segment, place: usize) -> f64 {
+        let state = moment(rig, self.plan, piece.stage, piece.places_mm[place], piece.last_regrip_mm);
+        checks::chatter::about(rig, &state, segment, MORE_STEPS).map_or(0.0, |found| found.utilisation)
+    }
+
+    /// The largest share of all checks of a part along the turned length, in the order of the plan. Events are left out, and `chatter`
+    /// where its bound passes.
     pub(super) fn curve(&self, draw: &Draw) -> Vec<CurvePoint> {
         let mut points = Vec::new();
         self.run(draw, false, |rig, piece, segment| {
             for place in (0..piece.places_mm.len()).filter(|_| !piece.fed_on) {
-                let Some(look) = self.look(rig, piece, segment, place, Depth::Full) else { continue };
+                let Some(mut look) = self.look(rig, piece, segment, place, Depth::Full) else { continue };
+                without_bound(&mut look.used);
                 let shares = look.used.iter().zip(&CHECKS);
                 if let Some((used, check)) = shares.max_by(|a, b| a.0.total_cmp(b.0)) {
                     let (stage, turned_mm) = (piece.stage + 1, piece.places_mm[place]);
@@ -353,7 +391,7 @@ fn note(breaks: &mut Vec<Break>, found: Break) {
 
 /// Marks the places where each check has its largest nominal share in each stage.
 fn top_places(pieces: &mut [Piece]) {
-    for check in 0..CHECKS.len() {
+    for check in (0..CHECKS.len()).filter(|check| CHECKS[*check].name != checks::chatter::NAME) {
         let mut top: Vec<(usize, f64, usize, usize)> = Vec::new();
         for (i, piece) in pieces.iter().enumerate() {
             for (place, used) in piece.used.iter().map(|used| used[check]).enumerate().filter(|(_, u)| *u > NO_SHARE) {
@@ -365,9 +403,7 @@ fn top_places(pieces: &mut [Piece]) {
             }
         }
         for (_, _, i, place) in top {
-            if !pieces[i].top.contains(&place) {
-                pieces[i].top.push(place);
-            }
+            pieces[i].top.push((place, check));
         }
     }
 }
@@ -385,6 +421,14 @@ fn key_places(used: &[Used]) -> Vec<usize> {
     key.sort_unstable();
     key.dedup();
     key
+}
+
+/// Leaves `chatter` out where it passes: that share is a bound, not how much of the limit is used.
+fn without_bound(used: &mut Used) {
+    let chatter = &mut used[checks::order(checks::chatter::NAME)];
+    if *chatter <= PASSES_UP_TO {
+        *chatter = 0.0;
+    }
 }
 
 fn stronger(segment: &Segment, times: f64) -> Segment {
