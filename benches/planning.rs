@@ -42,17 +42,17 @@ fn read(name: &str) -> Job {
     job(name)
 }
 
-/// Job to plan; of a job that cannot be made, all the changes tried.
+/// Job to proven plan; of a job that cannot be made, the sets of changes that help.
 #[divan::bench(args = JOBS, sample_count = 5)]
 fn plan(bencher: Bencher, name: &str) {
     let job = job(name);
-    bencher.bench(|| planner::plan(black_box(&job), Advice::Wanted, &Lessons::default()).expect("no defect"));
+    bencher.bench(|| spanhold::answer::advised(black_box(&job), Advice::Wanted).expect("no defect"));
 }
 
 #[divan::bench(args = feasible(), sample_count = 5)]
 fn prove(bencher: Bencher, name: &str) {
     let job = job(name);
-    let plan = planner::plan(&job, Advice::None, &Lessons::default()).expect("no defect");
+    let plan = planner::plan(&job, &Lessons::default()).expect("no defect");
     bencher.bench(|| proof::prove(black_box(&plan), black_box(&job)));
 }
 
@@ -139,7 +139,7 @@ fn place(bencher: Bencher) {
 #[divan::bench(args = GUIDED, sample_count = 5)]
 fn states_of_a_plan_once(bencher: Bencher, name: &str) {
     let job = job(name);
-    let plan = planner::plan(&job, Advice::None, &Lessons::default()).expect("no defect");
+    let plan = planner::plan(&job, &Lessons::default()).expect("no defect");
     let counter = job.machine.counter_spindle.as_ref().expect("the demo machine has one");
     let rigs: Vec<Rig> = counter.collets.iter().map(|c| Rig::new(&job, Some(c))).collect();
     let mut cells: Vec<(usize, Counter, f64)> = Vec::new();

@@ -7,7 +7,8 @@ mod sure;
 
 use crate::defect::Defect;
 use crate::job::Job;
-use crate::job::plan::{Plan, Verdict, cautions};
+use crate::job::plan::{Plan, Shortfall, Verdict, cautions};
+use crate::planner::advice::sets::{self, MOST_SETS, Proven};
 use crate::planner::places::lessons::Lessons;
 use crate::planner::{self, Advice};
 use crate::proof;
@@ -15,6 +16,9 @@ use crate::say;
 
 /// Rounds of planning and proving in which stops and grips may move off the stations.
 const ROUNDS_MOVED: usize = 4;
+
+/// Most sampled parts of a set of changes.
+const PARTS_OF_A_SET: usize = 100;
 
 /// The proven plan of a job, or the answer why there is none.
 ///
@@ -71,9 +75,12 @@ pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
     let mut lessons = Lessons::default();
     let mut rounds = 0;
     loop {
-        let mut plan = planner::plan(job, advice, &lessons)?;
+        let mut plan = planner::plan(job, &lessons)?;
         plan.cautions = cautions(&plan);
         if plan.verdict == Verdict::Infeasible {
+            if let Some(shortfall) = plan.shortfall.as_mut().filter(|_| advice == Advice::Wanted) {
+                helped(shortfall, job, MOST_SETS)?;
+            }
             return Ok(plan);
         }
         let verified = proof::prove(&plan, job);
@@ -92,4 +99,26 @@ pub fn advised(job: &Job, advice: Advice) -> Result<Plan, Defect> {
             return Err(Defect(told.unwrap_or_default()));
         }
     }
+}
+
+/// Adds to the answer why there is no plan what would help: up to `most` sets of changes. If this work is asked to stop, it adds what it
+/// has found.
+///
+/// # Errors
+/// [`Defect`] if planning with a change meets one.
+pub fn helped(shortfall: &mut Shortfall, job: &Job, most: usize) -> Result<(), Defect> {
+    let prove = |job: &Job| {
+        let plan = advised(job, Advice::None)?;
+        // Enough parts to tell a good set from one at risk.
+        let mut few = job.clone();
+        few.scatter.samples = few.scatter.samples.min(PARTS_OF_A_SET);
+        let share = |plan: &Plan| proof::scatter(plan, &few).good_share;
+        Ok(plan.verdict.has_plan().then(|| Proven { time_s: plan.pace_s(), good_share: Some(share(&plan)) }))
+    };
+    let help = sets::find(job, most, &prove)?;
+    shortfall.changes = help.changes;
+    shortfall.sets = help.sets;
+    shortfall.after_trial = help.after_trial;
+    shortfall.tried = help.tried;
+    Ok(())
 }

@@ -69,6 +69,11 @@ impl Allowance {
         unless::<Spent, _, _>(&MAY_TAKE, self.clone(), work)
     }
 
+    /// Number of steps left.
+    pub fn left(&self) -> u64 {
+        self.0.load(Ordering::Relaxed)
+    }
+
     /// Whether no steps are left.
     pub fn is_spent(&self) -> bool {
         self.0.load(Ordering::Relaxed) == 0
@@ -97,6 +102,15 @@ impl Halt {
     /// The work unwinds, so that no function between has to pass the request on. Everything the work owns is dropped.
     pub fn until<T>(&self, work: impl FnOnce() -> T) -> Option<T> {
         unless::<Halted, _, _>(&LISTENS_TO, self.clone(), work)
+    }
+}
+
+/// Does work that stops at its next call of [`checkpoint`] when the work around it is asked to stop. None if it was stopped: then the work
+/// around it can still tell what it has, if it makes no more calls.
+pub fn unless_asked_to_stop<T>(work: impl FnOnce() -> T) -> Option<T> {
+    match LISTENS_TO.with_borrow(Clone::clone) {
+        Some(halt) => halt.until(work),
+        None => Some(work()),
     }
 }
 

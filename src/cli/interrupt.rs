@@ -1,18 +1,40 @@
 //! Signals. On Ctrl-C the program first finishes what it is writing into a file. Then it prints one line and exits with
-//! the status that shells use.
+//! the status that shells use. Work that can tell what it has so far is asked to stop first; a second Ctrl-C ends it at once.
 
 use super::out;
 use crate::say;
+use crate::spread::Halt;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 /// 128 and the number of the signal.
-const STATUS: i32 = 130;
+pub const STATUS: u8 = 130;
 
 /// Held while a file is written, so that an interruption comes before or after it, not in the middle.
 static WRITING: Mutex<()> = Mutex::new(());
 
 /// The text that the message about an interruption ends with.
 static LEAVES: Mutex<String> = Mutex::new(String::new());
+
+/// The work that Ctrl-C asks to stop.
+static WORK: Mutex<Option<Halt>> = Mutex::new(None);
+
+/// Whether Ctrl-C has asked some work to stop.
+static ASKED: AtomicBool = AtomicBool::new(false);
+
+/// Does work that Ctrl-C asks to stop. None: it was stopped and has nothing to tell.
+pub fn heeding<T>(work: impl FnOnce() -> T) -> Option<T> {
+    let halt = Halt::default();
+    *open(&WORK) = Some(halt.clone());
+    let done = halt.until(work);
+    *open(&WORK) = None;
+    done
+}
+
+/// Whether Ctrl-C has asked some work to stop.
+pub fn asked() -> bool {
+    ASKED.load(Ordering::Relaxed)
+}
 
 fn open<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
@@ -48,10 +70,15 @@ pub fn no_end_by_size() {
 pub fn listen() {
     // If the signal is ignored, as in a background job of a script, it stays ignored.
     let _ = ctrlc::try_set_handler(|| {
+        if let Some(halt) = open(&WORK).take() {
+            ASKED.store(true, Ordering::Relaxed);
+            halt.ask();
+            return;
+        }
         let _none_half_written = held_off();
         let leaves = open(&LEAVES);
         let said = say!("interrupted");
         out::say(&if leaves.is_empty() { format!("{said}\n") } else { format!("{said} {leaves}\n") });
-        std::process::exit(STATUS);
+        std::process::exit(i32::from(STATUS));
     });
 }

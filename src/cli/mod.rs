@@ -38,6 +38,8 @@ pub enum Ending {
     WrongInput,
     /// An error in this program.
     Defect,
+    /// Ctrl-C; what was known then has been printed.
+    Interrupted,
 }
 
 impl Ending {
@@ -48,6 +50,7 @@ impl Ending {
             Ending::NotFeasible => 1,
             Ending::WrongInput => 2,
             Ending::Defect => 3,
+            Ending::Interrupted => interrupt::STATUS,
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use super::beside::Files;
 use super::progress::Progress;
-use super::{Ending, Format, files as paths, out};
+use super::{Ending, Format, files as paths, interrupt, out};
 use crate::answer::{answer, with_costs, with_input_times};
 use crate::defect::Defect;
 use crate::fields;
@@ -65,15 +65,22 @@ pub fn read(job: &Path, beside: Beside<'_>) -> Result<Job, Ending> {
 pub fn planned(job: &Path, beside: Beside<'_>, costs: bool, confidence: Option<f64>) -> Result<(Job, Plan), Ending> {
     let mut job = read(job, beside)?;
     job.scatter.confidence = confidence.or(job.scatter.confidence);
-    let answered = Progress::telling("planning", || if costs { with_costs(&job) } else { answer(&job) });
-    match answered {
-        Ok(plan) => Ok((job, plan)),
-        Err(defect) => Err(out::defect(&defect)),
+    let work = || if costs { with_costs(&job) } else { answer(&job) };
+    match Progress::telling("planning", || interrupt::heeding(work)) {
+        Some(Ok(plan)) => Ok((job, plan)),
+        Some(Err(defect)) => Err(out::defect(&defect)),
+        None => {
+            out::say(&format!("{}\n", say!("interrupted")));
+            Err(Ending::Interrupted)
+        }
     }
 }
 
 /// The ending of a command that has made this plan.
 pub fn ending(plan: &Plan) -> Ending {
+    if interrupt::asked() {
+        return Ending::Interrupted;
+    }
     match plan.verdict {
         Verdict::Feasible | Verdict::AtRisk => Ending::Done,
         Verdict::Infeasible => Ending::NotFeasible,

@@ -6,8 +6,10 @@
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::Named;
 use super::tree::{Entry, Kind, Step, tree};
 use crate::diag::Diag;
+use crate::job::plan;
 use crate::say;
 
 /// One edit of a text.
@@ -71,6 +73,41 @@ pub fn edited(name: &str, text: &str, edit: &Edit) -> Result<String, Diag> {
         Edit::Swap { way, .. } => count(&after, way) == count(&root, way),
     };
     if kept { Ok(new) } else { Err(refused()) }
+}
+
+/// The texts of a job and its machine file with the edits of a change of a plan. Without a machine file, the machine is in the job.
+///
+/// # Errors
+/// As [`edited`].
+pub fn changed(job: &Named, machine: Option<&Named>, edits: &[plan::Edit]) -> Result<(String, Option<String>), Diag> {
+    let (mut job_text, mut machine_text) = (job.text.clone(), machine.map(|m| m.text.clone()));
+    for made in edits {
+        let of_machine = made.file == "machine";
+        let (name, text) = match (&mut machine_text, machine) {
+            (Some(text), Some(named)) if of_machine => (&named.name, text),
+            _ => (&job.name, &mut job_text),
+        };
+        let inside = of_machine && machine.is_none();
+        *text = edited(name, text, &edit_of(made, inside, name, text)?)?;
+    }
+    Ok((job_text, machine_text))
+}
+
+/// An edit of a plan as one of a text. `inside`: the machine is in the job.
+fn edit_of(made: &plan::Edit, inside: bool, name: &str, text: &str) -> Result<Edit, Diag> {
+    let mut way: Vec<Step> = inside.then(|| Step::Key("machine".to_owned())).into_iter().collect();
+    let steps = made.at.split(['.', '[', ']']).filter(|step| !step.is_empty());
+    way.extend(steps.map(|step| step.parse().map_or_else(|_| Step::Key(step.to_owned()), Step::Item)));
+    let list = way.get(..way.len().saturating_sub(1)).unwrap_or_default().to_vec();
+    Ok(match (way.last(), made.with) {
+        (Some(Step::Item(index)), Some(with)) => Edit::Swap { way: list, index: *index, with },
+        (Some(Step::Item(index)), None) if made.value.is_empty() => Edit::Remove { way: list, index: *index },
+        (Some(Step::Key(key)), _) if key == "+" => {
+            let index = count(&tree(name, text)?, &list);
+            Edit::Insert { way: list, index, item: made.value.clone() }
+        }
+        _ => Edit::Set { way, value: made.value.clone() },
+    })
 }
 
 fn refused() -> Diag {

@@ -13,11 +13,13 @@ use super::{centre, cutting, limits, order, scatter, shaft, stock, tool_list, va
 use crate::diag::{Diag, Source};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Bar, Given, Shop};
-use crate::job::{Hold, Holding, Job, ListedTool, Machine, Objective, Range, SectionKind, Shaft, Stock, Tolerance};
+use crate::job::{
+    Hold, Holding, Job, ListedTool, Machine, Nearby, Objective, Range, SectionKind, Shaft, Stock, Tolerance,
+};
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 18] = [
+pub(super) const KEYS: [&str; 19] = [
     "shop",
     "tool_list",
     "shaft",
@@ -29,6 +31,7 @@ pub(super) const KEYS: [&str; 18] = [
     "limits",
     "planning",
     "scatter",
+    "change_prices",
     "confidence",
     "confidence_warn",
     "wishes",
@@ -127,6 +130,7 @@ fn parts(
         bar.as_ref().and_then(Option::as_ref).map(|bar| &bar.spreads),
     );
     let scatter = scatter::read(r, map, &own_spreads);
+    let change_prices = limits::change_prices(r, map);
     let per_hour = machine.as_ref().and_then(|found| found.per_hour.clone());
     let rates = limits::rates(r, map, per_hour, price(r, bar.flatten().as_ref(), shaft.as_ref()));
     let order = order::read(r, map);
@@ -162,6 +166,8 @@ fn parts(
         rates: rates?,
         order: order?,
         scatter: scatter?,
+        change_prices: change_prices?,
+        nearby: Nearby(r.shop().cloned()),
         vary,
         notes,
         origins,

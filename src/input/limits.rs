@@ -3,7 +3,7 @@
 use super::reader::{Map, Reader};
 use crate::fields::{self, Field};
 use crate::job::shop::Given;
-use crate::job::{Limits, Planning, Rates, Reserve};
+use crate::job::{ChangePrices, Limits, Planning, Rates, Reserve};
 
 const KEYS: [&str; 15] = [
     "stiffness_min",
@@ -72,6 +72,20 @@ pub(super) fn planning(r: &mut Reader, job: &Map) -> Option<Planning> {
         None => Map::empty(job.at),
     };
     Some(Planning { station_pitch_mm: r.number_or(&map, &fields::STATION_PITCH, None)? })
+}
+
+/// Reads which changes the shop makes sooner. Usual prices are no values of the job, so they are not listed with it.
+pub(super) fn change_prices(r: &mut Reader, job: &Map) -> Option<ChangePrices> {
+    let keys = fields::CHANGE_PRICES.each_ref().map(Field::key);
+    let map = match r.optional(job, "change_prices")? {
+        Some(node) => r.map(node, &keys)?,
+        None => Map::empty(job.at),
+    };
+    let mut prices = [0.0; fields::CHANGE_PRICES.len()];
+    for (price, field) in prices.iter_mut().zip(&fields::CHANGE_PRICES) {
+        *price = r.number_maybe(&map, field)?.or(field.default).unwrap_or_default();
+    }
+    Some(ChangePrices(prices))
 }
 
 /// Reads the rates: `Some(None)` if there are none. `per_hour` and `per_kg`: what the shop gives for the machine and for the bar.

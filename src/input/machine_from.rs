@@ -143,6 +143,14 @@ fn in_file(r: &Reader, source: Result<Arc<Source>, Diag>, from_machine: &mut Vec
     }
 }
 
+/// The machine of a shop's file, if it has no errors. Its collets may be those of the shop.
+pub(super) fn in_clean_file(source: &Arc<Source>) -> Option<Machine> {
+    let mut r = Reader::new(Arc::clone(source));
+    r.collets_elsewhere = true;
+    let found = in_text(&r, source, &mut Vec::new())?;
+    Some(found.machine)
+}
+
 /// Reads the machine from the text of its file.
 fn in_text(r: &Reader, source: &Arc<Source>, from_machine: &mut Vec<Diag>) -> Option<Found> {
     let tree = match parse(source) {

@@ -15,6 +15,7 @@ mod machine;
 pub mod materials;
 mod order;
 pub mod plan;
+mod prices;
 pub mod readings;
 #[expect(clippy::indexing_slicing, reason = "a place for each input, in the order of the list")]
 pub mod scatter;
@@ -31,11 +32,13 @@ pub use limits::{Limits, Objective, Planning, Rates, Reserve};
 pub use machine::{Bush, BushKind, Centre, Collet, CounterSpindle, Headstock, Machine, NoBush, PartOff, Sleeve, Tray};
 pub use materials::Material;
 pub use order::Order;
+pub use prices::{ChangeKind, ChangePrices};
 pub use scatter::{Scatter, Spreads, Uncertain};
 pub use shaft::{
     BackWork, Edge, End, Engraved, Feature, FeatureKind, Forming, Ground, Interrupt, Section, SectionKind, Shaft,
     Tapped, ThreadBy, Tolerance,
 };
+pub use shop::Nearby;
 pub use tool_list::{CutData, Cuts, ListedTool, ToolKind};
 pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
@@ -76,6 +79,10 @@ pub struct Job {
     pub order: Option<Order>,
     /// How inputs scatter.
     pub scatter: Scatter,
+    /// Which changes the shop makes sooner.
+    pub change_prices: ChangePrices,
+    /// What else the shop has.
+    pub nearby: Nearby,
     /// Ranges of a family of parts, the one of the length first. Empty for a single part. The values above are the
     /// nominal ones.
     pub vary: Vec<Range>,

@@ -12,6 +12,7 @@ mod origin;
 mod outline;
 mod part_off;
 mod scatter;
+mod shortfall;
 mod time;
 mod tools;
 mod verdict;
@@ -33,6 +34,7 @@ use crate::say;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
+pub use shortfall::{AND, Change, ChangeSet, Edit, Shortfall};
 pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, ToolRoom, Tooling};
 pub use tools::{Threading, ToolUse, TravelCut};
 pub use verdict::Verdict;
@@ -418,57 +420,6 @@ pub fn check_in_words(check: &str) -> &str {
         "whirl" => "critical speed",
         other => other,
     }
-}
-
-/// Separates the names of checks and rules that stop the bar together: `counter_spindle_travel and stroke`.
-pub const AND: &str = " and ";
-
-/// Why there is no plan, and what would help.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[allow(missing_docs)]
-pub struct Shortfall {
-    /// The largest turned length that can be reached, mm.
-    pub farthest_mm: f64,
-    /// Cause: name of a check or of a rule (`counter_spindle_travel`, `bore_depth`, `collet`, `stroke`, `interrupt`, …).
-    pub blocked_by: String,
-    /// Names of further causes at the same place. The plan gets farther only if all of them are removed.
-    #[serde(default)]
-    pub blocked_with: Vec<String>,
-    /// The reason, in one sentence.
-    pub text: String,
-    /// Changes that make the job feasible, the best first. Each entry is enough.
-    pub changes: Vec<Change>,
-    /// What was tried if no single change is enough, and which changes come closest.
-    #[serde(default)]
-    pub tried: Option<String>,
-}
-
-impl Shortfall {
-    /// What stops the bar: `stroke`, or `counter_spindle_travel and stroke`.
-    pub fn blocked_names(&self) -> String {
-        self.names().collect::<Vec<_>>().join(AND)
-    }
-
-    /// Names of all that must be lifted, usually only one.
-    pub fn names(&self) -> impl Iterator<Item = &str> {
-        std::iter::once(&self.blocked_by).chain(&self.blocked_with).map(String::as_str)
-    }
-}
-
-/// A change that makes the job feasible.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[allow(missing_docs)]
-pub struct Change {
-    /// Name of the change.
-    pub change: String,
-    /// Value now.
-    pub from: serde_json::Value,
-    /// Value that makes it feasible.
-    pub to: serde_json::Value,
-    /// Extra time per part compared with the fastest of the changes, s.
-    pub extra_time_s: Option<f64>,
-    /// The change in words.
-    pub text: String,
 }
 
 /// Time that a limit costs.

@@ -27,6 +27,8 @@ pub struct ShopMachine {
     pub line: usize,
     /// What it is.
     pub what: What,
+    /// The machine, where it can be read without errors.
+    pub machine: Option<Machine>,
 }
 
 /// What a machine of the shop is: written in the shop's file, or the text of its own file.
@@ -147,6 +149,43 @@ pub fn find<'g>(grades: &'g [Grade], name: &str) -> Result<(Material, Option<&'g
     let row = materials::find(name)?;
     let of_row = grades.iter().find(|g| g.row.is_some_and(|own| own.name == row.name));
     Ok((of_row.map_or_else(|| row.material(), |g| g.material.clone()), of_row))
+}
+
+/// What else the shop has that could make a part.
+#[derive(Debug, Clone, Default)]
+pub struct Nearby(pub Option<Arc<Shop>>);
+
+/// Two jobs are the same job whatever else the shop has.
+impl PartialEq for Nearby {
+    fn eq(&self, _: &Nearby) -> bool {
+        true
+    }
+}
+
+impl Nearby {
+    /// The other machines of the shop, with the collets in stock that fit them, by name. Machines that cannot be read are left out.
+    pub fn machines(&self) -> Vec<(String, Machine)> {
+        let Some(shop) = &self.0 else { return Vec::new() };
+        let one = |m: &ShopMachine| {
+            let mut machine = m.machine.clone()?;
+            if let Some(counter) = &mut machine.counter_spindle {
+                shop.add_collets(Some(&m.name), &mut counter.collets);
+            }
+            Some((m.name.clone(), machine))
+        };
+        shop.machines.iter().filter_map(one).collect()
+    }
+
+    /// The diameters of the bars in stock of a material that a shaft can be turned from, mm.
+    pub fn bars_mm(&self, shaft: &Shaft) -> Vec<f64> {
+        let Some(shop) = &self.0 else { return Vec::new() };
+        let of_it = |bar: &&Bar| find(&shop.grades, &bar.material).is_ok_and(|(m, _)| m.name == shaft.material.name);
+        let mut all: Vec<f64> =
+            shop.bars.iter().filter(of_it).filter(|b| b.gives(shaft)).map(|b| b.diameter_mm).collect();
+        all.sort_by(f64::total_cmp);
+        all.dedup();
+        all
+    }
 }
 
 /// A bar in stock.

@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use axum::http::StatusCode;
 
-use super::wire::{Planned, Problem, Sampled, SampledAsked, Texts, Told, Value};
+use super::wire::{Changes, ChangesAsked, Planned, Problem, Sampled, SampledAsked, Texts, Told, Value};
 use super::work::Desk;
 use crate::answer;
 use crate::defect::Defect;
@@ -12,9 +12,10 @@ use crate::diag::Diag;
 use crate::input::tree::{Entry, tree};
 use crate::input::{Named, read_texts};
 use crate::job::Job;
-use crate::job::plan::{Plan, Verdict};
+use crate::job::plan::{Plan, Shortfall};
 use crate::lang;
-use crate::planner::{self, Advice};
+use crate::planner::Advice;
+use crate::planner::advice::sets::MOST_SETS;
 use crate::proof;
 use crate::report;
 use crate::say;
@@ -132,14 +133,19 @@ pub fn sampled(desk: &Desk, asked: &SampledAsked) -> Result<Sampled, Refused> {
     Ok(Sampled { drawing, along })
 }
 
-/// The changes that would help an infeasible job; none for a feasible one.
+/// What would help an infeasible job; nothing for a feasible one.
 ///
 /// # Errors
 /// The texts are wrong, or an error in this program.
-pub fn changes(desk: &Desk, texts: &Texts) -> Result<super::wire::Changes, Refused> {
-    let job = job_of(desk, texts)?;
-    let blocked = plan_of(desk, &job, texts)?.verdict == Verdict::Infeasible;
-    let changes =
-        if blocked { planner::advice::changes::find(&job).map_err(|d| defect(&d))?.changes } else { Vec::new() };
-    Ok(super::wire::Changes { changes })
+pub fn changes(desk: &Desk, asked: &ChangesAsked) -> Result<Changes, Refused> {
+    let job = job_of(desk, &asked.texts)?;
+    let mut plan = Arc::unwrap_or_clone(plan_of(desk, &job, &asked.texts)?);
+    if let Some(shortfall) = plan.shortfall.as_mut() {
+        let most = if asked.first { 1 } else { MOST_SETS };
+        answer::helped(shortfall, &job, most).map_err(|d| defect(&d))?;
+    }
+    Ok(match plan.shortfall {
+        Some(Shortfall { sets, after_trial, changes, tried, .. }) => Changes { sets, changes, after_trial, tried },
+        None => Changes::default(),
+    })
 }

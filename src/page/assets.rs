@@ -7,6 +7,7 @@ use std::collections::BTreeMap;
 
 use super::wire::Problem;
 use crate::lang;
+use crate::process::checks::{CHECKS, EVENTS};
 use crate::report::words;
 
 const HTML: &str = "text/html; charset=utf-8";
@@ -53,8 +54,11 @@ const NAMED: [&str; 4] = ["hand_over", "regrip", "segment", "whirl"];
 /// The texts of the page by key, and keys of a plan in the words of every other output: a script of the page.
 pub async fn texts() -> Response {
     let names: BTreeMap<&str, String> = NAMED.into_iter().map(|key| (key, words::key(key))).collect();
-    let (texts, names) = (json!(lang::texts_of("page-")), json!(names));
-    let script = format!("export const TEXTS = {texts};\nexport const NAMES = {names};\n");
+    let all = CHECKS.iter().chain(&EVENTS).map(|check| check.name);
+    let checks: BTreeMap<&str, String> = all.map(|name| (name, words::check_name(name))).collect();
+    let (texts, names, checks) = (json!(lang::texts_of("page-")), json!(names), json!(checks));
+    let script =
+        format!("export const TEXTS = {texts};\nexport const NAMES = {names};\nexport const CHECKS = {checks};\n");
     ([(header::CONTENT_TYPE, JS)], script).into_response()
 }
 

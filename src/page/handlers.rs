@@ -9,12 +9,16 @@ use std::sync::Arc;
 use super::answers;
 use super::asked::{Body, answered};
 use super::openapi;
-use super::wire::{AtAsked, Breach, EditAsked, Edited, ProveAsked, Proven, SampledAsked, StageCheck, Text, Texts};
+use super::wire::{
+    Applied, ApplyAsked, AtAsked, Breach, ChangesAsked, EditAsked, Edited, ProveAsked, Proven, SampledAsked,
+    StageCheck, Text, Texts,
+};
 use super::work::Desk;
 use crate::answer::at::Asked;
 use crate::answer::{at as moment, moved};
 use crate::fields::{ALL, Field};
-use crate::input::edit::edited;
+use crate::input::Named;
+use crate::input::edit::{changed, edited};
 
 /// What the page starts with.
 pub async fn start(State(desk): State<Arc<Desk>>) -> Json<Texts> {
@@ -43,8 +47,8 @@ pub async fn sampled(State(desk): State<Arc<Desk>>, asked: Body<SampledAsked>) -
 }
 
 /// The changes that would help if there is no plan. To find them takes many plans.
-pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
-    answered(&desk, asked, |desk, texts| answers::changes(desk, &texts).map(Json)).await
+pub async fn changes(State(desk): State<Arc<Desk>>, asked: Body<ChangesAsked>) -> Response {
+    answered(&desk, asked, |desk, asked| answers::changes(desk, &asked).map(Json)).await
 }
 
 /// A text with edits made in it. What the edits do not touch stays as it is.
@@ -55,6 +59,17 @@ pub async fn edit(State(desk): State<Arc<Desk>>, asked: Body<EditAsked>) -> Resp
             text = edited(&asked.text.name, &text, edit).map_err(answers::unusable)?;
         }
         Ok(Json(Edited { text }))
+    })
+    .await
+}
+
+/// Both files with the edits of a change. What the edits do not touch stays as it is.
+pub async fn apply(State(desk): State<Arc<Desk>>, asked: Body<ApplyAsked>) -> Response {
+    answered(&desk, asked, |_, asked| {
+        let machine = asked.texts.machine.as_ref().map(Named::from);
+        let made = changed(&Named::from(&asked.texts.job), machine.as_ref(), &asked.edits);
+        let (job, machine) = made.map_err(answers::unusable)?;
+        Ok(Json(Applied { job, machine }))
     })
     .await
 }

@@ -75,6 +75,7 @@ pub fn router(start: Start, port: u16) -> Router {
         .route("/sampled", post(handlers::sampled))
         .route("/changes", post(handlers::changes))
         .route("/edit", post(handlers::edit))
+        .route("/apply", post(handlers::apply))
         .route("/at", post(handlers::at))
         .route("/prove", post(handlers::prove))
         .route("/export/{format}", post(export::export))

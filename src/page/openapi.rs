@@ -7,7 +7,8 @@ use serde_json::{Map, Value, json};
 
 use super::export;
 use super::wire::{
-    AtAsked, Changes, EditAsked, Edited, Planned, Problem, ProveAsked, Proven, Sampled, SampledAsked, Texts,
+    Applied, ApplyAsked, AtAsked, Changes, ChangesAsked, EditAsked, Edited, Planned, Problem, ProveAsked, Proven,
+    Sampled, SampledAsked, Texts,
 };
 use crate::answer::at::At;
 use crate::fields::Field;
@@ -23,7 +24,7 @@ struct Question {
     answers: Body,
 }
 
-const QUESTIONS: [Question; 10] = [
+const QUESTIONS: [Question; 11] = [
     Question { path: "/start", what: "The files that the page opens first.", asks: None, answers: json_of::<Texts> },
     Question {
         path: "/fields",
@@ -52,7 +53,7 @@ const QUESTIONS: [Question; 10] = [
     Question {
         path: "/changes",
         what: "Changes that make a job feasible. This takes longer than one plan.",
-        asks: Some(json_of::<Texts>),
+        asks: Some(json_of::<ChangesAsked>),
         answers: json_of::<Changes>,
     },
     Question {
@@ -60,6 +61,12 @@ const QUESTIONS: [Question; 10] = [
         what: "A file with edits. Everything else in the file stays as it is written.",
         asks: Some(json_of::<EditAsked>),
         answers: json_of::<Edited>,
+    },
+    Question {
+        path: "/apply",
+        what: "Both files with the edits of a set of changes. Everything else in them stays as it is written.",
+        asks: Some(json_of::<ApplyAsked>),
+        answers: json_of::<Applied>,
     },
     Question {
         path: "/at",

@@ -5,7 +5,8 @@ use crate::diag::Diag;
 use crate::input::edit::Edit;
 use crate::input::tree::{Entry, Kind, Step};
 use crate::input::{Named, render};
-use crate::job::plan::{Along, Change, CheckResult, Plan};
+use crate::job::plan;
+use crate::job::plan::{Along, Change, ChangeSet, CheckResult, Plan};
 use crate::report::Placed;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -84,7 +85,7 @@ pub struct Planned {
     pub machine: Option<Value>,
     /// Errors in the files. If there are none, there is a plan, feasible or not feasible.
     pub errors: Vec<Told>,
-    /// The plan. `shortfall.changes` is empty here. `/changes` gives these changes.
+    /// The plan. What would help is left out of `shortfall` here: `/changes` gives it.
     pub plan: Option<Plan>,
     /// The verdict in one line.
     pub summary: Option<String>,
@@ -120,11 +121,28 @@ pub struct Sampled {
     pub along: Along,
 }
 
-/// Changes that make a job feasible.
-#[derive(Debug, Clone, Serialize, JsonSchema)]
+/// A job for which changes are wanted.
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ChangesAsked {
+    /// The job file.
+    pub texts: Texts,
+    /// Whether the first set is enough. It is known sooner than all of them.
+    #[serde(default)]
+    pub first: bool,
+}
+
+/// What would help a job without a plan; the same as in `shortfall` of a plan.
+#[derive(Debug, Clone, Default, Serialize, JsonSchema)]
 pub struct Changes {
-    /// The best change first.
+    /// Sets of changes, each of them enough, the cheapest first.
+    pub sets: Vec<ChangeSet>,
+    /// Single changes that are enough, the cheapest first.
     pub changes: Vec<Change>,
+    /// Limits of the house that stand in the way. They are no advice.
+    pub after_trial: Vec<Change>,
+    /// Where no set is known: what forbids it, or where the search ended.
+    pub tried: Option<String>,
 }
 
 /// Edits of one file.
@@ -135,6 +153,25 @@ pub struct EditAsked {
     pub text: Text,
     /// The edits, in this order.
     pub edits: Vec<Edit>,
+}
+
+/// Edits of both files, as a plan tells them.
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct ApplyAsked {
+    /// The files.
+    pub texts: Texts,
+    /// The edits, in this order.
+    pub edits: Vec<plan::Edit>,
+}
+
+/// Both files after the edits.
+#[derive(Debug, Clone, Serialize, JsonSchema)]
+pub struct Applied {
+    /// The job file.
+    pub job: String,
+    /// The machine file, if there is one.
+    pub machine: Option<String>,
 }
 
 /// The edited file.

@@ -9,6 +9,7 @@
 //! | [`steps`] | runs the rooms above one by one, for timing them |
 //! | `why_not` | says how far the bar comes and what stops it, where there is no plan |
 //! | `solve` | runs all of this for every collet and reach of the cross tools |
+//! | `quick` | says whether the bar comes through, without a plan |
 //! | `advice` | finds what would help and what limits cost, by planning with a change |
 //!
 //! A room uses only the rooms above it in this table. No file is part of a circle of imports. A test checks both.
@@ -18,6 +19,7 @@
 pub(crate) mod advice;
 pub(crate) mod places;
 pub(crate) mod plan;
+mod quick;
 mod sequence;
 mod solve;
 mod states;
@@ -29,8 +31,7 @@ mod why_not;
 use crate::defect::Defect;
 use crate::job::Job;
 use crate::job::plan::Plan;
-use advice::tries::Help;
-use advice::{changes, dropped, pairs};
+use advice::{dropped, lifting};
 pub use places::lessons::Lessons;
 use plan::notes;
 use solve::{Answer, Effort};
@@ -46,11 +47,11 @@ pub enum Advice {
 }
 
 /// The plan of a job, feasible or not. It is not yet proven. `lessons` hold what the proofs of earlier plans of this
-/// job found.
+/// job found. Where there is none, it says why, and not yet what would help.
 ///
 /// # Errors
-/// [`Defect`], a fault of this program, when a linear program fails for this job or for a change of it that is tried.
-pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect> {
+/// [`Defect`], a fault of this program, when a linear program fails for this job.
+pub fn plan(job: &Job, lessons: &Lessons) -> Result<Plan, Defect> {
     match solve::solve(job, Effort::Best, lessons)? {
         Answer::Found(plan) => {
             let notes = notes::notes(job, &plan);
@@ -59,9 +60,8 @@ pub fn plan(job: &Job, advice: Advice, lessons: &Lessons) -> Result<Plan, Defect
         Answer::Blocked(blocked) => {
             // Where several reasons together stop the bar, tell one whose lifting alone is enough. Where a wish stands
             // in the way, tell the wish.
-            let blocked = dropped::blamed(job, pairs::alone(job, blocked)?)?;
-            let help = if advice == Advice::Wanted { changes::find(job)? } else { Help::default() };
-            Ok(shortfall::plan(job, &blocked, help.changes, help.tried))
+            let blocked = dropped::blamed(job, lifting::alone(job, blocked)?)?;
+            Ok(shortfall::plan(job, &blocked))
         }
     }
 }

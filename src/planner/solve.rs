@@ -129,6 +129,23 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
     }
 }
 
+/// The reaches to try. A plan uses one reach for all cross tools. Without cross work all reaches give the same plan.
+pub fn reaches<'j>(job: &'j Job, tasks: &[Task]) -> &'j [f64] {
+    let all = &job.machine.cross_tool_reach_mm;
+    let several = if tasks.iter().any(|t| t.cross) { all.len() } else { 1 };
+    all.get(..several).unwrap_or(all)
+}
+
+/// How ways are weighed for the objective of the job.
+pub fn weights(ground: &Ground<'_>, grid: &Grid) -> Weights {
+    let objective = ground.rig.job.objective;
+    Weights {
+        counts_hand_overs: objective == Objective::FewestHandOvers,
+        safest: objective == Objective::Margin,
+        first: FirstStage::new(ground, grid),
+    }
+}
+
 /// What may hold the front: each collet of the counter-spindle, or nothing up to part-off (none) where there is no
 /// counter-spindle or where the part may fall. On a centre nothing else holds it.
 pub fn ways_to_hold(job: &Job) -> Vec<Option<&Collet>> {
@@ -217,12 +234,9 @@ fn try_collet<'a>(
         return Ok(Err(blocked));
     }
     let tasks = rig.tasks();
-    let reaches = &job.machine.cross_tool_reach_mm;
     let mut blocked: Option<Blocked> = None;
     let mut found: Vec<Candidate<'a>> = Vec::new();
-    // A plan uses one reach for all cross tools. Without cross work all reaches give the same plan.
-    let several = if tasks.iter().any(|t| t.cross) { reaches.len() } else { 1 };
-    for reach in reaches.iter().take(several) {
+    for reach in reaches(job, &tasks) {
         match try_reach(&rig, &segments, &tasks, *reach, effort, lessons, beat)? {
             Ok(candidate) => found.push(candidate),
             Err(b) => {
@@ -249,17 +263,12 @@ fn try_reach<'a>(
     if let Some(blocked) = wished::impossible(rig, segments, &lands(rig)) {
         return Ok(Err(blocked));
     }
-    let objective = rig.job.objective;
     let mut lessons = lessons.clone();
     loop {
         let ground = Ground { rig, segments, tasks, moments: &moments, look_at_mm: &lessons.look_at_mm };
         let fixed_s = assemble::fixed_s(&ground);
         let grid = Grid::new(rig, segments, &moments, &lessons);
-        let weights = Weights {
-            counts_hand_overs: objective == Objective::FewestHandOvers,
-            safest: objective == Objective::Margin,
-            first: FirstStage::new(&ground, &grid),
-        };
+        let weights = weights(&ground, &grid);
         let found = match rig.job.holding {
             Holding::Bush => guided(&ground, &grid, weights, fixed_s, effort, beat)?,
             Holding::NoBush => unguided(&ground, &grid, weights, fixed_s, effort)?,

@@ -9,7 +9,7 @@ use crate::schema::{File, is_unit, schema};
 use serde_json::{Map, Value};
 
 /// Keys whose maps another topic lists.
-const ELSEWHERE: [(File, &str); 11] = [
+const ELSEWHERE: [(File, &str); 12] = [
     (File::Job, "machine"),
     (File::Readings, "machine"),
     (File::Readings, "material"),
@@ -19,6 +19,7 @@ const ELSEWHERE: [(File, &str); 11] = [
     (File::Shop, "limits"),
     (File::Shop, "planning"),
     (File::Shop, "scatter"),
+    (File::Shop, "change_prices"),
     (File::Shop, "order"),
     (File::Shop, "rates"),
 ];

@@ -47,7 +47,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.features.forming" => "`shave`".to_owned(),
         "shaft.material.vc" => say!("left-out-material-vc"),
         "shaft.material.class" => say!("left-out-material-class"),
-        "cutting" | "limits" | "planning" | "scatter" | "machine.part_off" | "readings.errors" => {
+        "cutting" | "limits" | "planning" | "scatter" | "change_prices" | "machine.part_off" | "readings.errors" => {
             say!("left-out-defaults")
         }
         "cutting.tools" => "`single`".to_owned(),
@@ -123,6 +123,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         | "shop.limits"
         | "shop.planning"
         | "shop.scatter"
+        | "shop.change_prices"
         | "shop.order"
         | "shop.holding"
         | "shop.objective" => say!("left-out-shop-house"),

@@ -59,7 +59,7 @@ fn slowed(plan: &Plan, list: &mut Vec<String>) {
     reasons.dedup();
     for reason in reasons {
         let places = sections_of(plan, |s| s.slowed_by.as_deref() == Some(reason));
-        let (places, check) = (words::enumeration(&places), words::key(reason));
+        let (places, check) = (words::enumeration(&places), words::check_name(reason));
         let slowed = plan.segments.iter().filter(|s| s.slowed_by.as_deref() == Some(reason));
         let costs: Vec<(f64, f64, f64)> =
             slowed.filter_map(|s| Some((s.full_rpm?, s.rpm, s.slowed_s?))).filter(|(full, ..)| *full > 0.0).collect();

@@ -207,7 +207,7 @@ fn band(plan: &Plan, layout: &Layout, charts: &Charts) -> Group {
                 .set("stroke", SOFT)
                 .set("stroke-width", "0.5"),
         );
-        let name = words::key(check);
+        let name = words::check_name(check);
         if shapes::text_width(&name, SMALL) + 4.0 <= x2 - x1 {
             g = g.add(shapes::text((x1 + x2) / 2.0, charts.band_y + 11.0, SMALL, "middle", &name));
         }

@@ -211,13 +211,9 @@ pub fn costs(plan: &Plan) -> Vec<String> {
 fn what_would_help(plan: &Plan) -> Vec<Block> {
     let Some(shortfall) = &plan.shortfall else { return Vec::new() };
     let why = Block::Why(words::sentence(&shortfall.text));
-    let items: Vec<String> = shortfall.changes.iter().map(help::change_text).collect();
-    let help = if items.is_empty() {
-        Block::Why(help::no_help(shortfall))
-    } else {
-        Block::List { title: help::help_title(shortfall), numbered: true, boxed: false, items }
-    };
-    vec![why, help]
+    let lists = help::helps(shortfall).into_iter();
+    let lists = lists.map(|l| Block::List { title: l.title, numbered: l.numbered, boxed: false, items: l.items });
+    std::iter::once(why).chain(lists).chain(help::no_help(shortfall).map(Block::Why)).collect()
 }
 
 /// The limits of a stage: those of the whole stage, the speed of each stretch if there are several speeds, and the

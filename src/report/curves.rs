@@ -133,14 +133,14 @@ fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Gr
         y += KEY_LINE;
         let sample = shapes::line(x, y - 3.5, x + SAMPLE, y - 3.5, colour, WIDTH + 0.2).set("stroke-dasharray", dashes);
         // Where the modes were not worked out, the curve is an upper bound of the utilisation.
-        let words = words::key(check);
+        let words = words::check_name(check);
         let words = if *check == "chatter" { say!("diagram-at-most", check = words) } else { words };
         g = g.add(sample).add(name(y, &words));
     }
     for (check, shape) in moments.iter().zip(MARKS.into_iter().cycle()) {
         y += KEY_LINE;
         let sample = mark(shape).set("transform", format!("translate({} {})", xy(x + SAMPLE / 2.0), xy(y - 3.5)));
-        g = g.add(sample).add(name(y, &words::key(check)));
+        g = g.add(sample).add(name(y, &words::check_name(check)));
     }
     g
 }

@@ -7,7 +7,7 @@ use svg::node::element::Group;
 use super::labels::NUMBER;
 use super::layout::{Layout, ROW};
 use super::shapes::{self, INK, SMALL, SOFT, STEEL, WHITE, xy};
-use super::{features, numbers, words};
+use super::{features, numbers};
 use crate::job::plan::{Plan, SectionOutline, Verdict};
 use crate::say;
 
@@ -141,15 +141,14 @@ pub fn feature_labels(layout: &Layout) -> Group {
     g
 }
 
-/// The part of the shaft that cannot be reached, hatched, with the reason. None: the plan is feasible.
+/// The part of the shaft that cannot be reached, hatched, with the place where it stops. None: the plan is feasible.
 pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let shortfall =
         plan.shortfall.as_ref().filter(|s| plan.verdict == Verdict::Infeasible && s.farthest_mm.is_finite())?;
     let a = &layout.axis;
     let (x1, x2) = (a.x_clamped(shortfall.farthest_mm), a.x_clamped(plan.length_mm));
     let (top, height) = (layout.centre_y - layout.bar_half - 4.0, 2.0 * layout.bar_half + 8.0);
-    let (at, what) = (numbers::mm(shortfall.farthest_mm), words::stopped_by(shortfall));
-    let reason = say!("diagram-not-reached", at = at, what = what);
+    let reason = say!("diagram-not-reached", at = numbers::mm(shortfall.farthest_mm));
     let reason = shapes::fit_text(&reason, 13.0, a.width());
     let half = shapes::text_width(&reason, 13.0) / 2.0;
     let middle = ((x1 + x2) / 2.0).clamp(a.left + half.min(a.width() / 2.0), a.right() - half.min(a.width() / 2.0));

@@ -1,6 +1,6 @@
 //! The short answer as text, at most [`LINES`] lines of [`WIDTH`] columns, for any plan.
 
-use super::help::{change_text, help_title, no_help};
+use super::help::{helps, no_help};
 use super::styled::Styled;
 use super::table::{columns, fit, wrap};
 use super::text::{WIDTH, headline, mark_near, shortened, stages, tightest, titled};
@@ -110,15 +110,20 @@ fn more(of: Of, number: usize) -> String {
 fn what_would_help(plan: &Plan, of: Of, room: usize) -> Styled {
     let mut out = Styled::default();
     let Some(shortfall) = &plan.shortfall else { return out };
-    if shortfall.changes.is_empty() {
-        out.push(&at_most(format!("\n{}", wrap("", &no_help(shortfall), WIDTH)), room));
-        return out;
+    let mut left = room;
+    for help in helps(shortfall) {
+        let lead = if help.numbered { Lead::Number } else { Lead::Dash };
+        let told = list(help.title, &help.items, left, lead, |n| match of {
+            Of::Plan => say!("short-more-changes", number = n),
+            Of::Check => say!("short-more-changes-check", number = n),
+        });
+        left = left.saturating_sub(told.lines());
+        out.append(told);
     }
-    let changes: Vec<String> = shortfall.changes.iter().map(change_text).collect();
-    list(help_title(shortfall), &changes, room, Lead::Number, |n| match of {
-        Of::Plan => say!("short-more-changes", number = n),
-        Of::Check => say!("short-more-changes-check", number = n),
-    })
+    if let Some(tried) = no_help(shortfall) {
+        out.push(&at_most(format!("\n{}", wrap("", &tried, WIDTH)), left));
+    }
+    out
 }
 
 /// The caution, and what can be done next.

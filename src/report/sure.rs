@@ -90,7 +90,7 @@ pub fn lines(plan: &Plan, for_setter: bool) -> Vec<String> {
             input = input(&first.input),
             low = with_unit(low, &first.unit),
             high = with_unit(high, &first.unit),
-            check = words::key(&nearest.check),
+            check = words::check_name(&nearest.check),
             used_low = numbers::utilisation(first.used_low),
             used_high = numbers::utilisation(first.used_high),
             advice = first.advice
@@ -101,8 +101,9 @@ pub fn lines(plan: &Plan, for_setter: bool) -> Vec<String> {
 }
 
 fn broken(b: &Broken) -> String {
-    let (check, share) = (words::key(&b.check), failing_of_100(b.share));
+    let (check, share) = (words::check_name(&b.check), failing_of_100(b.share));
     match b.from_mm {
+        Some(from) if from < 0.5 => say!("sure-break-at-start", check = check, share = share),
         Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::mm(from)),
         None => say!("sure-break", check = check, share = share),
     }
@@ -154,7 +155,7 @@ pub fn inputs_told(plan: &Plan) -> impl Iterator<Item = &UncertainInput> {
 /// The check that the inputs are told of.
 pub fn nearest(plan: &Plan) -> String {
     let nearest = plan.scatter.as_ref().and_then(|s| s.nearest.as_ref());
-    nearest.map(|n| words::key(&n.check)).unwrap_or_default()
+    nearest.map(|n| words::check_name(&n.check)).unwrap_or_default()
 }
 
 /// The inputs with what they change.

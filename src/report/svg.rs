@@ -147,12 +147,15 @@ fn what_would_help(plan: &Plan, layout: &Layout) -> Group {
     let Some(shortfall) = &plan.shortfall else { return g };
     let columns = ((PAGE_WIDTH - 2.0 * MARGIN) / (SIZE * 0.6)) as usize;
     let mut told = table::wrap("", &words::sentence(&shortfall.text), columns);
-    let changes = shortfall.changes.iter().map(help::change_text);
-    for (i, change) in changes.enumerate() {
-        if i == 0 {
-            told.push_str(&table::wrap("", help::help_title(shortfall), columns));
+    for list in help::helps(shortfall) {
+        told.push_str(&table::wrap("", list.title, columns));
+        for (i, item) in list.items.iter().enumerate() {
+            let lead = if list.numbered { format!("{}.  ", i + 1) } else { "–  ".to_owned() };
+            told.push_str(&table::wrap(&lead, item, columns));
         }
-        told.push_str(&table::wrap(&format!("{}.  ", i + 1), &change, columns));
+    }
+    if let Some(tried) = help::no_help(shortfall) {
+        told.push_str(&table::wrap("", &tried, columns));
     }
     let mut y = layout.axis_y + 62.0;
     for line in told.lines() {

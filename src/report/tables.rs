@@ -346,7 +346,7 @@ pub fn scatter(plan: &Plan) -> Rows {
         let checks: Vec<String> = s
             .broken
             .iter()
-            .map(|b| say!("check-used", check = words::key(&b.check), used = numbers::share(b.share)))
+            .map(|b| say!("check-used", check = words::check_name(&b.check), used = numbers::share(b.share)))
             .collect();
         let checks = if checks.is_empty() { say!("cell-none") } else { checks.join(", ") };
         vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]

@@ -1,6 +1,6 @@
 //! The whole plan as text, at most [`WIDTH`] columns: the verdict first, the cautions last.
 
-use super::help::{change_text, help_title, no_help};
+use super::help::{helps, no_help};
 use super::styled::{Styled, Tone};
 use super::table::{columns, fit, render, wrap};
 use super::tables::{self, Rows};
@@ -95,14 +95,12 @@ fn shortfall(plan: &Plan) -> Styled {
     let mut out = Styled::default();
     let Some(shortfall) = &plan.shortfall else { return out };
     out.push(&wrap("  ", &words::sentence(&shortfall.text), WIDTH));
-    if shortfall.changes.is_empty() {
-        out.push(&format!("\n{}", wrap("", &no_help(shortfall), WIDTH)));
-        return out;
+    for list in helps(shortfall) {
+        let items = &list.items;
+        out.append(if list.numbered { numbered(list.title, items) } else { bullets(list.title, items) });
     }
-    let changes: Vec<String> = shortfall.changes.iter().map(change_text).collect();
-    out.append(numbered(help_title(shortfall), &changes));
-    if let Some(tried) = &shortfall.tried {
-        out.push(&wrap("  ", &say!("help-sentence", text = words::sentence(tried)), WIDTH));
+    if let Some(tried) = no_help(shortfall) {
+        out.push(&format!("\n{}", wrap("", &tried, WIDTH)));
     }
     out
 }

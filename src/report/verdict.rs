@@ -80,7 +80,7 @@ fn not_made(plan: &Plan) -> String {
 /// The tightest check of the plan: `whip, 92 % of its limit, in stage 3`.
 pub fn tightest(plan: &Plan) -> Option<String> {
     let result = plan.margin_at.as_ref()?;
-    let (check, used) = (words::key(&result.check), numbers::utilisation(result.utilisation));
+    let (check, used) = (words::check_name(&result.check), numbers::utilisation(result.utilisation));
     Some(match stage_of(plan, result) {
         Some(stage) => say!("verdict-tightest-in-stage", check = check, used = used, stage = stage.number),
         None => say!("verdict-tightest", check = check, used = used),

@@ -12,13 +12,67 @@ pub fn plain(text: &str) -> String {
     clean.trim().to_string()
 }
 
-/// What stops the bar, in words; if several things do, all of them.
+/// What stops the bar, as a clause; if several things do, all of them.
 pub fn stopped_by(shortfall: &Shortfall) -> String {
-    let all = shortfall.names().map(|name| match name {
-        "interrupt" => say!("reason-interrupt"),
-        other => key(other),
-    });
+    let all = shortfall.names().map(stops);
     all.reduce(|first, second| say!("reasons-both", first = first, second = second)).unwrap_or_default()
+}
+
+/// What it means that a check or a rule stops the bar.
+fn stops(name: &str) -> String {
+    let known = match name {
+        "stiffness" => lang::text("stops-stiffness"),
+        "span_stiffness" => lang::text("stops-span-stiffness"),
+        "free_ratio" => lang::text("stops-free-ratio"),
+        "whirl" => lang::text("stops-whirl"),
+        "whip" => lang::text("stops-whip"),
+        "sag" => lang::text("stops-sag"),
+        "bore" => lang::text("stops-bore"),
+        "cut" => lang::text("stops-cut"),
+        "chatter" => lang::text("stops-chatter"),
+        "buckling" => lang::text("stops-buckling"),
+        "run_out" => lang::text("stops-run-out"),
+        "drill" => lang::text("stops-drill"),
+        "pick_up" => lang::text("stops-pick-up"),
+        "release" => lang::text("stops-release"),
+        "torque" => lang::text("stops-torque"),
+        "push" => lang::text("stops-push"),
+        "back" => lang::text("stops-back"),
+        "counter_spindle_travel" => lang::text("stops-travel"),
+        "collet" => lang::text("stops-collet"),
+        "stroke" => lang::text("stops-stroke"),
+        "interrupt" => lang::text("stops-interrupt"),
+        "tray" => lang::text("stops-tray"),
+        "tool_places" => lang::text("stops-tool-places"),
+        "thread_length" => lang::text("stops-thread-length"),
+        "support" => lang::text("stops-support"),
+        "wish" => lang::text("stops-wish"),
+        "bush_size" => lang::text("stops-bush-size"),
+        "collet_size" => lang::text("stops-collet-size"),
+        "spindle_power" => lang::text("stops-power"),
+        "spindle_torque" => lang::text("stops-spindle-torque"),
+        "feed_force" => lang::text("stops-feed-force"),
+        "counter_spindle_torque" => lang::text("stops-counter-torque"),
+        other => return say!("stops-other", rule = key(other)),
+    };
+    known.to_owned()
+}
+
+/// The name of a check in words.
+pub fn check_name(name: &str) -> String {
+    let known = match name {
+        "free_ratio" => lang::text("check-free-ratio"),
+        "bore" => lang::text("check-bore"),
+        "cut" => lang::text("check-cut"),
+        "drill" => lang::text("check-drill"),
+        "pick_up" => lang::text("check-pick-up"),
+        "release" => lang::text("check-release"),
+        "torque" => lang::text("check-torque"),
+        "push" => lang::text("check-push"),
+        "back" => lang::text("check-back"),
+        other => return key(other),
+    };
+    known.to_owned()
 }
 
 /// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.
@@ -136,7 +190,7 @@ pub fn sentences(list: &[String]) -> Vec<String> {
 
 /// A check and its utilisation: `whip 92 %`.
 pub fn check(result: &CheckResult) -> String {
-    say!("check-used", check = key(&result.check), used = numbers::utilisation(result.utilisation))
+    say!("check-used", check = check_name(&result.check), used = numbers::utilisation(result.utilisation))
 }
 
 /// A check with its numbers: `whip 0.092 mm, at most 0.1 mm (92 % of its limit)`. Stiffness is the one check whose
@@ -150,7 +204,7 @@ pub fn check_in_full(result: &CheckResult) -> String {
     if result.check == "chatter" {
         limit = numbers::depth_limit(result.limit);
     }
-    let (check, used) = (key(&result.check), numbers::utilisation(result.utilisation));
+    let (check, used) = (check_name(&result.check), numbers::utilisation(result.utilisation));
     let (value, limit) = (demand + &unit, limit + &unit);
     match result.check.as_str() {
         "stiffness" | "span_stiffness" => {
@@ -296,9 +350,12 @@ mod tests {
             blocked_with: vec!["counter_spindle_travel".into()],
             text: String::new(),
             changes: Vec::new(),
+            sets: Vec::new(),
+            after_trial: Vec::new(),
             tried: None,
         };
-        assert_eq!(stopped_by(&both), "critical speed and counter-spindle travel");
+        let told = "the bar turns too near to its critical speed, and the counter-spindle has no travel left";
+        assert_eq!(stopped_by(&both), told);
         assert_eq!(key("bore_depth"), "bore depth");
         assert_eq!(work("whirl"), "thread whirling");
         assert_eq!(holding("bush"), "guide bush");

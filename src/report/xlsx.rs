@@ -151,7 +151,7 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             Cell::speed(s.rpm_max),
             Cell::Number(s.time_s, 1),
             Cell::count(s.regrips_mm.len()),
-            governing.map_or(Cell::Empty, |c| Cell::Said(words::key(&c.check))),
+            governing.map_or(Cell::Empty, |c| Cell::Said(words::check_name(&c.check))),
             governing.map_or(Cell::Empty, |c| Cell::Share(c.utilisation)),
             Cell::Said(content::speeds_in_row(plan, s)),
             Cell::maybe(s.l_over_d_max, 1),
@@ -199,7 +199,7 @@ fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
                 Cell::Said(words::key(&s.turning)),
                 Cell::count(s.stage),
                 Cell::Number(s.time_s, 2),
-                s.slowed_by.as_deref().map_or(Cell::Empty, |check| Cell::Said(words::key(check))),
+                s.slowed_by.as_deref().map_or(Cell::Empty, |check| Cell::Said(words::check_name(check))),
             ]
         })
         .collect()
@@ -224,7 +224,7 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         .flat_map(|s| s.checks.iter().map(move |c| (s.number, c)))
         .map(|(stage, c)| {
             vec![
-                Cell::Said(words::key(&c.check)),
+                Cell::Said(words::check_name(&c.check)),
                 Cell::count(stage),
                 Cell::Number(c.demand, 5),
                 Cell::Number(c.limit, 5),

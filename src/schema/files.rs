@@ -49,6 +49,7 @@ pub(super) fn limits_of_job() -> Vec<(&'static str, Value)> {
         ("limits", map("limits", "limits of the checks", vec![], &[])),
         ("planning", map("planning", lang::text("schema-planning"), vec![], &[])),
         ("scatter", map("scatter", lang::text("schema-scatter"), vec![], &[])),
+        ("change_prices", map("change_prices", lang::text("schema-change-prices"), vec![], &[])),
         (fields::CONFIDENCE.key(), number(&fields::CONFIDENCE)),
         (fields::CONFIDENCE_WARN.key(), number(&fields::CONFIDENCE_WARN)),
     ]

@@ -71,7 +71,7 @@ fn a_limit_of_the_part_is_relaxed_as_far_as_it_takes() {
     let job = read(&base.replace("whip: 0.5}", "whip: 0.5, drill: 0.0004}"));
     let told = advised(&job, Advice::Wanted).unwrap_or_else(|d| panic!("{d}")).shortfall.expect("it says why");
     assert_eq!(told.blocked_by, "drill", "{told:?}");
-    let change = told.changes.iter().find(|c| c.change == "drill").unwrap_or_else(|| panic!("{:?}", told.changes));
+    let change = told.after_trial.iter().find(|c| c.change == "drill").unwrap_or_else(|| panic!("{told:?}"));
     let value = change.to.as_f64().expect("a number");
     assert!(value > 5.0 * 0.0004, "five times the limit would have done: {change:?}");
 }

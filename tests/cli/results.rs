@@ -224,6 +224,45 @@ const PLAN: &str = "verdict text
     *shortfall.changes[].to any
     *shortfall.changes[].extra_time_s number?
     *shortfall.changes[].text text
+    *shortfall.changes[].edits list
+    *shortfall.changes[].edits[] map
+    *shortfall.changes[].edits[].file text
+    *shortfall.changes[].edits[].at text
+    *shortfall.changes[].edits[].value text
+    *shortfall.changes[].edits[].with whole?
+    *shortfall.sets list
+    *shortfall.sets[] map
+    *shortfall.sets[].price number
+    *shortfall.sets[].changes list
+    *shortfall.sets[].changes[] map
+    *shortfall.sets[].changes[].change text
+    *shortfall.sets[].changes[].from any
+    *shortfall.sets[].changes[].to any
+    *shortfall.sets[].changes[].extra_time_s number?
+    *shortfall.sets[].changes[].text text
+    *shortfall.sets[].changes[].edits list
+    *shortfall.sets[].changes[].edits[] map
+    *shortfall.sets[].changes[].edits[].file text
+    *shortfall.sets[].changes[].edits[].at text
+    *shortfall.sets[].changes[].edits[].value text
+    *shortfall.sets[].changes[].edits[].with whole?
+    *shortfall.sets[].time_s number
+    *shortfall.sets[].extra_time_s number
+    *shortfall.sets[].good_share number?
+    *shortfall.sets[].text text
+    *shortfall.after_trial list
+    *shortfall.after_trial[] map
+    *shortfall.after_trial[].change text
+    *shortfall.after_trial[].from any
+    *shortfall.after_trial[].to any
+    *shortfall.after_trial[].extra_time_s number?
+    *shortfall.after_trial[].text text
+    *shortfall.after_trial[].edits list
+    *shortfall.after_trial[].edits[] map
+    *shortfall.after_trial[].edits[].file text
+    *shortfall.after_trial[].edits[].at text
+    *shortfall.after_trial[].edits[].value text
+    *shortfall.after_trial[].edits[].with whole?
     limit_costs list
     *limit_costs[] map
     *limit_costs[].limit text

@@ -77,7 +77,7 @@ const ROOMS: &[(&str, &[&str])] = &[
 ];
 
 /// The rooms of the planner in the order of a job's way through it; each may use those before it.
-const PLANNER: [&str; 8] = ["places", "states", "sequence", "plan", "steps", "why_not", "solve", "advice"];
+const PLANNER: [&str; 9] = ["places", "states", "sequence", "plan", "steps", "why_not", "solve", "quick", "advice"];
 
 /// The longest file that is still read at a sitting.
 const MOST_LINES: usize = 500;

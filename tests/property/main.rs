@@ -14,6 +14,7 @@ mod orders;
 mod plans;
 mod reasons;
 mod second_look;
+mod sets;
 mod sure;
 mod tampering;
 mod tandem;

@@ -8,16 +8,8 @@ use spanhold::proof;
 /// Seeds of small jobs that are planned here and tampered with elsewhere.
 pub const SEEDS: std::ops::Range<u64> = 10_000..10_160;
 
-/// The answer to a job; fails where the program would call it a fault of ours.
+/// The answer to a job, without what would help (`sets` looks at that); fails where the program would call it a fault of ours.
 pub fn answer(text: &str) -> Option<(spanhold::job::Job, Plan)> {
-    let job = read(text)?;
-    let plan =
-        spanhold::answer::advised(&job, spanhold::planner::Advice::Wanted).unwrap_or_else(|d| panic!("{d}\n{text}"));
-    Some((job, plan))
-}
-
-/// The same without what would help, which takes many plans.
-pub fn without_advice(text: &str) -> Option<(spanhold::job::Job, Plan)> {
     let job = read(text)?;
     let plan = spanhold::answer::advised(&job, Advice::None).unwrap_or_else(|d| panic!("{d}\n{text}"));
     Some((job, plan))

@@ -1,6 +1,6 @@
 //! Random jobs with a tandem: never a panic, every plan is proven, and the beam in parts answers as the whole one.
 
-use crate::plans::without_advice;
+use crate::plans::answer;
 use crate::{jobs, read};
 use spanhold::job::plan::Verdict;
 use spanhold::job::{Holding, Side};
@@ -22,7 +22,7 @@ fn every_plan_with_a_tandem_is_proven() {
     let (mut feasible, mut infeasible, mut both, mut refused) = (0, 0, 0, 0);
     for seed in 50_000..50_140 {
         let text = tandem_job(seed);
-        let Some((job, plan)) = without_advice(&text) else { continue };
+        let Some((job, plan)) = answer(&text) else { continue };
         if plan.verdict == Verdict::Infeasible {
             infeasible += 1;
             continue;

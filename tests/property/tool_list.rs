@@ -1,7 +1,7 @@
 //! Random jobs with random tools: never a panic, every plan is proven, and the cuts are those of listed tools.
 
 use crate::jobs;
-use crate::plans::without_advice;
+use crate::plans::answer;
 use spanhold::job::plan::Verdict;
 use spanhold::proof;
 
@@ -35,7 +35,7 @@ fn every_plan_with_listed_tools_is_proven() {
     let (mut feasible, mut infeasible, mut several) = (0, 0, 0);
     for seed in 54_000..54_120 {
         let text = with_tools(seed);
-        let Some((job, plan)) = without_advice(&text) else { continue };
+        let Some((job, plan)) = answer(&text) else { continue };
         if plan.verdict == Verdict::Infeasible {
             infeasible += 1;
             continue;

@@ -431,7 +431,7 @@ fn a_plan_that_stops_short_hatches_the_rest_and_gives_the_reason() {
     let doc = svg_document(&svg);
     let rest = by_class(&doc, "not-reached").expect("hatched");
     let words: String = rest.descendants().filter_map(|n| n.text()).collect();
-    assert!(words.contains("not reached; stops at 412 mm: critical speed"), "{words}");
+    assert!(words.contains("not reached; stops at 412 mm"), "{words}");
     assert!(by_class(&svg_document(&plan_svg(&sample_plan()).expect("drawn")), "not-reached").is_none());
 }
 
@@ -469,7 +469,7 @@ fn only_a_plan_that_may_be_run_has_a_box_to_sign() {
     let (good, bad) = (sheet_html(&sample_plan()).expect("drawn"), sheet_html(&infeasible_plan()).expect("drawn"));
     assert!(good.contains("Sign-off") && good.contains("never above 2476 rev/min"));
     assert!(!bad.contains("Sign-off") && bad.contains("Do not run this"));
-    assert!(bad.contains("Use an opposed pair (tools: single → opposed)"));
+    assert!(bad.contains("Edit the job: cutting.tools: opposed."));
 }
 
 #[test]
@@ -552,7 +552,9 @@ fn every_check_has_a_curve_or_a_mark_and_its_name_in_the_key() {
     assert!(dashes.windows(2).all(|w| w[0] != w[1]) && dashes[0] != dashes[2], "told apart without colour: {dashes:?}");
     let key = by_class(&doc, "key").expect("a key");
     let said: Vec<&str> = key.descendants().filter_map(|n| n.text()).map(str::trim).collect();
-    for words in ["limit", "bore", "chatter, at most", "whip", "stiffness", "critical speed", "sag", "cut", "torque"] {
+    for words in
+        ["limit", "room in the bore", "chatter, at most", "whip", "stiffness", "critical speed", "sag", "Ø change"]
+    {
         assert!(said.contains(&words), "{words}: {said:?}");
     }
     assert!(by_class(&doc, "speed").is_some_and(|s| s.descendants().any(|n| n.text().map(str::trim) == Some("2476"))));
@@ -637,7 +639,7 @@ fn a_part_stopped_at_part_off_is_not_said_to_reach_beyond_its_length() {
     plan.shortfall.as_mut().expect("short").farthest_mm = plan.length_mm + 3.0;
     let text = verdict_text(&plan);
     let squeezed = text.split_whitespace().collect::<Vec<_>>().join(" ");
-    let wanted = "turned to its full length of 958.5 mm; what stops the part-off: critical speed";
+    let wanted = "its full length of 958.5 mm, but not parted off: the bar turns too near to its critical speed";
     assert!(squeezed.contains(wanted), "{text}");
 }
 

@@ -453,14 +453,44 @@ pub fn infeasible_plan() -> Plan {
         blocked_with: Vec::new(),
         text: "Behind 412 mm the speed comes nearer than 0.7 to the critical speed of the span between the counter-spindle and the bush.".into(),
         changes: vec![
-            Change { change: "rpm".into(), from: 2476.into(), to: 1450.into(), extra_time_s: Some(33.0), text: "let the speed fall: set `speed_floor` to 0.58".into() },
-            Change { change: "tools".into(), from: "single".into(), to: "opposed".into(), extra_time_s: Some(-12.0), text: "use an opposed pair".into() },
-            Change { change: "bore_sleeve".into(), from: serde_json::Value::Null, to: true.into(), extra_time_s: None, text: "support the front inside the counter-spindle".into() },
+            change("tools", "single".into(), "opposed".into(), "use an opposed pair: cycle time 71.0 s", edit("job", "cutting.tools", "opposed")),
+            change("sleeve", serde_json::Value::Null, true.into(), "support the front inside the counter-spindle: cycle time 83.0 s", edit("machine", "counter_spindle.sleeve", "{pitch: 150, stiffness: 5}")),
         ],
+        sets: vec![
+            ChangeSet {
+                price: 1.0,
+                changes: vec![change("rpm", 2476.into(), 1450.into(), "let the speed fall", edit("job", "cutting.speed_floor", "0.58"))],
+                time_s: 104.0,
+                extra_time_s: 33.0,
+                good_share: Some(0.97),
+                text: "let the speed fall: cycle time 104.0 s".into(),
+            },
+            ChangeSet {
+                price: 9.0,
+                changes: vec![
+                    change("interrupt of body", "never".into(), "avoid".into(), "allow a stop on body", edit("job", "shaft.sections[2].interrupt", "avoid")),
+                    change("collet", serde_json::Value::Null, "18".into(), "get a collet for 18 mm", edit("machine", "counter_spindle.collets[+]", "{name: 18}")),
+                    change("set_up of a hole", "a hole".into(), serde_json::Value::Null, "do a hole in a second set-up", edit("job", "shaft.features[0]", "")),
+                ],
+                time_s: 71.0,
+                extra_time_s: 0.0,
+                good_share: None,
+                text: "allow a stop on body; get a collet for 18 mm; do a hole in a second set-up: cycle time 71.0 s".into(),
+            },
+        ],
+        after_trial: vec![Change { edits: Vec::new(), ..change("stiffness_min", 1.into(), 0.8.into(), "relax the limit stiffness_min to 0.8 N/µm", edit("job", "", "")) }],
         tried: None,
     });
     plan.cautions = cautions(&plan);
     plan
+}
+
+fn change(name: &str, from: serde_json::Value, to: serde_json::Value, text: &str, edit: Edit) -> Change {
+    Change { change: name.into(), from, to, extra_time_s: Some(0.0), text: text.into(), edits: vec![edit] }
+}
+
+fn edit(file: &str, at: &str, value: &str) -> Edit {
+    Edit { file: file.into(), at: at.into(), value: value.into(), with: None }
 }
 
 /// Sixty sections, ninety segments, long names in several scripts with markup and line breaks in them.
@@ -594,7 +624,11 @@ pub fn hopeless_plan() -> Plan {
         blocked_with: Vec::new(),
         text: "The counter-spindle does not reach the first grip.".into(),
         changes: vec![],
-        tried: Some("none of the 31 single changes is enough; none of the 120 pairs of changes tried is enough (465 pairs are possible)".into()),
+        sets: vec![],
+        after_trial: vec![],
+        tried: Some(
+            "No set of changes helps. Even with all 31 changes of the list together: the bar is too soft".into(),
+        ),
     });
     plan
 }

@@ -43,7 +43,10 @@ fn the_sheets_hold_the_plan_as_typed_cells() {
         let grip = stage.grip.as_ref().map_or(Data::Empty, |g| Data::Float(g.from_mm));
         assert_eq!(row[column(&stages, "grip from (mm)")], grip);
         let check = stage.governing().expect("a check");
-        assert_eq!(row[column(&stages, "tightest check")], Data::String(spanhold::report::words::key(&check.check)));
+        assert_eq!(
+            row[column(&stages, "tightest check")],
+            Data::String(spanhold::report::words::check_name(&check.check))
+        );
         assert_eq!(row[column(&stages, "share of its limit (%)")], Data::Float(check.utilisation));
     }
     let segments = book.worksheet_range("segments").expect("a sheet");

@@ -15,6 +15,7 @@ use serde_saphyr::Spanned;
 
 use super::file;
 use super::machine;
+use super::machine_from;
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
 use super::tool_list;
@@ -30,7 +31,7 @@ pub(super) use find::{Which, asked, found};
 pub const TEMPLATE: &str = include_str!("template.yaml");
 
 /// Keys of the file.
-const KEYS: [&str; 17] = [
+const KEYS: [&str; 18] = [
     "name",
     "tool_list",
     "language",
@@ -45,14 +46,21 @@ const KEYS: [&str; 17] = [
     "limits",
     "planning",
     "scatter",
+    "change_prices",
     "confidence",
     "confidence_warn",
     "order",
 ];
 
 /// Maps of numbers that have the same keys as in a job. A cutting speed belongs to a material, and the number of pieces to an order.
-const LIKE_A_JOB: [(&str, &[&str]); 5] =
-    [("cutting", &["vc"]), ("limits", &[]), ("planning", &[]), ("scatter", &[]), ("order", &["pieces"])];
+const LIKE_A_JOB: [(&str, &[&str]); 6] = [
+    ("cutting", &["vc"]),
+    ("limits", &[]),
+    ("planning", &[]),
+    ("scatter", &[]),
+    ("change_prices", &[]),
+    ("order", &["pieces"]),
+];
 
 /// Which shop's file counts for a job.
 #[derive(Debug, Clone)]
@@ -169,7 +177,7 @@ fn one_machine(
         |path: &str| Path::new(path).file_stem().map_or_else(|| path.to_owned(), |s| s.to_string_lossy().into_owned());
     if !matches!(node.value, Node::Map(_)) {
         let path = r.text_in(node, "machines")?;
-        return Some(ShopMachine { name: stem(&path), per_hour: None, line, what: What::File(open(&path)) });
+        return Some(of_file(stem(&path), None, line, open(&path)));
     }
     let map = r.map(node, &["name", "file", "machine", "per_hour"])?;
     let name = r.text_maybe(&map, "name");
@@ -178,11 +186,18 @@ fn one_machine(
     if let Some(node) = r.optional(&map, "machine")? {
         let machine = machine::read(r, node, name.as_deref().unwrap_or("machine"))?;
         let name = name.unwrap_or_else(|| machine.name.clone());
-        return Some(ShopMachine { name, per_hour, line, what: What::Here(Box::new(machine)) });
+        let what = What::Here(Box::new(machine.clone()));
+        return Some(ShopMachine { name, per_hour, line, what, machine: Some(machine) });
     }
     let path = r.text(&map, "file", "the path of a machine file, from the folder of this file")?;
     let name = name.unwrap_or_else(|| stem(&path));
-    Some(ShopMachine { name, per_hour, line, what: What::File(open(&path)) })
+    Some(of_file(name, per_hour, line, open(&path)))
+}
+
+/// A machine in its own file.
+fn of_file(name: String, per_hour: Option<f64>, line: usize, source: Result<Arc<Source>, Diag>) -> ShopMachine {
+    let machine = source.as_ref().ok().and_then(machine_from::in_clean_file);
+    ShopMachine { name, per_hour, line, what: What::File(source), machine }
 }
 
 fn one_collet(r: &mut Reader, node: &Spanned<Node>, machines: &[String]) -> Option<ShopCollet> {

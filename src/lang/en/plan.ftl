@@ -43,8 +43,9 @@ reason-under-tool = during { $work }, at a turned length of { $turned } mm: { $f
 reason-fed-on = with the bar fed out to { $turned } mm for { $work }: { $finding }
 reason-last-grip-torque = last grip, at part-off or during work on the rear end: { $finding } (torque_margin { $margin } is included)
 reason-last-grip-torque-share = last grip, at part-off or during work on the rear end: { $finding } (torque_margin { $margin } is included; by the twist of the bar alone { $percent } % of the part-off torque would go to this grip; give torsional_stiffness to count that)
-reason-last-grip-push = last grip, during work on the rear end: { $finding } (torque_margin { $margin } is included)
-reason-last-grip-back = last grip, during work on the rear end: { $finding }
+reason-last-grip-push = last grip, during { $work }: { $finding } (torque_margin { $margin } is included)
+reason-last-grip-back = last grip, during work on the rear end ({ $work }): { $finding }
+reason-part-off = part-off
 reason-front-work = headstock collet, under the load on the front end ({ $work }): { $finding } (torque_margin { $margin } is included)
 reason-front-work-presses = during work on the front end: { $finding }
 
@@ -134,7 +135,7 @@ wishes-prevent = the wishes together prevent a plan: { $reason }; without them t
 ## Changes
 
 change-works = { $change }: cycle time { $seconds } s
-change-pair-works = { $first }, and also { $second }: cycle time { $seconds } s
+set-works = { $changes }: cycle time { $seconds } s
 change-saves = { $change }: saves { $seconds } s per part
 change-saves-most = { $change }: saves { $seconds } s per part; the largest saving is { $most } s: { $best }
 change-drop-wish = drop the wish "{ $wish }"
@@ -152,6 +153,9 @@ change-straightness = reduce the bow left in the turned shaft to { $bow } mm per
 change-collet = get a collet for { $diameter } mm (holding length { $hold } mm, clamping force { $force } N)
 change-collet-opens = get a collet for { $diameter } mm that opens to { $opens } mm, so that the larger front passes (holding length { $hold } mm, clamping force { $force } N)
 change-bar = use a bar of { $diameter } mm
+change-set-up = do { $work } in a second set-up, as an operation of its own ({ $seconds } s of work and about { $loading } s to load the part)
+change-turn-round = make the part from its other end: the rear face comes out of the bush first
+change-shop-machine = make it on { $machine }
 change-limit = relax the limit { $limit } to { $value } (if the part and the machine allow it)
 change-collet-run-out = use counter-spindle collets with a run-out of at most { $mm } mm
 change-section-run-out = allow { $times } times the run-out of the sections (if the drawing office agrees)
@@ -185,17 +189,12 @@ change-tool-places = use a machine with { $number ->
 
 ## What was tried
 
-tried-single = none of the { $number } single changes is enough
-tried-single-unknown = none of the { $number } single changes was found to be enough, but { $unknown } took too long to compute
-tried-no-pairs = { $tried }; therefore no pairs of changes were tried
-tried-pairs-fail = { $tried }; none of the { $pairs } pairs of changes tried is enough ({ $all } pairs are possible)
-tried-pairs = { $tried }; { $pairs } pairs of changes were tried ({ $all } pairs are possible)
-tried-closest = { $tried }. Closest single changes: { $changes }
-tried-closest-to = { $change } (turned length { $turned } mm, then stopped by { $by })
-tried-closest-full = { $change } (turned to full length, stopped at part-off by { $by })
-progress-single-changes = trying single changes: { $done } of { $all } done
-progress-farther = looking for the closest changes: { $done } of { $all } done
-progress-pairs = trying pairs of changes: { $done } of { $all } done
+progress-sets = looking for changes that help: { $tried } sets tried, now { $set }
+tried-stopped = The search for changes was stopped. What is known so far is told
+tried-bound = The search for changes ended at its bound of work, after { $sets } sets of changes. A set that helps may exist
+tried-forbidden = No set of changes helps. Even with all { $changes } changes of the list together: { $reason }
+tried-more = No set of up to { $most } changes is enough ({ $sets } sets were tried). All changes of the list together would be
+tried-all = No set of changes is enough for { $job } ({ $sets } sets were tried)
 progress-finer-stops = no plan with stop positions every { $coarse } mm, trying every { $fine } mm
 
 ## Notes

@@ -37,12 +37,53 @@ verdict-made-tightest = { $made }; tightest check: { $tightest }
 verdict-made-short = { $stages }, cycle time { $seconds } s, { $pieces } from a bar
 verdict-tightest = { $check }, { $used } of its limit
 verdict-tightest-in-stage = { $check }, { $used } of its limit, in stage { $stage }
-verdict-stops-before-end = turned to { $reached } mm of { $length } mm; what stops it: { $what }
-verdict-stops-at-part-off = turned to its full length of { $length } mm; what stops the part-off: { $what }
+verdict-stops-before-end = it can be turned to { $reached } mm of { $length } mm; there { $what }
+verdict-stops-at-part-off = it can be turned to its full length of { $length } mm, but not parted off: { $what }
 verdict-no-plan = no plan was found
 tightest-check = Tightest check: { $check }, at turned length { $turned } mm
-reasons-both = { $first } and { $second }
-reason-interrupt = a surface that must not show a line would get one
+reasons-both = { $first }, and { $second }
+stops-stiffness = the bar is too soft at the tool
+stops-span-stiffness = the bar is too soft between the grip and the bush
+stops-free-ratio = the free front is too long for its diameter (a house rule)
+stops-whirl = the bar turns too near to its critical speed
+stops-whip = the bow of the bar swings too far at this speed
+stops-sag = the bar hangs too low between the grip and the bush
+stops-bore = the front has too little room in the counter-spindle bore
+stops-cut = the diameter changes too much along the cut
+stops-chatter = the cut chatters
+stops-buckling = the axial load may buckle the bar
+stops-run-out = the run-out of the collet shows too much on the surface in cut
+stops-drill = the bar bends too far under a cross tool
+stops-pick-up = the front is too far off the axis for the collet or the centre that comes over it
+stops-release = the front drops too far when the collet opens
+stops-torque = the collet cannot hold the torque of the part-off or of work on the rear end
+stops-push = the collet cannot hold against the force of work on an end
+stops-back = the rear end bends too far under the work after part-off
+stops-travel = the counter-spindle has no travel left
+stops-collet = no collet holds the front where one must
+stops-stroke = the headstock has no stroke left and may not re-grip
+stops-interrupt = a surface that must not show a line would get one
+stops-tray = the part is too large to fall free
+stops-tool-places = there are too few places for tools
+stops-thread-length = the thread is too long for a single-point tool
+stops-support = the supports do not hold the bar
+stops-wish = a wish of the job cannot be met
+stops-bush-size = the bar is too thick for the guide bush
+stops-collet-size = the bar is too thick for the headstock
+stops-power = the headstock has too little power for the cut
+stops-spindle-torque = the headstock has too little torque for the cut
+stops-feed-force = the headstock feeds with too little force for the cut
+stops-counter-torque = the counter-spindle has too little torque
+stops-other = { $rule } stops it
+check-free-ratio = free length
+check-bore = room in the bore
+check-cut = Ø change
+check-drill = cross-tool bend
+check-pick-up = front off axis
+check-release = drop at release
+check-torque = torque on grip
+check-push = slip in collet
+check-back = rear end bending
 
 # Keys of a plan in words.
 key-hand-over = hand-over
@@ -119,8 +160,10 @@ tool-range = { $least }–{ $most }
 title-order = Order
 title-quantities = Order by quantity
 title-sensitivity = Effect of a changed time or speed
-title-help-alone = Changes that make it feasible (each one alone is enough; the easiest first)
-title-help-together = Changes that make it feasible (both changes of a line together; the best first)
+title-help-sets = What makes it feasible (each line is enough; what a shop does sooner comes first)
+title-help-alone = Single changes that make it feasible
+title-help-others = Other single changes that are enough
+title-help-house = Limits of the house in the way (no advice: a house changes one only after a trial, and answers)
 positions-from-bush = mm from the bush face
 positions-without-bush = mm; counter-spindle from the end of the gap behind the tool, headstock from the tool
 
@@ -302,13 +345,20 @@ look-fed-out = Before the part-off the bar is fed out to { $to } mm for { $works
 
 # What would help.
 help-cost-of-limit = { $text } ({ $limit }: { $now } → { $next })
-help-value = { $name }: { $from } → { $to }
-help-change = { $text } ({ $values })
-help-change-slower = { $text } ({ $values }; { $seconds } s more than the fastest of these)
-help-nothing-found = No single change was found that makes it feasible
-help-next-lighter = { $tried }. Do that work with lighter cuts, or in another operation. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
-help-next-seat = { $tried }. Ask for a larger diameter to grip. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
-help-next-part = { $tried }. Ask for a shorter or a thicker part. Or change several things at once. Or compare other machines: spanhold compare JOB --machine FILE.
+help-values = { " (" }{ $name }: { $from } → { $to })
+help-change-slower = { $text }, { $seconds } s more than the fastest of these
+help-set-slower = { $text }, { $seconds } s more than the fastest of these
+help-set-holds = { $text }; it holds in { $good } of 100 sampled parts
+help-edits-job = { $text }. Edit the job: { $edits }.
+help-edits-machine = { $text }. Edit the machine file: { $edits }.
+help-edits-both = { $text }. Edit the job: { $job }. Edit the machine file: { $machine }.
+help-edits-many = { $text }. The page (spanhold page JOB) makes these edits for you.
+help-edit-item = { $list } item { $number }
+help-edit-new-item = { $list }, a new item
+help-edit-set = { $key }: { $value }
+help-edit-remove = remove { $item }
+help-edit-swap = exchange { $item } with item { $with }
+help-next = { $tried }. Ask for a change of the drawing, or compare other machines: spanhold compare JOB --machine FILE.
 help-sentence = { $text }.
 
 # The sheet.
@@ -380,7 +430,7 @@ diagram-radial-scale =
     radial
     scale
     × { $factor }
-diagram-not-reached = not reached; stops at { $at } mm: { $what }
+diagram-not-reached = not reached; stops at { $at } mm
 diagram-axis = position on the shaft and turned length, mm from the front face
 diagram-used =
     used
@@ -542,6 +592,7 @@ undrawn-nothing-varies = neither length nor diameter varies
 under-one = less than 1
 sure-breaks = What breaks: { $checks }.
 sure-break = { $check } in { $share } of 100 parts
+sure-break-at-start = { $check } in { $share } of 100 parts, in half of them from the start
 sure-break-from = { $check } in { $share } of 100 parts, in half of them by { $from } mm turned length
 sure-more = { $number } more
 sure-runs = A part that does not hold exceeds a limit of this plan; it need not be scrap. Of { $runs } sampled runs of two parts, both parts hold in { $both }, one in { $one }, none in { $none }. { $by ->

@@ -2,7 +2,7 @@
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
-import { made, num, percent, say, sentence, words } from './words.js';
+import { checkName, made, num, percent, say, sentence } from './words.js';
 
 /** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
@@ -179,7 +179,7 @@ export class Drawing {
     const name = place.what === 'grip' ? say('page-grip-at', { number, at }) : say('page-hand-over-at', { number, at });
     const what = found === null ? say('page-proof-running') : found.proven ? say('page-proof-passed') : say('page-proof-failed');
     const breach = (b) => {
-      const [rule, text] = [words(b.rule), b.text];
+      const [rule, text] = [checkName(b.rule), b.text];
       return b.stage ? say('page-breach-of-stage', { stage: b.stage, rule, text }) : sentence(say('page-breach', { rule, text }));
     };
     const breaches = (found?.breaches ?? []).slice(0, 3).map((b) => h('span', {}, ` ${breach(b)}`));
@@ -187,7 +187,7 @@ export class Drawing {
     const time = found?.proven ? h('span', {}, ` ${say('page-proof-time', { time: num(found.total_s), before })}`) : null;
     const worst = found?.proven ? [...found.stages].filter((g) => g.check).sort((a, b) => b.check.utilisation - a.check.utilisation)[0] : null;
     const margin = worst ? h('span', {}, ` ${say('page-proof-closest',
-      { check: words(worst.check.check), share: percent(worst.check.utilisation), stage: worst.number })}`) : null;
+      { check: checkName(worst.check.check), share: percent(worst.check.utilisation), stage: worst.number })}`) : null;
     bar.className = found === null ? '' : found.proven ? 'held' : 'broken';
     bar.hidden = false;
     bar.replaceChildren(
@@ -229,7 +229,7 @@ export class Drawing {
     this.cross.setAttribute('x2', String(x));
     const point = this.plan.trace.find((p) => p.turned_mm >= t);
     this.under.textContent = point ? say('page-pointer',
-      { at: num(t), stage: point.stage, check: words(point.check), share: percent(point.utilisation) }) : `${num(t)} mm`;
+      { at: num(t), stage: point.stage, check: checkName(point.check), share: percent(point.utilisation) }) : `${num(t)} mm`;
     const right = x > this.frame.width * 0.6;
     this.under.setAttribute('x', String(x + (right ? -6 : 6)));
     this.under.setAttribute('text-anchor', right ? 'end' : 'start');

@@ -2,7 +2,7 @@
 // moves along.
 
 import { h, s, the } from './dom.js';
-import { figures, made, num, percent, round125, say, speed, words } from './words.js';
+import { checkName, figures, made, num, percent, round125, say, speed } from './words.js';
 
 const WIDTH = 1188;
 const HEIGHT = 150;
@@ -202,5 +202,5 @@ export function tell(plan, t, found) {
     item(say('page-moment-speed'), `${speed(found.rpm)} rev/min`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm (${say('page-l-over-d', { ratio: found.l_over_d.toFixed(1) })})`),
     item(say('page-moment-stiffness'), `${figures(found.stiffness_n_per_um)} N/µm`),
     item(say('page-moment-deflection'), `${figures(found.cut_deflection_um)} µm`), item(say('page-moment-sag'), `${figures(found.sag_um)} µm`),
-    ...worst.map((c) => item(words(c.check), percent(c.utilisation), c.utilisation > 1)));
+    ...worst.map((c) => item(checkName(c.check), percent(c.utilisation), c.utilisation > 1)));
 }

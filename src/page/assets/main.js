@@ -234,13 +234,30 @@ async function sampled(texts, part) {
   }
 }
 
-/** To find what would help takes many plans, so it is a separate request. */
+/** To find what would help takes many plans, so it is a separate request. The first set is known sooner than the others. */
 async function help(texts) {
+  const apply = (edits) => applied(edits, texts);
   try {
-    const { changes } = await ask('/changes', texts);
-    if (texts === history.now) results.changes(changes);
+    for (const first of [true, false]) {
+      const found = await ask('/changes', { texts, first });
+      if (texts !== history.now) return;
+      results.changes(found, !first, apply);
+      if (first && !found.sets.length) return results.changes(found, true, apply);
+    }
   } catch (error) {
-    if (error instanceof Refused) results.changes(null, error.problem.what);
+    if (error instanceof Refused) results.changes(null, true, apply, error.problem.what);
+    else if (!(error instanceof Superseded)) throw error;
+  }
+}
+
+/** Makes the edits of a set of changes. @param {any[]} edits @param {any} texts */
+async function applied(edits, texts) {
+  if (texts !== history.now) return;
+  try {
+    const { job, machine: other } = await ask('/apply', { texts, edits });
+    change({ ...texts, job: { ...texts.job, text: job }, ...(texts.machine ? { machine: { ...texts.machine, text: other } } : {}) });
+  } catch (error) {
+    if (error instanceof Refused) results.problem(error.problem);
     else if (!(error instanceof Superseded)) throw error;
   }
 }

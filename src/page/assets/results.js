@@ -1,7 +1,7 @@
 // What the plan says, in words and tables.
 
 import { h, svgOf, the } from './dom.js';
-import { advice, figures, made, num, percent, say, sentence, speed, words } from './words.js';
+import { advice, checkName, figures, made, num, percent, say, sentence, speed, words } from './words.js';
 
 /**
  * The verdict, in one line above everything else.
@@ -58,7 +58,7 @@ function share(check) {
   const used = check.utilisation;
   const fill = h('i', { class: used > 1 ? 'over' : used > 0.85 ? 'near' : null });
   fill.style.width = `${Math.min(100, 100 * used).toFixed(0)}%`;
-  return [h('span', { class: 'bar', 'aria-hidden': 'true' }, fill), `${words(check.check)} ${percent(used)}`];
+  return [h('span', { class: 'bar', 'aria-hidden': 'true' }, fill), `${checkName(check.check)} ${percent(used)}`];
 }
 
 const governing = (stage) => stage.checks.reduce((worst, c) => (worst && worst.utilisation >= c.utilisation ? worst : c), null);
@@ -122,7 +122,7 @@ function checks(plan) {
     return h('td', { class: c && c.utilisation > 1 ? 'over' : null, title }, c ? percent(c.utilisation) : '–');
   };
   return h('details', {}, h('summary', {}, say('page-all-checks')), h('table', {},
-    h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, say('page-stage')), names.map((n) => h('th', { scope: 'col' }, words(n))))),
+    h('thead', {}, h('tr', {}, h('th', { scope: 'col' }, say('page-stage')), names.map((n) => h('th', { scope: 'col' }, checkName(n))))),
     h('tbody', {}, plan.stages.map((g) => h('tr', {}, h('td', {}, String(g.number)), names.map((n) => cell(g, n)))))));
 }
 
@@ -147,18 +147,40 @@ function figuresOf(plan) {
 function shortfall(plan) {
   const s = plan.shortfall;
   if (!s) return null;
-  const names = [s.blocked_by, ...s.blocked_with].map(words).join(', ');
-  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `${say('page-stopped', { at: num(s.farthest_mm), names })} `), `${sentence(s.text)}.`),
+  return h('div', { class: 'shortfall' }, h('p', {}, h('b', {}, `${say('page-stopped', { at: num(s.farthest_mm) })} `), `${sentence(s.text)}.`),
     h('div', { id: 'changes', role: 'status', 'aria-live': 'polite' }, say('page-changes-searching')));
 }
 
-/** What would help. @param {any[]|null} list null: it could not be found out @param {string} [why] */
-export function changes(list, why = '') {
+/**
+ * What would help. `done`: the search has ended. `apply` makes the edits of a set.
+ * @param {any|null} help null: it could not be found out
+ * @param {boolean} done
+ * @param {(edits: any[]) => void} apply
+ * @param {string} [why]
+ */
+export function changes(help, done, apply, why = '') {
   const box = the('changes');
   if (!box) return;
-  if (list === null) box.replaceChildren(say('page-changes-failed', { why }));
-  else if (!list.length) box.replaceChildren(say('page-changes-none'));
-  else box.replaceChildren(say('page-changes'), h('ol', {}, list.slice(0, 8).map((c) => h('li', {}, c.text))));
+  if (help === null) {
+    box.replaceChildren(say('page-changes-failed', { why }));
+    return;
+  }
+  const set = (s) => {
+    const edits = s.changes.flatMap((c) => c.edits);
+    const holds = s.good_share === null ? '' : ` ${say('page-set-holds', { good: percent(s.good_share) })}`;
+    const button = edits.length > 0 && h('button', { type: 'button', onclick: () => apply(edits) }, say('page-apply'));
+    return h('li', {}, `${sentence(s.text)}.${holds} `, button || '');
+  };
+  const alone = help.sets.filter((s) => s.changes.length === 1).map((s) => s.changes[0].change);
+  const others = help.changes.filter((c) => !alone.includes(c.change));
+  const items = (title, list) => list.length > 0 && [h('p', {}, title), h('ul', {}, list.map((c) => h('li', {}, `${sentence(c.text)}.`)))];
+  box.replaceChildren(...[
+    help.sets.length > 0 && [h('p', {}, say('page-changes')), h('ol', {}, help.sets.map(set))],
+    !done && h('p', {}, say('page-changes-searching')),
+    done && help.tried && h('p', {}, `${sentence(help.tried)}.`),
+    done && items(say('page-changes-single'), others),
+    done && items(say('page-after-trial'), help.after_trial),
+  ].flat(2).filter(Boolean));
 }
 
 /** Both spindles in time, and what to shorten first. @param {any} plan @param {string|null} strip */
@@ -251,7 +273,7 @@ export function sampled(along, look, why = '') {
   }
   const { broken, part } = along;
   const one = (b) => h('li', {}, h('button', { title: say('page-sampled-look'), 'aria-pressed': String(part?.number === b.number),
-    onclick: () => look(part?.number === b.number ? null : b.number) }, say('page-sampled-part', { number: b.number, check: words(b.check), from: num(b.from_mm) })));
+    onclick: () => look(part?.number === b.number ? null : b.number) }, say('page-sampled-part', { number: b.number, check: checkName(b.check), from: num(b.from_mm) })));
   const value = (x, unit) => `${figures(x)} ${unit}`.trim();
   const inputs = part && table(say('page-sampled-inputs', { number: part.number }),
     [say('page-sampled-input'), say('page-sampled-value'), say('page-sampled-nominal'), say('page-sampled-off')],

@@ -1,6 +1,6 @@
 // Texts, numbers and names in the form in which people read them.
 
-import { NAMES, TEXTS } from './texts.js';
+import { CHECKS, NAMES, TEXTS } from './texts.js';
 
 /**
  * A text of the table, with its arguments put in by name.
@@ -58,6 +58,9 @@ export const made = (plan) => plan.verdict !== 'infeasible';
 export function words(key) {
   return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
 }
+
+/** The name of a check in words; a rule that is no check as a key. @param {string} name @returns {string} */
+export const checkName = (name) => CHECKS[name] ?? words(name);
 
 /** The largest of 1, 2 or 5 times a power of ten that is not above a number. @param {number} x */
 export function round125(x) {

@@ -1,36 +1,36 @@
-//! A single change: how to put a value of it into a job, and its words.
+//! A single change: how to put a value of it into a job, its words, and what to write into the files for it.
 
-use crate::job::Job;
+use crate::job::plan::Edit;
+use crate::job::{ChangeKind, Job};
 use serde_json::{Value, json};
 
-/// The first rank of a change, before its time: easier changes come first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub enum Ease {
-    /// A wish of the user is given up.
-    Wish,
-    /// A setting of the process: speed, tools.
-    Setting,
-    /// Permission of the drawing office or the customer.
-    Leave,
-    /// Another collet, another bar.
-    Tooling,
-    /// A limit of the plan is relaxed.
-    Limit,
-    /// Another machine.
-    Machine,
+/// What a change is to those who would make it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Role {
+    /// A change that a setter or a shop may make.
+    Change(ChangeKind),
+    /// A limit of the house, which the house may change after a trial.
+    House,
+    /// A limit that keeps people and machine from harm. It is never advised; it is only lifted to find out what stops the bar.
+    Safety,
 }
 
 /// Makes the job with a value of the change.
 pub type With = Box<dyn Fn(&Job, f64) -> Job + Sync>;
 /// Makes the words of the change at a value.
 pub type Says = Box<dyn Fn(f64) -> String + Sync>;
+/// What to write into the files for a value.
+pub type Writes = Box<dyn Fn(f64) -> Vec<Edit> + Sync>;
 
 /// A change.
 pub struct Candidate {
     /// Its name.
     pub name: String,
-    /// Its rank.
-    pub ease: Ease,
+    /// What it is.
+    pub role: Role,
+    /// Changes of one group exclude each other, and none of them only adds possibilities: more of it may also harm. None: it only adds
+    /// possibilities.
+    pub group: Option<&'static str>,
     /// The value in the job as it is.
     pub before: Value,
     /// The value in the job, and the farthest value worth trying; equal for a change that has no number.
@@ -39,10 +39,14 @@ pub struct Candidate {
     pub step: f64,
     /// The value after the change; none: the number tried.
     pub after: Option<Value>,
+    /// Time of work that the change moves to a second set-up, s.
+    pub elsewhere_s: f64,
     /// Makes the job with it.
     pub with: With,
     /// In words.
     pub says: Says,
+    /// In the files.
+    pub writes: Writes,
 }
 
 impl Candidate {
@@ -74,6 +78,32 @@ impl Candidate {
             ((from - 1e-6).ceil(), ((to + 1e-6).floor() + 1.0).min((from - 1e-6).ceil()))
         }
     }
+
+    /// Puts it into a group.
+    pub fn in_group(self, group: &'static str) -> Candidate {
+        Candidate { group: Some(group), ..self }
+    }
+
+    /// Gives it the edits of the files.
+    pub fn written(self, writes: impl Fn(f64) -> Vec<Edit> + Sync + 'static) -> Candidate {
+        Candidate { writes: Box::new(writes), ..self }
+    }
+
+    /// Gives it an edit that writes the number.
+    pub fn at_key(self, file: &'static str, at: &'static str) -> Candidate {
+        self.written(move |v| vec![edit(file, at, &number_told(v).to_string())])
+    }
+}
+
+/// An edit of a file.
+pub fn edit(file: &str, at: &str, value: &str) -> Edit {
+    Edit { file: file.into(), at: at.into(), value: value.into(), with: None }
+}
+
+/// A number as it is printed: without a fraction where it has none.
+pub fn number_told(value: f64) -> Value {
+    let rounded = (value * 1e6).round() / 1e6;
+    if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
 }
 
 /// A copy of a job with something changed.
@@ -86,7 +116,7 @@ fn changed(job: &Job, change: impl FnOnce(&mut Job)) -> Job {
 /// A change without a number: it is made or not.
 pub fn once(
     name: &str,
-    ease: Ease,
+    role: Role,
     before: Value,
     after: Value,
     says: String,
@@ -94,20 +124,23 @@ pub fn once(
 ) -> Candidate {
     Candidate {
         name: name.into(),
-        ease,
+        role,
+        group: None,
         before,
         range: (0.0, 0.0),
         step: 1.0,
         after: Some(after),
+        elsewhere_s: 0.0,
         with: Box::new(move |job, _| changed(job, &with)),
         says: Box::new(move |_| says.clone()),
+        writes: Box::new(|_| Vec::new()),
     }
 }
 
 /// A change of a number.
 pub fn number(
     name: &str,
-    ease: Ease,
+    role: Role,
     (from, to): (f64, f64),
     step: f64,
     says: impl Fn(f64) -> String + Sync + 'static,
@@ -115,12 +148,15 @@ pub fn number(
 ) -> Candidate {
     Candidate {
         name: name.into(),
-        ease,
+        role,
+        group: None,
         before: json!(from),
         range: (from, to),
         step,
         after: None,
+        elsewhere_s: 0.0,
         with: Box::new(move |job, v| changed(job, |j| with(j, v))),
         says: Box::new(says),
+        writes: Box::new(|_| Vec::new()),
     }
 }

@@ -1,56 +1,64 @@
 //! The single changes that are tried when there is no plan.
 
-use crate::job::{Collet, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
-use crate::lang::lists;
-use crate::planner::advice::candidate::{Candidate, Ease, number, once};
-use crate::planner::advice::{driven, dropped, works};
+use crate::job::{ChangeKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
+use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
+use crate::planner::advice::limits::round_step;
+use crate::planner::advice::{bars, collets, driven, dropped, limits, set_ups, works};
 use crate::process::Rig;
 use crate::process::fall::NoFall;
-use crate::process::profile::Profile;
 use crate::say;
 use serde_json::{Value, json};
 
-/// Largest number of collets whose clamping force a change tells.
-const MOST_COLLETS_TOLD: usize = 3;
 /// Largest clamping force of a headstock's collet, N.
 const MOST_CLAMP_N: f64 = 200_000.0;
-/// A limit of safety is relaxed to at most this many times its value.
-const SAFE_TIMES: f64 = 5.0;
+/// A clamping force is raised to at most this many times its value. Common practice, no source.
+const MOST_CLAMP_TIMES: f64 = 4.0;
 /// A limit for the quality of the part is relaxed to at most this many times its value.
 const PART_TIMES: f64 = 25.0;
 /// A tray is advised for parts up to this length: a longer part bends or jams when it falls, mm. Common practice, no source.
 const LONGEST_FALL_MM: f64 = 150.0;
 
+/// The straightest shaft that is asked of a bar, mm of bow per m. Common practice, no source.
+const STRAIGHTEST_MM_PER_M: f64 = 0.05;
 /// The stroke that the headstock uses is shortened to no less than this share.
 const LEAST_STROKE: f64 = 0.1;
 /// The least stroke that a file may give, mm.
 const LEAST_STROKE_MM: f64 = 5.0;
 
-/// All changes worth trying for a job.
+/// Sleeves that a shop puts into the bore: distance, mm, and stiffness, N/µm. Common practice, no source.
+const SLEEVE_PITCH_MM: f64 = 150.0;
+const SLEEVE_N_PER_UM: f64 = 5.0;
+
+/// All changes worth trying for a job, and the limits that a house may change after a trial.
 pub fn all(job: &Job) -> Vec<Candidate> {
-    let mut list = wishes(job);
+    // A set of changes is made in this order: another machine comes before what is changed on it, and work leaves the part last.
+    let mut list = of_the_shop(job);
+    list.extend(wishes(job));
     list.extend(settings(job));
     list.extend(leaves(job));
-    list.extend(tooling(job));
-    list.extend(limits(job));
+    list.extend(collets::all(job));
+    list.extend(bars::all(job));
+    list.extend(limits::house(job));
     list.extend(machines(job));
     list.extend(works::all(job));
     list.extend(driven::all(job));
+    list.extend(set_ups::all(job));
+    worth_trying(list)
+}
+
+/// Those that change something.
+pub fn worth_trying(mut list: Vec<Candidate>) -> Vec<Candidate> {
     list.retain(|c| c.after.is_some() || (c.range.1 - c.range.0).abs() >= c.step);
     list
 }
 
 fn wishes(job: &Job) -> Vec<Candidate> {
-    let dropped = dropped::one_dropped(job).into_iter().map(|(told, left)| {
+    let dropped = dropped::one_dropped(job).into_iter().enumerate().map(|(i, (told, _))| {
         let says = say!("change-drop-wish", wish = told);
-        once("wish", Ease::Wish, json!(told), Value::Null, says, move |j| j.wishes = left.clone())
+        let (role, all) = (Role::Change(ChangeKind::Wish), job.wishes.clone());
+        once("wish", role, json!(told), Value::Null, says, move |j| dropped::drop(&mut j.wishes, &all, i))
     });
-    dropped.collect()
-}
-
-/// Whether machine and part have what `hold: centre` needs.
-fn may_take_a_centre(job: &Job) -> bool {
-    job.machine.centre_comes(job.holding) && job.shaft.has_front_centre_hole() && job.wishes.hand_overs.is_empty()
+    dropped.zip(dropped::edits(job)).map(|(c, edits)| c.written(move |_| edits.clone())).collect()
 }
 
 fn settings(job: &Job) -> Vec<Candidate> {
@@ -62,29 +70,37 @@ fn settings(job: &Job) -> Vec<Candidate> {
     let mut list = vec![
         number(
             "rpm",
-            Ease::Setting,
+            Role::Change(ChangeKind::Speed),
             (rpm.floor(), (0.2 * rpm).ceil()),
             round_step(0.02 * rpm).max(1.0),
             move |n| say!("change-rpm", rpm = format!("{n:.0}"), vc = format!("{:.0}", vc_of(n))),
             move |j, n| j.set_vc(vc_of(n)),
-        ),
+        )
+        .written(move |n| {
+            vec![edit("job", "cutting.vc", &number_told((vc_of(n) * 100.0).floor() / 100.0).to_string())]
+        }),
         number(
             "speed_floor",
-            Ease::Setting,
+            Role::Change(ChangeKind::Speed),
             (job.cutting.speed_floor, 0.2),
             0.05,
             |f| say!("change-speed-floor", percent = format!("{:.0}", 100.0 * f)),
             |j, f| j.cutting.speed_floor = f,
-        ),
+        )
+        .at_key("job", "cutting.speed_floor"),
         number(
             "ap_max",
-            Ease::Setting,
+            Role::Change(ChangeKind::Cut),
             (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
             0.1,
             |ap| say!("change-ap-max", depth = format!("{ap:.1}")),
             |j, ap| j.cutting.ap_max_mm = ap,
-        ),
+        )
+        .at_key("job", "cutting.ap_max")
+        .in_group("depth"),
     ];
+    list.retain(|c| c.name != "rpm" || job.tool_list.is_empty());
+    list.extend(driven::lighter(job));
     let (holding, says) = match job.holding {
         Holding::Bush => (Holding::NoBush, say!("change-no-bush")),
         Holding::NoBush => (Holding::Bush, say!("change-bush")),
@@ -94,27 +110,33 @@ fn settings(job: &Job) -> Vec<Candidate> {
         Holding::NoBush => job.machine.no_bush.is_some(),
     };
     if has {
-        list.push(once("holding", Ease::Tooling, json!(job.holding.key()), json!(holding.key()), says, move |j| {
+        let role = Role::Change(ChangeKind::Hold);
+        let change = once("holding", role, json!(job.holding.key()), json!(holding.key()), says, move |j| {
             j.holding = holding;
-        }));
+        });
+        let write = move |_| vec![edit("job", "holding", holding.key())];
+        list.push(change.in_group("holding").written(write));
     }
-    if job.hold == Hold::Collet && may_take_a_centre(job) {
+    if set_ups::may_take_a_centre(job) {
         let (before, after) = (json!(Hold::Collet.key()), json!(Hold::Centre.key()));
-        list.push(once("hold", Ease::Tooling, before, after, say!("change-centre"), |j| j.hold = Hold::Centre));
+        let role = Role::Change(ChangeKind::Hold);
+        let change = once("hold", role, before, after, say!("change-centre"), |j| j.hold = Hold::Centre);
+        list.push(change.in_group(set_ups::HOLD).written(|_| vec![edit("job", "hold", Hold::Centre.key())]));
     }
     let stroke_mm = job.machine.headstock.stroke_mm;
-    list.push(number(
+    let shorter = number(
         "shorter_stroke",
-        Ease::Setting,
+        Role::Change(ChangeKind::Hold),
         (stroke_mm, (LEAST_STROKE * stroke_mm).max(LEAST_STROKE_MM)),
         5.0,
         |s| say!("change-shorter-stroke", stroke = format!("{s:.0}")),
         |j, s| j.machine.headstock.stroke_mm = s,
-    ));
+    );
+    list.push(shorter.in_group("stroke").at_key("machine", "headstock.stroke"));
     if let Some(axial_n) = job.machine.counter_spindle.as_ref().map(|c| c.axial_load_n).filter(|n| *n < 0.0) {
-        list.push(number(
+        let softer = number(
             "axial_load",
-            Ease::Setting,
+            Role::Change(ChangeKind::Hold),
             (axial_n, 0.0),
             round_step(-0.02 * axial_n),
             |n| say!("change-axial-load", force = format!("{n:.0}")),
@@ -123,22 +145,28 @@ fn settings(job: &Job) -> Vec<Candidate> {
                     c.axial_load_n = n;
                 }
             },
-        ));
+        );
+        list.push(softer.at_key("machine", "counter_spindle.axial_load"));
     }
     if job.cutting.tools == Tools::Single {
         let says = say!("change-opposed");
-        list.push(once("tools", Ease::Setting, json!("single"), json!("opposed"), says, |j| {
+        let role = Role::Change(ChangeKind::Tools);
+        let pair = once("tools", role, json!("single"), json!("opposed"), says, |j| {
             j.cutting.tools = Tools::Opposed;
-        }));
+        });
+        list.push(pair.in_group("tools").written(|_| vec![edit("job", "cutting.tools", "opposed")]));
         // Not every machine can do it, so it is tried where the machine file says so.
         if let Some(side) =
             job.machine.tandem_side().filter(|_| job.holding == Holding::Bush && job.cutting.lag_mm > 0.0)
         {
             let says = say!("change-tandem");
-            list.push(once("tools", Ease::Setting, json!("single"), json!("tandem"), says, move |j| {
+            let tandem = once("tools", role, json!("single"), json!("tandem"), says, move |j| {
                 j.cutting.tools = Tools::Tandem;
                 j.cutting.finisher.side = side;
-            }));
+            });
+            let write =
+                move |_| vec![edit("job", "cutting.tools", "tandem"), edit("job", "cutting.finisher.side", side.key())];
+            list.push(tandem.in_group("tools").written(write));
         }
     }
     list
@@ -151,159 +179,49 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         let thread = matches!(section.kind, crate::job::SectionKind::Thread(_));
         if section.interrupt == Interrupt::Never && !thread {
             let says = say!("change-interrupt", section = name);
-            list.push(once(
-                &format!("interrupt of {name}"),
-                Ease::Leave,
-                json!("never"),
-                json!("avoid"),
-                says,
-                move |j| {
-                    j.shaft.sections[i].interrupt = Interrupt::Avoid;
-                },
-            ));
+            let (name, role) = (format!("interrupt of {name}"), Role::Change(ChangeKind::Stop));
+            let stop = once(&name, role, json!("never"), json!("avoid"), says, move |j| {
+                j.shaft.sections[i].interrupt = Interrupt::Avoid;
+            });
+            list.push(stop.written(move |_| vec![edit("job", &format!("shaft.sections[{i}].interrupt"), "avoid")]));
         }
         if !section.grip && section.is_plain() {
             let says = say!("change-grip", section = name);
-            list.push(once(&format!("grip of {name}"), Ease::Leave, json!(false), json!(true), says, move |j| {
+            let (name, role) = (format!("grip of {name}"), Role::Change(ChangeKind::Grip));
+            let grip = once(&name, role, json!(false), json!(true), says, move |j| {
                 j.shaft.sections[i].grip = true;
-            }));
+            });
+            list.push(grip.written(move |_| vec![edit("job", &format!("shaft.sections[{i}].grip"), "true")]));
         }
     }
     if job.shaft.sections.iter().any(|s| s.run_out_mm.is_some()) {
-        list.push(number(
+        let asked: Vec<(usize, f64)> =
+            job.shaft.sections.iter().enumerate().filter_map(|(i, s)| Some((i, s.run_out_mm?))).collect();
+        let eased = number(
             "sections.run_out",
-            Ease::Leave,
+            Role::Change(ChangeKind::Drawing),
             (1.0, PART_TIMES),
             0.5,
             |times| say!("change-section-run-out", times = format!("{times:.1}")),
             |j, times| j.shaft.sections.iter_mut().filter_map(|s| s.run_out_mm.as_mut()).for_each(|r| *r *= times),
-        ));
+        );
+        list.push(eased.written(move |times| {
+            let one = |(i, mm): &(usize, f64)| {
+                edit("job", &format!("shaft.sections[{i}].run_out"), &number_told(mm * times).to_string())
+            };
+            asked.iter().map(one).collect()
+        }));
     }
-    list.push(number(
+    let straighter = number(
         "straightness",
-        Ease::Leave,
-        (job.shaft.bow_mm_per_m, 0.05),
+        Role::Change(ChangeKind::Straightness),
+        (job.shaft.bow_mm_per_m, STRAIGHTEST_MM_PER_M.min(job.shaft.bow_mm_per_m)),
         0.01,
         |b| say!("change-straightness", bow = format!("{b:.2}")),
         |j, b| j.shaft.bow_mm_per_m = b,
-    ));
+    );
+    list.push(straighter.at_key("job", "shaft.straightness"));
     list
-}
-
-fn tooling(job: &Job) -> Vec<Candidate> {
-    let mut list = Vec::new();
-    if let Some(counter) = &job.machine.counter_spindle {
-        let profile = Profile::new(&job.shaft);
-        let mut known: Vec<(f64, f64)> = Vec::new();
-        // Sections that must not be gripped count too: the permission to grip them is another change.
-        for section in job.shaft.sections.iter().filter(|s| s.is_plain()) {
-            let d = section.largest_mm();
-            let passes = profile.largest_in_front_mm(section.to_mm);
-            let serves = |c: &Collet| c.holds(d) && passes <= c.passes_mm;
-            let alike = |k: &(f64, f64)| (k.0 - d).abs() < 1e-9 && (k.1 - passes).abs() < 1e-9;
-            if counter.collets.iter().any(serves) || known.iter().any(alike) {
-                continue;
-            }
-            known.push((d, passes));
-            let like =
-                counter.collets.iter().min_by(|a, b| (a.largest_mm - d).abs().total_cmp(&(b.largest_mm - d).abs()));
-            let (hold_mm, clamp_force_n) = like.map_or((d.max(10.0), 8000.0), |c| (c.hold_mm, c.clamp_force_n));
-            let opens = passes + 0.4;
-            let collet = Collet {
-                name: format!("{d} (to get)"),
-                smallest_mm: d - 0.4,
-                largest_mm: d + 0.1,
-                hold_mm,
-                passes_mm: opens,
-                clamp_force_n,
-                run_out_mm: like.and_then(|c| c.run_out_mm),
-            };
-            let (diameter, hold, force) = (d.to_string(), hold_mm.to_string(), clamp_force_n.to_string());
-            let says = if passes > d + 1e-9 {
-                let opens = format!("{opens:.1}");
-                say!("change-collet-opens", diameter = diameter, opens = opens, hold = hold, force = force)
-            } else {
-                say!("change-collet", diameter = diameter, hold = hold, force = force)
-            };
-            let names: Vec<&str> = counter.collets.iter().map(|c| c.name.as_str()).collect();
-            list.push(once("collet", Ease::Tooling, json!(names), json!(collet.name), says, move |j| {
-                if let Some(c) = &mut j.machine.counter_spindle {
-                    c.collets.push(collet.clone());
-                }
-            }));
-        }
-    }
-    let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
-    let worst_mm = collets.filter_map(|c| c.run_out_mm).fold(0.0, f64::max);
-    list.push(number(
-        "collet_run_out",
-        Ease::Tooling,
-        (worst_mm, 0.1 * worst_mm),
-        0.001,
-        |mm| say!("change-collet-run-out", mm = format!("{mm:.3}")),
-        |j, mm| {
-            let collets = j.machine.counter_spindle.iter_mut().flat_map(|c| &mut c.collets);
-            collets.filter_map(|c| c.run_out_mm.as_mut()).for_each(|r| *r = r.min(mm));
-        },
-    ));
-    let largest = job.shaft.sections.iter().map(crate::job::Section::largest_mm).fold(0.0, f64::max);
-    list.push(number(
-        "bar",
-        Ease::Tooling,
-        (job.stock.diameter_mm, largest.ceil()),
-        1.0,
-        |d| say!("change-bar", diameter = d.to_string()),
-        |j, d| {
-            j.limits.follow_bar(j.stock.diameter_mm, d);
-            j.stock.diameter_mm = d;
-        },
-    ));
-    list
-}
-
-fn limits(job: &Job) -> Vec<Candidate> {
-    let l = &job.limits;
-    let eased = |name: &'static str, from: f64, to: f64, unit: &'static str, set: fn(&mut Job, f64)| {
-        // The step is as fine as for a limit of safety, however far the range goes.
-        let step = round_step(0.02 * from.max(to.min(SAFE_TIMES * from)));
-        let says = move |v: f64| say!("change-limit", limit = name, value = format!("{}{unit}", on(step, v)));
-        number(name, Ease::Limit, (from, to), step, says, set)
-    };
-    let (stiffness, span) = (l.stiffness_min_n_per_um, l.span_stiffness_min_n_per_um);
-    let mut list = vec![
-        eased("stiffness_min", stiffness, 0.1 * stiffness, " N/µm", |j, v| j.limits.stiffness_min_n_per_um = v),
-        eased("span_stiffness_min", span, 0.1 * span, " N/µm", |j, v| j.limits.span_stiffness_min_n_per_um = v),
-        eased("whirl_ratio", l.whirl_ratio, 0.9, "", |j, v| j.limits.whirl_ratio = v),
-        eased("whip", l.whip_mm, SAFE_TIMES * l.whip_mm, " mm", |j, v| j.limits.whip_mm = v),
-        eased("sag", l.sag_mm, PART_TIMES * l.sag_mm, " mm", |j, v| j.limits.sag_mm = v),
-        eased("pick_up", l.pick_up_mm, SAFE_TIMES * l.pick_up_mm, " mm", |j, v| j.limits.pick_up_mm = v),
-        eased("release", l.release_mm, SAFE_TIMES * l.release_mm, " mm", |j, v| j.limits.release_mm = v),
-        eased("drill", l.drill_mm, PART_TIMES * l.drill_mm, " mm", |j, v| j.limits.drill_mm = v),
-        eased("tolerance_share", l.tolerance_share, 1.0, "", |j, v| j.limits.tolerance_share = v),
-        eased("bore_clearance", l.bore_clearance_mm, 0.0, " mm", |j, v| j.limits.bore_clearance_mm = v),
-        eased("torque_margin", l.torque_margin, 1.0, "", |j, v| j.limits.torque_margin = v),
-        eased("buckling_share", l.buckling_share, (2.0 * l.buckling_share).min(0.9), "", |j, v| {
-            j.limits.buckling_share = v;
-        }),
-    ];
-    let free = |ratio: f64| eased("free_ratio", ratio, PART_TIMES * ratio, "", |j, v| j.limits.free_ratio = Some(v));
-    list.extend(l.free_ratio.map(free));
-    list
-}
-
-/// The round number (1, 2 or 5 and a power of ten) at or below a step.
-fn round_step(step: f64) -> f64 {
-    if step <= 0.0 {
-        return 1.0;
-    }
-    let power = 10f64.powf(step.log10().floor());
-    [5.0, 2.0, 1.0].into_iter().map(|n| n * power).find(|s| *s <= step * (1.0 + 1e-9)).unwrap_or(power)
-}
-
-/// A value with as many decimals as its step has.
-fn on(step: f64, value: f64) -> String {
-    let decimals = (-step.log10()).ceil().clamp(0.0, 6.0) as usize;
-    format!("{value:.decimals$}")
 }
 
 /// A tray for this part, where only its size keeps it from falling. A stroke that does not turn the part with its front free lets no
@@ -326,107 +244,126 @@ fn tray(job: &Job) -> Option<Candidate> {
     let says =
         say!("change-tray", length = tray.max_length_mm.to_string(), diameter = tray.max_diameter_mm.to_string());
     let from = now.as_ref().map_or(Value::Null, told);
-    Some(once("part_off.tray", Ease::Machine, from, told(&tray), says, move |j| j.machine.part_off.tray = Some(tray)))
+    let role = Role::Change(ChangeKind::Tray);
+    let change = once("part_off.tray", role, from, told(&tray), says, move |j| j.machine.part_off.tray = Some(tray));
+    let written = format!("{{max_length: {}, max_diameter: {}}}", tray.max_length_mm, tray.max_diameter_mm);
+    Some(change.written(move |_| vec![edit("machine", "part_off.tray", &written)]))
 }
 
 fn machines(job: &Job) -> Vec<Candidate> {
     let head = &job.machine.headstock;
-    let mut list = vec![number(
-        "stroke",
-        Ease::Machine,
-        (head.stroke_mm, head.stroke_mm + 500.0),
-        5.0,
-        |s| say!("change-stroke", stroke = format!("{s:.0}")),
-        |j, s| j.machine.headstock.stroke_mm = s,
-    )];
+    let mut list = vec![
+        number(
+            "stroke",
+            Role::Change(ChangeKind::Machine),
+            (head.stroke_mm, head.stroke_mm + 500.0),
+            5.0,
+            |s| say!("change-stroke", stroke = format!("{s:.0}")),
+            |j, s| j.machine.headstock.stroke_mm = s,
+        )
+        .in_group("stroke")
+        .at_key("machine", "headstock.stroke"),
+    ];
     if let Some(bush) = &job.machine.bush {
         let d = job.stock.diameter_mm;
         if d > bush.max_bar_mm {
             let says = say!("change-bush-max-bar", bar = d.to_string());
-            list.push(once("bush.max_bar", Ease::Machine, json!(bush.max_bar_mm), json!(d), says, move |j| {
+            let role = Role::Change(ChangeKind::Machine);
+            let wider = once("bush.max_bar", role, json!(bush.max_bar_mm), json!(d), says, move |j| {
                 if let Some(b) = &mut j.machine.bush {
                     b.max_bar_mm = d;
                 }
-            }));
+            });
+            list.push(wider.written(move |_| vec![edit("machine", "bush.max_bar", &d.to_string())]));
         }
     }
     if let Some(force_n) = head.clamp_force_n {
-        list.push(number(
+        let most_n =
+            (MOST_CLAMP_TIMES * force_n).min(MOST_CLAMP_N).min(collets::borne_n(job.stock.diameter_mm, head.hold_mm));
+        let firmer = number(
             "headstock.clamp_force",
-            Ease::Machine,
-            (force_n, (20.0 * force_n).min(MOST_CLAMP_N)),
+            Role::Change(ChangeKind::Machine),
+            (force_n, most_n.max(force_n)),
             100.0,
             |n| say!("change-headstock-clamp-force", force = format!("{n:.0}")),
             |j, n| j.machine.headstock.clamp_force_n = Some(n),
-        ));
+        );
+        list.push(firmer.at_key("machine", "headstock.clamp_force"));
     }
     list.extend(tray(job));
     let Some(counter) = &job.machine.counter_spindle else { return list };
     let of_counter = |name: &'static str,
-                      from: f64,
-                      to: f64,
+                      key: &'static str,
+                      range: (f64, f64),
                       step: f64,
                       says: fn(f64) -> String,
                       set: fn(&mut crate::job::CounterSpindle, f64)| {
-        number(name, Ease::Machine, (from, to), step, says, move |j: &mut Job, v| {
+        let with = move |j: &mut Job, v| {
             if let Some(c) = &mut j.machine.counter_spindle {
                 set(c, v);
             }
-        })
+        };
+        number(name, Role::Change(ChangeKind::Machine), range, step, says, with).at_key("machine", key)
     };
     let length = job.shaft.length_mm();
     list.push(of_counter(
         "farthest",
-        counter.farthest_mm,
-        counter.farthest_mm + 600.0,
+        "counter_spindle.farthest",
+        (counter.farthest_mm, counter.farthest_mm + 600.0),
         5.0,
         |v| say!("change-farthest", farthest = format!("{v:.0}")),
         |c, v| c.farthest_mm = v,
     ));
     list.push(of_counter(
         "bore_depth",
-        counter.bore_depth_mm,
-        length.max(counter.bore_depth_mm).ceil(),
+        "counter_spindle.bore_depth",
+        (counter.bore_depth_mm, length.max(counter.bore_depth_mm).ceil()),
         5.0,
         |v| say!("change-bore-depth", depth = format!("{v:.0}")),
         |c, v| c.bore_depth_mm = v,
     ));
     list.push(of_counter(
         "bore",
-        counter.bore_mm,
-        3.0 * counter.bore_mm,
+        "counter_spindle.bore",
+        (counter.bore_mm, 3.0 * counter.bore_mm),
         1.0,
         |v| say!("change-bore", bore = format!("{v:.0}")),
         |c, v| c.bore_mm = v,
     ));
-    let forces: Vec<(String, f64)> =
-        counter.collets.iter().map(|c| (c.name.clone(), c.clamp_force_n)).take(MOST_COLLETS_TOLD).collect();
-    list.push(number(
-        "clamp_force",
-        Ease::Machine,
-        (1.0, 4.0),
-        0.1,
-        move |v| {
-            let one = |(name, n): &(String, f64)| {
-                say!("change-clamp-force-collet", collet = name, force = format!("{:.0}", n * v))
-            };
-            let told: Vec<String> = forces.iter().map(one).collect();
-            say!("change-clamp-force", times = format!("{v:.1}"), collets = lists::commas(&told))
-        },
-        |j, v| {
-            if let Some(c) = &mut j.machine.counter_spindle {
-                c.collets.iter_mut().for_each(|k| k.clamp_force_n *= v);
-            }
-        },
-    ));
     if counter.sleeve.is_none() {
-        let says = say!("change-sleeve", pitch = 150, stiffness = 5);
-        let after = json!({"pitch": 150, "stiffness": 5});
-        list.push(once("sleeve", Ease::Machine, Value::Null, after, says, |j| {
+        let says = say!("change-sleeve", pitch = SLEEVE_PITCH_MM.to_string(), stiffness = SLEEVE_N_PER_UM.to_string());
+        let after = json!({"pitch": SLEEVE_PITCH_MM, "stiffness": SLEEVE_N_PER_UM});
+        let role = Role::Change(ChangeKind::Sleeve);
+        let sleeve = once("sleeve", role, Value::Null, after, says, |j| {
             if let Some(c) = &mut j.machine.counter_spindle {
-                c.sleeve = Some(Sleeve { pitch_mm: 150.0, stiffness_n_per_um: 5.0 });
+                c.sleeve = Some(Sleeve { pitch_mm: SLEEVE_PITCH_MM, stiffness_n_per_um: SLEEVE_N_PER_UM });
             }
-        }));
+        });
+        let written = format!("{{pitch: {SLEEVE_PITCH_MM}, stiffness: {SLEEVE_N_PER_UM}}}");
+        list.push(sleeve.written(move |_| vec![edit("machine", "counter_spindle.sleeve", &written)]));
     }
     list
+}
+
+/// The other machines of the shop that can hold the bar as the job asks for.
+fn of_the_shop(job: &Job) -> Vec<Candidate> {
+    let fits = |m: &crate::job::Machine| {
+        let held = match job.holding {
+            Holding::Bush => m.bush.is_some(),
+            Holding::NoBush => m.no_bush.is_some(),
+        };
+        held && (job.hold == Hold::Collet || m.centre_comes(job.holding))
+            && (job.cutting.tools != Tools::Tandem || m.tandem_side().is_some())
+    };
+    let others = job.nearby.machines().into_iter().filter(|(_, m)| m.name != job.machine.name && fits(m));
+    let change = |(name, machine): (String, crate::job::Machine)| {
+        let says = say!("change-shop-machine", machine = name);
+        let role = Role::Change(ChangeKind::ShopMachine);
+        let written = name.clone();
+        let change = once("machine", role, json!(job.machine.name), json!(name), says, move |j| {
+            j.machine = machine.clone();
+        });
+        change.in_group("machine").written(move |_| vec![edit("job", "machine", &written)])
+    };
+    others.map(change).collect()
 }

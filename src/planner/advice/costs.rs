@@ -2,9 +2,10 @@
 //! again, not from estimates.
 
 use crate::defect::Defect;
+use crate::job::ChangeKind;
 use crate::job::Job;
 use crate::job::plan::LimitCost;
-use crate::planner::advice::candidate::{Candidate, Ease};
+use crate::planner::advice::candidate::{Candidate, Role};
 use crate::planner::advice::candidates;
 use crate::planner::advice::tries::{least_value, planned_s, spread, told, values};
 use crate::planner::solve::Effort;
@@ -23,13 +24,31 @@ const TRIED: [f64; 4] = [1.0, 0.5, 0.25, 0.1];
 /// # Errors
 /// [`Defect`] where planning with a limit relaxed meets one.
 pub fn find(job: &Job, now_s: f64) -> Result<Vec<LimitCost>, Defect> {
-    let list: Vec<Candidate> = candidates::all(job)
-        .into_iter()
-        .filter(|c| matches!(c.ease, Ease::Wish | Ease::Leave | Ease::Limit | Ease::Machine))
-        .collect();
+    let list: Vec<Candidate> = candidates::all(job).into_iter().filter(|c| counts(c.role)).collect();
     let mut found: Vec<LimitCost> = spread(&list, |c, _| cost(job, c, now_s))?.into_iter().flatten().collect();
     found.sort_by(|a, b| b.seconds.total_cmp(&a.seconds));
     Ok(found)
+}
+
+/// What a limit is here: what the house, the drawing, the user or the machine sets. Limits of safety are not for sale.
+fn counts(role: Role) -> bool {
+    use ChangeKind as K;
+    match role {
+        Role::House => true,
+        Role::Safety => false,
+        Role::Change(kind) => matches!(
+            kind,
+            K::Wish
+                | K::Stop
+                | K::Grip
+                | K::Straightness
+                | K::Drawing
+                | K::Sleeve
+                | K::Tray
+                | K::ShopMachine
+                | K::Machine
+        ),
+    }
 }
 
 fn cost(job: &Job, candidate: &Candidate, now_s: f64) -> Result<Option<LimitCost>, Defect> {
@@ -77,7 +96,14 @@ mod tests {
     use crate::planner::advice::candidate::number;
 
     fn stroke() -> Candidate {
-        number("stroke", Ease::Machine, (100.0, 600.0), 5.0, |v| format!("a stroke of {v} mm"), |_, _| {})
+        number(
+            "stroke",
+            Role::Change(ChangeKind::Machine),
+            (100.0, 600.0),
+            5.0,
+            |v| format!("a stroke of {v} mm"),
+            |_, _| {},
+        )
     }
 
     /// A longer stroke saves a re-grip at 180 and another at 330 mm; from 400 mm on the bar behind the bush slows the work.

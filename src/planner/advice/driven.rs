@@ -1,7 +1,7 @@
 //! Single changes for what the spindle cannot drive or the headstock cannot feed: less in one cut, or a stronger machine.
 
-use crate::job::Job;
-use crate::planner::advice::candidate::{Candidate, Ease, number};
+use crate::job::{ChangeKind, Job};
+use crate::planner::advice::candidate::{Candidate, Role, number};
 use crate::process::Rig;
 use crate::process::cutter::DEFAULT_FEED_MM;
 use crate::process::drive::{COUNTER_TORQUE, FEED_FORCE, POWER, TORQUE};
@@ -24,34 +24,41 @@ pub fn lifted_by(rule: &str) -> Option<&'static [&'static str]> {
     }
 }
 
-/// Changes worth trying, if something cannot be driven.
+/// Lighter cuts.
+pub fn lighter(job: &Job) -> Vec<Candidate> {
+    let (ap, feed) = (job.cutting.ap_max_mm, job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM));
+    let least = job.cutting.ap_finish_mm.max(LEAST_DEPTH_MM);
+    let role = Role::Change(ChangeKind::Cut);
+    let depth = number(
+        "smaller_ap_max",
+        role,
+        (ap, least.min(ap)),
+        0.1,
+        |ap| say!("change-smaller-ap-max", depth = format!("{ap:.1}")),
+        |j, ap| j.cutting.ap_max_mm = ap,
+    );
+    let feed = number(
+        "smaller_feed",
+        role,
+        (feed, LEAST_FEED_MM.min(feed)),
+        0.01,
+        |f| say!("change-smaller-feed", feed = format!("{f:.2}")),
+        |j, f| j.cutting.feed_mm = Some(f),
+    );
+    vec![depth.at_key("job", "cutting.ap_max").in_group("depth"), feed.at_key("job", "cutting.feed").in_group("feed")]
+}
+
+/// Stronger machines, if something cannot be driven.
 pub fn all(job: &Job) -> Vec<Candidate> {
     let rig = Rig::new(job, None);
     if rig.segments().ok().and_then(|segments| rig.not_driven(&segments)).is_none() {
         return Vec::new();
     }
-    let (ap, feed) = (job.cutting.ap_max_mm, job.cutting.feed_mm.unwrap_or(DEFAULT_FEED_MM));
-    let least = job.cutting.ap_finish_mm.max(LEAST_DEPTH_MM);
-    let mut list = vec![
-        number(
-            "smaller_ap_max",
-            Ease::Setting,
-            (ap, least.min(ap)),
-            0.1,
-            |ap| say!("change-smaller-ap-max", depth = format!("{ap:.1}")),
-            |j, ap| j.cutting.ap_max_mm = ap,
-        ),
-        number(
-            "smaller_feed",
-            Ease::Setting,
-            (feed, LEAST_FEED_MM.min(feed)),
-            0.01,
-            |f| say!("change-smaller-feed", feed = format!("{f:.2}")),
-            |j, f| j.cutting.feed_mm = Some(f),
-        ),
-    ];
-    let mut stronger = |name, now: Option<f64>, step, says: fn(f64) -> String, set: fn(&mut Job, f64)| {
-        list.extend(now.map(|v| number(name, Ease::Machine, (v, STRONGER_TIMES * v), step, says, set)));
+    let mut list = Vec::new();
+    let mut stronger = |name: &'static str, now: Option<f64>, step, says: fn(f64) -> String, set: fn(&mut Job, f64)| {
+        let role = Role::Change(ChangeKind::Machine);
+        let change = |v: f64| number(name, role, (v, STRONGER_TIMES * v), step, says, set).at_key("machine", name);
+        list.extend(now.map(change));
     };
     let head = &job.machine.headstock;
     let counter_nm = job.machine.counter_spindle.as_ref().and_then(|c| c.torque_nm);

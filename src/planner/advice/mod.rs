@@ -1,12 +1,17 @@
 //! Which changes would help where there is no plan, and what each limit costs; both by planning with the change.
 
+mod bars;
 pub mod candidate;
 pub mod candidates;
-pub mod changes;
+mod collets;
 pub mod costs;
 mod driven;
 pub mod dropped;
-pub mod pairs;
+pub mod lifting;
+mod limits;
+mod search;
+mod set_ups;
+pub mod sets;
 pub mod tries;
 pub mod works;
 

@@ -4,13 +4,15 @@
 #[path = "../../../tests/answers/rod.rs"]
 mod rod;
 
-use super::pairs::lifts;
-use super::{candidate, candidates, changes, costs};
+use super::lifting::lifts;
+use super::search::{Ended, MOST_CHANGES, Search};
+use super::{candidate, candidates, costs, limits};
 use crate::answer::advised;
 use crate::input::read_job_text;
 use crate::job::plan::Verdict;
 use crate::job::{Collet, Job, Tools};
 use crate::planner::Advice;
+use crate::planner::tests::jobs;
 use crate::process::checks;
 use rod::{LIMITS, ROD, text};
 use std::collections::BTreeSet;
@@ -36,8 +38,8 @@ fn every_change_told_is_true_and_the_value_before_it_is_not_enough() {
         let planned = |job: &Job| advised(job, Advice::None).unwrap_or_else(|d| panic!("{d}"));
         assert_eq!(planned(&job).verdict, Verdict::Infeasible, "{to}");
         jobs += 1;
-        let help = changes::find(&job).unwrap_or_else(|d| panic!("{d}"));
-        for change in help.changes.iter().filter(|c| !c.change.contains(" + ")) {
+        let told = advised(&job, Advice::Wanted).unwrap_or_else(|d| panic!("{d}")).shortfall.expect("it says why");
+        for change in told.changes.iter().chain(&told.after_trial) {
             let list = candidates::all(&job);
             let value = |c: &candidate::Candidate| match c.after {
                 None => change.to.as_f64().expect("a number"),
@@ -114,10 +116,10 @@ fn known() -> BTreeSet<String> {
         job.machine.headstock.clamp_force_n = Some(10_000.0);
         let counter = job.machine.counter_spindle.as_mut().expect("a counter-spindle");
         (counter.sleeve, counter.bore_depth_mm, counter.axial_load_n) = (None, 100.0, -500.0);
-        counter.collets =
-            vec![Collet { smallest_mm: 1.0, largest_mm: 1.1, run_out_mm: Some(0.02), ..counter.collets[0].clone() }];
+        counter.collets = vec![Collet { run_out_mm: Some(0.02), clamp_force_n: 800.0, ..counter.collets[0].clone() }];
+
         job.shaft.sections[0].run_out_mm = Some(0.02);
-        names.extend(candidates::all(&job).into_iter().map(|c| c.name));
+        names.extend(candidates::all(&job).into_iter().chain(limits::safety(&job)).map(|c| c.name));
     }
     names
 }
@@ -135,4 +137,69 @@ fn what_a_check_says_may_lift_it_is_a_change_that_is_tried() {
     }
     assert!(looked_at > 30, "{looked_at}");
     assert!(!lifts("whirl", "bar") && !lifts("whirl", "whirl"));
+}
+
+/// A random part of the changes worth trying, in their order.
+fn some(seed: u64, list: Vec<candidate::Candidate>) -> Vec<candidate::Candidate> {
+    let random = &mut jobs::Random::new(seed);
+    let mut drawn: Vec<(f64, usize, candidate::Candidate)> =
+        list.into_iter().enumerate().map(|(i, candidate)| (random.unit(), i, candidate)).collect();
+    drawn.sort_by(|a, b| a.0.total_cmp(&b.0));
+    drawn.truncate(SOME);
+    drawn.sort_by_key(|d| d.1);
+    drawn.into_iter().map(|d| d.2).collect()
+}
+
+/// Number of changes of which all sets are tried.
+const SOME: usize = 12;
+
+/// The price of the cheapest set of up to four changes with a plan, by trying every set in the order of price.
+fn cheapest(search: &Search<'_>) -> Option<f64> {
+    let mut sets: Vec<Vec<usize>> = vec![Vec::new()];
+    let mut all: Vec<Vec<usize>> = Vec::new();
+    for _ in 0..MOST_CHANGES {
+        let wider = |set: &Vec<usize>| {
+            let from = set.last().map_or(0, |last| last + 1);
+            let set = set.clone();
+            (from..search.atoms.len()).map(move |a| set.iter().copied().chain([a]).collect::<Vec<_>>())
+        };
+        sets = sets.iter().flat_map(wider).filter(|set| search.allows(set)).collect();
+        all.extend(sets.iter().cloned());
+    }
+    all.sort_by(|a, b| search.price(a).total_cmp(&search.price(b)));
+    all.iter().find(|set| search.passes(set)).map(|set| search.price(set))
+}
+
+/// Small random jobs without a plan, each with a random part of the changes worth trying: the set found has the price of the cheapest one of
+/// all sets, and where none is found there is none.
+#[test]
+fn the_set_found_is_as_cheap_as_the_cheapest_of_all_sets() {
+    let (mut jobs, mut found, mut pairs, mut none) = (0, 0, 0, 0);
+    for seed in 0..400 {
+        let text = jobs::small_job(seed);
+        let Ok(job) = read_job_text("random.yaml", &text, ".".as_ref()) else { continue };
+        if crate::planner::quick::comes_through(&job) {
+            continue;
+        }
+        let list = some(seed, candidates::all(&job));
+        let mut search = Search::new(&job, &list);
+        let cheapest = cheapest(&search);
+        let told = match search.next(&|_, _| false).unwrap_or_else(|d| panic!("{d}")) {
+            Ok(set) => {
+                pairs += usize::from(set.len() > 1);
+                Some(search.price(&set))
+            }
+            Err(ended) => {
+                assert_eq!(ended, Ended::Done, "seed {seed}");
+                None
+            }
+        };
+        assert_eq!(told, cheapest, "seed {seed}\n{text}");
+        (jobs, found, none) = (jobs + 1, found + usize::from(told.is_some()), none + usize::from(told.is_none()));
+        if jobs == 60 {
+            break;
+        }
+    }
+    println!("{jobs} jobs: {found} sets, {pairs} of them of several changes; {none} without any");
+    assert!(jobs == 60 && found >= 12 && pairs >= 4 && none >= 5, "{jobs} {found} {pairs} {none}");
 }

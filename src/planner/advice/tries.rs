@@ -1,14 +1,14 @@
-//! Tries of a change: plans with values of it, within an allowance of work.
+//! Tries of changes: plans with them, within an allowance of work.
 
 use crate::defect::Defect;
 use crate::job::Job;
 use crate::job::plan::Change;
-use crate::planner::advice::candidate::Candidate;
+use crate::planner::advice::candidate::{Candidate, number_told};
 use crate::planner::places::lessons::Lessons;
+use crate::planner::quick::comes_through;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::spread::Allowance;
-use serde_json::{Value, json};
-use std::sync::atomic::{AtomicUsize, Ordering};
+use serde_json::Value;
 
 /// Shares of the way to the farthest value worth trying. They are tried until one has a plan: where the farthest value
 /// is too much, a smaller one may do.
@@ -39,30 +39,19 @@ pub fn planned_within(allowance: &Allowance, job: &Job) -> Result<Option<f64>, D
     allowance.until(|| planned_s(job, Effort::Feasible)).unwrap_or(Ok(None))
 }
 
-/// What would help.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub struct Help {
-    /// Changes, ranked.
-    pub changes: Vec<Change>,
-    /// Where no single change is enough: what was tried, in words.
-    pub tried: Option<String>,
+/// Whether there is a plan, as far as [`comes_through`] tells. None: it is not known within the allowance.
+pub fn passes_within(allowance: &Allowance, job: &Job) -> Option<bool> {
+    allowance.until(|| comes_through(job))
 }
 
-/// Works as [`spread`] does, and also reports in words how many items are done.
+/// How far the bar comes, and the names of what stops it there; infinitely far if there is a plan.
 ///
 /// # Errors
-/// The first defect of `work`.
-pub fn spread_told<L: Sync, T: Send>(
-    words: impl Fn(usize) -> String + Sync,
-    list: &[L],
-    work: impl Fn(&L, usize) -> Result<T, Defect> + Sync,
-) -> Result<Vec<T>, Defect> {
-    let done = AtomicUsize::new(0);
-    spread(list, |item, index| {
-        let found = work(item, index);
-        let n = done.fetch_add(1, Ordering::Relaxed) + 1;
-        crate::spread::tell(|| words(n));
-        found
+/// [`Defect`] as of [`solve`].
+pub fn stopped(job: &Job) -> Result<(f64, Vec<String>), Defect> {
+    Ok(match solve(job, Effort::Explain, &Lessons::default())? {
+        Answer::Found(_) => (f64::INFINITY, Vec::new()),
+        Answer::Blocked(blocked) => (blocked.farthest_mm, blocked.names().into_iter().map(str::to_owned).collect()),
     })
 }
 
@@ -77,10 +66,16 @@ pub fn spread<L: Sync, T: Send>(
     crate::spread::spread(list, work).into_iter().collect()
 }
 
-/// A number as it is printed: without a fraction where it has none.
-fn found_number(value: f64) -> Value {
-    let rounded = (value * 1e6).round() / 1e6;
-    if rounded.fract() == 0.0 { json!(rounded as i64) } else { json!(rounded) }
+/// The first value tried with which there is a plan. None: no value has one.
+pub fn any_value(candidate: &Candidate, passes: impl Fn(f64) -> bool) -> Option<f64> {
+    // Too large a change may fail as too small a one does: a depth that chatters.
+    values(candidate, &FARTHEST).into_iter().find(|value| passes(*value))
+}
+
+/// The least change of a number that still has a plan, in whole steps from the value in the job. `to` is a value that has one.
+pub fn least(candidate: &Candidate, to: f64, passes: impl Fn(f64) -> bool) -> f64 {
+    let planned = |value: f64| Ok(passes(value).then_some(0.0));
+    least_value(candidate, to, 0.0, planned).map_or(to, |(value, _)| value)
 }
 
 /// The least change of a number that still has a plan, in whole steps from the value in the job, and its time. `to` is
@@ -116,9 +111,16 @@ pub fn least_value(
 
 /// The value before a change, the value after it, and its words.
 pub fn told(candidate: &Candidate, value: f64) -> (Value, Value, String) {
-    let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), found_number);
-    let after = candidate.after.clone().unwrap_or_else(|| found_number(value));
+    let before = candidate.before.as_f64().map_or_else(|| candidate.before.clone(), number_told);
+    let after = candidate.after.clone().unwrap_or_else(|| number_told(value));
     (before, after, (candidate.says)((value * 1e6).round() / 1e6))
+}
+
+/// A change with a value, as told.
+pub fn change(candidate: &Candidate, value: f64, text: impl FnOnce(String) -> String) -> Change {
+    let (from, to, words) = told(candidate, value);
+    let edits = (candidate.writes)((value * 1e6).round() / 1e6);
+    Change { change: candidate.name.clone(), from, to, extra_time_s: None, text: text(words), edits }
 }
 
 /// Values at some shares of the way to the farthest value worth trying, each once. A change without a number has one
@@ -134,4 +136,35 @@ pub fn values(candidate: &Candidate, shares: &[f64]) -> Vec<f64> {
         }
     }
     values
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::job::ChangeKind;
+    use crate::planner::advice::candidate::{Role, number};
+
+    /// A number from 100 on whose far end is 500 more.
+    fn stroke() -> Candidate {
+        let role = Role::Change(ChangeKind::Machine);
+        number("stroke", role, (100.0, 600.0), 5.0, |v| format!("{v}"), |_, _| {})
+    }
+
+    #[test]
+    fn a_value_that_holds_in_a_narrow_stretch_alone_is_found() {
+        for stretch in [(150.0, 190.0), (440.0, 480.0), (600.0, 600.0), (130.0, 135.0)] {
+            let passes = |v: f64| v >= stretch.0 && v <= stretch.1;
+            let to = any_value(&stroke(), passes).unwrap_or_else(|| panic!("{stretch:?}"));
+            assert_eq!(least(&stroke(), to, passes), stretch.0, "{stretch:?}");
+        }
+        assert_eq!(any_value(&stroke(), |_| false), None);
+    }
+
+    #[test]
+    fn values_are_round_and_each_is_tried_once() {
+        assert_eq!(values(&stroke(), &[1.0, 0.5, 0.25, 0.0625, 0.06, 0.001]), [600.0, 350.0, 225.0, 130.0]);
+        let role = Role::Change(ChangeKind::Speed);
+        let down = number("floor", role, (1.0, 0.2), 0.05, |v| format!("{v}"), |_, _| {});
+        assert!(values(&down, &FARTHEST).iter().all(|v| (0.2..1.0).contains(v)));
+    }
 }

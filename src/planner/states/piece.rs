@@ -88,6 +88,11 @@ impl Looker<'_> {
     ///
     /// It begins at the part-off, where the bar is longest.
     pub fn may_come_through(&self) -> bool {
+        self.shut_piece().is_none()
+    }
+
+    /// A piece that no grip may hold, or the last one if no grip may hold at the part-off. None: see [`Looker::may_come_through`].
+    pub fn shut_piece(&self) -> Option<usize> {
         let last = self.grid.last();
         // A grip that holds one piece usually holds the next one too.
         let mut held = self.free();
@@ -104,9 +109,9 @@ impl Looker<'_> {
             }
             match (0..=self.free()).rev().find(may) {
                 Some(grip) => held = grip,
-                None => return false,
+                None => return Some(k),
             }
         }
-        true
+        None
     }
 }

@@ -6,7 +6,7 @@ mod defects;
 mod export;
 // Shared with the tests of `tests/`.
 #[path = "../../../tests/jobs/mod.rs"]
-mod jobs;
+pub(super) mod jobs;
 mod lookers;
 mod oracle;
 mod orders;

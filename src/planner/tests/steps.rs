@@ -1,12 +1,12 @@
 //! The steps that the benches time are those that lead to the plan.
 
-use crate::planner::{Advice, Lessons, plan, steps};
+use crate::planner::{Lessons, plan, steps};
 use crate::process::Rig;
 
 #[test]
 fn the_steps_of_a_demo_lead_to_its_plan() {
     let job = crate::input::read_job("demo/probe-needle.yaml".as_ref()).expect("a demo job");
-    let plan = plan(&job, Advice::None, &Lessons::default()).expect("no defect");
+    let plan = plan(&job, &Lessons::default()).expect("no defect");
     let rig = Rig::new(&job, plan.collet.as_deref().and_then(|name| job.machine.collet(name)));
     let looked = steps::of(&rig, |steps| {
         let stops = steps.best_within(0.001).expect("no defect").expect("a way");

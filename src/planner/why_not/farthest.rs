@@ -3,15 +3,17 @@
 //! It uses the same looks at states as the search for a plan. Cost does not matter here, so a station is entered only
 //! once, by the first way that reaches it. A stage that leads to no new station is not followed.
 
-use crate::planner::states::outlook::Looker;
+use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{self, Blocked};
-use crate::planner::why_not::frontier::End;
-use crate::planner::why_not::walk::{Walk, walk};
+use crate::planner::why_not::frontier::{self, End};
+use crate::planner::why_not::walk::{self, Walk, walk};
 use crate::planner::why_not::{hold, no_hold};
-use crate::process::checks::PASSES_UP_TO;
+use crate::process::checks::{self, PASSES_UP_TO};
 use crate::process::stops::SAME_MM;
 use std::collections::BTreeMap;
 
+/// Grips that are asked why they do not hold.
+const GRIPS_ASKED: usize = 6;
 /// Largest number of pieces looked at, so that an answer always comes: about the pieces of some hundred stages as long
 /// as a bar. The answer is then what was found so far.
 const MOST_PIECES: usize = 60_000;
@@ -42,6 +44,7 @@ struct Search<'l, 'a> {
     open: BTreeMap<(usize, std::cmp::Reverse<usize>), usize>,
     best: Option<Stopped>,
     through: bool,
+    explains: bool,
     pieces_left: usize,
 }
 
@@ -50,18 +53,48 @@ struct Search<'l, 'a> {
 /// A stage begins with a re-grip, or with the headstock where the first way found left it. A plan may leave the
 /// headstock elsewhere, so in rare cases there is a plan although this search finds none.
 pub fn find(looker: &Looker<'_>) -> Option<Blocked> {
-    let search = Search::of(looker);
+    let search = Search::of(looker, true);
     (!search.through).then(|| search.told())
 }
 
 /// Whether the bar comes to the part-off.
 pub fn comes_through(looker: &Looker<'_>) -> bool {
-    Search::of(looker).through
+    Search::of(looker, false).through
+}
+
+/// Names of what stops the bar: at a piece that no grip may hold, else where it comes farthest. This is no full look for reasons.
+pub fn names(looker: &Looker<'_>) -> Vec<String> {
+    let Some(shut) = looker.shut_piece() else {
+        return Search::of(looker, false).best.map(|stopped| stopped.end.names()).unwrap_or_default();
+    };
+    let (rig, grid, mut names) = (looker.rig, looker.grid, Vec::new());
+    let grips = (0..=looker.noses.len()).step_by((looker.noses.len() / GRIPS_ASKED).max(1)).chain([looker.free()]);
+    for grip in grips {
+        let nose = looker.noses.get(grip).copied();
+        if shut + 1 == grid.last() {
+            names.extend(match nose {
+                Some(nose) => {
+                    let found = frontier::failing(checks::of_last_grip(rig, nose, rig.held_mm(nose)).flatten());
+                    found.iter().map(|f| f.check.to_owned()).collect()
+                }
+                None if rig.falls() => Vec::new(),
+                None => vec![walk::fall_rule(rig).to_owned()],
+            });
+        }
+        if looker.piece(grip, shut).dead {
+            let state = (grip, shut + 1);
+            names.extend(frontier::broken(looker, state, Side::End, grid.at(shut)).into_iter().map(|r| r.by));
+        }
+        if grid.carried_to(shut + 1) > looker.limit_mm(grip) + SAME_MM {
+            names.extend(["counter_spindle_travel", "stroke", "collet"].map(str::to_owned));
+        }
+    }
+    names
 }
 
 impl<'l, 'a> Search<'l, 'a> {
-    /// Searches as far as the bar comes.
-    fn of(looker: &'l Looker<'a>) -> Search<'l, 'a> {
+    /// Searches as far as the bar comes. `explains`: also walks that lead to no new station, because they may say more about what stops it.
+    fn of(looker: &'l Looker<'a>, explains: bool) -> Search<'l, 'a> {
         let start = Reached { station: 0, last: 0, hand_overs: 0, from: None };
         let mut search = Search {
             looker,
@@ -70,6 +103,7 @@ impl<'l, 'a> Search<'l, 'a> {
             open: BTreeMap::from([((0, std::cmp::Reverse(0)), 0)]),
             best: None,
             through: false,
+            explains,
             pieces_left: MOST_PIECES,
         };
         search.known[0] = true;
@@ -106,7 +140,7 @@ impl<'l, 'a> Search<'l, 'a> {
             let best = self.best.as_ref().map(|b| (b.end.station, b.end.is_single() && l.grips(b.grip)));
             best.is_none_or(|(far, clear)| may_come_to((far + usize::from(clear)).clamp(station + 1, l.grid.last())))
         };
-        if !new && !says_more() {
+        if !(new || self.explains && says_more()) {
             return;
         }
         self.go_on(from, grip, station);

@@ -1,6 +1,6 @@
 //! What stops the bar when there is no plan, and the words for it.
 
-use crate::job::{Holding, Job, Tools};
+use crate::job::{BackWork, Holding, Job, Tools};
 use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{Blocked, Reason};
@@ -106,6 +106,11 @@ impl End {
         End::new(station, vec![Reason { by: by.into(), text }])
     }
 
+    /// Names of the reasons.
+    pub(super) fn names(&self) -> Vec<String> {
+        self.reasons.iter().map(|r| r.by.clone()).collect()
+    }
+
     /// Whether there is only one reason.
     pub(super) fn is_single(&self) -> bool {
         self.reasons.len() == 1
@@ -143,8 +148,19 @@ pub(super) fn failing(found: impl Iterator<Item = checks::Finding>) -> Vec<check
 /// What the last grip does not hold, in words.
 pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
     match found.check {
-        checks::back::NAME | checks::buckling::NAME => say!("reason-last-grip-back", finding = found.told()),
-        checks::push::NAME => say!("reason-last-grip-push", finding = found.told(), margin = margin(rig)),
+        checks::back::NAME => {
+            let work = hardest(rig, |w| w.radial_force_n / w.tolerance_mm);
+            say!("reason-last-grip-back", work = work, finding = found.told())
+        }
+        checks::buckling::NAME => {
+            let work = hardest(rig, |w| w.axial_force_n);
+            say!("reason-last-grip-back", work = work, finding = found.told())
+        }
+        checks::push::NAME => {
+            let held_mm = rig.held_mm(found.at_mm);
+            let work = hardest(rig, |w| w.axial_force_n.hypot(2000.0 * w.torque_nm / held_mm));
+            say!("reason-last-grip-push", work = work, finding = found.told(), margin = margin(rig))
+        }
         _ => match rig.share_untold(found.at_mm) {
             Some(share) => {
                 let percent = format!("{:.0}", 100.0 * share);
@@ -153,6 +169,13 @@ pub(super) fn last_grip(rig: &Rig<'_>, found: &checks::Finding) -> String {
             None => say!("reason-last-grip-torque", finding = found.told(), margin = margin(rig)),
         },
     }
+}
+
+/// The work on the rear end that loads the grip most, in words.
+fn hardest(rig: &Rig<'_>, load: impl Fn(&BackWork) -> f64) -> String {
+    let works = rig.back.iter().map(|b| &b.work).filter(|w| load(w) > 0.0);
+    let most = works.max_by(|a, b| load(a).total_cmp(&load(b)));
+    most.map_or_else(|| say!("reason-part-off"), |w| w.name.clone())
 }
 
 /// What breaks when a driven tool works, by name and in words: the tool bends the bar too far, or bar that is fed on

@@ -1,13 +1,13 @@
 //! The answer when there is no plan: the stages found, what stops them, and what would help.
 
 use crate::job::Job;
-use crate::job::plan::{Change, Plan, Shortfall, Stage, Verdict};
+use crate::job::plan::{Plan, Shortfall, Stage, Verdict};
 use crate::planner::plan::assemble;
 use crate::planner::why_not::blocked::Blocked;
 use crate::process::Rig;
 
-/// The plan that says why the job has none, with changes that would help, or what was tried.
-pub fn plan(job: &Job, blocked: &Blocked, changes: Vec<Change>, tried: Option<String>) -> Plan {
+/// The plan that says why the job has none.
+pub fn plan(job: &Job, blocked: &Blocked) -> Plan {
     let collet = blocked.collet.as_deref().and_then(|name| job.machine.collet(name));
     let rig = Rig::new(job, collet);
     Plan {
@@ -19,8 +19,10 @@ pub fn plan(job: &Job, blocked: &Blocked, changes: Vec<Change>, tried: Option<St
             blocked_by: blocked.by.clone(),
             blocked_with: blocked.together.iter().skip(1).map(|r| r.by.clone()).collect(),
             text: blocked.told(),
-            changes,
-            tried,
+            changes: Vec::new(),
+            sets: Vec::new(),
+            after_trial: Vec::new(),
+            tried: None,
         }),
         ..assemble::blank(&rig, Verdict::Infeasible)
     }

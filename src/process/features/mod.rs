@@ -213,6 +213,14 @@ impl Rig<'_> {
         }
     }
 
+    /// A feature in words, and the time of all its work, s.
+    pub fn feature_work(&self, kind: &FeatureKind) -> (String, f64) {
+        let tasks = self.feature_tasks(kind).into_iter().map(|t| (t.text, t.time_s));
+        let rear = self.end_works(kind, End::Back).into_iter().map(|w| (format!("{}, back", w.text), w.time_s));
+        let all: Vec<(String, f64)> = tasks.chain(rear).collect();
+        (all.first().map_or(String::new(), |(text, _)| text.clone()), all.iter().map(|(_, s)| s).sum())
+    }
+
     /// All works on the rear end after part-off: first the works given as such, then the features on this end.
     pub fn back_tasks(&self) -> Vec<BackTask> {
         let shaft = &self.job.shaft;
