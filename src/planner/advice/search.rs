@@ -9,7 +9,7 @@
 //! tried with every set, and a conflict counts only for sets with the same changes of groups.
 
 use crate::defect::Defect;
-use crate::job::{ChangeKind, Job};
+use crate::job::{ChangeKind, Holding, Job};
 use crate::planner::advice::candidate::{Candidate, Role};
 use crate::planner::advice::lifting::lifts;
 use crate::planner::advice::tries::{passes_within, spread, values};
@@ -32,6 +32,8 @@ const TOGETHER: usize = 8;
 const HALFWAY: f64 = 0.5;
 /// The search looks at about this many places along the shaft. What it finds is planned with the pitch of the job.
 const STATIONS: f64 = 100.0;
+/// The same without a bush.
+const STATIONS_NO_BUSH: f64 = 50.0;
 /// Earlier conflicts that are tried first for other changes of groups.
 const TRIED_AGAIN: usize = 3;
 /// Prices are compared in this unit.
@@ -204,17 +206,29 @@ impl<'c> Search<'c> {
     pub fn next(&mut self, skip: &dyn Fn(&Search<'_>, &[usize]) -> bool) -> Result<Result<Set, Ended>, Defect> {
         loop {
             if self.steps > ALL_MAY_TAKE {
-                return Ok(Err(Ended::Bound));
+                // A set that is known to hold is told, although a cheaper one may exist.
+                let holds =
+                    |(_, _, set): &&(u64, usize, Set)| self.known.get(set) == Some(&Try::Holds) && !skip(self, set);
+                let held = self.open.iter().find(holds).cloned();
+                return Ok(held.map_or(Err(Ended::Bound), |held| {
+                    self.open.remove(&held);
+                    Ok(held.2)
+                }));
             }
             let mut batch: Vec<(u64, usize, Set)> = Vec::new();
             while batch.len() < TOGETHER {
                 let Some((price, size, set)) = self.open.pop_first() else { break };
-                if batch.first().is_some_and(|first| (first.0, first.1) < (price, size)) {
-                    self.open.insert((price, size, set));
-                    break;
-                }
                 if skip(self, &set) {
                     continue;
+                }
+                // Cheaper sets may still come from those of the batch, so a set that is known to hold waits for them.
+                let holds = self.known.get(&set) == Some(&Try::Holds);
+                if holds && batch.is_empty() {
+                    return Ok(Ok(set));
+                }
+                if holds {
+                    self.open.insert((price, size, set));
+                    break;
                 }
                 match self.conflict_of(&set) {
                     Some(atoms) => self.widen(&set, &atoms),
@@ -224,18 +238,15 @@ impl<'c> Search<'c> {
             let Some((_, _, first)) = batch.first() else { return Ok(Err(Ended::Done)) };
             crate::spread::tell(|| say!("progress-sets", tried = self.tried, set = self.names(first).join(" + ")));
             let looked = spread(&batch, |(_, _, set), _| self.looked(set))?;
-            let mut found: Option<Set> = None;
             for ((price, size, set), (looked, steps)) in batch.into_iter().zip(looked) {
                 self.steps += steps;
                 self.tried += 1;
                 match looked {
                     Looked::Stopped => return Ok(Err(Ended::Stopped)),
-                    // The others that hold come next; they are known then.
-                    Looked::Holds if found.is_some() => {
+                    Looked::Holds => {
                         self.known.insert(set.clone(), Try::Holds);
                         self.open.insert((price, size, set));
                     }
-                    Looked::Holds => found = Some(set),
                     Looked::Unknown => self.unknown += 1,
                     Looked::Fails(atoms) => {
                         self.widen(&set, &atoms);
@@ -243,9 +254,6 @@ impl<'c> Search<'c> {
                         self.conflicts.push(Conflict { groups, atoms });
                     }
                 }
-            }
-            if let Some(found) = found {
-                return Ok(Ok(found));
             }
         }
     }
@@ -317,7 +325,13 @@ impl<'c> Search<'c> {
             return *known;
         }
         let allowance = Allowance::of(EACH_MAY_TAKE);
-        let found = passes_within(&allowance, &self.on(&self.coarse, set, &self.farthest(set)));
+        let mut job = self.on(&self.coarse, set, &self.farthest(set));
+        if job.holding == Holding::NoBush {
+            // Without a bush the work grows with the square of the number of stations.
+            let coarse_mm = job.shaft.length_mm() / STATIONS_NO_BUSH;
+            job.planning.station_pitch_mm = coarse_mm.max(job.planning.station_pitch_mm);
+        }
+        let found = passes_within(&allowance, &job);
         work.0 += EACH_MAY_TAKE - allowance.left();
         match found {
             Some(true) => Try::Holds,
