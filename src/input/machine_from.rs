@@ -1,7 +1,7 @@
 //! The machine of a job or of readings: from its own file, from the shop, or from the text around it.
 
 use std::path::Path;
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
@@ -82,7 +82,7 @@ pub(super) fn of(
 fn of_shop(r: &Reader, own: &ShopMachine, from_machine: &mut Vec<Diag>) -> Option<Found> {
     let per_hour = own.per_hour.map(|value| Given { value, line: own.line });
     match &own.what {
-        What::Here(machine) => Some(Found { machine: (**machine).clone(), text: None, per_hour }),
+        What::Here => LazyLock::force(&own.machine).clone().map(|machine| Found { machine, text: None, per_hour }),
         What::File(source) => Some(Found { per_hour, ..in_file(r, source.clone(), from_machine)? }),
     }
 }

@@ -1,7 +1,7 @@
 //! What a shop has, as plain data: machines, collets, grades, bars, house values.
 
 use std::path::PathBuf;
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 use super::materials::{self, Material, Row};
 use super::{Collet, ListedTool, Machine, SectionKind, Shaft, Spreads, StockKind, Tolerance};
@@ -27,15 +27,18 @@ pub struct ShopMachine {
     pub line: usize,
     /// What it is.
     pub what: What,
-    /// The machine, where it can be read without errors.
-    pub machine: Option<Machine>,
+    /// The machine, where it can be read without errors. It is read when it is first asked for, which few jobs do.
+    pub machine: Lazily,
 }
+
+/// A machine that is read when it is first asked for.
+pub type Lazily = LazyLock<Option<Machine>, Box<dyn FnOnce() -> Option<Machine> + Send>>;
 
 /// What a machine of the shop is: written in the shop's file, or the text of its own file.
 #[derive(Debug)]
 pub enum What {
     /// Written in the shop's file.
-    Here(Box<Machine>),
+    Here,
     /// Its own file, or why that cannot be read.
     File(Result<Arc<Source>, Diag>),
 }
@@ -167,7 +170,7 @@ impl Nearby {
     pub fn machines(&self) -> Vec<(String, Machine)> {
         let Some(shop) = &self.0 else { return Vec::new() };
         let one = |m: &ShopMachine| {
-            let mut machine = m.machine.clone()?;
+            let mut machine = LazyLock::force(&m.machine).clone()?;
             if let Some(counter) = &mut machine.counter_spindle {
                 shop.add_collets(Some(&m.name), &mut counter.collets);
             }

@@ -139,13 +139,10 @@ pub fn sampled(desk: &Desk, asked: &SampledAsked) -> Result<Sampled, Refused> {
 /// The texts are wrong, or an error in this program.
 pub fn changes(desk: &Desk, asked: &ChangesAsked) -> Result<Changes, Refused> {
     let job = job_of(desk, &asked.texts)?;
-    let mut plan = Arc::unwrap_or_clone(plan_of(desk, &job, &asked.texts)?);
-    if let Some(shortfall) = plan.shortfall.as_mut() {
-        let most = if asked.first { 1 } else { MOST_SETS };
-        answer::helped(shortfall, &job, most).map_err(|d| defect(&d))?;
-    }
-    Ok(match plan.shortfall {
-        Some(Shortfall { sets, after_trial, changes, tried, .. }) => Changes { sets, changes, after_trial, tried },
-        None => Changes::default(),
-    })
+    let Some(mut shortfall) = plan_of(desk, &job, &asked.texts)?.shortfall.clone() else {
+        return Ok(Changes::default());
+    };
+    answer::helped(&mut shortfall, &job, if asked.first { 1 } else { MOST_SETS }).map_err(|d| defect(&d))?;
+    let Shortfall { sets, after_trial, changes, tried, .. } = shortfall;
+    Ok(Changes { sets, changes, after_trial, tried })
 }

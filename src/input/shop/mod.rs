@@ -9,7 +9,7 @@ mod find;
 mod materials;
 
 use std::path::Path;
-use std::sync::Arc;
+use std::sync::{Arc, LazyLock};
 
 use serde_saphyr::Spanned;
 
@@ -186,8 +186,8 @@ fn one_machine(
     if let Some(node) = r.optional(&map, "machine")? {
         let machine = machine::read(r, node, name.as_deref().unwrap_or("machine"))?;
         let name = name.unwrap_or_else(|| machine.name.clone());
-        let what = What::Here(Box::new(machine.clone()));
-        return Some(ShopMachine { name, per_hour, line, what, machine: Some(machine) });
+        let machine = LazyLock::new(Box::new(|| Some(machine)) as Box<dyn FnOnce() -> _ + Send>);
+        return Some(ShopMachine { name, per_hour, line, what: What::Here, machine });
     }
     let path = r.text(&map, "file", "the path of a machine file, from the folder of this file")?;
     let name = name.unwrap_or_else(|| stem(&path));
@@ -196,7 +196,8 @@ fn one_machine(
 
 /// A machine in its own file.
 fn of_file(name: String, per_hour: Option<f64>, line: usize, source: Result<Arc<Source>, Diag>) -> ShopMachine {
-    let machine = source.as_ref().ok().and_then(machine_from::in_clean_file);
+    let text = source.as_ref().ok().cloned();
+    let machine = LazyLock::new(Box::new(move || machine_from::in_clean_file(&text?)) as Box<dyn FnOnce() -> _ + Send>);
     ShopMachine { name, per_hour, line, what: What::File(source), machine }
 }
 

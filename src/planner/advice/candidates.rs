@@ -2,7 +2,7 @@
 
 use crate::job::{ChangeKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
-use crate::planner::advice::limits::round_step;
+use crate::planner::advice::limits::{PART_TIMES, round_step};
 use crate::planner::advice::{bars, collets, driven, dropped, limits, set_ups, works};
 use crate::process::Rig;
 use crate::process::fall::NoFall;
@@ -11,10 +11,6 @@ use serde_json::{Value, json};
 
 /// Largest clamping force of a headstock's collet, N.
 const MOST_CLAMP_N: f64 = 200_000.0;
-/// A clamping force is raised to at most this many times its value. Common practice, no source.
-const MOST_CLAMP_TIMES: f64 = 4.0;
-/// A limit for the quality of the part is relaxed to at most this many times its value.
-const PART_TIMES: f64 = 25.0;
 /// A tray is advised for parts up to this length: a longer part bends or jams when it falls, mm. Common practice, no source.
 const LONGEST_FALL_MM: f64 = 150.0;
 
@@ -278,8 +274,9 @@ fn machines(job: &Job) -> Vec<Candidate> {
         }
     }
     if let Some(force_n) = head.clamp_force_n {
-        let most_n =
-            (MOST_CLAMP_TIMES * force_n).min(MOST_CLAMP_N).min(collets::borne_n(job.stock.diameter_mm, head.hold_mm));
+        let most_n = (collets::MOST_CLAMP_TIMES * force_n)
+            .min(MOST_CLAMP_N)
+            .min(collets::borne_n(job.stock.diameter_mm, head.hold_mm));
         let firmer = number(
             "headstock.clamp_force",
             Role::Change(ChangeKind::Machine),
@@ -355,7 +352,7 @@ fn of_the_shop(job: &Job) -> Vec<Candidate> {
         held && (job.hold == Hold::Collet || m.centre_comes(job.holding))
             && (job.cutting.tools != Tools::Tandem || m.tandem_side().is_some())
     };
-    let others = job.nearby.machines().into_iter().filter(|(_, m)| m.name != job.machine.name && fits(m));
+    let others = job.nearby.machines().into_iter().filter(|(_, m)| *m != job.machine && fits(m));
     let change = |(name, machine): (String, crate::job::Machine)| {
         let says = say!("change-shop-machine", machine = name);
         let role = Role::Change(ChangeKind::ShopMachine);

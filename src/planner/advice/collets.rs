@@ -11,7 +11,7 @@ use std::f64::consts::PI;
 /// Largest number of collets whose clamping force a change tells.
 const MOST_COLLETS_TOLD: usize = 3;
 /// A clamping force is raised to at most this many times its value. Common practice, no source.
-const MOST_CLAMP_TIMES: f64 = 4.0;
+pub const MOST_CLAMP_TIMES: f64 = 4.0;
 /// Mean pressure of a collet on the part up to which more force is advised, N/mm². A collet touches only parts of its bore, so this is about
 /// a quarter of the yield strength of a soft steel. Common practice, no source.
 const MOST_PRESSURE_N_PER_MM2: f64 = 50.0;

@@ -7,7 +7,7 @@ use crate::say;
 /// A limit of safety is lifted to at most this many times its value.
 const SAFE_TIMES: f64 = 5.0;
 /// A limit for the quality of the part is relaxed to at most this many times its value.
-const PART_TIMES: f64 = 25.0;
+pub const PART_TIMES: f64 = 25.0;
 /// Share of the speed at which the bar whirls up to which that limit is lifted.
 const WHIRL_TO: f64 = 0.9;
 /// Share of the load at which the bar buckles up to which that limit is lifted.

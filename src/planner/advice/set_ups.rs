@@ -99,13 +99,6 @@ fn turn_round(job: &Job) -> Option<Candidate> {
     Some(change.in_group(group).written(move |_| edits.clone()))
 }
 
-fn other(end: End) -> End {
-    match end {
-        End::Front => End::Back,
-        End::Back => End::Front,
-    }
-}
-
 /// Turns a shaft round.
 fn turn(shaft: &mut Shaft) {
     let length_mm = shaft.length_mm();
@@ -117,21 +110,39 @@ fn turn(shaft: &mut Shaft) {
         }
     }
     for feature in &mut shaft.features {
-        match &mut feature.kind {
-            FeatureKind::CrossHole { at_mm, .. } | FeatureKind::TappedHole { place: Tapped::Across { at_mm }, .. } => {
-                *at_mm = length_mm - *at_mm;
-            }
-            FeatureKind::Keyseat { from_mm, to_mm, .. }
-            | FeatureKind::Engraving { place: Engraved::Along { from_mm, to_mm }, .. } => {
-                (*from_mm, *to_mm) = (length_mm - *to_mm, length_mm - *from_mm);
-            }
-            FeatureKind::CentreHole { end, .. }
-            | FeatureKind::Facing { end, .. }
-            | FeatureKind::AxialHole { end, .. }
-            | FeatureKind::TappedHole { place: Tapped::InEnd { end, .. }, .. }
-            | FeatureKind::HexSocket { end, .. }
-            | FeatureKind::Keyway { end, .. }
-            | FeatureKind::Engraving { place: Engraved::Face { end }, .. } => *end = other(*end),
+        turn_feature(&mut feature.kind, length_mm);
+    }
+}
+
+/// Turns a feature round on a shaft of a length, mm; its keys in a job that this changes, with their new values.
+fn turn_feature(kind: &mut FeatureKind, length_mm: f64) -> Vec<(&'static str, String)> {
+    let told = |mm: f64| number_told(mm).to_string();
+    match kind {
+        FeatureKind::CrossHole { at_mm, .. } | FeatureKind::TappedHole { place: Tapped::Across { at_mm }, .. } => {
+            *at_mm = length_mm - *at_mm;
+            vec![("at", told(*at_mm))]
+        }
+        FeatureKind::Keyseat { from_mm, to_mm, .. } => {
+            (*from_mm, *to_mm) = (length_mm - *to_mm, length_mm - *from_mm);
+            vec![("from", told(*from_mm)), ("to", told(*to_mm))]
+        }
+        FeatureKind::Engraving { place: Engraved::Along { from_mm, to_mm }, .. } => {
+            (*from_mm, *to_mm) = (length_mm - *to_mm, length_mm - *from_mm);
+            vec![("at", told(*from_mm))]
+        }
+        FeatureKind::CentreHole { end, .. }
+        | FeatureKind::Facing { end, .. }
+        | FeatureKind::AxialHole { end, .. }
+        | FeatureKind::TappedHole { place: Tapped::InEnd { end, .. }, .. }
+        | FeatureKind::HexSocket { end, .. }
+        | FeatureKind::Keyway { end, .. }
+        | FeatureKind::Engraving { place: Engraved::Face { end }, .. } => {
+            let (other, key) = match end {
+                End::Front => (End::Back, "back"),
+                End::Back => (End::Front, "front"),
+            };
+            *end = other;
+            vec![("end", key.to_owned())]
         }
     }
 }
@@ -141,37 +152,15 @@ fn edits_of_turning(shaft: &Shaft) -> Vec<Edit> {
     let last = shaft.sections.len() - 1;
     let swap = |i: usize| Edit { with: Some(last - i), ..edit("job", &format!("shaft.sections[{i}]"), "") };
     let mut list: Vec<Edit> = (0..shaft.sections.len() / 2).map(swap).collect();
-    let mut turned = shaft.clone();
-    turn(&mut turned);
-    for (i, section) in turned.sections.iter().enumerate() {
+    for (i, section) in shaft.sections.iter().rev().enumerate() {
         if let SectionKind::Taper { front_mm, rear_mm } = section.kind {
-            let value = format!("[{}, {}]", number_told(front_mm), number_told(rear_mm));
+            let value = format!("[{}, {}]", number_told(rear_mm), number_told(front_mm));
             list.push(edit("job", &format!("shaft.sections[{i}].taper"), &value));
         }
     }
-    for (i, feature) in turned.features.iter().enumerate() {
-        let mut set = |key: &str, value: String| list.push(edit("job", &format!("shaft.features[{i}].{key}"), &value));
-        match &feature.kind {
-            FeatureKind::CrossHole { at_mm, .. } | FeatureKind::TappedHole { place: Tapped::Across { at_mm }, .. } => {
-                set("at", number_told(*at_mm).to_string());
-            }
-            FeatureKind::Keyseat { from_mm, to_mm, .. } => {
-                set("from", number_told(*from_mm).to_string());
-                set("to", number_told(*to_mm).to_string());
-            }
-            FeatureKind::Engraving { place: Engraved::Along { from_mm, .. }, .. } => {
-                set("at", number_told(*from_mm).to_string());
-            }
-            FeatureKind::CentreHole { end, .. }
-            | FeatureKind::Facing { end, .. }
-            | FeatureKind::AxialHole { end, .. }
-            | FeatureKind::TappedHole { place: Tapped::InEnd { end, .. }, .. }
-            | FeatureKind::HexSocket { end, .. }
-            | FeatureKind::Keyway { end, .. }
-            | FeatureKind::Engraving { place: Engraved::Face { end }, .. } => {
-                set("end", if *end == End::Front { "front" } else { "back" }.to_owned());
-            }
-        }
+    for (i, feature) in shaft.features.iter().enumerate() {
+        let keys = turn_feature(&mut feature.kind.clone(), shaft.length_mm());
+        list.extend(keys.iter().map(|(key, value)| edit("job", &format!("shaft.features[{i}].{key}"), value)));
     }
     list
 }
