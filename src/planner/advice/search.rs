@@ -25,15 +25,17 @@ const EACH_MAY_TAKE: u64 = 1_500_000;
 /// Work that finding the reasons which stop the bar may take, in steps. They only guide the search.
 const REASONS_MAY_TAKE: u64 = 200_000;
 /// Work that the whole search may take, in steps.
-const ALL_MAY_TAKE: u64 = 16_000_000;
+const ALL_MAY_TAKE: u64 = 12_000_000;
+/// Work that the search for one more set may take where one is told, in steps.
+const MORE_MAY_TAKE: u64 = 1_500_000;
 /// Sets that are looked at together on all cores. The number is fixed, so that the answer is the same on each machine.
 const TOGETHER: usize = 8;
 /// Share of the way to the farthest value at which a change of a group is tried, where it is not enough alone.
 const HALFWAY: f64 = 0.5;
 /// The search looks at about this many places along the shaft. What it finds is planned with the pitch of the job.
-const STATIONS: f64 = 100.0;
+const STATIONS: f64 = 70.0;
 /// The same without a bush.
-const STATIONS_NO_BUSH: f64 = 50.0;
+const STATIONS_NO_BUSH: f64 = 35.0;
 /// Earlier conflicts that are tried first for other changes of groups.
 const TRIED_AGAIN: usize = 3;
 /// Prices are compared in this unit.
@@ -203,9 +205,15 @@ impl<'c> Search<'c> {
     }
 
     /// The next set by price that has a plan. `skip` says which sets are of no interest, nor any larger one.
-    pub fn next(&mut self, skip: &dyn Fn(&Search<'_>, &[usize]) -> bool) -> Result<Result<Set, Ended>, Defect> {
+    /// `more`: a set is told already, so this is worth less work.
+    pub fn next(
+        &mut self,
+        more: bool,
+        skip: &dyn Fn(&Search<'_>, &[usize]) -> bool,
+    ) -> Result<Result<Set, Ended>, Defect> {
+        let bound = if more { ALL_MAY_TAKE.min(self.steps + MORE_MAY_TAKE) } else { ALL_MAY_TAKE };
         loop {
-            if self.steps > ALL_MAY_TAKE {
+            if self.steps > bound {
                 // A set that is known to hold is told, although a cheaper one may exist.
                 let holds =
                     |(_, _, set): &&(u64, usize, Set)| self.known.get(set) == Some(&Try::Holds) && !skip(self, set);

@@ -9,7 +9,6 @@ use crate::planner::advice::search::{Ended, MOST_CHANGES, Search};
 use crate::planner::advice::tries::{self, EACH_MAY_TAKE, any_value, change, passes_within, planned_within, spread};
 use crate::planner::advice::{candidates, set_ups};
 use crate::planner::places::lessons::Lessons;
-use crate::planner::quick::comes_through;
 use crate::planner::solve::{Answer, Effort, solve};
 use crate::say;
 use crate::spread::{Allowance, unless_asked_to_stop};
@@ -17,6 +16,8 @@ use std::collections::BTreeSet;
 
 /// Largest number of sets told.
 pub const MOST_SETS: usize = 3;
+/// Work that planning and proving with one set may take, in steps.
+const PROOF_MAY_TAKE: u64 = 6_000_000;
 
 /// A plan with changes that was proven.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -64,7 +65,9 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
         return Ok(help);
     };
     singles?;
-    let mut told: Vec<(BTreeSet<ChangeKind>, BTreeSet<String>)> = Vec::new();
+    let mut told: Vec<BTreeSet<ChangeKind>> = Vec::new();
+    // Sets that are told or passed over: no set with one of them inside is of interest.
+    let mut known: Vec<BTreeSet<String>> = Vec::new();
     let names = |search: &Search<'_>, set: &[usize]| -> BTreeSet<String> {
         search.names(set).into_iter().map(str::to_owned).collect()
     };
@@ -72,12 +75,12 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
         if told.len() == most {
             break Ended::Done;
         }
-        // A set of another kind, and none with a set told inside.
+        // A set of another kind.
         let skip = |search: &Search<'_>, set: &[usize]| {
-            let (kinds, own) = (search.kinds(set), names(search, set));
-            told.iter().any(|(known, inside)| *known == kinds || inside.is_subset(&own))
+            let own = names(search, set);
+            told.contains(&search.kinds(set)) || known.iter().any(|inside| inside.is_subset(&own))
         };
-        let found = match unless_asked_to_stop(|| search.next(&skip)) {
+        let found = match unless_asked_to_stop(|| search.next(!told.is_empty(), &skip)) {
             Some(found) => found?,
             None => break Ended::Stopped,
         };
@@ -89,12 +92,19 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
             break Ended::Stopped;
         };
         match confirmed? {
-            Some((set, values, proven)) if !skip(&search, &set) => {
-                told.push((search.kinds(&set), names(&search, &set)));
-                help.sets.push(in_words(&search, &set, &values, proven));
+            Confirmed::Holds(set, values, proven) => {
+                // A smaller set may be of a kind that is told.
+                if !skip(&search, &set) {
+                    told.push(search.kinds(&set));
+                    help.sets.push(in_words(&search, &set, &values, proven));
+                }
+                known.push(names(&search, &set));
             }
-            Some(_) => {}
-            None => search.refute(&set),
+            Confirmed::Fails => search.refute(&set),
+            Confirmed::Unknown => {
+                search.unknown += 1;
+                known.push(names(&search, &set));
+            }
         }
     };
     help.sets.sort_by(|a, b| a.price.total_cmp(&b.price));
@@ -145,14 +155,15 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<(bool, Option
     let Some(to) = any_value(candidate, passes) else { return Ok((!allowance.is_spent(), None)) };
     let mut found = None;
     // Between stations the least value may fail; then the one that was found first counts.
-    for value in [tries::least(candidate, to, passes), to] {
-        let allowance = Allowance::of(EACH_MAY_TAKE);
+    let mut values = vec![tries::least(candidate, to, passes), to];
+    values.dedup();
+    for value in values {
         if let Some(time_s) = planned_within(&allowance, &made(value))? {
             found = Some((value, time_s + elsewhere_s([candidate])));
             break;
         }
     }
-    let Some((value, time_s)) = found else { return Ok((true, None)) };
+    let Some((value, time_s)) = found else { return Ok((!allowance.is_spent(), None)) };
     let price = match candidate.role {
         Role::Change(kind) => job.change_prices.of(kind),
         Role::House | Role::Safety => 0.0,
@@ -170,11 +181,18 @@ fn elsewhere_s<'c>(all: impl IntoIterator<Item = &'c Candidate>) -> f64 {
     if work_s > 0.0 { work_s + set_ups::LOADING_S } else { 0.0 }
 }
 
-/// A set with its values and its proven plan.
-type Confirmed = (Vec<usize>, Vec<f64>, Proven);
+/// What planning and proving with a set found.
+enum Confirmed {
+    /// The set without changes that are not needed, its least values, and its proven plan.
+    Holds(Vec<usize>, Vec<f64>, Proven),
+    /// No plan of it can be proven.
+    Fails,
+    /// It would take more work than allowed.
+    Unknown,
+}
 
-/// The least values of a set, without changes that are not needed, and its proven plan. None: no plan of it can be proven.
-fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Option<Confirmed>, Defect> {
+/// Plans and proves with a set that the search found.
+fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Confirmed, Defect> {
     let farthest = search.farthest(set);
     let mut values = farthest.clone();
     for i in 0..set.len() {
@@ -186,24 +204,44 @@ fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Opt
         };
         values[i] = tries::least(search.atoms[set[i]].candidate, values[i], passes);
     }
+    let tried = if values == farthest { vec![values] } else { vec![values, farthest] };
     // No smaller set may do: this is asked with the effort of a plan that is printed, at the values told and at the farthest.
-    for i in (0..set.len()).filter(|_| set.len() > 1) {
-        let mut fewer = set.to_vec();
-        fewer.remove(i);
-        for mut values in [values.clone(), farthest.clone()] {
-            values.remove(i);
-            if let Answer::Found(_) = solve(&search.made(&fewer, &values), Effort::Best, &Lessons::default())? {
-                return confirmed(search, &fewer, prove);
+    let without = |i: usize, list: &[f64]| -> (Vec<usize>, Vec<f64>) {
+        let others = |k: &usize| *k != i;
+        (
+            (0..set.len()).filter(others).map(|k| set[k]).collect(),
+            (0..set.len()).filter(others).map(|k| list[k]).collect(),
+        )
+    };
+    let smaller: Vec<_> = (0..set.len())
+        .filter(|_| set.len() > 1)
+        .flat_map(|i| tried.iter().map(move |list| (i, list)))
+        .map(|(i, list)| without(i, list))
+        .collect();
+    let enough = spread(&smaller, |(fewer, values), _| {
+        let planned = || solve(&search.made(fewer, values), Effort::Best, &Lessons::default());
+        let answer = Allowance::of(PROOF_MAY_TAKE).until(planned).transpose()?;
+        Ok(answer.map(|answer| matches!(answer, Answer::Found(_))))
+    })?;
+    if let Some(found) = enough.iter().position(|enough| *enough == Some(true)) {
+        return confirmed(search, &smaller[found].0, prove);
+    }
+    if enough.contains(&None) {
+        return Ok(Confirmed::Unknown);
+    }
+    for values in tried {
+        let allowance = Allowance::of(PROOF_MAY_TAKE);
+        let proven = allowance.until(|| prove(&search.made(set, &values))).transpose()?;
+        match proven {
+            Some(Some(mut proven)) => {
+                proven.time_s += elsewhere_s(set.iter().map(|a| search.atoms[*a].candidate));
+                return Ok(Confirmed::Holds(set.to_vec(), values, proven));
             }
+            Some(None) => {}
+            None => return Ok(Confirmed::Unknown),
         }
     }
-    for values in [values, farthest] {
-        if let Some(mut proven) = prove(&search.made(set, &values))? {
-            proven.time_s += elsewhere_s(set.iter().map(|a| search.atoms[*a].candidate));
-            return Ok(Some((set.to_vec(), values, proven)));
-        }
-    }
-    Ok(None)
+    Ok(Confirmed::Fails)
 }
 
 fn in_words(search: &Search<'_>, set: &[usize], values: &[f64], proven: Proven) -> ChangeSet {
@@ -237,11 +275,12 @@ fn forbidden(job: &Job, search: &Search<'_>) -> Result<String, Defect> {
     }
     let all: Vec<usize> = (0..search.atoms.len()).filter(|a| search.atoms[*a].candidate.group.is_none()).collect();
     let made = search.made(&all, &search.farthest(&all));
-    if comes_through(&made) {
+    let allowance = Allowance::of(EACH_MAY_TAKE);
+    if passes_within(&allowance, &made) == Some(true) {
         return Ok(say!("tried-more", most = MOST_CHANGES, sets = search.tried));
     }
-    Ok(match solve(&made, Effort::Explain, &Lessons::default())? {
-        Answer::Blocked(blocked) if !blocked.text.is_empty() => {
+    Ok(match allowance.until(|| solve(&made, Effort::Explain, &Lessons::default())).transpose()? {
+        Some(Answer::Blocked(blocked)) if !blocked.text.is_empty() => {
             say!("tried-forbidden", changes = all.len(), reason = blocked.told())
         }
         _ => say!("tried-all", sets = search.tried, job = job.shaft.name),

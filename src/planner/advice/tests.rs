@@ -184,7 +184,7 @@ fn the_set_found_is_as_cheap_as_the_cheapest_of_all_sets() {
         let list = some(seed, candidates::all(&job));
         let mut search = Search::new(&job, &list);
         let cheapest = cheapest(&search);
-        let told = match search.next(&|_, _| false).unwrap_or_else(|d| panic!("{d}")) {
+        let told = match search.next(false, &|_, _| false).unwrap_or_else(|d| panic!("{d}")) {
             Ok(set) => {
                 pairs += usize::from(set.len() > 1);
                 Some(search.price(&set))

@@ -16,9 +16,9 @@ pub const FARTHEST: [f64; 6] = [1.0, 0.5, 0.25, 0.75, 0.125, 0.0625];
 /// Largest number of halvings in the search for the least value.
 const HALVINGS: usize = 12;
 
-/// Work that the tries of one change may take together, in steps: some seconds. A change that takes more is not
+/// Work that the tries of one change may take together, in steps: about a second. A change that takes more is not
 /// advised.
-pub const EACH_MAY_TAKE: u64 = 3_000_000;
+pub const EACH_MAY_TAKE: u64 = 1_500_000;
 
 /// Time from part to part of the plan of a job, s. None: there is no plan.
 ///
@@ -68,8 +68,9 @@ pub fn spread<L: Sync, T: Send>(
 
 /// The first value tried with which there is a plan. None: no value has one.
 pub fn any_value(candidate: &Candidate, passes: impl Fn(f64) -> bool) -> Option<f64> {
-    // Too large a change may fail as too small a one does: a depth that chatters.
-    values(candidate, &FARTHEST).into_iter().find(|value| passes(*value))
+    // Too large a change may fail as too small a one does: a depth that chatters. One that only adds possibilities may not.
+    let shares = if candidate.group.is_some() { &FARTHEST[..] } else { &FARTHEST[..1] };
+    values(candidate, shares).into_iter().find(|value| passes(*value))
 }
 
 /// The least change of a number that still has a plan, in whole steps from the value in the job. `to` is a value that has one.
