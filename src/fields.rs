@@ -34,11 +34,11 @@ pub use work::*;
 
 /// One quantity of a job or machine file.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, JsonSchema)]
+#[serde(into = "Told")]
+#[schemars(with = "Told")]
 pub struct Field {
     /// Path of the key in the file, such as `limits.whip`. Items of a list have no number: `shaft.sections.length`.
     pub path: &'static str,
-    /// Its meaning: a phrase that fits after "the".
-    pub what: &'static str,
     /// Unit. Empty: a ratio.
     pub unit: &'static str,
     /// Smallest allowed value.
@@ -49,10 +49,41 @@ pub struct Field {
     pub default: Option<f64>,
 }
 
+/// A quantity with its meaning, as JSON has it.
+#[derive(Serialize, JsonSchema)]
+#[schemars(rename = "Field")]
+struct Told {
+    /// Path of the key in the file. Items of a list have no number.
+    path: &'static str,
+    /// Its meaning.
+    what: &'static str,
+    /// Unit. Empty: a ratio.
+    unit: &'static str,
+    /// Smallest allowed value.
+    min: f64,
+    /// Largest allowed value.
+    max: f64,
+    /// Value if the file gives none.
+    default: Option<f64>,
+}
+
+impl From<Field> for Told {
+    fn from(field: Field) -> Told {
+        let Field { path, unit, min, max, default } = field;
+        Told { path, what: field.what(), unit, min, max, default }
+    }
+}
+
 impl Field {
     /// The key itself, the last part of the path.
     pub fn key(&self) -> &'static str {
         self.path.rsplit('.').next().unwrap_or(self.path)
+    }
+
+    /// Its meaning: a phrase that fits after "the". It stands in the tables of texts under `field-` and the path, with `-` for each dot.
+    pub fn what(&self) -> &'static str {
+        let key = format!("field-{}", self.path.replace('.', "-"));
+        lang::known(&key).unwrap_or(self.path)
     }
 
     /// The range in words: `0.01 to 6000 mm`.
@@ -81,7 +112,7 @@ impl Field {
 
     /// What to write instead of a value that is not allowed.
     pub fn advice(&self) -> String {
-        let (low, high, meaning) = (self.min.to_string(), self.max.to_string(), self.what);
+        let (low, high, meaning) = (self.min.to_string(), self.max.to_string(), self.what());
         match self.unit {
             "" => say!("number-range", low = low, high = high, meaning = meaning),
             unit => say!("number-range-in-unit", low = low, high = high, unit = unit, meaning = meaning),
@@ -93,19 +124,12 @@ fn spaced(unit: &str) -> String {
     if unit.is_empty() { String::new() } else { format!(" {unit}") }
 }
 
-const fn required(path: &'static str, what: &'static str, unit: &'static str, min: f64, max: f64) -> Field {
-    Field { path, what, unit, min, max, default: None }
+const fn required(path: &'static str, unit: &'static str, min: f64, max: f64) -> Field {
+    Field { path, unit, min, max, default: None }
 }
 
-const fn optional(
-    path: &'static str,
-    what: &'static str,
-    unit: &'static str,
-    min: f64,
-    max: f64,
-    default: f64,
-) -> Field {
-    Field { path, what, unit, min, max, default: Some(default) }
+const fn optional(path: &'static str, unit: &'static str, min: f64, max: f64, default: f64) -> Field {
+    Field { path, unit, min, max, default: Some(default) }
 }
 
 /// Longest shaft, all sections together, mm.
@@ -126,93 +150,67 @@ pub const WISHES_MAX: usize = 100;
 pub const FILE_MAX_BYTES: u64 = 4 * 1024 * 1024;
 
 /// Length of a section.
-pub const LENGTH: Field = required("shaft.sections.length", "length of the section", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
+pub const LENGTH: Field = required("shaft.sections.length", "mm", 0.01, SHAFT_LENGTH_MAX_MM);
 /// Diameter of a section.
-pub const DIAMETER: Field = required("shaft.sections.diameter", "diameter of the section", "mm", 0.1, 120.0);
+pub const DIAMETER: Field = required("shaft.sections.diameter", "mm", 0.1, 120.0);
 /// One end of a taper.
-pub const TAPER: Field = required("shaft.sections.taper", "diameter at one end of the taper", "mm", 0.1, 120.0);
+pub const TAPER: Field = required("shaft.sections.taper", "mm", 0.1, 120.0);
+/// Major diameter of a thread that the file gives by its designation. No file has this number.
+pub const THREAD: Field = Field { path: "shaft.sections.thread", ..DIAMETER };
+/// Diameter across the corners of flats. No file has this number.
+pub const CORNERS: Field = Field { path: "shaft.sections.corners", ..DIAMETER };
 /// Flats.
-pub const ACROSS_FLATS: Field = required("shaft.sections.across_flats", "distance across the flats", "mm", 0.1, 120.0);
+pub const ACROSS_FLATS: Field = required("shaft.sections.across_flats", "mm", 0.1, 120.0);
 /// Number of flats.
-pub const SIDES: Field = required("shaft.sections.sides", "number of flats", "", 2.0, 8.0);
+pub const SIDES: Field = required("shaft.sections.sides", "", 2.0, 8.0);
 /// Roughness.
-pub const RA: Field = required("shaft.sections.ra", "roughness Ra", "µm", 0.01, 100.0);
+pub const RA: Field = required("shaft.sections.ra", "µm", 0.01, 100.0);
 /// Run-out of a section.
-pub const RUN_OUT: Field = required(
-    "shaft.sections.run_out",
-    "run-out of the section against the axis between grip and bush, as the full reading (ISO 1101)",
-    "mm",
-    0.0005,
-    5.0,
-);
+pub const RUN_OUT: Field = required("shaft.sections.run_out", "mm", 0.0005, 5.0);
 /// A limit of a tolerance given in mm.
-pub const TOLERANCE: Field =
-    required("shaft.sections.tolerance", "permitted deviation from the diameter", "mm", -5.0, 5.0);
+pub const TOLERANCE: Field = required("shaft.sections.tolerance", "mm", -5.0, 5.0);
 /// Bow of the turned shaft.
-pub const STRAIGHTNESS: Field =
-    optional("shaft.straightness", "bow of the finished shaft per metre of length", "mm per m", 0.0, 20.0, 0.3);
+pub const STRAIGHTNESS: Field = optional("shaft.straightness", "mm per m", 0.0, 20.0, 0.3);
 
 /// Cross hole.
-pub const CROSS_HOLE: Field = required("shaft.features.cross_hole", "diameter of the cross hole", "mm", 0.1, 100.0);
+pub const CROSS_HOLE: Field = required("shaft.features.cross_hole", "mm", 0.1, 100.0);
 /// Place of a cross hole.
-pub const AT: Field = required(
-    "shaft.features.at",
-    "distance from the front face to the centre of the hole, or to the start of the engraving",
-    "mm",
-    0.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const AT: Field = required("shaft.features.at", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
 /// Thrust of a cross hole's drill.
-pub const THRUST: Field = required("shaft.features.thrust", "axial force of the drill", "N", 0.0, 50_000.0);
+pub const THRUST: Field = required("shaft.features.thrust", "N", 0.0, 50_000.0);
 /// Width and depth of a keyseat.
-pub const KEYSEAT: Field = required("shaft.features.keyseat", "width or depth of the keyseat", "mm", 0.1, 100.0);
+pub const KEYSEAT: Field = required("shaft.features.keyseat", "mm", 0.1, 100.0);
 /// Front end of a keyseat.
-pub const KEYSEAT_FROM: Field = required(
-    "shaft.features.from",
-    "distance from the front face to the front end of the keyseat",
-    "mm",
-    0.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const KEYSEAT_FROM: Field = required("shaft.features.from", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
 /// Rear end of a keyseat.
-pub const KEYSEAT_TO: Field = required(
-    "shaft.features.to",
-    "distance from the front face to the rear end of the keyseat",
-    "mm",
-    0.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const KEYSEAT_TO: Field = required("shaft.features.to", "mm", 0.0, SHAFT_LENGTH_MAX_MM);
 
 /// Radial force of back-end work.
-pub const BACK_RADIAL_FORCE: Field =
-    optional("shaft.back_work.radial_force", "radial force on the part", "N", 0.0, 50_000.0, 0.0);
+pub const BACK_RADIAL_FORCE: Field = optional("shaft.back_work.radial_force", "N", 0.0, 50_000.0, 0.0);
 /// Torque of back-end work.
-pub const BACK_TORQUE: Field =
-    optional("shaft.back_work.torque", "torque about the axis of the part", "N·m", 0.0, 5000.0, 0.0);
+pub const BACK_TORQUE: Field = optional("shaft.back_work.torque", "N·m", 0.0, 5000.0, 0.0);
 /// Time of back-end work.
-pub const BACK_TIME: Field = required("shaft.back_work.time_s", "time for the work", "s", 0.0, 3600.0);
+pub const BACK_TIME: Field = required("shaft.back_work.time_s", "s", 0.0, 3600.0);
 /// Tolerance of back-end work.
-pub const BACK_TOLERANCE: Field = optional("shaft.back_work.tolerance", "tolerance of the work", "mm", 0.001, 5.0, 0.1);
+pub const BACK_TOLERANCE: Field = optional("shaft.back_work.tolerance", "mm", 0.001, 5.0, 0.1);
 
 /// Bar diameter.
-pub const STOCK_DIAMETER: Field = required("stock.diameter", "diameter of the bar", "mm", 0.1, 120.0);
+pub const STOCK_DIAMETER: Field = required("stock.diameter", "mm", 0.1, 120.0);
 /// Bar length.
-pub const BAR_LENGTH: Field = optional("stock.bar_length", "length of the bar", "mm", 50.0, 12_000.0, 3000.0);
+pub const BAR_LENGTH: Field = optional("stock.bar_length", "mm", 50.0, 12_000.0, 3000.0);
 
 /// Young's modulus.
-pub const E_GPA: Field = required("shaft.material.e_gpa", "Young's modulus", "GPa", 0.5, 1000.0);
+pub const E_GPA: Field = required("shaft.material.e_gpa", "GPa", 0.5, 1000.0);
 /// Density.
-pub const DENSITY: Field = required("shaft.material.density", "density", "kg/m³", 500.0, 25_000.0);
+pub const DENSITY: Field = required("shaft.material.density", "kg/m³", 500.0, 25_000.0);
 /// Specific cutting force.
-pub const KC11: Field =
-    required("shaft.material.kc11", "specific cutting force kc1.1, at 1 mm chip thickness", "N/mm²", 10.0, 10_000.0);
+pub const KC11: Field = required("shaft.material.kc11", "N/mm²", 10.0, 10_000.0);
 /// Exponent of the chip thickness.
-pub const MC: Field = required("shaft.material.mc", "exponent mc of the chip thickness", "", 0.0, 0.9);
+pub const MC: Field = required("shaft.material.mc", "", 0.0, 0.9);
 /// Poisson's ratio.
-pub const POISSON: Field = optional("shaft.material.poisson", "Poisson's ratio", "", 0.0, 0.49, 0.3);
+pub const POISSON: Field = optional("shaft.material.poisson", "", 0.0, 0.49, 0.3);
 /// One end of a material's usual cutting speeds.
-pub const MATERIAL_VC: Field =
-    required("shaft.material.vc", "lowest or highest usual cutting speed of the material", "m/min", 1.0, 2000.0);
+pub const MATERIAL_VC: Field = required("shaft.material.vc", "m/min", 1.0, 2000.0);
 
 /// Classes of materials that are drilled, tapped and milled alike.
 #[rustfmt::skip]
@@ -223,196 +221,77 @@ pub const MATERIAL_CLASSES: [&str; 18] = [
 ];
 
 /// Cutting speed.
-pub const VC: Field = required("cutting.vc", "cutting speed", "m/min", 1.0, 2000.0);
+pub const VC: Field = required("cutting.vc", "m/min", 1.0, 2000.0);
 /// Feed.
-pub const FEED: Field = required("cutting.feed", "feed per revolution", "mm/rev", 0.001, 2.0);
+pub const FEED: Field = required("cutting.feed", "mm/rev", 0.001, 2.0);
 /// Nose radius.
-pub const NOSE_RADIUS: Field = optional("cutting.nose_radius", "nose radius of the tool", "mm", 0.01, 10.0, 0.4);
+pub const NOSE_RADIUS: Field = optional("cutting.nose_radius", "mm", 0.01, 10.0, 0.4);
 /// Approach angle.
-pub const APPROACH_ANGLE: Field =
-    optional("cutting.approach_angle", "approach angle of the tool", "degrees", 30.0, 110.0, 93.0);
+pub const APPROACH_ANGLE: Field = optional("cutting.approach_angle", "degrees", 30.0, 110.0, 93.0);
 /// Depth of a roughing travel.
-pub const AP_MAX: Field = optional("cutting.ap_max", "largest depth of cut", "mm", 0.01, 20.0, 1.5);
+pub const AP_MAX: Field = optional("cutting.ap_max", "mm", 0.01, 20.0, 1.5);
 /// Depth of the last pass. Without a value, it is never more than `ap_max`.
-pub const AP_FINISH: Field = optional("cutting.ap_finish", "depth of cut of the last pass", "mm", 0.005, 5.0, 0.25);
+pub const AP_FINISH: Field = optional("cutting.ap_finish", "mm", 0.005, 5.0, 0.25);
 /// How far the speed may be lowered.
-pub const SPEED_FLOOR: Field = optional(
-    "cutting.speed_floor",
-    "lowest speed allowed, as a share of the planned speed; 1 means no reduction",
-    "",
-    0.01,
-    1.0,
-    0.5,
-);
+pub const SPEED_FLOOR: Field = optional("cutting.speed_floor", "", 0.01, 1.0, 0.5);
 /// Lag of the finishing tool.
-pub const LAG: Field = optional(
-    "cutting.lag",
-    "distance along the bar from the roughing tool to the finishing tool of an opposed pair or a tandem",
-    "mm",
-    0.0,
-    20.0,
-    1.0,
-);
+pub const LAG: Field = optional("cutting.lag", "mm", 0.0, 20.0, 1.0);
 /// Nose radius of the finishing tool of a tandem. Without a value, it is that of the roughing tool.
-pub const FINISHER_NOSE_RADIUS: Field =
-    required("cutting.finisher.nose_radius", "nose radius of the finishing tool", "mm", 0.01, 10.0);
+pub const FINISHER_NOSE_RADIUS: Field = required("cutting.finisher.nose_radius", "mm", 0.01, 10.0);
 /// Approach angle of the finishing tool of a tandem. Without a value, it is that of the roughing tool.
-pub const FINISHER_APPROACH_ANGLE: Field =
-    required("cutting.finisher.approach_angle", "approach angle of the finishing tool", "degrees", 30.0, 110.0);
+pub const FINISHER_APPROACH_ANGLE: Field = required("cutting.finisher.approach_angle", "degrees", 30.0, 110.0);
 /// Unbalance of a pair.
-pub const UNBALANCE: Field = optional(
-    "cutting.unbalance",
-    "smallest radial force left on the bar by two tools on opposite sides, as a share of the larger force",
-    "",
-    0.0,
-    1.0,
-    0.10,
-);
+pub const UNBALANCE: Field = optional("cutting.unbalance", "", 0.0, 1.0, 0.10);
 /// In-plane share.
-pub const IN_PLANE_SHARE: Field = optional(
-    "cutting.in_plane_share",
-    "force in the feed plane of each piece of the edge, as a share of its main cutting force",
-    "",
-    0.01,
-    2.0,
-    0.55,
-);
+pub const IN_PLANE_SHARE: Field = optional("cutting.in_plane_share", "", 0.01, 2.0, 0.55);
 /// Least passive force.
-pub const PASSIVE_FLOOR: Field = optional(
-    "cutting.passive_floor",
-    "smallest passive (radial) force of a tool, as a share of its main cutting force",
-    "",
-    0.0,
-    1.0,
-    0.15,
-);
+pub const PASSIVE_FLOOR: Field = optional("cutting.passive_floor", "", 0.0, 1.0, 0.15);
 /// Real roughness beside the ideal one.
-pub const RA_FACTOR: Field = optional(
-    "cutting.ra_factor",
-    "roughness Ra of a turned surface, as a multiple of the ideal Ra from feed and nose radius",
-    "",
-    0.1,
-    10.0,
-    1.5,
-);
+pub const RA_FACTOR: Field = optional("cutting.ra_factor", "", 0.1, 10.0, 1.5);
 /// Finest roughness.
-pub const RA_FLOOR: Field =
-    optional("cutting.ra_floor", "roughness Ra that turning does not go below, at any feed", "µm", 0.0, 10.0, 0.2);
+pub const RA_FLOOR: Field = optional("cutting.ra_floor", "µm", 0.0, 10.0, 0.2);
 
 /// Least stiffness. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
-pub const STIFFNESS_MIN: Field =
-    required("limits.stiffness_min", "smallest lateral stiffness allowed", "N/µm", 0.0001, 10_000.0);
+pub const STIFFNESS_MIN: Field = required("limits.stiffness_min", "N/µm", 0.0001, 10_000.0);
 /// Least stiffness per mm of stock diameter, N/µm.
 pub const STIFFNESS_PER_MM: f64 = 0.05;
 /// Least stiffness of a gripped span. Without a value, it is `STIFFNESS_PER_MM` times the stock diameter.
-pub const SPAN_STIFFNESS_MIN: Field = required(
-    "limits.span_stiffness_min",
-    "smallest lateral stiffness allowed between a grip and the bush, a house limit",
-    "N/µm",
-    0.0,
-    10_000.0,
-);
+pub const SPAN_STIFFNESS_MIN: Field = required("limits.span_stiffness_min", "N/µm", 0.0, 10_000.0);
 /// Length over diameter of a free front.
-pub const FREE_RATIO: Field = required(
-    "limits.free_ratio",
-    "largest free length at the front, as a multiple of its mean finished diameter, a house rule",
-    "",
-    0.1,
-    1000.0,
-);
+pub const FREE_RATIO: Field = required("limits.free_ratio", "", 0.1, 1000.0);
 /// Whirl.
-pub const WHIRL_RATIO: Field =
-    optional("limits.whirl_ratio", "largest speed allowed, as a share of the critical speed", "", 0.01, 0.95, 0.7);
+pub const WHIRL_RATIO: Field = optional("limits.whirl_ratio", "", 0.01, 0.95, 0.7);
 /// Whip. Without a value, it is `WHIP_PER_MM` times the stock diameter.
-pub const WHIP: Field = required("limits.whip", "largest bow allowed while the bar rotates", "mm", 0.0001, 10.0);
+pub const WHIP: Field = required("limits.whip", "mm", 0.0001, 10.0);
 /// Largest bow under rotation per mm of stock diameter, mm.
 pub const WHIP_PER_MM: f64 = 0.01;
 /// Sag.
-pub const SAG: Field = optional(
-    "limits.sag",
-    "largest deflection of the unsupported length under its own weight",
-    "mm",
-    0.0001,
-    10.0,
-    0.05,
-);
+pub const SAG: Field = optional("limits.sag", "mm", 0.0001, 10.0, 0.05);
 /// Pick-up.
-pub const PICK_UP: Field = optional(
-    "limits.pick_up",
-    "largest distance of a free front from the axis when the counter-spindle collet comes over it",
-    "mm",
-    0.0001,
-    10.0,
-    0.25,
-);
+pub const PICK_UP: Field = optional("limits.pick_up", "mm", 0.0001, 10.0, 0.25);
 /// Release.
-pub const RELEASE: Field = optional(
-    "limits.release",
-    "largest deflection under its own weight at the old grip when the collet opens",
-    "mm",
-    0.0001,
-    10.0,
-    0.25,
-);
+pub const RELEASE: Field = optional("limits.release", "mm", 0.0001, 10.0, 0.25);
 /// Share of a tolerance.
-pub const TOLERANCE_SHARE: Field =
-    optional("limits.tolerance_share", "share of the tolerance that deflection may use", "", 0.001, 1.0, 0.25);
+pub const TOLERANCE_SHARE: Field = optional("limits.tolerance_share", "", 0.001, 1.0, 0.25);
 /// Drill.
-pub const DRILL: Field = optional(
-    "limits.drill",
-    "largest deflection at a cross hole under the axial force of the drill",
-    "mm",
-    0.0001,
-    10.0,
-    0.02,
-);
+pub const DRILL: Field = optional("limits.drill", "mm", 0.0001, 10.0, 0.02);
 /// Station pitch.
-pub const STATION_PITCH: Field = optional(
-    "planning.station_pitch",
-    "distance between the stop positions that are tried first",
-    "mm",
-    0.5,
-    100.0,
-    5.0,
-);
+pub const STATION_PITCH: Field = optional("planning.station_pitch", "mm", 0.5, 100.0, 5.0);
 /// Damping.
-pub const DAMPING_RATIO: Field =
-    optional("limits.damping_ratio", "damping ratio of bar vibration", "", 0.0001, 0.5, 0.02);
+pub const DAMPING_RATIO: Field = optional("limits.damping_ratio", "", 0.0001, 0.5, 0.02);
 /// Bore clearance.
-pub const BORE_CLEARANCE: Field = optional(
-    "limits.bore_clearance",
-    "clearance around the part in the counter-spindle bore, on the radius",
-    "mm",
-    0.0,
-    20.0,
-    1.0,
-);
+pub const BORE_CLEARANCE: Field = optional("limits.bore_clearance", "mm", 0.0, 20.0, 1.0);
 /// Torque margin.
-pub const TORQUE_MARGIN: Field =
-    optional("limits.torque_margin", "safety factor on the torque that a grip must carry", "", 1.0, 10.0, 1.5);
+pub const TORQUE_MARGIN: Field = optional("limits.torque_margin", "", 1.0, 10.0, 1.5);
 /// Share of the buckling load.
-pub const BUCKLING_SHARE: Field = optional(
-    "limits.buckling_share",
-    "largest axial load allowed, as a share of the load at which the bar buckles",
-    "",
-    0.01,
-    0.9,
-    0.2,
-);
+pub const BUCKLING_SHARE: Field = optional("limits.buckling_share", "", 0.01, 0.9, 0.2);
 /// Penalty of an `avoid` witness.
-pub const AVOID_PENALTY_S: Field = optional(
-    "limits.avoid_penalty_s",
-    "allowance for a witness line on an `avoid` surface, no machine time",
-    "s",
-    0.0,
-    3600.0,
-    5.0,
-);
+pub const AVOID_PENALTY_S: Field = optional("limits.avoid_penalty_s", "s", 0.0, 3600.0, 5.0);
 
 /// Machine rate.
-pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "machine cost per hour", "", 0.0, 1e6);
+pub const MACHINE_PER_HOUR: Field = required("rates.machine_per_hour", "", 0.0, 1e6);
 /// Material rate.
-pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "material cost per kg", "", 0.0, 1e6);
+pub const MATERIAL_PER_KG: Field = required("rates.material_per_kg", "", 0.0, 1e6);
 
 /// Most parts of a family.
 pub const FAMILY_MAX: usize = 10_000;
@@ -470,6 +349,13 @@ mod tests {
             }
             assert!(f.check(f64::NAN).is_err() && f.check(f64::INFINITY).is_err(), "{}", f.path);
         }
+    }
+
+    #[test]
+    fn every_field_has_its_meaning_and_every_meaning_its_field() {
+        let told: std::collections::BTreeSet<&str> = lang::texts_of("field-").into_values().collect();
+        assert!(ALL.iter().chain([&THREAD, &CORNERS]).all(|f| told.contains(f.what())));
+        assert_eq!(lang::texts_of("field-").len(), ALL.len() + 2);
     }
 
     #[test]

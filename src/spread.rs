@@ -1,5 +1,6 @@
 //! Spreads work over all cores. Results are in the order of the list, so they do not depend on the number of cores.
 
+use crate::lang;
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 use std::ops::{ControlFlow, Range};
@@ -192,6 +193,7 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
     };
     let halt = LISTENS_TO.with_borrow(Clone::clone);
     let (told, may_take) = (TELLS.with_borrow(Clone::clone), MAY_TAKE.with_borrow(Clone::clone));
+    let spoken = lang::spoken();
     let work_through = |worker: usize| {
         while let Some(index) = next(worker) {
             *lock(&slots[index]) = Some(work(&list[index], index));
@@ -207,6 +209,7 @@ pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, u
                     LISTENS_TO.replace(halt.clone());
                     TELLS.replace(told.clone());
                     MAY_TAKE.replace(may_take.clone());
+                    lang::speak(spoken);
                     work_through(worker);
                 })
             })
@@ -233,7 +236,7 @@ pub fn stream<L: Send, T: Send>(
     work: impl Fn(L) -> T + Sync,
     mut done: impl FnMut(T) -> ControlFlow<()>,
 ) {
-    let workers = cores();
+    let (workers, spoken) = (cores(), lang::spoken());
     let window = workers * WAITING_EACH;
     let list = Mutex::new(list.enumerate().fuse());
     // Number of results handed to `done`; `usize::MAX` ends the work.
@@ -245,11 +248,12 @@ pub fn stream<L: Send, T: Send>(
             let (list, work, handed_on, changed) = (&list, &work, &handed_on, &changed);
             scope.spawn(move || {
                 SPREAD.set(true);
+                lang::speak(spoken);
                 loop {
                     // Only one thread at a time asks for the next item, because the list may have to wait for its source.
                     let (index, item) = {
                         let mut list = lock(list);
-                        let Some((index, item)) = list.next() else { break };
+                        let Some((index, item)) = lang::apart(|| list.next()) else { break };
                         let mut so_far = lock(handed_on);
                         while *so_far != usize::MAX && index >= so_far.saturating_add(window) {
                             so_far = changed.wait(so_far).unwrap_or_else(PoisonError::into_inner);
@@ -259,7 +263,7 @@ pub fn stream<L: Send, T: Send>(
                         }
                         (index, item)
                     };
-                    if send.send((index, work(item))).is_err() {
+                    if send.send((index, lang::apart(|| work(item)))).is_err() {
                         break;
                     }
                 }

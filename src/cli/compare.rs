@@ -239,7 +239,9 @@ fn text(name: &str, ways: &[Way]) -> String {
                 w.stages.to_string(),
                 w.hand_overs.to_string(),
                 w.witness_lines.to_string(),
-                w.margin_check.as_ref().map_or_else(String::new, |check| format!("{} {used}", words::key(check))),
+                w.margin_check
+                    .as_ref()
+                    .map_or_else(String::new, |check| format!("{} {used}", words::check_name(check))),
                 w.good_share.map_or("-".into(), of_100),
                 w.time_s.map_or("-".into(), numbers::seconds),
                 w.pieces_per_bar.to_string(),

@@ -22,6 +22,8 @@ mod schema;
 mod shell;
 mod style;
 
+use crate::lang::{self, LANGUAGES, Language};
+use crate::say;
 use clap::error::{ContextKind, ContextValue};
 use clap::{Parser, Subcommand, ValueEnum};
 use std::ffi::OsString;
@@ -68,6 +70,9 @@ enum Format {
 #[derive(Debug, Parser)]
 #[command(name = "spanhold", version, arg_required_else_help = true, disable_help_subcommand = true, after_help = help::more())]
 struct Call {
+    /// Language of the texts: en, de, es, fr, it, ja. Else that of the job or of the shop's file (`language`), else English.
+    #[arg(long, global = true, value_name = "CODE", value_parser = language)]
+    lang: Option<Language>,
     #[command(subcommand)]
     command: Command,
 }
@@ -117,6 +122,19 @@ impl Command {
     }
 }
 
+/// A language as the option takes it.
+fn language(code: &str) -> Result<Language, String> {
+    Language::of(code).ok_or_else(|| say!("no-such-language", languages = LANGUAGES.join(", ")))
+}
+
+/// The language that a call asks for, before the call is read: what is wrong with the call is told in it too.
+fn asked_language(args: &[OsString]) -> Option<Language> {
+    let texts: Vec<&str> = args.iter().filter_map(|arg| arg.to_str()).collect();
+    let behind = texts.iter().position(|arg| *arg == "--lang").and_then(|at| texts.get(at + 1)).copied();
+    let joined = || texts.iter().find_map(|arg| arg.strip_prefix("--lang="));
+    behind.or_else(joined).and_then(Language::of)
+}
+
 /// A line of help if a number was given with a decimal comma; else empty.
 fn decimal_comma(asked: &clap::Error) -> String {
     let Some(ContextValue::String(value)) = asked.get(ContextKind::InvalidValue) else { return String::new() };
@@ -131,6 +149,8 @@ fn decimal_comma(asked: &clap::Error) -> String {
 pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     interrupt::no_end_by_size();
     out::tell_panics();
+    let args: Vec<OsString> = args.into_iter().collect();
+    asked_language(&args).into_iter().for_each(lang::fix);
     let call = match Call::try_parse_from(args) {
         Ok(call) => call,
         Err(asked) => {

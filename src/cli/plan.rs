@@ -5,10 +5,14 @@ use super::progress::Progress;
 use super::{Ending, Format, files as paths, interrupt, out};
 use crate::answer::{answer, with_costs, with_input_times};
 use crate::defect::Defect;
+#[cfg(feature = "pdf")]
+use crate::diag::Diag;
 use crate::fields;
 use crate::input::{self, Beside};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
+#[cfg(feature = "pdf")]
+use crate::lang;
 use crate::report;
 use crate::report::table::columns;
 use crate::report::text::WIDTH;
@@ -38,6 +42,10 @@ pub struct Args {
     /// Prints everything: positions, stops, segments, times, order, notes, cautions.
     #[arg(long)]
     full: bool,
+    /// Font file (TTF or OTF) for sheet.pdf, for letters that its own fonts lack, such as Japanese ones.
+    #[cfg(feature = "pdf")]
+    #[arg(long, value_name = "FILE", requires = "out")]
+    font: Option<PathBuf>,
     /// Format of the output.
     #[arg(long, value_enum, default_value_t = Format::Text)]
     format: Format,
@@ -99,10 +107,16 @@ pub fn run(args: &Args) -> Ending {
         return out::defect(&defect);
     }
     if let Some(dir) = &args.out {
-        let files = match folder(&plan) {
+        #[cfg_attr(not(feature = "pdf"), expect(unused_mut))]
+        let mut files = match folder(&plan) {
             Ok(files) => files,
             Err(defect) => return out::defect(&defect),
         };
+        #[cfg(feature = "pdf")]
+        match pdf(&plan, args.font.as_deref()) {
+            Ok(pdf) => files.extend(pdf),
+            Err(ending) => return ending,
+        }
         let read = input::files_of(&args.job, args.files.beside());
         let places: Vec<PathBuf> = files.iter().map(|(name, _)| dir.join(name)).collect();
         let written = paths::not_over(&read, places.iter().map(PathBuf::as_path));
@@ -183,17 +197,34 @@ pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let json =
         serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
     let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
-    #[cfg_attr(not(feature = "pdf"), expect(unused_mut))]
-    let mut files = vec![
+    let files = vec![
         ("plan.json", (shown::lines(&json).into_owned() + "\n").into_bytes()),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
         ("plan.xlsx", report::plan_xlsx(plan).map_err(drawn)?),
         ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),
         ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?).into_bytes()),
     ];
-    #[cfg(feature = "pdf")]
-    files.push(("sheet.pdf", report::sheet_pdf(plan).map_err(drawn)?));
     Ok(files)
+}
+
+/// The sheet as a PDF, with the name of its file. None: its fonts lack the letters of the language, which has been said.
+#[cfg(feature = "pdf")]
+fn pdf(plan: &Plan, font: Option<&Path>) -> Result<Option<(&'static str, Vec<u8>)>, Ending> {
+    const FONT_MAX_MIB: u64 = 64;
+    let own = font.map(|path| paths::read(path, FONT_MAX_MIB, lang::text("font-help"))).transpose();
+    let own = own.map_err(|diag| out::wrong_input(&[diag]))?;
+    let writes = report::can_write(own.as_deref()).map_err(|e| {
+        let file = font.map_or(String::new(), |path| path.display().to_string());
+        out::wrong_input(&[
+            Diag::new(say!("font-unreadable", file = file, reason = e.to_string())).help(say!("font-help"))
+        ])
+    })?;
+    if !writes {
+        out::say(&format!("{}\n", say!("font-wanted")));
+        return Ok(None);
+    }
+    let drawn = |e: report::ReportError| out::defect(&Defect(format!("the plan cannot be drawn: {e}")));
+    Ok(Some(("sheet.pdf", report::sheet_pdf(plan, own.as_deref()).map_err(drawn)?)))
 }
 
 #[cfg(test)]

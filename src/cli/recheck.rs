@@ -5,7 +5,7 @@ use super::plan::read;
 use super::{Ending, Format, files, out};
 use crate::diag::Diag;
 use crate::job::plan::{Plan, ScatterReport, Verdict};
-use crate::lang;
+use crate::lang::{self, Language, Spoken};
 use crate::proof::{SAME_MARGIN, Verified, counted, described, prove};
 use crate::report::sure::of_100;
 use crate::report::{numbers, table, words};
@@ -87,7 +87,7 @@ fn safer(plan: &Plan, found: &Verified) -> String {
         return String::new();
     }
     let (told, proven) = (100.0 * plan.margin.unwrap_or(0.0), 100.0 * (1.0 - found.utilisation));
-    let (found, planned) = (format!("{proven:.1}"), format!("{told:.1}"));
+    let (found, planned) = (lang::fixed(proven, 1), lang::fixed(told, 1));
     format!("  {}\n", say!("recheck-margin", found = found, planned = planned))
 }
 
@@ -114,8 +114,13 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
-    let mut found = prove(&plan, &job);
-    found.breaches.extend(described(&plan, &job, &found));
+    // The proof compares names of works and tools, so it speaks the language of the plan.
+    let told = Language::of(&plan.language).map_or_else(lang::spoken, Spoken::fixed);
+    let found = lang::speaking(told, || {
+        let mut found = prove(&plan, &job);
+        found.breaches.extend(described(&plan, &job, &found));
+        found
+    });
     let changed = plan.input_digest != job.input_digest;
     let sampled = found.holds().then(|| counted(&plan, &job, job.scatter.seed, job.scatter.samples));
     let verdict = match &sampled {
@@ -152,7 +157,7 @@ pub fn run(args: &Args) -> Ending {
             format!("{}\n  {inputs}\n", say!("recheck-not-proven", job = plan.job, rules = found.breaches.len()))
         };
         for b in &found.breaches {
-            let (rule, why) = (words::key(&b.rule), &b.text);
+            let (rule, why) = (words::check_name(&b.rule), &b.text);
             let line = match b.stage {
                 Some(stage) => say!("recheck-breach-of-stage", stage = stage, rule = rule, why = why),
                 None => say!("recheck-breach-of-plan", rule = rule, why = why),

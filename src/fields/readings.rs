@@ -8,66 +8,26 @@ pub const SET_UPS_MAX: usize = 100;
 pub const READINGS_MAX: usize = 200;
 
 /// Diameter of the measured bar.
-pub const DIAMETER: Field = required("readings.diameter", "diameter of the measured bar", "mm", 0.1, 120.0);
+pub const DIAMETER: Field = required("readings.diameter", "mm", 0.1, 120.0);
 /// Front end of the bar.
-pub const FRONT: Field = required(
-    "readings.set_ups.front",
-    "distance from the bush face to the front end of the bar",
-    "mm",
-    1.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const FRONT: Field = required("readings.set_ups.front", "mm", 1.0, SHAFT_LENGTH_MAX_MM);
 /// Place of the headstock.
-pub const HEADSTOCK: Field = required(
-    "readings.set_ups.headstock",
-    "distance from the bush face to the nose of the headstock collet",
-    "mm",
-    1.0,
-    5000.0,
-);
+pub const HEADSTOCK: Field = required("readings.set_ups.headstock", "mm", 1.0, 5000.0);
 /// Place of the counter-spindle.
-pub const GRIP: Field = required(
-    "readings.set_ups.grip",
-    "distance from the bush face to the nose of the counter-spindle collet",
-    "mm",
-    0.5,
-    6000.0,
-);
+pub const GRIP: Field = required("readings.set_ups.grip", "mm", 0.5, 6000.0);
 /// First natural frequency.
-pub const FREQUENCY: Field =
-    required("readings.set_ups.frequency", "first lateral natural frequency, from a tap test", "Hz", 0.5, 20_000.0);
+pub const FREQUENCY: Field = required("readings.set_ups.frequency", "Hz", 0.5, 20_000.0);
 /// Load on the bar.
-pub const LOAD: Field = required("readings.set_ups.dial.load", "load on the bar", "N", 0.1, 20_000.0);
+pub const LOAD: Field = required("readings.set_ups.dial.load", "N", 0.1, 20_000.0);
 /// Place of the load.
-pub const AT: Field = required(
-    "readings.set_ups.dial.at",
-    "distance from the bush face to the load, negative behind the face",
-    "mm",
-    -5000.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const AT: Field = required("readings.set_ups.dial.at", "mm", -5000.0, SHAFT_LENGTH_MAX_MM);
 /// Place of the dial indicator.
-pub const READ_AT: Field = required(
-    "readings.set_ups.dial.read_at",
-    "distance from the bush face to the dial indicator, negative behind the face",
-    "mm",
-    -5000.0,
-    SHAFT_LENGTH_MAX_MM,
-);
+pub const READ_AT: Field = required("readings.set_ups.dial.read_at", "mm", -5000.0, SHAFT_LENGTH_MAX_MM);
 /// What the dial shows.
-pub const DEFLECTION: Field = required(
-    "readings.set_ups.dial.deflection",
-    "deflection on the dial indicator, positive in the direction of the load",
-    "µm",
-    -20_000.0,
-    20_000.0,
-);
+pub const DEFLECTION: Field = required("readings.set_ups.dial.deflection", "µm", -20_000.0, 20_000.0);
 /// Error of the dial.
-pub const DIAL_ERROR: Field =
-    optional("readings.errors.dial", "uncertainty of a dial reading", "µm", 0.01, 1000.0, 1.0);
+pub const DIAL_ERROR: Field = optional("readings.errors.dial", "µm", 0.01, 1000.0, 1.0);
 /// Error of the load.
-pub const LOAD_ERROR: Field =
-    optional("readings.errors.load", "uncertainty of a load, as a share of its value", "", 0.0, 0.5, 0.02);
+pub const LOAD_ERROR: Field = optional("readings.errors.load", "", 0.0, 0.5, 0.02);
 /// Error of a frequency.
-pub const TAP_ERROR: Field =
-    optional("readings.errors.tap", "uncertainty of a frequency, as a share of its value", "", 0.0001, 0.5, 0.01);
+pub const TAP_ERROR: Field = optional("readings.errors.tap", "", 0.0001, 0.5, 0.01);

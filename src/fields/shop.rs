@@ -6,12 +6,12 @@ use super::{Field, required};
 pub const SHOP_ITEMS_MAX: usize = 500;
 
 /// Rate of a machine.
-pub const SHOP_PER_HOUR: Field = required("shop.machines.per_hour", "cost of this machine per hour", "", 0.0, 1e6);
+pub const SHOP_PER_HOUR: Field = required("shop.machines.per_hour", "", 0.0, 1e6);
 /// Price of a grade.
-pub const SHOP_PRICE: Field = required("shop.materials.price_per_kg", "price of the material per kg", "", 0.0, 1e6);
+pub const SHOP_PRICE: Field = required("shop.materials.price_per_kg", "", 0.0, 1e6);
 /// Bar diameter.
-pub const SHOP_BAR_DIAMETER: Field = required("shop.bars.diameter", "diameter of the bar", "mm", 0.1, 120.0);
+pub const SHOP_BAR_DIAMETER: Field = required("shop.bars.diameter", "mm", 0.1, 120.0);
 /// Bar length.
-pub const SHOP_BAR_LENGTH: Field = required("shop.bars.bar_length", "length of the bar", "mm", 50.0, 12_000.0);
+pub const SHOP_BAR_LENGTH: Field = required("shop.bars.bar_length", "mm", 50.0, 12_000.0);
 /// Price of a bar.
-pub const SHOP_BAR_PRICE: Field = required("shop.bars.price_per_kg", "price of this bar per kg", "", 0.0, 1e6);
+pub const SHOP_BAR_PRICE: Field = required("shop.bars.price_per_kg", "", 0.0, 1e6);

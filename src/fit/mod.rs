@@ -13,6 +13,7 @@ mod model;
 use crate::diag::Diag;
 use crate::job::readings::{Errors, Fitted, FittedSupport, Readings, SetUp, Support};
 use crate::job::{Holding, Machine, Material};
+use crate::lang;
 use crate::say;
 use least_squares::{Fit, Spread, least_squares, spread};
 use model::Model;
@@ -127,8 +128,8 @@ fn misfit(fitted: &Fitted) -> Diag {
             reading = r.reading,
             set_up = r.set_up,
             unit = r.unit,
-            measured = rounded(r.measured).to_string(),
-            fitted = rounded(r.fitted).to_string()
+            measured = lang::number(rounded(r.measured)),
+            fitted = lang::number(rounded(r.fitted))
         )
     });
     Diag::new(what).help(say!("fit-misfit-help"))
@@ -166,7 +167,7 @@ fn fitted(readings: &Readings, model: &Model, best: &Fit, known: &Spread) -> Fit
     if spare == 0 {
         notes.push(say!("fit-note-no-spare"));
     } else if misfit > TOLD_MISFIT {
-        notes.push(say!("fit-note-misfit", times = format!("{misfit:.1}")));
+        notes.push(say!("fit-note-misfit", times = lang::fixed(misfit, 1)));
     }
     let fixed: Vec<&str> = Support::ALL
         .into_iter()

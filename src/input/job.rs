@@ -9,18 +9,20 @@ use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::shop::ShopFrom;
-use super::{centre, cutting, limits, order, scatter, shaft, stock, tool_list, vary, wishes};
+use super::{centre, cutting, language, limits, order, scatter, shaft, stock, tool_list, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Bar, Given, Shop};
 use crate::job::{
     Hold, Holding, Job, ListedTool, Machine, Nearby, Objective, Range, SectionKind, Shaft, Stock, Tolerance,
 };
+use crate::lang;
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 19] = [
+pub(super) const KEYS: [&str; 20] = [
     "shop",
+    "language",
     "tool_list",
     "shaft",
     "stock",
@@ -52,6 +54,8 @@ const OBJECTIVES: [(&str, Objective); 3] =
 /// All errors: first those of the job, in file order, then those of the machine file.
 pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>, shop: ShopFrom<'_>) -> Result<Job, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
+    // What is wrong with the shop's file is told in the language of the job too.
+    language::of(&tree).into_iter().for_each(lang::prefer);
     let shop = shop.of(&tree)?;
     read_tree(source, &tree, machine, shop, &[])
 }
@@ -64,6 +68,8 @@ pub(super) fn read_tree(
     shop: Option<Arc<Shop>>,
     varied: &[(&Range, f64)],
 ) -> Result<Job, Vec<Diag>> {
+    let of_shop = || shop.as_ref().and_then(|shop| shop.language);
+    lang::prefer(language::of(tree).or_else(of_shop).unwrap_or_default());
     if let Some(diag) = machine_for_job(source, tree) {
         return Err(vec![diag]);
     }
@@ -100,6 +106,7 @@ fn parts(
 ) -> Option<Job> {
     let mut notes = Vec::new();
     r.text_maybe(map, "shop")?;
+    let language = language::read(r, map)?;
     let shaft = r.required(map, "shaft", "name, material and sections");
     let shaft = shaft.and_then(|node| shaft::read(r, node, &mut notes));
     let bar = stock::map(r, map);
@@ -167,6 +174,7 @@ fn parts(
         order: order?,
         scatter: scatter?,
         change_prices: change_prices?,
+        language: language.or_else(|| r.shop()?.language),
         nearby: Nearby(r.shop().cloned()),
         vary,
         notes,

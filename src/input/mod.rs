@@ -13,6 +13,7 @@ mod family;
 mod features;
 mod file;
 mod job;
+mod language;
 mod lengths;
 mod limits;
 mod machine;

@@ -272,7 +272,7 @@ impl Reader {
 
     /// A number that must be given.
     pub(super) fn number(&mut self, map: &Map, field: &Field) -> Option<f64> {
-        let hint = format!("{}, {}", field.what, field.range());
+        let hint = format!("{}, {}", field.what(), field.range());
         let node = self.required(map, field.key(), &hint)?;
         self.number_in(node, field)
     }
@@ -299,7 +299,7 @@ impl Reader {
             return Some(value as usize);
         }
         let diag = Diag::new(say!("number-not-whole", value = value.to_string()))
-            .help(say!("number-not-whole-help", meaning = field.what));
+            .help(say!("number-not-whole-help", meaning = field.what()));
         self.complain(&map.place(field.key()), diag);
         None
     }

@@ -184,9 +184,7 @@ fn thread(r: &mut Reader, map: &Map) -> Option<SectionKind> {
     let node = map.get("thread")?;
     let text = r.text(map, "thread", "such as M16x1.5-6g")?;
     let thread = r.settle(&node.referenced, Thread::parse(&text).and_then(|t| t.on(Side::External)))?;
-    let field =
-        fields::Field { path: "shaft.sections.thread", what: "major diameter of the thread", ..fields::DIAMETER };
-    r.settle(&node.referenced, field.check(thread.major_mm))?;
+    r.settle(&node.referenced, fields::THREAD.check(thread.major_mm))?;
     Some(SectionKind::Thread(thread))
 }
 
@@ -226,10 +224,7 @@ fn flats(r: &mut Reader, map: &Map) -> Option<SectionKind> {
             return None;
         }
         (Some(diameter), _) => diameter,
-        (None, Some(corners)) => {
-            let field = fields::Field { what: "diameter across the corners of the flats", ..fields::DIAMETER };
-            r.settle(&map.place("across_flats"), field.check(corners))?
-        }
+        (None, Some(corners)) => r.settle(&map.place("across_flats"), fields::CORNERS.check(corners))?,
         (None, None) => {
             let diag = Diag::new(say!("flats-without-diameter")).help(say!("flats-without-diameter-help"));
             r.complain(&map.at, diag);

@@ -142,7 +142,7 @@ fn at_most(r: &mut Reader, map: &Map) -> Option<Option<usize>> {
         && most.fract() != 0.0
     {
         let diag = Diag::new(say!("number-not-whole", value = most.to_string()))
-            .help(say!("number-not-whole-help", meaning = fields::WISH_AT_MOST.what));
+            .help(say!("number-not-whole-help", meaning = fields::WISH_AT_MOST.what()));
         r.complain(&map.place("at_most_hand_overs"), diag);
         return None;
     }

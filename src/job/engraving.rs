@@ -4,6 +4,7 @@
 //! are engraved as capitals.
 
 use crate::diag::Diag;
+use crate::say;
 
 /// Height of a letter on its grid.
 const HIGH: f64 = 6.0;
@@ -103,8 +104,9 @@ pub fn path(text: &str, height_mm: f64) -> Result<Path, Diag> {
     let mut path = Path { length_mm: 0.0, strokes: 0, width_mm: 0.0 };
     for letter in text.chars() {
         let Some(drawn) = strokes(letter) else {
-            return Err(Diag::new(format!("`{letter}` cannot be engraved"))
-                .help("letters A to Z without accents, figures, space, Ø and - . , / + : ( ) are known"));
+            return Err(
+                Diag::new(say!("engraving-letter", letter = letter.to_string())).help(say!("engraving-letter-help"))
+            );
         };
         path.strokes += drawn.len();
         for stroke in drawn {

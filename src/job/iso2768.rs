@@ -2,6 +2,7 @@
 
 use super::shaft::Tolerance;
 use crate::diag::Diag;
+use crate::say;
 
 /// The label of such a tolerance.
 pub const LABEL: &str = "ISO 2768-m";
@@ -30,14 +31,13 @@ const FROM_MM: f64 = 0.5;
 /// The size is below 0.5 mm, where the standard asks for deviations beside the size, or over 1000 mm.
 pub fn limits(size_mm: f64) -> Result<Tolerance, Diag> {
     if size_mm < FROM_MM {
-        return Err(Diag::new(format!(
-            "{size_mm} mm is below {FROM_MM} mm, where ISO 2768 gives no general tolerance"
-        ))
-        .help("give a tolerance: `tolerance: h6`, or in mm `tolerance: [-0.01, 0]`"));
+        return Err(Diag::new(say!("general-too-small", size = size_mm.to_string(), from = FROM_MM.to_string()))
+            .help(say!("general-too-small-help")));
     }
     match CLASS_M.iter().find(|(up_to, _)| size_mm <= *up_to) {
         Some((_, deviation)) => Ok(Tolerance { lower_mm: -deviation, upper_mm: *deviation, label: LABEL.to_owned() }),
-        None => Err(Diag::new(format!("{size_mm} mm is beyond the table of general tolerances"))
-            .help("give a tolerance in mm: `tolerance: [-0.5, 0.5]`")),
+        None => {
+            Err(Diag::new(say!("general-too-large", size = size_mm.to_string())).help(say!("general-too-large-help")))
+        }
     }
 }

@@ -87,10 +87,10 @@ pub fn it_width_mm(grade: u32, diameter_mm: f64) -> Result<f64, Diag> {
 
 fn it_um(grade: u32, step: usize) -> Result<f64, Diag> {
     if !GRADES.contains(&grade) {
-        return Err(Diag::new(format!("tolerance grade {grade} is not in the table")).help(format!(
-            "grades go from {} to {}",
-            GRADES.start(),
-            GRADES.end()
+        return Err(Diag::new(say!("iso286-grade", grade = grade)).help(say!(
+            "iso286-grade-help",
+            first = *GRADES.start(),
+            last = *GRADES.end()
         )));
     }
     Ok(IT_UM[step][(grade - GRADES.start()) as usize])
@@ -128,8 +128,7 @@ pub fn shaft_limits(class: &str, diameter_mm: f64) -> Result<Tolerance, Diag> {
                 5 | 6 => J5_J6_UM[step],
                 7 => J7_UM[step],
                 _ => {
-                    return Err(Diag::new(format!("`{class}` is not in the table"))
-                        .help("j exists as j5, j6 and j7; for other grades use js"));
+                    return Err(Diag::new(say!("iso286-no-class", class = class)).help(say!("iso286-j-help")));
                 }
             };
             above(lower)
@@ -144,8 +143,8 @@ pub fn shaft_limits(class: &str, diameter_mm: f64) -> Result<Tolerance, Diag> {
         "t" => match fine.checked_sub(T_FROM) {
             Some(i) => above(T_UM[i]),
             None => {
-                return Err(Diag::new(format!("`{class}` is not in the table for {diameter_mm} mm"))
-                    .help("t begins above 24 mm; use u below"));
+                return Err(Diag::new(say!("iso286-no-class-at", class = class, diameter = diameter_mm.to_string()))
+                    .help(say!("iso286-t-help")));
             }
         },
         "u" => above(U_UM[fine]),
@@ -162,15 +161,11 @@ fn parse(class: &str) -> Result<(&str, u32), Diag> {
     let grade = grade.parse().map_err(|_| unknown(class))?;
     if letter.chars().any(|c| c.is_ascii_uppercase()) {
         let lower = class.to_ascii_lowercase();
-        return Err(Diag::new(format!("`{class}` is a class for holes"))
-            .help(format!("a shaft takes small letters: `{lower}`")));
+        return Err(Diag::new(say!("iso286-hole", class = class)).help(say!("iso286-hole-help", class = lower)));
     }
     Ok((letter, grade))
 }
 
 fn unknown(class: &str) -> Diag {
-    Diag::new(format!("`{class}` is not a tolerance class of a shaft")).help(
-        "write a class of ISO 286 with d, e, f, g, h, j, js, k, m, n, p, r, s, t, u or x and a grade from 4 to 13, such as `h6`, \
-         or deviations in mm: `[-0.05, 0]`",
-    )
+    Diag::new(say!("iso286-unknown", class = class)).help(say!("iso286-unknown-help"))
 }

@@ -1,6 +1,7 @@
 //! Centre holes of ISO 6411: type A (60°), B (60° with a protecting chamfer), R (radius form).
 
 use crate::diag::Diag;
+use crate::say;
 
 /// A centre hole's sizes.
 #[derive(Debug, Clone, PartialEq)]
@@ -64,8 +65,13 @@ pub fn parse(text: &str) -> Result<CentreHole, Diag> {
         .and_then(|size| if form == 'B' { size.2 } else { Some(size.1) })
         .ok_or_else(|| unknown(text))?;
     if mouth.is_some_and(|mouth| mouth != mouth_mm) {
-        return Err(Diag::new(format!("`{text}`: a centre hole {form}{pilot} is {mouth_mm} mm wide at the face"))
-            .help(format!("write `{form}{pilot}`")));
+        return Err(Diag::new(say!(
+            "centre-mouth",
+            given = text,
+            name = format!("{form}{pilot}"),
+            mouth = mouth_mm.to_string()
+        ))
+        .help(say!("centre-mouth-help", name = format!("{form}{pilot}"))));
     }
     Ok(CentreHole { designation: format!("{form}{pilot}"), pilot_mm: pilot, mouth_mm })
 }
@@ -79,8 +85,5 @@ fn number(text: &str, whole: &str) -> Result<f64, Diag> {
 
 fn unknown(text: &str) -> Diag {
     let pilots: Vec<String> = SIZES_MM.iter().map(|size| size.0.to_string()).collect();
-    Diag::new(format!("`{text}` is not a centre hole of ISO 6411")).help(format!(
-        "write A, B or R and the pilot diameter, such as `A2.5`; pilots: {} (B and R from 1)",
-        pilots.join(", ")
-    ))
+    Diag::new(say!("centre-unknown", given = text)).help(say!("centre-unknown-help", pilots = pilots.join(", ")))
 }

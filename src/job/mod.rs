@@ -44,6 +44,8 @@ pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
+use crate::lang::Language;
+
 /// Two turned lengths that differ by no more than this are the same, mm.
 const SAME_MM: f64 = 1e-6;
 
@@ -81,6 +83,8 @@ pub struct Job {
     pub scatter: Scatter,
     /// Which changes the shop makes sooner.
     pub change_prices: ChangePrices,
+    /// The language of texts and sheets; none: that of the reader.
+    pub language: Option<Language>,
     /// What else the shop has.
     pub nearby: Nearby,
     /// Ranges of a family of parts, the one of the length first. Empty for a single part. The values above are the

@@ -30,6 +30,7 @@ pub use scatter::{
 };
 
 use super::SAME_MM;
+use crate::lang::{self, Language};
 use crate::say;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -39,10 +40,18 @@ pub use time::{Critical, Cycle, Operation, OrderQuote, Quantity, Sensitivity, To
 pub use tools::{Threading, ToolUse, TravelCut};
 pub use verdict::Verdict;
 
+/// A plan without this key is older than the languages.
+fn english() -> String {
+    Language::default().code().to_owned()
+}
+
 /// The plan of a job, or the reason why there is none.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]
 pub struct Plan {
+    /// Code of the language of its texts.
+    #[serde(default = "english")]
+    pub language: String,
     /// Whether the shaft can be made.
     pub verdict: Verdict,
     /// Name of the shaft.
@@ -381,7 +390,7 @@ impl Optimality {
         }
         // The gap is a share of the time of this plan. Rounded up, because it is told as an upper limit.
         let slower = (10_000.0 * self.gap / (1.0 - self.gap).max(1e-6) - 1e-6).ceil().max(1.0) / 100.0;
-        say!("optimum-gap", percent = slower.to_string(), stops = self.stations)
+        say!("optimum-gap", percent = lang::number(slower), stops = self.stations)
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::materials::Material;
 use super::thread::Thread;
+use crate::say;
 
 /// The finished shaft.
 #[derive(Debug, Clone, PartialEq)]
@@ -133,7 +134,7 @@ impl Section {
 
     /// The name. If there is none, `section N`, counted from 1.
     pub fn label(&self, index: usize) -> String {
-        self.name.clone().unwrap_or_else(|| format!("section {}", index + 1))
+        self.name.clone().unwrap_or_else(|| say!("section-number", number = index + 1))
     }
 
     /// Largest diameter that must pass through a collet, mm: the major diameter of a thread, the turned circle of

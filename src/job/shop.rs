@@ -6,6 +6,7 @@ use std::sync::{Arc, LazyLock};
 use super::materials::{self, Material, Row};
 use super::{Collet, ListedTool, Machine, SectionKind, Shaft, Spreads, StockKind, Tolerance};
 use crate::diag::{Diag, Source};
+use crate::lang::Language;
 
 /// A number or word with the line that gives it.
 #[derive(Debug, Clone, PartialEq)]
@@ -57,6 +58,8 @@ pub struct ShopCollet {
 pub struct Shop {
     /// Its file.
     pub source: Arc<Source>,
+    /// The language of texts and sheets.
+    pub language: Option<Language>,
     /// Its machines; the first is the usual one.
     pub machines: Vec<ShopMachine>,
     /// Collets in stock, beside those of the machine files.

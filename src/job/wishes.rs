@@ -3,6 +3,8 @@
 //! prevents it.
 
 use super::SAME_MM;
+use crate::lang;
+use crate::say;
 
 /// Fixed wishes. All are empty if the job has none.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -42,8 +44,8 @@ impl HandOverWish {
     /// The wish in words, to be put after "the wish to".
     pub fn told(&self) -> String {
         match self.nose_mm {
-            Some(nose) => format!("hand over at {} mm with the nose at {nose} mm", self.at_mm),
-            None => format!("hand over at {} mm", self.at_mm),
+            Some(nose) => say!("wish-hand-over-nose", at = lang::number(self.at_mm), nose = lang::number(nose)),
+            None => say!("wish-hand-over", at = lang::number(self.at_mm)),
         }
     }
 }
@@ -68,11 +70,8 @@ impl Wishes {
     /// Every wish in words, to be put after "the wish to".
     pub fn told(&self) -> Vec<String> {
         let mut told: Vec<String> = self.hand_overs.iter().map(HandOverWish::told).collect();
-        told.extend(self.never_grip.iter().map(|n| format!("never grip {}", n.name)));
-        told.extend(self.at_most_hand_overs.map(|n| match n {
-            1 => "make at most one hand-over".to_owned(),
-            n => format!("make at most {n} hand-overs"),
-        }));
+        told.extend(self.never_grip.iter().map(|n| say!("wish-never-grip", what = n.name)));
+        told.extend(self.at_most_hand_overs.map(|n| say!("wish-at-most", number = n)));
         told
     }
 }

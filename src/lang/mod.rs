@@ -17,27 +17,20 @@
 //! has a text, that every text is used, and that the arguments are those of the text.
 
 pub mod lists;
+mod numbers;
+mod spoken;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
-/// Codes of the languages that there are.
-pub const LANGUAGES: [&str; 1] = ["en"];
+pub use numbers::{NONE, fixed, number, trimmed, trimmed_pointed};
+pub use spoken::{Language, Spoken, apart, fix, language, prefer, speak, speaking, spoken};
 
-/// The files of English.
-const ENGLISH: [&str; 7] = [
-    include_str!("en/plan.ftl"),
-    include_str!("en/report.ftl"),
-    include_str!("en/input.ftl"),
-    include_str!("en/drawings.ftl"),
-    include_str!("en/cli.ftl"),
-    include_str!("en/page.ftl"),
-    include_str!("en/help.ftl"),
-];
+include!(concat!(env!("OUT_DIR"), "/tables.rs"));
 
-static TEXTS: LazyLock<Texts> = LazyLock::new(|| Texts::new("en", &ENGLISH));
+static TEXTS: LazyLock<Vec<OnceLock<Texts>>> = LazyLock::new(|| TABLES.iter().map(|_| OnceLock::new()).collect());
 
 /// The texts of a language.
 struct Texts {
@@ -61,6 +54,18 @@ impl Texts {
         Texts { bundle, plain }
     }
 
+    /// The texts of a language, by its number in the list of languages. They are read when they are first asked for.
+    fn of(number: usize) -> Option<&'static Texts> {
+        let (code, files) = TABLES.get(number)?;
+        Some(TEXTS.get(number)?.get_or_init(|| Texts::new(code, files)))
+    }
+
+    /// The first language that has a key: that of this thread, else English.
+    fn having(key: &str) -> Option<&'static Texts> {
+        let has = |texts: &&Texts| texts.plain.contains_key(key);
+        Texts::of(language().number()).filter(has).or_else(|| Texts::of(0).filter(has))
+    }
+
     /// A text without arguments; arguments that it has stand there as `{$name}`. None: there is no such key.
     fn plain(&self, key: &str) -> Option<&str> {
         Some(self.plain.get(key)?.get_or_init(|| self.formatted(key, None)))
@@ -82,18 +87,24 @@ fn keys_of(file: &str) -> impl Iterator<Item = &str> {
 
 /// A text without arguments.
 pub fn text(key: &'static str) -> &'static str {
-    TEXTS.plain(key).unwrap_or(key)
+    known(key).unwrap_or(key)
+}
+
+/// A text without arguments whose key is made from a name. None: there is no such text.
+pub fn known(key: &str) -> Option<&'static str> {
+    Texts::having(key)?.plain(key)
 }
 
 /// The texts whose keys begin with a prefix, for a reader that puts in arguments itself: they stand there as `{$name}`.
 pub fn texts_of(prefix: &str) -> BTreeMap<&'static str, &'static str> {
-    let keys = TEXTS.plain.keys().filter(|key| key.starts_with(prefix));
-    keys.map(|key| (*key, text(key))).collect()
+    let keys = Texts::of(0).into_iter().flat_map(|texts| texts.plain.keys());
+    keys.filter(|key| key.starts_with(prefix)).map(|key| (*key, text(key))).collect()
 }
 
 /// A text with its arguments: what `say!` calls.
 pub fn with_arguments<const N: usize>(key: &'static str, arguments: [(&'static str, FluentValue<'_>); N]) -> String {
-    TEXTS.formatted(key, Some(&FluentArgs::from_iter(arguments)))
+    let texts = Texts::having(key);
+    texts.map_or_else(|| key.to_owned(), |texts| texts.formatted(key, Some(&FluentArgs::from_iter(arguments))))
 }
 
 /// Something that can stand in a text.
@@ -167,14 +178,43 @@ mod tests {
 
     #[test]
     fn every_line_of_the_tables_can_be_read_and_no_key_stands_twice() {
-        let mut seen = std::collections::BTreeSet::new();
-        for file in ENGLISH {
-            assert!(FluentResource::try_new(file.to_owned()).is_ok(), "a line that cannot be read in\n{file}");
-            for key in keys_of(file) {
-                assert!(seen.insert(key), "{key} stands twice");
+        for (language, files) in TABLES {
+            let mut seen = std::collections::BTreeSet::new();
+            for file in files {
+                assert!(FluentResource::try_new((*file).to_owned()).is_ok(), "a line that cannot be read in\n{file}");
+                for key in keys_of(file) {
+                    assert!(seen.insert(key), "{language}: {key} stands twice");
+                }
             }
+            assert!(!seen.is_empty());
         }
-        assert!(!seen.is_empty());
+    }
+
+    #[test]
+    fn each_thread_speaks_its_own_language_and_a_file_cannot_change_one_asked_for() {
+        let german = Language::of("de").expect("there is German");
+        assert_eq!(text("language-name"), "English");
+        apart(|| {
+            prefer(german);
+            assert_eq!((text("language-name"), number(0.5)), ("Deutsch", "0,5".to_owned()));
+        });
+        assert_eq!(text("language-name"), "English");
+        speaking(Spoken::fixed(german), || {
+            prefer(Language::default());
+            assert_eq!(text("language-name"), "Deutsch");
+            let told = std::thread::scope(|s| s.spawn(|| text("language-name")).join());
+            assert_eq!(told.expect("no panic"), "English");
+        });
+    }
+
+    #[test]
+    fn a_reader_gets_the_language_he_likes_best_of_those_there_are() {
+        let liked = |list: &str| Language::liked(list).map(Language::code);
+        assert_eq!(liked("de-CH,de;q=0.9,en;q=0.5"), Some("de"));
+        assert_eq!(liked("nl, en;q=0.3, fr;q=0.7"), Some("fr"));
+        assert_eq!(liked("en;q=0, pt"), None);
+        assert_eq!(liked(""), None);
+        assert_eq!(liked(";;q=,,de;q=x,ja"), Some("ja"));
     }
 
     #[test]

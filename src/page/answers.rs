@@ -70,7 +70,8 @@ fn undrawn(error: &report::ReportError) -> Refused {
 /// An error in this program.
 pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refused> {
     // The key contains the file name, because a machine without a name takes the name of its file.
-    let key = format!("{}\n{}", job.input_digest, texts.machine.as_ref().map_or("", |m| &m.name));
+    let machine = texts.machine.as_ref().map_or("", |m| &m.name);
+    let key = format!("{}\n{machine}\n{}", job.input_digest, lang::language().code());
     if let Some(plan) = desk.kept(&key) {
         return Ok(plan);
     }

@@ -48,17 +48,19 @@ pub async fn asset(uri: Uri) -> Response {
     }
 }
 
-/// Keys of a plan whose words differ from the key.
-const NAMED: [&str; 4] = ["hand_over", "regrip", "segment", "whirl"];
-
 /// The texts of the page by key, and keys of a plan in the words of every other output: a script of the page.
 pub async fn texts() -> Response {
-    let names: BTreeMap<&str, String> = NAMED.into_iter().map(|key| (key, words::key(key))).collect();
+    let named = |key: &str| key.strip_prefix("key-").unwrap_or(key).replace('-', "_");
+    let names: BTreeMap<String, &str> =
+        lang::texts_of("key-").into_iter().map(|(key, name)| (named(key), name)).collect();
     let all = CHECKS.iter().chain(&EVENTS).map(|check| check.name);
     let checks: BTreeMap<&str, String> = all.map(|name| (name, words::check_name(name))).collect();
     let (texts, names, checks) = (json!(lang::texts_of("page-")), json!(names), json!(checks));
-    let script =
-        format!("export const TEXTS = {texts};\nexport const NAMES = {names};\nexport const CHECKS = {checks};\n");
+    let (language, mark) = (json!(lang::language().code()), json!(lang::text("decimal-mark")));
+    let script = format!(
+        "export const LANGUAGE = {language};\nexport const DECIMAL_MARK = {mark};\nexport const TEXTS = {texts};\n\
+         export const NAMES = {names};\nexport const CHECKS = {checks};\n"
+    );
     ([(header::CONTENT_TYPE, JS)], script).into_response()
 }
 

@@ -12,7 +12,7 @@ use super::wire::{Problem, Texts};
 use super::work::Desk;
 use crate::defect::Defect;
 use crate::job::plan::Plan;
-use crate::lang;
+use crate::lang::{self, Spoken};
 use crate::report;
 use crate::say;
 
@@ -55,9 +55,14 @@ pub async fn export(
             .with(StatusCode::NOT_FOUND);
     };
     answered(&desk, asked, move |desk, texts| {
-        let job = answers::job_of(desk, &texts)?;
-        let plan = answers::plan_of(desk, &job, &texts)?;
-        let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;
+        let asked = answers::job_of(desk, &texts)?.language.unwrap_or_else(lang::language);
+        // A sheet is in the language that the job asks for, whatever the language of the page.
+        let (plan, bytes) = lang::speaking(Spoken::fixed(asked), || {
+            let job = answers::job_of(desk, &texts)?;
+            let plan = answers::plan_of(desk, &job, &texts)?;
+            let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;
+            Ok((plan, bytes))
+        })?;
         let saved = format!("attachment; filename=\"{}\"", file_name(&plan.job, ending));
         Ok(([(header::CONTENT_TYPE, kind.to_owned()), (header::CONTENT_DISPOSITION, saved)], bytes))
     })

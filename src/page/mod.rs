@@ -15,6 +15,7 @@ mod guard;
 mod handlers;
 mod openapi;
 mod patience;
+mod reader;
 mod wire;
 mod work;
 
@@ -28,6 +29,7 @@ use std::sync::Arc;
 
 use crate::input::Named;
 use crate::job::shop::Shop;
+use crate::lang;
 use work::Desk;
 
 /// Largest request, bytes. A job of a thousand sections takes a tenth of it.
@@ -83,5 +85,6 @@ pub fn router(start: Start, port: u16) -> Router {
         .method_not_allowed_fallback(assets::other_method)
         .layer(DefaultBodyLimit::max(BODY_MAX_BYTES))
         .layer(middleware::from_fn_with_state(guard::Guard::new(port), guard::guard))
+        .layer(middleware::from_fn_with_state(lang::spoken(), reader::answered))
         .with_state(desk)
 }

@@ -12,7 +12,7 @@ use super::Start;
 use super::wire::{Problem, Texts};
 use crate::job::Job;
 use crate::job::plan::Plan;
-use crate::lang;
+use crate::lang::{self, Language};
 use crate::say;
 use crate::spread::Halt;
 
@@ -29,8 +29,8 @@ pub struct Desk {
     pub start: Start,
     places: Semaphore,
     plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
-    /// The job read last, and its texts: while the slider moves they are the same again and again.
-    read: Mutex<Option<(Texts, Arc<Job>)>>,
+    /// The job read last, its texts and the language of its notes: while the slider moves they are the same again and again.
+    read: Mutex<Option<(Texts, Language, Arc<Job>)>>,
 }
 
 /// Asks the work to stop when the request that waits for it is dropped.
@@ -62,11 +62,11 @@ impl Desk {
             Problem::new(lang::text("page-defect-unknown"), lang::text("page-defect-help"))
                 .with(StatusCode::INTERNAL_SERVER_ERROR)
         };
-        let halt = Halt::default();
+        let (halt, spoken) = (Halt::default(), lang::spoken());
         let leaving = Leaving(halt.clone());
         let in_time = tokio::time::timeout(Duration::from_secs(WORK_S), async {
             let _place = self.places.acquire().await.map_err(|_| defect())?;
-            match tokio::task::spawn_blocking(move || halt.until(work)).await {
+            match tokio::task::spawn_blocking(move || lang::speaking(spoken, || halt.until(work))).await {
                 Ok(Some(done)) => Ok(done),
                 Ok(None) => Err(stopped()),
                 Err(_) => Err(defect()),
@@ -83,11 +83,12 @@ impl Desk {
     /// Those of `read`.
     pub fn job<E>(&self, texts: &Texts, read: impl FnOnce() -> Result<Job, E>) -> Result<Arc<Job>, E> {
         let last = || self.read.lock().unwrap_or_else(PoisonError::into_inner);
-        if let Some((_, job)) = last().as_ref().filter(|(of, _)| of == texts) {
+        let language = lang::language();
+        if let Some((.., job)) = last().as_ref().filter(|(of, told, _)| of == texts && *told == language) {
             return Ok(Arc::clone(job));
         }
         let job = Arc::new(read()?);
-        *last() = Some((texts.clone(), Arc::clone(&job)));
+        *last() = Some((texts.clone(), language, Arc::clone(&job)));
         Ok(job)
     }
 

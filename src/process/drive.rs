@@ -9,6 +9,7 @@
 use super::rig::Rig;
 use super::segments::{Refused, Segment, Travel, Work};
 use crate::job::Place;
+use crate::lang;
 use crate::say;
 use crate::units::rad_per_s;
 
@@ -75,23 +76,23 @@ impl Rig<'_> {
         for travel in &segment.travels {
             let torque_nm = travel.torque_nm();
             if let Some(most) = head.torque_nm.filter(|most| torque_nm > most * SLACK) {
-                let (needed, most) = (format!("{torque_nm:.1}"), most.to_string());
+                let (needed, most) = (lang::fixed(torque_nm, 1), lang::number(most));
                 return Some(refused(TORQUE, say!("driven-torque", section = label, needed = needed, most = most)));
             }
             if let Some(most) = head.feed_force_n.filter(|most| travel.feed_n > most * SLACK) {
-                let (needed, most) = (format!("{:.0}", travel.feed_n), most.to_string());
+                let (needed, most) = (format!("{:.0}", travel.feed_n), lang::number(most));
                 return Some(refused(FEED_FORCE, say!("driven-feed", section = label, needed = needed, most = most)));
             }
             // The lowest of the speeds that a travel may want: with a grip.
             let rpm =
                 self.job.cutting.speed_floor * self.wanted_rpm(segment, travel.vc_m_per_min, travel.before_mm, true);
             if let Some(most) = head.power_kw.filter(|_| self.powered_rpm(travel) * SLACK < rpm) {
-                let needed = format!("{:.1}", self.motor_kw(torque_nm, rpm));
+                let needed = lang::fixed(self.motor_kw(torque_nm, rpm), 1);
                 let text = say!(
                     "driven-power",
                     section = label,
                     needed = needed,
-                    most = most.to_string(),
+                    most = lang::number(most),
                     rpm = format!("{rpm:.0}")
                 );
                 return Some(refused(POWER, text));
@@ -105,8 +106,8 @@ impl Rig<'_> {
         let most = self.job.machine.headstock.torque_nm?;
         let works = self.tasks().into_iter().filter(|t| !t.cross && t.tool.place != Place::FrontDriven);
         let work = works.max_by(|a, b| a.torque_nm.total_cmp(&b.torque_nm)).filter(|t| t.torque_nm > most * SLACK)?;
-        let needed = format!("{:.1}", work.torque_nm);
-        let text = say!("driven-front-work", work = work.text, needed = needed, most = most.to_string());
+        let needed = lang::fixed(work.torque_nm, 1);
+        let text = say!("driven-front-work", work = work.text, needed = needed, most = lang::number(most));
         Some(Refused { section: 0, at_mm: 0.0, segments: 1, rule: TORQUE, text })
     }
 
@@ -115,8 +116,8 @@ impl Rig<'_> {
         let most = self.job.machine.counter_spindle.as_ref()?.torque_nm?;
         let works = self.back.iter().filter(|b| b.tool.place != Place::BackDriven).map(|b| &b.work);
         let work = works.max_by(|a, b| a.torque_nm.total_cmp(&b.torque_nm)).filter(|w| w.torque_nm > most * SLACK)?;
-        let needed = format!("{:.1}", work.torque_nm);
-        let text = say!("driven-rear-work", work = work.name, needed = needed, most = most.to_string());
+        let needed = lang::fixed(work.torque_nm, 1);
+        let text = say!("driven-rear-work", work = work.name, needed = needed, most = lang::number(most));
         let section = self.job.shaft.sections.len().saturating_sub(1);
         Some(Refused { section, at_mm: self.job.shaft.length_mm(), segments: 1, rule: COUNTER_TORQUE, text })
     }

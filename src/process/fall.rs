@@ -2,6 +2,7 @@
 
 use super::rig::Rig;
 use crate::job::Tray;
+use crate::lang;
 use crate::say;
 
 /// What keeps a part from falling: it needs a grip at part-off.
@@ -40,8 +41,8 @@ impl Rig<'_> {
 
     fn too_large(&self, tray: Tray) -> String {
         let shaft = &self.job.shaft;
-        let (length, diameter) = (shaft.length_mm().to_string(), shaft.largest_mm().to_string());
-        let (most_length, most_diameter) = (tray.max_length_mm.to_string(), tray.max_diameter_mm.to_string());
+        let (length, diameter) = (lang::number(shaft.length_mm()), lang::number(shaft.largest_mm()));
+        let (most_length, most_diameter) = (lang::number(tray.max_length_mm), lang::number(tray.max_diameter_mm));
         if self.job.machine.part_off.tray.is_some() {
             say!(
                 "part-off-too-large",

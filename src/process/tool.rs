@@ -1,6 +1,7 @@
 //! A tool, and a piece of work on the rear end with its tool.
 
 use crate::job::{BackWork, Place, Tools};
+use crate::say;
 
 /// A tool. Equal tools are one tool and need one place.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -19,7 +20,8 @@ impl Tool {
 
     /// The tool that turns along the bar; of an opposed pair or a tandem the roughing tool.
     pub fn turning(tools: Tools) -> Tool {
-        Tool::new(Place::Turning, if tools == Tools::Opposed { "roughing tool of the pair" } else { "turning tool" })
+        let opposed = tools == Tools::Opposed;
+        Tool::new(Place::Turning, if opposed { say!("tool-roughing-of-pair") } else { say!("tool-turning") })
     }
 }
 

@@ -6,6 +6,8 @@ use super::segments::{Segment, Travel, Work};
 use super::tool::Tool;
 use crate::job::plan::TravelCut;
 use crate::job::{Place, Side, Tools};
+use crate::lang;
+use crate::say;
 
 /// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
 const WIDEST_GROOVING_MM: f64 = 3.0;
@@ -52,7 +54,7 @@ impl Rig<'_> {
     /// The tools of a segment, in the order in which they cut. Of two tools in one travel it is the leading one.
     pub fn segment_tools(&self, segment: &Segment) -> Vec<Tool> {
         let usual = |segment: &Segment| match segment.back {
-            true => Tool::new(Place::Turning, "back-turning tool"),
+            true => Tool::new(Place::Turning, say!("tool-back-turning")),
             false => Tool::turning(self.job.cutting.tools),
         };
         let mut front: Vec<Tool> =
@@ -60,26 +62,26 @@ impl Rig<'_> {
         front.dedup();
         // Both 60° profiles share their tools; other profiles and several starts of a whirled thread need their own.
         let cutter = self.thread_of(segment).map(|t| match t.angle_deg() {
-            60 => format!("pitch {}", shown_mm(t.pitch_mm)),
-            angle => format!("{angle}°, pitch {}", shown_mm(t.pitch_mm)),
+            60 => say!("tool-pitch", pitch = lang::number(shown_mm(t.pitch_mm))),
+            angle => say!("tool-angle-pitch", angle = angle, pitch = lang::number(shown_mm(t.pitch_mm))),
         });
         match (segment.work, cutter) {
             (Work::AsDrawn, _) => Vec::new(),
             (Work::PartOff | Work::Plunge, _) => {
                 let usual = || match segment.work {
-                    Work::PartOff => Tool::new(Place::Turning, "part-off tool"),
+                    Work::PartOff => Tool::new(Place::Turning, say!("tool-part-off")),
                     _ => {
                         let width = segment.length_mm().min(WIDEST_GROOVING_MM);
-                        Tool::new(Place::Turning, format!("grooving tool {width}"))
+                        Tool::new(Place::Turning, say!("tool-grooving", width = lang::number(width)))
                     }
                 };
                 segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), usual)).collect()
             }
             (Work::Whirl, Some(cutter)) => {
-                vec![Tool::new(Place::Whirling, format!("whirling head, {cutter}"))]
+                vec![Tool::new(Place::Whirling, say!("tool-whirling", cutter = cutter))]
             }
             (Work::Thread, Some(cutter)) => {
-                let usual = || format!("threading tool, {cutter}");
+                let usual = || say!("tool-threading", cutter = cutter);
                 let name = self.threading_tool().map_or_else(usual, |tool| tool.name.clone());
                 front.push(Tool::new(Place::Turning, name));
                 front
@@ -99,8 +101,8 @@ impl Rig<'_> {
         let lead = || self.segment_tools(segment).into_iter().next();
         let usual = |i: usize| match (i, self.job.cutting.tools) {
             (0, _) => lead().unwrap_or_else(|| Tool::turning(self.job.cutting.tools)),
-            (_, Tools::Opposed) => Tool::new(Place::Turning, "finishing tool of the pair"),
-            _ => Tool::new(Place::Turning, "finishing tool"),
+            (_, Tools::Opposed) => Tool::new(Place::Turning, say!("tool-finishing-of-pair")),
+            _ => Tool::new(Place::Turning, say!("tool-finishing")),
         };
         travel.cutters.iter().enumerate().map(|(i, cutter)| self.tool_of(Some(cutter), || usual(i))).collect()
     }

@@ -225,8 +225,8 @@ impl<'a> Case<'a> {
             text: say!(
                 "proof-limit",
                 turned = mm(turned_mm),
-                demand = format!("{:.4}{unit}", finding.demand),
-                limit = format!("{:.4}{unit}", finding.limit)
+                demand = lang::fixed(finding.demand, 4) + &unit,
+                limit = lang::fixed(finding.limit, 4) + &unit
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),

@@ -4,6 +4,7 @@
 use super::{Breach, SAME_MM, Verified, mm};
 use crate::job::plan::Plan;
 use crate::job::{Job, SectionKind};
+use crate::lang;
 use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::{Rig, Work, quote};
@@ -34,14 +35,14 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
         // A plan whose true margin is larger than stated is not wrong.
         Some(margin) if margin - proven <= SAME_MARGIN => {}
         Some(margin) => {
-            wrong("margin", say!("proof-margin", told = format!("{margin:.3}"), proven = format!("{proven:.3}")))
+            wrong("margin", say!("proof-margin", told = lang::fixed(margin, 3), proven = lang::fixed(proven, 3)))
         }
-        None => wrong("margin", say!("proof-margin-missing", proven = format!("{proven:.3}"))),
+        None => wrong("margin", say!("proof-margin-missing", proven = lang::fixed(proven, 3))),
     }
     if let (Some(margin), Some(at)) = (plan.margin, &plan.margin_at)
         && (1.0 - at.utilisation - margin).abs() > SAME_SHARE
     {
-        let (used, margin) = (format!("{:.3}", at.utilisation), format!("{margin:.3}"));
+        let (used, margin) = (lang::fixed(at.utilisation, 3), lang::fixed(margin, 3));
         wrong("margin", say!("proof-margin-at", check = at.check, used = used, margin = margin));
     }
     let lines = lines(plan, &rig, &segments);
@@ -70,14 +71,14 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
             "quote",
             say!(
                 "proof-material",
-                told_kg = format!("{:.3}", given.material_kg),
-                told_mm = format!("{:.1}", given.remnant_mm),
-                kg = format!("{:.3}", due.material_kg),
-                mm = format!("{:.1}", due.remnant_mm)
+                told_kg = lang::fixed(given.material_kg, 3),
+                told_mm = lang::fixed(given.remnant_mm, 1),
+                kg = lang::fixed(due.material_kg, 3),
+                mm = lang::fixed(due.remnant_mm, 1)
             ),
         );
     }
-    let cost = |c: &crate::job::plan::Cost| format!("{:.2} {}", c.total, c.currency);
+    let cost = |c: &crate::job::plan::Cost| format!("{} {}", lang::fixed(c.total, 2), c.currency);
     match (&given.cost, &due.cost) {
         (None, None) => {}
         (Some(a), Some(b)) => {

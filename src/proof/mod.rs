@@ -16,6 +16,7 @@ mod wishes;
 
 use crate::job::plan::{Plan, Stage};
 use crate::job::{Holding, Job};
+use crate::lang;
 use crate::process::checks::Finding;
 use crate::process::segments::Segment;
 use crate::process::{Rig, State};
@@ -32,7 +33,7 @@ const SAME_UTILISATION: f64 = 1e-9;
 
 /// A place in a message, mm.
 fn mm(value_mm: f64) -> String {
-    format!("{value_mm:.2}")
+    lang::fixed(value_mm, 2)
 }
 
 /// One rule that a plan breaks.

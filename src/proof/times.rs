@@ -3,6 +3,7 @@
 use super::{Case, SAME_MM};
 use crate::job::Hold;
 use crate::job::plan::Times;
+use crate::lang;
 use crate::process::features::moments_told;
 use crate::say;
 
@@ -59,7 +60,7 @@ impl Case<'_> {
         ];
         for (name, given, found) in pairs {
             if (given - found).abs() > SAME_S + SAME_SHARE * found {
-                let (given, sum) = (format!("{given:.3}"), format!("{found:.3}"));
+                let (given, sum) = (lang::fixed(given, 3), lang::fixed(found, 3));
                 self.breach(None, "times", say!("proof-time", given = given, name = name, sum = sum));
             }
         }
@@ -79,7 +80,7 @@ impl Case<'_> {
         let first_s = free + self.rig.besides_s(&steps, &tasks, end_mm);
         let found = own_s + self.rig.changes_s(&steps) + self.rig.pace().beyond_s(first_s);
         if (cycle.steady_s - found).abs() > SAME_S + SAME_SHARE * found {
-            let (given, sum) = (format!("{:.3}", cycle.steady_s), format!("{found:.3}"));
+            let (given, sum) = (lang::fixed(cycle.steady_s, 3), lang::fixed(found, 3));
             self.breach(None, "times", say!("proof-cycle-time", given = given, sum = sum));
         }
     }

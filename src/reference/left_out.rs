@@ -100,6 +100,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.sections.finish_pass" | "machine.tools.opposed" | "machine.tools.tandem" => "`false`".to_owned(),
         "shop" | "machine" | "stock" | "stock.diameter" => say!("left-out-to-shop"),
         "shop.name" | "shop.machines" | "shop.collets" | "shop.materials" | "shop.bars" => say!("left-out-none"),
+        "language" => say!("left-out-language"),
         "shop.language" => "`en`".to_owned(),
         "shop.machines.name" => say!("left-out-shop-machine-name"),
         "shop.machines.file" => say!("left-out-shop-machine-file"),

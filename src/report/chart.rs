@@ -103,7 +103,7 @@ pub(super) fn nested(
         draw(&mut ChartBuilder::on(&root).build_cartesian_2d(along, up).map_err(chart_error)?)?;
         root.present().map_err(chart_error)?;
     }
-    let scale = numbers::trimmed(1.0 / FINE, 4);
+    let scale = numbers::trimmed_pointed(1.0 / FINE, 4);
     Ok(Group::new()
         .set("transform", format!("translate({} {}) scale({scale})", xy(left), xy(top)))
         .add(Blob::new(inner_svg(&whole)?)))

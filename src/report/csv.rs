@@ -91,7 +91,7 @@ fn at_most(rpm: f64) -> f64 {
 
 /// A number, or an empty field if there is none.
 fn number(value: Option<f64>, places: usize) -> String {
-    value.filter(|v| v.is_finite()).map(|v| numbers::trimmed(v, places)).unwrap_or_default()
+    value.filter(|v| v.is_finite()).map(|v| numbers::trimmed_pointed(v, places)).unwrap_or_default()
 }
 
 fn row(fields: impl Iterator<Item = String>) -> String {

@@ -34,7 +34,7 @@ pub fn fitted_text(fitted: &Fitted) -> String {
             vec![
                 s.support.name().to_string(),
                 numbers::value(s.stiffness_n_per_um),
-                format!("± {:.1} %", 100.0 * s.standard_error),
+                format!("± {} %", numbers::fixed(100.0 * s.standard_error, 1)),
                 say!("fitted-range-of", low = numbers::value(low), high = numbers::value(high)),
                 numbers::value(s.before_n_per_um),
             ]

@@ -123,7 +123,7 @@ fn numbered(mut labels: Labels, wanted: &[Wanted], number: impl Fn(usize) -> usi
 /// The text of a feature. The label of a keyseat is only two numbers, so the word is added; holes have a sign.
 fn feature_text(f: &crate::job::plan::FeatureOutline) -> String {
     let label = words::plain(&f.label);
-    if f.kind == "keyseat" && !label.contains("keyseat") { format!("keyseat {label}") } else { label }
+    if f.kind == "keyseat" { format!("{} {label}", words::key("keyseat")) } else { label }
 }
 
 /// Labels of the features. All features of one end share one label at its face.

@@ -81,7 +81,7 @@ pub use csv::stages_csv;
 pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
 #[cfg(feature = "pdf")]
-pub use pdf::sheet_pdf;
+pub use pdf::{can_write, sheet_pdf};
 pub use placed::{Placed, placed};
 pub use shapes::COLOURS;
 pub use sheet::sheet_html;

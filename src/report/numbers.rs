@@ -2,38 +2,7 @@
 //!
 //! Numbers that are not finite become [`NONE`]; a zero never carries a sign.
 
-/// Stands for a number that is missing or not finite.
-pub const NONE: &str = "–";
-
-/// With exactly `places` decimals.
-///
-/// ```
-/// use spanhold::report::numbers::fixed;
-/// assert_eq!(fixed(41.25, 1), "41.2");
-/// assert_eq!(fixed(-0.04, 1), "0.0");
-/// ```
-pub fn fixed(value: f64, places: usize) -> String {
-    if !value.is_finite() {
-        return NONE.to_string();
-    }
-    let text = format!("{value:.places$}");
-    match text.strip_prefix('-') {
-        Some(rest) if rest.bytes().all(|b| b == b'0' || b == b'.') => rest.to_string(),
-        _ => text,
-    }
-}
-
-/// With at most `places` decimals and no zeros at the end.
-///
-/// ```
-/// use spanhold::report::numbers::trimmed;
-/// assert_eq!(trimmed(958.5, 2), "958.5");
-/// assert_eq!(trimmed(180.0, 2), "180");
-/// ```
-pub fn trimmed(value: f64, places: usize) -> String {
-    let text = fixed(value, places);
-    if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.').to_string() } else { text }
-}
+pub use crate::lang::{NONE, fixed, trimmed, trimmed_pointed};
 
 /// A length along the shaft in mm: at most two decimals.
 pub fn mm(value_mm: f64) -> String {

@@ -49,7 +49,7 @@ pub const GRIP_HATCH: &str = "spanhold-grip";
 
 /// A coordinate: at most two decimals.
 pub fn xy(value: f64) -> String {
-    numbers::trimmed(value, 2)
+    numbers::trimmed_pointed(value, 2)
 }
 
 /// A fill by one of the patterns.

@@ -48,9 +48,10 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let input = say!("sheet-input", digest = words::plain(&plan.input_digest));
     body.push_str(&format!("<footer>{}</footer>\n", escape(&input)));
     Ok(format!(
-        "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n\
+        "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\"/>\n\
          <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}</title>\n\
          <style>\n:root {{ {colours} }}\n{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
+        escape(&plan.language),
         escape(&say!("sheet-title", job = about.job))
     ))
 }

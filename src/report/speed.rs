@@ -9,6 +9,7 @@ use super::shapes::{self, INK, SMALL, SOFT};
 use super::thinned::thinned;
 use super::{ReportError, numbers};
 use crate::job::plan::Plan;
+use crate::lang;
 
 /// Height of the chart as a multiple of the fastest speed; the room above that speed is for its figure.
 const HEADROOM: f64 = 1.6;
@@ -31,7 +32,7 @@ pub fn speed(plan: &Plan, layout: &Layout, charts: &Charts) -> Result<Group, Rep
     Ok(shapes::group("speed")
         .add(plot)
         .add(chart::frame([layout.axis.left, y, layout.axis.width(), SPEED]))
-        .add(shapes::text(x, y + 15.0, SMALL, "end", "rev/min").set("fill", SOFT))
+        .add(shapes::text(x, y + 15.0, SMALL, "end", lang::text("unit-rpm")).set("fill", SOFT))
         .add(shapes::text(x, y + SPEED, SMALL, "end", "0"))
         .add(figures(plan, layout, charts, most)))
 }

@@ -1,5 +1,8 @@
 //! Plain text: tables that stay aligned and within a width, and wrapped sentences.
 
+use unicode_linebreak::linebreaks;
+use unicode_width::UnicodeWidthChar;
+
 /// Alignment of a column.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Align {
@@ -36,15 +39,10 @@ const GAP: usize = 2;
 /// No column is cut below this.
 const NARROWEST: usize = 4;
 
-/// Columns a character takes in a terminal: two for the wide scripts of East Asia and for pictures, none for combining
-/// marks and joiners, else one. Ranges of Unicode Standard Annex #11, shortened; from memory, not re-read.
+/// Columns a character takes in a terminal: two for the wide scripts of East Asia and for pictures, none for combining marks and joiners,
+/// else one (Unicode Standard Annex #11).
 fn char_columns(c: char) -> usize {
-    match c as u32 {
-        0x0300..=0x036F | 0x200B..=0x200F | 0x20D0..=0x20FF | 0xFE00..=0xFE0F | 0xFE20..=0xFE2F => 0,
-        0x1100..=0x115F | 0x2E80..=0xA4CF | 0xAC00..=0xD7A3 | 0xF900..=0xFAFF | 0xFE30..=0xFE4F | 0xFF00..=0xFF60 => 2,
-        0xFFE0..=0xFFE6 | 0x1F300..=0x1FAFF | 0x20000..=0x3FFFD => 2,
-        _ => 1,
-    }
+    c.width().unwrap_or(0)
 }
 
 /// Columns a text takes.
@@ -115,6 +113,25 @@ fn line<'a>(heads: &[Head], widths: &[usize], cells: impl Iterator<Item = &'a st
     format!("{}\n", out.trim_end())
 }
 
+/// The pieces of a text between which a line may end, each with whether a blank stands before it: words, and in scripts without blanks what
+/// stands between the breaks of Unicode Standard Annex #14.
+pub fn pieces(text: &str) -> Vec<(bool, &str)> {
+    let mut all = Vec::new();
+    let wide = |c: Option<char>| c.is_some_and(|c| char_columns(c) == 2);
+    for word in text.split_whitespace() {
+        let mut rest = word;
+        for (at, _) in linebreaks(word) {
+            let (before, after) = word.split_at(at);
+            if after.is_empty() || wide(before.chars().next_back()) || wide(after.chars().next()) {
+                let (piece, behind) = rest.split_at(rest.len() - after.len());
+                all.push((rest.len() == word.len(), piece));
+                rest = behind;
+            }
+        }
+    }
+    all
+}
+
 /// A sentence in lines of at most `width` columns: the first starts with `first`, the others with as many spaces. A word
 /// longer than a line is cut.
 pub fn wrap(first: &str, text: &str, width: usize) -> String {
@@ -122,15 +139,15 @@ pub fn wrap(first: &str, text: &str, width: usize) -> String {
     let room = width.saturating_sub(indent).max(NARROWEST);
     let mut lines: Vec<String> = Vec::new();
     let mut current = String::new();
-    for word in text.split_whitespace() {
-        let word = fit(word, room);
-        if !current.is_empty() && columns(&current) + 1 + columns(&word) > room {
+    for (blank, piece) in pieces(text) {
+        let piece = fit(piece, room);
+        let blank = usize::from(blank && !current.is_empty());
+        if !current.is_empty() && columns(&current) + blank + columns(&piece) > room {
             lines.push(std::mem::take(&mut current));
+        } else {
+            current.push_str(&" ".repeat(blank));
         }
-        if !current.is_empty() {
-            current.push(' ');
-        }
-        current.push_str(&word);
+        current.push_str(&piece);
     }
     lines.push(current);
     let mut out = String::new();
@@ -169,6 +186,13 @@ mod tests {
     fn sentences_wrap_under_their_first_word() {
         assert_eq!(wrap("1. ", "one two three four", 12), "1. one two\n   three\n   four\n");
         assert_eq!(wrap("", "", 12), "\n");
+    }
+
+    #[test]
+    fn scripts_without_blanks_wrap_where_the_standard_lets_them_and_lose_nothing() {
+        // No line begins with a full stop.
+        assert_eq!(wrap("- ", "棒材が曲がります。停止 2 mm で", 14), "- 棒材が曲がり\n  ます。停止 2\n  mm で\n");
+        assert_eq!(pieces("a-b/c d"), [(true, "a-b/c"), (true, "d")]);
     }
 
     #[test]

@@ -75,30 +75,10 @@ pub fn check_name(name: &str) -> String {
     known.to_owned()
 }
 
-/// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`.
+/// A key of the plan in words: `counter_spindle_travel` becomes `counter-spindle travel`. One without a text is shown as it is.
 pub fn key(key: &str) -> String {
-    let known = match key {
-        "hand_over" => lang::text("key-hand-over"),
-        "regrip" => lang::text("key-regrip"),
-        "centre" => lang::text("key-centre"),
-        "segment" => lang::text("key-pull-back"),
-        "whirl" => lang::text("key-critical-speed"),
-        "interrupt" => lang::text("key-interrupt"),
-        "stroke" => lang::text("key-stroke"),
-        "counter_spindle" => lang::text("key-counter-spindle"),
-        "counter_spindle_travel" => lang::text("key-counter-spindle-travel"),
-        "part_off" => lang::text("key-part-off"),
-        "bar_feed" => lang::text("key-bar-feed"),
-        "back_work" => lang::text("key-back-work"),
-        "cross_driven" => lang::text("key-cross-driven"),
-        "front_fixed" => lang::text("key-front-fixed"),
-        "front_driven" => lang::text("key-front-driven"),
-        "back_fixed" => lang::text("key-back-fixed"),
-        "back_driven" => lang::text("key-back-driven"),
-        "whirling" => lang::text("key-whirling"),
-        other => return plain(other).replace('_', " "),
-    };
-    known.to_owned()
+    let plain = plain(key);
+    lang::known(&format!("key-{}", plain.replace('_', "-"))).map_or_else(|| plain.replace('_', " "), str::to_owned)
 }
 
 /// The holding in words.
@@ -157,7 +137,8 @@ const NAME_WIDTH: usize = 40;
 /// See [`section`].
 pub fn section_name(section: &SectionOutline) -> String {
     let (number, name) = (section.number, plain(&section.name));
-    let what = if name.is_empty() || name == format!("section {number}") { kind_and_size(section) } else { name };
+    let what =
+        if name.is_empty() || name == say!("section-number", number = number) { kind_and_size(section) } else { name };
     let what = table::fit(&what, NAME_WIDTH);
     if what.is_empty() { say!("section-number", number = number) } else { format!("{number} {what}") }
 }
@@ -167,8 +148,8 @@ fn kind_and_size(section: &SectionOutline) -> String {
     let label = plain(&section.label);
     let kind = match section.kind.as_str() {
         "cylinder" | "thread" => "",
-        kind if label.contains(kind) => "",
-        kind => kind,
+        "knurl" => "",
+        kind => &key(kind),
     };
     format!("{kind} {label}").trim().to_string()
 }

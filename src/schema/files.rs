@@ -10,6 +10,7 @@ pub(super) fn job() -> Value {
     let machine = either(lang::text("schema-machine-file-of-job"), vec![path(), machine()]);
     let mut other = vec![
         ("shop", text(lang::text("schema-shop-of-job"))),
+        ("language", choice(lang::text("schema-language"), &lang::LANGUAGES)),
         ("shaft", shaft()),
         (
             "stock",
@@ -143,7 +144,7 @@ fn section() -> Value {
         ("thread", text(lang::text("schema-thread"))),
         ("thread_by", choice(lang::text("schema-thread-by"), &["single_point", "whirling", "rolling"])),
         ("taper", pair(&fields::TAPER, "diameters of a taper, [front, rear]; mm")),
-        ("sides", json!({"description": fields::SIDES.what, "enum": [2, 4, 6, 8]})),
+        ("sides", json!({"description": fields::SIDES.what(), "enum": [2, 4, 6, 8]})),
         ("tolerance", tolerance()),
         ("chamfer", edge(&fields::CHAMFER)),
         ("radius", edge(&fields::RADIUS)),
@@ -160,7 +161,7 @@ fn section() -> Value {
 
 /// A size of the front edge, or of both.
 fn edge(field: &'static fields::Field) -> Value {
-    either(field.what, vec![number(field), map(field.path, field.what, vec![], &[])])
+    either(field.what(), vec![number(field), map(field.path, field.what(), vec![], &[])])
 }
 
 fn feature() -> Value {
@@ -245,7 +246,7 @@ pub(super) fn machine() -> Value {
         ),
         ("bar_feed", map(&at("bar_feed"), lang::text("schema-bar-feed"), vec![], &["max_rpm"])),
         ("counter_spindle", counter_spindle()),
-        ("cross_tool_reach", either(reach.what, vec![number(reach), reaches])),
+        ("cross_tool_reach", either(reach.what(), vec![number(reach), reaches])),
         ("part_off", map(&at("part_off"), "part-off", vec![("tray", tray)], &[])),
         ("scatter", own_scatter("machine.scatter")),
         (

@@ -7,7 +7,7 @@ use serde_json::{Map, Value, json};
 pub(super) fn number(field: &Field) -> Value {
     let unit = if field.unit.is_empty() { String::new() } else { format!("; {}", field.unit) };
     let mut out = json!({
-        "description": format!("{}{unit}", field.what),
+        "description": format!("{}{unit}", field.what()),
         "type": "number",
         "minimum": field.min,
         "maximum": field.max,

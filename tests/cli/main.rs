@@ -5,6 +5,7 @@ mod draft;
 mod ends;
 mod folder;
 mod help;
+mod languages;
 mod lost;
 mod readme;
 mod recheck;

@@ -17,7 +17,8 @@ fn below(path: &str, list: &str) -> String {
     list.lines().map(|l| format!("{path}.{}\n", l.trim())).collect()
 }
 
-const PLAN: &str = "verdict text
+const PLAN: &str = "language text
+    verdict text
     job text
     drawing text?
     revision text?

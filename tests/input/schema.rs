@@ -107,7 +107,7 @@ fn every_number_of_the_table_is_there_with_unit_range_and_default() {
     for f in ALL.iter().filter(|f| f.path != "shaft.sections.sides") {
         let is = |v: &&Value| {
             let told = v["description"].as_str().unwrap_or_default();
-            told.starts_with(f.what)
+            told.starts_with(f.what())
                 && told.ends_with(f.unit)
                 && v["minimum"].as_f64() == Some(f.min)
                 && v["maximum"].as_f64() == Some(f.max)

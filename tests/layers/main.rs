@@ -25,7 +25,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("shown", &[]),
     ("fields", &["lang", "diag"]),
     // Work on all cores: knows nothing of what is worked out.
-    ("spread", &[]),
+    ("spread", &["lang"]),
     ("job", &["lang", "units", "diag", "fields"]),
     ("mechanics", &["units"]),
     ("process", &["lang", "units", "job", "mechanics"]),

@@ -26,7 +26,7 @@ fn written(name: &str, plan: &Plan) -> PathBuf {
     let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("pdf");
     std::fs::create_dir_all(&dir).expect("a folder");
     let path = dir.join(format!("{name}.pdf"));
-    std::fs::write(&path, sheet_pdf(plan).expect("written")).expect("written");
+    std::fs::write(&path, sheet_pdf(plan, None).expect("written")).expect("written");
     path
 }
 
@@ -57,7 +57,7 @@ fn squeezed(text: &str) -> String {
 #[test]
 fn the_same_plan_gives_the_same_bytes() {
     for (name, plan) in all() {
-        let (a, b) = (sheet_pdf(&plan).expect("written"), sheet_pdf(&plan).expect("written"));
+        let (a, b) = (sheet_pdf(&plan, None).expect("written"), sheet_pdf(&plan, None).expect("written"));
         assert!(a.starts_with(b"%PDF-") && a == b, "{name}");
     }
 }

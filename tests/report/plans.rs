@@ -266,6 +266,7 @@ pub fn sample_plan() -> Plan {
     groove.feed_mm = 0.048;
     let trace = trace(&stages, 0.18);
     let mut plan = Plan {
+        language: "en".into(),
         part_off: None,
         centre: None,
         drive: None,

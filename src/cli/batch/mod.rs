@@ -60,7 +60,7 @@ pub fn run(args: &Args) -> Ending {
     }
     let mut drawn = match &args.map {
         None => None,
-        Some(_) => match map::of(&args.jobs, &args.machine, &args.shop) {
+        Some(_) => match lang::apart(|| map::of(&args.jobs, &args.machine, &args.shop)) {
             Ok(map) => Some(map),
             Err(diags) => return out::wrong_input(&diags),
         },
@@ -81,7 +81,7 @@ pub fn run(args: &Args) -> Ending {
         }
         progress.done_one();
     };
-    let mut sink = match sink::Sink::open(args.out.as_deref(), args.resume, &mut tasks, before) {
+    let mut sink = match lang::apart(|| sink::Sink::open(args.out.as_deref(), args.resume, &mut tasks, before)) {
         Ok(sink) => sink,
         Err(diag) => return out::wrong_input(&[diag]),
     };

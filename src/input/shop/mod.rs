@@ -18,7 +18,7 @@ use super::machine;
 use super::machine_from;
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::tool_list;
+use super::{language, tool_list};
 use crate::diag::{Diag, Source};
 use crate::fields::{self, ALL};
 use crate::job::shop::{Given, Shop, ShopCollet, ShopMachine, What};
@@ -105,6 +105,7 @@ pub fn read_shop(path: &Path) -> Result<Shop, Vec<Diag>> {
 /// Reads the text of a shop's file. `open` gives the text of a machine file.
 fn read(source: &Arc<Source>, open: &dyn Fn(&str) -> Result<Arc<Source>, Diag>) -> Result<Shop, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
+    language::of(&tree).into_iter().for_each(lang::prefer);
     let mut r = Reader::new(Arc::clone(source));
     let shop = r.map(&tree, &KEYS).and_then(|map| parts(&mut r, source, &map, open));
     match (shop, r.finish(&tree)) {
@@ -123,8 +124,7 @@ fn parts(
     open: &dyn Fn(&str) -> Result<Arc<Source>, Diag>,
 ) -> Option<Shop> {
     let name = r.text_maybe(map, "name");
-    let languages: Vec<(&str, ())> = lang::LANGUAGES.iter().map(|code| (*code, ())).collect();
-    let language = r.choice(map, "language", &languages, Some(()));
+    let language = language::read(r, map);
     r.collets_elsewhere = map.get("collets").is_some();
     let machines = listed(r, map, "machines", |r, item| one_machine(r, item, open));
     let names: Vec<String> = machines.iter().flatten().map(|m| m.name.clone()).collect();
@@ -146,12 +146,11 @@ fn parts(
         complete &= word(r, map, key, known, &mut words).is_some();
     }
     name?;
-    language?;
     let (machines, collets, grades, bars) = (machines?, collets?, grades?, bars?);
     let line = map.get("tool_list").map_or(1, |node| r.line(node));
     let tool_list = tool_list?.map(|value| Given { value, line });
     let source = Arc::clone(source);
-    complete.then_some(Shop { source, machines, collets, grades, bars, tool_list, numbers, words })
+    complete.then_some(Shop { source, language: language?, machines, collets, grades, bars, tool_list, numbers, words })
 }
 
 /// The items of a list that may be left out. None: at least one of them is wrong.

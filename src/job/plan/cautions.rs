@@ -5,7 +5,7 @@
 use super::super::SAME_MM;
 use super::super::iso286::it_width_mm;
 use super::{Plan, Verdict};
-use crate::lang::{self, lists};
+use crate::lang::{self, Language, Spoken, lists};
 use crate::say;
 
 /// From this L/d on a free front gets a caution of its own: rules of part makers call a bar of ten diameters "like a spring".
@@ -25,8 +25,18 @@ pub fn estimate() -> &'static str {
     lang::text("estimate")
 }
 
-/// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`.
+/// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`. In a language whose
+/// cautions no tradesman has read they stand in English too.
 pub fn cautions(plan: &Plan) -> Vec<String> {
+    let own = told(plan);
+    if lang::text("cautions-read") == "yes" {
+        return own;
+    }
+    let english = lang::speaking(Spoken::fixed(Language::default()), || told(plan));
+    own.iter().zip(&english).map(|(own, english)| say!("caution-twice", own = own, english = english)).collect()
+}
+
+fn told(plan: &Plan) -> Vec<String> {
     let feasible = plan.verdict.has_plan();
     let has = |kinds: &[&str]| plan.shaft.features.iter().any(|f| kinds.contains(&f.kind.as_str()));
     let mut list: Vec<String> = Vec::new();
@@ -92,7 +102,7 @@ fn bar_in_bush(plan: &Plan) -> Option<String> {
         _ => return None,
     };
     let most_mm = it_width_mm(grade, plan.shaft.stock_diameter_mm).ok()?;
-    let told = |mm: f64| format!("{:.3}", mm);
+    let told = |mm: f64| lang::fixed(mm, 3);
     let most = told(most_mm);
     let Some(width_mm) = plan.shaft.stock_tolerance_mm else {
         return Some(if fixed {
@@ -119,7 +129,7 @@ fn thin_wall(plan: &Plan) -> Option<String> {
     let least_mm = grips.fold(plan.shaft.stock_diameter_mm, f64::min);
     let wall_mm = (least_mm - bore_mm) / 2.0;
     (wall_mm < THIN_WALL_SHARE * least_mm).then(|| {
-        let (held, wall) = (least_mm.to_string(), format!("{wall_mm:.2}"));
+        let (held, wall) = (lang::number(least_mm), lang::fixed(wall_mm, 2));
         say!("caution-thin-wall", held = held, wall = wall)
     })
 }
@@ -138,7 +148,7 @@ fn front_long(plan: &Plan) -> Option<String> {
 }
 
 fn never_line(plan: &Plan) -> Option<String> {
-    let at = |mm: f64| format!("{mm:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let at = |mm: f64| lang::trimmed(mm, 2);
     let lines = plan.witnesses.iter().filter(|w| w.cause == "feature" && w.interrupt == "never");
     let place = |number: usize, mm: f64| say!("caution-never-line-place", at = at(mm), section = section(plan, number));
     let places: Vec<String> = lines.map(|w| place(w.section, w.at_mm)).collect();

@@ -156,3 +156,11 @@ recheck-not-proven = NO LONGER PROVEN  { $job }: { $rules ->
 }
 recheck-breach-of-stage = Stage { $stage }: { $rule }: { $why }
 recheck-breach-of-plan = Plan: { $rule }: { $why }
+
+# The language.
+no-such-language = there are texts in { $languages }
+
+# The font of the PDF.
+font-help = name a font file, TTF or OTF
+font-unreadable = `{ $file }` cannot be read as a font: { $reason }
+font-wanted = sheet.pdf is left out: its fonts lack the letters of this language. Name a font file with `--font FILE`.

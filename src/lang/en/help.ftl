@@ -142,6 +142,7 @@ left-out-section-interrupt = `never` for a thread, for IT7 or finer, for Ra 0.8 
 left-out-section-grip = `true` for a plain cylinder, else `false`
 left-out-feature-thrust = calculated from the hole
 left-out-feature-at = must be given with `cross_hole`, and with `tapped_hole` or `engrave` along the shaft
+left-out-language = that of the shop's file, else `en`
 left-out-feature-depth = must be given with `axial_hole`, `hex_socket`, and `tapped_hole` on an end; { $default } for `engrave`
 left-out-feature-drill-depth = `depth` plus four pitches
 left-out-material-vc = then give `cutting.vc`

@@ -351,6 +351,7 @@ proof-cost-missing = the plan gives no cost, but the rates of the job give { $re
 
 estimate = An estimate: the machine's manual, the local rules and a qualified setter decide.
 caution-not-a-plan = Do not run this: it is not a plan. The stages only show how far the work would come within its limits.
+caution-twice = { $own } (English: { $english })
 caution-estimate = This is an estimate. Cutting forces are accurate to ± 25 % at best. Stiffnesses are only as good as the values given for the machine.
 caution-who-decides = The machine's manual, the local rules and a qualified setter decide. If they differ from this plan, follow them and not the plan.
 caution-first-piece = Prove the first piece at reduced speed and feed, block by block, with the doors closed. Measure it before you increase speed or feed.
@@ -365,7 +366,7 @@ caution-counter-spindle = Part in the counter-spindle: check the collet, the cla
 caution-front-long = The free front gets { $ratio } times as long as its diameter. A long thin front can whip: raise the speed in steps, watch it, and keep out of its reach.
 caution-centre = A centre supports the front: grease or cool it, set its force before the bar turns, and check that the centre hole is clean. Do not turn the stage without it. It must leave before part-off; then the front turns free, so keep out of the plane in which it turns.
 caution-thin-wall = The wall is only { $wall } mm where a collet holds Ø{ $held } mm. The collet may crush it: clamp with less force, or put a plug into the bore, and measure the first piece.
-caution-part-off-not-held = Nothing holds the part at part-off: it comes loose while it turns. Part off slowly, catch the part, and keep out of its way.
+caution-part-off-not-held = Nothing holds the part at part-off: it comes loose while it turns. Part off slowly, let a tray catch the part, keep out of its way, and never reach for it.
 caution-part-falls = The part falls into the tray at part-off. It comes loose while it turns: it may catch in the tool, and it may be marked or bent when it falls. Slow the last of the cut, keep the way to the tray clear, keep the doors closed, and look at the first parts before you go on.
 caution-no-bush = Without the guide bush, only the headstock collet holds the bar. Do not exceed the lengths shown.
 caution-fixed-bush = The guide bush stands still, and the diameter of the bar { $bar } may vary by { $width } mm, which is { $side } mm on each side. A fixed bush needs 0.005 to 0.015 mm of clearance on each side, so bar of h6 or h7 (at most { $most } mm). In a bush that is too wide the part gets out of round; in one that is too tight the bar seizes. Use ground bar, a bush that turns with the bar, or work without the bush.

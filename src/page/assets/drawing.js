@@ -2,7 +2,7 @@
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
-import { checkName, made, num, percent, say, sentence } from './words.js';
+import { checkName, made, num, percent, plain, say, sentence } from './words.js';
 
 /** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
@@ -85,11 +85,11 @@ export class Drawing {
     const [what, at] = [label, num(place.was)];
     const element = s('g', {
       class: `hand${wished ? ' wished' : ''}`, id: `hand-${place.what}-${place.number}`, tabindex: 0, role: 'slider', 'aria-label': label,
-      'aria-valuemin': num(place.from), 'aria-valuemax': num(place.to), 'aria-valuenow': num(place.was), 'aria-valuetext': `${num(place.was)} mm`,
+      'aria-valuemin': plain(place.from), 'aria-valuemax': plain(place.to), 'aria-valuenow': plain(place.was), 'aria-valuetext': `${num(place.was)} mm`,
     }, s('title', {}, wished ? say('page-hand-title-wished', { what, at }) : say('page-hand-title', { what, at })), ground, seen);
     const stand = (at) => {
       for (const p of [seen, ground]) p.setAttribute('d', shape(at));
-      element.setAttribute('aria-valuenow', num(at));
+      element.setAttribute('aria-valuenow', plain(at));
       element.setAttribute('aria-valuetext', `${num(at)} mm`);
     };
     const put = (to) => {

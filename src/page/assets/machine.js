@@ -2,7 +2,8 @@
 // moves along.
 
 import { h, s, the } from './dom.js';
-import { checkName, figures, made, num, percent, round125, say, speed } from './words.js';
+import { LANGUAGE } from './texts.js';
+import { checkName, figures, fixed, made, num, percent, round125, say, speed } from './words.js';
 
 const WIDTH = 1188;
 const HEIGHT = 150;
@@ -176,7 +177,7 @@ export function draw(plan, t, found) {
   parts.push(s('path', { d: `M${tip} ${top + 4}l-7 -14h14Z`, class: 'tool' }),
     label(Math.max(4, tip + 6 - wide(`${num(t)} mm`)), 34, `${num(t)} mm`));
   const diameters = figures(radial / scale);
-  const bending = Number((bend * 1000 / scale).toPrecision(2)).toLocaleString('en');
+  const bending = Number((bend * 1000 / scale).toPrecision(2)).toLocaleString(LANGUAGE);
   parts.push(label(8, HEIGHT - 8, found ? say('page-machine-scales', { bending, diameters }) : say('page-machine-scale', { diameters })));
   const says = say('page-machine-label', { at: num(t), stage: state.stage.number });
   view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
@@ -199,7 +200,7 @@ export function tell(plan, t, found) {
   const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
-    item(say('page-moment-speed'), `${speed(found.rpm)} rev/min`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm (${say('page-l-over-d', { ratio: found.l_over_d.toFixed(1) })})`),
+    item(say('page-moment-speed'), `${speed(found.rpm)} ${say('page-unit-rpm')}`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm (${say('page-l-over-d', { ratio: fixed(found.l_over_d, 1) })})`),
     item(say('page-moment-stiffness'), `${figures(found.stiffness_n_per_um)} N/µm`),
     item(say('page-moment-deflection'), `${figures(found.cut_deflection_um)} µm`), item(say('page-moment-sag'), `${figures(found.sag_um)} µm`),
     ...worst.map((c) => item(checkName(c.check), percent(c.utilisation), c.utilisation > 1)));

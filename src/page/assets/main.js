@@ -7,6 +7,7 @@ import { Form } from './form.js';
 import { History } from './history.js';
 import * as machine from './machine.js';
 import * as results from './results.js';
+import { LANGUAGE } from './texts.js';
 import { valueAt } from './tree.js';
 import { made, say } from './words.js';
 
@@ -453,6 +454,7 @@ function keys(event) {
 
 /** Puts in the texts of the page that do not change. */
 function sayAll() {
+  document.documentElement.lang = LANGUAGE;
   for (const element of document.querySelectorAll('[data-say], [data-say-title], [data-say-label]')) {
     const { say: inside, sayTitle, sayLabel } = element.dataset;
     if (inside) element.textContent = say(inside);

@@ -1,7 +1,7 @@
 // What the plan says, in words and tables.
 
 import { h, svgOf, the } from './dom.js';
-import { advice, checkName, figures, made, num, percent, say, sentence, speed, words } from './words.js';
+import { advice, checkName, figures, fixed, made, num, percent, say, sentence, speed, words } from './words.js';
 
 /**
  * The verdict, in one line above everything else.
@@ -95,7 +95,7 @@ function speedsOf(plan, stage) {
 
 /** L/d of a stage, below its unsupported length. */
 function ratio(stage) {
-  return stage.l_over_d_max === null ? [] : [h('br'), h('small', {}, say('page-l-over-d', { ratio: stage.l_over_d_max.toFixed(1) }))];
+  return stage.l_over_d_max === null ? [] : [h('br'), h('small', {}, say('page-l-over-d', { ratio: fixed(stage.l_over_d_max, 1) }))];
 }
 
 function stages(plan) {
@@ -139,7 +139,7 @@ function figuresOf(plan) {
     [say('page-time-part-off'), `${num(t.part_off)} s`], [say('page-time-rear-end'), `${num(t.back_work)} s`],
     [say('page-regrips-at'), regrips ? `${regrips} mm` : say('page-none')],
     [say('page-parts-per-bar'), String(q.pieces_per_bar)], material, [say('page-remnant'), `${num(q.remnant_mm, 0)} mm`],
-    ...(q.cost ? [[say('page-cost'), `${q.cost.total.toFixed(2)} ${q.cost.currency}`]] : []),
+    ...(q.cost ? [[say('page-cost'), `${fixed(q.cost.total, 2)} ${q.cost.currency}`]] : []),
   ] : [material];
   return h('dl', { class: 'figures' }, rows.map(([k, v]) => h('div', {}, h('dt', {}, k), h('dd', {}, v))));
 }
@@ -207,7 +207,7 @@ function table(caption, heads, rows, words_ = []) {
 function order(plan) {
   const o = plan.order;
   if (!o) return null;
-  const money = (x) => (x === null || x === undefined ? '–' : `${x.toFixed(2)} ${o.currency ?? ''}`);
+  const money = (x) => (x === null || x === undefined ? '–' : `${fixed(x, 2)} ${o.currency ?? ''}`);
   const facts = [[say('page-parts'), num(o.pieces, 0)], [say('page-bars'), num(o.bars, 0)], [say('page-set-up'), `${num(o.set_up_h)} h`],
     [say('page-running-time'), `${num(o.run_h)} h`], [say('page-shifts'), num(o.shifts)], [say('page-parts-per-shift'), num(o.pieces_per_shift, 0)],
     ...(o.cost === null ? [] : [[say('page-cost'), money(o.cost_per_piece)], [say('page-total-cost'), money(o.cost)]])];

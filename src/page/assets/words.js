@@ -1,6 +1,6 @@
 // Texts, numbers and names in the form in which people read them.
 
-import { CHECKS, NAMES, TEXTS } from './texts.js';
+import { CHECKS, DECIMAL_MARK, NAMES, TEXTS } from './texts.js';
 
 /**
  * A text of the table, with its arguments put in by name.
@@ -20,15 +20,20 @@ export function advice({ what, help }) {
   return sentence(help ? say('page-problem-with-help', { what, help }) : say('page-problem', { what }));
 }
 
-/**
- * A number with at most some decimals, no zeros at the end.
- * @param {number|null|undefined} x
- * @param {number} [decimals]
- */
-export function num(x, decimals = 1) {
+/** A number written with a point, as the language writes it. @param {string} written */
+const told = (written) => written.replace('.', DECIMAL_MARK);
+
+/** A number with exactly some decimals. @param {number} x @param {number} decimals */
+export const fixed = (x, decimals) => told(x.toFixed(decimals));
+
+/** A number with at most some decimals, no zeros at the end. @param {number|null|undefined} x @param {number} [decimals] */
+export const num = (x, decimals = 1) => told(plain(x, decimals));
+
+/** As `num`, with a point in every language: for what a program reads. @param {number|null|undefined} x @param {number} [decimals] */
+export function plain(x, decimals = 1) {
   if (x === null || x === undefined || !Number.isFinite(x)) return '–';
-  const fixed = x.toFixed(decimals);
-  return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
+  const written = x.toFixed(decimals);
+  return written.includes('.') ? written.replace(/\.?0+$/, '') : written;
 }
 
 /** A speed as a whole number, rounded down so that it is never above the limit, rev/min. @param {number} rpm */
@@ -37,7 +42,7 @@ export const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
 /** A number with three significant digits. @param {number} x */
 export function figures(x) {
   if (!Number.isFinite(x)) return '–';
-  return x === 0 ? '0' : Math.abs(x) >= 100 ? x.toFixed(0) : String(Number(x.toPrecision(3)));
+  return x === 0 ? '0' : Math.abs(x) >= 100 ? x.toFixed(0) : told(String(Number(x.toPrecision(3))));
 }
 
 /**
@@ -46,8 +51,8 @@ export function figures(x) {
  */
 export function percent(share) {
   const all = 100 * share;
-  if (all > 100 && all < 100.5) return `${(Math.ceil(all * 10) / 10).toFixed(1)} %`;
-  if (all >= 99.5 && all < 100) return `${(Math.floor(all * 10) / 10).toFixed(1)} %`;
+  if (all > 100 && all < 100.5) return `${fixed(Math.ceil(all * 10) / 10, 1)} %`;
+  if (all >= 99.5 && all < 100) return `${fixed(Math.floor(all * 10) / 10, 1)} %`;
   return `${all.toFixed(0)} %`;
 }
 

@@ -1,6 +1,7 @@
 //! The single changes that are tried when there is no plan.
 
 use crate::job::{ChangeKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
+use crate::lang;
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
 use crate::planner::advice::limits::{PART_TIMES, round_step};
 use crate::planner::advice::{bars, collets, driven, dropped, limits, set_ups, works};
@@ -89,7 +90,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Cut),
             (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
             0.1,
-            |ap| say!("change-ap-max", depth = format!("{ap:.1}")),
+            |ap| say!("change-ap-max", depth = lang::fixed(ap, 1)),
             |j, ap| j.cutting.ap_max_mm = ap,
         )
         .at_key("job", "cutting.ap_max")
@@ -198,7 +199,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Drawing),
             (1.0, PART_TIMES),
             0.5,
-            |times| say!("change-section-run-out", times = format!("{times:.1}")),
+            |times| say!("change-section-run-out", times = lang::fixed(times, 1)),
             |j, times| j.shaft.sections.iter_mut().filter_map(|s| s.run_out_mm.as_mut()).for_each(|r| *r *= times),
         );
         list.push(eased.written(move |times| {
@@ -213,7 +214,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         Role::Change(ChangeKind::Straightness),
         (job.shaft.bow_mm_per_m, STRAIGHTEST_MM_PER_M.min(job.shaft.bow_mm_per_m)),
         0.01,
-        |b| say!("change-straightness", bow = format!("{b:.2}")),
+        |b| say!("change-straightness", bow = lang::fixed(b, 2)),
         |j, b| j.shaft.bow_mm_per_m = b,
     );
     list.push(straighter.at_key("job", "shaft.straightness"));
@@ -238,7 +239,7 @@ fn tray(job: &Job) -> Option<Candidate> {
     let tray =
         Tray::new(most(now.map(|t| t.max_length_mm), length_mm), most(now.map(|t| t.max_diameter_mm), diameter_mm));
     let says =
-        say!("change-tray", length = tray.max_length_mm.to_string(), diameter = tray.max_diameter_mm.to_string());
+        say!("change-tray", length = lang::number(tray.max_length_mm), diameter = lang::number(tray.max_diameter_mm));
     let from = now.as_ref().map_or(Value::Null, told);
     let role = Role::Change(ChangeKind::Tray);
     let change = once("part_off.tray", role, from, told(&tray), says, move |j| j.machine.part_off.tray = Some(tray));
@@ -328,7 +329,8 @@ fn machines(job: &Job) -> Vec<Candidate> {
         |c, v| c.bore_mm = v,
     ));
     if counter.sleeve.is_none() {
-        let says = say!("change-sleeve", pitch = SLEEVE_PITCH_MM.to_string(), stiffness = SLEEVE_N_PER_UM.to_string());
+        let says =
+            say!("change-sleeve", pitch = lang::number(SLEEVE_PITCH_MM), stiffness = lang::number(SLEEVE_N_PER_UM));
         let after = json!({"pitch": SLEEVE_PITCH_MM, "stiffness": SLEEVE_N_PER_UM});
         let role = Role::Change(ChangeKind::Sleeve);
         let sleeve = once("sleeve", role, Value::Null, after, says, |j| {

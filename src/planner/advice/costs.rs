@@ -5,6 +5,7 @@ use crate::defect::Defect;
 use crate::job::ChangeKind;
 use crate::job::Job;
 use crate::job::plan::LimitCost;
+use crate::lang;
 use crate::planner::advice::candidate::{Candidate, Role};
 use crate::planner::advice::candidates;
 use crate::planner::advice::tries::{least_value, planned_s, spread, told, values};
@@ -81,7 +82,7 @@ fn least_cost(
     let (seconds, next_seconds) = (now_s - fastest_s, now_s - time_s);
     let (now, next, words) = told(candidate, value);
     let (_, best, best_words) = told(candidate, fastest);
-    let (saved, most) = (format!("{next_seconds:.1}"), format!("{seconds:.1}"));
+    let (saved, most) = (lang::fixed(next_seconds, 1), lang::fixed(seconds, 1));
     let text = if seconds > next_seconds + SAME_S {
         say!("change-saves-most", change = words, seconds = saved, most = most, best = best_words)
     } else {

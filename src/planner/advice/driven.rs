@@ -1,6 +1,7 @@
 //! Single changes for what the spindle cannot drive or the headstock cannot feed: less in one cut, or a stronger machine.
 
 use crate::job::{ChangeKind, Job};
+use crate::lang;
 use crate::planner::advice::candidate::{Candidate, Role, number};
 use crate::process::Rig;
 use crate::process::cutter::DEFAULT_FEED_MM;
@@ -34,7 +35,7 @@ pub fn lighter(job: &Job) -> Vec<Candidate> {
         role,
         (ap, least.min(ap)),
         0.1,
-        |ap| say!("change-smaller-ap-max", depth = format!("{ap:.1}")),
+        |ap| say!("change-smaller-ap-max", depth = lang::fixed(ap, 1)),
         |j, ap| j.cutting.ap_max_mm = ap,
     );
     let feed = number(
@@ -42,7 +43,7 @@ pub fn lighter(job: &Job) -> Vec<Candidate> {
         role,
         (feed, LEAST_FEED_MM.min(feed)),
         0.01,
-        |f| say!("change-smaller-feed", feed = format!("{f:.2}")),
+        |f| say!("change-smaller-feed", feed = lang::fixed(f, 2)),
         |j, f| j.cutting.feed_mm = Some(f),
     );
     vec![depth.at_key("job", "cutting.ap_max").in_group("depth"), feed.at_key("job", "cutting.feed").in_group("feed")]
@@ -66,7 +67,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
         "headstock.power",
         head.power_kw,
         0.5,
-        |v| say!("change-power", power = format!("{v:.1}")),
+        |v| say!("change-power", power = lang::fixed(v, 1)),
         |j, v| {
             j.machine.headstock.power_kw = Some(v);
         },

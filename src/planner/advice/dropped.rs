@@ -3,6 +3,7 @@
 use crate::defect::Defect;
 use crate::job::plan::Edit;
 use crate::job::{HandOverWish, Job, Wishes};
+use crate::lang;
 use crate::planner::advice::candidate::{edit, number_told};
 use crate::planner::advice::tries;
 use crate::planner::solve::Effort;
@@ -63,7 +64,7 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
     let tell =
         |text: String| Blocked { by: NAME.into(), text, together: Vec::new(), others: Vec::new(), ..blocked.clone() };
     let one = |told: String, time_s: f64| {
-        say!("wish-prevents", wish = told, reason = blocked.told(), seconds = format!("{time_s:.1}"))
+        say!("wish-prevents", wish = told, reason = blocked.told(), seconds = lang::fixed(time_s, 1))
     };
     let wishes = one_dropped(job);
     if let [(told, _)] = &wishes[..] {
@@ -74,5 +75,5 @@ pub fn blamed(job: &Job, blocked: Blocked) -> Result<Blocked, Defect> {
             return Ok(tell(one(told, time_s)));
         }
     }
-    Ok(tell(say!("wishes-prevent", reason = blocked.told(), seconds = format!("{without_s:.1}"))))
+    Ok(tell(say!("wishes-prevent", reason = blocked.told(), seconds = lang::fixed(without_s, 1))))
 }

@@ -1,6 +1,7 @@
 //! Limits as changes: those that a house may change after a trial, and those of safety, which are never advised.
 
 use crate::job::Job;
+use crate::lang;
 use crate::planner::advice::candidate::{Candidate, Role, number};
 use crate::say;
 
@@ -73,5 +74,5 @@ pub fn round_step(step: f64) -> f64 {
 /// A value with as many decimals as its step has.
 fn on(step: f64, value: f64) -> String {
     let decimals = (-step.log10()).ceil().clamp(0.0, 6.0) as usize;
-    format!("{value:.decimals$}")
+    lang::fixed(value, decimals)
 }

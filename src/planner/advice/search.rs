@@ -25,9 +25,9 @@ const EACH_MAY_TAKE: u64 = 1_500_000;
 /// Work that finding the reasons which stop the bar may take, in steps. They only guide the search.
 const REASONS_MAY_TAKE: u64 = 200_000;
 /// Work that the whole search may take, in steps.
-const ALL_MAY_TAKE: u64 = 12_000_000;
+const ALL_MAY_TAKE: u64 = 10_000_000;
 /// Work that the search for one more set may take where one is told, in steps.
-const MORE_MAY_TAKE: u64 = 1_500_000;
+const MORE_MAY_TAKE: u64 = 1_000_000;
 /// Sets that are looked at together on all cores. The number is fixed, so that the answer is the same on each machine.
 const TOGETHER: usize = 8;
 /// Share of the way to the farthest value at which a change of a group is tried, where it is not enough alone.

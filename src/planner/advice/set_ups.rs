@@ -2,6 +2,7 @@
 
 use crate::job::plan::Edit;
 use crate::job::{ChangeKind, End, Engraved, FeatureKind, Hold, Job, SectionKind, Shaft, Tapped};
+use crate::lang;
 use crate::planner::advice::candidate::{Candidate, Role, edit, number_told, once};
 use crate::process::Rig;
 use crate::say;
@@ -72,7 +73,7 @@ fn elsewhere(
     with: impl Fn(&mut Job) + Sync + 'static,
 ) -> Candidate {
     let says =
-        say!("change-set-up", work = text, seconds = format!("{time_s:.1}"), loading = format!("{LOADING_S:.0}"));
+        say!("change-set-up", work = text, seconds = lang::fixed(time_s, 1), loading = format!("{LOADING_S:.0}"));
     let change = once(&format!("{PREFIX}{text}"), role, json!(text), Value::Null, says, with);
     Candidate { elsewhere_s: time_s, ..change }.written(move |_| vec![edit("job", &place, "")])
 }

@@ -3,6 +3,7 @@
 use crate::defect::Defect;
 use crate::job::plan::{Change, ChangeSet, Edit};
 use crate::job::{ChangeKind, Job};
+use crate::lang;
 use crate::lang::lists;
 use crate::planner::advice::candidate::{Candidate, Role};
 use crate::planner::advice::search::{Ended, MOST_CHANGES, Search};
@@ -17,7 +18,7 @@ use std::collections::BTreeSet;
 /// Largest number of sets told.
 pub const MOST_SETS: usize = 3;
 /// Work that planning and proving with one set may take, in steps.
-const PROOF_MAY_TAKE: u64 = 6_000_000;
+const PROOF_MAY_TAKE: u64 = 4_000_000;
 
 /// A plan with changes that was proven.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -169,7 +170,7 @@ fn least(job: &Job, candidate: &Candidate, index: usize) -> Result<(bool, Option
         Role::House | Role::Safety => 0.0,
     };
     let change = change(candidate, value, |words| match candidate.role {
-        Role::Change(_) => say!("change-works", change = words, seconds = format!("{time_s:.1}")),
+        Role::Change(_) => say!("change-works", change = words, seconds = lang::fixed(time_s, 1)),
         Role::House | Role::Safety => words,
     });
     Ok((true, Some(Works { order: ((price * 1e3).round() as u64, index), time_s, value, change })))
@@ -249,7 +250,7 @@ fn in_words(search: &Search<'_>, set: &[usize], values: &[f64], proven: Proven) 
     let mut changes: Vec<Change> = set.iter().zip(values).map(one).collect();
     in_order(&mut changes);
     let words: Vec<&str> = changes.iter().map(|c| c.text.as_str()).collect();
-    let text = say!("set-works", changes = lists::semicolons(&words), seconds = format!("{:.1}", proven.time_s));
+    let text = say!("set-works", changes = lists::semicolons(&words), seconds = lang::fixed(proven.time_s, 1));
     ChangeSet {
         price: search.price(set),
         time_s: proven.time_s,

@@ -7,6 +7,7 @@ use crate::job::plan::{
     Times, TracePoint, Verdict, Witness,
 };
 use crate::job::{Interrupt, SectionKind};
+use crate::lang;
 use crate::planner::places::ground::Ground;
 use crate::planner::plan::draft::Draft;
 use crate::planner::plan::outline;
@@ -77,6 +78,7 @@ pub fn objective_s(ground: &Ground<'_>, draft: &Draft, settled: &Settled) -> f64
 pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
     let job = rig.job;
     Plan {
+        language: lang::language().code().to_owned(),
         verdict,
         job: job.shaft.name.clone(),
         drawing: job.shaft.drawing.clone(),

@@ -2,6 +2,7 @@
 
 use crate::job::plan::Plan;
 use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, ThreadBy, Tools};
+use crate::lang;
 use crate::lang::lists;
 use crate::mechanics::cutting::{CHIPS_TOLD_MM, MEASURED_TO_MM};
 use crate::mechanics::drilling::THRUST_TOLD_MM;
@@ -26,7 +27,11 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     if let (Some((length_mm, diameter_mm)), true) =
         (plan.tray_mm(), plan.part_off.as_ref().is_some_and(|p| p.by_default))
     {
-        notes.push(say!("note-falls-by-default", length = length_mm.to_string(), diameter = diameter_mm.to_string()));
+        notes.push(say!(
+            "note-falls-by-default",
+            length = lang::number(length_mm),
+            diameter = lang::number(diameter_mm)
+        ));
     }
     notes.extend(drive(job, plan));
     notes.extend(torque_share(job, plan));
@@ -49,17 +54,17 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
             notes.push(say!(
                 "note-feed-lowered",
                 section = section.label(i),
-                given = given.to_string(),
-                feed = format!("{:.3}", s.feed_mm),
-                ra = ra.to_string(),
-                factor = job.cutting.ra_factor.to_string()
+                given = lang::number(given),
+                feed = lang::fixed(s.feed_mm, 3),
+                ra = lang::number(ra),
+                factor = lang::number(job.cutting.ra_factor)
             ));
         }
         let turned = plan.segments.iter().any(|s| s.section == i + 1 && s.work == "turn");
         let floor = job.cutting.ra_floor_um;
         if let Some(ra) = section.ra_um.filter(|ra| turned && *ra <= floor) {
-            let (section, floor) = (section.label(i), floor.to_string());
-            notes.push(say!("note-ra-floor", section = section, ra = ra.to_string(), floor = floor));
+            let (section, floor) = (section.label(i), lang::number(floor));
+            notes.push(say!("note-ra-floor", section = section, ra = lang::number(ra), floor = floor));
         }
     }
     notes
@@ -107,7 +112,7 @@ fn finishing(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
             (false, None) => say!("note-one-cut-tandem"),
             (false, Some(why)) => say!("note-one-cut-why", why = why.told()),
         };
-        let (asked, depth) = (asked(section), format!("{:.2}", rig.stock_mm(section)));
+        let (asked, depth) = (asked(section), lang::fixed(rig.stock_mm(section), 2));
         notes.push(say!("note-one-cut", section = name, asked = asked, depth = depth, instead = instead));
     }
     if !tandem.is_empty() {
@@ -124,8 +129,8 @@ fn drive(job: &Job, plan: &Plan) -> Option<String> {
         Some((n, section)) => section.label(n - 1),
         None => say!("driven-part-off"),
     };
-    let power = format!("{:.1}", needs.power_kw);
-    let torque = format!("{:.1}", needs.torque_nm);
+    let power = lang::fixed(needs.power_kw, 1);
+    let torque = lang::fixed(needs.torque_nm, 1);
     let force = format!("{:.0}", needs.feed_force_n);
     let told = say!(
         "note-drive",
@@ -170,7 +175,7 @@ fn small_radii(job: &Job) -> Vec<String> {
             if let (Some(Edge::Radius(mm)), true) = (edge, other.is_some_and(|other| other > own))
                 && *mm < nose_mm - 1e-9
             {
-                let (radius, nose) = (mm.to_string(), nose_mm.to_string());
+                let (radius, nose) = (lang::number(*mm), lang::number(nose_mm));
                 notes.push(say!("note-small-radius", section = section.label(i), radius = radius, nose = nose));
             }
         }
@@ -191,7 +196,7 @@ fn power_lowers(rig: &Rig<'_>, segments: &[Segment], plan: &Plan) -> Vec<String>
             continue;
         };
         let speeds: Vec<String> = s.cuts.iter().map(|cut| format!("{:.0}", cut.rpm.floor())).collect();
-        let (section, power) = (section.label(s.section - 1), power.to_string());
+        let (section, power) = (section.label(s.section - 1), lang::number(power));
         let note = say!("note-power-lowers", section = section, power = power, speeds = lists::commas(&speeds));
         if !notes.contains(&note) {
             notes.push(note);
@@ -202,8 +207,8 @@ fn power_lowers(rig: &Rig<'_>, segments: &[Segment], plan: &Plan) -> Vec<String>
 
 /// What a section asks for that takes a finishing cut, in words.
 fn asked(section: &Section) -> String {
-    let width = format!("{:.3}", section.tolerance.width_mm());
-    let fine_ra = section.ra_um.map(|ra| ra.to_string());
+    let width = lang::fixed(section.tolerance.width_mm(), 3);
+    let fine_ra = section.ra_um.map(lang::number);
     let by_tolerance = Rig::asks_to_finish(&Section { ra_um: None, ..section.clone() });
     match fine_ra {
         Some(ra) if by_tolerance => say!("asked-both", width = width, ra = ra),
@@ -232,7 +237,7 @@ fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
     let slowest = turned.min_by(|a, b| cut(a).total_cmp(&cut(b))).filter(|s| cut(s) < low)?;
     let section = job.shaft.sections.get(slowest.section - 1)?.label(slowest.section - 1);
     let speed = format!("{:.0}", cut(slowest));
-    let (low, high) = (low.to_string(), high.to_string());
+    let (low, high) = (lang::number(low), lang::number(high));
     Some(say!(
         "note-slow-cutting",
         section = section,
@@ -251,9 +256,10 @@ fn passive_forces(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
         deepest_mm = travel.depths_mm.iter().copied().fold(deepest_mm, f64::max);
         floored |= rig.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts.iter().any(|c| c.floored);
     }
-    let deep = (deepest_mm > MEASURED_TO_MM)
-        .then(|| say!("note-passive-deep", depth = format!("{deepest_mm:.2}"), measured = MEASURED_TO_MM.to_string()));
-    let floor = floored.then(|| say!("note-passive-floor", share = rig.job.cutting.passive_floor.to_string()));
+    let deep = (deepest_mm > MEASURED_TO_MM).then(|| {
+        say!("note-passive-deep", depth = lang::fixed(deepest_mm, 2), measured = lang::number(MEASURED_TO_MM))
+    });
+    let floor = floored.then(|| say!("note-passive-floor", share = lang::number(rig.job.cutting.passive_floor)));
     deep.into_iter().chain(floor).collect()
 }
 
@@ -270,15 +276,15 @@ fn forces_outside(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
         worst.filter(|tool| outside(range, of(tool)) > 1.0 + 1e-9).copied()
     };
     let drills: Vec<ToolChip> = tools.iter().copied().filter(|tool| tool.kind == ToolKind::Drill).collect();
-    let told = |mm: f64| format!("{mm:.2}").trim_end_matches('0').trim_end_matches('.').to_owned();
+    let told = |mm: f64| lang::trimmed(mm, 2);
     let sizes = farthest(&drills, THRUST_TOLD_MM, |tool| tool.diameter_mm).map(|tool| {
-        let [low, high] = THRUST_TOLD_MM.map(|mm| mm.to_string());
+        let [low, high] = THRUST_TOLD_MM.map(lang::number);
         say!("note-drill-size", size = told(tool.diameter_mm), low = low, high = high)
     });
     tools.extend(turning_chips(segments));
     let chips = farthest(&tools, CHIPS_TOLD_MM, |tool| tool.chip_mm).map(|tool| {
-        let [low, high] = CHIPS_TOLD_MM.map(|mm| mm.to_string());
-        let (size, chip) = (told(tool.diameter_mm), format!("{:.3}", tool.chip_mm));
+        let [low, high] = CHIPS_TOLD_MM.map(lang::number);
+        let (size, chip) = (told(tool.diameter_mm), lang::fixed(tool.chip_mm, 3));
         match tool.kind {
             ToolKind::Drill => say!("note-chips-of-drill", size = size, chip = chip, low = low, high = high),
             ToolKind::Tap => say!("note-chips-of-tap", size = size, chip = chip, low = low, high = high),
@@ -295,8 +301,8 @@ fn rolled_and_left(job: &Job) -> Vec<String> {
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let SectionKind::Thread(thread) = &section.kind else { continue };
         if section.thread_by == Some(ThreadBy::Rolling) {
-            let blank = format!("{:.2}", thread.flank_mm());
-            let (section, length) = (section.label(i), section.length_mm().to_string());
+            let blank = lang::fixed(thread.flank_mm(), 2);
+            let (section, length) = (section.label(i), lang::number(section.length_mm()));
             notes.push(say!("note-rolled", section = section, length = length, blank = blank));
         }
         if thread.left {

@@ -2,7 +2,9 @@
 
 use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
 use crate::job::{End, Engraved, FeatureKind, Job, SectionKind, Tapped};
+use crate::lang;
 use crate::process::Rig;
+use crate::say;
 
 /// The shaft as drawn.
 pub fn shaft(job: &Job) -> ShaftOutline {
@@ -11,19 +13,29 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         let class =
             if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
         let (kind, label, inner) = match &s.kind {
-            SectionKind::Cylinder { diameter_mm } => ("cylinder", format!("Ø{diameter_mm}{class}"), None),
-            SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
-            SectionKind::Taper { front_mm, rear_mm } => ("taper", format!("Ø{front_mm}/Ø{rear_mm}{class}"), None),
-            SectionKind::Groove { diameter_mm } => ("groove", format!("Ø{diameter_mm}"), None),
-            SectionKind::Knurl { diameter_mm } => ("knurl", format!("Ø{diameter_mm} knurl"), None),
-            SectionKind::Flats { across_flats_mm, sides, .. } => {
-                ("flats", format!("AF {across_flats_mm} ×{sides}"), Some(*across_flats_mm))
+            SectionKind::Cylinder { diameter_mm } => {
+                ("cylinder", format!("Ø{}{class}", lang::number(*diameter_mm)), None)
             }
+            SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
+            SectionKind::Taper { front_mm, rear_mm } => {
+                ("taper", format!("Ø{}/Ø{}{class}", lang::number(*front_mm), lang::number(*rear_mm)), None)
+            }
+            SectionKind::Groove { diameter_mm } => ("groove", format!("Ø{}", lang::number(*diameter_mm)), None),
+            SectionKind::Knurl { diameter_mm } => {
+                ("knurl", say!("label-knurl", diameter = lang::number(*diameter_mm)), None)
+            }
+            SectionKind::Flats { across_flats_mm, sides, .. } => (
+                "flats",
+                say!("label-flats", size = lang::number(*across_flats_mm), sides = *sides),
+                Some(*across_flats_mm),
+            ),
         };
         // Edges and the ground size stand behind the size that is turned.
         let edges = s.edges.iter().flatten().map(|e| format!(", {}", e.told())).collect::<String>();
-        let ground =
-            s.ground.as_ref().map_or(String::new(), |g| format!(" (ground Ø{} {})", g.diameter_mm, g.tolerance.label));
+        let ground = s.ground.as_ref().map_or(String::new(), |g| {
+            let size = lang::number(g.diameter_mm);
+            format!(" ({})", say!("label-ground", diameter = size, class = g.tolerance.label))
+        });
         let label = format!("{label}{ground}{edges}");
         SectionOutline {
             number: i + 1,
@@ -54,7 +66,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     let features = job.shaft.features.iter().map(|f| match &f.kind {
         FeatureKind::CrossHole { diameter_mm, at_mm, .. } => FeatureOutline {
             kind: "cross_hole".into(),
-            label: format!("Ø{diameter_mm}"),
+            label: format!("Ø{}", lang::number(*diameter_mm)),
             from_mm: at_mm - diameter_mm / 2.0,
             to_mm: at_mm + diameter_mm / 2.0,
             size_mm: *diameter_mm,
@@ -62,7 +74,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         },
         FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => FeatureOutline {
             kind: "keyseat".into(),
-            label: format!("{width_mm} × {depth_mm}"),
+            label: format!("{} × {}", lang::number(*width_mm), lang::number(*depth_mm)),
             from_mm: *from_mm,
             to_mm: *to_mm,
             size_mm: *width_mm,
@@ -79,12 +91,17 @@ pub fn shaft(job: &Job) -> ShaftOutline {
                 depth_mm: None,
             }
         }
-        FeatureKind::Facing { depth_mm, end } => {
-            FeatureOutline { depth_mm: None, ..at_end(*end, "facing", format!("face {depth_mm}"), 0.0, 0.0) }
-        }
-        FeatureKind::AxialHole { diameter_mm, depth_mm, end } => {
-            at_end(*end, "axial_hole", format!("Ø{diameter_mm} × {depth_mm}"), *diameter_mm, *depth_mm)
-        }
+        FeatureKind::Facing { depth_mm, end } => FeatureOutline {
+            depth_mm: None,
+            ..at_end(*end, "facing", say!("label-face", depth = lang::number(*depth_mm)), 0.0, 0.0)
+        },
+        FeatureKind::AxialHole { diameter_mm, depth_mm, end } => at_end(
+            *end,
+            "axial_hole",
+            format!("Ø{} × {}", lang::number(*diameter_mm), lang::number(*depth_mm)),
+            *diameter_mm,
+            *depth_mm,
+        ),
         FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => FeatureOutline {
             kind: "tapped_hole".into(),
             label: thread.designation.clone(),
@@ -93,15 +110,27 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             size_mm: thread.major_mm,
             depth_mm: None,
         },
-        FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, end, .. } } => {
-            at_end(*end, "tapped_hole", format!("{} × {depth_mm}", thread.designation), thread.major_mm, *depth_mm)
-        }
-        FeatureKind::HexSocket { across_flats_mm, depth_mm, end, .. } => {
-            at_end(*end, "hex_socket", format!("hex {across_flats_mm} × {depth_mm}"), *across_flats_mm, *depth_mm)
-        }
-        FeatureKind::Keyway { width_mm, depth_mm, length_mm, end, .. } => {
-            at_end(*end, "keyway", format!("keyway {width_mm} × {depth_mm}"), *width_mm, *length_mm)
-        }
+        FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, end, .. } } => at_end(
+            *end,
+            "tapped_hole",
+            format!("{} × {}", thread.designation, lang::number(*depth_mm)),
+            thread.major_mm,
+            *depth_mm,
+        ),
+        FeatureKind::HexSocket { across_flats_mm, depth_mm, end, .. } => at_end(
+            *end,
+            "hex_socket",
+            say!("label-hexagon", size = lang::number(*across_flats_mm), depth = lang::number(*depth_mm)),
+            *across_flats_mm,
+            *depth_mm,
+        ),
+        FeatureKind::Keyway { width_mm, depth_mm, length_mm, end, .. } => at_end(
+            *end,
+            "keyway",
+            say!("label-keyway", width = lang::number(*width_mm), depth = lang::number(*depth_mm)),
+            *width_mm,
+            *length_mm,
+        ),
         FeatureKind::Engraving { text, height_mm, place, .. } => match place {
             Engraved::Along { from_mm, to_mm } => FeatureOutline {
                 kind: "engraving".into(),
@@ -116,11 +145,15 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     });
     let stock = &job.stock;
     let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));
-    let bore = if stock.bore_mm > 0.0 { format!(", bore Ø{}", stock.bore_mm) } else { String::new() };
+    let bore = if stock.bore_mm > 0.0 {
+        format!(", {}", say!("label-bore", diameter = lang::number(stock.bore_mm)))
+    } else {
+        String::new()
+    };
     ShaftOutline {
         stock_diameter_mm: stock.diameter_mm,
         stock_bore_mm: (stock.bore_mm > 0.0).then_some(stock.bore_mm),
-        stock_label: format!("Ø{}{tolerance}{bore}", stock.diameter_mm),
+        stock_label: format!("Ø{}{tolerance}{bore}", lang::number(stock.diameter_mm)),
         stock_tolerance_mm: stock.tolerance.as_ref().map(crate::job::Tolerance::width_mm),
         bar_length_mm: stock.bar_length_mm,
         sections: sections.collect(),

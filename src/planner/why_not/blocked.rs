@@ -1,6 +1,7 @@
 //! What stands in the way of a plan.
 
 use crate::job::Job;
+use crate::lang;
 use crate::lang::lists;
 use crate::planner::why_not::no_hold::{self, NoHold, REASONS};
 use crate::process::segments::Refused;
@@ -97,7 +98,7 @@ impl Blocked {
                 continue;
             }
             told.push(other.names());
-            let turned = format!("{:.1}", other.farthest_mm);
+            let turned = lang::fixed(other.farthest_mm, 1);
             texts.push(say!("stopped-other-collet", collet = collet, turned = turned, reason = other.text));
         }
         self.others = texts;

@@ -1,6 +1,7 @@
 //! Why a collet can take hold nowhere, in words: its range, the places, sections that must not be gripped.
 
 use crate::job::Job;
+use crate::lang;
 use crate::lang::lists;
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
@@ -35,12 +36,12 @@ pub fn nowhere(rig: &Rig<'_>) -> NoHold {
         } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
             say!("grip-wished-never", section = name)
         } else if in_front > collet.passes_mm {
-            let (front, passes) = (in_front.to_string(), collet.passes_mm.to_string());
+            let (front, passes) = (lang::number(in_front), lang::number(collet.passes_mm));
             say!("grip-front-too-thick", front = front, section = name, collet = collet.name, passes = passes)
         } else if s.from_mm + collet.hold_mm > deep_mm && s.length_mm() >= collet.hold_mm {
-            say!("grip-too-deep", section = name, depth = deep_mm.to_string())
+            say!("grip-too-deep", section = name, depth = lang::number(deep_mm))
         } else {
-            say!("grip-no-clear-length", section = name, hold = collet.hold_mm.to_string(), collet = collet.name)
+            say!("grip-no-clear-length", section = name, hold = lang::number(collet.hold_mm), collet = collet.name)
         }
     };
     let told = lists::semicolons(&fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>());
@@ -64,7 +65,7 @@ pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHol
     let section = rig.held_section(first);
     let told = || {
         let name = rig.job.shaft.sections[section].label(section);
-        NoHold::Because(say!("grip-too-early", collet = collet.name, section = name, from = format!("{from_mm:.1}")))
+        NoHold::Because(say!("grip-too-early", collet = collet.name, section = name, from = lang::fixed(from_mm, 1)))
     };
     (from_mm > farthest_mm + SAME_MM).then(told)
 }
@@ -86,7 +87,7 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     }
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
     let range = |c: &crate::job::Collet| {
-        let (from, to) = (c.smallest_mm.to_string(), c.largest_mm.to_string());
+        let (from, to) = (lang::number(c.smallest_mm), lang::number(c.largest_mm));
         say!("grip-collet-range", collet = c.name, from = from, to = to)
     };
     let ranges: Vec<String> = collets.map(range).collect();

@@ -1,5 +1,6 @@
 //! One stage, as far as it goes, and what stops it.
 
+use crate::lang;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::Reason;
 use crate::planner::why_not::frontier::{self, End, bent, broken, failing};
@@ -51,7 +52,7 @@ pub(super) fn walk(
     for k in from..grid.last() {
         crate::spread::checkpoint();
         if k > from && grid.stations[k].wished {
-            let text = say!("wish-no-grip-goes-on", at = grid.at(k).to_string());
+            let text = say!("wish-no-grip-goes-on", at = lang::number(grid.at(k)));
             return Walk::Ends(End::by(k, wished::NAME, text));
         }
         let t = grid.carried_to(k + 1);
@@ -59,7 +60,7 @@ pub(super) fn walk(
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
         {
-            let text = say!("travel-end", nose = format!("{g:.1}"), farthest = counter.farthest_mm.to_string());
+            let text = say!("travel-end", nose = lang::fixed(g, 1), farthest = lang::number(counter.farthest_mm));
             reasons.push(Reason { by: "counter_spindle_travel".into(), text });
         }
         if t > rig.centre_to_mm() + SAME_MM {
@@ -72,11 +73,11 @@ pub(super) fn walk(
                 Some(m) => last = m,
                 None => {
                     let text = if gripped {
-                        say!("stroke-end-no-stop", stroke = stroke.to_string())
+                        say!("stroke-end-no-stop", stroke = lang::number(stroke))
                     } else if rig.centre().is_some() {
-                        say!("stroke-end-centre", stroke = stroke.to_string())
+                        say!("stroke-end-centre", stroke = lang::number(stroke))
                     } else {
-                        say!("stroke-end-front-free", stroke = stroke.to_string())
+                        say!("stroke-end-front-free", stroke = lang::number(stroke))
                     };
                     reasons.push(Reason { by: "stroke".into(), text });
                     // Other reasons are looked for with the headstock as near the bush as the stroke allows.

@@ -28,6 +28,7 @@ use super::rig::Rig;
 use super::segments::Segment;
 use super::state::{Counter, Guide, State};
 use crate::job::plan::CheckResult;
+use crate::lang;
 use crate::mechanics::beam::Unheld;
 use crate::say;
 use speed_law::SpeedLaw;
@@ -91,7 +92,7 @@ impl Finding {
             3
         };
         // The smallest number of decimals with which value and limit look different.
-        let told = |decimals: usize| (format!("{:.decimals$}", self.demand), format!("{:.decimals$}", self.limit));
+        let told = |decimals: usize| (lang::fixed(self.demand, decimals), lang::fixed(self.limit, decimals));
         let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
         (says.found)(self.check, &format!("{demand}{unit}"), &format!("{limit}{unit}"))
     }

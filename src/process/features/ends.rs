@@ -10,7 +10,9 @@ use super::super::tool::Tool;
 use super::{CENTRE_S, DRILL_EXTRA_S, tap_drill_mm};
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};
+use crate::lang::{fixed, number};
 use crate::mechanics::{cutting, drilling, shaving};
+use crate::say;
 use crate::units::spindle_rpm;
 
 /// Depth a drill goes without a retraction, in diameters, and below it the time of one retraction, s.
@@ -35,9 +37,6 @@ const ENGRAVE_MM_PER_MIN: f64 = 200.0;
 /// Time to lift the engraving cutter and move to the next stroke, s, and below it its approach, s.
 const ENGRAVE_LIFT_S: f64 = 0.3;
 const ENGRAVE_EXTRA_S: f64 = 2.0;
-
-/// Name of the engraving tool.
-pub(super) const ENGRAVER: &str = "engraving cutter";
 
 /// A piece of work on an end.
 #[derive(Debug, Clone, PartialEq)]
@@ -89,14 +88,14 @@ impl Rig<'_> {
         };
         match kind {
             FeatureKind::CentreHole { designation, pilot_mm, end: e, .. } if *e == end => {
-                let tool = Tool::new(fixed, format!("centre drill {designation}"));
-                let centre = work("centre_hole", format!("centre hole {designation}"), tool, CENTRE_S);
+                let tool = Tool::new(fixed, say!("tool-centre-drill", hole = designation));
+                let centre = work("centre_hole", say!("work-centre-hole", hole = designation), tool, CENTRE_S);
                 vec![self.drilled(centre, *pilot_mm)]
             }
             FeatureKind::Facing { depth_mm, end: e } if *e == end => vec![self.facing(*depth_mm, end)],
             FeatureKind::AxialHole { diameter_mm, depth_mm, end: e } if *e == end => {
                 let mut hole = self.axial_hole(*diameter_mm, *depth_mm, end, fixed);
-                hole.text = format!("hole Ø{diameter_mm}, {depth_mm} deep");
+                hole.text = say!("work-hole", diameter = number(*diameter_mm), depth = number(*depth_mm));
                 vec![hole]
             }
             FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, drill_depth_mm, end: e } }
@@ -106,13 +105,13 @@ impl Rig<'_> {
                 let mut works = Vec::new();
                 if !self.is_drilled(tap_drill_mm(thread), *drill_depth_mm, end) {
                     let mut hole = self.axial_hole(tap_drill_mm(thread), *drill_depth_mm, end, fixed);
-                    hole.text += &format!(" for {name}");
+                    hole.text = say!("work-hole-for-thread", hole = hole.text, thread = name);
                     works.push(hole);
                 }
                 let torque = drilling::tapping_torque_nmm(&self.resistance, thread.major_mm, thread.pitch_mm);
-                let tool = Tool::new(fixed, format!("tap {name}"));
+                let tool = Tool::new(fixed, say!("tool-tap", thread = name));
                 let time_s = tapping_s(thread, *depth_mm, self.speeds().tap_m_per_min, self.end_rpm(end));
-                let tap = work("tapped_hole", format!("tap {name}, {depth_mm} deep"), tool, time_s);
+                let tap = work("tapped_hole", say!("work-tap", thread = name, depth = number(*depth_mm)), tool, time_s);
                 works.push(EndWork { torque_nm: torque / 1000.0, ..tap });
                 works
             }
@@ -120,21 +119,25 @@ impl Rig<'_> {
                 let mut works = Vec::new();
                 if !self.is_drilled(*s, *depth_mm, end) {
                     let mut hole = self.axial_hole(*s, *depth_mm, end, fixed);
-                    hole.text += " for the socket";
+                    hole.text = say!("work-hole-for-socket", hole = hole.text);
                     works.push(hole);
                 }
                 works.push(match forming {
                     Forming::Shaved => {
                         let shaved = shaving::hexagon(&self.resistance, *s, *step_mm);
-                        let text =
-                            format!("hexagon socket {s}, {depth_mm} deep, shaved in 6 × {} strokes", shaved.each);
-                        let tool = Tool::new(fixed, format!("shaving tool, hexagon {s}"));
+                        let text = say!(
+                            "work-socket-shaved",
+                            size = number(*s),
+                            depth = number(*depth_mm),
+                            strokes = shaved.each
+                        );
+                        let tool = Tool::new(fixed, say!("tool-shaving-hexagon", size = number(*s)));
                         let time_s = self.strokes_s(shaved.strokes, *depth_mm) + shaving::CORNERS as f64 * INDEX_S;
                         EndWork { axial_n: shaved.force_n, ..work("hex_socket", text, tool, time_s) }
                     }
                     Forming::Punched => {
-                        let text = format!("hexagon socket {s}, {depth_mm} deep, punched");
-                        let tool = Tool::new(fixed, format!("punch, hexagon {s}"));
+                        let text = say!("work-socket-punched", size = number(*s), depth = number(*depth_mm));
+                        let tool = Tool::new(fixed, say!("tool-punch", size = number(*s)));
                         let axial_n = shaving::punch_n(&self.resistance, *s);
                         EndWork { axial_n, ..work("hex_socket", text, tool, PUNCH_S + INDEX_S) }
                     }
@@ -143,9 +146,14 @@ impl Rig<'_> {
             }
             FeatureKind::Keyway { width_mm, depth_mm, length_mm, step_mm, end: e } if *e == end => {
                 let shaved = shaving::keyway(&self.resistance, *width_mm, *depth_mm, *step_mm);
-                let text =
-                    format!("keyway {width_mm} × {depth_mm}, {length_mm} long, shaved in {} strokes", shaved.strokes);
-                let tool = Tool::new(fixed, format!("shaving tool, keyway {width_mm}"));
+                let text = say!(
+                    "work-keyway",
+                    width = number(*width_mm),
+                    depth = number(*depth_mm),
+                    length = number(*length_mm),
+                    strokes = shaved.strokes
+                );
+                let tool = Tool::new(fixed, say!("tool-shaving-keyway", width = number(*width_mm)));
                 let time_s = self.strokes_s(shaved.strokes, *length_mm) + INDEX_S;
                 vec![EndWork { axial_n: shaved.force_n, ..work("keyway", text, tool, time_s) }]
             }
@@ -153,8 +161,8 @@ impl Rig<'_> {
                 let time_s = engraving_s(text, *height_mm) + INDEX_S;
                 vec![work(
                     "engraving",
-                    format!("engrave {text}, {height_mm} high"),
-                    Tool::new(driven, ENGRAVER),
+                    say!("work-engraving", text = text, height = number(*height_mm)),
+                    Tool::new(driven, say!("tool-engraver")),
                     time_s,
                 )]
             }
@@ -199,12 +207,12 @@ impl Rig<'_> {
         let time_s = 60.0 * way_mm / (self.drill_feed_mm(diameter_mm) * rpm) + pecks * PECK_S + DRILL_EXTRA_S;
         let hole = EndWork {
             kind: "axial_hole",
-            text: format!("hole Ø{diameter_mm:.2}, {depth_mm} deep"),
+            text: say!("work-hole", diameter = fixed(diameter_mm, 2), depth = number(depth_mm)),
             axial_n: 0.0,
             radial_n: 0.0,
             torque_nm: 0.0,
             time_s,
-            tool: Tool::new(place, format!("drill Ø{diameter_mm:.2}")),
+            tool: Tool::new(place, say!("tool-drill", diameter = fixed(diameter_mm, 2))),
         };
         self.drilled(hole, diameter_mm)
     }
@@ -223,11 +231,11 @@ impl Rig<'_> {
         let cut = cutting::cut(&self.resistance, &self.edge, depth_mm / passes, feed_mm);
         let tool = match end {
             End::Front => Tool::turning(job.cutting.tools),
-            End::Back => Tool::new(Place::BackFixed, "facing tool"),
+            End::Back => Tool::new(Place::BackFixed, say!("tool-facing")),
         };
         EndWork {
             kind: "facing",
-            text: format!("face {depth_mm} off"),
+            text: say!("work-facing", depth = number(depth_mm)),
             axial_n: cut.passive_n,
             radial_n: cut.feed_n,
             torque_nm: cut.main_n * diameter_mm / 2000.0,

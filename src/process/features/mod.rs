@@ -17,7 +17,9 @@ use super::tool::{BackTask, Tool};
 use crate::job::materials::{Speeds, fz_mm};
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped, ThreadBy};
+use crate::lang::{fixed, number};
 use crate::mechanics::{drilling, milling};
+use crate::say;
 use crate::units::spindle_rpm;
 
 pub use chips::{ToolChip, ToolKind, turning_chips};
@@ -121,9 +123,9 @@ impl Rig<'_> {
                     let turns = ROLL_TURNS * f64::from(thread.starts);
                     tasks.push(cross(
                         "thread_rolling",
-                        format!("roll {} on {}", thread.designation, section.label(i)),
+                        say!("work-rolling", thread = thread.designation, section = section.label(i)),
                         section.to_mm,
-                        Tool::new(Place::Turning, format!("thread rolls {}", thread.designation)),
+                        Tool::new(Place::Turning, say!("tool-rolls", thread = thread.designation)),
                         60.0 * turns / rpm + MILL_EXTRA_S,
                     ));
                 }
@@ -134,9 +136,9 @@ impl Rig<'_> {
                     let thrust_n = flat.map(|(_, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
                     let flats = cross(
                         "flats",
-                        format!("{sides} flats, {across_flats_mm} across, on {}", section.label(i)),
+                        say!("work-flats", sides = sides, across = number(across_flats_mm), section = section.label(i)),
                         section.to_mm,
-                        Tool::new(Place::CrossDriven, "cutter for flats"),
+                        Tool::new(Place::CrossDriven, say!("tool-flats")),
                         f64::from(sides) * self.milling(width_mm, FLAT_TEETH).time_s(length, 0.0),
                     );
                     tasks.push(Task { thrust_n, ..flats });
@@ -146,9 +148,9 @@ impl Rig<'_> {
                     let rpm = rpm.min(self.machine_rpm(true));
                     tasks.push(cross(
                         "knurl",
-                        format!("knurl on {}", section.label(i)),
+                        say!("work-knurl", section = section.label(i)),
                         section.to_mm,
-                        Tool::new(Place::Turning, "knurling tool"),
+                        Tool::new(Place::Turning, say!("tool-knurling")),
                         60.0 * length / (KNURL_FEED_MM * rpm) + MILL_EXTRA_S,
                     ));
                 }
@@ -162,14 +164,25 @@ impl Rig<'_> {
     fn feature_tasks(&self, kind: &FeatureKind) -> Vec<Task> {
         match kind {
             FeatureKind::CrossHole { diameter_mm, at_mm, thrust_n } => {
-                vec![self.cross_hole(format!("cross hole Ø{diameter_mm}"), *diameter_mm, *at_mm, *thrust_n)]
+                vec![self.cross_hole(
+                    say!("work-cross-hole", diameter = number(*diameter_mm)),
+                    *diameter_mm,
+                    *at_mm,
+                    *thrust_n,
+                )]
             }
             FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => {
                 let keyseat = cross(
                     "keyseat",
-                    format!("keyseat {width_mm} × {depth_mm}, {from_mm} to {to_mm}"),
+                    say!(
+                        "work-keyseat",
+                        width = number(*width_mm),
+                        depth = number(*depth_mm),
+                        from = number(*from_mm),
+                        to = number(*to_mm)
+                    ),
                     *to_mm,
-                    Tool::new(Place::CrossDriven, format!("slot cutter {width_mm}")),
+                    Tool::new(Place::CrossDriven, say!("tool-slot", width = number(*width_mm))),
                     self.milling(*width_mm, SLOT_TEETH).time_s(to_mm - from_mm, *depth_mm),
                 );
                 vec![Task { thrust_n: Some(self.mill_n(width_mm * depth_mm, *width_mm, SLOT_TEETH)), ..keyseat }]
@@ -177,29 +190,30 @@ impl Rig<'_> {
             FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
                 let drill_mm = tap_drill_mm(thread);
                 let name = &thread.designation;
-                let mut drill = self.cross_hole(format!("hole Ø{drill_mm:.2} for {name}"), drill_mm, *at_mm, None);
+                let hole = say!("work-hole-across-for-thread", diameter = fixed(drill_mm, 2), thread = name);
+                let mut drill = self.cross_hole(hole, drill_mm, *at_mm, None);
                 drill.kind = "tapped_hole";
                 let depth = self.across_mm(*at_mm);
                 let tap = cross(
                     "tapped_hole",
-                    format!("tap {name} across"),
+                    say!("work-tap-across", thread = name),
                     *at_mm,
-                    Tool::new(Place::CrossDriven, format!("tap {name}")),
+                    Tool::new(Place::CrossDriven, say!("tool-tap", thread = name)),
                     ends::tapping_s(thread, depth, self.speeds().tap_m_per_min, self.job.machine.driven_max_rpm),
                 );
                 vec![drill, tap]
             }
             FeatureKind::Engraving { text, height_mm, place: Engraved::Along { to_mm, .. }, .. } => vec![cross(
                 "engraving",
-                format!("engrave {text}, {height_mm} high"),
+                say!("work-engraving", text = text, height = number(*height_mm)),
                 *to_mm,
-                Tool::new(Place::CrossDriven, ends::ENGRAVER),
+                Tool::new(Place::CrossDriven, say!("tool-engraver")),
                 ends::engraving_s(text, *height_mm),
             )],
             other => {
                 let front = |w: ends::EndWork| Task {
                     kind: w.kind,
-                    text: format!("{}, front", w.text),
+                    text: say!("work-front", work = w.text),
                     at_mm: 0.0,
                     cross: false,
                     thrust_n: None,
@@ -216,7 +230,7 @@ impl Rig<'_> {
     /// A feature in words, and the time of all its work, s.
     pub fn feature_work(&self, kind: &FeatureKind) -> (String, f64) {
         let tasks = self.feature_tasks(kind).into_iter().map(|t| (t.text, t.time_s));
-        let rear = self.end_works(kind, End::Back).into_iter().map(|w| (format!("{}, back", w.text), w.time_s));
+        let rear = self.end_works(kind, End::Back).into_iter().map(|w| (say!("work-back", work = w.text), w.time_s));
         let all: Vec<(String, f64)> = tasks.chain(rear).collect();
         (all.first().map_or(String::new(), |(text, _)| text.clone()), all.iter().map(|(_, s)| s).sum())
     }
@@ -257,7 +271,7 @@ impl Rig<'_> {
         let rpm = self.driven_rpm(self.speeds().drill_m_per_min, diameter_mm);
         let feed_mm = self.drill_feed_mm(diameter_mm);
         let time_s = 60.0 * self.across_mm(at_mm) / (feed_mm * rpm) + DRILL_EXTRA_S;
-        let tool = Tool::new(Place::CrossDriven, format!("drill Ø{diameter_mm:.2}"));
+        let tool = Tool::new(Place::CrossDriven, say!("tool-drill", diameter = fixed(diameter_mm, 2)));
         let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm, feed_mm)));
         Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
     }

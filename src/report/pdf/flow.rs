@@ -38,7 +38,7 @@ const FACTS_IN_HEAD: usize = 5;
 
 /// The pages while they are filled.
 pub struct Flow<'a> {
-    pub fonts: &'a Fonts,
+    pub fonts: &'a Fonts<'a>,
     pub done: Vec<Group>,
     pub page: Group,
     /// Top of what comes next.

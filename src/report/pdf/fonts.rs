@@ -5,24 +5,33 @@ use ttf_parser::Face;
 
 use super::pdf_error;
 use crate::report::ReportError;
+use crate::report::table::pieces;
 
 /// The family of the embedded fonts, as every drawing names it first.
 const FAMILY: &str = "DejaVu Sans";
 
-/// Both weights.
-pub struct Fonts {
+/// Both weights, and a font of the user for letters that they lack.
+pub struct Fonts<'f> {
     regular: Face<'static>,
     bold: Face<'static>,
+    own: Option<(&'f [u8], Face<'f>)>,
 }
 
-impl Fonts {
-    /// The fonts that come with the program.
+impl<'f> Fonts<'f> {
+    /// The fonts that come with the program, and the bytes of a font file of the user.
     ///
     /// # Errors
     /// A font cannot be read.
-    pub fn embedded() -> Result<Fonts, ReportError> {
+    pub fn new(own: Option<&'f [u8]>) -> Result<Fonts<'f>, ReportError> {
         let face = |data| Face::parse(data, 0).map_err(pdf_error);
-        Ok(Fonts { regular: face(dejavu::sans::regular())?, bold: face(dejavu::sans::bold())? })
+        let own = own.map(|data| Ok::<_, ReportError>((data, Face::parse(data, 0).map_err(pdf_error)?))).transpose()?;
+        Ok(Fonts { regular: face(dejavu::sans::regular())?, bold: face(dejavu::sans::bold())?, own })
+    }
+
+    /// Whether they have all letters of a text.
+    pub fn have(&self, text: &str) -> bool {
+        let own = |c: char| self.own.as_ref().is_some_and(|(_, face)| face.glyph_index(c).is_some());
+        text.chars().all(|c| self.bold.glyph_index(c).is_some() || own(c))
     }
 
     /// Reads SVG with these fonts alone: a page must not depend on the fonts of a machine.
@@ -31,6 +40,9 @@ impl Fonts {
         let known = Arc::make_mut(&mut options.fontdb);
         known.load_font_data(dejavu::sans::regular().to_vec());
         known.load_font_data(dejavu::sans::bold().to_vec());
+        if let Some((data, _)) = &self.own {
+            known.load_font_data(data.to_vec());
+        }
         known.set_sans_serif_family(FAMILY);
         options
     }
@@ -38,12 +50,12 @@ impl Fonts {
     /// Width of a text in the unit of `size`.
     pub fn width(&self, text: &str, size: f64, bold: bool) -> f64 {
         let face = if bold { &self.bold } else { &self.regular };
-        let missing = f64::from(face.units_per_em());
-        let advance = |c: char| {
-            let glyph = face.glyph_index(c).and_then(|g| face.glyph_hor_advance(g));
-            glyph.map_or(missing, f64::from)
+        let of = |face: &Face<'_>, c: char| {
+            let advance = face.glyph_index(c).and_then(|g| face.glyph_hor_advance(g))?;
+            Some(f64::from(advance) / f64::from(face.units_per_em()))
         };
-        text.chars().map(advance).sum::<f64>() * size / missing
+        let own = |c: char| self.own.as_ref().and_then(|(_, face)| of(face, c));
+        text.chars().map(|c| of(face, c).or_else(|| own(c)).unwrap_or(1.0)).sum::<f64>() * size
     }
 
     /// A text in lines no wider than `width`; a word that is wider is broken.
@@ -51,8 +63,9 @@ impl Fonts {
         let mut lines: Vec<String> = Vec::new();
         let mut line = String::new();
         let fits = |text: &str| self.width(text, size, bold) <= width;
-        for word in text.split_whitespace() {
-            let longer = if line.is_empty() { word.to_string() } else { format!("{line} {word}") };
+        for (blank, word) in pieces(text) {
+            let blank = if blank && !line.is_empty() { " " } else { "" };
+            let longer = format!("{line}{blank}{word}");
             if fits(&longer) {
                 line = longer;
                 continue;
@@ -78,7 +91,7 @@ mod tests {
 
     #[test]
     fn lines_are_no_wider_than_asked_and_lose_nothing() {
-        let fonts = Fonts::embedded().expect("fonts");
+        let fonts = Fonts::new(None).expect("fonts");
         let text = "critical speed 57 % Donaudampfschifffahrtsgesellschaft";
         let lines = fonts.wrap(text, 10.0, true, 60.0);
         assert!(lines.len() > 4, "{lines:?}");
@@ -89,7 +102,7 @@ mod tests {
 
     #[test]
     fn bold_is_wider_and_width_grows_with_size() {
-        let fonts = Fonts::embedded().expect("fonts");
+        let fonts = Fonts::new(None).expect("fonts");
         let regular = fonts.width("Ø18 h9", 10.0, false);
         assert!(fonts.width("Ø18 h9", 10.0, true) > regular);
         assert!((fonts.width("Ø18 h9", 20.0, false) - 2.0 * regular).abs() < 1e-9);

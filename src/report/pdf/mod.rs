@@ -17,6 +17,7 @@ use krilla_svg::{SurfaceExt, SvgSettings};
 use super::ReportError;
 use super::content;
 use crate::job::plan::Plan;
+use crate::lang;
 use crate::say;
 use fonts::Fonts;
 
@@ -28,12 +29,21 @@ fn pdf_error(what: impl std::fmt::Display) -> ReportError {
     ReportError::Pdf { message: what.to_string() }
 }
 
-/// The sheet as the bytes of a PDF file: the same for the same plan.
+/// Whether the fonts can write the language of the texts. `own`: the bytes of a font file of the user.
+///
+/// # Errors
+/// The font cannot be read.
+pub fn can_write(own: Option<&[u8]>) -> Result<bool, ReportError> {
+    Ok(Fonts::new(own)?.have(lang::text("language-name")))
+}
+
+/// The sheet as the bytes of a PDF file: the same for the same plan. `own`: the bytes of a font file of the user, for letters that the
+/// embedded fonts lack.
 ///
 /// # Errors
 /// As [`plan_svg`](super::plan_svg), or when the PDF library fails.
-pub fn sheet_pdf(plan: &Plan) -> Result<Vec<u8>, ReportError> {
-    let fonts = Fonts::embedded()?;
+pub fn sheet_pdf(plan: &Plan, own: Option<&[u8]>) -> Result<Vec<u8>, ReportError> {
+    let fonts = Fonts::new(own)?;
     let options = fonts.options();
     let size = Size::from_wh(WIDTH_PT, HEIGHT_PT).ok_or_else(|| pdf_error("no page size"))?;
     let mut document = Document::new_with(SerializeSettings::default());
@@ -48,6 +58,6 @@ pub fn sheet_pdf(plan: &Plan) -> Result<Vec<u8>, ReportError> {
         on_page.finish();
     }
     let title = say!("sheet-title", job = content::head(plan).job);
-    document.set_metadata(Metadata::new().title(title).language("en".to_string()).creator("spanhold".to_string()));
+    document.set_metadata(Metadata::new().title(title).language(plan.language.clone()).creator("spanhold".to_string()));
     document.finish().map_err(|e| pdf_error(format!("{e:?}")))
 }

@@ -19,7 +19,7 @@ const FACTS_IN_BLOCK: usize = 2;
 ///
 /// # Errors
 /// The diagram or the strip cannot be drawn.
-pub fn pages(plan: &Plan, fonts: &Fonts) -> Result<Vec<String>, ReportError> {
+pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError> {
     let mut flow = Flow { fonts, done: Vec::new(), page: Group::new(), y: TOP };
     flow.head(plan);
     for block in content::blocks(plan) {
