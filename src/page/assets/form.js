@@ -3,7 +3,7 @@
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED, EDGES } from './layout.js';
 import { idOf, placed, valueAt } from './tree.js';
-import { advice, say, words } from './words.js';
+import { advice, keyName, say } from './words.js';
 
 /**
  * @typedef {import('./tree.js').Value} Value
@@ -108,7 +108,7 @@ export class Form {
   }
 
   /** The input for a place of a text. */
-  control(file, way, { choice = null, said = words, number = false, placeholder = '', label, title = '' }) {
+  control(file, way, { choice = null, said = keyName, number = false, placeholder = '', label, title = '' }) {
     const value = valueAt(this.state[file], way)?.text ?? '';
     const id = idOf(file, way);
     const wrong = this.wrong.get(id);
@@ -142,13 +142,13 @@ export class Form {
     // The label leaves out the unit at the end of a key, because the unit is shown anyway.
     const bare = field.key.replace(/_[sh]$/, '');
     const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
-    const label = field.label ?? words(['s', 'h'].includes(told?.unit) ? bare : field.key);
+    const label = field.label ?? keyName(['s', 'h'].includes(told?.unit) ? bare : field.key);
     const given = valueAt(this.state[file], way) !== undefined;
     const title = told ? rangeOf(told) : field.title ?? '';
     const fallback = told?.default ?? null;
     const control = this.control(file, way, {
       choice: field.choice ? (given || field.choice.includes('') ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
-      placeholder: field.choice ? words(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
+      placeholder: field.choice ? keyName(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
     });
     return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : field.text ? ' words' : ''}` },
       h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), control, this.messages(file, way));
@@ -210,7 +210,7 @@ export class Form {
     const size = kind === 'flats'
       ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: say('page-section-across-flats', { number }) }),
         this.control(file, way('sides'), { number: true, label: say('page-section-sides', { number }), title: say('page-section-sides-title') }))
-      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: say('page-section-size', { key: words(known?.key ?? 'diameter'), number }) });
+      : this.control(file, way(known?.key ?? 'diameter'), { number: kind !== 'thread', label: say('page-section-size', { key: keyName(known?.key ?? 'diameter'), number }) });
     const kinds = h('select', { 'aria-label': say('page-section-kind', { number }), onchange: (event) => this.become(list, section, index, event.target.value) },
       KINDS.map((k) => h('option', { value: k.kind, selected: k.kind === kind }, k.name)));
     const stop = this.control(file, way('interrupt'), { choice: ['', 'never', 'avoid', 'free'], placeholder: say('page-section-stop-short'),
@@ -264,7 +264,7 @@ export class Form {
       const [kind] = keys;
       const asked = [...keys, ...(MORE[kind] ?? []).filter((key) => !keys.includes(key))];
       const ways = asked.map((key) => [...list, index, key]);
-      const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, say('page-row', { what: words(kind), number: index + 1 }), CHOICES[key] ?? {}));
+      const cells = asked.map((key, i) => this.cell(ways[i], key, `shaft.features.${key}`, say('page-row', { what: keyName(kind), number: index + 1 }), CHOICES[key] ?? {}));
       return this.row('job', list, index, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
@@ -297,9 +297,9 @@ export class Form {
   cell(way, key, path, of, more = {}) {
     const told = this.fields.get(path);
     const bare = ['s', 'h'].includes(told?.unit) ? key.replace(/_[sh]$/, '') : key;
-    const control = this.control('job', way, { number: !!told, label: say('page-cell', { row: of, key: words(bare) }),
+    const control = this.control('job', way, { number: !!told, label: say('page-cell', { row: of, key: keyName(bare) }),
       title: told ? rangeOf(told) : '', placeholder: String(told?.default ?? ''), ...more });
-    return h('div', { class: 'cell' }, h('label', { for: control.id }, words(bare), told?.unit ? h('small', {}, ` ${told.unit}`) : null), control);
+    return h('div', { class: 'cell' }, h('label', { for: control.id }, keyName(bare), told?.unit ? h('small', {}, ` ${told.unit}`) : null), control);
   }
 
   /** The ranges of a family of parts. */
@@ -364,7 +364,7 @@ export class Form {
     const rows = collets.map((_, index) => {
       const ways = keys.map((key) => [...list, index, key]);
       return this.row(file, list, index, h('div', { class: 'line collet' },
-        ways.map((way, i) => this.control(file, way, { number: i > 1, label: say('page-collet-field', { key: words(keys[i]), number: index + 1 }) })),
+        ways.map((way, i) => this.control(file, way, { number: i > 1, label: say('page-collet-field', { key: keyName(keys[i]), number: index + 1 }) })),
         this.tools(file, list, index, null)), this.messages(file, ...ways));
     });
     const heads = h('div', { class: 'line collet heads', 'aria-hidden': 'true' },

@@ -59,10 +59,17 @@ export function percent(share) {
 /** Whether there is a plan, sure or at risk. @param {any} plan */
 export const made = (plan) => plan.verdict !== 'infeasible';
 
-/** A key in words: `counter_spindle_travel`. @param {string} key @returns {string} */
-export function words(key) {
-  return NAMES[key] ?? key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
-}
+/** A key in words, where it has none: `counter_spindle_travel`. @param {string} key */
+const spelled = (key) => key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
+
+/** A key of a plan in words. @param {string} key @returns {string} */
+export const words = (key) => NAMES[key] ?? spelled(key);
+
+/** Keys of a file that stand in words in the form; the others stand as they are, so that one finds them in the file. */
+const IN_WORDS = ['hand_over', 'regrip'];
+
+/** A key of a file, to be found again in the file. @param {string} key @returns {string} */
+export const keyName = (key) => (IN_WORDS.includes(key) ? words(key) : spelled(key));
 
 /** The name of a check in words; a rule that is no check as a key. @param {string} name @returns {string} */
 export const checkName = (name) => CHECKS[name] ?? words(name);
