@@ -2,6 +2,7 @@
 
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
+use crate::lang::{self, Language, Spoken};
 
 const HEADER: [&str; 28] = [
     "stage",
@@ -36,13 +37,15 @@ const HEADER: [&str; 28] = [
 
 /// One row per stage. A field that does not apply (the grip of a free stage) is empty. Several re-grips in one stage
 /// are separated by `; `. If the stretches of a stage have several speeds, the highest may be too fast elsewhere, so
-/// the last field has the speed of each stretch.
+/// the last field has the speed of each stretch. A program reads it, so it is the same in every language.
 pub fn stages_csv(plan: &Plan) -> String {
-    let mut out = row(HEADER.iter().map(|h| h.to_string()));
-    for stage in &plan.stages {
-        out.push_str(&row(fields(plan, stage)));
-    }
-    out
+    lang::speaking(Spoken::fixed(Language::default()), || {
+        let mut out = row(HEADER.iter().map(|h| h.to_string()));
+        for stage in &plan.stages {
+            out.push_str(&row(fields(plan, stage)));
+        }
+        out
+    })
 }
 
 fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
