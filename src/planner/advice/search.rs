@@ -28,6 +28,8 @@ const REASONS_MAY_TAKE: u64 = 200_000;
 const ALL_MAY_TAKE: u64 = 10_000_000;
 /// Work that the search for one more set may take where one is told, in steps.
 const MORE_MAY_TAKE: u64 = 1_000_000;
+/// A search that took more than this before a set was told is not gone on with, in steps.
+const LONG_SEARCH: u64 = 3_000_000;
 /// Sets that are looked at together on all cores. The number is fixed, so that the answer is the same on each machine.
 const TOGETHER: usize = 8;
 /// Share of the way to the farthest value at which a change of a group is tried, where it is not enough alone.
@@ -153,6 +155,11 @@ impl<'c> Search<'c> {
             tried: 0,
             unknown: 0,
         }
+    }
+
+    /// Whether it took so much work already that one set must do.
+    pub fn is_long(&self) -> bool {
+        self.steps > LONG_SEARCH
     }
 
     /// The price of a set.

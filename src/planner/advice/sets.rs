@@ -73,7 +73,7 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
         search.names(set).into_iter().map(str::to_owned).collect()
     };
     let ended = loop {
-        if told.len() == most {
+        if told.len() == most || !told.is_empty() && search.is_long() {
             break Ended::Done;
         }
         // A set of another kind.
@@ -102,7 +102,7 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
                 known.push(names(&search, &set));
             }
             Confirmed::Fails => search.refute(&set),
-            Confirmed::Unknown => {
+            Confirmed::Unknown(set) => {
                 search.unknown += 1;
                 known.push(names(&search, &set));
             }
@@ -188,8 +188,8 @@ enum Confirmed {
     Holds(Vec<usize>, Vec<f64>, Proven),
     /// No plan of it can be proven.
     Fails,
-    /// It would take more work than allowed.
-    Unknown,
+    /// To tell it of this set would take more work than allowed.
+    Unknown(Vec<usize>),
 }
 
 /// Plans and proves with a set that the search found.
@@ -227,8 +227,8 @@ fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Con
     if let Some(found) = enough.iter().position(|enough| *enough == Some(true)) {
         return confirmed(search, &smaller[found].0, prove);
     }
-    if enough.contains(&None) {
-        return Ok(Confirmed::Unknown);
+    if let Some(unknown) = enough.iter().position(Option::is_none) {
+        return Ok(Confirmed::Unknown(smaller[unknown].0.clone()));
     }
     for values in tried {
         let allowance = Allowance::of(PROOF_MAY_TAKE);
@@ -239,7 +239,7 @@ fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Con
                 return Ok(Confirmed::Holds(set.to_vec(), values, proven));
             }
             Some(None) => {}
-            None => return Ok(Confirmed::Unknown),
+            None => return Ok(Confirmed::Unknown(set.to_vec())),
         }
     }
     Ok(Confirmed::Fails)
