@@ -22,7 +22,7 @@ mod schema;
 mod shell;
 mod style;
 
-use crate::lang::{self, LANGUAGES, Language};
+use crate::lang::{self, LANGUAGES, Language, Spoken};
 use crate::say;
 use clap::error::{ContextKind, ContextValue};
 use clap::{Parser, Subcommand, ValueEnum};
@@ -70,8 +70,8 @@ enum Format {
 #[derive(Debug, Parser)]
 #[command(name = "spanhold", version, arg_required_else_help = true, disable_help_subcommand = true, after_help = help::more())]
 struct Call {
-    /// Language of the texts: en, de, es, fr, it, ja. Else that of the job or of the shop's file (`language`), else English.
-    #[arg(long, global = true, value_name = "CODE", value_parser = language)]
+    // Looked at before the call is read, see `asked_language`; here it is only checked.
+    #[arg(long, global = true, value_name = "CODE", value_parser = language, help = say!("option-lang", languages = LANGUAGES.join(", ")))]
     lang: Option<Language>,
     #[command(subcommand)]
     command: Command,
@@ -150,7 +150,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     interrupt::no_end_by_size();
     out::tell_panics();
     let args: Vec<OsString> = args.into_iter().collect();
-    asked_language(&args).into_iter().for_each(lang::fix);
+    asked_language(&args).map(Spoken::fixed).into_iter().for_each(lang::speak);
     let call = match Call::try_parse_from(args) {
         Ok(call) => call,
         Err(asked) => {

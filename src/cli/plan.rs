@@ -196,15 +196,17 @@ fn with_newline(mut text: String) -> String {
 pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
     let json =
         serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
-    let drawn = |e: report::ReportError| Defect(format!("the plan cannot be drawn: {e}"));
-    let files = vec![
+    Ok(vec![
         ("plan.json", (shown::lines(&json).into_owned() + "\n").into_bytes()),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
-        ("plan.xlsx", report::plan_xlsx(plan).map_err(drawn)?),
-        ("plan.svg", with_newline(report::plan_svg(plan).map_err(drawn)?).into_bytes()),
-        ("sheet.html", with_newline(report::sheet_html(plan).map_err(drawn)?).into_bytes()),
-    ];
-    Ok(files)
+        ("plan.xlsx", report::plan_xlsx(plan).map_err(undrawn)?),
+        ("plan.svg", with_newline(report::plan_svg(plan).map_err(undrawn)?).into_bytes()),
+        ("sheet.html", with_newline(report::sheet_html(plan).map_err(undrawn)?).into_bytes()),
+    ])
+}
+
+fn undrawn(error: report::ReportError) -> Defect {
+    Defect(format!("the plan cannot be drawn: {error}"))
 }
 
 /// The sheet as a PDF, with the name of its file. None: its fonts lack the letters of the language, which has been said.
@@ -223,8 +225,8 @@ fn pdf(plan: &Plan, font: Option<&Path>) -> Result<Option<(&'static str, Vec<u8>
         out::say(&format!("{}\n", say!("font-wanted")));
         return Ok(None);
     }
-    let drawn = |e: report::ReportError| out::defect(&Defect(format!("the plan cannot be drawn: {e}")));
-    Ok(Some(("sheet.pdf", report::sheet_pdf(plan, own.as_deref()).map_err(drawn)?)))
+    let pdf = report::sheet_pdf(plan, own.as_deref()).map_err(|e| out::defect(&undrawn(e)))?;
+    Ok(Some(("sheet.pdf", pdf)))
 }
 
 #[cfg(test)]

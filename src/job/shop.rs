@@ -35,6 +35,11 @@ pub struct ShopMachine {
 /// A machine that is read when it is first asked for.
 pub type Lazily = LazyLock<Option<Machine>, Box<dyn FnOnce() -> Option<Machine> + Send>>;
 
+/// A machine that `read` gives when it is first asked for.
+pub fn lazily(read: impl FnOnce() -> Option<Machine> + Send + 'static) -> Lazily {
+    LazyLock::new(Box::new(read))
+}
+
 /// What a machine of the shop is: written in the shop's file, or the text of its own file.
 #[derive(Debug)]
 pub enum What {

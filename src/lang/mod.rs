@@ -26,7 +26,7 @@ use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
 pub use numbers::{NONE, fixed, number, trimmed, trimmed_pointed};
-pub use spoken::{Language, Spoken, apart, fix, language, prefer, speak, speaking, spoken};
+pub use spoken::{Language, Spoken, apart, in_english, language, prefer, speak, speaking, spoken};
 
 include!(concat!(env!("OUT_DIR"), "/tables.rs"));
 

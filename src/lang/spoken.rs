@@ -47,6 +47,18 @@ pub struct Spoken {
     fixed: bool,
 }
 
+impl Spoken {
+    /// A language that no file can change: the user asked for it.
+    pub fn fixed(language: Language) -> Spoken {
+        Spoken { language, fixed: true }
+    }
+
+    /// Whether no file can change it.
+    pub fn is_fixed(self) -> bool {
+        self.fixed
+    }
+}
+
 thread_local! {
     static SPOKEN: Cell<Spoken> = const { Cell::new(Spoken { language: Language(0), fixed: false }) };
 }
@@ -61,14 +73,9 @@ pub fn language() -> Language {
     SPOKEN.get().language
 }
 
-/// From here on this thread speaks what another one does.
+/// From here on this thread speaks this, as another thread does or as the user asked.
 pub fn speak(spoken: Spoken) {
     SPOKEN.set(spoken);
-}
-
-/// From here on the texts of this thread are in a language that the user asked for. A file cannot change it.
-pub fn fix(language: Language) {
-    SPOKEN.set(Spoken { language, fixed: true });
 }
 
 /// From here on the texts of this thread are in the language that a file asks for, unless the user asked for one.
@@ -99,14 +106,7 @@ pub fn apart<T>(work: impl FnOnce() -> T) -> T {
     speaking(spoken(), work)
 }
 
-impl Spoken {
-    /// Whether no file can change it.
-    pub fn is_fixed(self) -> bool {
-        self.fixed
-    }
-
-    /// A language that no file can change.
-    pub fn fixed(language: Language) -> Spoken {
-        Spoken { language, fixed: true }
-    }
+/// Does work whose texts are in English whatever this thread speaks.
+pub fn in_english<T>(work: impl FnOnce() -> T) -> T {
+    speaking(Spoken::fixed(Language::default()), work)
 }

@@ -55,7 +55,9 @@ pub async fn texts() -> Response {
         lang::texts_of("key-").into_iter().map(|(key, name)| (named(key), name)).collect();
     let all = CHECKS.iter().chain(&EVENTS).map(|check| check.name);
     let checks: BTreeMap<&str, String> = all.map(|name| (name, words::check_name(name))).collect();
-    let (texts, names, checks) = (json!(lang::texts_of("page-")), json!(names), json!(checks));
+    let mut spoken = lang::texts_of("page-");
+    spoken.extend(lang::texts_of("unit-"));
+    let (texts, names, checks) = (json!(spoken), json!(names), json!(checks));
     let (language, mark) = (json!(lang::language().code()), json!(lang::text("decimal-mark")));
     let script = format!(
         "export const LANGUAGE = {language};\nexport const DECIMAL_MARK = {mark};\nexport const TEXTS = {texts};\n\

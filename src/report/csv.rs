@@ -2,7 +2,7 @@
 
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
-use crate::lang::{self, Language, Spoken};
+use crate::lang;
 
 const HEADER: [&str; 28] = [
     "stage",
@@ -39,7 +39,7 @@ const HEADER: [&str; 28] = [
 /// are separated by `; `. If the stretches of a stage have several speeds, the highest may be too fast elsewhere, so
 /// the last field has the speed of each stretch. A program reads it, so it is the same in every language.
 pub fn stages_csv(plan: &Plan) -> String {
-    lang::speaking(Spoken::fixed(Language::default()), || {
+    lang::in_english(|| {
         let mut out = row(HEADER.iter().map(|h| h.to_string()));
         for stage in &plan.stages {
             out.push_str(&row(fields(plan, stage)));

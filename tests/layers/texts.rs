@@ -4,20 +4,34 @@ use crate::read::{files, is_test, source_root};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
-/// Arguments of each text by its key, read off the tables: what stands as `$name` up to the next key.
-fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
-    let mut texts = BTreeMap::new();
+/// Each text by its key as it stands in the tables, up to the next key.
+fn texts(tables: &[String]) -> BTreeMap<String, String> {
+    let mut texts: BTreeMap<String, String> = BTreeMap::new();
     let mut key = String::new();
     for line in tables.iter().flat_map(|t| t.lines()).filter(|l| !l.starts_with('#')) {
-        if line.starts_with(|c: char| c.is_ascii_alphabetic()) {
-            key = line.split(" =").next().unwrap_or_default().to_owned();
-            texts.insert(key.clone(), BTreeSet::new());
-        }
-        let names = line.split('$').skip(1).map(word);
-        texts.entry(key.clone()).or_default().extend(names);
+        let begins = line.starts_with(|c: char| c.is_ascii_alphabetic());
+        let (own, text) = if begins { line.split_once(" =").unwrap_or((line, "")) } else { (key.as_str(), line) };
+        key = own.to_owned();
+        texts.entry(key.clone()).or_default().push_str(&format!("{text}\n"));
     }
     texts.remove("");
     texts
+}
+
+/// The tables of a language.
+fn tables(folder: &Path) -> Vec<String> {
+    let files = std::fs::read_dir(folder).expect("tables");
+    files.map(|file| std::fs::read_to_string(file.expect("readable").path()).expect("readable")).collect()
+}
+
+/// Arguments of a text: what stands as `$name`.
+fn arguments(text: &str) -> BTreeSet<String> {
+    text.split('$').skip(1).map(word).collect()
+}
+
+/// Arguments of each text by its key.
+fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
+    texts(tables).into_iter().map(|(key, text)| (key, arguments(&text))).collect()
 }
 
 /// The letters, figures and `_` that a text begins with.
@@ -120,12 +134,7 @@ fn asked_by_page(path: &Path, source: &str) -> Vec<(String, BTreeSet<String>)> {
 #[test]
 fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
     let root = source_root();
-    let folder = root.join("lang/en");
-    let mut tables = Vec::new();
-    for entry in std::fs::read_dir(folder).expect("tables") {
-        tables.push(std::fs::read_to_string(entry.expect("readable").path()).expect("readable"));
-    }
-    let told = told(&tables);
+    let told = told(&tables(&root.join("lang/en")));
     let (mut uses, mut used) = (Vec::new(), BTreeSet::new());
     let mut wrong = Vec::new();
     for path in files(&root).into_iter().filter(|p| !is_test(p) && !p.ends_with("lang/mod.rs")) {
@@ -155,35 +164,16 @@ fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
     assert!(unused.is_empty(), "in the tables and asked for by nothing: {unused:?}");
 }
 
-/// The texts of a language as they stand in its tables, by key.
-fn tables(language: &Path) -> BTreeMap<String, String> {
-    let mut texts: BTreeMap<String, String> = BTreeMap::new();
-    for entry in std::fs::read_dir(language).expect("tables") {
-        let table = std::fs::read_to_string(entry.expect("readable").path()).expect("readable");
-        let mut key = String::new();
-        for line in table.lines().filter(|l| !l.starts_with('#')) {
-            let begins = line.starts_with(|c: char| c.is_ascii_alphabetic());
-            let text = if begins { line.split_once(" =").map_or(line, |(_, text)| text) } else { line };
-            if begins {
-                key = line.split(" =").next().unwrap_or_default().to_owned();
-            }
-            texts.entry(key.clone()).or_default().push_str(&format!("{text}\n"));
-        }
-    }
-    texts.remove("");
-    texts
-}
-
 /// What must be the same in every language: the arguments, and what stands between backquotes.
 fn fixed(text: &str) -> (BTreeSet<String>, BTreeSet<String>) {
     let quoted = text.split('`').skip(1).step_by(2).map(str::to_owned);
-    (text.split('$').skip(1).map(word).collect(), quoted.collect())
+    (arguments(text), quoted.collect())
 }
 
 #[test]
 fn every_language_has_every_text_with_the_same_arguments_and_nothing_else() {
     let root = source_root().join("lang");
-    let english = tables(&root.join("en"));
+    let english = texts(&tables(&root.join("en")));
     let mut languages = 0;
     for entry in std::fs::read_dir(&root).expect("languages") {
         let folder = entry.expect("readable").path();
@@ -191,7 +181,7 @@ fn every_language_has_every_text_with_the_same_arguments_and_nothing_else() {
             continue;
         }
         languages += 1;
-        let own = tables(&folder);
+        let own = texts(&tables(&folder));
         let keys = |texts: &BTreeMap<String, String>| texts.keys().cloned().collect::<BTreeSet<_>>();
         let missing: Vec<String> = keys(&english).difference(&keys(&own)).cloned().collect();
         let left: Vec<String> = keys(&own).difference(&keys(&english)).cloned().collect();

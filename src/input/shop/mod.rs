@@ -9,7 +9,7 @@ mod find;
 mod materials;
 
 use std::path::Path;
-use std::sync::{Arc, LazyLock};
+use std::sync::Arc;
 
 use serde_saphyr::Spanned;
 
@@ -21,7 +21,7 @@ use super::reader::{Map, Reader};
 use super::{language, tool_list};
 use crate::diag::{Diag, Source};
 use crate::fields::{self, ALL};
-use crate::job::shop::{Given, Shop, ShopCollet, ShopMachine, What};
+use crate::job::shop::{Given, Shop, ShopCollet, ShopMachine, What, lazily};
 use crate::lang;
 use crate::say;
 
@@ -185,7 +185,7 @@ fn one_machine(
     if let Some(node) = r.optional(&map, "machine")? {
         let machine = machine::read(r, node, name.as_deref().unwrap_or("machine"))?;
         let name = name.unwrap_or_else(|| machine.name.clone());
-        let machine = LazyLock::new(Box::new(|| Some(machine)) as Box<dyn FnOnce() -> _ + Send>);
+        let machine = lazily(|| Some(machine));
         return Some(ShopMachine { name, per_hour, line, what: What::Here, machine });
     }
     let path = r.text(&map, "file", "the path of a machine file, from the folder of this file")?;
@@ -196,7 +196,7 @@ fn one_machine(
 /// A machine in its own file.
 fn of_file(name: String, per_hour: Option<f64>, line: usize, source: Result<Arc<Source>, Diag>) -> ShopMachine {
     let text = source.as_ref().ok().cloned();
-    let machine = LazyLock::new(Box::new(move || machine_from::in_clean_file(&text?)) as Box<dyn FnOnce() -> _ + Send>);
+    let machine = lazily(move || machine_from::in_clean_file(&text?));
     ShopMachine { name, per_hour, line, what: What::File(source), machine }
 }
 

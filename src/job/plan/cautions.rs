@@ -5,7 +5,7 @@
 use super::super::SAME_MM;
 use super::super::iso286::it_width_mm;
 use super::{Plan, Verdict};
-use crate::lang::{self, Language, Spoken, lists};
+use crate::lang::{self, lists};
 use crate::say;
 
 /// From this L/d on a free front gets a caution of its own: rules of part makers call a bar of ten diameters "like a spring".
@@ -32,7 +32,7 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     if lang::text("cautions-read") == "yes" {
         return own;
     }
-    let english = lang::speaking(Spoken::fixed(Language::default()), || told(plan));
+    let english = lang::in_english(|| told(plan));
     own.iter().zip(&english).map(|(own, english)| say!("caution-twice", own = own, english = english)).collect()
 }
 

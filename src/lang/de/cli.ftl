@@ -158,6 +158,7 @@ recheck-breach-of-stage = Etappe { $stage }: { $rule }: { $why }
 recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
+option-lang = Sprache der Texte: { $languages }. Sonst die des Auftrags oder der Betriebsdatei (`language`), sonst Englisch
 no-such-language = es gibt Texte in { $languages }
 
 # The font of the PDF.

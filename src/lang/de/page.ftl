@@ -406,6 +406,3 @@ schema-hold = was das vordere Ende hält: eine Spannzange der Gegenspindel oder 
 schema-centre = eine Zentrierspitze in der Gegenspindel, für `hold: centre`
 schema-tray = die Auffangschale, in die kleine Teile beim Abstechen fallen
 schema-readings = Messungen an einer Maschine
-
-# Units.
-page-unit-rpm = 1/min

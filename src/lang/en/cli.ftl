@@ -158,6 +158,7 @@ recheck-breach-of-stage = Stage { $stage }: { $rule }: { $why }
 recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
+option-lang = Language of the texts: { $languages }. Else that of the job or of the shop's file (`language`), else English
 no-such-language = there are texts in { $languages }
 
 # The font of the PDF.

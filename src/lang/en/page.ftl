@@ -406,6 +406,3 @@ schema-hold = what holds the front: a collet of the counter-spindle, or a centre
 schema-centre = a centre in the counter-spindle, for `hold: centre`
 schema-tray = the tray into which small parts fall at part-off
 schema-readings = readings taken on a machine
-
-# Units.
-page-unit-rpm = rev/min

@@ -158,6 +158,7 @@ recheck-breach-of-stage = Etapa { $stage }: { $rule }: { $why }
 recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
+option-lang = Idioma de los textos: { $languages }. Si no, el del trabajo o el del archivo del taller (`language`); si no, inglés
 no-such-language = hay textos en { $languages }
 
 # The font of the PDF.

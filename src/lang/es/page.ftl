@@ -406,6 +406,3 @@ schema-hold = qué sujeta el extremo frontal: una pinza del contrahusillo, o un 
 schema-centre = un punto en el contrahusillo, para `hold: centre`
 schema-tray = la bandeja en la que caen las piezas pequeñas en el tronzado
 schema-readings = lecturas tomadas en una máquina
-
-# Units.
-page-unit-rpm = rpm

@@ -158,6 +158,7 @@ recheck-breach-of-stage = Étape { $stage } : { $rule } : { $why }
 recheck-breach-of-plan = Gamme : { $rule } : { $why }
 
 # The language.
+option-lang = Langue des textes : { $languages }. Sinon celle du travail ou du fichier de l’atelier (`language`), sinon l’anglais
 no-such-language = il y a des textes en { $languages }
 
 # The font of the PDF.

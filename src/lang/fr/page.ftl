@@ -406,6 +406,3 @@ schema-hold = ce qui tient l’avant : une pince de la contre-broche, ou une p
 schema-centre = une pointe dans la contre-broche, pour `hold: centre`
 schema-tray = le bac où tombent les petites pièces au tronçonnage
 schema-readings = mesures prises sur une machine
-
-# Units.
-page-unit-rpm = tr/min

@@ -158,6 +158,7 @@ recheck-breach-of-stage = Fase { $stage }: { $rule }: { $why }
 recheck-breach-of-plan = Piano: { $rule }: { $why }
 
 # The language.
+option-lang = Lingua dei testi: { $languages }. Altrimenti quella del lavoro o del file dell'officina (`language`), altrimenti inglese
 no-such-language = ci sono testi in { $languages }
 
 # The font of the PDF.

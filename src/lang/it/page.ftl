@@ -406,6 +406,3 @@ schema-hold = che cosa tiene l'estremità anteriore: una pinza del contromandrin
 schema-centre = una contropunta nel contromandrino, per `hold: centre`
 schema-tray = il raccoglipezzi in cui cadono i pezzi piccoli alla troncatura
 schema-readings = letture fatte su una macchina
-
-# Units.
-page-unit-rpm = giri/min

@@ -149,6 +149,7 @@ recheck-breach-of-stage = 段階 { $stage }：{ $rule }：{ $why }
 recheck-breach-of-plan = 計画：{ $rule }：{ $why }
 
 # The language.
+option-lang = 表示の言語：{ $languages }。なければジョブまたは工場ファイルの言語（`language`）、それもなければ英語
 no-such-language = 文章のある言語：{ $languages }
 
 # The font of the PDF.

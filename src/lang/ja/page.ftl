@@ -406,6 +406,3 @@ schema-hold = 前端を保持するもの：背面主軸のコレット、また
 schema-centre = 背面主軸のセンタ、`hold: centre` 用
 schema-tray = 突切り時に小さい部品が落下する製品受け
 schema-readings = 機械で測った測定値
-
-# Units.
-page-unit-rpm = min⁻¹

@@ -200,7 +200,7 @@ export function tell(plan, t, found) {
   const worst = [...found.checks].sort((a, b) => b.utilisation - a.utilisation).slice(0, 2);
   const item = (name, value, over = false) => h('span', { class: over ? 'over' : null }, `${name} `, h('b', {}, value));
   box.replaceChildren(
-    item(say('page-moment-speed'), `${speed(found.rpm)} ${say('page-unit-rpm')}`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm (${say('page-l-over-d', { ratio: fixed(found.l_over_d, 1) })})`),
+    item(say('page-moment-speed'), `${speed(found.rpm)} ${say('unit-rpm')}`), item(say('page-moment-unsupported'), `${num(found.unsupported_mm)} mm (${say('page-l-over-d', { ratio: fixed(found.l_over_d, 1) })})`),
     item(say('page-moment-stiffness'), `${figures(found.stiffness_n_per_um)} N/µm`),
     item(say('page-moment-deflection'), `${figures(found.cut_deflection_um)} µm`), item(say('page-moment-sag'), `${figures(found.sag_um)} µm`),
     ...worst.map((c) => item(checkName(c.check), percent(c.utilisation), c.utilisation > 1)));

@@ -157,11 +157,6 @@ impl<'c> Search<'c> {
         }
     }
 
-    /// Whether it took so much work already that one set must do.
-    pub fn is_long(&self) -> bool {
-        self.steps > LONG_SEARCH
-    }
-
     /// The price of a set.
     pub fn price(&self, set: &[usize]) -> f64 {
         set.iter().map(|a| self.atoms[*a].price).sum::<u64>() as f64 * UNIT
@@ -218,6 +213,9 @@ impl<'c> Search<'c> {
         more: bool,
         skip: &dyn Fn(&Search<'_>, &[usize]) -> bool,
     ) -> Result<Result<Set, Ended>, Defect> {
+        if more && self.steps > LONG_SEARCH {
+            return Ok(Err(Ended::Bound));
+        }
         let bound = if more { ALL_MAY_TAKE.min(self.steps + MORE_MAY_TAKE) } else { ALL_MAY_TAKE };
         loop {
             if self.steps > bound {

@@ -73,7 +73,7 @@ pub fn find(job: &Job, most: usize, prove: Prove<'_>) -> Result<Help, Defect> {
         search.names(set).into_iter().map(str::to_owned).collect()
     };
     let ended = loop {
-        if told.len() == most || !told.is_empty() && search.is_long() {
+        if told.len() == most {
             break Ended::Done;
         }
         // A set of another kind.
@@ -207,18 +207,15 @@ fn confirmed(search: &Search<'_>, set: &[usize], prove: Prove<'_>) -> Result<Con
     }
     let tried = if values == farthest { vec![values] } else { vec![values, farthest] };
     // No smaller set may do: this is asked with the effort of a plan that is printed, at the values told and at the farthest.
-    let without = |i: usize, list: &[f64]| -> (Vec<usize>, Vec<f64>) {
-        let others = |k: &usize| *k != i;
-        (
-            (0..set.len()).filter(others).map(|k| set[k]).collect(),
-            (0..set.len()).filter(others).map(|k| list[k]).collect(),
-        )
-    };
-    let smaller: Vec<_> = (0..set.len())
-        .filter(|_| set.len() > 1)
-        .flat_map(|i| tried.iter().map(move |list| (i, list)))
-        .map(|(i, list)| without(i, list))
-        .collect();
+    let mut smaller: Vec<(Vec<usize>, Vec<f64>)> = Vec::new();
+    for i in (0..set.len()).filter(|_| set.len() > 1) {
+        for values in &tried {
+            let (mut fewer, mut values) = (set.to_vec(), values.clone());
+            fewer.remove(i);
+            values.remove(i);
+            smaller.push((fewer, values));
+        }
+    }
     let enough = spread(&smaller, |(fewer, values), _| {
         let planned = || solve(&search.made(fewer, values), Effort::Best, &Lessons::default());
         let answer = Allowance::of(PROOF_MAY_TAKE).until(planned).transpose()?;

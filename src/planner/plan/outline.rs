@@ -6,6 +6,11 @@ use crate::lang;
 use crate::process::Rig;
 use crate::say;
 
+/// A diameter as drawings write it.
+fn across(diameter_mm: f64) -> String {
+    format!("Ø{}", lang::number(diameter_mm))
+}
+
 /// The shaft as drawn.
 pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
@@ -13,14 +18,12 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         let class =
             if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
         let (kind, label, inner) = match &s.kind {
-            SectionKind::Cylinder { diameter_mm } => {
-                ("cylinder", format!("Ø{}{class}", lang::number(*diameter_mm)), None)
-            }
+            SectionKind::Cylinder { diameter_mm } => ("cylinder", across(*diameter_mm) + &class, None),
             SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
             SectionKind::Taper { front_mm, rear_mm } => {
-                ("taper", format!("Ø{}/Ø{}{class}", lang::number(*front_mm), lang::number(*rear_mm)), None)
+                ("taper", format!("{}/{}{class}", across(*front_mm), across(*rear_mm)), None)
             }
-            SectionKind::Groove { diameter_mm } => ("groove", format!("Ø{}", lang::number(*diameter_mm)), None),
+            SectionKind::Groove { diameter_mm } => ("groove", across(*diameter_mm), None),
             SectionKind::Knurl { diameter_mm } => {
                 ("knurl", say!("label-knurl", diameter = lang::number(*diameter_mm)), None)
             }
@@ -66,7 +69,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     let features = job.shaft.features.iter().map(|f| match &f.kind {
         FeatureKind::CrossHole { diameter_mm, at_mm, .. } => FeatureOutline {
             kind: "cross_hole".into(),
-            label: format!("Ø{}", lang::number(*diameter_mm)),
+            label: across(*diameter_mm),
             from_mm: at_mm - diameter_mm / 2.0,
             to_mm: at_mm + diameter_mm / 2.0,
             size_mm: *diameter_mm,
@@ -98,7 +101,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         FeatureKind::AxialHole { diameter_mm, depth_mm, end } => at_end(
             *end,
             "axial_hole",
-            format!("Ø{} × {}", lang::number(*diameter_mm), lang::number(*depth_mm)),
+            format!("{} × {}", across(*diameter_mm), lang::number(*depth_mm)),
             *diameter_mm,
             *depth_mm,
         ),
@@ -153,7 +156,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     ShaftOutline {
         stock_diameter_mm: stock.diameter_mm,
         stock_bore_mm: (stock.bore_mm > 0.0).then_some(stock.bore_mm),
-        stock_label: format!("Ø{}{tolerance}{bore}", lang::number(stock.diameter_mm)),
+        stock_label: format!("{}{tolerance}{bore}", across(stock.diameter_mm)),
         stock_tolerance_mm: stock.tolerance.as_ref().map(crate::job::Tolerance::width_mm),
         bar_length_mm: stock.bar_length_mm,
         sections: sections.collect(),
