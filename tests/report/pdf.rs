@@ -7,6 +7,7 @@ use crate::ends::run;
 use crate::plans;
 use spanhold::job::plan::Plan;
 use spanhold::report::{numbers, sheet_pdf, words};
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
@@ -21,12 +22,15 @@ fn all() -> Vec<(&'static str, Plan)> {
     all
 }
 
-/// The PDF of a plan in a file.
+/// The PDF of a plan in a file. Tests write the same name at the same time and read it with other programs, so the file is put in
+/// its place whole.
 fn written(name: &str, plan: &Plan) -> PathBuf {
     let dir = Path::new(env!("CARGO_TARGET_TMPDIR")).join("pdf");
     std::fs::create_dir_all(&dir).expect("a folder");
     let path = dir.join(format!("{name}.pdf"));
-    std::fs::write(&path, sheet_pdf(plan, None).expect("written")).expect("written");
+    let mut beside = tempfile::NamedTempFile::new_in(&dir).expect("a file beside");
+    beside.write_all(&sheet_pdf(plan, None).expect("written")).expect("written");
+    beside.persist(&path).expect("in its place");
     path
 }
 
