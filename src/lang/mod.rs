@@ -19,6 +19,7 @@
 pub mod lists;
 mod numbers;
 mod spoken;
+mod units;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
@@ -26,7 +27,8 @@ use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
 pub use numbers::{NONE, fixed, number, trimmed, trimmed_pointed};
-pub use spoken::{Language, Spoken, apart, in_english, language, prefer, speak, speaking, spoken};
+pub use spoken::{Language, Spoken, apart, in_english, language, prefer, prefer_units, speak, speaking, spoken, units};
+pub use units::Units;
 
 include!(concat!(env!("OUT_DIR"), "/tables.rs"));
 

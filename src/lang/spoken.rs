@@ -1,6 +1,7 @@
-//! The language that the texts of a thread are in.
+//! The language that the texts of a thread are in, and the units that they tell lengths in.
 
 use super::LANGUAGES;
+use super::units::Units;
 use std::cell::Cell;
 
 /// A language that there are tables of. The default is English.
@@ -45,12 +46,13 @@ impl Language {
 pub struct Spoken {
     language: Language,
     fixed: bool,
+    units: Units,
 }
 
 impl Spoken {
     /// A language that no file can change: the user asked for it.
     pub fn fixed(language: Language) -> Spoken {
-        Spoken { language, fixed: true }
+        Spoken { language, fixed: true, units: Units::Metric }
     }
 
     /// Whether no file can change it.
@@ -60,7 +62,8 @@ impl Spoken {
 }
 
 thread_local! {
-    static SPOKEN: Cell<Spoken> = const { Cell::new(Spoken { language: Language(0), fixed: false }) };
+    static SPOKEN: Cell<Spoken> =
+        const { Cell::new(Spoken { language: Language(0), fixed: false, units: Units::Metric }) };
 }
 
 /// What this thread speaks, to be passed on to another thread.
@@ -71,6 +74,16 @@ pub fn spoken() -> Spoken {
 /// The language of the texts of this thread.
 pub fn language() -> Language {
     SPOKEN.get().language
+}
+
+/// The units that this thread tells.
+pub fn units() -> Units {
+    SPOKEN.get().units
+}
+
+/// From here on this thread tells these units, as a file asks for.
+pub fn prefer_units(units: Units) {
+    SPOKEN.set(Spoken { units, ..SPOKEN.get() });
 }
 
 /// From here on this thread speaks this, as another thread does or as the user asked.
