@@ -1,11 +1,13 @@
 //! What people read, from plans built by hand: frozen texts, and rules that hold for every output.
 
+mod drawn;
 #[path = "../cli/ends.rs"]
 #[allow(dead_code, reason = "no program is fed or interrupted here")]
 mod ends;
 #[cfg(feature = "pdf")]
 mod pdf;
 mod plans;
+mod positions;
 mod rendered;
 mod xlsx;
 

@@ -28,11 +28,21 @@ pub fn estimate() -> &'static str {
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`. In a language whose
 /// cautions no tradesman has read they stand in English too.
 pub fn cautions(plan: &Plan) -> Vec<String> {
-    let own = told(plan);
+    twice(|| told(plan))
+}
+
+/// The caution on coordinates of a plan: they are not a program.
+pub fn not_a_program() -> String {
+    twice(|| vec![say!("caution-not-a-program")]).concat()
+}
+
+/// Cautions, in a language in which no tradesman has read them also in English.
+fn twice(told: impl Fn() -> Vec<String>) -> Vec<String> {
+    let own = told();
     if lang::text("cautions-read") == "yes" {
         return own;
     }
-    let english = lang::in_english(|| told(plan));
+    let english = lang::in_english(told);
     own.iter().zip(&english).map(|(own, english)| say!("caution-twice", own = own, english = english)).collect()
 }
 
