@@ -132,7 +132,9 @@ fn the_sheets_around_the_turning_hold_the_plan() {
     let order = plan.order.as_ref().expect("an order");
     let sheet = book.worksheet_range("order").expect("a sheet");
     let heads = sheet.rows().position(|r| r[0] == Data::String("pieces".into())).expect("heads");
-    assert_eq!(sheet.get((heads + 1, 0)), Some(&Data::Float(order.pieces as f64)));
+    let pieces: Vec<String> = sheet.rows().skip(heads + 1).map(|r| r[0].to_string()).collect();
+    assert_eq!(pieces, order.quantities.iter().map(|q| q.pieces.to_string()).collect::<Vec<_>>());
+    assert!(pieces.contains(&order.pieces.to_string()), "{pieces:?}");
     let priced = sheet.rows().any(|r| r.iter().any(|c| c.to_string().contains("cost")));
     assert_eq!(priced, plan.quote.cost.is_some(), "prices only where the quote has them");
     // Each tool is there once.

@@ -748,6 +748,7 @@ xlsx-fact = { $what }: { $told }
 xlsx-thrust = Querkraft
 xlsx-axial = Axialkraft
 xlsx-torque = Drehmoment
+xlsx-place-kind = Art des Platzes
 xlsx-nose-radius = Eckenradius
 xlsx-depth-least = kleinste Schnitttiefe
 xlsx-depth-most = größte Schnitttiefe

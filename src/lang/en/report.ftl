@@ -748,6 +748,7 @@ xlsx-fact = { $what }: { $told }
 xlsx-thrust = thrust
 xlsx-axial = axial force
 xlsx-torque = torque
+xlsx-place-kind = kind of place
 xlsx-nose-radius = nose radius
 xlsx-depth-least = least depth of cut
 xlsx-depth-most = largest depth of cut

@@ -748,6 +748,7 @@ xlsx-fact = { $what }: { $told }
 xlsx-thrust = empuje
 xlsx-axial = fuerza axial
 xlsx-torque = par
+xlsx-place-kind = tipo de puesto
 xlsx-nose-radius = radio de punta
 xlsx-depth-least = profundidad mínima
 xlsx-depth-most = profundidad máxima

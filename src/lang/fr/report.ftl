@@ -748,6 +748,7 @@ xlsx-fact = { $what } : { $told }
 xlsx-thrust = poussée
 xlsx-axial = effort axial
 xlsx-torque = couple
+xlsx-place-kind = type de place
 xlsx-nose-radius = rayon de bec
 xlsx-depth-least = plus petite profondeur de passe
 xlsx-depth-most = plus grande profondeur de passe

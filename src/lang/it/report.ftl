@@ -748,6 +748,7 @@ xlsx-fact = { $what }: { $told }
 xlsx-thrust = spinta
 xlsx-axial = forza assiale
 xlsx-torque = coppia
+xlsx-place-kind = tipo di posto
 xlsx-nose-radius = raggio di punta
 xlsx-depth-least = profondità minima
 xlsx-depth-most = profondità massima

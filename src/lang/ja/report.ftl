@@ -715,6 +715,7 @@ xlsx-fact = { $what }：{ $told }
 xlsx-thrust = スラスト
 xlsx-axial = 軸方向の力
 xlsx-torque = トルク
+xlsx-place-kind = 取付け位置の種類
 xlsx-nose-radius = ノーズ半径
 xlsx-depth-least = 最小の切込み
 xlsx-depth-most = 最大の切込み

@@ -36,6 +36,15 @@ impl Cell<'_> {
     fn count(value: usize) -> Self {
         Cell::Number(value as f64, 0)
     }
+
+    /// Letters of a text.
+    fn letters(&self) -> Option<usize> {
+        match self {
+            Cell::Text(text) => Some(text.chars().count()),
+            Cell::Said(text) => Some(text.chars().count()),
+            _ => None,
+        }
+    }
 }
 
 fn failed(e: XlsxError) -> ReportError {
@@ -97,6 +106,8 @@ fn footer(plan: &Plan) -> String {
     format!("&L {}&R{}", named.join(", "), say!("xlsx-page", page = "&P", pages = "&N"))
 }
 
+/// Letters of the widest column. Longer texts go on in a second line.
+const WIDEST: usize = 36;
 /// Letters of a sentence above the heads that stand in one line, for each column of the table.
 const LETTERS_PER_COLUMN: usize = 14;
 
@@ -113,7 +124,10 @@ fn fill(sheet: &mut Worksheet, content: &Sheet<'_>) -> Result<(), ReportError> {
     let head = u32::try_from(content.above.len()).unwrap_or(u32::MAX);
     for (column, text) in (0_u16..).zip(&content.heads) {
         sheet.write_string_with_format(head, column, text, &bold).map_err(failed)?;
-        sheet.set_column_width(column, if column == 0 { 24.0 } else { 14.0 }).map_err(failed)?;
+        let least = if column == 0 { 24 } else { 14 };
+        let longest = content.rows.iter().filter_map(|row| row.get(usize::from(column))?.letters()).max();
+        let width = longest.unwrap_or(least).clamp(least, WIDEST);
+        sheet.set_column_width(column, width as f64).map_err(failed)?;
     }
     sheet.set_freeze_panes(head + 1, 0).map_err(failed)?;
     for (row, cells) in (head + 1..).zip(&content.rows) {
@@ -121,11 +135,11 @@ fn fill(sheet: &mut Worksheet, content: &Sheet<'_>) -> Result<(), ReportError> {
             let (value, format) = match cell {
                 Cell::Empty => continue,
                 Cell::Text(text) => {
-                    sheet.write_string(row, column, *text).map_err(failed)?;
+                    sheet.write_string_with_format(row, column, *text, &wrapped).map_err(failed)?;
                     continue;
                 }
                 Cell::Said(text) => {
-                    sheet.write_string(row, column, text).map_err(failed)?;
+                    sheet.write_string_with_format(row, column, text, &wrapped).map_err(failed)?;
                     continue;
                 }
                 Cell::Number(value, 0) => (*value, "0".to_string()),
@@ -137,9 +151,8 @@ fn fill(sheet: &mut Worksheet, content: &Sheet<'_>) -> Result<(), ReportError> {
                 let what = say!("xlsx-cell", head = head, row = row + 1);
                 return Err(ReportError::NotDrawable { what });
             }
-            sheet
-                .write_number_with_format(row, column, value, &Format::new().set_num_format(format))
-                .map_err(failed)?;
+            let format = Format::new().set_num_format(format).set_align(FormatAlign::Top);
+            sheet.write_number_with_format(row, column, value, &format).map_err(failed)?;
         }
     }
     // 9: A4. As wide as one page, as long as it takes.

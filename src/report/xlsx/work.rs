@@ -45,7 +45,7 @@ pub(super) fn features(plan: &Plan) -> Option<Sheet<'_>> {
 pub(super) fn tools(plan: &Plan) -> Option<Sheet<'_>> {
     let heads = vec![
         say!("col-tool"),
-        say!("col-place"),
+        say!("xlsx-place-kind"),
         say!("col-station"),
         say!("col-insert"),
         with_unit(lang::text("xlsx-nose-radius"), "mm"),
@@ -123,9 +123,8 @@ pub(super) fn order(plan: &Plan) -> Option<Sheet<'_>> {
         let cost = each.filter(|_| priced).map(|each| Cell::Number(each, 2));
         [Cell::count(pieces), Cell::count(bars), Cell::Number(shifts, 2)].into_iter().chain(cost).collect()
     };
-    let mut rows: Vec<Vec<Cell<'_>>> = vec![row(order.pieces, order.bars, order.shifts, order.cost_per_piece)];
-    let others = order.quantities.iter().filter(|q| q.pieces != order.pieces);
-    rows.extend(others.map(|q| row(q.pieces, q.bars, q.shifts, q.cost_per_piece)));
+    // The quantities have that of the order among them.
+    let rows = order.quantities.iter().map(|q| row(q.pieces, q.bars, q.shifts, q.cost_per_piece)).collect();
     let unpriced = OrderQuote { cost: order.cost.filter(|_| priced), ..order.clone() };
     let above = timeline::order(&unpriced).into_iter().map(|(what, told)| say!("xlsx-fact", what = what, told = told));
     Some(Sheet { above: above.collect(), ..Sheet::plain(lang::text("xlsx-order"), heads, rows) })
