@@ -52,7 +52,7 @@ pub fn tables(file: File) -> Vec<Table> {
 /// Path of a key in the table of fields.
 fn field_path(file: File, path: &str, key: &str) -> String {
     let root = match file {
-        File::Job | File::Plan => "",
+        File::Job | File::Plan | File::Positions => "",
         File::Machine => "machine",
         File::Readings => "readings",
         File::Shop if path == "collets[]" => "machine.counter_spindle",

@@ -161,10 +161,11 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         let items = plan.stages.iter().flat_map(|s| stage_limits(plan, s)).collect();
         let title = lang::text("sheet-stage-limits");
         all.push(Block::List { title, numbered: false, boxed: true, items });
-        all.extend(read_first().into_iter().map(Block::Say));
+        all.push(Block::Say(read_first()));
         all.push(Block::NewPage);
         let works_in = lang::text("sheet-work-list-units");
         all.push(table(lang::text("sheet-work-list"), works_in, work_list::rows(plan), Kind::ToFillIn));
+        all.push(Block::Say(positions::directions(plan).join(" ")));
         all.push(Block::SignOff);
         all.push(Block::NewPage);
     } else {

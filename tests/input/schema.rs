@@ -132,3 +132,19 @@ fn the_plan_s_schema_has_the_keys_of_a_plan() {
     let told = stage["properties"]["travel_mm"]["description"].as_str().expect("told");
     assert!(told.ends_with("mm"), "{told}");
 }
+
+/// The schema of the positions knows every key of a table of them.
+#[test]
+fn the_schema_of_positions_has_their_keys() {
+    let schema = schema(File::Positions);
+    let text = std::fs::read_to_string("plans/feed-roller-shaft/plan.json").expect("a plan");
+    let plan = serde_json::from_str(&text).expect("a plan");
+    let json = spanhold::report::positions_json(&plan).expect("JSON");
+    let table: Value = serde_json::from_str(&json).expect("JSON");
+    let keys = |v: &Value| v.as_object().expect("a map").keys().cloned().collect::<std::collections::BTreeSet<_>>();
+    assert_eq!(keys(&table), keys(&schema["properties"]));
+    let row = &schema["$defs"]["Position"]["properties"];
+    assert_eq!(keys(&table["rows"][0]), keys(row));
+    let told = row["headstock_rpm"]["description"].as_str().expect("told");
+    assert!(told.ends_with("rev/min"), "{told}");
+}

@@ -1,112 +1,12 @@
-//! The plan as a spreadsheet workbook: stages, segments, checks, quote, a sheet each, numbers as numbers.
+//! The sheets of the plan itself: stages, segments, checks, quote.
 
-use super::{ReportError, content, tables, words};
+use super::{Cell, with_unit};
 use crate::job::plan::{Plan, Stage};
 use crate::lang;
+use crate::report::{content, tables, words};
 use crate::say;
-use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, Worksheet, XlsxError};
 
-/// One cell.
-enum Cell<'a> {
-    /// Text.
-    Text(&'a str),
-    /// A key of the plan, in words.
-    Said(String),
-    /// A number, written to so many decimals.
-    Number(f64, usize),
-    /// A share, shown in percent.
-    Share(f64),
-    /// Nothing.
-    Empty,
-}
-
-impl Cell<'_> {
-    fn maybe(value: Option<f64>, decimals: usize) -> Self {
-        value.map_or(Cell::Empty, |v| Cell::Number(v, decimals))
-    }
-
-    /// A speed in whole rev/min, rounded down so that it is never above the limit.
-    fn speed(rpm: f64) -> Self {
-        Cell::Number((rpm * (1.0 + 1e-9)).floor(), 0)
-    }
-
-    fn count(value: usize) -> Self {
-        Cell::Number(value as f64, 0)
-    }
-}
-
-fn failed(e: XlsxError) -> ReportError {
-    ReportError::Workbook { message: e.to_string() }
-}
-
-/// A sheet: its name, its heads, its rows.
-type Content<'a> = (&'a str, Vec<String>, Vec<Vec<Cell<'a>>>);
-
-/// The workbook's bytes; the same plan gives the same bytes.
-///
-/// # Errors
-/// A number is not finite, or the spreadsheet library fails.
-pub fn plan_xlsx(plan: &Plan) -> Result<Vec<u8>, ReportError> {
-    let mut book = Workbook::new();
-    // Without a fixed date the library writes the current time, and no two workbooks would be the same.
-    let date = ExcelDateTime::from_ymd(2000, 1, 1).map_err(failed)?;
-    book.set_properties(&DocProperties::new().set_title(&plan.job).set_creation_datetime(&date));
-    let sheets: [Content<'_>; 4] = [
-        (lang::text("xlsx-stages"), stage_heads(), stages(plan)),
-        (lang::text("xlsx-segments"), segment_heads(), segments(plan)),
-        (lang::text("xlsx-checks"), check_heads(), checks(plan)),
-        (lang::text("xlsx-quote"), quote_heads(), quote(plan)),
-    ];
-    for (name, heads, rows) in sheets {
-        let sheet = book.add_worksheet();
-        sheet.set_name(name).map_err(failed)?;
-        fill(sheet, &heads, &rows)?;
-    }
-    book.save_to_buffer().map_err(failed)
-}
-
-fn fill(sheet: &mut Worksheet, heads: &[String], rows: &[Vec<Cell<'_>>]) -> Result<(), ReportError> {
-    let bold = Format::new().set_bold().set_text_wrap();
-    for (column, head) in (0_u16..).zip(heads) {
-        sheet.write_string_with_format(0, column, head, &bold).map_err(failed)?;
-        sheet.set_column_width(column, if column == 0 { 24.0 } else { 14.0 }).map_err(failed)?;
-    }
-    sheet.set_freeze_panes(1, 0).map_err(failed)?;
-    for (row, cells) in (1_u32..).zip(rows) {
-        for (column, cell) in (0_u16..).zip(cells) {
-            let (value, format) = match cell {
-                Cell::Empty => continue,
-                Cell::Text(text) => {
-                    sheet.write_string(row, column, *text).map_err(failed)?;
-                    continue;
-                }
-                Cell::Said(text) => {
-                    sheet.write_string(row, column, text).map_err(failed)?;
-                    continue;
-                }
-                Cell::Number(value, 0) => (*value, "0".to_string()),
-                Cell::Number(value, decimals) => (*value, format!("0.{}", "0".repeat(*decimals))),
-                Cell::Share(value) => (*value, "0 %".to_string()),
-            };
-            if !value.is_finite() {
-                let head = heads.get(usize::from(column)).cloned().unwrap_or_default();
-                let what = say!("xlsx-cell", head = head, row = row + 1);
-                return Err(ReportError::NotDrawable { what });
-            }
-            sheet
-                .write_number_with_format(row, column, value, &Format::new().set_num_format(format))
-                .map_err(failed)?;
-        }
-    }
-    Ok(())
-}
-
-/// The name of a column with its unit.
-fn with_unit(name: &str, unit: &str) -> String {
-    say!("xlsx-with-unit", name = name, unit = unit)
-}
-
-fn stage_heads() -> Vec<String> {
+pub(super) fn stage_heads() -> Vec<String> {
     vec![
         say!("col-stage"),
         with_unit(lang::text("col-from"), "mm"),
@@ -131,7 +31,7 @@ fn stage_heads() -> Vec<String> {
     ]
 }
 
-fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+pub(super) fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     fn row<'a>(plan: &Plan, s: &'a Stage) -> Vec<Cell<'a>> {
         let (grip, governing) = (s.grip.as_ref(), s.governing());
         vec![
@@ -160,7 +60,7 @@ fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     plan.stages.iter().map(|s| row(plan, s)).collect()
 }
 
-fn segment_heads() -> Vec<String> {
+pub(super) fn segment_heads() -> Vec<String> {
     vec![
         say!("col-section"),
         say!("xlsx-section-number"),
@@ -178,7 +78,7 @@ fn segment_heads() -> Vec<String> {
     ]
 }
 
-fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+pub(super) fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     let name = |number: usize| {
         let section = plan.shaft.sections.iter().find(|s| s.number == number);
         section.map_or("", |s| s.name.as_str())
@@ -205,7 +105,7 @@ fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         .collect()
 }
 
-fn check_heads() -> Vec<String> {
+pub(super) fn check_heads() -> Vec<String> {
     vec![
         say!("xlsx-check"),
         say!("col-stage"),
@@ -218,7 +118,7 @@ fn check_heads() -> Vec<String> {
     ]
 }
 
-fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+pub(super) fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     plan.stages
         .iter()
         .flat_map(|s| s.checks.iter().map(move |c| (s.number, c)))
@@ -237,11 +137,11 @@ fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         .collect()
 }
 
-fn quote_heads() -> Vec<String> {
+pub(super) fn quote_heads() -> Vec<String> {
     vec![say!("col-what"), say!("xlsx-value"), say!("xlsx-unit")]
 }
 
-fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
+pub(super) fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     let sums = [(lang::text("time-sum"), plan.time_s.total), (lang::text("time-cycle"), plan.pace_s())];
     let seconds = tables::causes(&plan.time_s).into_iter().chain(sums);
     let mut rows: Vec<Vec<Cell<'_>>> =
