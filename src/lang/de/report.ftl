@@ -442,6 +442,7 @@ sheet-sign-date = Datum
 sheet-sign-signature = Unterschrift
 sheet-work-list = Arbeitsfolge
 sheet-work-list-units = mm, 1/min, mm/U, s; von und bis sind gedrehte Längen
+sheet-directions = Nullpunkte und Richtungen
 sheet-stages = Etappen
 sheet-stages-units = mm, 1/min, mm/U, s; Gegenspindel und Spindelstock vom Anfang → Ende der Etappe, { $from }
 sheet-stage-limits = Grenzen der Etappen: nicht überschreiten

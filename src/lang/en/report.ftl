@@ -442,6 +442,7 @@ sheet-sign-date = date
 sheet-sign-signature = signature
 sheet-work-list = Work in its order
 sheet-work-list-units = mm, rev/min, mm/rev, s; from and to are turned lengths
+sheet-directions = Zero points and directions
 sheet-stages = Stages
 sheet-stages-units = mm, rev/min, mm/rev, s; counter-spindle and headstock from start → end of the stage, { $from }
 sheet-stage-limits = Limits of the stages: do not exceed

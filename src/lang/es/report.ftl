@@ -442,6 +442,7 @@ sheet-sign-date = fecha
 sheet-sign-signature = firma
 sheet-work-list = Trabajos en su orden
 sheet-work-list-units = mm, rpm, mm/rev, s; desde y hasta son longitudes torneadas
+sheet-directions = Ceros y sentidos
 sheet-stages = Etapas
 sheet-stages-units = mm, rpm, mm/rev, s; contrahusillo y cabezal del inicio → al final de la etapa, { $from }
 sheet-stage-limits = Límites de las etapas: no superarlos

@@ -442,6 +442,7 @@ sheet-sign-date = date
 sheet-sign-signature = signature
 sheet-work-list = Travaux dans l’ordre
 sheet-work-list-units = mm, tr/min, mm/tr, s ; de et à sont des longueurs tournées
+sheet-directions = Zéros et sens
 sheet-stages = Étapes
 sheet-stages-units = mm, tr/min, mm/tr, s ; contre-broche et poupée du début → à la fin de l’étape, { $from }
 sheet-stage-limits = Limites des étapes : ne pas dépasser

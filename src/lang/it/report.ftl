@@ -442,6 +442,7 @@ sheet-sign-date = data
 sheet-sign-signature = firma
 sheet-work-list = Lavori in ordine
 sheet-work-list-units = mm, giri/min, mm/giro, s; da e a sono lunghezze tornite
+sheet-directions = Zeri e versi
 sheet-stages = Fasi
 sheet-stages-units = mm, giri/min, mm/giro, s; contromandrino e fantina dall'inizio → alla fine della fase, { $from }
 sheet-stage-limits = Limiti delle fasi: non superarli

@@ -420,6 +420,7 @@ sheet-sign-date = 日付
 sheet-sign-signature = 署名
 sheet-work-list = 作業順
 sheet-work-list-units = mm、min⁻¹、mm/rev、s。開始と終了は旋削長さ
+sheet-directions = 原点と向き
 sheet-stages = 段階
 sheet-stages-units = mm, min⁻¹, mm/rev, s。背面主軸と主軸台は段階の開始 → 終了、{ $from }
 sheet-stage-limits = 段階の限界値：超えないこと
