@@ -2,6 +2,7 @@
 
 use super::materials::Material;
 use super::thread::Thread;
+use crate::lang::Measure;
 use crate::say;
 
 /// The finished shaft.
@@ -109,8 +110,8 @@ impl Edge {
     /// As on a drawing: `1×45°`, `R0.5`.
     pub fn told(&self) -> String {
         match self {
-            Edge::Chamfer(mm) => format!("{mm}×45°"),
-            Edge::Radius(mm) => format!("R{mm}"),
+            Edge::Chamfer(mm) => format!("{}×45°", Measure::Size.number(*mm)),
+            Edge::Radius(mm) => format!("R{}", Measure::Size.number(*mm)),
         }
     }
 }

@@ -26,7 +26,7 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
             .witnesses
             .iter()
             .filter(|w| w.section == number && w.interrupt == interrupt)
-            .map(|w| say!("look-place", at = numbers::mm(w.at_mm), cause = words::key(&w.cause)))
+            .map(|w| say!("look-place", at = numbers::stop_mm(w.at_mm), cause = words::key(&w.cause)))
             .collect();
         if !places.is_empty() {
             list.push(say!(
@@ -90,9 +90,9 @@ fn bar_fed_on(plan: &Plan, list: &mut Vec<String>) {
         let Some(fed) = fed_on::of(plan, stage) else { continue };
         list.push(say!(
             "look-fed-out",
-            to = numbers::mm(fed.to_mm),
+            to = numbers::stop_mm(fed.to_mm),
             works = words::enumeration(&fed.works),
-            unsupported = numbers::mm(fed.unsupported_mm),
+            unsupported = numbers::stop_mm(fed.unsupported_mm),
         ));
     }
 }

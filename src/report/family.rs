@@ -242,7 +242,7 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
         .add(cells)
         .add(chart::frame(PLACE))
         .add(x_axis(&along, length))
-        .add(y_axis(&up, &axis::round_ticks(up.from, up.to, 8.0), &diameter.title, 3))
+        .add(y_axis(&up, &axis::round_mm_ticks(up.from, up.to, 8.0), &diameter.title, numbers::fine_mm))
         .add(legend(drawn, lang::text("family-hand-overs"))))
 }
 
@@ -389,28 +389,28 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         .add(marks)
         .add(chart::frame(PLACE))
         .add(x_axis(&along, values))
-        .add(y_axis(&up, &ticks, lang::text("family-time-axis"), 1))
+        .add(y_axis(&up, &ticks, lang::text("family-time-axis"), |s| numbers::trimmed(s, 1)))
         .add(legend(drawn, lang::text("family-number-on-line"))))
 }
 
 fn x_axis(along: &Scale, values: &Axis) -> Group {
     let bottom = TOP + HEIGHT;
     let mut g = shapes::group("x-axis");
-    for tick in axis::round_ticks(along.from, along.to, 12.0) {
+    for tick in axis::round_mm_ticks(along.from, along.to, 12.0) {
         let x = along.x(tick);
         g = g.add(shapes::line(x, bottom, x, bottom + 5.0, INK, 0.9)).add(shapes::text(
             x,
             bottom + 16.0,
             SMALL,
             "middle",
-            &numbers::trimmed(tick, 3),
+            &numbers::fine_mm(tick),
         ));
     }
     let title = shapes::fit_text(&words::plain(&values.title), 11.0, WIDTH);
     g.add(shapes::text(LEFT + WIDTH / 2.0, bottom + 36.0, 11.0, "middle", &title))
 }
 
-fn y_axis(up: &Scale, ticks: &[f64], title: &str, places: usize) -> Group {
+fn y_axis(up: &Scale, ticks: &[f64], title: &str, told: fn(f64) -> String) -> Group {
     let mut g = shapes::group("y-axis");
     for tick in ticks {
         let y = up.y(*tick);
@@ -419,7 +419,7 @@ fn y_axis(up: &Scale, ticks: &[f64], title: &str, places: usize) -> Group {
             y + 3.5,
             SMALL,
             "end",
-            &numbers::trimmed(*tick, places),
+            &told(*tick),
         ));
     }
     let title = shapes::fit_text(&words::plain(title), 11.0, PAGE_WIDTH / 2.0);

@@ -50,8 +50,8 @@ tool-slot = Nutenfräser { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = Übergabe bei { $at } mm
-wish-hand-over-nose = Übergabe bei { $at } mm mit der Zangenstirn bei { $nose } mm
+wish-hand-over = Übergabe bei { $at } { -mm }
+wish-hand-over-nose = Übergabe bei { $at } { -mm } mit der Zangenstirn bei { $nose } { -mm }
 wish-never-grip = nie spannen: { $what }
 wish-at-most = { $number ->
     [one] höchstens eine Übergabe

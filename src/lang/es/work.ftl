@@ -50,8 +50,8 @@ tool-slot = fresa de ranurar { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = transferencia a { $at } mm
-wish-hand-over-nose = transferencia a { $at } mm con la nariz a { $nose } mm
+wish-hand-over = transferencia a { $at } { -mm }
+wish-hand-over-nose = transferencia a { $at } { -mm } con la nariz a { $nose } { -mm }
 wish-never-grip = nunca agarrar { $what }
 wish-at-most = { $number ->
     [one] como máximo una transferencia

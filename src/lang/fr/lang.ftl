@@ -5,4 +5,15 @@ language-name = français
 cautions-read = no
 decimal-mark = ,
 unit-rpm = tr/min
-unit-feed = mm/tr
+# Units that texts tell; inch.ftl has those of the inch system.
+-mm = mm
+-m = m
+-mm-rev = mm/tr
+-m-min = m/min
+-um = µm
+-n = N
+unit-mm = { -mm }
+unit-um = { -um }
+unit-n = { -n }
+unit-mm-per-m = { -mm }/{ -m }
+unit-feed = { -mm-rev }

@@ -50,8 +50,8 @@ tool-slot = fraise à rainurer { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = faire un transfert à { $at } mm
-wish-hand-over-nose = faire un transfert à { $at } mm avec le nez à { $nose } mm
+wish-hand-over = faire un transfert à { $at } { -mm }
+wish-hand-over-nose = faire un transfert à { $at } { -mm } avec le nez à { $nose } { -mm }
 wish-never-grip = ne jamais serrer { $what }
 wish-at-most = { $number ->
     [one] faire au plus { $number } transfert

@@ -50,8 +50,8 @@ tool-slot = キー溝フライス { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = { $at } mm で受け渡す
-wish-hand-over-nose = 背面主軸端面 { $nose } mm、旋削長さ { $at } mm で受け渡す
+wish-hand-over = { $at } { -mm } で受け渡す
+wish-hand-over-nose = 背面主軸端面 { $nose } { -mm }、旋削長さ { $at } { -mm } で受け渡す
 wish-never-grip = つかまない：{ $what }
 wish-at-most = 受け渡しは { $number } 回まで
 
