@@ -85,6 +85,8 @@ mod tests {
         assert_eq!(n_per_mm2(206.0), 206_000.0);
         assert!((t_per_mm3(7850.0) - 7.85e-9).abs() < 1e-21);
         assert_eq!((um(0.25), mm(250.0)), (250.0, 0.25));
+        // From memory: 1 lbf is 4.448 221 615 260 5 N.
+        assert!((LBF_N - 4.448_221_615_260_5).abs() < 1e-12 && FT_MM == 304.8);
         assert!((rad_per_s(60.0) - std::f64::consts::TAU).abs() < 1e-12);
         assert!((rpm(std::f64::consts::TAU) - 60.0).abs() < 1e-9);
     }

@@ -253,6 +253,16 @@ impl Tolerance {
     pub fn width_mm(&self) -> f64 {
         self.upper_mm - self.lower_mm
     }
+
+    /// As a drawing writes it: the class as it is, deviations in the units told.
+    pub fn told(&self) -> String {
+        let signed = |mm: f64| format!("{}{}", if mm > 0.0 { "+" } else { "" }, Measure::Size.number(mm + 0.0));
+        if self.label.contains('/') {
+            format!("{}/{}", signed(self.upper_mm), signed(self.lower_mm))
+        } else {
+            self.label.clone()
+        }
+    }
 }
 
 /// How a thread on the shaft is made.

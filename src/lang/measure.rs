@@ -30,7 +30,9 @@ impl Measure {
             "mm" => Measure::Size,
             "µm" => Measure::Micro,
             "N" => Measure::Force,
-            "mm/m" => Measure::Bow,
+            "m/min" => Measure::Speed,
+            "mm/rev" => Measure::Feed,
+            "mm/m" | "mm per m" => Measure::Bow,
             _ => return None,
         })
     }
@@ -103,13 +105,25 @@ pub fn told(value: f64, unit: &str) -> f64 {
 
 /// The name of a metric unit, or of the one told in its place.
 pub fn unit_told(unit: &str) -> &str {
-    match Measure::of(unit) {
-        Some(Measure::Size) => text("unit-mm"),
-        Some(Measure::Micro) => text("unit-um"),
-        Some(Measure::Force) => text("unit-n"),
-        Some(Measure::Bow) => text("unit-mm-per-m"),
-        _ => unit,
-    }
+    let measure = Measure::of(unit).filter(|_| units() == Units::Inch);
+    measure.map_or(unit, |measure| match measure {
+        Measure::Place | Measure::Size => text("unit-mm"),
+        Measure::Feed => text("unit-feed"),
+        Measure::Speed => text("unit-speed"),
+        Measure::Micro => text("unit-um"),
+        Measure::Force => text("unit-n"),
+        Measure::Bow => text("unit-bow"),
+    })
+}
+
+/// A value with its metric unit behind it (`0.14 mm`), in the units that this thread tells.
+pub fn with_unit_told(value: &str) -> String {
+    let parts = value.split_once(' ').filter(|_| units() == Units::Inch);
+    let known = parts.and_then(|(number, unit)| Some((number.parse().ok()?, Measure::of(unit)?, unit)));
+    known.map_or_else(
+        || value.to_owned(),
+        |(number, measure, unit)| format!("{} {}", measure.number(number), unit_told(unit)),
+    )
 }
 
 #[cfg(test)]
@@ -150,6 +164,8 @@ mod tests {
                 ("in", "µin", "lbf", "N/µm")
             );
             assert_eq!((unit_told("mm/m"), told(25.4, "mm"), told(3.0, "kW")), ("in/ft", 1.0, 3.0));
+            let told = ["0.14 mm", "60 m/min", "5 s", "0.7", "all mm"].map(with_unit_told);
+            assert_eq!(told, ["0.0055 in", "197 sfm", "5 s", "0.7", "all mm"]);
         });
     }
 

@@ -29,7 +29,7 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
-pub use measure::{Measure, told, unit_told};
+pub use measure::{Measure, told, unit_told, with_unit_told};
 pub use numbers::{NONE, fixed, number, trimmed, trimmed_pointed};
 pub use spoken::{Language, Spoken, apart, in_english, language, prefer, prefer_units, speak, speaking, spoken, units};
 pub use units::Units;
@@ -193,7 +193,7 @@ mod tests {
     fn every_line_of_the_tables_can_be_read_and_no_key_stands_twice() {
         for (language, files, inch) in TABLES {
             let mut seen = std::collections::BTreeSet::new();
-            for file in files.iter().chain([inch]) {
+            for file in files.iter().chain([&inch]) {
                 assert!(FluentResource::try_new((*file).to_owned()).is_ok(), "a line that cannot be read in\n{file}");
                 for key in keys_of(file) {
                     assert!(seen.insert(key), "{language}: {key} stands twice");
@@ -218,6 +218,21 @@ mod tests {
             let told = std::thread::scope(|s| s.spawn(|| text("language-name")).join());
             assert_eq!(told.expect("no panic"), "English");
         });
+    }
+
+    #[test]
+    fn units_and_language_are_chosen_apart_from_each_other() {
+        let german = Language::of("de").expect("there is German");
+        let files_choose = || {
+            prefer(german);
+            prefer_units(Units::Inch);
+            (text("unit-mm"), language() == german)
+        };
+        assert_eq!(apart(files_choose), ("Zoll", true));
+        assert_eq!(speaking(Spoken::fixed(Language::default()), files_choose), ("in", false));
+        assert_eq!(speaking(Spoken::default().in_units(Units::Metric), files_choose), ("mm", true));
+        let inch_in_english = || in_english(|| text("unit-n"));
+        assert_eq!(speaking(Spoken::fixed(german).in_units(Units::Inch), inch_in_english), "lbf");
     }
 
     #[test]

@@ -43,7 +43,7 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
 fn thin_margins(plan: &Plan, list: &mut Vec<String>) {
     for stage in &plan.stages {
         for c in stage.checks.iter().filter(|c| c.utilisation >= THIN_MARGIN_FROM) {
-            let (check, turned) = (words::check_in_full(c), numbers::mm(c.turned_mm));
+            let (check, turned) = (words::check_in_full(c), numbers::stop_mm(c.turned_mm));
             list.push(if c.utilisation > 1.0 {
                 say!("look-over-limit", stage = stage.number, check = check, turned = turned)
             } else {

@@ -80,6 +80,7 @@ pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64) -> Axis {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::lang::{self, Spoken, Units};
 
     #[test]
     fn ticks_stand_at_round_numbers() {
@@ -88,5 +89,12 @@ mod tests {
         let short = Axis { left: 0.0, scale: 1.0, max_mm: 46.0 };
         assert_eq!(short.ticks().len(), 10);
         assert_eq!(short.ticks()[1], 5.0);
+    }
+    #[test]
+    fn ticks_in_inch_stand_at_round_numbers_of_inches() {
+        let axis = Axis { left: 0.0, scale: 1.0, max_mm: 1010.0 };
+        let ticks = lang::speaking(Spoken::default().in_units(Units::Inch), || axis.ticks());
+        let inches: Vec<f64> = ticks.iter().map(|mm| (mm / 25.4 * 1e6).round() / 1e6).collect();
+        assert_eq!(inches, [0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0]);
     }
 }

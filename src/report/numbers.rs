@@ -2,7 +2,7 @@
 //!
 //! Numbers that are not finite become [`NONE`]; a zero never carries a sign.
 
-use crate::lang::Measure;
+use crate::lang::{self, Measure, Units};
 pub use crate::lang::{NONE, fixed, trimmed, trimmed_pointed};
 
 /// A length along the shaft in mm: at most two decimals.
@@ -35,9 +35,10 @@ pub fn feed_mm(value_mm: f64) -> String {
     Measure::Feed.trimmed(value_mm, 4)
 }
 
-/// A feed in mm/rev where room is short: at most three decimals.
-pub fn fine_feed_mm(value_mm: f64) -> String {
-    Measure::Feed.trimmed(value_mm, 3)
+/// A feed in mm/rev where room is short: at most three decimals, in inch four.
+pub fn short_feed_mm(value_mm: f64) -> String {
+    let places = if lang::units() == Units::Inch { 4 } else { 3 };
+    trimmed(Measure::Feed.told(value_mm), places)
 }
 
 /// A force in N: a whole number.

@@ -104,7 +104,7 @@ fn broken(b: &Broken) -> String {
     let (check, share) = (words::check_name(&b.check), failing_of_100(b.share));
     match b.from_mm {
         Some(from) if from < 0.5 => say!("sure-break-at-start", check = check, share = share),
-        Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::mm(from)),
+        Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::stop_mm(from)),
         None => say!("sure-break", check = check, share = share),
     }
 }

@@ -168,7 +168,7 @@ fn governing(stage: &Stage) -> String {
 fn feeds(plan: &Plan, stage: &Stage) -> String {
     let turned = plan.segments.iter().filter(|s| s.stage == stage.number && s.feed_mm > 0.0);
     let (low, high) = turned.fold((f64::INFINITY, 0.0_f64), |(low, high), s| (low.min(s.feed_mm), high.max(s.feed_mm)));
-    let (low, high) = (numbers::fine_feed_mm(low), numbers::fine_feed_mm(high));
+    let (low, high) = (numbers::short_feed_mm(low), numbers::short_feed_mm(high));
     match (high.as_str(), low == high) {
         ("0", _) => numbers::NONE.to_string(),
         (_, true) => high,
@@ -315,7 +315,7 @@ pub fn features(plan: &Plan) -> Rows {
         vec![
             feature(f),
             numbers::mm(f.at_mm),
-            f.turned_mm.map_or_else(|| say!("cell-after-part-off"), numbers::mm),
+            f.turned_mm.map_or_else(|| say!("cell-after-part-off"), numbers::stop_mm),
             f.stage.map_or_else(|| numbers::NONE.to_string(), |n| n.to_string()),
             numbers::seconds(f.time_s),
         ]
@@ -350,7 +350,13 @@ pub fn scatter(plan: &Plan) -> Rows {
             .map(|b| say!("check-used", check = words::check_name(&b.check), used = numbers::share(b.share)))
             .collect();
         let checks = if checks.is_empty() { say!("cell-none") } else { checks.join(", ") };
-        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
+        vec![
+            s.number.to_string(),
+            numbers::stop_mm(to),
+            numbers::stop_mm(s.holds_to_mm),
+            numbers::share(s.broken_share),
+            checks,
+        ]
     };
     Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
 }

@@ -244,7 +244,7 @@ pub fn part_off_station(plan: &Plan) -> String {
 pub fn origins(plan: &Plan) -> Vec<String> {
     let of = |from: Giver| {
         let values = plan.origins.iter().filter(move |origin| origin.from == from).map(|origin| {
-            let (key, value) = (origin.key.as_str(), plain(&origin.value));
+            let (key, value) = (origin.key.as_str(), plain(&lang::with_unit_told(&origin.value)));
             match origin.line {
                 Some(line) => say!("origin-of-shop", key = key, value = value, line = line),
                 None => say!("origin", key = key, value = value),

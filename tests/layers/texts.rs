@@ -37,7 +37,11 @@ fn terms(text: &str) -> BTreeSet<String> {
 
 /// Arguments of each text by its key.
 fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
-    texts(tables).into_iter().filter(|(key, _)| !key.starts_with('-')).map(|(key, text)| (key, arguments(&text))).collect()
+    texts(tables)
+        .into_iter()
+        .filter(|(key, _)| !key.starts_with('-'))
+        .map(|(key, text)| (key, arguments(&text)))
+        .collect()
 }
 
 /// The letters, figures and `_` that a text begins with.

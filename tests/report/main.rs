@@ -3,6 +3,7 @@
 #[path = "../cli/ends.rs"]
 #[allow(dead_code, reason = "no program is fed or interrupted here")]
 mod ends;
+mod inch;
 #[cfg(feature = "pdf")]
 mod pdf;
 mod plans;

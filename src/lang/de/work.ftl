@@ -90,3 +90,7 @@ label-keyway = Nabennut { $width } × { $depth }
 label-hexagon = 6kt { $size } × { $depth }
 label-face = Planen { $depth }
 label-bore = Bohrung Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } von { $section }, { $from } bis { $to } { -mm } in Schritten von { $step }
+varied-size = { $key } von { $section } { $size } { -mm }

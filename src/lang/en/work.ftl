@@ -90,3 +90,7 @@ label-keyway = keyway { $width } × { $depth }
 label-hexagon = hex { $size } × { $depth }
 label-face = face { $depth }
 label-bore = bore Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } of { $section }, { $from } to { $to } { -mm } by { $step }
+varied-size = { $key } of { $section } { $size } { -mm }

@@ -90,3 +90,7 @@ label-keyway = chavetero int. { $width } × { $depth }
 label-hexagon = hex. { $size } × { $depth }
 label-face = refrent. { $depth }
 label-bore = agujero Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } de { $section }, de { $from } a { $to } { -mm } en pasos de { $step }
+varied-size = { $key } de { $section } { $size } { -mm }

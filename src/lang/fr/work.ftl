@@ -90,3 +90,7 @@ label-keyway = rainure int. { $width } × { $depth }
 label-hexagon = 6 pans { $size } × { $depth }
 label-face = dressage { $depth }
 label-bore = alésage Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } de { $section }, { $from } à { $to } { -mm } par pas de { $step }
+varied-size = { $key } de { $section } { $size } { -mm }

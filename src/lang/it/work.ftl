@@ -90,3 +90,7 @@ label-keyway = cava interna { $width } × { $depth }
 label-hexagon = esag. { $size } × { $depth }
 label-face = sfacc. { $depth }
 label-bore = foro Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } di { $section }, da { $from } a { $to } { -mm } a passi di { $step }
+varied-size = { $key } di { $section } { $size } { -mm }

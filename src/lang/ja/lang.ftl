@@ -15,5 +15,6 @@ unit-rpm = min⁻¹
 unit-mm = { -mm }
 unit-um = { -um }
 unit-n = { -n }
-unit-mm-per-m = { -mm }/{ -m }
+unit-speed = { -m-min }
+unit-bow = { -mm }/{ -m }
 unit-feed = { -mm-rev }

@@ -87,3 +87,7 @@ label-keyway = 穴キー溝 { $width } × { $depth }
 label-hexagon = 六角 { $size } × { $depth }
 label-face = 端面 { $depth }
 label-bore = 内径 Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $section } の { $key }、{ $from } ～ { $to } { -mm }、{ $step } 刻み
+varied-size = { $section } の { $key } { $size } { -mm }

@@ -153,9 +153,10 @@ fn ground(job: &Job) -> Vec<String> {
     let sections = job.shaft.sections.iter().enumerate();
     let told = sections.filter_map(|(i, section)| {
         let ground = section.ground.as_ref()?;
-        let ra = |ra: Option<f64>| ra.map_or(String::new(), |ra| format!(" Ra {ra}"));
-        let turned = format!("Ø{} {}{}", section.largest_mm(), section.tolerance.label, ra(section.ra_um));
-        let is = format!("Ø{} {}{}", ground.diameter_mm, ground.tolerance.label, ra(ground.ra_um));
+        let ra = |ra: Option<f64>| ra.map_or(String::new(), |ra| format!(" Ra {}", Measure::Micro.number(ra)));
+        let size = |mm: f64| Measure::Size.number(mm);
+        let turned = format!("Ø{} {}{}", size(section.largest_mm()), section.tolerance.told(), ra(section.ra_um));
+        let is = format!("Ø{} {}{}", size(ground.diameter_mm), ground.tolerance.told(), ra(ground.ra_um));
         Some(say!("note-ground", section = section.label(i), turned = turned, ground = is))
     });
     told.collect()

@@ -16,7 +16,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
         // The general tolerance is not repeated at every diameter of a drawing.
         let class =
-            if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
+            if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.told()) };
         let (kind, label, inner) = match &s.kind {
             SectionKind::Cylinder { diameter_mm } => ("cylinder", across(*diameter_mm) + &class, None),
             SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
@@ -37,7 +37,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         let edges = s.edges.iter().flatten().map(|e| format!(", {}", e.told())).collect::<String>();
         let ground = s.ground.as_ref().map_or(String::new(), |g| {
             let size = Measure::Size.number(g.diameter_mm);
-            format!(" ({})", say!("label-ground", diameter = size, class = g.tolerance.label))
+            format!(" ({})", say!("label-ground", diameter = size, class = g.tolerance.told()))
         });
         let label = format!("{label}{ground}{edges}");
         SectionOutline {
@@ -50,14 +50,14 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             rear_diameter_mm: s.rear_mm(),
             inner_diameter_mm: inner,
             label,
-            tolerance: s.tolerance.label.clone(),
+            tolerance: s.tolerance.told(),
             ra_um: s.ra_um,
             interrupt: s.interrupt.key().into(),
             grip: s.grip,
             front_edge: s.edges[0].map(|e| e.told()),
             rear_edge: s.edges[1].map(|e| e.told()),
             ground_diameter_mm: s.ground.as_ref().map(|g| g.diameter_mm),
-            ground_tolerance: s.ground.as_ref().map(|g| g.tolerance.label.clone()),
+            ground_tolerance: s.ground.as_ref().map(|g| g.tolerance.told()),
             ground_ra_um: s.ground.as_ref().and_then(|g| g.ra_um),
         }
     });
@@ -151,7 +151,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         },
     });
     let stock = &job.stock;
-    let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));
+    let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.told()));
     let bore = if stock.bore_mm > 0.0 {
         format!(", {}", say!("label-bore", diameter = Measure::Size.number(stock.bore_mm)))
     } else {
