@@ -42,7 +42,7 @@ impl Language {
 }
 
 /// What the texts of a thread are in, in which units, and what of it a file may choose.
-#[derive(Debug, Clone, Copy, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Spoken {
     language: Language,
     language_fixed: bool,
