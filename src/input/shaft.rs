@@ -13,8 +13,8 @@ use crate::job::{BackWork, Feature, Material, Section, Shaft, StockKind};
 use crate::lang::Measure;
 use crate::say;
 
-const KEYS: [&str; 8] =
-    ["name", "material", "sections", "features", "straightness", "drawing", "revision", "back_work"];
+const KEYS: [&str; 9] =
+    ["name", "material", "sections", "features", "straightness", "drawing", "revision", "date", "back_work"];
 
 /// Reads the shaft, and its bow if the job gives it. Assumptions go to the notes.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>) -> Option<(Shaft, Option<f64>)> {
@@ -22,6 +22,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
     let name = r.text_maybe(&map, "name");
     let drawing = r.text_maybe(&map, "drawing");
     let revision = r.text_maybe(&map, "revision");
+    let date = r.text_maybe(&map, "date");
     let material =
         r.required(&map, "material", "a name such as C45, or your own values").and_then(|node| material::read(r, node));
     let sections = sections(r, &map);
@@ -58,6 +59,7 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, notes: &mut Vec<String>
         name: name?.unwrap_or_else(|| "shaft".to_owned()),
         drawing: drawing?,
         revision: revision?,
+        date: date?,
         material: material?,
         sections: sections?,
         features: features.into_iter().map(|(_, feature)| feature).collect(),

@@ -18,7 +18,7 @@ mod tools;
 mod verdict;
 
 pub use at_stop::{AtStop, Done};
-pub use cautions::{cautions, estimate};
+pub use cautions::{cautions, estimate, read_first};
 pub use centre::OnCentre;
 pub use drive::Drive;
 pub use origin::{Giver, Origin};
@@ -63,6 +63,9 @@ pub struct Plan {
     pub drawing: Option<String>,
     /// Revision of the drawing.
     pub revision: Option<String>,
+    /// Date of the drawing or of the sheet, as the job gives it.
+    #[serde(default)]
+    pub date: Option<String>,
     /// Length of the shaft.
     pub length_mm: f64,
     /// Name of the material.

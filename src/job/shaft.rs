@@ -15,6 +15,8 @@ pub struct Shaft {
     pub drawing: Option<String>,
     /// Revision of the drawing, if given.
     pub revision: Option<String>,
+    /// Date for the sheet, if given.
+    pub date: Option<String>,
     /// Material.
     pub material: Material,
     /// Sections from `s = 0` (front face, first out of the bush) to the part-off face, without gaps.

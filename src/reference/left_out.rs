@@ -11,6 +11,7 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shaft.name" => say!("left-out-shaft-name"),
         "shaft.drawing"
         | "shaft.revision"
+        | "shaft.date"
         | "shaft.features"
         | "shaft.back_work"
         | "stock.tolerance"

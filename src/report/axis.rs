@@ -5,7 +5,7 @@ use crate::lang::Measure;
 
 /// Left and right edge of the plots. Captions stand left of them, the figures of each stage right of them.
 const PLOT_LEFT: f64 = 96.0;
-const PLOT_RIGHT: f64 = 1024.0;
+pub const PLOT_RIGHT: f64 = 1024.0;
 
 /// Room behind the part-off face, as a share of the length.
 const ROOM_BEHIND: f64 = 0.03;
@@ -67,12 +67,12 @@ pub fn round_mm_ticks(from_mm: f64, to_mm: f64, count: f64) -> Vec<f64> {
 }
 
 /// The axis of a plan. It ends behind the bush at part-off if the bush takes little room. It is so long that the bar in
-/// true proportions fits into twice `profile_half`.
-pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64) -> Axis {
+/// true proportions fits into twice `profile_half`. `right`: the right edge of its plot.
+pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64, right: f64) -> Axis {
     let parted_mm = plan.length_mm + plan.layout.part_off_width_mm.max(0.0);
     let bush_mm = plan.layout.gap_mm.max(0.0) + plan.layout.bush_land_mm.unwrap_or(0.0).max(0.0);
     let behind_mm = bush_mm.min(BUSH_SHARE * plan.length_mm) + ROOM_BEHIND * plan.length_mm;
-    let width = PLOT_RIGHT - PLOT_LEFT;
+    let width = right - PLOT_LEFT;
     let max_mm = (parted_mm + behind_mm).max(diameter_mm * width / (2.0 * profile_half));
     Axis { left: PLOT_LEFT, scale: width / max_mm, max_mm }
 }

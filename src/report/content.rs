@@ -3,20 +3,28 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, fed_on, help, numbers, sure, timeline, tool_uses, verdict, words};
-use crate::job::plan::{Plan, Stage};
+use super::{attention, cautions, fed_on, help, numbers, sure, timeline, tool_uses, verdict, words, work_list};
+use crate::job::plan::{Plan, Stage, read_first};
 use crate::lang;
 use crate::say;
 
 /// Names in the head are cut to this many characters, so that the diagram stays on the first page.
 const NAME_WIDTH: usize = 110;
 const FACT_WIDTH: usize = 80;
+/// Where the user writes by hand.
+const TO_FILL_IN: &str = "____________";
 
 /// A part of the sheet.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Block {
     /// A sentence that stands out.
     Why(String),
+    /// What follows begins on a new page.
+    NewPage,
+    /// The shaft with its lengths, grips and stops.
+    Setting,
+    /// A sentence.
+    Say(String),
     /// The diagram.
     Diagram,
     /// Both spindles in time, as a strip under this title.
@@ -65,6 +73,8 @@ pub enum Kind {
     Narrow,
     /// Narrow, and its last row is a sum.
     Sum,
+    /// As wide as the sheet, its last column to be written into.
+    ToFillIn,
 }
 
 /// The head of a sheet.
@@ -90,19 +100,15 @@ pub fn signed() -> [&'static str; 4] {
     ]
 }
 
-/// The columns of the box to sign.
-pub fn signed_heads() -> [&'static str; 4] {
-    [
-        lang::text("sheet-sign-step"),
-        lang::text("sheet-sign-name"),
-        lang::text("sheet-sign-date"),
-        lang::text("sheet-sign-signature"),
-    ]
+/// What is written under each step.
+pub fn signed_with() -> String {
+    ["sheet-sign-name", "sheet-sign-date", "sheet-sign-signature"].map(lang::text).join(", ")
 }
 
 /// The head of the sheet.
 pub fn head(plan: &Plan) -> Head {
     let mut facts = tables::how(plan);
+    facts.extend(set_up(plan));
     facts.push((lang::text("fact-input"), short_digest(plan)));
     for (_, value) in &mut facts {
         *value = fit(value, FACT_WIDTH);
@@ -115,32 +121,64 @@ pub fn head(plan: &Plan) -> Head {
     }
 }
 
+/// What the setter prepares, and the date.
+fn set_up(plan: &Plan) -> Vec<(&'static str, String)> {
+    let mut list = Vec::new();
+    if let Some(land_mm) = plan.layout.bush_land_mm {
+        let kind = match plan.layout.bush_kind.as_deref() {
+            Some("fixed") => lang::text("bush-fixed"),
+            Some("following") => lang::text("bush-following"),
+            _ => lang::text("bush-kind-not-given"),
+        };
+        let bar = words::plain(&plan.shaft.stock_label);
+        let said = say!("fact-bush-said", bar = bar, kind = kind, land = numbers::mm(land_mm));
+        list.push((lang::text("fact-bush"), said));
+    }
+    list.push((lang::text("fact-bar-ends"), say!("fact-bar-ends-said")));
+    list.push((lang::text("fact-date"), plan.date.as_deref().map_or_else(|| TO_FILL_IN.to_owned(), words::plain)));
+    list
+}
+
+/// Drawing, revision and date as every page tells them: those that the plan gives.
+pub fn issue(plan: &Plan) -> String {
+    let drawing = tables::drawing(plan);
+    let date = plan.date.as_deref().map(words::plain);
+    drawing.into_iter().chain(date).collect::<Vec<_>>().join(", ")
+}
+
 /// The first characters of the digest, enough to tell two sheets apart. The whole digest is at the end of the sheet.
 fn short_digest(plan: &Plan) -> String {
     words::plain(&plan.input_digest).chars().take("sha256:".len() + 12).collect()
 }
 
-/// Everything under the head. Only a feasible plan has limits of stages and a box to sign. Empty blocks are left out.
+/// Everything under the head. A feasible plan has the drawing and the limits of the stages on its first page, the list of works and
+/// the box to sign on the next, and details behind them. Empty blocks are left out.
 pub fn blocks(plan: &Plan) -> Vec<Block> {
     let feasible = plan.verdict.has_plan();
     let mut all = what_would_help(plan);
-    all.push(Block::Diagram);
-    let units = say!("sheet-stages-units", from = tables::places_from(plan));
-    all.push(table(lang::text("sheet-stages"), &units, tables::stages_in_full(plan), Kind::Wide));
     if feasible {
+        all.push(Block::Setting);
         let items = plan.stages.iter().flat_map(|s| stage_limits(plan, s)).collect();
         let title = lang::text("sheet-stage-limits");
         all.push(Block::List { title, numbered: false, boxed: true, items });
+        all.extend(read_first().into_iter().map(Block::Say));
+        all.push(Block::NewPage);
+        let works_in = lang::text("sheet-work-list-units");
+        all.push(table(lang::text("sheet-work-list"), works_in, work_list::rows(plan), Kind::ToFillIn));
+        all.push(Block::SignOff);
+        all.push(Block::NewPage);
+    } else {
+        all.push(Block::Diagram);
     }
     all.push(bullets(lang::text("title-look-at"), attention::look_at(plan)));
+    let items = cautions::to_print(plan);
+    all.push(Block::List { title: lang::text("title-cautions"), numbered: true, boxed: false, items });
+    let units = say!("sheet-stages-units", from = tables::places_from(plan));
+    all.push(table(lang::text("sheet-stages"), &units, tables::stages_in_full(plan), Kind::Wide));
     let stops_in = lang::text("sheet-stops-units");
     all.push(table(lang::text("sheet-stops"), stops_in, tables::stops(plan), Kind::Wide));
-    let segments_in = lang::text("sheet-segments-units");
-    all.push(table(lang::text("sheet-segments"), segments_in, tables::segments(plan), Kind::Wide));
     let tools_in = lang::text("sheet-tool-list-units");
     all.push(table(lang::text("sheet-tool-list"), tools_in, tool_uses::rows(plan), Kind::Wide));
-    let features_in = lang::text("sheet-features-units");
-    all.push(table(lang::text("sheet-features"), features_in, tables::features(plan), Kind::Narrow));
     let lines_in = lang::text("sheet-witness-lines-units");
     all.push(table(lang::text("sheet-witness-lines"), lines_in, tables::witnesses(plan), Kind::Narrow));
     if feasible {
@@ -158,11 +196,8 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         all.push(table("", &say!("sheet-inputs-units", check = sure::nearest(plan)), sure::inputs(plan), Kind::Wide));
     }
     in_time(plan, &mut all);
-    all.push(bullets(lang::text("title-notes"), words::sentences(&plan.notes)));
-    let items = cautions::to_print(plan);
-    all.push(Block::List { title: lang::text("title-cautions"), numbered: true, boxed: false, items });
     if feasible {
-        all.push(Block::SignOff);
+        all.push(Block::Diagram);
     }
     all.retain(|b| match b {
         Block::Table { rows, .. } => !rows.rows.is_empty(),

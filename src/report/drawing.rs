@@ -141,6 +141,39 @@ pub fn feature_labels(layout: &Layout) -> Group {
     g
 }
 
+/// The lengths of the sections in a chain under the drawing, with oblique strokes at its ends (ISO 129, from memory, not re-read).
+pub fn lengths(plan: &Plan, layout: &Layout) -> Group {
+    const STROKE: f64 = 3.0;
+    let mut g = shapes::group("lengths");
+    let Some((y, labels)) = &layout.lengths else { return g };
+    let sections = &plan.shaft.sections;
+    let edges = sections
+        .iter()
+        .map(|s| (s.from_mm, s.front_diameter_mm))
+        .chain(sections.last().map(|s| (s.to_mm, s.rear_diameter_mm)));
+    for (at_mm, diameter_mm) in edges {
+        let x = layout.axis.x_clamped(at_mm);
+        g = g
+            .add(shapes::line(x, layout.centre_y + layout.half(diameter_mm) + 2.0, x, y + STROKE, shapes::RULE, 0.6))
+            .add(shapes::line(x - STROKE, y + STROKE, x + STROKE, y - STROKE, SOFT, 0.9));
+    }
+    let ends = sections.first().zip(sections.last());
+    let ends = ends.map(|(first, last)| (layout.axis.x_clamped(first.from_mm), layout.axis.x_clamped(last.to_mm)));
+    g = ends.into_iter().fold(g, |g, (from, to)| g.add(shapes::line(from, *y, to, *y, SOFT, 0.7)));
+    for label in &labels.placed {
+        let base = y + 12.0 + label.row as f64 * ROW;
+        let (x, anchor) = label.tied();
+        let room = sections
+            .get(label.index)
+            .map_or(0.0, |s| layout.axis.x_clamped(s.to_mm) - layout.axis.x_clamped(s.from_mm));
+        if label.row > 0 || label.width > room {
+            g = g.add(shapes::line(label.anchor, *y, label.anchor, base - SMALL + 1.0, SOFT, 0.5));
+        }
+        g = g.add(shapes::text(x, base, SMALL, anchor, &label.text));
+    }
+    g
+}
+
 /// The part of the shaft that cannot be reached, hatched, with the place where it stops. None: the plan is feasible.
 pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let shortfall =

@@ -4,7 +4,7 @@
 
 use super::axis::Axis;
 use super::shapes::{self, SMALL};
-use super::words;
+use super::{numbers, words};
 use crate::job::plan::Plan;
 
 /// Least space between a label and the leader of another label. Two labels keep twice this space.
@@ -102,6 +102,18 @@ pub fn sections(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
     let wanted: Vec<Wanted> = plan.shaft.sections.iter().enumerate().map(wanted).collect();
     let labels = place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG);
     numbered(labels, &wanted, |index| plan.shaft.sections.get(index).map_or(index + 1, |s| s.number))
+}
+
+/// The lengths of the sections; long sections first.
+pub fn lengths(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
+    let wanted = |(index, s): (usize, &crate::job::plan::SectionOutline)| Wanted {
+        index,
+        anchor: axis.x_clamped((s.from_mm + s.to_mm) / 2.0),
+        text: numbers::mm(s.to_mm - s.from_mm),
+        weight: s.to_mm - s.from_mm,
+    };
+    let wanted: Vec<Wanted> = plan.shaft.sections.iter().enumerate().map(wanted).collect();
+    place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG)
 }
 
 /// Puts numbers where labels are missing: each over its place, clear of leaders and of each other.

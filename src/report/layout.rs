@@ -2,11 +2,11 @@
 //!
 //! The unit is a quarter of a millimetre of an A4 page.
 
-use super::axis::{Axis, axis};
+use super::axis::{Axis, PLOT_RIGHT, axis};
 use super::labels::{self, Labels};
-use super::page_size::PAGE_HEIGHT;
-use super::{ReportError, legend, stops};
-use crate::job::plan::Plan;
+use super::page_size::{MARGIN, PAGE_HEIGHT, PAGE_WIDTH};
+use super::{ReportError, legend, numbers, stops};
+use crate::job::plan::{GripPlace, Plan, Stage};
 use crate::lang;
 use crate::say;
 
@@ -15,6 +15,8 @@ const PROFILE_HALF: f64 = 54.0;
 const PROFILE_PER_STAGE: f64 = 6.0;
 const STAGES_FOR_SMALLEST: usize = 8;
 const PROFILE_HALF_MAX: f64 = 84.0;
+/// The same on the first page of a sheet.
+const PROFILE_HALF_SETTING: f64 = 50.0;
 
 /// The radial exaggerations that are used.
 const EXAGGERATIONS: [f64; 18] =
@@ -53,17 +55,30 @@ pub const BAND: f64 = 15.0;
 const LABEL_ROWS: usize = 4;
 const FEATURE_ROWS: usize = 2;
 const FLAG_ROWS: usize = 2;
+const FLAG_ROWS_SETTING: usize = 4;
+const LENGTH_ROWS: usize = 3;
 const GRIP_LANES: usize = 3;
 
 /// Height of the ticks and the axis title under the last chart, without and with a footer.
 const AXIS: f64 = 38.0;
 const AXIS_AND_FOOTER: f64 = 62.0;
 
+/// What a diagram is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Use {
+    /// A page of its own, with a title.
+    Page,
+    /// A part of a page that has a title.
+    Inline,
+    /// The first page of a sheet: the shaft alone, with its lengths, and each stop and grip with its place.
+    Setting,
+}
+
 /// The panels.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Layout {
-    /// Whether the title is drawn. A sheet has its own title.
-    pub titled: bool,
+    /// What it is for.
+    pub of: Use,
     /// Height of the whole.
     pub height: f64,
     /// The one horizontal axis.
@@ -88,6 +103,8 @@ pub struct Layout {
     /// Labels of the features and the top of their highest row.
     pub feature_labels: Labels,
     pub features_y: f64,
+    /// The chain of lengths: its line, and the lengths under it. None: the lengths are not drawn.
+    pub lengths: Option<(f64, Labels)>,
     /// Top of the strips and the height of the pair of each stage; none: there are too many stages, or no stage.
     pub strips: Option<(f64, f64)>,
     /// What the legend explains, with the place of each entry.
@@ -117,7 +134,7 @@ impl Layout {
     /// # Errors
     /// [`ReportError::NotDrawable`] if a number to draw is not finite, or a length or diameter is not positive.
     pub fn page(plan: &Plan) -> Result<Layout, ReportError> {
-        Layout::new(plan, true)
+        Layout::new(plan, Use::Page)
     }
 
     /// The diagram in a sheet: without a title, and lower.
@@ -125,16 +142,29 @@ impl Layout {
     /// # Errors
     /// As [`Layout::page`].
     pub fn inline(plan: &Plan) -> Result<Layout, ReportError> {
-        Layout::new(plan, false)
+        Layout::new(plan, Use::Inline)
     }
 
-    fn new(plan: &Plan, titled: bool) -> Result<Layout, ReportError> {
+    /// The drawing on the first page of a sheet.
+    ///
+    /// # Errors
+    /// As [`Layout::page`].
+    pub fn setting(plan: &Plan) -> Result<Layout, ReportError> {
+        Layout::new(plan, Use::Setting)
+    }
+
+    fn new(plan: &Plan, of: Use) -> Result<Layout, ReportError> {
         check_drawable(plan)?;
+        let (titled, setting) = (of == Use::Page, of == Use::Setting);
         let n = plan.stages.len();
         let spare = STAGES_FOR_SMALLEST.saturating_sub(n) as f64 * PROFILE_PER_STAGE;
-        let profile_half = if titled { (PROFILE_HALF + spare).min(PROFILE_HALF_MAX) } else { PROFILE_HALF };
+        let profile_half = match of {
+            Use::Page => (PROFILE_HALF + spare).min(PROFILE_HALF_MAX),
+            Use::Inline => PROFILE_HALF,
+            Use::Setting => PROFILE_HALF_SETTING,
+        };
         let diameter_mm = largest_mm(plan);
-        let axis = axis(plan, diameter_mm, profile_half);
+        let axis = axis(plan, diameter_mm, profile_half, if setting { PAGE_WIDTH - MARGIN } else { PLOT_RIGHT });
         if !(axis.max_mm.is_finite() && axis.scale > 0.0 && axis.scale.is_finite()) {
             return Err(ReportError::NotDrawable { what: say!("undrawn-beyond") });
         }
@@ -145,11 +175,12 @@ impl Layout {
 
         let section_labels = labels::sections(plan, &axis, LABEL_ROWS);
         let feature_labels = labels::features(plan, &axis, FEATURE_ROWS);
-        let flag_rows = labels::lanes(&flag_places(plan, &axis), FLAG_ROWS);
-        let grip_lanes = labels::lanes(&grip_places(plan, &axis), GRIP_LANES);
+        let flag_rows =
+            labels::lanes(&flag_places(plan, &axis, of), if setting { FLAG_ROWS_SETTING } else { FLAG_ROWS });
+        let grip_lanes = labels::lanes(&grip_places(plan, &axis, of), GRIP_LANES);
         let rows = |n: usize| n as f64 * ROW;
 
-        let (mut legend, legend_rows) = legend::entries(plan);
+        let (mut legend, legend_rows) = legend::entries(plan, of);
         let legend_y = if titled { 112.0 } else { 14.0 };
         let labels_bottom = legend_y + rows(legend_rows - 1) + 14.0 + rows(section_labels.rows());
         let numbers = if section_labels.numbers.is_empty() { 0.0 } else { NUMBERS };
@@ -158,14 +189,16 @@ impl Layout {
         let grips_y = flags_y + rows(used(&flag_rows)) + 2.0;
         let features_y = grips_y + rows(used(&grip_lanes));
         let mut y = features_y + rows(feature_labels.rows()) + 8.0;
+        let lengths = setting.then(|| (y, labels::lengths(plan, &axis, LENGTH_ROWS)));
+        y += lengths.as_ref().map_or(0.0, |(_, lengths)| rows(lengths.rows()) + 4.0);
 
-        let charted = !plan.trace.is_empty();
+        let charted = !plan.trace.is_empty() && !setting;
         let under_charts = BAND + OVER_SPEED + SPEED;
         let least = if charted { under_charts + if titled { CHART_MIN } else { CHART_INLINE } } else { 0.0 };
         let (whole, below) = if titled { (PAGE_HEIGHT, AXIS_AND_FOOTER) } else { (INLINE_HEIGHT, AXIS) };
         let room = whole - below - least - y - STRIPS_CAPTION - BELOW_STRIPS;
         let pair = (room / n.max(1) as f64).min(if titled { STRIP_PAIR_MAX } else { STRIP_PAIR_INLINE });
-        let strips = (n > 0 && pair >= STRIP_PAIR_MIN).then_some((y + STRIPS_CAPTION, pair));
+        let strips = (n > 0 && pair >= STRIP_PAIR_MIN && !setting).then_some((y + STRIPS_CAPTION, pair));
         y = strips.map_or(y + BELOW_STRIPS, |(top, pair)| top + pair * n as f64 + BELOW_STRIPS);
         if strips.is_none() {
             legend.retain(|e| !e.is_of_strips());
@@ -179,7 +212,7 @@ impl Layout {
         let axis_y = charts.map_or(y, |c| c.speed_y + SPEED);
         let height = if titled { PAGE_HEIGHT.max(axis_y + AXIS_AND_FOOTER) } else { axis_y + AXIS };
         Ok(Layout {
-            titled,
+            of,
             height,
             axis,
             exaggeration,
@@ -194,6 +227,7 @@ impl Layout {
             grip_lanes,
             feature_labels,
             features_y,
+            lengths,
             strips,
             legend,
             charts,
@@ -213,22 +247,41 @@ fn used(rows: &[Option<usize>]) -> usize {
 }
 
 /// Left and right end of the flag of each stop. None: the stop has no flag.
-fn flag_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
+fn flag_places(plan: &Plan, axis: &Axis, of: Use) -> Vec<Option<(f64, f64)>> {
     let place = |s: &stops::Stop| {
-        let half = labels::flag_width(&s.mark()) / 2.0 + 1.5;
+        let half = labels::flag_width(&flag_text(s, of)) / 2.0 + 1.5;
         let x = axis.x_clamped(s.turned_mm);
-        (s.hand_over.is_some() || s.regrip.is_some()).then_some((x - half, x + half))
+        (of == Use::Setting || s.opens()).then_some((x - half, x + half))
     };
     stops::stops(plan).iter().map(place).collect()
 }
 
-/// Left and right end of the lane of each stage's grip, with the number of the stage. None: the stage has no grip.
-fn grip_places(plan: &Plan, axis: &Axis) -> Vec<Option<(f64, f64)>> {
-    let place = |s: &crate::job::plan::Stage| {
-        let width = labels::flag_width(&s.number.to_string());
-        s.grip.as_ref().map(|g| (axis.x_clamped(g.from_mm), axis.x_clamped(g.to_mm) + width))
+/// What stands in the flag of a stop: its mark, for the setter with its turned length.
+pub fn flag_text(stop: &stops::Stop, of: Use) -> String {
+    match of {
+        Use::Setting => format!("{} {}", stop.mark(), numbers::stop_mm(stop.turned_mm)),
+        _ => stop.mark(),
+    }
+}
+
+/// Left and right end of the lane of each stage's grip, with its text. None: the stage has no grip.
+fn grip_places(plan: &Plan, axis: &Axis, of: Use) -> Vec<Option<(f64, f64)>> {
+    let place = |s: &Stage| {
+        let text = s.grip.as_ref().map(|grip| (grip, labels::flag_width(&grip_text(s, grip, of))));
+        text.map(|(grip, width)| (axis.x_clamped(grip.from_mm), axis.x_clamped(grip.to_mm) + width))
     };
     plan.stages.iter().map(place).collect()
+}
+
+/// What stands behind the lane of a grip: the number of the stage, for the setter with what is held.
+pub fn grip_text(stage: &Stage, grip: &GripPlace, of: Use) -> String {
+    match of {
+        Use::Setting => {
+            let (from, to) = (numbers::mm(grip.from_mm), numbers::mm(grip.to_mm));
+            format!("{}: {from}–{to}", stage.number)
+        }
+        _ => stage.number.to_string(),
+    }
 }
 
 /// Largest diameter drawn: that of the bar, or of a section that is wrongly larger than the bar.

@@ -1,5 +1,6 @@
 //! What the legend of the diagram has to explain.
 
+use super::layout::Use;
 use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SMALL};
 use super::{stops, tables, words};
@@ -17,6 +18,7 @@ pub enum Mark {
     HandOver,
     Regrip,
     Both,
+    Work,
     Bush,
     Headstock,
     Bore,
@@ -52,23 +54,30 @@ const OF_WIDTH: f64 = 0.9;
 pub const SAMPLE: f64 = 22.0;
 
 /// The entries of the legend with their places, and the number of its rows. Only marks that can occur are listed.
-pub fn entries(plan: &Plan) -> (Vec<Entry>, usize) {
+pub fn entries(plan: &Plan, of: Use) -> (Vec<Entry>, usize) {
     let all = stops::stops(plan);
     let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
     let gripped = plan.stages.iter().any(|s| s.grip.is_some());
-    let stages = !plan.stages.is_empty();
-    let headstock = plan.stages.iter().any(|s| tables::headstock(s).is_some());
+    let setting = of == Use::Setting;
+    // The machine is not drawn for the setter's first page.
+    let stages = !plan.stages.is_empty() && !setting;
+    let headstock = stages && plan.stages.iter().any(|s| tables::headstock(s).is_some());
     let list = [
         (gripped, Mark::Grip, lang::text("legend-grip")),
         (plan.centre.is_some(), Mark::Centre, lang::text("legend-centre")),
         (has(true, false), Mark::HandOver, lang::text("legend-hand-over")),
         (has(false, true), Mark::Regrip, lang::text("legend-regrip")),
         (has(true, true), Mark::Both, lang::text("legend-both")),
+        (setting && has(false, false), Mark::Work, lang::text("legend-work")),
         (stages && words::has_bush(plan), Mark::Bush, lang::text("legend-bush")),
         (headstock, Mark::Headstock, lang::text("legend-headstock")),
         (headstock, Mark::Farther, lang::text("legend-headstock-right")),
-        (gripped, Mark::Bore, lang::text("legend-bore")),
-        (plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()), Mark::Sleeve, lang::text("legend-sleeve")),
+        (gripped && stages, Mark::Bore, lang::text("legend-bore")),
+        (
+            stages && plan.stages.iter().any(|s| sleeves(plan, s).next().is_some()),
+            Mark::Sleeve,
+            lang::text("legend-sleeve"),
+        ),
         (!plan.verdict.has_plan(), Mark::NotReached, lang::text("legend-not-reached")),
     ];
     let (mut x, mut row) = (MARGIN, 0);

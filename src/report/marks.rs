@@ -3,7 +3,7 @@
 use svg::node::element::{Group, Line};
 
 use super::labels;
-use super::layout::{Layout, ROW};
+use super::layout::{Layout, ROW, Use, flag_text, grip_text};
 use super::legend::{Mark, SAMPLE};
 use super::numbers;
 use super::page_size::MARGIN;
@@ -47,7 +47,8 @@ pub fn grips(plan: &Plan, layout: &Layout) -> Group {
                     .set("stroke-width", "0.8"),
             )
             .add(
-                shapes::text(x2 + 3.0, y + 10.0, SMALL, "start", &stage.number.to_string()).set("font-weight", "bold"),
+                shapes::text(x2 + 3.0, y + 10.0, SMALL, "start", &grip_text(stage, grip, layout.of))
+                    .set("font-weight", "bold"),
             );
     }
     g
@@ -64,29 +65,39 @@ fn line_kind(hand_over: bool, regrip: bool, from: (f64, f64), to: (f64, f64)) ->
     }
 }
 
-/// Upright lines for hand-overs and headstock re-grips, each with a flag below the shaft.
+/// The line of a stop for other work.
+fn work_line(from: (f64, f64), to: (f64, f64)) -> Line {
+    shapes::line(from.0, from.1, to.0, to.1, SOFT, 1.0).set("stroke-dasharray", "1 3")
+}
+
+/// Upright lines for hand-overs and headstock re-grips, for the setter also for other work, each with a flag below the shaft.
 pub fn stop_marks(plan: &Plan, layout: &Layout) -> Group {
     let mut g = shapes::group("stops");
     for (stop, row) in stops::stops(plan).iter().zip(&layout.flag_rows) {
         let x = layout.axis.x_clamped(stop.turned_mm);
         let y = layout.flags_y + row.unwrap_or(0) as f64 * ROW;
         let top = layout.centre_y - layout.bar_half - 6.0;
-        let Some(line) = line_kind(stop.hand_over.is_some(), stop.regrip.is_some(), (x, top), (x, y)) else {
+        let (from, to) = ((x, top), (x, y));
+        let other = (layout.of == Use::Setting).then(|| work_line(from, to));
+        let Some(line) = line_kind(stop.hand_over.is_some(), stop.regrip.is_some(), from, to).or(other) else {
             continue;
         };
         g = g.add(line);
         if row.is_some() {
-            g = g.add(flag(stop, x, y, labels::flag_width(&stop.mark())));
+            g = g.add(flag(stop, x, y, &flag_text(stop, layout.of)));
         }
     }
     g
 }
 
-/// A filled flag for a hand-over, an open round one for a re-grip.
-fn flag(stop: &Stop, x: f64, y: f64, width: f64) -> Group {
-    let hand_over = stop.hand_over.is_some();
-    let (fill, ink, round) = if hand_over { (INK, WHITE, "1") } else { (WHITE, BUSH, "6") };
-    let edge = if hand_over { INK } else { BUSH };
+/// A filled flag for a hand-over, an open round one for a re-grip, an open one with a thin edge for other work.
+fn flag(stop: &Stop, x: f64, y: f64, text: &str) -> Group {
+    let (fill, ink, edge, round) = match (stop.hand_over, stop.regrip) {
+        (Some(_), _) => (INK, WHITE, INK, "1"),
+        (None, Some(_)) => (WHITE, BUSH, BUSH, "6"),
+        (None, None) => (WHITE, INK, SOFT, "1"),
+    };
+    let width = labels::flag_width(text);
     shapes::group("flag")
         .add(
             shapes::rect(x - width / 2.0, y, width, 13.0)
@@ -95,7 +106,7 @@ fn flag(stop: &Stop, x: f64, y: f64, width: f64) -> Group {
                 .set("stroke", edge)
                 .set("stroke-width", "1.1"),
         )
-        .add(shapes::text(x, y + 10.0, SMALL, "middle", &stop.mark()).set("fill", ink).set("font-weight", "bold"))
+        .add(shapes::text(x, y + 10.0, SMALL, "middle", text).set("fill", ink).set("font-weight", "bold"))
 }
 
 /// What the marks mean.
@@ -123,6 +134,7 @@ fn sample(mark: Mark) -> Group {
         Mark::HandOver => stop(true, false),
         Mark::Regrip => stop(false, true),
         Mark::Both => stop(true, true),
+        Mark::Work => g.add(work_line((0.0, -3.5), (SAMPLE, -3.5))),
         Mark::Bush => g.add(block(14.0).set("fill", BUSH)),
         Mark::Headstock => g.add(block(14.0).set("fill", WHITE).set("stroke", HEAD).set("stroke-width", "1.4")),
         Mark::Bore => {

@@ -14,6 +14,7 @@
 //! | `cautions` | the cautions as they are printed: no plan is printed without |
 //! | [`tables`] | the rows of every table, shared by text and sheet |
 //! | [`table`] | a table in plain text, and wrapping |
+//! | [`work_list`] | the works in their order, to be ticked off |
 //! | [`text`] | the whole plan as text |
 //! | [`short`] | the short answer as text: at most a screen |
 //! | [`styled`] | text with what stands out in it |
@@ -75,6 +76,7 @@ pub mod text;
 mod thinned;
 pub mod verdict;
 pub mod words;
+pub mod work_list;
 pub mod xlsx;
 
 pub use csv::stages_csv;

@@ -1,7 +1,8 @@
-//! One page for the machine: a self-contained HTML file that prints on A4 landscape; no script, nothing from outside.
+//! The sheet for the machine: a self-contained HTML file that prints on A4 landscape; no script, nothing from outside. What follows a
+//! new page stands in a `div` of its own. The browser numbers the printed pages.
 
 use super::content::{self, Block, Head, Kind};
-use super::table::Align;
+use super::table::{Align, fit};
 use super::tables::Rows;
 use super::{ReportError, gantt, shapes, sure_chart, svg, words};
 use crate::job::plan::{Plan, Verdict};
@@ -9,6 +10,9 @@ use crate::lang;
 use crate::say;
 
 const STYLE: &str = include_str!("sheet.css");
+
+/// Longest text in a margin of a printed page, in columns.
+const MARGIN_WIDTH: usize = 120;
 
 /// The colours of the diagram, as the style names them.
 const COLOURS: [(&str, &str); 7] = [
@@ -27,12 +31,13 @@ const COLOURS: [(&str, &str); 7] = [
 /// As [`plan_svg`](super::plan_svg), because the diagram is part of the sheet.
 pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let pictures = Pictures {
+        setting: svg::setting(plan)?.0.to_string(),
         diagram: svg::inline_svg(plan)?,
         cycle: gantt::inline(plan)?.map(|strip| strip.to_string()).unwrap_or_default(),
         inputs: sure_chart::inline(plan)?.map(|(chart, _)| chart.to_string()).unwrap_or_default(),
     };
     let about = content::head(plan);
-    let mut body = head(&about, plan.verdict);
+    let mut body = format!("<div class=\"page\">\n{}", head(&about, plan.verdict));
     let mut beside = false;
     for block in content::blocks(plan) {
         let narrow = is_narrow(&block);
@@ -46,11 +51,12 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let colours: Vec<String> = COLOURS.iter().map(|(name, colour)| format!("--{name}: {colour};")).collect();
     let colours = colours.join(" ");
     let input = say!("sheet-input", digest = words::plain(&plan.input_digest));
-    body.push_str(&format!("<footer>{}</footer>\n", escape(&input)));
+    body.push_str(&format!("<footer>{}</footer>\n</div>\n", escape(&input)));
+    let margins = margins(plan, &about);
     Ok(format!(
         "<!DOCTYPE html>\n<html lang=\"{}\">\n<head>\n<meta charset=\"utf-8\"/>\n\
          <meta name=\"viewport\" content=\"width=device-width\"/>\n<title>{}</title>\n\
-         <style>\n:root {{ {colours} }}\n{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
+         <style>\n:root {{ {colours} }}\n{margins}{STYLE}</style>\n</head>\n<body>\n{body}</body>\n</html>\n",
         escape(&plan.language),
         escape(&say!("sheet-title", job = about.job))
     ))
@@ -77,6 +83,37 @@ pub fn escape(text: &str) -> String {
     out
 }
 
+/// What the margins of the printed pages tell: the job, its drawing, revision and date, and which page of how many it is.
+fn margins(plan: &Plan, about: &Head) -> String {
+    const PAGE: &str = "\u{1}";
+    const PAGES: &str = "\u{2}";
+    let number = say!("sheet-page", page = PAGE, pages = PAGES);
+    let number: Vec<String> = number
+        .split_inclusive([PAGE, PAGES].map(|mark| mark.chars().next().unwrap_or_default()))
+        .map(|piece| match piece.strip_suffix(PAGE) {
+            Some(text) => format!("{} counter(page)", in_style(text)),
+            None => match piece.strip_suffix(PAGES) {
+                Some(text) => format!("{} counter(pages)", in_style(text)),
+                None => in_style(piece),
+            },
+        })
+        .collect();
+    let parts = [about.job.clone(), content::issue(plan)];
+    let told = parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ");
+    format!(
+        "@page {{ @bottom-left {{ content: {}; }} @bottom-right {{ content: {}; }} }}\n",
+        in_style(&fit(&told, MARGIN_WIDTH)),
+        number.join(" ")
+    )
+}
+
+/// Text as a quoted string in the style.
+fn in_style(text: &str) -> String {
+    let plain = |c: char| c.is_alphanumeric() || " .,:;·…–-/+()°×Ø".contains(c);
+    let coded = |c: char| if plain(c) { c.to_string() } else { format!("\\{:x} ", c as u32) };
+    format!("\"{}\"", text.chars().map(coded).collect::<String>())
+}
+
 /// Whether two such blocks stand beside each other.
 fn is_narrow(block: &Block) -> bool {
     matches!(block, Block::Facts { .. } | Block::Table { kind: Kind::Narrow | Kind::Sum, .. })
@@ -84,6 +121,7 @@ fn is_narrow(block: &Block) -> bool {
 
 /// The pictures of the sheet.
 struct Pictures {
+    setting: String,
     diagram: String,
     cycle: String,
     inputs: String,
@@ -92,6 +130,9 @@ struct Pictures {
 fn written(block: &Block, pictures: &Pictures) -> String {
     match block {
         Block::Why(text) => format!("<p class=\"why\">{}</p>\n", escape(text)),
+        Block::Say(text) => format!("<p>{}</p>\n", escape(text)),
+        Block::NewPage => "</div>\n<div class=\"page\">\n".to_owned(),
+        Block::Setting => format!("<figure>{}</figure>\n", pictures.setting),
         Block::Diagram => format!("<figure>{}</figure>\n", pictures.diagram),
         Block::Cycle(title) => format!("<section><h2>{title}</h2><figure>{}</figure></section>\n", pictures.cycle),
         Block::Inputs(title) => {
@@ -102,6 +143,7 @@ fn written(block: &Block, pictures: &Pictures) -> String {
                 Kind::Wide => "",
                 Kind::Narrow => "narrow",
                 Kind::Sum => "narrow sum",
+                Kind::ToFillIn => "fill-in",
             };
             table(title, units, rows, class)
         }
@@ -174,12 +216,12 @@ fn list(title: &str, tag: &str, class: &str, items: &[String]) -> String {
 }
 
 fn sign_off() -> String {
-    let heads: String = content::signed_heads().iter().map(|h| format!("<th scope=\"col\">{h}</th>")).collect();
-    let row = |step: &&str| format!("<tr><td>{step}</td><td></td><td></td><td></td></tr>\n");
-    let rows: String = content::signed().iter().map(row).collect();
+    let steps: String =
+        content::signed().iter().map(|step| format!("<th scope=\"col\">{}</th>", escape(step))).collect();
+    let with = content::signed().map(|_| format!("<td>{}</td>", escape(&content::signed_with()))).concat();
     format!(
-        "<section class=\"sign-off\"><h2>{}</h2>\n<table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n{rows}</tbody>\n\
-         </table></section>\n",
+        "<section class=\"sign-off\"><h2>{}</h2>\n<table>\n<thead><tr>{steps}</tr></thead>\n<tbody>\n<tr>{with}</tr>\n\
+         </tbody>\n</table></section>\n",
         lang::text("sheet-sign-off")
     )
 }

@@ -7,7 +7,10 @@ use crate::say;
 
 /// Two stops nearer than this are one: it is far below what a slide can position, and far above rounding in a plan
 /// file.
-const SAME_PLACE_MM: f64 = 1e-3;
+pub(super) const SAME_PLACE_MM: f64 = 1e-3;
+
+/// The mark of a stop for work at which no collet opens.
+pub(super) const WORK: &str = "F";
 
 /// One stop.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,13 +47,18 @@ pub enum Leaves {
 }
 
 impl Stop {
+    /// Whether a collet opens here.
+    pub fn opens(&self) -> bool {
+        self.hand_over.is_some() || self.regrip.is_some()
+    }
+
     /// `H1`, `R2`, `H1+R2`, `F`: the letters of the diagram.
     pub fn mark(&self) -> String {
         match (self.hand_over, self.regrip) {
             (Some(h), Some(r)) => format!("H{h}+R{r}"),
             (Some(h), None) => format!("H{h}"),
             (None, Some(r)) => format!("R{r}"),
-            (None, None) => "F".to_string(),
+            (None, None) => WORK.to_string(),
         }
     }
 

@@ -2,10 +2,10 @@
 
 use svg::node::element::{Description, Group, SVG, Title};
 
-use super::layout::Layout;
+use super::layout::{Layout, Use};
 use super::page_size::{MARGIN, PAGE_WIDTH};
 use super::shapes::{self, SOFT, xy};
-use super::{ReportError, chart, curves, drawing, help, marks, sampled, speed, strips, table, verdict, words};
+use super::{ReportError, chart, curves, drawing, help, marks, sampled, speed, strips, table, tables, verdict, words};
 use crate::job::plan::{Along, Plan, Verdict, estimate};
 use crate::lang;
 use crate::say;
@@ -32,6 +32,12 @@ pub(super) fn inline(plan: &Plan, along: Option<&Along>) -> Result<(SVG, Layout)
     Ok((diagram(plan, &layout, along)?, layout))
 }
 
+/// The drawing on the first page of a sheet: its element and its height.
+pub(super) fn setting(plan: &Plan) -> Result<(SVG, f64), ReportError> {
+    let layout = Layout::setting(plan)?;
+    Ok((diagram(plan, &layout, None)?, layout.height))
+}
+
 fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, ReportError> {
     let job = words::plain(&plan.job);
     let mut root = SVG::new()
@@ -39,15 +45,16 @@ fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, R
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("diagram-title", job = job)))
-        .add(Description::new().add(svg::node::Text::new(description(plan))))
+        .add(Description::new().add(svg::node::Text::new(description(plan, layout.of))))
         .add(shapes::definitions())
         .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, layout.height).set("fill", shapes::WHITE));
-    if layout.titled {
+    if layout.of == Use::Page {
         root = root.add(title(plan)).add(footer(plan, layout));
     }
     root = root
         .add(marks::legend(layout))
         .add(marks::profile_caption(layout))
+        .add(drawing::lengths(plan, layout))
         .add(drawing::feature_labels(layout))
         .add(drawing::profile(plan, layout))
         .add(drawing::section_labels(plan, layout))
@@ -66,7 +73,7 @@ fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, R
         }
         root = root.add(curves::curves(plan, layout, charts)?);
         root = root.add(speed::speed(plan, layout, charts)?);
-    } else if layout.titled {
+    } else if layout.of == Use::Page {
         root = root.add(what_would_help(plan, layout));
     }
     root = root.add(chart::x_axis(layout));
@@ -81,19 +88,24 @@ fn left_out(plan: &Plan, layout: &Layout) -> String {
     if !layout.section_labels.numbers.is_empty() {
         notes.push(say!("diagram-numbers"));
     }
-    match layout.section_labels.dropped + layout.feature_labels.dropped {
+    let lengths = layout.lengths.as_ref().map_or(0, |(_, lengths)| lengths.dropped);
+    match layout.section_labels.dropped + layout.feature_labels.dropped + lengths {
         0 => {}
         n => notes.push(say!("diagram-labels-left-out", number = n)),
     }
-    if layout.strips.is_none() && !plan.stages.is_empty() {
+    if layout.strips.is_none() && layout.of != Use::Setting && !plan.stages.is_empty() {
         notes.push(say!("diagram-machine-left-out"));
     }
     notes.join("; ")
 }
 
 /// The diagram in words, for readers who do not see it.
-fn description(plan: &Plan) -> String {
-    say!("diagram-description", verdict = verdict::word(plan), summary = verdict::summary(plan))
+fn description(plan: &Plan, of: Use) -> String {
+    let (word, summary) = (verdict::word(plan), verdict::summary(plan));
+    match of {
+        Use::Setting => say!("diagram-description-setting", verdict = word, summary = summary),
+        _ => say!("diagram-description", verdict = word, summary = summary),
+    }
 }
 
 /// Lines the verdict may take under the name.
@@ -110,11 +122,7 @@ pub(super) fn verdict_colour(verdict: Verdict) -> &'static str {
 
 fn title(plan: &Plan) -> Group {
     let width = PAGE_WIDTH - 2.0 * MARGIN;
-    let number = match (&plan.drawing, &plan.revision) {
-        (Some(d), Some(r)) => say!("fact-drawing-revision", drawing = words::plain(d), revision = words::plain(r)),
-        (Some(d), None) => words::plain(d),
-        _ => String::new(),
-    };
+    let number = tables::drawing(plan).unwrap_or_default();
     let number = shapes::fit_text(&number, 12.0, width * 0.4);
     let name_room = width - shapes::text_width(&number, 12.0) - 20.0;
     let mut g = shapes::group("title")

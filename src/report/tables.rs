@@ -405,16 +405,19 @@ pub fn times(plan: &Plan) -> Rows {
     Rows { heads, rows }
 }
 
+/// Number and revision of the drawing. None: the job gives no number.
+pub fn drawing(plan: &Plan) -> Option<String> {
+    let drawing = words::plain(plan.drawing.as_deref()?);
+    Some(match plan.revision.as_deref().map(words::plain) {
+        Some(revision) => say!("fact-drawing-revision", drawing = drawing, revision = revision),
+        None => drawing,
+    })
+}
+
 /// How it is made, as key and value; what the job does not give is left out.
 pub fn how(plan: &Plan) -> Vec<(&'static str, String)> {
-    let mut list = Vec::new();
-    if let Some(drawing) = plan.drawing.as_deref().map(words::plain) {
-        let drawing = match plan.revision.as_deref().map(words::plain) {
-            Some(revision) => say!("fact-drawing-revision", drawing = drawing, revision = revision),
-            None => drawing,
-        };
-        list.push((lang::text("fact-drawing"), drawing));
-    }
+    let mut list: Vec<(&'static str, String)> =
+        drawing(plan).into_iter().map(|drawing| (lang::text("fact-drawing"), drawing)).collect();
     list.push((lang::text("fact-length"), say!("fact-length-mm", length = numbers::mm(plan.length_mm))));
     list.push((lang::text("fact-material"), words::plain(&plan.material)));
     let (stock, length) = (words::plain(&plan.shaft.stock_label), numbers::mm(plan.shaft.bar_length_mm));

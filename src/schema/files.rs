@@ -108,6 +108,7 @@ fn shaft() -> Value {
         ("name", text("name of the shaft")),
         ("drawing", text("number of the drawing")),
         ("revision", text("revision of the drawing")),
+        ("date", text("date of the drawing or of the sheet")),
         ("material", material()),
         ("sections", {
             let mut sections = list(lang::text("schema-sections"), section(), SECTIONS_MAX);

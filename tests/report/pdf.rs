@@ -4,7 +4,7 @@
 //! `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The files stay in `target/tmp/pdf` to be looked at.
 
 use crate::ends::run;
-use crate::plans;
+use crate::{paper, plans};
 use spanhold::job::plan::Plan;
 use spanhold::report::{numbers, sheet_pdf, words};
 use std::io::Write;
@@ -80,7 +80,7 @@ fn the_words_of_the_sheet_are_in_it() {
             assert!(all.contains(&said), "{name}: {said}");
             assert!(all.contains(&format!("turn to {} mm, no farther", numbers::mm(stage.to_mm))), "{name}");
         }
-        for words in ["Sign-off", "Cautions", "do not exceed", "Witness lines", "part-off face", "qualified setter"] {
+        for words in ["Sign-off", "Cautions", "do not exceed", "Witness lines", "part-off", "qualified setter"] {
             assert!(all.contains(words), "{name}: {words}");
         }
         for (i, page) in pages.iter().enumerate() {
@@ -95,10 +95,15 @@ fn no_row_is_parted_and_the_head_is_on_every_page() {
     let Some(pages) = pages(&written("nasty", &plan)) else { return };
     assert!(pages.len() > 5, "{}", pages.len());
     let mut seen = 0;
-    for page in pages.iter().map(|p| squeezed(p)) {
-        let rows = page.matches("× turn").count();
+    let is_work = |line: &&str| {
+        let mut words = line.split_whitespace();
+        let numbered = words.by_ref().take(2).filter(|w| w.parse::<usize>().is_ok()).count() == 2;
+        numbered && words.next() == Some("turn")
+    };
+    for page in &pages {
+        let rows = page.lines().filter(is_work).count();
         seen += rows;
-        assert!(rows == 0 || page.contains("travels rev/min feed turning stage"), "{page}");
+        assert!(rows == 0 || squeezed(page).contains("from to time size measured"), "{page}");
     }
     assert!(seen > 20, "{seen}");
     let stored = stored("feed-roller-shaft");
@@ -107,6 +112,17 @@ fn no_row_is_parted_and_the_head_is_on_every_page() {
     for s in stored.segments.iter().filter(|s| s.work == "turn") {
         let row = format!("{} {} ", numbers::mm(s.from_mm), numbers::mm(s.to_mm));
         assert!(lines.iter().any(|l| l.contains(&row) && l.contains("turn")), "{row} in\n{all}");
+    }
+}
+
+#[test]
+fn two_pages_are_for_the_setter() {
+    for name in ["feed-roller-shaft", "probe-needle", "bobbin-spindle", "metering-spindle"] {
+        let plan = stored(name);
+        let path = written(name, &plan);
+        if pages(&path).is_some() {
+            paper::look(name, &plan, &paper::read(&path));
+        }
     }
 }
 

@@ -276,6 +276,7 @@ pub fn sample_plan() -> Plan {
         job: "feed roller shaft".into(),
         drawing: Some("LP-204-17".into()),
         revision: Some("C".into()),
+        date: Some("2026-03-02".into()),
         length_mm: 958.5,
         material: "C45".into(),
         holding: "bush".into(),

@@ -6,10 +6,10 @@
 //! `target/tmp/rendered` to be looked at.
 
 use crate::ends::{HANGS_AFTER, run};
-use crate::plans;
+use crate::{paper, plans};
 use serde_json::Value;
 use spanhold::job::plan::Plan;
-use spanhold::report::{plan_svg, sheet_html, tables};
+use spanhold::report::{plan_svg, sheet_html, work_list};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::Mutex;
@@ -112,8 +112,7 @@ fn printed_pages(pdf: &Path) -> Vec<String> {
     text.split('\u{c}').filter(|p| !p.trim().is_empty()).map(squeezed).collect()
 }
 
-/// The diagram and all of the head are on the first page; every row of the segments is whole on one page, under the head of
-/// its table.
+/// All of the head is on the first page; every row of the list of works is whole on one page, under the head of its table.
 #[test]
 fn the_sheet_prints_on_a4_and_cuts_no_row() {
     if browser().is_none() {
@@ -133,19 +132,57 @@ fn the_sheet_prints_on_a4_and_cuts_no_row() {
             first.contains("position on the shaft and turned length") && first.contains("sha256:"),
             "{name}: {first}"
         );
-        let rows: Vec<Vec<String>> = tables::segments(&plan).rows;
+        let rows: Vec<Vec<String>> = work_list::rows(&plan).rows;
         assert!(rows.len() > 3, "{name}: {} rows", rows.len());
         for row in &rows {
-            // Behind the name, which may take several lines.
-            let cells = row[1..].join(" ");
+            // Behind the names, which may take several lines. What is empty leaves no blank.
+            let cells: Vec<&str> = row[5..11].iter().map(String::as_str).filter(|cell| !cell.is_empty()).collect();
+            let cells = cells.join(" ");
             let on = pages.iter().filter(|p| p.contains(&cells)).collect::<Vec<_>>();
             assert!(!on.is_empty(), "{name}: {cells} is on no page");
-            assert!(
-                on.iter().any(|p| p.contains("travels rev/min feed turning stage")),
-                "{name}: {cells} without its head"
-            );
+            assert!(on.iter().any(|p| p.contains("from to time size measured")), "{name}: {cells} without its head");
         }
     }
+}
+
+#[test]
+fn two_printed_pages_are_for_the_setter() {
+    if browser().is_none() {
+        println!("chromium is not installed: nothing was printed");
+        return;
+    }
+    for (name, plan) in stored().into_iter().filter(|(_, plan)| plan.verdict.has_plan()) {
+        let (page, pdf) = (folder().join(format!("print-{name}.html")), folder().join(format!("two-{name}.pdf")));
+        std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
+        print(browser().expect("asked above"), &page, &pdf);
+        paper::look(&name, &plan, &paper::read(&pdf));
+    }
+}
+
+/// Wherever a table begins on a page, three of its rows stand with its title or none; nor are the last two parted from it.
+#[test]
+fn no_printed_table_is_parted_behind_two_rows() {
+    if browser().is_none() {
+        println!("chromium is not installed: nothing was printed");
+        return;
+    }
+    let sheet = sheet_html(&plans::sample_plan()).expect("written");
+    let style = sheet.split("<style>").nth(1).and_then(|rest| rest.split("</style>").next()).expect("a style");
+    let rows: String = (1..=6).map(|i| format!("<tr><td>row{i}</td></tr>")).collect();
+    let table = format!(
+        "<section><h2>Title</h2><table><thead><tr><th>head</th></tr></thead><tbody>{rows}</tbody></table></section>"
+    );
+    let one = |room_mm: usize| format!("<div class=\"page\"><div style=\"height: {room_mm}mm\">.</div>{table}</div>");
+    let body: String = (140..186).step_by(3).map(one).collect();
+    let (page, pdf) = (folder().join("parted.html"), folder().join("parted.pdf"));
+    let html = format!(
+        "<!DOCTYPE html><html><head><meta charset=\"utf-8\"/><style>{style}</style></head><body>{body}</body></html>"
+    );
+    std::fs::write(&page, html).expect("written");
+    print(browser().expect("asked above"), &page, &pdf);
+    let on_pages: Vec<usize> = printed_pages(&pdf).iter().map(|p| p.matches("row").count()).collect();
+    assert!(on_pages.iter().any(|n| (1..6).contains(n)), "no table was parted: {on_pages:?}");
+    assert!(on_pages.iter().all(|n| [0, 3, 6].contains(n)), "{on_pages:?}");
 }
 
 #[test]

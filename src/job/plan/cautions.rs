@@ -30,11 +30,21 @@ pub fn estimate() -> &'static str {
 /// The cautions for a plan, most general last. Takes what it needs from the plan and does not read its `cautions`. In a language whose
 /// cautions no tradesman has read they stand in English too.
 pub fn cautions(plan: &Plan) -> Vec<String> {
-    let own = told(plan);
+    twice(|| told(plan))
+}
+
+/// What stands under the limits on the first page of a sheet, like the cautions also in English.
+pub fn read_first() -> Vec<String> {
+    twice(|| vec![say!("caution-read-first")])
+}
+
+/// Sentences, also in English where no tradesman has read the cautions of the language.
+fn twice(told: impl Fn() -> Vec<String>) -> Vec<String> {
+    let own = told();
     if lang::text("cautions-read") == "yes" {
         return own;
     }
-    let english = lang::in_english(|| told(plan));
+    let english = lang::in_english(told);
     own.iter().zip(&english).map(|(own, english)| say!("caution-twice", own = own, english = english)).collect()
 }
 

@@ -159,7 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Sprache der Texte: { $languages }. Sonst die des Auftrags oder der Betriebsdatei (`language`), sonst Englisch
-option-units = Einheiten der Texte: `mm` oder `inch`. Sonst die des Auftrags oder der Betriebsdatei (`units`), sonst mm
+option-units = Einheiten der Texte: `mm` oder `inch`. Sonst die des Auftrags oder der Betriebsdatei (`units`), sonst { -mm }
 no-such-language = es gibt Texte in { $languages }
 
 # The font of the PDF.

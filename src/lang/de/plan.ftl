@@ -352,6 +352,7 @@ proof-cost-missing = der Plan nennt keine Kosten, die Kostensätze des Auftrags 
 estimate = Eine Schätzung: Es entscheiden die Anleitung der Maschine, die örtlichen Vorschriften und ein qualifizierter Einrichter.
 caution-not-a-plan = Nicht ausführen: Dies ist kein Plan. Die Etappen zeigen nur, wie weit die Arbeit innerhalb ihrer Grenzwerte käme.
 caution-twice = { $own } (English: { $english })
+caution-read-first = Vor dem Einrichten die Warnhinweise auf den folgenden Seiten lesen. Die Betriebsanleitung der Maschine, die örtlichen Vorschriften und ein befähigter Einrichter entscheiden.
 caution-estimate = Dies ist eine Schätzung. Schnittkräfte sind bestenfalls auf ± 25 % genau. Steifigkeiten sind nur so gut wie die Werte, die für die Maschine angegeben sind.
 caution-who-decides = Es entscheiden die Anleitung der Maschine, die örtlichen Vorschriften und ein qualifizierter Einrichter. Weichen sie von diesem Plan ab, befolgen Sie diese und nicht den Plan.
 caution-first-piece = Das erste Teil mit verringerter Drehzahl und verringertem Vorschub einfahren, Satz für Satz, bei geschlossenen Türen. Das Teil messen, bevor Drehzahl oder Vorschub erhöht werden.

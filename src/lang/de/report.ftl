@@ -286,6 +286,9 @@ col-pieces = Teile
 col-bars = Stangen
 col-shifts = Schichten
 col-cost-per-piece = Kosten je Teil
+col-number = Nr.
+col-size = Maß
+col-measured = gemessen
 
 # Cells.
 grip-free = frei
@@ -325,7 +328,16 @@ stop-behind-face = hinter der Abstechfläche
 
 # Facts: a key and its value.
 fact-drawing = Zeichnung
+fact-date = Datum
+fact-bush = Führungsbuchse
+fact-bar-ends = Stangenenden
 fact-drawing-revision = { $drawing }, Änderungsstand { $revision }
+fact-bush-said = für { $bar }, { $kind }, Führungslänge { $land } { -mm }
+bush-fixed = steht still
+bush-following = läuft mit der Stange um
+bush-kind-not-given = Art nicht angegeben
+fact-bar-ends-said = gerade abgelängt, vorn angefast, ohne Grat und nicht verbogen
+length-of-part = Länge { $length }
 fact-length = Länge
 fact-length-mm = { $length } { -mm }
 fact-material = Werkstoff
@@ -425,19 +437,16 @@ sheet-sign-read = Plan gelesen; Maschine und Spannzange stimmen
 sheet-sign-proved = Erstes Teil mit weniger Drehzahl und Vorschub eingefahren
 sheet-sign-measured = Erstes Teil gemessen
 sheet-sign-released = Für die Serie freigegeben
-sheet-sign-step = Schritt
 sheet-sign-name = Name
 sheet-sign-date = Datum
 sheet-sign-signature = Unterschrift
+sheet-work-list = Arbeitsfolge
+sheet-work-list-units = { -mm }, 1/min, { -mm-rev }, s; von und bis sind gedrehte Längen
 sheet-stages = Etappen
 sheet-stages-units = { -mm }, 1/min, { -mm-rev }, s; Gegenspindel und Spindelstock vom Anfang → Ende der Etappe, { $from }
 sheet-stage-limits = Grenzen der Etappen: nicht überschreiten
 sheet-stops = Halte des Vorschubs
 sheet-stops-units = gedrehte Länge, { -mm }
-sheet-segments = Segmente
-sheet-segments-units = { -mm }, 1/min, { -mm-rev }
-sheet-features = Formelemente
-sheet-features-units = { -mm }, s
 sheet-witness-lines = Ansatzlinien
 sheet-witness-lines-units = { -mm }
 sheet-sure = Wie sicher dieser Plan ist
@@ -470,6 +479,7 @@ speed-range = { $from } bis { $to }: { $speed }
 # The diagram.
 diagram-title = { $job }: Plan der Etappen, Spannstellen und Halte
 diagram-description = { $verdict }: { $summary }. Oben: die Welle mit Spannstellen, Übergaben und Nachgreifen des Spindelstocks. Mitte: die Maschine am Anfang und am Ende jeder Etappe. Unten, auf derselben Achse: die Auslastung des Grenzwerts je Prüfung über der gedrehten Länge, und die Drehzahl.
+diagram-description-setting = { $verdict }: { $summary }. Die Welle mit Längen, Spannstellen, Übergaben, Nachgreifen des Spindelstocks und Halten für andere Arbeiten.
 diagram-numbers = Nummern: Abschnitte der Segmenttabelle
 diagram-labels-left-out = { $number ->
     [one] kein Platz für { $number } Beschriftung
@@ -503,6 +513,7 @@ legend-centre = Zentrierspitze vorn
 legend-hand-over = H Übergabe
 legend-regrip = R Nachgreifen
 legend-both = H+R beides an einem Halt
+legend-work = F andere Arbeit an einem Halt
 legend-bush = Führungsbuchse
 legend-headstock = Hauptspindelzange
 legend-headstock-right = Spindelstock weiter rechts

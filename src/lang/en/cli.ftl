@@ -159,7 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Language of the texts: { $languages }. Else that of the job or of the shop's file (`language`), else English
-option-units = Units of the texts: `mm` or `inch`. Else those of the job or of the shop's file (`units`), else mm
+option-units = Units of the texts: `mm` or `inch`. Else those of the job or of the shop's file (`units`), else { -mm }
 no-such-language = there are texts in { $languages }
 
 # The font of the PDF.

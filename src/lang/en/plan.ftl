@@ -352,6 +352,7 @@ proof-cost-missing = the plan gives no cost, but the rates of the job give { $re
 estimate = An estimate: the machine's manual, the local rules and a qualified setter decide.
 caution-not-a-plan = Do not run this: it is not a plan. The stages only show how far the work would come within its limits.
 caution-twice = { $own } (English: { $english })
+caution-read-first = Read the cautions on the following pages before you set up. The machine's manual, the local rules and a qualified setter decide.
 caution-estimate = This is an estimate. Cutting forces are accurate to ± 25 % at best. Stiffnesses are only as good as the values given for the machine.
 caution-who-decides = The machine's manual, the local rules and a qualified setter decide. If they differ from this plan, follow them and not the plan.
 caution-first-piece = Prove the first piece at reduced speed and feed, block by block, with the doors closed. Measure it before you increase speed or feed.

@@ -286,6 +286,9 @@ col-pieces = pieces
 col-bars = bars
 col-shifts = shifts
 col-cost-per-piece = cost per piece
+col-number = no.
+col-size = size
+col-measured = measured
 
 # Cells.
 grip-free = free
@@ -325,7 +328,16 @@ stop-behind-face = behind the part-off face
 
 # Facts: a key and its value.
 fact-drawing = drawing
+fact-date = date
+fact-bush = guide bush
+fact-bar-ends = bar ends
 fact-drawing-revision = { $drawing }, revision { $revision }
+fact-bush-said = for { $bar }, { $kind }, land { $land } { -mm }
+bush-fixed = stands still
+bush-following = turns with the bar
+bush-kind-not-given = kind not given
+fact-bar-ends-said = cut square, front end chamfered, free of burrs and bends
+length-of-part = length { $length }
 fact-length = length
 fact-length-mm = { $length } { -mm }
 fact-material = material
@@ -425,19 +437,16 @@ sheet-sign-read = Plan read; machine and collet are right
 sheet-sign-proved = First piece proved at reduced speed and feed
 sheet-sign-measured = First piece measured
 sheet-sign-released = Released for the run
-sheet-sign-step = step
 sheet-sign-name = name
 sheet-sign-date = date
 sheet-sign-signature = signature
+sheet-work-list = Work in its order
+sheet-work-list-units = { -mm }, rev/min, { -mm-rev }, s; from and to are turned lengths
 sheet-stages = Stages
 sheet-stages-units = { -mm }, rev/min, { -mm-rev }, s; counter-spindle and headstock from start → end of the stage, { $from }
 sheet-stage-limits = Limits of the stages: do not exceed
 sheet-stops = Stops of the feed
 sheet-stops-units = turned length, { -mm }
-sheet-segments = Segments
-sheet-segments-units = { -mm }, rev/min, { -mm-rev }
-sheet-features = Features
-sheet-features-units = { -mm }, s
 sheet-witness-lines = Witness lines
 sheet-witness-lines-units = { -mm }
 sheet-sure = How sure this plan is
@@ -470,6 +479,7 @@ speed-range = { $from } to { $to }: { $speed }
 # The diagram.
 diagram-title = { $job }: plan of stages, grips and stops
 diagram-description = { $verdict }: { $summary }. Top: the shaft with its grips, hand-overs and headstock re-grips. Middle: the machine at the start and at the end of each stage. Bottom, on the same axis: the share of its limit that each check uses along the turned length, and the speed.
+diagram-description-setting = { $verdict }: { $summary }. The shaft with its lengths, grips, hand-overs, headstock re-grips and stops for other work.
 diagram-numbers = numbers: sections of the segment table
 diagram-labels-left-out = { $number ->
     [one] no room for { $number } label
@@ -503,6 +513,7 @@ legend-centre = centre in the front face
 legend-hand-over = H hand-over
 legend-regrip = R headstock re-grip
 legend-both = H+R both at one stop
+legend-work = F other work at a stop
 legend-bush = guide bush
 legend-headstock = headstock collet
 legend-headstock-right = headstock is farther right

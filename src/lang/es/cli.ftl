@@ -159,7 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Idioma de los textos: { $languages }. Si no, el del trabajo o el del archivo del taller (`language`); si no, inglés
-option-units = Unidades de los textos: `mm` o `inch`. Si no, las del trabajo o las del archivo del taller (`units`); si no, mm
+option-units = Unidades de los textos: `mm` o `inch`. Si no, las del trabajo o las del archivo del taller (`units`); si no, { -mm }
 no-such-language = hay textos en { $languages }
 
 # The font of the PDF.

@@ -352,6 +352,7 @@ proof-cost-missing = el plan no da coste, pero las tarifas del trabajo dan { $re
 estimate = Una estimación: deciden el manual de la máquina, las normas locales y un preparador cualificado.
 caution-not-a-plan = No ejecutar esto: no es un plan. Las etapas solo muestran hasta dónde llegaría el mecanizado dentro de sus límites.
 caution-twice = { $own } (English: { $english })
+caution-read-first = Antes de preparar la máquina, lea las advertencias de las páginas siguientes. Deciden el manual de la máquina, las normas locales y un preparador cualificado.
 caution-estimate = Esto es una estimación. Las fuerzas de corte tienen, en el mejor de los casos, una exactitud de ± 25 %. Las rigideces solo son tan buenas como los valores indicados para la máquina.
 caution-who-decides = Deciden el manual de la máquina, las normas locales y un preparador cualificado. Si difieren de este plan, seguirlos a ellos y no al plan.
 caution-first-piece = Probar la primera pieza a velocidad y avance reducidos, bloque a bloque, con las puertas cerradas. Medirla antes de aumentar la velocidad o el avance.

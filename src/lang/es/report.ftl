@@ -286,6 +286,9 @@ col-pieces = piezas
 col-bars = barras
 col-shifts = turnos
 col-cost-per-piece = coste por pieza
+col-number = n.º
+col-size = medida
+col-measured = medido
 
 # Cells.
 grip-free = libre
@@ -325,7 +328,16 @@ stop-behind-face = detrás de la cara de tronzado
 
 # Facts: a key and its value.
 fact-drawing = plano
+fact-date = fecha
+fact-bush = casquillo guía
+fact-bar-ends = extremos de la barra
 fact-drawing-revision = { $drawing }, revisión { $revision }
+fact-bush-said = para { $bar }, { $kind }, longitud de guiado { $land } { -mm }
+bush-fixed = fijo
+bush-following = gira con la barra
+bush-kind-not-given = tipo no indicado
+fact-bar-ends-said = cortados a escuadra, el delantero achaflanado, sin rebabas ni dobleces
+length-of-part = longitud { $length }
 fact-length = longitud
 fact-length-mm = { $length } { -mm }
 fact-material = material
@@ -425,19 +437,16 @@ sheet-sign-read = Plan leído; máquina y pinza correctas
 sheet-sign-proved = Primera pieza probada a velocidad y avance reducidos
 sheet-sign-measured = Primera pieza medida
 sheet-sign-released = Autorizado para la serie
-sheet-sign-step = paso
 sheet-sign-name = nombre
 sheet-sign-date = fecha
 sheet-sign-signature = firma
+sheet-work-list = Trabajos en su orden
+sheet-work-list-units = { -mm }, rpm, { -mm-rev }, s; desde y hasta son longitudes torneadas
 sheet-stages = Etapas
 sheet-stages-units = { -mm }, rpm, { -mm-rev }, s; contrahusillo y cabezal del inicio → al final de la etapa, { $from }
 sheet-stage-limits = Límites de las etapas: no superarlos
 sheet-stops = Paradas del avance
 sheet-stops-units = longitud torneada, { -mm }
-sheet-segments = Segmentos
-sheet-segments-units = { -mm }, rpm, { -mm-rev }
-sheet-features = Elementos
-sheet-features-units = { -mm }, s
 sheet-witness-lines = Marcas de parada
 sheet-witness-lines-units = { -mm }
 sheet-sure = Qué seguridad tiene este plan
@@ -470,6 +479,7 @@ speed-range = { $from } a { $to }: { $speed }
 # The diagram.
 diagram-title = { $job }: plan de etapas, agarres y paradas
 diagram-description = { $verdict }: { $summary }. Arriba: el eje con sus agarres, transferencias y reagarres del cabezal. En el centro: la máquina al inicio y al final de cada etapa. Abajo, sobre la misma escala: la parte de su límite que usa cada comprobación a lo largo de la longitud torneada, y la velocidad.
+diagram-description-setting = { $verdict }: { $summary }. El eje con sus longitudes, agarres, transferencias, reagarres del cabezal y paradas para otros trabajos.
 diagram-numbers = números: tramos de la tabla de segmentos
 diagram-labels-left-out = { $number ->
     [one] no hay sitio para { $number } rótulo
@@ -503,6 +513,7 @@ legend-centre = punto en la cara frontal
 legend-hand-over = H transferencia
 legend-regrip = R reagarre del cabezal
 legend-both = H+R ambos en la misma parada
+legend-work = F otro trabajo en una parada
 legend-bush = casquillo guía
 legend-headstock = pinza del cabezal
 legend-headstock-right = el cabezal está más a la derecha

@@ -159,7 +159,7 @@ recheck-breach-of-plan = Gamme : { $rule } : { $why }
 
 # The language.
 option-lang = Langue des textes : { $languages }. Sinon celle du travail ou du fichier de l’atelier (`language`), sinon l’anglais
-option-units = Unités des textes : `mm` ou `inch`. Sinon celles du travail ou du fichier de l’atelier (`units`), sinon mm
+option-units = Unités des textes : `mm` ou `inch`. Sinon celles du travail ou du fichier de l’atelier (`units`), sinon { -mm }
 no-such-language = il y a des textes en { $languages }
 
 # The font of the PDF.

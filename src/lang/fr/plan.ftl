@@ -352,6 +352,7 @@ proof-cost-missing = la gamme ne donne pas de coût, mais les tarifs du travail 
 estimate = Une estimation : la notice de la machine, les règles locales et un régleur qualifié décident.
 caution-not-a-plan = Ne pas exécuter ceci : ce n’est pas une gamme. Les étapes montrent seulement jusqu’où l’usinage irait dans ses limites.
 caution-twice = { $own } (English: { $english })
+caution-read-first = Avant le réglage, lire les avertissements des pages suivantes. Le manuel de la machine, les règles locales et un régleur qualifié décident.
 caution-estimate = Ceci est une estimation. Les efforts de coupe sont justes à ± 25 % près au mieux. Les raideurs ne valent que ce que valent les valeurs données pour la machine.
 caution-who-decides = La notice de la machine, les règles locales et un régleur qualifié décident. S’ils s’écartent de cette gamme, les suivre et ne pas suivre la gamme.
 caution-first-piece = Essayer la première pièce à vitesse et avance réduites, bloc à bloc, portes fermées. La mesurer avant d’augmenter la vitesse ou l’avance.

@@ -286,6 +286,9 @@ col-pieces = pièces
 col-bars = barres
 col-shifts = équipes
 col-cost-per-piece = coût par pièce
+col-number = n°
+col-size = cote
+col-measured = mesuré
 
 # Cells.
 grip-free = libre
@@ -325,7 +328,16 @@ stop-behind-face = derrière la face de tronçonnage
 
 # Facts: a key and its value.
 fact-drawing = dessin
+fact-date = date
+fact-bush = canon de guidage
+fact-bar-ends = bouts de barre
 fact-drawing-revision = { $drawing }, indice { $revision }
+fact-bush-said = pour { $bar }, { $kind }, portée { $land } { -mm }
+bush-fixed = fixe
+bush-following = tourne avec la barre
+bush-kind-not-given = type non indiqué
+fact-bar-ends-said = coupés d’équerre, bout avant chanfreiné, sans bavure ni courbure
+length-of-part = longueur { $length }
 fact-length = longueur
 fact-length-mm = { $length } { -mm }
 fact-material = matière
@@ -425,19 +437,16 @@ sheet-sign-read = Gamme lue ; machine et pince conformes
 sheet-sign-proved = Première pièce essayée à vitesse et avance réduites
 sheet-sign-measured = Première pièce mesurée
 sheet-sign-released = Bon pour la série
-sheet-sign-step = étape
 sheet-sign-name = nom
 sheet-sign-date = date
 sheet-sign-signature = signature
+sheet-work-list = Travaux dans l’ordre
+sheet-work-list-units = { -mm }, tr/min, { -mm-rev }, s ; de et à sont des longueurs tournées
 sheet-stages = Étapes
 sheet-stages-units = { -mm }, tr/min, { -mm-rev }, s ; contre-broche et poupée du début → à la fin de l’étape, { $from }
 sheet-stage-limits = Limites des étapes : ne pas dépasser
 sheet-stops = Arrêts de l’avance
 sheet-stops-units = longueur tournée, { -mm }
-sheet-segments = Segments
-sheet-segments-units = { -mm }, tr/min, { -mm-rev }
-sheet-features = Usinages complémentaires
-sheet-features-units = { -mm }, s
 sheet-witness-lines = Marques d’arrêt
 sheet-witness-lines-units = { -mm }
 sheet-sure = Fiabilité de cette gamme
@@ -470,6 +479,7 @@ speed-range = { $from } à { $to } : { $speed }
 # The diagram.
 diagram-title = { $job } : schéma des étapes, des prises et des arrêts
 diagram-description = { $verdict } : { $summary }. En haut : l’arbre avec ses prises, ses transferts et ses reprises de barre. Au milieu : la machine au début et à la fin de chaque étape. En bas, sur le même axe : la part de sa limite que chaque critère utilise le long de la longueur tournée, et la vitesse.
+diagram-description-setting = { $verdict } : { $summary }. L’arbre avec ses longueurs, ses prises, ses transferts, ses reprises de barre et ses arrêts pour d’autres travaux.
 diagram-numbers = numéros : tronçons du tableau des segments
 diagram-labels-left-out = { $number ->
     [one] pas de place pour { $number } étiquette
@@ -503,6 +513,7 @@ legend-centre = pointe dans la face avant
 legend-hand-over = H transfert
 legend-regrip = R reprise de barre
 legend-both = H+R les deux au même arrêt
+legend-work = F autre travail à un arrêt
 legend-bush = canon
 legend-headstock = pince de la poupée
 legend-headstock-right = poupée plus loin à droite

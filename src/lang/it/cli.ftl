@@ -159,7 +159,7 @@ recheck-breach-of-plan = Piano: { $rule }: { $why }
 
 # The language.
 option-lang = Lingua dei testi: { $languages }. Altrimenti quella del lavoro o del file dell'officina (`language`), altrimenti inglese
-option-units = Unità dei testi: `mm` o `inch`. Altrimenti quelle del lavoro o del file dell'officina (`units`), altrimenti mm
+option-units = Unità dei testi: `mm` o `inch`. Altrimenti quelle del lavoro o del file dell'officina (`units`), altrimenti { -mm }
 no-such-language = ci sono testi in { $languages }
 
 # The font of the PDF.

@@ -352,6 +352,7 @@ proof-cost-missing = il piano non indica un costo, ma le tariffe del lavoro dann
 estimate = È una stima: decidono il manuale della macchina, le norme locali e un attrezzista qualificato.
 caution-not-a-plan = Non eseguirlo: non è un piano. Le fasi mostrano soltanto fin dove arriverebbe la lavorazione entro i suoi limiti.
 caution-twice = { $own } (English: { $english })
+caution-read-first = Prima dell'attrezzaggio leggere le avvertenze nelle pagine seguenti. Decidono il manuale della macchina, le regole locali e un attrezzista qualificato.
 caution-estimate = È una stima. Le forze di taglio sono precise a ± 25 % nel migliore dei casi. Le rigidezze sono attendibili solo quanto i valori indicati per la macchina.
 caution-who-decides = Decidono il manuale della macchina, le norme locali e un attrezzista qualificato. Se differiscono da questo piano, seguire quelli e non il piano.
 caution-first-piece = Provare il primo pezzo a velocità e avanzamento ridotti, blocco per blocco, con le porte chiuse. Misurarlo prima di aumentare la velocità o l'avanzamento.

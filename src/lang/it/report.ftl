@@ -286,6 +286,9 @@ col-pieces = pezzi
 col-bars = barre
 col-shifts = turni
 col-cost-per-piece = costo per pezzo
+col-number = n.
+col-size = quota
+col-measured = misurato
 
 # Cells.
 grip-free = libera
@@ -325,7 +328,16 @@ stop-behind-face = dietro la faccia di troncatura
 
 # Facts: a key and its value.
 fact-drawing = disegno
+fact-date = data
+fact-bush = bussola di guida
+fact-bar-ends = estremità della barra
 fact-drawing-revision = { $drawing }, revisione { $revision }
+fact-bush-said = per { $bar }, { $kind }, lunghezza di guida { $land } { -mm }
+bush-fixed = ferma
+bush-following = gira con la barra
+bush-kind-not-given = tipo non indicato
+fact-bar-ends-said = tagliate in squadro, quella anteriore smussata, senza bave né pieghe
+length-of-part = lunghezza { $length }
 fact-length = lunghezza
 fact-length-mm = { $length } { -mm }
 fact-material = materiale
@@ -425,19 +437,16 @@ sheet-sign-read = Piano letto; macchina e pinza sono quelle giuste
 sheet-sign-proved = Primo pezzo provato a velocità e avanzamento ridotti
 sheet-sign-measured = Primo pezzo misurato
 sheet-sign-released = Autorizzato per la produzione
-sheet-sign-step = passo
 sheet-sign-name = nome
 sheet-sign-date = data
 sheet-sign-signature = firma
+sheet-work-list = Lavori in ordine
+sheet-work-list-units = { -mm }, giri/min, { -mm-rev }, s; da e a sono lunghezze tornite
 sheet-stages = Fasi
 sheet-stages-units = { -mm }, giri/min, { -mm-rev }, s; contromandrino e fantina dall'inizio → alla fine della fase, { $from }
 sheet-stage-limits = Limiti delle fasi: non superarli
 sheet-stops = Arresti dell'avanzamento
 sheet-stops-units = lunghezza tornita, { -mm }
-sheet-segments = Segmenti
-sheet-segments-units = { -mm }, giri/min, { -mm-rev }
-sheet-features = Elementi
-sheet-features-units = { -mm }, s
 sheet-witness-lines = Segni di ripresa
 sheet-witness-lines-units = { -mm }
 sheet-sure = Quanto è sicuro questo piano
@@ -470,6 +479,7 @@ speed-range = da { $from } a { $to }: { $speed }
 # The diagram.
 diagram-title = { $job }: piano di fasi, serraggi e arresti
 diagram-description = { $verdict }: { $summary }. In alto: l'albero con i serraggi, le prese del contromandrino e i riserraggi della fantina. Al centro: la macchina all'inizio e alla fine di ogni fase. In basso, sullo stesso asse: la quota del limite che ogni verifica utilizza lungo la lunghezza tornita, e la velocità.
+diagram-description-setting = { $verdict }: { $summary }. L'albero con le lunghezze, i serraggi, le prese del contromandrino, i riserraggi della fantina e gli arresti per altri lavori.
 diagram-numbers = numeri: tratti della tabella dei segmenti
 diagram-labels-left-out = { $number ->
     [one] manca spazio per { $number } etichetta
@@ -503,6 +513,7 @@ legend-centre = contropunta nella faccia ant.
 legend-hand-over = H presa contr.
 legend-regrip = R riserraggio fantina
 legend-both = H+R insieme, un solo arresto
+legend-work = F altro lavoro a un arresto
 legend-bush = bussola di guida
 legend-headstock = pinza della fantina
 legend-headstock-right = la fantina è più a destra

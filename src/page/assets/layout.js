@@ -13,7 +13,7 @@ const numbers = (...keys) => keys.map((key) => ({ key }));
 /** @type {Group[]} */
 export const SHAFT = [
   { title: say('page-group-part'), at: ['shaft'], fields: [
-    { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true },
+    { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true }, { key: 'date', text: true },
     { key: 'material', text: true }, { key: 'straightness' }] },
   { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'bore' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
     { key: 'kind', label: say('page-stock-kind'), choice: ['', 'drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },

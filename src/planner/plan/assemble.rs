@@ -84,6 +84,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
         job: job.shaft.name.clone(),
         drawing: job.shaft.drawing.clone(),
         revision: job.shaft.revision.clone(),
+        date: job.shaft.date.clone(),
         length_mm: job.shaft.length_mm(),
         material: job.shaft.material.name.clone(),
         holding: job.holding.key().into(),

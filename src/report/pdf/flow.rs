@@ -56,10 +56,15 @@ impl Flow<'_> {
     pub fn need(&mut self, height: f64) -> bool {
         let full = self.y + height > BOTTOM && self.y > TOP;
         if full {
-            self.done.push(std::mem::replace(&mut self.page, Group::new()));
-            self.y = TOP;
+            self.new_page();
         }
         full
+    }
+
+    /// Goes to the next page.
+    pub fn new_page(&mut self) {
+        self.done.push(std::mem::replace(&mut self.page, Group::new()));
+        self.y = TOP;
     }
 
     /// Text on one line.

@@ -25,6 +25,13 @@ pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError>
     for block in content::blocks(plan) {
         match &block {
             Block::Why(text) => flow.paragraph(text, true),
+            Block::Say(text) => flow.paragraph(text, false),
+            Block::NewPage => flow.new_page(),
+            Block::Setting => {
+                let (drawing, height) = diagram::setting(plan)?;
+                flow.y += 8.0;
+                flow.picture(drawing, height);
+            }
             Block::Diagram => {
                 let (drawing, layout) = diagram::inline(plan, None)?;
                 flow.y += 8.0;
@@ -58,11 +65,13 @@ pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError>
 /// The pages with their footers.
 fn finished(plan: &Plan, pages: Vec<Group>) -> Vec<String> {
     let count = pages.len();
-    let job = shapes::fit_text(&words::plain(&plan.job), NOTE, 330.0);
-    let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 470.0);
+    let told = [words::plain(&plan.job), content::issue(plan)];
+    let told: Vec<&str> = told.iter().map(String::as_str).filter(|part| !part.is_empty()).collect();
+    let job = shapes::fit_text(&told.join(" · "), NOTE, 560.0);
+    let digest = shapes::fit_text(&words::plain(&plan.input_digest), NOTE, 320.0);
     let page = |(i, page): (usize, Group)| {
         let left = shapes::text(LEFT, FOOTER, NOTE, "start", &job).set("fill", SOFT);
-        let middle = shapes::text(PAGE_WIDTH / 2.0, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
+        let middle = shapes::text(PAGE_WIDTH * 0.72, FOOTER, NOTE, "middle", &digest).set("fill", SOFT);
         let number = say!("sheet-page", page = i + 1, pages = count);
         let right = shapes::text(PAGE_WIDTH - LEFT, FOOTER, NOTE, "end", &number).set("fill", SOFT);
         SVG::new()

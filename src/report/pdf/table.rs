@@ -1,6 +1,6 @@
 //! Tables on pages: columns as wide as their words, cells that wrap, the head repeated on every page.
 
-use super::flow::{Flow, LEFT, LINE, Style, WIDTH};
+use super::flow::{Flow, LEFT, LINE, NOTE, Style, WIDTH};
 use crate::lang;
 use crate::report::content::{self, Kind};
 use crate::report::shapes::{self, INK, RULE, SOFT};
@@ -14,6 +14,8 @@ const BESIDE: f64 = 6.0;
 const OVER: f64 = 3.0;
 /// No column of words is squeezed below this.
 const NARROWEST: f64 = 60.0;
+/// Width of a column to be written into.
+const TO_FILL_IN: f64 = 100.0;
 
 /// A table under its heading.
 pub fn table(flow: &mut Flow, title: &str, units: &str, table: &Rows, kind: Kind) {
@@ -32,7 +34,8 @@ pub fn table(flow: &mut Flow, title: &str, units: &str, table: &Rows, kind: Kind
     let rows: Vec<Row> =
         table.rows.iter().enumerate().map(|(i, cells)| row(cells, kind == Kind::Sum && i == last)).collect();
     let aligns: Vec<Align> = table.heads.iter().map(|h| h.align).collect();
-    flow.heading(title, units, head.height() + rows.first().map_or(0.0, Row::height));
+    // A table is not parted behind its first two rows.
+    flow.heading(title, units, head.height() + rows.iter().take(3).map(Row::height).sum::<f64>());
     draw(flow, &head, &columns, &aligns, true);
     for row in &rows {
         if flow.need(row.height()) {
@@ -92,7 +95,12 @@ fn widths(flow: &Flow, table: &Rows, kind: Kind) -> Vec<f64> {
         wanted.push(whole);
         least.push(narrow + 2.0 * BESIDE);
     }
-    share(&wanted, &least, WIDTH, kind == Kind::Wide)
+    if kind == Kind::ToFillIn
+        && let (Some(wanted), Some(least)) = (wanted.last_mut(), least.last_mut())
+    {
+        (*wanted, *least) = (TO_FILL_IN, TO_FILL_IN);
+    }
+    share(&wanted, &least, WIDTH, matches!(kind, Kind::Wide | Kind::ToFillIn))
 }
 
 /// Shares `room` out. If all that is wanted fits, every column gets it, and if `filled` the rest is shared evenly.
@@ -111,24 +119,23 @@ fn share(wanted: &[f64], least: &[f64], room: f64, filled: bool) -> Vec<f64> {
     wanted.iter().zip(least).map(|(w, l)| l + (w - l) * part).collect()
 }
 
-/// The box to sign.
+/// The box to sign: the steps beside each other, with room under each.
 pub fn sign_off(flow: &mut Flow) {
-    const HEIGHT: f64 = 32.0;
-    let columns = [0.4, 0.2, 0.2, 0.2].map(|share| share * WIDTH);
+    const HEIGHT: f64 = 56.0;
     let steps = content::signed();
-    flow.heading(lang::text("sheet-sign-off"), "", HEIGHT * (steps.len() as f64 + 1.0));
-    let head = Row { lines: content::signed_heads().iter().map(|h| vec![h.to_string()]).collect(), bold: true };
-    draw(flow, &head, &columns, &[Align::Left; 4], true);
-    for step in steps {
-        let mut x = LEFT;
-        for width in columns {
-            let cell = shapes::rect(x, flow.y, width, HEIGHT).set("fill", "none").set("stroke", SOFT);
-            flow.add(cell.set("stroke-width", "0.6"));
-            x += width;
-        }
-        flow.text(LEFT + BESIDE, flow.y + HEIGHT * 0.62, SIZE, Style::PLAIN, step);
-        flow.y += HEIGHT;
+    let width = WIDTH / steps.len() as f64;
+    let lines = steps.map(|step| flow.fonts.wrap(step, SIZE, true, width - 2.0 * BESIDE));
+    let head = Row { lines: lines.to_vec(), bold: true };
+    flow.heading(lang::text("sheet-sign-off"), "", HEIGHT + head.height());
+    draw(flow, &head, &[width; 4], &[Align::Left; 4], true);
+    let under = flow.y + HEIGHT - OVER - BESIDE;
+    for i in 0..steps.len() {
+        let x = LEFT + i as f64 * width;
+        let cell = shapes::rect(x, flow.y, width, HEIGHT).set("fill", "none").set("stroke", SOFT);
+        flow.add(cell.set("stroke-width", "0.6"));
+        flow.text(x + BESIDE, under, NOTE, Style { bold: false, colour: SOFT }, &content::signed_with());
     }
+    flow.y += HEIGHT;
 }
 
 #[cfg(test)]
