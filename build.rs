@@ -7,6 +7,9 @@ use std::{env, fs, io};
 /// The language that every other falls back to. It stands first.
 const FIRST: &str = "en";
 
+/// The units of the inch system, in place of those of the other tables.
+const INCH: &str = "inch.ftl";
+
 fn entries(folder: &Path) -> io::Result<Vec<PathBuf>> {
     let mut paths: Vec<PathBuf> = fs::read_dir(folder)?.map(|e| e.map(|e| e.path())).collect::<io::Result<_>>()?;
     paths.sort();
@@ -25,14 +28,15 @@ fn main() -> io::Result<()> {
         let code = folder.file_name().unwrap_or_default().to_string_lossy().into_owned();
         let _ = write!(codes, "{code:?}, ");
         let _ = write!(list, "(\n    {code:?},\n    &[");
-        for file in entries(folder)?.into_iter().filter(|path| path.extension().is_some_and(|e| e == "ftl")) {
+        let tables = entries(folder)?.into_iter().filter(|path| path.extension().is_some_and(|e| e == "ftl"));
+        for file in tables.filter(|path| !path.ends_with(INCH)) {
             let _ = write!(list, "\n        include_str!({:?}),", file.display().to_string());
         }
-        list.push_str("\n    ],\n), ");
+        let _ = write!(list, "\n    ],\n    include_str!({:?})\n), ", folder.join(INCH).display().to_string());
     }
     let tables = format!(
         "/// Codes of the languages that there are, English first.\npub const LANGUAGES: [&str; {0}] = [{codes}];\n\
-         /// The tables of each language, in the same order.\nconst TABLES: [(&str, &[&str]); {0}] = [{list}];\n",
+         /// The tables of each language, in the same order, and its units in inch.\nconst TABLES: [(&str, &[&str], &str); {0}] = [{list}];\n",
         folders.len()
     );
     let out = PathBuf::from(env::var_os("OUT_DIR").unwrap_or_default());

@@ -3,7 +3,7 @@
 use crate::diag::Diag;
 use crate::job::plan::CheckResult;
 use crate::job::{Collet, Hold, Holding, Interrupt, Job, Section};
-use crate::lang::lists;
+use crate::lang::{Measure, lists};
 use crate::planner::places::stations::moments;
 use crate::process::moment::{self, Moment, headstock_mm, headstock_places_mm};
 use crate::process::segments::{Segment, segment_at};
@@ -158,7 +158,7 @@ fn choose<'a>(job: &'a Job, asked: &Asked) -> Result<Option<&'a Collet>, Diag> {
         None => {
             let diameter = job.shaft.sections.get(job.shaft.section_at(grip)).map_or(0.0, Section::largest_mm);
             ask(
-                say!("at-no-collet-fits", diameter = diameter.to_string(), at = grip.to_string()),
+                say!("at-no-collet-fits", diameter = Measure::Size.number(diameter), at = Measure::Place.number(grip)),
                 say!("at-no-collet-fits-help", collets = names),
             )
         }

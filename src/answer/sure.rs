@@ -6,6 +6,7 @@ use crate::fit::reading_of;
 use crate::job::plan::{Confidence, Plan, ScatterReport, Tightened, Verdict, cautions};
 use crate::job::readings::Support;
 use crate::job::{Job, Reserve, Uncertain};
+use crate::lang::Measure;
 use crate::planner::Advice;
 use crate::process::checks::{span_stiffness, stiffness};
 use crate::proof::{self, Course};
@@ -23,6 +24,8 @@ const PARTS_PER_FAILURE: f64 = 10.0;
 /// Confidences up to which one number of sampled parts serves. A higher confidence is first brought to these, so that asking for more never
 /// gives a faster plan, whatever the samples are.
 const LEVELS: [f64; 3] = [0.975, 0.99, 0.999];
+/// How finely the diameter of a bar is measured for its modulus, mm. Common practice, no source.
+const FINE_MM: f64 = 0.02;
 /// Added to the seed of the job for the second count of a search, and once more for the final one.
 const FRESH: u64 = 0x5EED;
 
@@ -70,7 +73,7 @@ fn advice(job: &Job, input: &str) -> Option<String> {
         Uncertain::Sleeve => say!("measure-sleeve"),
         Uncertain::Kc => say!("measure-kc"),
         Uncertain::Passive => say!("measure-passive"),
-        Uncertain::E => say!("measure-e"),
+        Uncertain::E => say!("measure-e", fine = Measure::Size.number(FINE_MM)),
         Uncertain::Damping => say!("measure-damping"),
         Uncertain::Ra => say!("measure-ra"),
         Uncertain::Straightness => say!("measure-straightness"),

@@ -70,7 +70,11 @@ pub fn run(args: &Args) -> Ending {
 }
 
 fn text(p: &At) -> String {
-    use report::numbers::{depth_limit, fixed, mm, percent, rpm, value};
+    use lang::Measure;
+    use report::numbers::{depth_limit, fixed, mm, percent, rpm, value, value_of};
+    let told = |value: f64, unit: &str| {
+        format!("{} {}", report::numbers::value(lang::told(value, unit)), lang::unit_told(unit))
+    };
     let frequencies = p.frequencies_hz.iter().map(|f| fixed(*f, 2)).collect::<Vec<_>>().join(", ");
     let mut rows: Vec<(&str, String)> = vec![
         (lang::text("at-turned"), say!("at-turned-is", turned = mm(p.turned_mm), section = p.section, work = p.work)),
@@ -90,17 +94,25 @@ fn text(p: &At) -> String {
         ),
         (lang::text("at-critical-speed"), format!("{} {}", rpm(p.n_crit_rpm), lang::text("unit-rpm"))),
         (lang::text("at-frequencies"), frequencies + " Hz"),
-        (lang::text("at-stiffness"), format!("{} N/µm", value(p.stiffness_n_per_um))),
-        (lang::text("at-sag"), format!("{} µm", value(p.sag_um))),
-        (lang::text("at-bow"), format!("{} mm", value(p.whip_mm))),
-        (lang::text("at-main-force"), format!("{} N", value(p.main_force_n))),
+        (lang::text("at-stiffness"), told(p.stiffness_n_per_um, "N/µm")),
+        (lang::text("at-sag"), told(p.sag_um, "µm")),
+        (lang::text("at-bow"), told(p.whip_mm, "mm")),
+        (lang::text("at-main-force"), told(p.main_force_n, "N")),
         (
             lang::text("at-passive-force"),
-            say!("at-passive-force-is", force = value(p.passive_force_n), net = value(p.net_radial_force_n)),
+            say!(
+                "at-passive-force-is",
+                force = value_of(Measure::Force, p.passive_force_n),
+                net = value_of(Measure::Force, p.net_radial_force_n)
+            ),
         ),
         (
             lang::text("at-deflection"),
-            say!("at-deflection-is", deflection = value(p.cut_deflection_um), change = value(p.cut_diameter_change_um)),
+            say!(
+                "at-deflection-is",
+                deflection = value_of(Measure::Micro, p.cut_deflection_um),
+                change = value_of(Measure::Micro, p.cut_diameter_change_um)
+            ),
         ),
     ];
     if let Some(at) = p.finisher_at_mm {
@@ -129,8 +141,10 @@ fn text(p: &At) -> String {
         .checks
         .iter()
         .map(|c| {
-            let limit = if c.check == "chatter" { depth_limit(c.limit) } else { value(c.limit) };
-            vec![c.check.clone(), value(c.demand), limit, c.unit.clone(), percent(c.utilisation), mm(c.at_mm)]
+            let [demand, limit] = [c.demand, c.limit].map(|v| value(lang::told(v, &c.unit)));
+            let limit = if c.check == "chatter" { depth_limit(c.limit) } else { limit };
+            let unit = lang::unit_told(&c.unit).to_owned();
+            vec![c.check.clone(), demand, limit, unit, percent(c.utilisation), mm(c.at_mm)]
         })
         .collect();
     text.push('\n');

@@ -6,18 +6,8 @@ use crate::drawings::{DRAWING_MAX_MIB, Options, Units, draft};
 use crate::say;
 use std::path::{Path, PathBuf};
 
-/// The unit of a drawing.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
-enum Unit {
-    /// Millimetres.
-    Mm,
-    /// Centimetres.
-    Cm,
-    /// Metres.
-    M,
-    /// Inches.
-    Inch,
-}
+/// Units of a drawing, as the option takes them. Its values are texts as those of the option of every command, which has its name.
+const UNITS: [(&str, Units); 4] = [("mm", Units::Mm), ("cm", Units::Cm), ("m", Units::M), ("inch", Units::Inch)];
 
 /// What `draft` takes.
 #[derive(Debug, clap::Args)]
@@ -37,8 +27,8 @@ pub struct Args {
     #[arg(long, value_name = "NAME")]
     material: Option<String>,
     /// Unit of the drawing. Default: the unit that the drawing names.
-    #[arg(long, value_enum)]
-    units: Option<Unit>,
+    #[arg(long, value_parser = UNITS.map(|(name, _)| name))]
+    units: Option<String>,
     /// Scale of the drawing, 0.5 for 1:2. Default: from the factor of its dimensions.
     #[arg(long, value_name = "SCALE")]
     scale: Option<f64>,
@@ -90,12 +80,8 @@ fn options(args: &Args) -> Result<Options, Diag> {
         .help(say!("option-out-of-range-help", low = low.to_string(), high = high.to_string()))),
         other => Ok(other),
     };
-    let units = args.units.map(|u| match u {
-        Unit::Mm => Units::Mm,
-        Unit::Cm => Units::Cm,
-        Unit::M => Units::M,
-        Unit::Inch => Units::Inch,
-    });
+    let named = |name: &String| UNITS.into_iter().find(|(known, _)| known == name).map(|(_, units)| units);
+    let units = args.units.as_ref().and_then(named);
     let machine = args.machine.as_ref().map(|m| {
         // A path in a job is relative to the folder of the job file.
         let beside = args.out.as_deref().and_then(Path::parent).is_none_or(|p| p.as_os_str().is_empty());

@@ -22,7 +22,7 @@ mod schema;
 mod shell;
 mod style;
 
-use crate::lang::{self, LANGUAGES, Language, Spoken};
+use crate::lang::{self, LANGUAGES, Language, Spoken, Units};
 use crate::say;
 use clap::error::{ContextKind, ContextValue};
 use clap::{Parser, Subcommand, ValueEnum};
@@ -70,9 +70,12 @@ enum Format {
 #[derive(Debug, Parser)]
 #[command(name = "spanhold", version, arg_required_else_help = true, disable_help_subcommand = true, after_help = help::more())]
 struct Call {
-    // Looked at before the call is read, see `asked_language`; here it is only checked.
+    // Looked at before the call is read, see `asked_to_speak`; here it is only checked.
     #[arg(long, global = true, value_name = "CODE", value_parser = language, help = say!("option-lang", languages = LANGUAGES.join(", ")))]
     lang: Option<Language>,
+    // As for the language. `draft` has an option of this name with more values: the unit of the drawing.
+    #[arg(long, global = true, value_name = "mm|inch", value_parser = Units::CODES, help = lang::text("option-units"))]
+    units: Option<String>,
     #[command(subcommand)]
     command: Command,
 }
@@ -127,12 +130,19 @@ fn language(code: &str) -> Result<Language, String> {
     Language::of(code).ok_or_else(|| say!("no-such-language", languages = LANGUAGES.join(", ")))
 }
 
-/// The language that a call asks for, before the call is read: what is wrong with the call is told in it too.
-fn asked_language(args: &[OsString]) -> Option<Language> {
+/// The value of an option of every command, before the call is read: `--lang de` or `--lang=de`.
+fn asked<'a>(args: &'a [OsString], option: &str) -> Option<&'a str> {
     let texts: Vec<&str> = args.iter().filter_map(|arg| arg.to_str()).collect();
-    let behind = texts.iter().position(|arg| *arg == "--lang").and_then(|at| texts.get(at + 1)).copied();
-    let joined = || texts.iter().find_map(|arg| arg.strip_prefix("--lang="));
-    behind.or_else(joined).and_then(Language::of)
+    let behind = texts.iter().position(|arg| *arg == option).and_then(|at| texts.get(at + 1)).copied();
+    behind.or_else(|| texts.iter().find_map(|arg| arg.strip_prefix(option)?.strip_prefix('=')))
+}
+
+/// What a call asks to be spoken, before the call is read: what is wrong with the call is told in it too.
+fn asked_to_speak(args: &[OsString]) -> Spoken {
+    let language = asked(args, "--lang").and_then(Language::of);
+    let units = asked(args, "--units").and_then(Units::of);
+    let spoken = language.map_or_else(lang::spoken, Spoken::fixed);
+    units.map_or(spoken, |units| spoken.in_units(units))
 }
 
 /// A line of help if a number was given with a decimal comma; else empty.
@@ -150,7 +160,7 @@ pub fn run(args: impl IntoIterator<Item = OsString>) -> ExitCode {
     interrupt::no_end_by_size();
     out::tell_panics();
     let args: Vec<OsString> = args.into_iter().collect();
-    asked_language(&args).map(Spoken::fixed).into_iter().for_each(lang::speak);
+    lang::speak(asked_to_speak(&args));
     let call = match Call::try_parse_from(args) {
         Ok(call) => call,
         Err(asked) => {

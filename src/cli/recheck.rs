@@ -114,8 +114,9 @@ pub fn run(args: &Args) -> Ending {
         Ok(job) => job,
         Err(ending) => return ending,
     };
-    // The proof compares names of works and tools, so it speaks the language of the plan.
-    let told = Language::of(&plan.language).map_or_else(lang::spoken, Spoken::fixed);
+    // The proof compares names of works and tools, so it speaks the language and the units of the plan.
+    let language = Language::of(&plan.language).unwrap_or_else(lang::language);
+    let told = Spoken::fixed(language).in_units(plan.units);
     let found = lang::speaking(told, || {
         let mut found = prove(&plan, &job);
         found.breaches.extend(described(&plan, &job, &found));

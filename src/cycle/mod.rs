@@ -5,7 +5,7 @@ mod order;
 pub mod schedule;
 
 use crate::job::plan::{AtStop, Critical, Cycle, Done, Operation, Plan, Segment as Piece, ToolRoom, Tooling};
-use crate::lang;
+use crate::lang::Measure;
 use crate::process::Rig;
 use crate::process::features::moments_told;
 use crate::process::pace::{Pace, Step, What};
@@ -98,7 +98,7 @@ impl Row<'_> {
     /// Adds the stops that are next, as long as `due` accepts their turned lengths.
     fn stops(&mut self, due: impl Fn(f64) -> bool) {
         while let Some((t, stage, work, seconds)) = self.ahead.filter(|s| due(s.0)) {
-            let at = lang::fixed(t, 1);
+            let at = Measure::Place.fixed(t, 1);
             let text =
                 if work == "regrip" { say!("timeline-regrip", at = at) } else { say!("timeline-hand-over", at = at) };
             self.push(Side::Both, work, text, Some(stage), (0.0, seconds));

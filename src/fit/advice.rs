@@ -4,7 +4,7 @@ use super::MOST_ERROR;
 use super::least_squares::{derivatives, spread};
 use super::model::Model;
 use crate::job::readings::{Dial, Grip, SetUp, Support};
-use crate::lang;
+use crate::lang::Measure;
 use crate::say;
 
 /// Load of a proposed reading if its set-up has no load, N.
@@ -81,9 +81,10 @@ pub(super) fn reading_of(model: &Model, at: &[f64], support: Support) -> Option<
 }
 
 fn set_up_in_words(model: &Model, set_up: &SetUp, load_n: f64, place: f64, expected_um: f64) -> String {
-    let number = |mm: f64| format!("{mm:.0}");
-    let (bar, front) = (lang::number(model.readings.diameter_mm), number(set_up.front_mm));
-    let (load, at, expected) = (number(load_n), number(place.abs()), format!("{expected_um:.0}"));
+    let number = |mm: f64| Measure::Place.fixed(mm, 0);
+    let (bar, front) = (Measure::Size.number(model.readings.diameter_mm), number(set_up.front_mm));
+    let (load, at) = (Measure::Force.fixed(load_n, 0), number(place.abs()));
+    let expected = Measure::Micro.fixed(expected_um, 0);
     let behind = if place < 0.0 { "yes" } else { "no" };
     match (set_up.headstock_mm, set_up.grip) {
         (Some(headstock), Some(grip)) => say!(

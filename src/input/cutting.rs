@@ -4,6 +4,7 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{Cutting, Finisher, Material, Side, Tools};
+use crate::lang::Measure;
 use crate::say;
 
 const KEYS: [&str; 15] = [
@@ -113,9 +114,9 @@ fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec
             if vc < low || vc > high {
                 notes.push(say!(
                     "note-speed-unusual",
-                    speed = vc.to_string(),
-                    low = low.to_string(),
-                    high = high.to_string(),
+                    speed = Measure::Speed.number(vc),
+                    low = Measure::Speed.number(low),
+                    high = Measure::Speed.number(high),
                     material = material.name
                 ));
             }
@@ -126,9 +127,9 @@ fn speed(r: &mut Reader, map: &Map, material: Option<&Material>, notes: &mut Vec
             let vc = (low + high) / 2.0;
             notes.push(say!(
                 "note-speed-assumed",
-                speed = vc.to_string(),
-                low = low.to_string(),
-                high = high.to_string(),
+                speed = Measure::Speed.number(vc),
+                low = Measure::Speed.number(low),
+                high = Measure::Speed.number(high),
                 material = material.name
             ));
             Some(vc)

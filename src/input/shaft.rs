@@ -10,6 +10,7 @@ use crate::diag::Diag;
 use crate::fields::{self, BACK_WORK_MAX, FEATURES_MAX, SECTIONS_MAX, SHAFT_LENGTH_MAX_MM};
 use crate::job::materials::{Group, known};
 use crate::job::{BackWork, Feature, Material, Section, Shaft, StockKind};
+use crate::lang::Measure;
 use crate::say;
 
 const KEYS: [&str; 9] =
@@ -75,8 +76,8 @@ pub(super) fn bow_by_bar(r: &mut Reader, material: &Material, bar: Option<StockK
     let bow = bar.map_or(usual, |kind| kind.bow_mm_per_m(stainless(&material.name)));
     r.by_default(&fields::STRAIGHTNESS, bow);
     notes.push(match bar {
-        Some(kind) => say!("note-straightness-of-bar", bow = bow.to_string(), kind = kind.key()),
-        None => say!("note-straightness", bow = bow.to_string()),
+        Some(kind) => say!("note-straightness-of-bar", bow = Measure::Bow.number(bow), kind = kind.key()),
+        None => say!("note-straightness", bow = Measure::Bow.number(bow)),
     });
     bow
 }

@@ -108,7 +108,6 @@ pub(super) fn note(ranges: &[Range], varied: &[(&Range, f64)]) -> Option<String>
         let all: Vec<String> = ranges.iter().map(Range::text).collect();
         return Some(say!("note-family", ranges = all.join("; ")));
     }
-    let all: Vec<String> =
-        varied.iter().map(|(range, mm)| format!("{} of {} {mm} mm", range.varied.key(), range.label)).collect();
+    let all: Vec<String> = varied.iter().map(|(range, mm)| range.size_text(*mm)).collect();
     Some(say!("note-part-of-family", sizes = all.join(", ")))
 }

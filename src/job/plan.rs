@@ -32,7 +32,7 @@ pub use scatter::{
 };
 
 use super::SAME_MM;
-use crate::lang::{self, Language};
+use crate::lang::{self, Language, Units};
 use crate::say;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -54,6 +54,9 @@ pub struct Plan {
     /// Code of the language of its texts.
     #[serde(default = "english")]
     pub language: String,
+    /// Units of its texts; its numbers are metric. A plan without this key is older than the units.
+    #[serde(default)]
+    pub units: Units,
     /// Whether the shaft can be made.
     pub verdict: Verdict,
     /// Name of the shaft.

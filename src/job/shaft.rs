@@ -2,6 +2,7 @@
 
 use super::materials::Material;
 use super::thread::Thread;
+use crate::lang::Measure;
 use crate::say;
 
 /// The finished shaft.
@@ -111,8 +112,8 @@ impl Edge {
     /// As on a drawing: `1×45°`, `R0.5`.
     pub fn told(&self) -> String {
         match self {
-            Edge::Chamfer(mm) => format!("{mm}×45°"),
-            Edge::Radius(mm) => format!("R{mm}"),
+            Edge::Chamfer(mm) => format!("{}×45°", Measure::Size.number(*mm)),
+            Edge::Radius(mm) => format!("R{}", Measure::Size.number(*mm)),
         }
     }
 }
@@ -253,6 +254,16 @@ impl Tolerance {
     /// Width in mm.
     pub fn width_mm(&self) -> f64 {
         self.upper_mm - self.lower_mm
+    }
+
+    /// As a drawing writes it: the class as it is, deviations in the units told.
+    pub fn told(&self) -> String {
+        let signed = |mm: f64| format!("{}{}", if mm > 0.0 { "+" } else { "" }, Measure::Size.number(mm + 0.0));
+        if self.label.contains('/') {
+            format!("{}/{}", signed(self.upper_mm), signed(self.lower_mm))
+        } else {
+            self.label.clone()
+        }
     }
 }
 

@@ -1,5 +1,8 @@
 //! A family of parts: one section's length or diameter over a range.
 
+use crate::lang::Measure;
+use crate::say;
+
 /// What of a section is varied.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Varied {
@@ -55,7 +58,20 @@ impl Range {
 
     /// In words: `length of body, 200 to 1200 mm by 50`.
     pub fn text(&self) -> String {
-        format!("{} of {}, {} to {} mm by {}", self.varied.key(), self.label, self.from_mm, self.to_mm, self.step_mm)
+        say!(
+            "varied-range",
+            key = self.varied.key(),
+            section = self.label,
+            from = Measure::Size.number(self.from_mm),
+            to = Measure::Size.number(self.to_mm),
+            step = Measure::Size.number(self.step_mm)
+        )
+    }
+
+    /// One of its values in words: `length of body 250 mm`.
+    pub fn size_text(&self, value_mm: f64) -> String {
+        let size = Measure::Size.number(value_mm);
+        say!("varied-size", key = self.varied.key(), section = self.label, size = size)
     }
 }
 

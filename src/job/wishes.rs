@@ -3,7 +3,7 @@
 //! prevents it.
 
 use super::SAME_MM;
-use crate::lang;
+use crate::lang::Measure;
 use crate::say;
 
 /// Fixed wishes. All are empty if the job has none.
@@ -44,8 +44,10 @@ impl HandOverWish {
     /// The wish in words, to be put after "the wish to".
     pub fn told(&self) -> String {
         match self.nose_mm {
-            Some(nose) => say!("wish-hand-over-nose", at = lang::number(self.at_mm), nose = lang::number(nose)),
-            None => say!("wish-hand-over", at = lang::number(self.at_mm)),
+            Some(nose) => {
+                say!("wish-hand-over-nose", at = Measure::Place.number(self.at_mm), nose = Measure::Place.number(nose))
+            }
+            None => say!("wish-hand-over", at = Measure::Place.number(self.at_mm)),
         }
     }
 }

@@ -13,10 +13,13 @@
 //! Numbers with decimals are given as text, with the decimals that the value deserves. A whole number is given as a number where
 //! the text has a plural. Names of checks, keys of files and user text are arguments, never part of a key.
 //!
+//! A unit stands in a text as a term, `{ -mm }`, where its number is told by [`Measure`]; `inch.ftl` has the terms of the inch system.
+//!
 //! A key without a text is an error in this program: the key itself is shown. `tests/layers/texts.rs` holds that every key used
 //! has a text, that every text is used, and that the arguments are those of the text.
 
 pub mod lists;
+mod measure;
 mod numbers;
 mod spoken;
 mod units;
@@ -26,15 +29,18 @@ use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::collections::BTreeMap;
 use std::sync::{LazyLock, OnceLock};
 
+pub use measure::{Measure, told, unit_told, with_unit_told};
 pub use numbers::{NONE, fixed, number, trimmed, trimmed_pointed};
 pub use spoken::{Language, Spoken, apart, in_english, language, prefer, prefer_units, speak, speaking, spoken, units};
 pub use units::Units;
 
 include!(concat!(env!("OUT_DIR"), "/tables.rs"));
 
-static TEXTS: LazyLock<Vec<OnceLock<Texts>>> = LazyLock::new(|| TABLES.iter().map(|_| OnceLock::new()).collect());
+/// The texts of each language, metric and in inch.
+static TEXTS: LazyLock<Vec<[OnceLock<Texts>; 2]>> =
+    LazyLock::new(|| TABLES.iter().map(|_| Default::default()).collect());
 
-/// The texts of a language.
+/// The texts of a language in a system of units.
 struct Texts {
     bundle: FluentBundle<FluentResource>,
     /// The texts without arguments by key, each made when it is first asked for: a call of the program needs few of them.
@@ -56,10 +62,15 @@ impl Texts {
         Texts { bundle, plain }
     }
 
-    /// The texts of a language, by its number in the list of languages. They are read when they are first asked for.
+    /// The texts of a language, by its number in the list of languages, in the units of this thread. They are read when they are first
+    /// asked for.
     fn of(number: usize) -> Option<&'static Texts> {
-        let (code, files) = TABLES.get(number)?;
-        Some(TEXTS.get(number)?.get_or_init(|| Texts::new(code, files)))
+        let (code, files, inch) = TABLES.get(number)?;
+        let [metric, in_inch] = TEXTS.get(number)?;
+        Some(match units() {
+            Units::Metric => metric.get_or_init(|| Texts::new(code, files)),
+            Units::Inch => in_inch.get_or_init(|| Texts::new(code, &[files, &[*inch][..]].concat())),
+        })
     }
 
     /// The first language that has a key: that of this thread, else English.
@@ -180,9 +191,9 @@ mod tests {
 
     #[test]
     fn every_line_of_the_tables_can_be_read_and_no_key_stands_twice() {
-        for (language, files) in TABLES {
+        for (language, files, inch) in TABLES {
             let mut seen = std::collections::BTreeSet::new();
-            for file in files {
+            for file in files.iter().chain([&inch]) {
                 assert!(FluentResource::try_new((*file).to_owned()).is_ok(), "a line that cannot be read in\n{file}");
                 for key in keys_of(file) {
                     assert!(seen.insert(key), "{language}: {key} stands twice");
@@ -207,6 +218,21 @@ mod tests {
             let told = std::thread::scope(|s| s.spawn(|| text("language-name")).join());
             assert_eq!(told.expect("no panic"), "English");
         });
+    }
+
+    #[test]
+    fn units_and_language_are_chosen_apart_from_each_other() {
+        let german = Language::of("de").expect("there is German");
+        let files_choose = || {
+            prefer(german);
+            prefer_units(Units::Inch);
+            (text("unit-mm"), language() == german)
+        };
+        assert_eq!(apart(files_choose), ("Zoll", true));
+        assert_eq!(speaking(Spoken::fixed(Language::default()), files_choose), ("in", false));
+        assert_eq!(speaking(Spoken::default().in_units(Units::Metric), files_choose), ("mm", true));
+        let inch_in_english = || in_english(|| text("unit-n"));
+        assert_eq!(speaking(Spoken::fixed(german).in_units(Units::Inch), inch_in_english), "lbf");
     }
 
     #[test]

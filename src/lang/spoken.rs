@@ -41,29 +41,47 @@ impl Language {
     }
 }
 
-/// What the texts of a thread are in, and whether a file may choose another language.
-#[derive(Debug, Clone, Copy, Default)]
+/// What the texts of a thread are in, in which units, and what of it a file may choose.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Spoken {
     language: Language,
-    fixed: bool,
+    language_fixed: bool,
     units: Units,
+    units_fixed: bool,
 }
 
 impl Spoken {
-    /// A language that no file can change: the user asked for it.
+    const UNASKED: Spoken =
+        Spoken { language: Language(0), language_fixed: false, units: Units::Metric, units_fixed: false };
+
+    /// A language that no file can change: the user asked for it. A file may choose the units.
     pub fn fixed(language: Language) -> Spoken {
-        Spoken { language, fixed: true, units: Units::Metric }
+        Spoken::UNASKED.in_language(language)
     }
 
-    /// Whether no file can change it.
+    /// The same in a language that no file can change.
+    pub fn in_language(self, language: Language) -> Spoken {
+        Spoken { language, language_fixed: true, ..self }
+    }
+
+    /// The same in units that no file can change.
+    pub fn in_units(self, units: Units) -> Spoken {
+        Spoken { units, units_fixed: true, ..self }
+    }
+
+    /// Whether no file can change the language.
     pub fn is_fixed(self) -> bool {
-        self.fixed
+        self.language_fixed
+    }
+
+    /// The units, if no file can change them.
+    pub fn units_fixed(self) -> Option<Units> {
+        Some(self.units).filter(|_| self.units_fixed)
     }
 }
 
 thread_local! {
-    static SPOKEN: Cell<Spoken> =
-        const { Cell::new(Spoken { language: Language(0), fixed: false, units: Units::Metric }) };
+    static SPOKEN: Cell<Spoken> = const { Cell::new(Spoken::UNASKED) };
 }
 
 /// What this thread speaks, to be passed on to another thread.
@@ -81,9 +99,12 @@ pub fn units() -> Units {
     SPOKEN.get().units
 }
 
-/// From here on this thread tells these units, as a file asks for.
+/// From here on this thread tells the units that a file asks for, unless the user asked for some.
 pub fn prefer_units(units: Units) {
-    SPOKEN.set(Spoken { units, ..SPOKEN.get() });
+    let now = SPOKEN.get();
+    if !now.units_fixed {
+        SPOKEN.set(Spoken { units, ..now });
+    }
 }
 
 /// From here on this thread speaks this, as another thread does or as the user asked.
@@ -94,7 +115,7 @@ pub fn speak(spoken: Spoken) {
 /// From here on the texts of this thread are in the language that a file asks for, unless the user asked for one.
 pub fn prefer(language: Language) {
     let now = SPOKEN.get();
-    if !now.fixed {
+    if !now.language_fixed {
         SPOKEN.set(Spoken { language, ..now });
     }
 }
@@ -119,7 +140,7 @@ pub fn apart<T>(work: impl FnOnce() -> T) -> T {
     speaking(spoken(), work)
 }
 
-/// Does work whose texts are in English whatever this thread speaks.
+/// Does work whose texts are in English whatever this thread speaks, in its units.
 pub fn in_english<T>(work: impl FnOnce() -> T) -> T {
-    speaking(Spoken::fixed(Language::default()), work)
+    speaking(spoken().in_language(Language::default()), work)
 }

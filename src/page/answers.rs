@@ -71,7 +71,7 @@ fn undrawn(error: &report::ReportError) -> Refused {
 pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refused> {
     // The key contains the file name, because a machine without a name takes the name of its file.
     let machine = texts.machine.as_ref().map_or("", |m| &m.name);
-    let key = format!("{}\n{machine}\n{}", job.input_digest, lang::language().code());
+    let key = format!("{}\n{machine}\n{} {}", job.input_digest, lang::language().code(), lang::units().code());
     if let Some(plan) = desk.kept(&key) {
         return Ok(plan);
     }

@@ -61,8 +61,10 @@ pub async fn export(
     };
     answered(&desk, asked, move |desk, texts| {
         let asked = answers::job_of(desk, &texts)?.language.unwrap_or_else(lang::language);
-        // A sheet is in the language that the job asks for, whatever the language of the page.
-        let (plan, bytes) = lang::speaking(Spoken::fixed(asked), || {
+        // A sheet is in the language and the units that the job asks for, whatever those of the page.
+        let spoken = Spoken::fixed(asked);
+        let spoken = desk.units.map_or(spoken, |units| spoken.in_units(units));
+        let (plan, bytes) = lang::speaking(spoken, || {
             let job = answers::job_of(desk, &texts)?;
             let plan = answers::plan_of(desk, &job, &texts)?;
             let bytes = writer(&plan).map_err(|text| answers::defect(&Defect(text)))?;

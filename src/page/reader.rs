@@ -7,7 +7,7 @@ use axum::response::Response;
 use std::pin::Pin;
 use std::task::{Context, Poll};
 
-use crate::lang::{self, Language, Spoken};
+use crate::lang::{self, Language, Spoken, Units};
 
 /// A future whose texts are in a language. It may be polled on any thread, so each poll sets the language anew.
 struct Speaking<F> {
@@ -28,6 +28,7 @@ impl<F: Future> Future for Speaking<F> {
 pub async fn answered(State(call): State<Spoken>, request: Request, next: Next) -> Response {
     let liked = request.headers().get(header::ACCEPT_LANGUAGE).and_then(|list| list.to_str().ok());
     let liked = Spoken::fixed(liked.and_then(Language::liked).unwrap_or_default());
-    let spoken = if call.is_fixed() { call } else { liked };
+    // The page shows the numbers of its files, which are metric.
+    let spoken = if call.is_fixed() { call } else { liked }.in_units(Units::Metric);
     Speaking { spoken, work: Box::pin(next.run(request)) }.await
 }

@@ -12,7 +12,7 @@ use super::Start;
 use super::wire::{Problem, Texts};
 use crate::job::Job;
 use crate::job::plan::Plan;
-use crate::lang::{self, Language};
+use crate::lang::{self, Spoken, Units};
 use crate::say;
 use crate::spread::Halt;
 
@@ -29,8 +29,10 @@ pub struct Desk {
     pub start: Start,
     places: Semaphore,
     plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
-    /// The job read last, its texts and the language of its notes: while the slider moves they are the same again and again.
-    read: Mutex<Option<(Texts, Language, Arc<Job>)>>,
+    /// Units of exports that the call asks for.
+    pub units: Option<Units>,
+    /// The job read last, its texts, and what was spoken before and after reading: while the slider moves they are the same again and again.
+    read: Mutex<Option<(Texts, [Spoken; 2], Arc<Job>)>>,
 }
 
 /// Asks the work to stop when the request that waits for it is dropped.
@@ -45,7 +47,13 @@ impl Drop for Leaving {
 impl Desk {
     /// A desk without plans and jobs.
     pub fn new(start: Start) -> Desk {
-        Desk { start, places: Semaphore::new(AT_ONCE), plans: Mutex::default(), read: Mutex::default() }
+        Desk {
+            start,
+            places: Semaphore::new(AT_ONCE),
+            plans: Mutex::default(),
+            units: lang::spoken().units_fixed(),
+            read: Mutex::default(),
+        }
     }
 
     /// Does something on another thread. It is stopped if the request is dropped, as when the page replaces it by a
@@ -83,12 +91,15 @@ impl Desk {
     /// Those of `read`.
     pub fn job<E>(&self, texts: &Texts, read: impl FnOnce() -> Result<Job, E>) -> Result<Arc<Job>, E> {
         let last = || self.read.lock().unwrap_or_else(PoisonError::into_inner);
-        let language = lang::language();
-        if let Some((.., job)) = last().as_ref().filter(|(of, told, _)| of == texts && *told == language) {
+        let before = lang::spoken();
+        if let Some((_, [_, after], job)) = last().as_ref().filter(|(of, [told, _], _)| of == texts && *told == before)
+        {
+            // The units that the job asks for, as if it were read.
+            lang::speak(*after);
             return Ok(Arc::clone(job));
         }
         let job = Arc::new(read()?);
-        *last() = Some((texts.clone(), language, Arc::clone(&job)));
+        *last() = Some((texts.clone(), [before, lang::spoken()], Arc::clone(&job)));
         Ok(job)
     }
 

@@ -4,7 +4,7 @@
 use crate::defect::Defect;
 use crate::job::plan::{Optimality, Plan};
 use crate::job::{Collet, Hold, Holding, Job, Objective};
-use crate::lang;
+use crate::lang::Measure;
 use crate::planner::places::grips::{self, lands};
 use crate::planner::places::ground::Ground;
 use crate::planner::places::lessons::Lessons;
@@ -114,7 +114,11 @@ pub fn solve(job: &Job, effort: Effort, lessons: &Lessons) -> Result<Answer, Def
             return Ok(Answer::Blocked(blocked));
         }
         crate::spread::tell(|| {
-            say!("progress-finer-stops", coarse = lang::number(coarse_mm), fine = lang::number(fine_mm))
+            say!(
+                "progress-finer-stops",
+                coarse = Measure::Place.number(coarse_mm),
+                fine = Measure::Place.number(fine_mm)
+            )
         });
         job.planning.station_pitch_mm = fine_mm;
         match at_pitch(&job, effort, lessons)? {

@@ -9,7 +9,7 @@
 use super::rig::Rig;
 use super::segments::{Refused, Segment, Travel, Work};
 use crate::job::Place;
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::say;
 use crate::units::rad_per_s;
 
@@ -80,7 +80,7 @@ impl Rig<'_> {
                 return Some(refused(TORQUE, say!("driven-torque", section = label, needed = needed, most = most)));
             }
             if let Some(most) = head.feed_force_n.filter(|most| travel.feed_n > most * SLACK) {
-                let (needed, most) = (format!("{:.0}", travel.feed_n), lang::number(most));
+                let (needed, most) = (Measure::Force.fixed(travel.feed_n, 0), Measure::Force.number(most));
                 return Some(refused(FEED_FORCE, say!("driven-feed", section = label, needed = needed, most = most)));
             }
             // The lowest of the speeds that a travel may want: with a grip.

@@ -2,7 +2,7 @@
 
 use super::rig::Rig;
 use crate::job::Tray;
-use crate::lang;
+use crate::lang::Measure;
 use crate::say;
 
 /// What keeps a part from falling: it needs a grip at part-off.
@@ -41,8 +41,9 @@ impl Rig<'_> {
 
     fn too_large(&self, tray: Tray) -> String {
         let shaft = &self.job.shaft;
-        let (length, diameter) = (lang::number(shaft.length_mm()), lang::number(shaft.largest_mm()));
-        let (most_length, most_diameter) = (lang::number(tray.max_length_mm), lang::number(tray.max_diameter_mm));
+        let (length, diameter) = (Measure::Place.number(shaft.length_mm()), Measure::Size.number(shaft.largest_mm()));
+        let (most_length, most_diameter) =
+            (Measure::Place.number(tray.max_length_mm), Measure::Size.number(tray.max_diameter_mm));
         if self.job.machine.part_off.tray.is_some() {
             say!(
                 "part-off-too-large",

@@ -10,7 +10,7 @@ use super::cutter::{Cutter, Cutters};
 use super::rig::Rig;
 use crate::job::thread::Thread;
 use crate::job::{Holding, Interrupt, Place, Section, SectionKind, ThreadBy, Tools};
-use crate::lang;
+use crate::lang::Measure;
 use crate::mechanics::overhang::Overhang;
 use crate::say;
 use crate::units::n_per_mm;
@@ -250,9 +250,9 @@ impl Rig<'_> {
             _ if fits => Ok(Work::Thread),
             None if has_unit => Ok(Work::Whirl),
             given => {
-                let stays = lang::number(self.job.machine.bush.as_ref().map_or(0.0, |b| b.engagement_min_mm));
-                let (section_name, length) = (section.label(index), lang::number(section.length_mm()));
-                let longest = lang::fixed(longest_mm.max(0.0), 2);
+                let stays = Measure::Place.number(self.job.machine.bush.as_ref().map_or(0.0, |b| b.engagement_min_mm));
+                let (section_name, length) = (section.label(index), Measure::Place.number(section.length_mm()));
+                let longest = Measure::Place.fixed(longest_mm.max(0.0), 2);
                 let text = if given.is_some() && has_unit {
                     say!("thread-long-asked", section = section_name, length = length, longest = longest, stays = stays)
                 } else {

@@ -9,7 +9,7 @@ use super::rig::Rig;
 use super::segments::{Segment, Travel};
 use super::state::{Guide, State};
 use crate::job::{Holding, Interrupt, Section, SectionKind, Side, Tools};
-use crate::lang;
+use crate::lang::Measure;
 use crate::mechanics::cutting::Edge;
 use crate::mechanics::overhang::{Overhang, farther_mm_per_n};
 use crate::say;
@@ -40,9 +40,11 @@ impl NoTandem {
             NoTandem::NoBush => say!("tandem-no-bush"),
             NoTandem::NoTools => say!("tandem-no-tools"),
             NoTandem::Back => say!("tandem-back"),
-            NoTandem::InCounterSpindle(nearest) => say!("tandem-in-counter-spindle", nearest = lang::number(nearest)),
+            NoTandem::InCounterSpindle(nearest) => {
+                say!("tandem-in-counter-spindle", nearest = Measure::Place.number(nearest))
+            }
             NoTandem::Step([step, limit]) => {
-                let um = |mm: f64| lang::fixed(1000.0 * mm, 1);
+                let um = |mm: f64| Measure::Micro.fixed(1000.0 * mm, 1);
                 say!("tandem-step", step = um(step), limit = um(limit))
             }
         }

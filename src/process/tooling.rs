@@ -6,7 +6,7 @@ use super::segments::{Segment, Travel, Work};
 use super::tool::Tool;
 use crate::job::plan::TravelCut;
 use crate::job::{Place, Side, Tools};
-use crate::lang;
+use crate::lang::Measure;
 use crate::say;
 
 /// Widest grooving tool, mm: the width that one plunge cuts. A narrower groove needs its own tool. Common practice, no source.
@@ -62,8 +62,8 @@ impl Rig<'_> {
         front.dedup();
         // Both 60° profiles share their tools; other profiles and several starts of a whirled thread need their own.
         let cutter = self.thread_of(segment).map(|t| match t.angle_deg() {
-            60 => say!("tool-pitch", pitch = lang::number(shown_mm(t.pitch_mm))),
-            angle => say!("tool-angle-pitch", angle = angle, pitch = lang::number(shown_mm(t.pitch_mm))),
+            60 => say!("tool-pitch", pitch = Measure::Size.number(shown_mm(t.pitch_mm))),
+            angle => say!("tool-angle-pitch", angle = angle, pitch = Measure::Size.number(shown_mm(t.pitch_mm))),
         });
         match (segment.work, cutter) {
             (Work::AsDrawn, _) => Vec::new(),
@@ -72,7 +72,7 @@ impl Rig<'_> {
                     Work::PartOff => Tool::new(Place::Turning, say!("tool-part-off")),
                     _ => {
                         let width = segment.length_mm().min(WIDEST_GROOVING_MM);
-                        Tool::new(Place::Turning, say!("tool-grooving", width = lang::number(width)))
+                        Tool::new(Place::Turning, say!("tool-grooving", width = Measure::Size.number(width)))
                     }
                 };
                 segment.travels.iter().map(|t| self.tool_of(t.cutters.first(), usual)).collect()

@@ -2,6 +2,7 @@
 
 use super::{Case, SAME_MM, mm};
 use crate::job::{Hold, Job};
+use crate::lang::Measure;
 use crate::process::Counter;
 use crate::say;
 
@@ -37,7 +38,7 @@ impl Case<'_> {
         let out_mm = centre.stands_out_mm.unwrap_or(0.0);
         let reach_mm = self.fed_to(0.0, end_mm) + self.rig.gap_mm() + out_mm;
         if reach_mm > spindle.farthest_mm + SAME_MM {
-            let (at, farthest) = (mm(reach_mm), spindle.farthest_mm.to_string());
+            let (at, farthest) = (mm(reach_mm), Measure::Place.number(spindle.farthest_mm));
             self.breach(None, "counter_spindle_travel", say!("proof-centre-travel", at = at, farthest = farthest));
         }
     }

@@ -4,7 +4,7 @@ use super::grips::held_mm;
 use super::moments::{last_regrip, moment};
 use super::{Breach, Case, SAME_MM, Verified, mm};
 use crate::job::plan::{AtStop, Done, Operation, TravelCut};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::process::State;
 use crate::process::answers::FEW_STEPS;
 use crate::process::checks::{self, AtEvent, BY_SPEED, Event, Finding, View, chatter};
@@ -164,7 +164,11 @@ impl<'a> Case<'a> {
         self.verified.states += 1;
         crate::spread::checkpoint();
         let Ok(posed) = self.rig.posed(&state) else {
-            self.breach(Some(stage + 1), "support", say!("proof-not-held-at", turned = turned_mm.to_string()));
+            self.breach(
+                Some(stage + 1),
+                "support",
+                say!("proof-not-held-at", turned = Measure::Place.number(turned_mm)),
+            );
             return None;
         };
         let view = View { rig: self.rig, state: &state, answers: &posed.at_rest, segment, rpm };
@@ -218,15 +222,16 @@ impl<'a> Case<'a> {
         if finding.passes() {
             return;
         }
-        let unit = if finding.unit.is_empty() { String::new() } else { format!(" {}", finding.unit) };
+        let unit = if finding.unit.is_empty() { String::new() } else { format!(" {}", lang::unit_told(finding.unit)) };
+        let told = |value: f64| lang::fixed(lang::told(value, finding.unit), 4) + &unit;
         self.worst(Breach {
             stage: Some(stage + 1),
             rule: finding.check.into(),
             text: say!(
                 "proof-limit",
                 turned = mm(turned_mm),
-                demand = lang::fixed(finding.demand, 4) + &unit,
-                limit = lang::fixed(finding.limit, 4) + &unit
+                demand = told(finding.demand),
+                limit = told(finding.limit)
             ),
             turned_mm: Some(turned_mm),
             utilisation: Some(finding.utilisation),
@@ -330,7 +335,7 @@ impl<'a> Case<'a> {
         };
         for (breaks, rule) in [(stroke, "stroke"), (travel, "counter_spindle_travel")] {
             if breaks {
-                let text = say!("proof-fed-on", work = what, turned = turned_mm.to_string());
+                let text = say!("proof-fed-on", work = what, turned = Measure::Place.number(turned_mm));
                 self.breach(Some(stage + 1), rule, text);
             }
         }

@@ -4,7 +4,7 @@
 use super::{Breach, SAME_MM, Verified, mm};
 use crate::job::plan::Plan;
 use crate::job::{Job, SectionKind};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::process::features::Task;
 use crate::process::segments::Segment;
 use crate::process::{Rig, Work, quote};
@@ -28,7 +28,10 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
 
     let length = job.shaft.length_mm();
     if (plan.length_mm - length).abs() > SAME_MM {
-        wrong("length", say!("proof-length", told = plan.length_mm.to_string(), length = length.to_string()));
+        wrong(
+            "length",
+            say!("proof-length", told = Measure::Place.number(plan.length_mm), length = Measure::Place.number(length)),
+        );
     }
     let proven = 1.0 - verified.utilisation;
     match plan.margin {
@@ -72,9 +75,9 @@ pub fn described(plan: &Plan, job: &Job, verified: &Verified) -> Vec<Breach> {
             say!(
                 "proof-material",
                 told_kg = lang::fixed(given.material_kg, 3),
-                told_mm = lang::fixed(given.remnant_mm, 1),
+                told_mm = Measure::Place.fixed(given.remnant_mm, 1),
                 kg = lang::fixed(due.material_kg, 3),
-                mm = lang::fixed(due.remnant_mm, 1)
+                mm = Measure::Place.fixed(due.remnant_mm, 1)
             ),
         );
     }

@@ -2,7 +2,7 @@
 
 use super::{Case, mm};
 use crate::job::plan::Segment;
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::mechanics::cutting::{Edge, cut};
 use crate::process::cutter::DEFAULT_FEED_MM;
 use crate::process::drive::{FEED_FORCE, POWER, TORQUE, power_kw};
@@ -43,8 +43,11 @@ impl Case<'_> {
                 ];
                 for (needed, (rule, limit, unit)) in each.into_iter().zip(has) {
                     if let Some(limit) = limit.filter(|limit| needed > limit * SLACK) {
-                        let (needed, limit) =
-                            (format!("{} {unit}", lang::fixed(needed, 2)), format!("{} {unit}", lang::number(limit)));
+                        let told = lang::unit_told(unit);
+                        let (needed, limit) = (
+                            format!("{} {told}", lang::fixed(lang::told(needed, unit), 2)),
+                            format!("{} {told}", lang::number(lang::told(limit, unit))),
+                        );
                         let (from, to) = (from.clone(), to.clone());
                         self.breach(
                             None,
@@ -62,7 +65,9 @@ impl Case<'_> {
         let told = self.plan.drive.map(|d| [d.power_kw, d.torque_nm, d.feed_force_n]);
         let same = |told: [f64; 3]| told.iter().zip(most).all(|(told, is)| (told - is).abs() <= (SLACK - 1.0) * is);
         if !told.is_some_and(same) {
-            let [power, torque, force] = most.map(|v| lang::fixed(v, 2));
+            let [power, torque, force] = most;
+            let (power, torque) = (lang::fixed(power, 2), lang::fixed(torque, 2));
+            let force = Measure::Force.fixed(force, 2);
             self.breach(None, "drive", say!("proof-drive", power = power, torque = torque, force = force));
         }
     }

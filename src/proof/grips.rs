@@ -3,6 +3,7 @@
 use super::{Case, SAME_MM, mm};
 use crate::job::plan::GripPlace;
 use crate::job::{Job, Section};
+use crate::lang::Measure;
 use crate::say;
 
 /// The section on which a whole hold lies, with its index. None if the hold does not lie on a single section.
@@ -37,15 +38,15 @@ impl Case<'_> {
                 }
                 let d = section.largest_mm();
                 if d < collet.smallest_mm || d > collet.largest_mm {
-                    let text = say!("proof-grip-diameter", collet = collet.name, diameter = d.to_string());
+                    let text = say!("proof-grip-diameter", collet = collet.name, diameter = Measure::Size.number(d));
                     self.breach(number, "collet", text);
                 }
                 if grip.section != index + 1 || (grip.diameter_mm - d).abs() > SAME_MM {
                     let text = say!(
                         "proof-grip-described",
-                        diameter = grip.diameter_mm.to_string(),
+                        diameter = Measure::Size.number(grip.diameter_mm),
                         section = grip.section,
-                        real_diameter = d.to_string(),
+                        real_diameter = Measure::Size.number(d),
                         real_section = index + 1
                     );
                     self.breach(number, "grip", text);
@@ -55,19 +56,20 @@ impl Case<'_> {
             }
             for (a, b) in self.rig.no_grip_stretches() {
                 if a < to - SAME_MM && b > from + SAME_MM {
-                    let text = say!("proof-grip-feature", from = a.to_string(), to = b.to_string());
+                    let text =
+                        say!("proof-grip-feature", from = Measure::Place.number(a), to = Measure::Place.number(b));
                     self.breach(number, "grip", text);
                 }
             }
             let front = job.shaft.sections.iter().filter(|s| s.from_mm < to - SAME_MM).map(|s| s.largest_mm());
             let largest = front.fold(0.0, f64::max);
             if largest > collet.passes_mm {
-                let (front, passes) = (largest.to_string(), collet.passes_mm.to_string());
+                let (front, passes) = (Measure::Size.number(largest), Measure::Size.number(collet.passes_mm));
                 let text = say!("proof-grip-front", front = front, collet = collet.name, passes = passes);
                 self.breach(number, "collet", text);
             }
             if to > counter.bore_depth_mm + SAME_MM {
-                let depth = counter.bore_depth_mm.to_string();
+                let depth = Measure::Place.number(counter.bore_depth_mm);
                 self.breach(number, "bore_depth", say!("proof-grip-depth", length = mm(to), depth = depth));
             }
             if to > stage.from_mm + SAME_MM {
@@ -81,8 +83,8 @@ impl Case<'_> {
                         "proof-grip-travel",
                         turned = mm(t),
                         distance = mm(x),
-                        nearest = counter.nearest_mm.to_string(),
-                        farthest = counter.farthest_mm.to_string()
+                        nearest = Measure::Place.number(counter.nearest_mm),
+                        farthest = Measure::Place.number(counter.farthest_mm)
                     );
                     self.breach(number, "counter_spindle_travel", text);
                 }

@@ -16,7 +16,7 @@ mod wishes;
 
 use crate::job::plan::{Plan, Stage};
 use crate::job::{Holding, Job};
-use crate::lang;
+use crate::lang::Measure;
 use crate::process::checks::Finding;
 use crate::process::segments::Segment;
 use crate::process::{Rig, State};
@@ -33,7 +33,7 @@ const SAME_UTILISATION: f64 = 1e-9;
 
 /// A place in a message, mm.
 fn mm(value_mm: f64) -> String {
-    lang::fixed(value_mm, 2)
+    Measure::Place.fixed(value_mm, 2)
 }
 
 /// One rule that a plan breaks.
@@ -165,7 +165,10 @@ pub fn prove(plan: &Plan, job: &Job) -> Verified {
         Holding::NoBush => (job.machine.no_bush.as_ref().map_or(0.0, |n| n.max_bar_mm), "collet_size"),
     };
     if bar > most {
-        return refuse(rule, say!("proof-bar-too-thick", bar = bar.to_string(), most = most.to_string()));
+        return refuse(
+            rule,
+            say!("proof-bar-too-thick", bar = Measure::Size.number(bar), most = Measure::Size.number(most)),
+        );
     }
     let rig = Rig::new(job, collet);
     let segments = match rig.segments() {

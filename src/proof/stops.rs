@@ -3,6 +3,7 @@
 use super::{Case, SAME_MM, mm};
 use crate::job::plan::PartOff;
 use crate::job::{Holding, Tray};
+use crate::lang::Measure;
 use crate::say;
 
 impl Case<'_> {
@@ -66,8 +67,8 @@ impl Case<'_> {
                 "proof-too-large-to-fall",
                 length = mm(length_mm),
                 diameter = mm(thickest_mm),
-                most_length = tray.max_length_mm.to_string(),
-                most_diameter = tray.max_diameter_mm.to_string()
+                most_length = Measure::Place.number(tray.max_length_mm),
+                most_diameter = Measure::Size.number(tray.max_diameter_mm)
             );
             self.breach(None, "tray", text);
         }
@@ -109,7 +110,7 @@ impl Case<'_> {
 
     fn stroke(&mut self, stage: usize, last: f64, t: f64, stroke_mm: f64) {
         if t - last > stroke_mm + SAME_MM {
-            let stroke = stroke_mm.to_string();
+            let stroke = Measure::Place.number(stroke_mm);
             let text = say!("proof-stroke", from = mm(last), to = mm(t), stroke = stroke);
             self.breach(Some(stage), "stroke", text);
         }

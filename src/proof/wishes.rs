@@ -1,6 +1,7 @@
 //! Proves the wishes of the job: hand-overs that must be made, stretches never to grip, the largest number of hand-overs.
 
 use super::{Case, SAME_MM};
+use crate::lang::Measure;
 use crate::say;
 
 impl Case<'_> {
@@ -22,7 +23,7 @@ impl Case<'_> {
             let hold_mm = self.rig.collet.map_or(0.0, |c| c.hold_mm);
             let (from, to) = (grip.nose_mm - hold_mm, grip.nose_mm);
             for never in wishes.never_grip.iter().filter(|n| n.from_mm < to - SAME_MM && n.to_mm > from + SAME_MM) {
-                let (from, to) = (from.to_string(), to.to_string());
+                let (from, to) = (Measure::Place.number(from), Measure::Place.number(to));
                 let text = say!("proof-wish-grip", from = from, to = to, name = never.name);
                 self.breach(Some(stage.number), "wish", text);
             }

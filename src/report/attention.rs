@@ -26,7 +26,7 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
             .witnesses
             .iter()
             .filter(|w| w.section == number && w.interrupt == interrupt)
-            .map(|w| say!("look-place", at = numbers::mm(w.at_mm), cause = words::key(&w.cause)))
+            .map(|w| say!("look-place", at = numbers::stop_mm(w.at_mm), cause = words::key(&w.cause)))
             .collect();
         if !places.is_empty() {
             list.push(say!(
@@ -43,7 +43,7 @@ fn witness_lines(plan: &Plan, interrupt: &str, list: &mut Vec<String>) {
 fn thin_margins(plan: &Plan, list: &mut Vec<String>) {
     for stage in &plan.stages {
         for c in stage.checks.iter().filter(|c| c.utilisation >= THIN_MARGIN_FROM) {
-            let (check, turned) = (words::check_in_full(c), numbers::mm(c.turned_mm));
+            let (check, turned) = (words::check_in_full(c), numbers::stop_mm(c.turned_mm));
             list.push(if c.utilisation > 1.0 {
                 say!("look-over-limit", stage = stage.number, check = check, turned = turned)
             } else {
@@ -90,9 +90,9 @@ fn bar_fed_on(plan: &Plan, list: &mut Vec<String>) {
         let Some(fed) = fed_on::of(plan, stage) else { continue };
         list.push(say!(
             "look-fed-out",
-            to = numbers::mm(fed.to_mm),
+            to = numbers::stop_mm(fed.to_mm),
             works = words::enumeration(&fed.works),
-            unsupported = numbers::mm(fed.unsupported_mm),
+            unsupported = numbers::stop_mm(fed.unsupported_mm),
         ));
     }
 }

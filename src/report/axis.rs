@@ -1,6 +1,7 @@
 //! The one horizontal axis of all panels.
 
 use crate::job::plan::Plan;
+use crate::lang::Measure;
 
 /// Left and right edge of the plots. Captions stand left of them, the figures of each stage right of them.
 const PLOT_LEFT: f64 = 96.0;
@@ -44,9 +45,9 @@ impl Axis {
         self.left + self.width()
     }
 
-    /// Places of the ticks in mm: about ten, at 1, 2 or 5 times a power of ten.
+    /// Places of the ticks in mm: about ten, at 1, 2 or 5 times a power of ten of the unit told.
     pub fn ticks(&self) -> Vec<f64> {
-        round_ticks(0.0, self.max_mm, 10.0)
+        round_mm_ticks(0.0, self.max_mm, 10.0)
     }
 }
 
@@ -57,6 +58,12 @@ pub fn round_ticks(from: f64, to: f64, count: f64) -> Vec<f64> {
     let step = [1.0, 2.0, 5.0, 10.0].iter().map(|m| m * power).find(|s| *s >= rough).unwrap_or(rough);
     let first = (from / step - 1e-9).ceil();
     (0..).map(|i| (first + f64::from(i)) * step).take_while(|t| *t <= to + 1e-9 * step).collect()
+}
+
+/// As [`round_ticks`], of lengths in mm: round numbers of the unit told.
+pub fn round_mm_ticks(from_mm: f64, to_mm: f64, count: f64) -> Vec<f64> {
+    let of_mm = Measure::Place.told(1.0);
+    round_ticks(from_mm * of_mm, to_mm * of_mm, count).into_iter().map(|tick| tick / of_mm).collect()
 }
 
 /// The axis of a plan. It ends behind the bush at part-off if the bush takes little room. It is so long that the bar in
@@ -73,6 +80,7 @@ pub fn axis(plan: &Plan, diameter_mm: f64, profile_half: f64, right: f64) -> Axi
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::lang::{self, Spoken, Units};
 
     #[test]
     fn ticks_stand_at_round_numbers() {
@@ -81,5 +89,12 @@ mod tests {
         let short = Axis { left: 0.0, scale: 1.0, max_mm: 46.0 };
         assert_eq!(short.ticks().len(), 10);
         assert_eq!(short.ticks()[1], 5.0);
+    }
+    #[test]
+    fn ticks_in_inch_stand_at_round_numbers_of_inches() {
+        let axis = Axis { left: 0.0, scale: 1.0, max_mm: 1010.0 };
+        let ticks = lang::speaking(Spoken::default().in_units(Units::Inch), || axis.ticks());
+        let inches: Vec<f64> = ticks.iter().map(|mm| (mm / 25.4 * 1e6).round() / 1e6).collect();
+        assert_eq!(inches, [0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0]);
     }
 }

@@ -221,7 +221,7 @@ pub fn x_axis(layout: &Layout) -> Group {
     let mut g = shapes::group("x-axis").add(shapes::line(a.left, y, a.right(), y, INK, 0.9));
     for tick in a.ticks() {
         let x = a.x(tick);
-        let label = shapes::text(x, y + 15.0, SMALL, "middle", &numbers::trimmed(tick, 3));
+        let label = shapes::text(x, y + 15.0, SMALL, "middle", &numbers::fine_mm(tick));
         g = g.add(shapes::line(x, y, x, y + 5.0, INK, 0.9)).add(label);
     }
     let words = lang::text("diagram-axis");

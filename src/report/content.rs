@@ -263,7 +263,7 @@ fn stage_limits(plan: &Plan, stage: &Stage) -> Vec<String> {
     let mut items = vec![stage_limit(plan, stage, &speeds)];
     if speeds.len() > 1 {
         let row = |s: &(f64, f64, String)| {
-            let (from, to) = (numbers::mm(s.0), numbers::mm(s.1));
+            let (from, to) = (numbers::stop_mm(s.0), numbers::stop_mm(s.1));
             say!("limit-range", stage = stage.number, from = from, to = to, speed = s.2)
         };
         items.extend(speeds.iter().map(row));
@@ -292,16 +292,16 @@ pub(super) fn speeds(plan: &Plan, stage: &Stage) -> Vec<(f64, f64, String)> {
 /// The speeds of a stage in one field of a table: `0 to 120: 1450; 120 to 210: 1800`.
 pub(super) fn speeds_in_row(plan: &Plan, stage: &Stage) -> String {
     let one = |(from, to, rpm): &(f64, f64, String)| {
-        say!("speed-range", from = numbers::mm(*from), to = numbers::mm(*to), speed = rpm)
+        say!("speed-range", from = numbers::stop_mm(*from), to = numbers::stop_mm(*to), speed = rpm)
     };
     speeds(plan, stage).iter().map(one).collect::<Vec<_>>().join("; ")
 }
 
 /// The limits of a stage in words.
 fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> String {
-    let unsupported = numbers::mm(stage.unsupported_max_mm);
+    let unsupported = numbers::stop_mm(stage.unsupported_max_mm);
     let mut limits = vec![
-        say!("limit-turn-to", to = numbers::mm(stage.to_mm)),
+        say!("limit-turn-to", to = numbers::stop_mm(stage.to_mm)),
         match speeds {
             [_, _, ..] => say!("limit-speeds-below"),
             [(_, _, rpm)] => say!("limit-speed", speed = rpm),
@@ -316,11 +316,11 @@ fn stage_limit(plan: &Plan, stage: &Stage, speeds: &[(f64, f64, String)]) -> Str
     let grip = tables::grip(plan, stage);
     limits.push(match (&stage.grip, stage.counter_spindle_end_mm) {
         (Some(_), Some(distance_mm)) if words::has_bush(plan) && distance_mm > stage.unsupported_max_mm + 0.005 => {
-            say!("limit-grip-distance", grip = grip, distance = numbers::mm(distance_mm))
+            say!("limit-grip-distance", grip = grip, distance = numbers::stop_mm(distance_mm))
         }
         (Some(_), _) => say!("limit-grip", grip = grip),
         (None, _) => match &plan.centre {
-            Some(centre) => say!("limit-centre", force = numbers::trimmed(centre.force_n, 0)),
+            Some(centre) => say!("limit-centre", force = numbers::force_n(centre.force_n)),
             None => say!("limit-free"),
         },
     });

@@ -2,7 +2,7 @@
 
 use super::{content, numbers};
 use crate::job::plan::{Plan, Stage};
-use crate::lang;
+use crate::lang::{self, Spoken};
 
 const HEADER: [&str; 28] = [
     "stage",
@@ -37,9 +37,9 @@ const HEADER: [&str; 28] = [
 
 /// One row per stage. A field that does not apply (the grip of a free stage) is empty. Several re-grips in one stage
 /// are separated by `; `. If the stretches of a stage have several speeds, the highest may be too fast elsewhere, so
-/// the last field has the speed of each stretch. A program reads it, so it is the same in every language.
+/// the last field has the speed of each stretch. A program reads it, so it is the same in every language and metric.
 pub fn stages_csv(plan: &Plan) -> String {
-    lang::in_english(|| {
+    lang::speaking(Spoken::default(), || {
         let mut out = row(HEADER.iter().map(|h| h.to_string()));
         for stage in &plan.stages {
             out.push_str(&row(fields(plan, stage)));

@@ -181,7 +181,7 @@ pub fn not_reached(plan: &Plan, layout: &Layout) -> Option<Group> {
     let a = &layout.axis;
     let (x1, x2) = (a.x_clamped(shortfall.farthest_mm), a.x_clamped(plan.length_mm));
     let (top, height) = (layout.centre_y - layout.bar_half - 4.0, 2.0 * layout.bar_half + 8.0);
-    let reason = say!("diagram-not-reached", at = numbers::mm(shortfall.farthest_mm));
+    let reason = say!("diagram-not-reached", at = numbers::stop_mm(shortfall.farthest_mm));
     let reason = shapes::fit_text(&reason, 13.0, a.width());
     let half = shapes::text_width(&reason, 13.0) / 2.0;
     let middle = ((x1 + x2) / 2.0).clamp(a.left + half.min(a.width() / 2.0), a.right() - half.min(a.width() / 2.0));

@@ -7,6 +7,7 @@ use super::stops::{Stop, stops};
 use super::table::wrap;
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Plan, estimate};
+use crate::lang::{self, Units};
 use crate::say;
 use std::fmt::Write;
 
@@ -124,11 +125,15 @@ fn plain(text: &str) -> String {
     out
 }
 
-/// The drawing.
+/// The drawing, in mm whatever the units of the plan.
 ///
 /// # Errors
 /// A number that is drawn is not finite.
 pub fn plan_dxf(plan: &Plan) -> Result<String, ReportError> {
+    lang::speaking(lang::spoken().in_units(Units::Metric), || drawn(plan))
+}
+
+fn drawn(plan: &Plan) -> Result<String, ReportError> {
     let sections = &plan.shaft.sections;
     let grips = plan.stages.iter().filter_map(|s| s.grip.as_ref());
     let numbers = [plan.length_mm, plan.shaft.stock_diameter_mm].into_iter();

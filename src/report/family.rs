@@ -257,7 +257,7 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
         .add(cells)
         .add(chart::frame(PLACE))
         .add(x_axis(&along, length))
-        .add(y_axis(&up, &axis::round_ticks(up.from, up.to, 8.0), &diameter.title, 3))
+        .add(y_axis(&up, &axis::round_mm_ticks(up.from, up.to, 8.0), &diameter.title, numbers::fine_mm))
         .add(legend(drawn, lang::text("family-hand-overs"))))
 }
 
@@ -423,6 +423,6 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         .add(marks)
         .add(chart::frame(PLACE))
         .add(x_axis(&along, values))
-        .add(y_axis(&up, &ticks, lang::text("family-time-axis"), 1))
+        .add(y_axis(&up, &ticks, lang::text("family-time-axis"), |s| numbers::trimmed(s, 1)))
         .add(legend(drawn, lang::text("family-number-on-line"))))
 }

@@ -38,7 +38,7 @@ pub fn of(plan: &Plan, stage: &Stage) -> Option<FedOn> {
 /// The limit of bar that is fed on, in words for the setter.
 pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
     let fed = of(plan, stage)?;
-    let mut positions = vec![say!("fed-unsupported", unsupported = numbers::mm(fed.unsupported_mm))];
+    let mut positions = vec![say!("fed-unsupported", unsupported = numbers::stop_mm(fed.unsupported_mm))];
     if let Some(at) = fed.counter_spindle_mm.filter(|_| words::has_bush(plan)) {
         positions.push(say!("fed-counter-spindle", distance = numbers::mm(at)));
     }
@@ -48,7 +48,8 @@ pub fn limit(plan: &Plan, stage: &Stage) -> Option<String> {
     } else {
         say!("fed-headstock-tool", distance = headstock)
     });
-    let (to, works, back) = (numbers::mm(fed.to_mm), words::enumeration(&fed.works), numbers::mm(stage.to_mm));
+    let (to, works, back) =
+        (numbers::stop_mm(fed.to_mm), words::enumeration(&fed.works), numbers::stop_mm(stage.to_mm));
     let positions = words::enumeration(&positions);
     Some(match plan.part_off_rpm {
         Some(rpm) => say!(

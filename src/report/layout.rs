@@ -259,7 +259,7 @@ fn flag_places(plan: &Plan, axis: &Axis, of: Use) -> Vec<Option<(f64, f64)>> {
 /// What stands in the flag of a stop: its mark, for the setter with its turned length.
 pub fn flag_text(stop: &stops::Stop, of: Use) -> String {
     match of {
-        Use::Setting => format!("{} {}", stop.mark(), numbers::mm(stop.turned_mm)),
+        Use::Setting => format!("{} {}", stop.mark(), numbers::stop_mm(stop.turned_mm)),
         _ => stop.mark(),
     }
 }

@@ -2,16 +2,48 @@
 //!
 //! Numbers that are not finite become [`NONE`]; a zero never carries a sign.
 
+use crate::lang::{self, Measure, Units};
 pub use crate::lang::{NONE, fixed, trimmed, trimmed_pointed};
 
 /// A length along the shaft in mm: at most two decimals.
 pub fn mm(value_mm: f64) -> String {
-    trimmed(value_mm, 2)
+    Measure::Place.trimmed(value_mm, 2)
+}
+
+/// A place where the machine stops, or a length that must not be exceeded: as [`mm`], but in inch never beyond the true value.
+pub fn stop_mm(value_mm: f64) -> String {
+    Measure::Place.at_most(value_mm, 2)
+}
+
+/// As [`stop_mm`] where room is short: at most one decimal in mm.
+pub fn short_mm(value_mm: f64) -> String {
+    Measure::Place.at_most(value_mm, 1)
 }
 
 /// A diameter or a small distance in mm: at most three decimals.
 pub fn fine_mm(value_mm: f64) -> String {
-    trimmed(value_mm, 3)
+    Measure::Size.trimmed(value_mm, 3)
+}
+
+/// A depth of cut in mm: at most two decimals.
+pub fn depth_mm(value_mm: f64) -> String {
+    Measure::Size.trimmed(value_mm, 2)
+}
+
+/// A feed in mm/rev: at most four decimals.
+pub fn feed_mm(value_mm: f64) -> String {
+    Measure::Feed.trimmed(value_mm, 4)
+}
+
+/// A feed in mm/rev where room is short: at most three decimals, in inch four.
+pub fn short_feed_mm(value_mm: f64) -> String {
+    let places = if lang::units() == Units::Inch { 4 } else { 3 };
+    trimmed(Measure::Feed.told(value_mm), places)
+}
+
+/// A force in N: a whole number.
+pub fn force_n(value_n: f64) -> String {
+    Measure::Force.trimmed(value_n, 0)
 }
 
 /// A time in s: one decimal, always.
@@ -92,7 +124,16 @@ const DEEPEST_MM: f64 = 10.0;
 
 /// The depth at which chatter begins, in mm; `> 10` where no cut comes near it.
 pub fn depth_limit(value_mm: f64) -> String {
-    if value_mm > DEEPEST_MM { format!("> {}", trimmed(DEEPEST_MM, 0)) } else { value(value_mm) }
+    if value_mm > DEEPEST_MM {
+        format!("> {}", Measure::Size.trimmed(DEEPEST_MM, 0))
+    } else {
+        value_of(Measure::Size, value_mm)
+    }
+}
+
+/// As [`value`], of something that is told in other units in inch.
+pub fn value_of(measure: Measure, metric: f64) -> String {
+    value(measure.told(metric))
 }
 
 /// A mass in kg: two decimals, four below 0.1 kg.

@@ -161,7 +161,7 @@ fn captions(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
     let (base, next) = (y + size * 0.36, y + height + 1.0 + size * 0.36);
     let edge = layout.axis.left - 5.0;
     let x = layout.axis.right() + 14.0;
-    let unsupported = say!("diagram-unsupported", unsupported = numbers::trimmed(stage.unsupported_max_mm, 1));
+    let unsupported = say!("diagram-unsupported", unsupported = numbers::short_mm(stage.unsupported_max_mm));
     let governing = stage.governing().map(words::check).unwrap_or_default();
     let room = PAGE_WIDTH - 4.0 - x;
     shapes::group("figures")

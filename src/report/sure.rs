@@ -104,7 +104,7 @@ fn broken(b: &Broken) -> String {
     let (check, share) = (words::check_name(&b.check), failing_of_100(b.share));
     match b.from_mm {
         Some(from) if from < 0.5 => say!("sure-break-at-start", check = check, share = share),
-        Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::mm(from)),
+        Some(from) => say!("sure-break-from", check = check, share = share, from = numbers::stop_mm(from)),
         None => say!("sure-break", check = check, share = share),
     }
 }
@@ -137,12 +137,14 @@ fn ask(plan: &Plan) -> Option<String> {
 
 /// The lower and the higher value of an input, with as many decimals as tell them apart.
 pub fn ends(input: &UncertainInput) -> [String; 2] {
-    let [low, high] = [input.low, input.high].map(numbers::value);
-    if low == high { [input.low, input.high].map(|v| numbers::fixed(v, 3)) } else { [low, high] }
+    let told = [input.low, input.high].map(|value| lang::told(value, &input.unit));
+    let [low, high] = told.map(numbers::value);
+    if low == high { told.map(|v| numbers::fixed(v, 3)) } else { [low, high] }
 }
 
 /// A number with its unit.
 pub fn with_unit(number: String, unit: &str) -> String {
+    let unit = lang::unit_told(unit);
     if unit.is_empty() { number } else { format!("{number} {unit}") }
 }
 

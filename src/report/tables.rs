@@ -46,10 +46,10 @@ pub fn stages(plan: &Plan) -> Rows {
     let row = |s: &Stage| {
         vec![
             s.number.to_string(),
-            numbers::mm(s.from_mm),
-            numbers::mm(s.to_mm),
+            numbers::stop_mm(s.from_mm),
+            numbers::stop_mm(s.to_mm),
             grip(plan, s),
-            numbers::mm(s.unsupported_max_mm),
+            numbers::stop_mm(s.unsupported_max_mm),
             ratio(s),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
             time(s),
@@ -112,15 +112,15 @@ pub fn stages_in_full(plan: &Plan) -> Rows {
         let counter = s.counter_spindle_start_mm.zip(s.counter_spindle_end_mm);
         vec![
             s.number.to_string(),
-            numbers::mm(s.from_mm),
-            numbers::mm(s.to_mm),
+            numbers::stop_mm(s.from_mm),
+            numbers::stop_mm(s.to_mm),
             numbers::mm(s.travel_mm),
             grip(plan, s),
             if s.grip.is_some() { collet.clone() } else { numbers::NONE.to_string() },
             from_to(counter),
             from_to(headstock(s)),
             regrips(s),
-            numbers::mm(s.unsupported_max_mm),
+            numbers::stop_mm(s.unsupported_max_mm),
             ratio(s),
             numbers::rpm_range(s.rpm_min, s.rpm_max),
             feeds(plan, s),
@@ -152,7 +152,7 @@ fn from_to(places_mm: Option<(f64, f64)>) -> String {
 }
 
 fn regrips(stage: &Stage) -> String {
-    let places: Vec<String> = stage.regrips_mm.iter().map(|t| numbers::mm(*t)).collect();
+    let places: Vec<String> = stage.regrips_mm.iter().map(|t| numbers::stop_mm(*t)).collect();
     if places.is_empty() { numbers::NONE.to_string() } else { places.join(", ") }
 }
 
@@ -168,7 +168,7 @@ fn governing(stage: &Stage) -> String {
 fn feeds(plan: &Plan, stage: &Stage) -> String {
     let turned = plan.segments.iter().filter(|s| s.stage == stage.number && s.feed_mm > 0.0);
     let (low, high) = turned.fold((f64::INFINITY, 0.0_f64), |(low, high), s| (low.min(s.feed_mm), high.max(s.feed_mm)));
-    let (low, high) = (numbers::fine_mm(low), numbers::fine_mm(high));
+    let (low, high) = (numbers::short_feed_mm(low), numbers::short_feed_mm(high));
     match (high.as_str(), low == high) {
         ("0", _) => numbers::NONE.to_string(),
         (_, true) => high,
@@ -185,7 +185,8 @@ pub fn stops(plan: &Plan) -> Rows {
         word(lang::text("col-surface")),
         word(lang::text("col-leaves")),
     ];
-    let row = |s: stops::Stop| vec![s.mark(), numbers::mm(s.turned_mm), s.what(), s.surface.clone(), s.leaves_text()];
+    let row =
+        |s: stops::Stop| vec![s.mark(), numbers::stop_mm(s.turned_mm), s.what(), s.surface.clone(), s.leaves_text()];
     Rows { heads, rows: stops::stops(plan).into_iter().map(row).collect() }
 }
 
@@ -225,13 +226,13 @@ pub fn segments(plan: &Plan) -> Rows {
         let row = |work: String, travels: usize, rpm: f64, feed_mm: f64| {
             let mut cells = vec![
                 words::section(plan, s.section),
-                numbers::mm(s.from_mm),
-                numbers::mm(*to_mm),
+                numbers::stop_mm(s.from_mm),
+                numbers::stop_mm(*to_mm),
                 diameters(plan, s, *to_mm),
                 work,
                 travels.to_string(),
                 numbers::rpm(rpm),
-                numbers::trimmed(feed_mm, 4),
+                numbers::feed_mm(feed_mm),
                 words::key(&s.turning),
                 s.stage.to_string(),
             ];
@@ -266,8 +267,8 @@ fn part_off(plan: &Plan) -> Option<Vec<String>> {
     let none = || numbers::NONE.to_string();
     Some(vec![
         say!("cell-part-off-face"),
-        numbers::mm(plan.length_mm),
-        numbers::mm(plan.length_mm + plan.layout.part_off_width_mm),
+        numbers::stop_mm(plan.length_mm),
+        numbers::stop_mm(plan.length_mm + plan.layout.part_off_width_mm),
         none(),
         say!("cell-part-off"),
         none(),
@@ -284,7 +285,7 @@ fn diameters(plan: &Plan, segment: &Segment, to_mm: f64) -> String {
     let Some(s) = section.filter(|s| s.to_mm > s.from_mm) else { return numbers::fine_mm(segment.diameter_mm) };
     let at = |mm: f64| {
         let share = (mm - s.from_mm) / (s.to_mm - s.from_mm);
-        numbers::trimmed(s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share, 2)
+        numbers::depth_mm(s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share)
     };
     format!("{}–{}", at(segment.from_mm), at(to_mm))
 }
@@ -298,7 +299,7 @@ fn looks_alike(a: &Segment, b: &Segment) -> bool {
         && a.stage == b.stage
         && numbers::fine_mm(a.diameter_mm) == numbers::fine_mm(b.diameter_mm)
         && numbers::rpm(a.rpm) == numbers::rpm(b.rpm)
-        && numbers::trimmed(a.feed_mm, 4) == numbers::trimmed(b.feed_mm, 4)
+        && numbers::feed_mm(a.feed_mm) == numbers::feed_mm(b.feed_mm)
 }
 
 /// The features and their moments.
@@ -314,7 +315,7 @@ pub fn features(plan: &Plan) -> Rows {
         vec![
             feature(f),
             numbers::mm(f.at_mm),
-            f.turned_mm.map_or_else(|| say!("cell-after-part-off"), numbers::mm),
+            f.turned_mm.map_or_else(|| say!("cell-after-part-off"), numbers::stop_mm),
             f.stage.map_or_else(|| numbers::NONE.to_string(), |n| n.to_string()),
             numbers::seconds(f.time_s),
         ]
@@ -349,7 +350,13 @@ pub fn scatter(plan: &Plan) -> Rows {
             .map(|b| say!("check-used", check = words::check_name(&b.check), used = numbers::share(b.share)))
             .collect();
         let checks = if checks.is_empty() { say!("cell-none") } else { checks.join(", ") };
-        vec![s.number.to_string(), numbers::mm(to), numbers::mm(s.holds_to_mm), numbers::share(s.broken_share), checks]
+        vec![
+            s.number.to_string(),
+            numbers::stop_mm(to),
+            numbers::stop_mm(s.holds_to_mm),
+            numbers::share(s.broken_share),
+            checks,
+        ]
     };
     Rows { heads, rows: plan.scatter.iter().flat_map(|s| &s.stages).map(row).collect() }
 }
@@ -363,7 +370,7 @@ pub fn witnesses(plan: &Plan) -> Rows {
         word(lang::text("col-interrupt")),
     ];
     let row = |w: &crate::job::plan::Witness| {
-        vec![numbers::mm(w.at_mm), words::section(plan, w.section), words::key(&w.cause), words::key(&w.interrupt)]
+        vec![numbers::stop_mm(w.at_mm), words::section(plan, w.section), words::key(&w.cause), words::key(&w.interrupt)]
     };
     Rows { heads, rows: plan.witnesses.iter().map(row).collect() }
 }
@@ -425,7 +432,7 @@ pub fn how(plan: &Plan) -> Vec<(&'static str, String)> {
     };
     list.push((lang::text("fact-collet"), collet));
     if let Some(centre) = &plan.centre {
-        let (force, leaves) = (numbers::trimmed(centre.force_n, 0), numbers::mm(centre.leaves_at_mm));
+        let (force, leaves) = (numbers::force_n(centre.force_n), numbers::stop_mm(centre.leaves_at_mm));
         list.push((lang::text("fact-centre"), say!("fact-centre-presses", force = force, leaves = leaves)));
     }
     if let Some((length_mm, diameter_mm)) = plan.tray_mm() {

@@ -81,7 +81,7 @@ pub(super) fn headline(plan: &Plan, summary: &str) -> Styled {
 pub(super) fn tightest(plan: &Plan) -> Styled {
     let mut out = Styled::default();
     if let Some(at) = plan.margin_at.as_ref().filter(|_| plan.verdict.has_plan()) {
-        let (check, turned) = (words::check_in_full(at), numbers::mm(at.turned_mm));
+        let (check, turned) = (words::check_in_full(at), numbers::stop_mm(at.turned_mm));
         out.push(&wrap("  ", &say!("tightest-check", check = check, turned = turned), WIDTH));
         if at.utilisation >= attention::THIN_MARGIN_FROM {
             out.mark(&numbers::utilisation(at.utilisation), Tone::NearLimit);

@@ -27,8 +27,8 @@ pub fn rows(plan: &Plan) -> Rows {
             said(tool.station.as_deref()),
             insert(tool),
             if sections.is_empty() { say!("tool-parts-off") } else { sections.join(", ") },
-            tool.depth_mm.map_or_else(|| numbers::NONE.to_owned(), |depth| range(depth, |mm| numbers::trimmed(mm, 2))),
-            range(tool.feed_mm, |mm| numbers::trimmed(mm, 4)),
+            tool.depth_mm.map_or_else(|| numbers::NONE.to_owned(), |depth| range(depth, numbers::depth_mm)),
+            range(tool.feed_mm, numbers::feed_mm),
             range(tool.rpm, numbers::rpm),
         ]
     };
@@ -38,7 +38,7 @@ pub fn rows(plan: &Plan) -> Rows {
 /// The insert in the shop's words, and its nose radius.
 fn insert(tool: &ToolUse) -> String {
     let own = tool.insert.as_deref().map(words::plain);
-    let nose = tool.nose_radius_mm.map(|nose| say!("tool-nose", nose = numbers::trimmed(nose, 2)));
+    let nose = tool.nose_radius_mm.map(|nose| say!("tool-nose", nose = numbers::depth_mm(nose)));
     match (own, nose) {
         (Some(own), Some(nose)) => say!("tool-insert-nose", insert = own, nose = nose),
         (own, nose) => own.or(nose).unwrap_or_else(|| numbers::NONE.to_owned()),

@@ -69,7 +69,7 @@ fn not_made(plan: &Plan) -> String {
         }
         Some(s) => say!(
             "verdict-stops-before-end",
-            reached = numbers::mm(s.farthest_mm),
+            reached = numbers::stop_mm(s.farthest_mm),
             length = length,
             what = words::stopped_by(s),
         ),

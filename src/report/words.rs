@@ -177,10 +177,12 @@ pub fn check(result: &CheckResult) -> String {
 /// A check with its numbers: `whip 0.092 mm, at most 0.1 mm (92 % of its limit)`. Stiffness is the one check whose
 /// limit is a least value.
 pub fn check_in_full(result: &CheckResult) -> String {
-    let unit = if result.unit.is_empty() { String::new() } else { format!(" {}", plain(&result.unit)) };
-    let (mut demand, mut limit) = (numbers::value(result.demand), numbers::value(result.limit));
+    let unit = plain(lang::unit_told(&result.unit));
+    let unit = if unit.is_empty() { unit } else { format!(" {unit}") };
+    let told = [result.demand, result.limit].map(|value| lang::told(value, &result.unit));
+    let [mut demand, mut limit] = told.map(numbers::value);
     if demand == limit && result.demand != result.limit {
-        (demand, limit) = (numbers::trimmed(result.demand, CLOSE_PLACES), numbers::trimmed(result.limit, CLOSE_PLACES));
+        [demand, limit] = told.map(|value| numbers::trimmed(value, CLOSE_PLACES));
     }
     if result.check == "chatter" {
         limit = numbers::depth_limit(result.limit);
@@ -216,7 +218,7 @@ pub fn change_value(value: &serde_json::Value) -> String {
 
 /// The depths of cut of a segment, in order.
 pub fn segment_depths(segment: &Segment) -> String {
-    let depths: Vec<String> = segment.depths_mm.iter().map(|mm| numbers::trimmed(*mm, 2)).collect();
+    let depths: Vec<String> = segment.depths_mm.iter().map(|mm| numbers::depth_mm(*mm)).collect();
     if depths.is_empty() { numbers::NONE.to_owned() } else { depths.join(", ") }
 }
 
@@ -242,7 +244,7 @@ pub fn part_off_station(plan: &Plan) -> String {
 pub fn origins(plan: &Plan) -> Vec<String> {
     let of = |from: Giver| {
         let values = plan.origins.iter().filter(move |origin| origin.from == from).map(|origin| {
-            let (key, value) = (origin.key.as_str(), plain(&origin.value));
+            let (key, value) = (origin.key.as_str(), plain(&lang::with_unit_told(&origin.value)));
             match origin.line {
                 Some(line) => say!("origin-of-shop", key = key, value = value, line = line),
                 None => say!("origin", key = key, value = value),

@@ -107,7 +107,7 @@ impl<'a> List<'a> {
         };
         let length_mm = segment.to_mm - segment.from_mm;
         let share = if length_mm > 0.0 { (to_mm - from_mm) / length_mm } else { 1.0 };
-        let (from, to) = (numbers::mm(from_mm), numbers::mm(to_mm));
+        let (from, to) = (numbers::stop_mm(from_mm), numbers::stop_mm(to_mm));
         let time = numbers::seconds(segment.time_s * share);
         let mut tools: Vec<String> = segment.cuts.iter().flat_map(|c| &c.tools).map(|t| words::plain(t)).collect();
         tools.dedup();
@@ -117,8 +117,8 @@ impl<'a> List<'a> {
             work: said(work),
             tool,
             station: station.clone(),
-            depth: segment.depths_mm.iter().map(|mm| numbers::trimmed(*mm, 2)).collect::<Vec<_>>().join(", "),
-            feed: numbers::trimmed(segment.feed_mm, 4),
+            depth: segment.depths_mm.iter().map(|mm| numbers::depth_mm(*mm)).collect::<Vec<_>>().join(", "),
+            feed: numbers::feed_mm(segment.feed_mm),
             speed: numbers::rpm(segment.rpm),
             from: from.clone(),
             to: to.clone(),
@@ -130,7 +130,7 @@ impl<'a> List<'a> {
             Some(t) => {
                 self.push(stage, turned);
                 let work = say!("work-repeated", number = t.passes, work = words::work(&segment.work));
-                let (feed, speed) = (numbers::trimmed(t.pitch_mm, 4), numbers::rpm(t.rpm));
+                let (feed, speed) = (numbers::feed_mm(t.pitch_mm), numbers::rpm(t.rpm));
                 self.push(stage, Row { work: said(work), feed, speed, from, to, time, size, ..Row::default() });
             }
             None => self.push(stage, Row { time, size, ..turned }),
@@ -144,7 +144,7 @@ impl<'a> List<'a> {
     }
 
     fn done(&mut self, done: Done) {
-        let at = numbers::mm(done.turned_mm);
+        let at = numbers::stop_mm(done.turned_mm);
         let row = match done.what {
             AtStop::Work => {
                 let Some(f) = self.plan.features.get(done.index) else { return };
@@ -179,8 +179,8 @@ impl<'a> List<'a> {
                 tool: tool.map(|t| words::plain(&t.tool)).unwrap_or_default(),
                 station,
                 speed: numbers::rpm(rpm),
-                from: numbers::mm(plan.length_mm),
-                to: numbers::mm(plan.length_mm + plan.layout.part_off_width_mm),
+                from: numbers::stop_mm(plan.length_mm),
+                to: numbers::stop_mm(plan.length_mm + plan.layout.part_off_width_mm),
                 time: numbers::seconds(plan.time_s.part_off),
                 size: say!("length-of-part", length = numbers::mm(plan.length_mm)),
                 ..Row::default()

@@ -108,3 +108,43 @@ fn each_job_of_a_batch_speaks_its_own_language() {
         assert!(line.contains(&format!("\"language\":\"{language}\"")), "{i}: {plan}");
     }
 }
+
+#[test]
+fn the_call_chooses_the_units_and_files_for_programs_stay_metric() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let job = job_with(folder.path(), "");
+    let out = |units: &str| folder.path().join(units).display().to_string();
+    for units in ["mm", "inch"] {
+        let said = call(["plan", &job, "--out", &out(units), "--units", units]);
+        assert!(said.status == 0, "{units}: {}", said.err);
+        let file = |name: &str| std::fs::read_to_string(Path::new(&out(units)).join(name)).expect("written");
+        let plan: serde_json::Value = serde_json::from_str(&file("plan.json")).expect("JSON");
+        assert_eq!((&plan["units"], &plan["length_mm"]), (&units.into(), &30.5.into()));
+        // 30.5 mm are 1.2008 in.
+        assert_eq!(file("sheet.html").contains("1.201 in"), units == "inch");
+        assert_eq!(
+            file("stages.csv"),
+            std::fs::read_to_string(Path::new(&out("mm")).join("stages.csv")).expect("written")
+        );
+        let said = call(["recheck", &format!("{}/plan.json", out(units)), &job]);
+        assert!(said.status == 0, "{units}: {}{}", said.out, said.err);
+    }
+    // Units and language are chosen apart from each other.
+    let said = call(["--units=inch", "plan", &job_with(folder.path(), "language: de"), "--full"]);
+    assert!(said.status == 0 && said.out.contains("MACHBAR") && said.out.contains("1,201 Zoll"), "{}", said.out);
+    let said = call(["check", &job, "--units", "cubit"]);
+    assert!(said.status == 2 && said.err.contains("mm, inch"), "{}", said.err);
+}
+
+#[test]
+fn the_units_of_a_draft_are_those_of_its_drawing_wherever_the_option_stands() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let table = folder.path().join("table.csv");
+    std::fs::write(&table, "length (mm),diameter (mm)\n30.5,10.5\n").expect("written");
+    let table = table.display().to_string();
+    let after = call(["draft", &table, "--units", "inch"]);
+    let before = call(["--units", "inch", "draft", &table]);
+    assert!(after.status == 0, "{}", after.err);
+    assert_eq!((after.status, after.out), (before.status, before.out));
+    assert_eq!(call(["draft", &table, "--units", "cm"]).status, 0);
+}

@@ -50,8 +50,8 @@ fn every_command_is_listed() {
         let own = call([command, "--help"]).out;
         for word in own.split_whitespace().filter(|w| w.starts_with("--")) {
             let option = word.trim_end_matches([',', '.']);
-            // Two options are of every command and told once.
-            let told = ["--help", "--lang"].contains(&option) || row.contains(option);
+            // These options are of every command and told once.
+            let told = ["--help", "--lang", "--units"].contains(&option) || row.contains(option);
             assert!(told, "{command}: its row does not tell of {option}");
         }
     }

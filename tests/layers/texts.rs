@@ -4,12 +4,12 @@ use crate::read::{files, is_test, source_root};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
-/// Each text by its key as it stands in the tables, up to the next key.
+/// Each text by its key as it stands in the tables, up to the next key. A term (`-mm`) stands there with its dash.
 fn texts(tables: &[String]) -> BTreeMap<String, String> {
     let mut texts: BTreeMap<String, String> = BTreeMap::new();
     let mut key = String::new();
     for line in tables.iter().flat_map(|t| t.lines()).filter(|l| !l.starts_with('#')) {
-        let begins = line.starts_with(|c: char| c.is_ascii_alphabetic());
+        let begins = line.starts_with(|c: char| c.is_ascii_alphabetic() || c == '-');
         let (own, text) = if begins { line.split_once(" =").unwrap_or((line, "")) } else { (key.as_str(), line) };
         key = own.to_owned();
         texts.entry(key.clone()).or_default().push_str(&format!("{text}\n"));
@@ -29,9 +29,19 @@ fn arguments(text: &str) -> BTreeSet<String> {
     text.split('$').skip(1).map(word).collect()
 }
 
+/// Terms of a text: what stands as `{ -name }`.
+fn terms(text: &str) -> BTreeSet<String> {
+    let name = |rest: &str| rest.chars().take_while(|c| c.is_ascii_alphanumeric() || *c == '-').collect::<String>();
+    text.split("{ -").skip(1).map(|rest| format!("-{}", name(rest))).collect()
+}
+
 /// Arguments of each text by its key.
 fn told(tables: &[String]) -> BTreeMap<String, BTreeSet<String>> {
-    texts(tables).into_iter().map(|(key, text)| (key, arguments(&text))).collect()
+    texts(tables)
+        .into_iter()
+        .filter(|(key, _)| !key.starts_with('-'))
+        .map(|(key, text)| (key, arguments(&text)))
+        .collect()
 }
 
 /// The letters, figures and `_` that a text begins with.
@@ -164,10 +174,25 @@ fn every_text_is_in_the_tables_and_every_text_of_the_tables_is_used() {
     assert!(unused.is_empty(), "in the tables and asked for by nothing: {unused:?}");
 }
 
-/// What must be the same in every language: the arguments, and what stands between backquotes.
-fn fixed(text: &str) -> (BTreeSet<String>, BTreeSet<String>) {
+/// What must be the same in every language: the arguments, what stands between backquotes, and the terms.
+fn fixed(text: &str) -> [BTreeSet<String>; 3] {
     let quoted = text.split('`').skip(1).step_by(2).map(str::to_owned);
-    (arguments(text), quoted.collect())
+    [arguments(text), quoted.collect(), terms(text)]
+}
+
+#[test]
+fn each_term_has_its_metric_and_its_inch_form_and_is_used() {
+    let root = source_root().join("lang");
+    let english = texts(&tables(&root.join("en")));
+    let used: BTreeSet<String> = english.values().flat_map(|text| terms(text)).collect();
+    assert!(used.len() >= 6, "{used:?}");
+    for entry in std::fs::read_dir(&root).expect("languages").map(|e| e.expect("readable").path()) {
+        for file in ["lang.ftl", "inch.ftl"].map(|name| entry.join(name)).into_iter().filter(|_| entry.is_dir()) {
+            let table = texts(&[std::fs::read_to_string(&file).expect("readable")]);
+            let known: BTreeSet<String> = table.into_keys().filter(|key| key.starts_with('-')).collect();
+            assert_eq!(known, used, "{}", file.display());
+        }
+    }
 }
 
 #[test]
@@ -207,7 +232,8 @@ fn keys_and_arguments_are_read_off_a_call() {
     assert_eq!(asked_by_script(script), expected.map(|(k, a)| (k.to_owned(), a)));
     let html = r#"<a id="q" data-say="d" data-say-title="e">"#;
     assert_eq!(asked_by_html(html), [("d".to_owned(), set(&[])), ("e".to_owned(), set(&[]))]);
-    let table = "# $no\na = b { $x } {$y ->\n   *[other] { $z }\n}\nc =\n    d\n";
+    let table = "# $no\n-e = f\na = b { $x } { -e } {$y ->\n   *[other] { $z }\n}\nc =\n    d\n";
+    assert_eq!(terms(table), set(&["-e"]));
     assert_eq!(
         told(&[table.to_owned()]),
         BTreeMap::from([("a".into(), set(&["x", "y", "z"])), ("c".into(), set(&[]))])

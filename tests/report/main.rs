@@ -4,6 +4,7 @@ mod drawn;
 #[path = "../cli/ends.rs"]
 #[allow(dead_code, reason = "no program is fed or interrupted here")]
 mod ends;
+mod inch;
 mod paper;
 #[cfg(feature = "pdf")]
 mod pdf;

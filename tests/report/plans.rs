@@ -1,6 +1,7 @@
 //! Plans built by hand, as a planner would hand them over.
 
 use spanhold::job::plan::*;
+use spanhold::lang::Units;
 
 /// A check result.
 fn check(name: &str, unit: &str, demand: f64, limit: f64, utilisation: f64, turned_mm: f64, at_mm: f64) -> CheckResult {
@@ -267,6 +268,7 @@ pub fn sample_plan() -> Plan {
     let trace = trace(&stages, 0.18);
     let mut plan = Plan {
         language: "en".into(),
+        units: Units::Metric,
         part_off: None,
         centre: None,
         drive: None,

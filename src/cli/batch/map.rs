@@ -8,13 +8,14 @@ use crate::defect::Defect;
 use crate::diag::Diag;
 use crate::input::Family;
 use crate::job::{Range, Varied};
+use crate::lang::{self, Spoken};
 use crate::report::family::{Axis, Cell, Drawn, Outcome, family_svg};
 use crate::say;
 use std::path::PathBuf;
 
-/// The results collected so far.
+/// The results collected so far, and what the job asks to be spoken.
 #[derive(Debug)]
-pub struct Map(Drawn);
+pub struct Map(Drawn, Spoken);
 
 /// The empty map of the one job of the call.
 ///
@@ -45,7 +46,8 @@ pub fn of(jobs: &[PathBuf], machines: &[PathBuf], shop: &InShop) -> Result<Map, 
     let nominal = family.part(0).ok();
     let name = nominal.as_ref().map_or_else(|| job.display().to_string(), |j| j.shaft.name.clone());
     let machine = nominal.map(|j| j.machine.name);
-    Ok(Map(Drawn { name, machine, length: axis(Varied::Length), diameter: axis(Varied::Diameter), cells: Vec::new() }))
+    let (length, diameter) = (axis(Varied::Length), axis(Varied::Diameter));
+    Ok(Map(Drawn { name, machine, length, diameter, cells: Vec::new() }, lang::spoken()))
 }
 
 impl Map {
@@ -66,6 +68,6 @@ impl Map {
     /// # Errors
     /// The chart library fails: a defect.
     pub fn svg(&self) -> Result<String, Defect> {
-        family_svg(&self.0).map_err(|e| Defect(e.to_string()))
+        lang::speaking(self.1, || family_svg(&self.0)).map_err(|e| Defect(e.to_string()))
     }
 }

@@ -5,7 +5,7 @@
 use super::super::SAME_MM;
 use super::super::iso286::it_width_mm;
 use super::{Plan, Verdict};
-use crate::lang::{self, lists};
+use crate::lang::{self, Measure, lists};
 use crate::say;
 
 /// From this L/d on a free front gets a caution of its own: rules of part makers call a bar of ten diameters "like a spring".
@@ -19,6 +19,8 @@ const THIN_WALL_SHARE: f64 = 0.15;
 /// Coarsest tolerance grades of the bar for a bush that stands still and for one that turns with the bar; see [`bar_in_bush`].
 const FIXED_BUSH_GRADE: u32 = 7;
 const FOLLOWING_BUSH_GRADE: u32 = 9;
+/// Clearance that a fixed bush needs on each side, mm; see [`bar_in_bush`].
+const FIXED_BUSH_CLEARANCE_MM: [f64; 2] = [0.005, 0.015];
 
 /// The line under every printed result: who is responsible for it.
 pub fn estimate() -> &'static str {
@@ -117,11 +119,12 @@ fn bar_in_bush(plan: &Plan) -> Option<String> {
         _ => return None,
     };
     let most_mm = it_width_mm(grade, plan.shaft.stock_diameter_mm).ok()?;
-    let told = |mm: f64| lang::fixed(mm, 3);
-    let most = told(most_mm);
+    let told = |mm: f64| Measure::Size.fixed(mm, 3);
+    let (most, clearance) = (told(most_mm), FIXED_BUSH_CLEARANCE_MM.map(told));
     let Some(width_mm) = plan.shaft.stock_tolerance_mm else {
         return Some(if fixed {
-            say!("caution-fixed-bush-unknown", most = most)
+            let [least, widest] = clearance;
+            say!("caution-fixed-bush-unknown", least = least, widest = widest, most = most)
         } else {
             say!("caution-following-bush-unknown", most = most)
         });
@@ -131,7 +134,8 @@ fn bar_in_bush(plan: &Plan) -> Option<String> {
     }
     let (bar, width, side) = (&plan.shaft.stock_label, told(width_mm), told(width_mm / 2.0));
     Some(if fixed {
-        say!("caution-fixed-bush", bar = bar, width = width, side = side, most = most)
+        let [least, widest] = clearance;
+        say!("caution-fixed-bush", bar = bar, width = width, side = side, least = least, widest = widest, most = most)
     } else {
         say!("caution-following-bush", bar = bar, width = width, most = most)
     })
@@ -144,7 +148,7 @@ fn thin_wall(plan: &Plan) -> Option<String> {
     let least_mm = grips.fold(plan.shaft.stock_diameter_mm, f64::min);
     let wall_mm = (least_mm - bore_mm) / 2.0;
     (wall_mm < THIN_WALL_SHARE * least_mm).then(|| {
-        let (held, wall) = (lang::number(least_mm), lang::fixed(wall_mm, 2));
+        let (held, wall) = (Measure::Size.number(least_mm), Measure::Size.fixed(wall_mm, 2));
         say!("caution-thin-wall", held = held, wall = wall)
     })
 }
@@ -163,7 +167,7 @@ fn front_long(plan: &Plan) -> Option<String> {
 }
 
 fn never_line(plan: &Plan) -> Option<String> {
-    let at = |mm: f64| lang::trimmed(mm, 2);
+    let at = |mm: f64| Measure::Place.at_most(mm, 2);
     let lines = plan.witnesses.iter().filter(|w| w.cause == "feature" && w.interrupt == "never");
     let place = |number: usize, mm: f64| say!("caution-never-line-place", at = at(mm), section = section(plan, number));
     let places: Vec<String> = lines.map(|w| place(w.section, w.at_mm)).collect();

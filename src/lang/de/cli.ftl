@@ -26,38 +26,38 @@ folder-not-made = Der Ordner `{ $folder }` lässt sich nicht anlegen: { $reason 
 # at
 at-note = Hinweis: { $note }
 at-turned = gedrehte Länge
-at-turned-is = { $turned } mm, Abschnitt { $section } ({ $work })
+at-turned-is = { $turned } { -mm }, Abschnitt { $section } ({ $work })
 at-front = vorderes Ende
-at-front-is-held = gehalten von Spannzange { $collet }, Zangenstirn bei { $nose } mm
+at-front-is-held = gehalten von Spannzange { $collet }, Zangenstirn bei { $nose } { -mm }
 at-front-is-free = frei
 at-front-is-on-centre = auf der Zentrierspitze
 at-headstock = Spindelstock
-at-headstock-is = { $at } mm ab Buchsenstirn
+at-headstock-is = { $at } { -mm } ab Buchsenstirn
 at-speed = Drehzahl
 at-unsupported = ungestützte Länge
-at-unsupported-is = { $length } mm, L/d { $ratio }
+at-unsupported-is = { $length } { -mm }, L/d { $ratio }
 at-critical-speed = kritische Drehzahl
 at-frequencies = Eigenfrequenzen
 at-stiffness = Steifigkeit am Werkzeug
 at-span-stiffness = weichste Stelle
-at-span-stiffness-is = { $stiffness } N/µm bei { $at } mm, zwischen Spannstelle und Buchse
+at-span-stiffness-is = { $stiffness } N/µm bei { $at } { -mm }, zwischen Spannstelle und Buchse
 at-sag = Durchhang
 at-bow = Krümmung beim Drehen
 at-main-force = Schnittkraft
 at-passive-force = Passivkraft
-at-passive-force-is = { $force } N, davon bleiben { $net } N an der Stange
+at-passive-force-is = { $force } { -n }, davon bleiben { $net } { -n } an der Stange
 at-finisher = Schlichtwerkzeug
-at-finisher-is = bei { $at } mm, dort ist die Auslenkung genannt
+at-finisher-is = bei { $at } { -mm }, dort ist die Auslenkung genannt
 at-deflection = Auslenkung am Werkzeug
-at-deflection-is = { $deflection } µm; der Durchmesser ändert sich entlang des Durchgangs um { $change } µm
+at-deflection-is = { $deflection } { -um }; der Durchmesser ändert sich entlang des Durchgangs um { $change } { -um }
 at-chatter-limit = Rattergrenze
-at-chatter-limit-is = { $depth } mm Schnitttiefe
+at-chatter-limit-is = { $depth } { -mm } Schnitttiefe
 at-head-check = Prüfung
 at-head-found = Wert
 at-head-limit = Grenze
 at-head-unit = Einheit
 at-head-used = genutzt
-at-head-place = knappste Stelle, mm
+at-head-place = knappste Stelle, { -mm }
 
 # batch
 batch-stdin-unreadable = stdin lässt sich nicht lesen: { $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = Eine Karte braucht eine Auftragsdatei, nicht stdin
 batch-map-stdin-help = Schreiben Sie den Auftrag in eine Datei
 batch-map-no-family = `{ $file }` hat kein `vary`, es gibt also nichts zu zeichnen
 batch-map-no-family-help = Fügen Sie `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` in den Auftrag ein
-batch-map-axis = { $key } von { $section }, mm
+batch-map-axis = { $key } von { $section }, { -mm }
 batch-interrupted = Die Zeilen in { $file } sind vollständig. `--resume` setzt nach ihnen fort.
 batch-same-file = Die Zeilen und die Karte haben dieselbe Datei, `{ $file }`
 batch-same-file-help = Nennen Sie für eines von beiden eine andere Datei
@@ -122,7 +122,7 @@ compare-tandem = Tandem
 compare-feasible = Machbar (riskante zuletzt, kürzeste Zeit zuerst; hält: bei so vielen von 100 simulierten Teilen)
 compare-infeasible = Nicht machbar (größte gedrehte Länge zuerst)
 compare-way = { $way }, { $tools }:
-compare-way-reaches = { $way }, { $tools }, gedrehte Länge { $turned } von { $length } mm:
+compare-way-reaches = { $way }, { $tools }, gedrehte Länge { $turned } von { $length } { -mm }:
 compare-way-full-length = { $way }, { $tools }, bis zur vollen Länge gedreht:
 compare-head-machine = Maschine
 compare-head-holding = Führung
@@ -159,6 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Sprache der Texte: { $languages }. Sonst die des Auftrags oder der Betriebsdatei (`language`), sonst Englisch
+option-units = Einheiten der Texte: `mm` oder `inch`. Sonst die des Auftrags oder der Betriebsdatei (`units`), sonst { -mm }
 no-such-language = es gibt Texte in { $languages }
 
 # The font of the PDF.

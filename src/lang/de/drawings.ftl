@@ -11,16 +11,16 @@ fit-add = Ergänzen Sie: { $reading }. Das gäbe die Steifigkeit auf ± { $error
 fit-add-several = Ergänzen Sie mehrere Messungen. Die nützlichste ist: { $reading }. Allein reicht sie aber nicht für: { $supports }
 fit-reading-in = eine Messung { $reading } (etwa { $expected } µm) in der Aufspannung `{ $set_up }`
 fit-reading-of-new = eine Aufspannung mit `{ $key }` und eine Messung { $reading } (etwa { $expected } µm)
-fit-load-free = Einen Prüfstab Ø{ $bar } in der Hauptspindel spannen, Zangenstirn { $headstock } mm hinter der Buchsenstirn, { $front } mm Stab vor der Buchsenstirn. Mit { $load } N belasten, { $at } mm { $behind ->
+fit-load-free = Einen Prüfstab Ø{ $bar } in der Hauptspindel spannen, Zangenstirn { $headstock } { -mm } hinter der Buchsenstirn, { $front } { -mm } Stab vor der Buchsenstirn. Mit { $load } { -n } belasten, { $at } { -mm } { $behind ->
     [yes] hinter
    *[no] vor
-} der Buchsenstirn, und dort eine Messuhr ablesen (etwa { $expected } µm)
-fit-load-gripped = Einen Prüfstab Ø{ $bar } in der Hauptspindel spannen, Zangenstirn { $headstock } mm hinter der Buchsenstirn, und ihn mit der Gegenspindel { $nose } mm vor der Buchsenstirn spannen. Mit { $load } N belasten, { $at } mm { $behind ->
+} der Buchsenstirn, und dort eine Messuhr ablesen (etwa { $expected } { -um })
+fit-load-gripped = Einen Prüfstab Ø{ $bar } in der Hauptspindel spannen, Zangenstirn { $headstock } { -mm } hinter der Buchsenstirn, und ihn mit der Gegenspindel { $nose } { -mm } vor der Buchsenstirn spannen. Mit { $load } { -n } belasten, { $at } { -mm } { $behind ->
     [yes] hinter
    *[no] vor
-} der Buchsenstirn, und dort eine Messuhr ablesen (etwa { $expected } µm)
-fit-load-no-bush = Einen Prüfstab Ø{ $bar } ohne Buchse in der Hauptspindel spannen, { $front } mm Stab vor der Zangenstirn. Mit { $load } N belasten, { $at } mm vor der Zangenstirn, und dort eine Messuhr ablesen (etwa { $expected } µm)
-fit-load-no-bush-gripped = Einen Prüfstab Ø{ $bar } ohne Buchse in der Hauptspindel spannen, und ihn mit der Gegenspindel { $nose } mm vor der Zangenstirn spannen. Mit { $load } N belasten, { $at } mm vor der Zangenstirn, und dort eine Messuhr ablesen (etwa { $expected } µm)
+} der Buchsenstirn, und dort eine Messuhr ablesen (etwa { $expected } { -um })
+fit-load-no-bush = Einen Prüfstab Ø{ $bar } ohne Buchse in der Hauptspindel spannen, { $front } { -mm } Stab vor der Zangenstirn. Mit { $load } { -n } belasten, { $at } { -mm } vor der Zangenstirn, und dort eine Messuhr ablesen (etwa { $expected } { -um })
+fit-load-no-bush-gripped = Einen Prüfstab Ø{ $bar } ohne Buchse in der Hauptspindel spannen, und ihn mit der Gegenspindel { $nose } { -mm } vor der Zangenstirn spannen. Mit { $load } { -n } belasten, { $at } { -mm } vor der Zangenstirn, und dort eine Messuhr ablesen (etwa { $expected } { -um })
 fit-misfit = Keine Steifigkeit passt zu den Messungen. Die größte Abweichung ist bei { $reading }, { $set_up }: gemessen { $measured } { $unit }, gerechnet { $fitted } { $unit }
 fit-misfit-help = Prüfen Sie Stelle und Einheiten (N, mm, µm, Hz). Spannen Sie die Stange gegen Spiel vor. Stimmt die Messung, schreiben Sie größere `errors`
 fit-dial-reading = Messuhranzeige { $number }

@@ -311,10 +311,10 @@ edit-refused = Diese Änderung würde mehr als diesen Wert ändern
 edit-help = Ändern Sie den Text der Datei
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = Die Schnittgeschwindigkeit von { $speed } m/min liegt außerhalb des üblichen Bereichs für { $material }, { $low } bis { $high } m/min.
-note-speed-assumed = Es ist keine Schnittgeschwindigkeit angegeben. { $speed } m/min werden angenommen, die Mitte des üblichen Bereichs für { $material } ({ $low } bis { $high } m/min).
-note-straightness-of-bar = Die Geradheit der gedrehten Welle ist nicht angegeben. Eine Krümmung von { $bow } mm je m wird angenommen, nach der Stange (stock.kind: { $kind }).
-note-straightness = Die Geradheit der gedrehten Welle ist nicht angegeben. Eine Krümmung von { $bow } mm je m wird angenommen.
+note-speed-unusual = Die Schnittgeschwindigkeit von { $speed } { -m-min } liegt außerhalb des üblichen Bereichs für { $material }, { $low } bis { $high } { -m-min }.
+note-speed-assumed = Es ist keine Schnittgeschwindigkeit angegeben. { $speed } { -m-min } werden angenommen, die Mitte des üblichen Bereichs für { $material } ({ $low } bis { $high } { -m-min }).
+note-straightness-of-bar = Die Geradheit der gedrehten Welle ist nicht angegeben. Eine Krümmung von { $bow } { -mm } je { -m } wird angenommen, nach der Stange (stock.kind: { $kind }).
+note-straightness = Die Geradheit der gedrehten Welle ist nicht angegeben. Eine Krümmung von { $bow } { -mm } je { -m } wird angenommen.
 note-cutting-force = Schnittkraft von { $material }: kc1.1 { $kc11 } N/mm², mc { $mc }. Quelle: { $source }. Vertrauen: { $confidence }.
 note-wishes = Der Plan hält diese Wünsche ein: { $wishes }.
 note-not-turned = Abschnitt { $section } hat den Durchmesser der Stange und wird nicht gedreht. Seine Toleranz { $label } erlaubt { $needed }, die Stangentoleranz { $bar } ergibt aber { $found }. Verwenden Sie eine dickere Stange, um ihn zu drehen, oder bestellen Sie die Stange mit dieser Toleranz.

@@ -50,8 +50,8 @@ tool-slot = Nutenfräser { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = Übergabe bei { $at } mm
-wish-hand-over-nose = Übergabe bei { $at } mm mit der Zangenstirn bei { $nose } mm
+wish-hand-over = Übergabe bei { $at } { -mm }
+wish-hand-over-nose = Übergabe bei { $at } { -mm } mit der Zangenstirn bei { $nose } { -mm }
 wish-never-grip = nie spannen: { $what }
 wish-at-most = { $number ->
     [one] höchstens eine Übergabe
@@ -90,3 +90,7 @@ label-keyway = Nabennut { $width } × { $depth }
 label-hexagon = 6kt { $size } × { $depth }
 label-face = Planen { $depth }
 label-bore = Bohrung Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } von { $section }, { $from } bis { $to } { -mm } in Schritten von { $step }
+varied-size = { $key } von { $section } { $size } { -mm }

@@ -26,38 +26,38 @@ folder-not-made = The folder `{ $folder }` cannot be made: { $reason }
 # at
 at-note = Note: { $note }
 at-turned = turned length
-at-turned-is = { $turned } mm, section { $section } ({ $work })
+at-turned-is = { $turned } { -mm }, section { $section } ({ $work })
 at-front = front end
-at-front-is-held = held by collet { $collet }, nose at { $nose } mm
+at-front-is-held = held by collet { $collet }, nose at { $nose } { -mm }
 at-front-is-free = free
 at-front-is-on-centre = on the centre
 at-headstock = headstock
-at-headstock-is = { $at } mm from the bush face
+at-headstock-is = { $at } { -mm } from the bush face
 at-speed = speed
 at-unsupported = unsupported length
-at-unsupported-is = { $length } mm, L/d { $ratio }
+at-unsupported-is = { $length } { -mm }, L/d { $ratio }
 at-critical-speed = critical speed
 at-frequencies = natural frequencies
 at-stiffness = stiffness at tool
 at-span-stiffness = softest place
-at-span-stiffness-is = { $stiffness } N/µm at { $at } mm, between grip and bush
+at-span-stiffness-is = { $stiffness } N/µm at { $at } { -mm }, between grip and bush
 at-sag = sag
 at-bow = bow while rotating
 at-main-force = main cutting force
 at-passive-force = passive force
-at-passive-force-is = { $force } N, { $net } N left on the bar
+at-passive-force-is = { $force } { -n }, { $net } { -n } left on the bar
 at-finisher = finishing tool
-at-finisher-is = at { $at } mm, where the deflection is told
+at-finisher-is = at { $at } { -mm }, where the deflection is told
 at-deflection = deflection at the tool
-at-deflection-is = { $deflection } µm; the diameter changes by { $change } µm along the travel
+at-deflection-is = { $deflection } { -um }; the diameter changes by { $change } { -um } along the travel
 at-chatter-limit = chatter limit
-at-chatter-limit-is = { $depth } mm depth of cut
+at-chatter-limit-is = { $depth } { -mm } depth of cut
 at-head-check = check
 at-head-found = found
 at-head-limit = limit
 at-head-unit = unit
 at-head-used = used
-at-head-place = worst at mm
+at-head-place = worst at { -mm }
 
 # batch
 batch-stdin-unreadable = stdin cannot be read: { $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = A map needs a job file, not stdin
 batch-map-stdin-help = Write the job into a file
 batch-map-no-family = `{ $file }` has no `vary`, so there is nothing to draw
 batch-map-no-family-help = Add `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` to the job
-batch-map-axis = { $key } of { $section }, mm
+batch-map-axis = { $key } of { $section }, { -mm }
 batch-interrupted = The lines in { $file } are complete. `--resume` continues after them.
 batch-same-file = The lines and the map have the same file, `{ $file }`
 batch-same-file-help = Name another file for one of them
@@ -122,7 +122,7 @@ compare-tandem = tandem
 compare-feasible = Feasible (those at risk last, shortest time first; holds: in so many of 100 sampled parts)
 compare-infeasible = Not feasible (longest turned length first)
 compare-way = { $way }, { $tools }:
-compare-way-reaches = { $way }, { $tools }, turned length { $turned } of { $length } mm:
+compare-way-reaches = { $way }, { $tools }, turned length { $turned } of { $length } { -mm }:
 compare-way-full-length = { $way }, { $tools }, turned to the full length:
 compare-head-machine = machine
 compare-head-holding = holding
@@ -159,6 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Language of the texts: { $languages }. Else that of the job or of the shop's file (`language`), else English
+option-units = Units of the texts: `mm` or `inch`. Else those of the job or of the shop's file (`units`), else { -mm }
 no-such-language = there are texts in { $languages }
 
 # The font of the PDF.

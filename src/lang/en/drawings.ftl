@@ -11,16 +11,16 @@ fit-add = Add { $reading }. This would give the stiffness of { $supports } to ±
 fit-add-several = Add several readings. The most useful is { $reading }, but it alone is not enough for { $supports }
 fit-reading-in = a reading { $reading } (about { $expected } µm) in the set-up `{ $set_up }`
 fit-reading-of-new = a set-up with `{ $key }` and a reading { $reading } (about { $expected } µm)
-fit-load-free = Hold a test bar Ø{ $bar } with the headstock nose { $headstock } mm behind the bush face and { $front } mm of bar in front of it. Load it with { $load } N, { $at } mm { $behind ->
+fit-load-free = Hold a test bar Ø{ $bar } with the headstock nose { $headstock } { -mm } behind the bush face and { $front } { -mm } of bar in front of it. Load it with { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] behind
    *[no] in front of
-} the bush face, and read a dial there (about { $expected } µm)
-fit-load-gripped = Hold a test bar Ø{ $bar } with the headstock nose { $headstock } mm behind the bush face, and grip it with the counter-spindle { $nose } mm in front of the bush face. Load it with { $load } N, { $at } mm { $behind ->
+} the bush face, and read a dial there (about { $expected } { -um })
+fit-load-gripped = Hold a test bar Ø{ $bar } with the headstock nose { $headstock } { -mm } behind the bush face, and grip it with the counter-spindle { $nose } { -mm } in front of the bush face. Load it with { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] behind
    *[no] in front of
-} the bush face, and read a dial there (about { $expected } µm)
-fit-load-no-bush = Hold a test bar Ø{ $bar } in the headstock without the bush, { $front } mm of it in front. Load it with { $load } N, { $at } mm in front of the nose, and read a dial there (about { $expected } µm)
-fit-load-no-bush-gripped = Hold a test bar Ø{ $bar } in the headstock without the bush, and grip it with the counter-spindle { $nose } mm in front of the nose. Load it with { $load } N, { $at } mm in front of the nose, and read a dial there (about { $expected } µm)
+} the bush face, and read a dial there (about { $expected } { -um })
+fit-load-no-bush = Hold a test bar Ø{ $bar } in the headstock without the bush, { $front } { -mm } of it in front. Load it with { $load } { -n }, { $at } { -mm } in front of the nose, and read a dial there (about { $expected } { -um })
+fit-load-no-bush-gripped = Hold a test bar Ø{ $bar } in the headstock without the bush, and grip it with the counter-spindle { $nose } { -mm } in front of the nose. Load it with { $load } { -n }, { $at } { -mm } in front of the nose, and read a dial there (about { $expected } { -um })
 fit-misfit = No stiffness agrees with the readings. The largest difference is at { $reading } of { $set_up }: measured { $measured } { $unit }, calculated { $fitted } { $unit }
 fit-misfit-help = Check its place and units (N, mm, µm, Hz). Preload the bar against play. If the reading is right, write larger `errors`
 fit-dial-reading = dial reading { $number }

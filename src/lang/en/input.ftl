@@ -311,10 +311,10 @@ edit-refused = This edit would change more than this value
 edit-help = Edit the text of the file
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = The cutting speed of { $speed } m/min is outside the usual range for { $material }, { $low } to { $high } m/min.
-note-speed-assumed = No cutting speed is given. { $speed } m/min is assumed, the middle of the usual range for { $material } ({ $low } to { $high } m/min).
-note-straightness-of-bar = The straightness of the turned shaft is not given. A bow of { $bow } mm per m is assumed, from the bar (stock.kind: { $kind }).
-note-straightness = The straightness of the turned shaft is not given. A bow of { $bow } mm per m is assumed.
+note-speed-unusual = The cutting speed of { $speed } { -m-min } is outside the usual range for { $material }, { $low } to { $high } { -m-min }.
+note-speed-assumed = No cutting speed is given. { $speed } { -m-min } is assumed, the middle of the usual range for { $material } ({ $low } to { $high } { -m-min }).
+note-straightness-of-bar = The straightness of the turned shaft is not given. A bow of { $bow } { -mm } per { -m } is assumed, from the bar (stock.kind: { $kind }).
+note-straightness = The straightness of the turned shaft is not given. A bow of { $bow } { -mm } per { -m } is assumed.
 note-cutting-force = Cutting force of { $material }: kc1.1 { $kc11 } N/mm², mc { $mc }. Source: { $source }. Confidence: { $confidence }.
 note-wishes = The plan keeps these wishes: { $wishes }.
 note-not-turned = Section { $section } has the diameter of the bar and is not turned. Its tolerance { $label } allows { $needed }, but the bar tolerance { $bar } gives { $found }. Use a thicker bar to turn it, or order the bar to this tolerance.

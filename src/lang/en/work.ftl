@@ -50,8 +50,8 @@ tool-slot = slot cutter { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = hand over at { $at } mm
-wish-hand-over-nose = hand over at { $at } mm with the nose at { $nose } mm
+wish-hand-over = hand over at { $at } { -mm }
+wish-hand-over-nose = hand over at { $at } { -mm } with the nose at { $nose } { -mm }
 wish-never-grip = never grip { $what }
 wish-at-most = { $number ->
     [one] make at most one hand-over
@@ -90,3 +90,7 @@ label-keyway = keyway { $width } × { $depth }
 label-hexagon = hex { $size } × { $depth }
 label-face = face { $depth }
 label-bore = bore Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } of { $section }, { $from } to { $to } { -mm } by { $step }
+varied-size = { $key } of { $section } { $size } { -mm }

@@ -26,38 +26,38 @@ folder-not-made = No se puede crear la carpeta `{ $folder }`: { $reason }
 # at
 at-note = Nota: { $note }
 at-turned = longitud torneada
-at-turned-is = { $turned } mm, tramo { $section } ({ $work })
+at-turned-is = { $turned } { -mm }, tramo { $section } ({ $work })
 at-front = extremo frontal
-at-front-is-held = sujeto por la pinza { $collet }, nariz a { $nose } mm
+at-front-is-held = sujeto por la pinza { $collet }, nariz a { $nose } { -mm }
 at-front-is-free = libre
 at-front-is-on-centre = en el punto
 at-headstock = cabezal
-at-headstock-is = a { $at } mm de la cara del casquillo
+at-headstock-is = a { $at } { -mm } de la cara del casquillo
 at-speed = velocidad
 at-unsupported = longitud sin apoyo
-at-unsupported-is = { $length } mm, L/d { $ratio }
+at-unsupported-is = { $length } { -mm }, L/d { $ratio }
 at-critical-speed = velocidad crítica
 at-frequencies = frecuencias propias
 at-stiffness = rigidez en la herramienta
 at-span-stiffness = lugar más flexible
-at-span-stiffness-is = { $stiffness } N/µm a { $at } mm, entre agarre y casquillo
+at-span-stiffness-is = { $stiffness } N/µm a { $at } { -mm }, entre agarre y casquillo
 at-sag = flecha por peso propio
 at-bow = curvatura en giro
 at-main-force = fuerza principal de corte
 at-passive-force = fuerza pasiva
-at-passive-force-is = { $force } N, quedan { $net } N sobre la barra
+at-passive-force-is = { $force } { -n }, quedan { $net } { -n } sobre la barra
 at-finisher = herramienta de acabado
-at-finisher-is = a { $at } mm, donde se indica la flexión
+at-finisher-is = a { $at } { -mm }, donde se indica la flexión
 at-deflection = flexión en la herramienta
-at-deflection-is = { $deflection } µm; el diámetro cambia { $change } µm a lo largo de la pasada
+at-deflection-is = { $deflection } { -um }; el diámetro cambia { $change } { -um } a lo largo de la pasada
 at-chatter-limit = límite de vibración
-at-chatter-limit-is = { $depth } mm de profundidad de corte
+at-chatter-limit-is = { $depth } { -mm } de profundidad de corte
 at-head-check = comprob.
 at-head-found = hallado
 at-head-limit = límite
 at-head-unit = unidad
 at-head-used = uso
-at-head-place = peor en mm
+at-head-place = peor en { -mm }
 
 # batch
 batch-stdin-unreadable = No se puede leer stdin: { $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = Un mapa necesita un archivo de trabajo, no stdin
 batch-map-stdin-help = Escribir el trabajo en un archivo
 batch-map-no-family = `{ $file }` no tiene `vary`, así que no hay nada que dibujar
 batch-map-no-family-help = Añadir `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` al trabajo
-batch-map-axis = { $key } de { $section }, mm
+batch-map-axis = { $key } de { $section }, { -mm }
 batch-interrupted = Las líneas de { $file } están completas. `--resume` continúa después de ellas.
 batch-same-file = Las líneas y el mapa tienen el mismo archivo, `{ $file }`
 batch-same-file-help = Indicar otro archivo para uno de los dos
@@ -122,7 +122,7 @@ compare-tandem = tándem
 compare-feasible = Viables (las que están en riesgo al final, menor tiempo primero; cumple: en cuántas de 100 piezas simuladas)
 compare-infeasible = No viables (mayor longitud torneada primero)
 compare-way = { $way }, { $tools }:
-compare-way-reaches = { $way }, { $tools }, longitud torneada { $turned } de { $length } mm:
+compare-way-reaches = { $way }, { $tools }, longitud torneada { $turned } de { $length } { -mm }:
 compare-way-full-length = { $way }, { $tools }, torneado en toda la longitud:
 compare-head-machine = máquina
 compare-head-holding = sujeción
@@ -159,6 +159,7 @@ recheck-breach-of-plan = Plan: { $rule }: { $why }
 
 # The language.
 option-lang = Idioma de los textos: { $languages }. Si no, el del trabajo o el del archivo del taller (`language`); si no, inglés
+option-units = Unidades de los textos: `mm` o `inch`. Si no, las del trabajo o las del archivo del taller (`units`); si no, { -mm }
 no-such-language = hay textos en { $languages }
 
 # The font of the PDF.

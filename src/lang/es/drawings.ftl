@@ -11,16 +11,16 @@ fit-add = Añadir { $reading }. Esto daría la rigidez de { $supports } con ± {
 fit-add-several = Añadir varias lecturas. La más útil es { $reading }, pero ella sola no basta para { $supports }
 fit-reading-in = una lectura { $reading } (aproximadamente { $expected } µm) en el montaje `{ $set_up }`
 fit-reading-of-new = un montaje con `{ $key }` y una lectura { $reading } (aproximadamente { $expected } µm)
-fit-load-free = Sujetar una barra de prueba Ø{ $bar } con la nariz del cabezal { $headstock } mm detrás de la cara del casquillo y { $front } mm de barra delante de ella. Cargarla con { $load } N, { $at } mm { $behind ->
+fit-load-free = Sujetar una barra de prueba Ø{ $bar } con la nariz del cabezal { $headstock } { -mm } detrás de la cara del casquillo y { $front } { -mm } de barra delante de ella. Cargarla con { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] detrás
    *[no] delante
-} de la cara del casquillo, y leer ahí un reloj comparador (aproximadamente { $expected } µm)
-fit-load-gripped = Sujetar una barra de prueba Ø{ $bar } con la nariz del cabezal { $headstock } mm detrás de la cara del casquillo, y agarrarla con el contrahusillo { $nose } mm delante de la cara del casquillo. Cargarla con { $load } N, { $at } mm { $behind ->
+} de la cara del casquillo, y leer ahí un reloj comparador (aproximadamente { $expected } { -um })
+fit-load-gripped = Sujetar una barra de prueba Ø{ $bar } con la nariz del cabezal { $headstock } { -mm } detrás de la cara del casquillo, y agarrarla con el contrahusillo { $nose } { -mm } delante de la cara del casquillo. Cargarla con { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] detrás
    *[no] delante
-} de la cara del casquillo, y leer ahí un reloj comparador (aproximadamente { $expected } µm)
-fit-load-no-bush = Sujetar una barra de prueba Ø{ $bar } en el cabezal sin el casquillo, con { $front } mm de barra delante. Cargarla con { $load } N, { $at } mm delante de la nariz, y leer ahí un reloj comparador (aproximadamente { $expected } µm)
-fit-load-no-bush-gripped = Sujetar una barra de prueba Ø{ $bar } en el cabezal sin el casquillo, y agarrarla con el contrahusillo { $nose } mm delante de la nariz. Cargarla con { $load } N, { $at } mm delante de la nariz, y leer ahí un reloj comparador (aproximadamente { $expected } µm)
+} de la cara del casquillo, y leer ahí un reloj comparador (aproximadamente { $expected } { -um })
+fit-load-no-bush = Sujetar una barra de prueba Ø{ $bar } en el cabezal sin el casquillo, con { $front } { -mm } de barra delante. Cargarla con { $load } { -n }, { $at } { -mm } delante de la nariz, y leer ahí un reloj comparador (aproximadamente { $expected } { -um })
+fit-load-no-bush-gripped = Sujetar una barra de prueba Ø{ $bar } en el cabezal sin el casquillo, y agarrarla con el contrahusillo { $nose } { -mm } delante de la nariz. Cargarla con { $load } { -n }, { $at } { -mm } delante de la nariz, y leer ahí un reloj comparador (aproximadamente { $expected } { -um })
 fit-misfit = Ninguna rigidez concuerda con las lecturas. La mayor diferencia está en { $reading } de { $set_up }: medido { $measured } { $unit }, calculado { $fitted } { $unit }
 fit-misfit-help = Comprobar su lugar y sus unidades (N, mm, µm, Hz). Precargar la barra para eliminar el juego. Si la lectura es correcta, escribir `errors` mayores
 fit-dial-reading = lectura de reloj comparador { $number }

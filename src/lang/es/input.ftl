@@ -311,10 +311,10 @@ edit-refused = Esta edición cambiaría más que este valor
 edit-help = Editar el texto del archivo
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = La velocidad de corte de { $speed } m/min está fuera de lo habitual para { $material }, de { $low } a { $high } m/min.
-note-speed-assumed = No se indica velocidad de corte. Se suponen { $speed } m/min, el centro de lo habitual para { $material } (de { $low } a { $high } m/min).
-note-straightness-of-bar = No se indica la rectitud del eje torneado. Se supone una curvatura de { $bow } mm por m, según la barra (stock.kind: { $kind }).
-note-straightness = No se indica la rectitud del eje torneado. Se supone una curvatura de { $bow } mm por m.
+note-speed-unusual = La velocidad de corte de { $speed } { -m-min } está fuera de lo habitual para { $material }, de { $low } a { $high } { -m-min }.
+note-speed-assumed = No se indica velocidad de corte. Se suponen { $speed } { -m-min }, el centro de lo habitual para { $material } (de { $low } a { $high } { -m-min }).
+note-straightness-of-bar = No se indica la rectitud del eje torneado. Se supone una curvatura de { $bow } { -mm } por { -m }, según la barra (stock.kind: { $kind }).
+note-straightness = No se indica la rectitud del eje torneado. Se supone una curvatura de { $bow } { -mm } por { -m }.
 note-cutting-force = Fuerza de corte de { $material }: kc1.1 { $kc11 } N/mm², mc { $mc }. Fuente: { $source }. Confianza: { $confidence }.
 note-wishes = El plan cumple estos deseos: { $wishes }.
 note-not-turned = El tramo { $section } tiene el diámetro de la barra y no se tornea. Su tolerancia { $label } permite { $needed }, pero la tolerancia de la barra { $bar } da { $found }. Usar una barra más gruesa para tornearlo, o pedir la barra con esta tolerancia.

@@ -50,8 +50,8 @@ tool-slot = fresa de ranurar { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = transferencia a { $at } mm
-wish-hand-over-nose = transferencia a { $at } mm con la nariz a { $nose } mm
+wish-hand-over = transferencia a { $at } { -mm }
+wish-hand-over-nose = transferencia a { $at } { -mm } con la nariz a { $nose } { -mm }
 wish-never-grip = nunca agarrar { $what }
 wish-at-most = { $number ->
     [one] como máximo una transferencia
@@ -90,3 +90,7 @@ label-keyway = chavetero int. { $width } × { $depth }
 label-hexagon = hex. { $size } × { $depth }
 label-face = refrent. { $depth }
 label-bore = agujero Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } de { $section }, de { $from } a { $to } { -mm } en pasos de { $step }
+varied-size = { $key } de { $section } { $size } { -mm }

@@ -26,38 +26,38 @@ folder-not-made = Le dossier `{ $folder }` ne peut pas être créé : { $reaso
 # at
 at-note = Remarque : { $note }
 at-turned = longueur tournée
-at-turned-is = { $turned } mm, tronçon { $section } ({ $work })
+at-turned-is = { $turned } { -mm }, tronçon { $section } ({ $work })
 at-front = extrémité avant
-at-front-is-held = tenue par la pince { $collet }, nez à { $nose } mm
+at-front-is-held = tenue par la pince { $collet }, nez à { $nose } { -mm }
 at-front-is-free = libre
 at-front-is-on-centre = sur la pointe
 at-headstock = poupée
-at-headstock-is = à { $at } mm de la face du canon
+at-headstock-is = à { $at } { -mm } de la face du canon
 at-speed = vitesse
 at-unsupported = longueur non soutenue
-at-unsupported-is = { $length } mm, L/d { $ratio }
+at-unsupported-is = { $length } { -mm }, L/d { $ratio }
 at-critical-speed = vitesse critique
 at-frequencies = fréquences propres
 at-stiffness = raideur à l’outil
 at-span-stiffness = point le plus souple
-at-span-stiffness-is = { $stiffness } N/µm à { $at } mm, entre la prise et le canon
+at-span-stiffness-is = { $stiffness } N/µm à { $at } { -mm }, entre la prise et le canon
 at-sag = flèche due au poids
 at-bow = courbure en rotation
 at-main-force = effort de coupe principal
 at-passive-force = effort passif
-at-passive-force-is = { $force } N, dont { $net } N restent sur la barre
+at-passive-force-is = { $force } { -n }, dont { $net } { -n } restent sur la barre
 at-finisher = outil de finition
-at-finisher-is = à { $at } mm, où la flèche est indiquée
+at-finisher-is = à { $at } { -mm }, où la flèche est indiquée
 at-deflection = flèche à l’outil
-at-deflection-is = { $deflection } µm ; le diamètre varie de { $change } µm le long de la passe
+at-deflection-is = { $deflection } { -um } ; le diamètre varie de { $change } { -um } le long de la passe
 at-chatter-limit = limite de broutement
-at-chatter-limit-is = { $depth } mm de profondeur de passe
+at-chatter-limit-is = { $depth } { -mm } de profondeur de passe
 at-head-check = critère
 at-head-found = trouvé
 at-head-limit = limite
 at-head-unit = unité
 at-head-used = utilisé
-at-head-place = pire à mm
+at-head-place = pire à { -mm }
 
 # batch
 batch-stdin-unreadable = stdin ne peut pas être lu : { $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = Une carte demande un fichier de travail, pas stdin
 batch-map-stdin-help = Écrire le travail dans un fichier
 batch-map-no-family = `{ $file }` n’a pas de `vary`, il n’y a donc rien à dessiner
 batch-map-no-family-help = Ajouter `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` au travail
-batch-map-axis = { $key } de { $section }, mm
+batch-map-axis = { $key } de { $section }, { -mm }
 batch-interrupted = Les lignes dans { $file } sont complètes. `--resume` continue après elles.
 batch-same-file = Les lignes et la carte ont le même fichier, `{ $file }`
 batch-same-file-help = Indiquer un autre fichier pour l’une des deux
@@ -122,7 +122,7 @@ compare-tandem = tandem
 compare-feasible = Réalisables (celles à risque en dernier, les plus rapides d’abord ; tient : pour tant de pièces simulées sur 100)
 compare-infeasible = Non réalisables (la plus grande longueur tournée d’abord)
 compare-way = { $way }, { $tools } :
-compare-way-reaches = { $way }, { $tools }, longueur tournée { $turned } sur { $length } mm :
+compare-way-reaches = { $way }, { $tools }, longueur tournée { $turned } sur { $length } { -mm } :
 compare-way-full-length = { $way }, { $tools }, tourné sur toute la longueur :
 compare-head-machine = machine
 compare-head-holding = maintien
@@ -159,6 +159,7 @@ recheck-breach-of-plan = Gamme : { $rule } : { $why }
 
 # The language.
 option-lang = Langue des textes : { $languages }. Sinon celle du travail ou du fichier de l’atelier (`language`), sinon l’anglais
+option-units = Unités des textes : `mm` ou `inch`. Sinon celles du travail ou du fichier de l’atelier (`units`), sinon { -mm }
 no-such-language = il y a des textes en { $languages }
 
 # The font of the PDF.

@@ -11,16 +11,16 @@ fit-add = Ajouter { $reading }. Cela donnerait la raideur ({ $supports }) à ± 
 fit-add-several = Ajouter plusieurs mesures. La plus utile est { $reading }, mais seule elle ne suffit pas pour { $supports }
 fit-reading-in = une mesure { $reading } (environ { $expected } µm) dans le montage `{ $set_up }`
 fit-reading-of-new = un montage avec `{ $key }` et une mesure { $reading } (environ { $expected } µm)
-fit-load-free = Tenir une barre d’essai Ø{ $bar } avec le nez de la poupée à { $headstock } mm derrière la face du canon et { $front } mm de barre devant elle. La charger avec { $load } N, à { $at } mm { $behind ->
+fit-load-free = Tenir une barre d’essai Ø{ $bar } avec le nez de la poupée à { $headstock } { -mm } derrière la face du canon et { $front } { -mm } de barre devant elle. La charger avec { $load } { -n }, à { $at } { -mm } { $behind ->
     [yes] derrière
    *[no] devant
-} la face du canon, et y lire un comparateur (environ { $expected } µm)
-fit-load-gripped = Tenir une barre d’essai Ø{ $bar } avec le nez de la poupée à { $headstock } mm derrière la face du canon, et la serrer dans la contre-broche à { $nose } mm devant la face du canon. La charger avec { $load } N, à { $at } mm { $behind ->
+} la face du canon, et y lire un comparateur (environ { $expected } { -um })
+fit-load-gripped = Tenir une barre d’essai Ø{ $bar } avec le nez de la poupée à { $headstock } { -mm } derrière la face du canon, et la serrer dans la contre-broche à { $nose } { -mm } devant la face du canon. La charger avec { $load } { -n }, à { $at } { -mm } { $behind ->
     [yes] derrière
    *[no] devant
-} la face du canon, et y lire un comparateur (environ { $expected } µm)
-fit-load-no-bush = Tenir une barre d’essai Ø{ $bar } dans la poupée sans le canon, avec { $front } mm de barre devant. La charger avec { $load } N, à { $at } mm devant le nez, et y lire un comparateur (environ { $expected } µm)
-fit-load-no-bush-gripped = Tenir une barre d’essai Ø{ $bar } dans la poupée sans le canon, et la serrer dans la contre-broche à { $nose } mm devant le nez. La charger avec { $load } N, à { $at } mm devant le nez, et y lire un comparateur (environ { $expected } µm)
+} la face du canon, et y lire un comparateur (environ { $expected } { -um })
+fit-load-no-bush = Tenir une barre d’essai Ø{ $bar } dans la poupée sans le canon, avec { $front } { -mm } de barre devant. La charger avec { $load } { -n }, à { $at } { -mm } devant le nez, et y lire un comparateur (environ { $expected } { -um })
+fit-load-no-bush-gripped = Tenir une barre d’essai Ø{ $bar } dans la poupée sans le canon, et la serrer dans la contre-broche à { $nose } { -mm } devant le nez. La charger avec { $load } { -n }, à { $at } { -mm } devant le nez, et y lire un comparateur (environ { $expected } { -um })
 fit-misfit = Aucune raideur ne s’accorde avec les mesures. Le plus grand écart est à { $reading } de { $set_up } : mesuré { $measured } { $unit }, calculé { $fitted } { $unit }
 fit-misfit-help = Vérifier sa position et ses unités (N, mm, µm, Hz). Précharger la barre contre le jeu. Si la mesure est juste, écrire des `errors` plus grandes
 fit-dial-reading = lecture de comparateur { $number }

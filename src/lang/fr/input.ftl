@@ -311,10 +311,10 @@ edit-refused = Cette modification changerait plus que cette valeur
 edit-help = Modifier le texte du fichier
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = La vitesse de coupe de { $speed } m/min est hors de la plage usuelle ({ $material }), { $low } à { $high } m/min.
-note-speed-assumed = Aucune vitesse de coupe n’est donnée. Supposé : { $speed } m/min, le milieu de la plage usuelle ({ $material }, { $low } à { $high } m/min).
-note-straightness-of-bar = La rectitude de l’arbre tourné n’est pas donnée. Une courbure de { $bow } mm par m est supposée, d’après la barre (stock.kind: { $kind }).
-note-straightness = La rectitude de l’arbre tourné n’est pas donnée. Une courbure de { $bow } mm par m est supposée.
+note-speed-unusual = La vitesse de coupe de { $speed } { -m-min } est hors de la plage usuelle ({ $material }), { $low } à { $high } { -m-min }.
+note-speed-assumed = Aucune vitesse de coupe n’est donnée. Supposé : { $speed } { -m-min }, le milieu de la plage usuelle ({ $material }, { $low } à { $high } { -m-min }).
+note-straightness-of-bar = La rectitude de l’arbre tourné n’est pas donnée. Une courbure de { $bow } { -mm } par { -m } est supposée, d’après la barre (stock.kind: { $kind }).
+note-straightness = La rectitude de l’arbre tourné n’est pas donnée. Une courbure de { $bow } { -mm } par { -m } est supposée.
 note-cutting-force = Effort de coupe, { $material } : kc1.1 { $kc11 } N/mm², mc { $mc }. Source : { $source }. Confiance : { $confidence }.
 note-wishes = La gamme respecte ces souhaits : { $wishes }.
 note-not-turned = Le tronçon { $section } a le diamètre de la barre et n’est pas tourné. Sa tolérance { $label } admet { $needed }, mais la tolérance de la barre { $bar } donne { $found }. Prendre une barre plus grosse pour le tourner, ou commander la barre à cette tolérance.

@@ -50,8 +50,8 @@ tool-slot = fraise à rainurer { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = faire un transfert à { $at } mm
-wish-hand-over-nose = faire un transfert à { $at } mm avec le nez à { $nose } mm
+wish-hand-over = faire un transfert à { $at } { -mm }
+wish-hand-over-nose = faire un transfert à { $at } { -mm } avec le nez à { $nose } { -mm }
 wish-never-grip = ne jamais serrer { $what }
 wish-at-most = { $number ->
     [one] faire au plus { $number } transfert
@@ -90,3 +90,7 @@ label-keyway = rainure int. { $width } × { $depth }
 label-hexagon = 6 pans { $size } × { $depth }
 label-face = dressage { $depth }
 label-bore = alésage Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } de { $section }, { $from } à { $to } { -mm } par pas de { $step }
+varied-size = { $key } de { $section } { $size } { -mm }

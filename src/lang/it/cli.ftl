@@ -26,38 +26,38 @@ folder-not-made = La cartella `{ $folder }` non si può creare: { $reason }
 # at
 at-note = Nota: { $note }
 at-turned = lunghezza tornita
-at-turned-is = { $turned } mm, tratto { $section } ({ $work })
+at-turned-is = { $turned } { -mm }, tratto { $section } ({ $work })
 at-front = estremità anteriore
-at-front-is-held = tenuta dalla pinza { $collet }, naso a { $nose } mm
+at-front-is-held = tenuta dalla pinza { $collet }, naso a { $nose } { -mm }
 at-front-is-free = libera
 at-front-is-on-centre = sulla contropunta
 at-headstock = fantina
-at-headstock-is = { $at } mm dalla faccia della bussola
+at-headstock-is = { $at } { -mm } dalla faccia della bussola
 at-speed = velocità
 at-unsupported = lunghezza non sostenuta
-at-unsupported-is = { $length } mm, L/d { $ratio }
+at-unsupported-is = { $length } { -mm }, L/d { $ratio }
 at-critical-speed = velocità critica
 at-frequencies = frequenze proprie
 at-stiffness = rigidezza all'utensile
 at-span-stiffness = punto più cedevole
-at-span-stiffness-is = { $stiffness } N/µm a { $at } mm, tra serraggio e bussola
+at-span-stiffness-is = { $stiffness } N/µm a { $at } { -mm }, tra serraggio e bussola
 at-sag = flessione per peso proprio
 at-bow = curvatura in rotazione
 at-main-force = forza di taglio principale
 at-passive-force = forza passiva
-at-passive-force-is = { $force } N, { $net } N restano sulla barra
+at-passive-force-is = { $force } { -n }, { $net } { -n } restano sulla barra
 at-finisher = utensile di finitura
-at-finisher-is = a { $at } mm, dove si riporta l'inflessione
+at-finisher-is = a { $at } { -mm }, dove si riporta l'inflessione
 at-deflection = inflessione all'utensile
-at-deflection-is = { $deflection } µm; il diametro varia di { $change } µm lungo la passata
+at-deflection-is = { $deflection } { -um }; il diametro varia di { $change } { -um } lungo la passata
 at-chatter-limit = limite vibraz. rigenerative
-at-chatter-limit-is = { $depth } mm di profondità di passata
+at-chatter-limit-is = { $depth } { -mm } di profondità di passata
 at-head-check = verifica
 at-head-found = valore
 at-head-limit = limite
 at-head-unit = unità
 at-head-used = utiliz.
-at-head-place = peggiore a mm
+at-head-place = peggiore a { -mm }
 
 # batch
 batch-stdin-unreadable = stdin non si può leggere: { $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = Una mappa richiede un file del lavoro, non stdin
 batch-map-stdin-help = Scrivere il lavoro in un file
 batch-map-no-family = `{ $file }` non ha `vary`, perciò non c'è nulla da disegnare
 batch-map-no-family-help = Aggiungere `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` al lavoro
-batch-map-axis = { $key } di { $section }, mm
+batch-map-axis = { $key } di { $section }, { -mm }
 batch-interrupted = Le righe in { $file } sono complete. `--resume` prosegue dopo di esse.
 batch-same-file = Le righe e la mappa hanno lo stesso file, `{ $file }`
 batch-same-file-help = Indicare un altro file per una delle due
@@ -122,7 +122,7 @@ compare-tandem = tandem
 compare-feasible = Fattibili (quelli a rischio in fondo, prima il tempo più breve; regge: in quanti pezzi simulati su 100)
 compare-infeasible = Non fattibili (prima la lunghezza tornita maggiore)
 compare-way = { $way }, { $tools }:
-compare-way-reaches = { $way }, { $tools }, lunghezza tornita { $turned } di { $length } mm:
+compare-way-reaches = { $way }, { $tools }, lunghezza tornita { $turned } di { $length } { -mm }:
 compare-way-full-length = { $way }, { $tools }, tornito per tutta la lunghezza:
 compare-head-machine = macchina
 compare-head-holding = tenuta
@@ -159,6 +159,7 @@ recheck-breach-of-plan = Piano: { $rule }: { $why }
 
 # The language.
 option-lang = Lingua dei testi: { $languages }. Altrimenti quella del lavoro o del file dell'officina (`language`), altrimenti inglese
+option-units = Unità dei testi: `mm` o `inch`. Altrimenti quelle del lavoro o del file dell'officina (`units`), altrimenti { -mm }
 no-such-language = ci sono testi in { $languages }
 
 # The font of the PDF.

@@ -11,16 +11,16 @@ fit-add = Aggiungere { $reading }. Darebbe la rigidezza di { $supports } a ± { 
 fit-add-several = Aggiungere più letture. La più utile è { $reading }, ma da sola non basta per { $supports }
 fit-reading-in = una lettura { $reading } (circa { $expected } µm) nel montaggio `{ $set_up }`
 fit-reading-of-new = un montaggio con `{ $key }` e una lettura { $reading } (circa { $expected } µm)
-fit-load-free = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } mm dietro la faccia della bussola e { $front } mm di barra davanti ad essa. Caricarla con { $load } N, { $at } mm { $behind ->
+fit-load-free = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } { -mm } dietro la faccia della bussola e { $front } { -mm } di barra davanti ad essa. Caricarla con { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] dietro
    *[no] davanti
-} alla faccia della bussola, e leggere lì un comparatore (circa { $expected } µm)
-fit-load-gripped = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } mm dietro la faccia della bussola, e serrarla con il contromandrino { $nose } mm davanti alla faccia della bussola. Caricarla con { $load } N, { $at } mm { $behind ->
+} alla faccia della bussola, e leggere lì un comparatore (circa { $expected } { -um })
+fit-load-gripped = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } { -mm } dietro la faccia della bussola, e serrarla con il contromandrino { $nose } { -mm } davanti alla faccia della bussola. Caricarla con { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] dietro
    *[no] davanti
-} alla faccia della bussola, e leggere lì un comparatore (circa { $expected } µm)
-fit-load-no-bush = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, con { $front } mm di barra davanti. Caricarla con { $load } N, { $at } mm davanti al naso, e leggere lì un comparatore (circa { $expected } µm)
-fit-load-no-bush-gripped = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, e serrarla con il contromandrino { $nose } mm davanti al naso. Caricarla con { $load } N, { $at } mm davanti al naso, e leggere lì un comparatore (circa { $expected } µm)
+} alla faccia della bussola, e leggere lì un comparatore (circa { $expected } { -um })
+fit-load-no-bush = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, con { $front } { -mm } di barra davanti. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso, e leggere lì un comparatore (circa { $expected } { -um })
+fit-load-no-bush-gripped = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, e serrarla con il contromandrino { $nose } { -mm } davanti al naso. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso, e leggere lì un comparatore (circa { $expected } { -um })
 fit-misfit = Nessuna rigidezza concorda con le letture. Lo scostamento maggiore è a { $reading } di { $set_up }: misurato { $measured } { $unit }, calcolato { $fitted } { $unit }
 fit-misfit-help = Controllarne il punto e le unità (N, mm, µm, Hz). Precaricare la barra contro il gioco. Se la lettura è giusta, scrivere `errors` più grandi
 fit-dial-reading = lettura del comparatore { $number }

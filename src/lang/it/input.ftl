@@ -311,10 +311,10 @@ edit-refused = Questa modifica cambierebbe più di questo valore
 edit-help = Modificare il testo del file
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = La velocità di taglio di { $speed } m/min è fuori dal campo consueto per { $material }, da { $low } a { $high } m/min.
-note-speed-assumed = Non è indicata una velocità di taglio. Si assumono { $speed } m/min, il centro del campo consueto per { $material } (da { $low } a { $high } m/min).
-note-straightness-of-bar = La rettilineità dell'albero tornito non è indicata. Si assume una curvatura di { $bow } mm per m, dalla barra (stock.kind: { $kind }).
-note-straightness = La rettilineità dell'albero tornito non è indicata. Si assume una curvatura di { $bow } mm per m.
+note-speed-unusual = La velocità di taglio di { $speed } { -m-min } è fuori dal campo consueto per { $material }, da { $low } a { $high } { -m-min }.
+note-speed-assumed = Non è indicata una velocità di taglio. Si assumono { $speed } { -m-min }, il centro del campo consueto per { $material } (da { $low } a { $high } { -m-min }).
+note-straightness-of-bar = La rettilineità dell'albero tornito non è indicata. Si assume una curvatura di { $bow } { -mm } per { -m }, dalla barra (stock.kind: { $kind }).
+note-straightness = La rettilineità dell'albero tornito non è indicata. Si assume una curvatura di { $bow } { -mm } per { -m }.
 note-cutting-force = Forza di taglio di { $material }: kc1.1 { $kc11 } N/mm², mc { $mc }. Fonte: { $source }. Affidabilità: { $confidence }.
 note-wishes = Il piano rispetta queste richieste: { $wishes }.
 note-not-turned = Il tratto { $section } ha il diametro della barra e non viene tornito. La sua tolleranza { $label } ammette { $needed }, ma la tolleranza della barra { $bar } dà { $found }. Usare una barra più grossa per tornirlo, oppure ordinare la barra con questa tolleranza.

@@ -50,8 +50,8 @@ tool-slot = fresa per cave { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = presa del contromandrino a { $at } mm
-wish-hand-over-nose = presa del contromandrino a { $at } mm con il naso a { $nose } mm
+wish-hand-over = presa del contromandrino a { $at } { -mm }
+wish-hand-over-nose = presa del contromandrino a { $at } { -mm } con il naso a { $nose } { -mm }
 wish-never-grip = non serrare mai { $what }
 wish-at-most = { $number ->
     [one] al massimo una presa del contromandrino
@@ -90,3 +90,7 @@ label-keyway = cava interna { $width } × { $depth }
 label-hexagon = esag. { $size } × { $depth }
 label-face = sfacc. { $depth }
 label-bore = foro Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $key } di { $section }, da { $from } a { $to } { -mm } a passi di { $step }
+varied-size = { $key } di { $section } { $size } { -mm }

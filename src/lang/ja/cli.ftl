@@ -26,38 +26,38 @@ folder-not-made = フォルダ `{ $folder }` を作れません：{ $reason }
 # at
 at-note = 注記：{ $note }
 at-turned = 旋削長さ
-at-turned-is = { $turned } mm、区間 { $section }（{ $work }）
+at-turned-is = { $turned } { -mm }、区間 { $section }（{ $work }）
 at-front = 前端
-at-front-is-held = コレット { $collet } でつかみ、コレット端面は { $nose } mm
+at-front-is-held = コレット { $collet } でつかみ、コレット端面は { $nose } { -mm }
 at-front-is-free = 自由
 at-front-is-on-centre = センタで支持
 at-headstock = 主軸台
-at-headstock-is = ブッシュ端面から { $at } mm
+at-headstock-is = ブッシュ端面から { $at } { -mm }
 at-speed = 回転速度
 at-unsupported = 無支持長さ
-at-unsupported-is = { $length } mm、L/d { $ratio }
+at-unsupported-is = { $length } { -mm }、L/d { $ratio }
 at-critical-speed = 危険速度
 at-frequencies = 固有振動数
 at-stiffness = 工具位置の剛性
 at-span-stiffness = 剛性の最も低い位置
-at-span-stiffness-is = { $at } mm で { $stiffness } N/µm、つかみ部とブッシュの間
+at-span-stiffness-is = { $at } { -mm } で { $stiffness } N/µm、つかみ部とブッシュの間
 at-sag = 自重たわみ
 at-bow = 回転中の曲がり
 at-main-force = 主分力
 at-passive-force = 背分力
-at-passive-force-is = { $force } N、棒材に残る力 { $net } N
+at-passive-force-is = { $force } { -n }、棒材に残る力 { $net } { -n }
 at-finisher = 仕上げ工具
-at-finisher-is = { $at } mm、たわみはこの位置の値
+at-finisher-is = { $at } { -mm }、たわみはこの位置の値
 at-deflection = 工具位置のたわみ
-at-deflection-is = { $deflection } µm、パスに沿った直径変化 { $change } µm
+at-deflection-is = { $deflection } { -um }、パスに沿った直径変化 { $change } { -um }
 at-chatter-limit = びびり限界
-at-chatter-limit-is = 切込み { $depth } mm
+at-chatter-limit-is = 切込み { $depth } { -mm }
 at-head-check = 判定項目
 at-head-found = 値
 at-head-limit = 限界値
 at-head-unit = 単位
 at-head-used = 使用率
-at-head-place = 最も厳しい位置 mm
+at-head-place = 最も厳しい位置 { -mm }
 
 # batch
 batch-stdin-unreadable = 標準入力を読めません：{ $reason }
@@ -74,7 +74,7 @@ batch-map-stdin = マップには、標準入力ではなくジョブファイ�
 batch-map-stdin-help = ジョブをファイルに書いてください
 batch-map-no-family = `{ $file }` に `vary` がないため、描くものがありません
 batch-map-no-family-help = ジョブに `vary: {"{"}length: {"{"}section: body, from: 200, to: 1200, step: 50{"}"}{"}"}` を加えてください
-batch-map-axis = { $section } の { $key }、mm
+batch-map-axis = { $section } の { $key }、{ -mm }
 batch-interrupted = { $file } の行は完結しています。`--resume` で続きから始めます。
 batch-same-file = 行の出力とマップが同じファイル `{ $file }` です
 batch-same-file-help = どちらかに別のファイル名を指定してください
@@ -116,7 +116,7 @@ compare-tandem = タンデム工具
 compare-feasible = 加工可能（時間の短い順、リスクありは最後。成立：抽出した部品 100 個中の個数）
 compare-infeasible = 加工不可（旋削長さの長い順）
 compare-way = { $way }、{ $tools }：
-compare-way-reaches = { $way }、{ $tools }、旋削長さ { $turned } / { $length } mm：
+compare-way-reaches = { $way }、{ $tools }、旋削長さ { $turned } / { $length } { -mm }：
 compare-way-full-length = { $way }、{ $tools }、全長を旋削：
 compare-head-machine = 機械
 compare-head-holding = 保持
@@ -150,6 +150,7 @@ recheck-breach-of-plan = 計画：{ $rule }：{ $why }
 
 # The language.
 option-lang = 表示の言語：{ $languages }。なければジョブまたは工場ファイルの言語（`language`）、それもなければ英語
+option-units = 表示の単位：`mm` または `inch`。なければジョブまたは工場ファイルの単位（`units`）、それもなければ { -mm }
 no-such-language = 文章のある言語：{ $languages }
 
 # The font of the PDF.

@@ -11,16 +11,16 @@ fit-add = { $reading }を加えてください。これで { $supports } の剛�
 fit-add-several = 測定値をいくつか加えてください。最も役立つのは{ $reading }ですが、それだけでは { $supports } に足りません
 fit-reading-in = 測定配置 `{ $set_up }` での測定 { $reading }（約 { $expected } µm）
 fit-reading-of-new = `{ $key }` のある測定配置と、その測定 { $reading }（約 { $expected } µm）
-fit-load-free = Ø{ $bar } のテストバーを、主軸コレット端面をブッシュ端面の後方 { $headstock } mm に置いて保持し、ブッシュ端面の前に { $front } mm 出します。ブッシュ端面の{ $behind ->
+fit-load-free = Ø{ $bar } のテストバーを、主軸コレット端面をブッシュ端面の後方 { $headstock } { -mm } に置いて保持し、ブッシュ端面の前に { $front } { -mm } 出します。ブッシュ端面の{ $behind ->
     [yes] 後方
    *[no] 前方
-} { $at } mm に { $load } N の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } µm）
-fit-load-gripped = Ø{ $bar } のテストバーを、主軸コレット端面をブッシュ端面の後方 { $headstock } mm に置いて保持し、ブッシュ端面の前方 { $nose } mm を背面主軸でつかみます。ブッシュ端面の{ $behind ->
+} { $at } { -mm } に { $load } { -n } の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } { -um }）
+fit-load-gripped = Ø{ $bar } のテストバーを、主軸コレット端面をブッシュ端面の後方 { $headstock } { -mm } に置いて保持し、ブッシュ端面の前方 { $nose } { -mm } を背面主軸でつかみます。ブッシュ端面の{ $behind ->
     [yes] 後方
    *[no] 前方
-} { $at } mm に { $load } N の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } µm）
-fit-load-no-bush = Ø{ $bar } のテストバーを、ブッシュなしで主軸台に保持し、前に { $front } mm 出します。主軸コレット端面の前方 { $at } mm に { $load } N の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } µm）
-fit-load-no-bush-gripped = Ø{ $bar } のテストバーを、ブッシュなしで主軸台に保持し、主軸コレット端面の前方 { $nose } mm を背面主軸でつかみます。主軸コレット端面の前方 { $at } mm に { $load } N の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } µm）
+} { $at } { -mm } に { $load } { -n } の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } { -um }）
+fit-load-no-bush = Ø{ $bar } のテストバーを、ブッシュなしで主軸台に保持し、前に { $front } { -mm } 出します。主軸コレット端面の前方 { $at } { -mm } に { $load } { -n } の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } { -um }）
+fit-load-no-bush-gripped = Ø{ $bar } のテストバーを、ブッシュなしで主軸台に保持し、主軸コレット端面の前方 { $nose } { -mm } を背面主軸でつかみます。主軸コレット端面の前方 { $at } { -mm } に { $load } { -n } の荷重を掛け、そこのダイヤルゲージを読みます（約 { $expected } { -um }）
 fit-misfit = 測定値に合う剛性がありません。最大の差は { $set_up } の { $reading }：測定 { $measured } { $unit }、計算 { $fitted } { $unit }
 fit-misfit-help = 位置と単位（N, mm, µm, Hz）を確認してください。がたをなくすため、棒材に予荷重を掛けてください。測定値が正しい場合は、`errors` に大きい値を書いてください
 fit-dial-reading = ダイヤルゲージの測定 { $number }

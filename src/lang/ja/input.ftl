@@ -308,10 +308,10 @@ edit-refused = この編集では、この値以外も変わってしまいま�
 edit-help = ファイルのテキストを編集してください
 
 # What the reader assumed: notes of a plan.
-note-speed-unusual = 切削速度 { $speed } m/min は、{ $material } の通常の範囲 { $low } ～ { $high } m/min から外れています。
-note-speed-assumed = 切削速度の指定がありません。{ $material } の通常の範囲（{ $low } ～ { $high } m/min）の中央の { $speed } m/min と仮定しました。
-note-straightness-of-bar = 旋削後の軸の真直度の指定がありません。棒材（stock.kind: { $kind }）から、曲がりを 1 m 当たり { $bow } mm と仮定しました。
-note-straightness = 旋削後の軸の真直度の指定がありません。曲がりを 1 m 当たり { $bow } mm と仮定しました。
+note-speed-unusual = 切削速度 { $speed } { -m-min } は、{ $material } の通常の範囲 { $low } ～ { $high } { -m-min } から外れています。
+note-speed-assumed = 切削速度の指定がありません。{ $material } の通常の範囲（{ $low } ～ { $high } { -m-min }）の中央の { $speed } { -m-min } と仮定しました。
+note-straightness-of-bar = 旋削後の軸の真直度の指定がありません。棒材（stock.kind: { $kind }）から、曲がりを 1 { -m } 当たり { $bow } { -mm } と仮定しました。
+note-straightness = 旋削後の軸の真直度の指定がありません。曲がりを 1 { -m } 当たり { $bow } { -mm } と仮定しました。
 note-cutting-force = { $material } の比切削抵抗：kc1.1 { $kc11 } N/mm²、mc { $mc }。出典：{ $source }。信頼度：{ $confidence }。
 note-wishes = 計画は次の希望条件を守っています：{ $wishes }。
 note-not-turned = 区間 { $section } は棒材の直径のままで、旋削しません。公差 { $label } で許されるのは { $needed } ですが、棒材の公差 { $bar } では { $found } になります。太い棒材を使って旋削するか、この公差の棒材を注文してください。

@@ -5,4 +5,16 @@ language-name = 日本語
 cautions-read = no
 decimal-mark = .
 unit-rpm = min⁻¹
-unit-feed = mm/rev
+# Units that texts tell; inch.ftl has those of the inch system.
+-mm = mm
+-m = m
+-mm-rev = mm/rev
+-m-min = m/min
+-um = µm
+-n = N
+unit-mm = { -mm }
+unit-um = { -um }
+unit-n = { -n }
+unit-speed = { -m-min }
+unit-bow = { -mm }/{ -m }
+unit-feed = { -mm-rev }

@@ -50,8 +50,8 @@ tool-slot = キー溝フライス { $width }
 
 ## Wishes, to be put after "the wish to".
 
-wish-hand-over = { $at } mm で受け渡す
-wish-hand-over-nose = 背面主軸端面 { $nose } mm、旋削長さ { $at } mm で受け渡す
+wish-hand-over = { $at } { -mm } で受け渡す
+wish-hand-over-nose = 背面主軸端面 { $nose } { -mm }、旋削長さ { $at } { -mm } で受け渡す
 wish-never-grip = つかまない：{ $what }
 wish-at-most = 受け渡しは { $number } 回まで
 
@@ -87,3 +87,7 @@ label-keyway = 穴キー溝 { $width } × { $depth }
 label-hexagon = 六角 { $size } × { $depth }
 label-face = 端面 { $depth }
 label-bore = 内径 Ø{ $diameter }
+
+## A family of parts.
+varied-range = { $section } の { $key }、{ $from } ～ { $to } { -mm }、{ $step } 刻み
+varied-size = { $section } の { $key } { $size } { -mm }

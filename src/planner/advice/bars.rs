@@ -1,6 +1,7 @@
 //! Other bars: those of the shop in the material of the job, else usual sizes.
 
 use crate::job::{ChangeKind, Holding, Job};
+use crate::lang::Measure;
 use crate::planner::advice::candidate::{Candidate, Role, edit, once};
 use crate::say;
 use serde_json::json;
@@ -31,7 +32,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
 }
 
 fn other(now_mm: f64, d: f64) -> Candidate {
-    let says = say!("change-bar", diameter = d.to_string());
+    let says = say!("change-bar", diameter = Measure::Size.number(d));
     let bar = once("bar", Role::Change(ChangeKind::Bar), json!(now_mm), json!(d), says, move |j| {
         j.limits.follow_bar(j.stock.diameter_mm, d);
         j.stock.diameter_mm = d;

@@ -1,7 +1,7 @@
 //! The single changes that are tried when there is no plan.
 
 use crate::job::{ChangeKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
 use crate::planner::advice::limits::{PART_TIMES, round_step};
 use crate::planner::advice::{bars, collets, driven, dropped, limits, set_ups, works};
@@ -70,7 +70,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Speed),
             (rpm.floor(), (0.2 * rpm).ceil()),
             round_step(0.02 * rpm).max(1.0),
-            move |n| say!("change-rpm", rpm = format!("{n:.0}"), vc = format!("{:.0}", vc_of(n))),
+            move |n| say!("change-rpm", rpm = format!("{n:.0}"), vc = Measure::Speed.fixed(vc_of(n), 0)),
             move |j, n| j.set_vc(vc_of(n)),
         )
         .written(move |n| {
@@ -90,7 +90,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Cut),
             (job.cutting.ap_max_mm, (d / 2.0).min(4.0 * job.cutting.ap_max_mm)),
             0.1,
-            |ap| say!("change-ap-max", depth = lang::fixed(ap, 1)),
+            |ap| say!("change-ap-max", depth = Measure::Size.fixed(ap, 1)),
             |j, ap| j.cutting.ap_max_mm = ap,
         )
         .at_key("job", "cutting.ap_max")
@@ -126,7 +126,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
         Role::Change(ChangeKind::Hold),
         (stroke_mm, (LEAST_STROKE * stroke_mm).max(LEAST_STROKE_MM)),
         5.0,
-        |s| say!("change-shorter-stroke", stroke = format!("{s:.0}")),
+        |s| say!("change-shorter-stroke", stroke = Measure::Place.fixed(s, 0)),
         |j, s| j.machine.headstock.stroke_mm = s,
     );
     list.push(shorter.in_group("stroke").at_key("machine", "headstock.stroke"));
@@ -136,7 +136,7 @@ fn settings(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Hold),
             (axial_n, 0.0),
             round_step(-0.02 * axial_n),
-            |n| say!("change-axial-load", force = format!("{n:.0}")),
+            |n| say!("change-axial-load", force = Measure::Force.fixed(n, 0)),
             |j, n| {
                 if let Some(c) = &mut j.machine.counter_spindle {
                     c.axial_load_n = n;
@@ -214,7 +214,7 @@ fn leaves(job: &Job) -> Vec<Candidate> {
         Role::Change(ChangeKind::Straightness),
         (job.shaft.bow_mm_per_m, STRAIGHTEST_MM_PER_M.min(job.shaft.bow_mm_per_m)),
         0.01,
-        |b| say!("change-straightness", bow = lang::fixed(b, 2)),
+        |b| say!("change-straightness", bow = Measure::Bow.fixed(b, 2)),
         |j, b| j.shaft.bow_mm_per_m = b,
     );
     list.push(straighter.at_key("job", "shaft.straightness"));
@@ -238,8 +238,11 @@ fn tray(job: &Job) -> Option<Candidate> {
     let most = |known: Option<f64>, needed: f64| known.map_or(up(needed), |k| k.max(up(needed)));
     let tray =
         Tray::new(most(now.map(|t| t.max_length_mm), length_mm), most(now.map(|t| t.max_diameter_mm), diameter_mm));
-    let says =
-        say!("change-tray", length = lang::number(tray.max_length_mm), diameter = lang::number(tray.max_diameter_mm));
+    let says = say!(
+        "change-tray",
+        length = Measure::Place.number(tray.max_length_mm),
+        diameter = Measure::Size.number(tray.max_diameter_mm)
+    );
     let from = now.as_ref().map_or(Value::Null, told);
     let role = Role::Change(ChangeKind::Tray);
     let change = once("part_off.tray", role, from, told(&tray), says, move |j| j.machine.part_off.tray = Some(tray));
@@ -255,7 +258,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Machine),
             (head.stroke_mm, head.stroke_mm + 500.0),
             5.0,
-            |s| say!("change-stroke", stroke = format!("{s:.0}")),
+            |s| say!("change-stroke", stroke = Measure::Place.fixed(s, 0)),
             |j, s| j.machine.headstock.stroke_mm = s,
         )
         .in_group("stroke")
@@ -264,7 +267,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
     if let Some(bush) = &job.machine.bush {
         let d = job.stock.diameter_mm;
         if d > bush.max_bar_mm {
-            let says = say!("change-bush-max-bar", bar = d.to_string());
+            let says = say!("change-bush-max-bar", bar = Measure::Size.number(d));
             let role = Role::Change(ChangeKind::Machine);
             let wider = once("bush.max_bar", role, json!(bush.max_bar_mm), json!(d), says, move |j| {
                 if let Some(b) = &mut j.machine.bush {
@@ -283,7 +286,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
             Role::Change(ChangeKind::Machine),
             (force_n, most_n.max(force_n)),
             100.0,
-            |n| say!("change-headstock-clamp-force", force = format!("{n:.0}")),
+            |n| say!("change-headstock-clamp-force", force = Measure::Force.fixed(n, 0)),
             |j, n| j.machine.headstock.clamp_force_n = Some(n),
         );
         list.push(firmer.at_key("machine", "headstock.clamp_force"));
@@ -309,7 +312,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         "counter_spindle.farthest",
         (counter.farthest_mm, counter.farthest_mm + 600.0),
         5.0,
-        |v| say!("change-farthest", farthest = format!("{v:.0}")),
+        |v| say!("change-farthest", farthest = Measure::Place.fixed(v, 0)),
         |c, v| c.farthest_mm = v,
     ));
     list.push(of_counter(
@@ -317,7 +320,7 @@ fn machines(job: &Job) -> Vec<Candidate> {
         "counter_spindle.bore_depth",
         (counter.bore_depth_mm, length.max(counter.bore_depth_mm).ceil()),
         5.0,
-        |v| say!("change-bore-depth", depth = format!("{v:.0}")),
+        |v| say!("change-bore-depth", depth = Measure::Place.fixed(v, 0)),
         |c, v| c.bore_depth_mm = v,
     ));
     list.push(of_counter(
@@ -325,12 +328,15 @@ fn machines(job: &Job) -> Vec<Candidate> {
         "counter_spindle.bore",
         (counter.bore_mm, 3.0 * counter.bore_mm),
         1.0,
-        |v| say!("change-bore", bore = format!("{v:.0}")),
+        |v| say!("change-bore", bore = Measure::Size.fixed(v, 0)),
         |c, v| c.bore_mm = v,
     ));
     if counter.sleeve.is_none() {
-        let says =
-            say!("change-sleeve", pitch = lang::number(SLEEVE_PITCH_MM), stiffness = lang::number(SLEEVE_N_PER_UM));
+        let says = say!(
+            "change-sleeve",
+            pitch = Measure::Place.number(SLEEVE_PITCH_MM),
+            stiffness = lang::number(SLEEVE_N_PER_UM)
+        );
         let after = json!({"pitch": SLEEVE_PITCH_MM, "stiffness": SLEEVE_N_PER_UM});
         let role = Role::Change(ChangeKind::Sleeve);
         let sleeve = once("sleeve", role, Value::Null, after, says, |j| {

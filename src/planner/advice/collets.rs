@@ -1,8 +1,8 @@
 //! Other collets: for a diameter that none of the counter-spindle holds, with more force, with less run-out.
 
 use crate::job::{ChangeKind, Collet, CounterSpindle, Job};
-use crate::lang;
 use crate::lang::lists;
+use crate::lang::{self, Measure};
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
 use crate::process::profile::Profile;
 use crate::say;
@@ -34,7 +34,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
         Role::Change(ChangeKind::Collet),
         (worst_mm, 0.1 * worst_mm),
         0.001,
-        |mm| say!("change-collet-run-out", mm = lang::fixed(mm, 3)),
+        |mm| say!("change-collet-run-out", mm = Measure::Size.fixed(mm, 3)),
         |j, mm| {
             let collets = j.machine.counter_spindle.iter_mut().flat_map(|c| &mut c.collets);
             collets.filter_map(|c| c.run_out_mm.as_mut()).for_each(|r| *r = r.min(mm));
@@ -99,9 +99,10 @@ fn to_get(job: &Job, counter: &CounterSpindle) -> Vec<Candidate> {
             clamp_force_n,
             ..like.clone()
         };
-        let (diameter, hold, force) = (d.to_string(), collet.hold_mm.to_string(), clamp_force_n.to_string());
+        let (diameter, hold) = (Measure::Size.number(d), Measure::Place.number(collet.hold_mm));
+        let force = Measure::Force.number(clamp_force_n);
         let says = if passes > d + 1e-9 {
-            let opens = lang::fixed(collet.passes_mm, 1);
+            let opens = Measure::Size.fixed(collet.passes_mm, 1);
             say!("change-collet-opens", diameter = diameter, opens = opens, hold = hold, force = force)
         } else {
             say!("change-collet", diameter = diameter, hold = hold, force = force)
@@ -155,7 +156,7 @@ fn firmer(job: &Job, counter: &CounterSpindle) -> Option<Candidate> {
         0.1,
         move |v| {
             let one = |(name, n): &(String, f64)| {
-                say!("change-clamp-force-collet", collet = name, force = format!("{:.0}", n * v))
+                say!("change-clamp-force-collet", collet = name, force = Measure::Force.fixed(n * v, 0))
             };
             let told: Vec<String> = forces.iter().map(one).collect();
             say!("change-clamp-force", times = lang::fixed(v, 1), collets = lists::commas(&told))

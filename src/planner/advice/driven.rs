@@ -1,7 +1,7 @@
 //! Single changes for what the spindle cannot drive or the headstock cannot feed: less in one cut, or a stronger machine.
 
 use crate::job::{ChangeKind, Job};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::planner::advice::candidate::{Candidate, Role, number};
 use crate::process::Rig;
 use crate::process::cutter::DEFAULT_FEED_MM;
@@ -35,7 +35,7 @@ pub fn lighter(job: &Job) -> Vec<Candidate> {
         role,
         (ap, least.min(ap)),
         0.1,
-        |ap| say!("change-smaller-ap-max", depth = lang::fixed(ap, 1)),
+        |ap| say!("change-smaller-ap-max", depth = Measure::Size.fixed(ap, 1)),
         |j, ap| j.cutting.ap_max_mm = ap,
     );
     let feed = number(
@@ -43,7 +43,7 @@ pub fn lighter(job: &Job) -> Vec<Candidate> {
         role,
         (feed, LEAST_FEED_MM.min(feed)),
         0.01,
-        |f| say!("change-smaller-feed", feed = lang::fixed(f, 2)),
+        |f| say!("change-smaller-feed", feed = Measure::Feed.fixed(f, 2)),
         |j, f| j.cutting.feed_mm = Some(f),
     );
     vec![depth.at_key("job", "cutting.ap_max").in_group("depth"), feed.at_key("job", "cutting.feed").in_group("feed")]
@@ -85,7 +85,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
         "headstock.feed_force",
         head.feed_force_n,
         100.0,
-        |v| say!("change-feed-force", force = format!("{v:.0}")),
+        |v| say!("change-feed-force", force = Measure::Force.fixed(v, 0)),
         |j, v| j.machine.headstock.feed_force_n = Some(v),
     );
     stronger(

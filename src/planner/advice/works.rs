@@ -3,7 +3,7 @@
 
 use crate::job::plan::Edit;
 use crate::job::{ChangeKind, FeatureKind, Forming, Interrupt, Job, Place, Section, SectionKind, ThreadBy};
-use crate::lang;
+use crate::lang::Measure;
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
 use crate::process::Rig;
 use crate::process::segments::THREAD_LENGTH;
@@ -23,7 +23,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     for (i, feature) in job.shaft.features.iter().enumerate() {
         match feature.kind {
             FeatureKind::HexSocket { forming: Forming::Punched, across_flats_mm, .. } => {
-                let says = say!("change-forming", size = lang::number(across_flats_mm));
+                let says = say!("change-forming", size = Measure::Size.number(across_flats_mm));
                 let role = Role::Change(ChangeKind::Method);
                 let shaved = once("forming", role, json!("punch"), json!("shave"), says, move |j| {
                     if let Some(FeatureKind::HexSocket { forming, .. }) = kind_of(j, i) {
@@ -39,7 +39,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
                     Role::Change(ChangeKind::Cut),
                     (step_mm, FINEST_STEP_MM.min(step_mm)),
                     0.005,
-                    |v| say!("change-step", step = lang::fixed(v, 3)),
+                    |v| say!("change-step", step = Measure::Size.fixed(v, 3)),
                     move |j, v| {
                         if let Some(FeatureKind::HexSocket { step_mm, .. } | FeatureKind::Keyway { step_mm, .. }) =
                             kind_of(j, i)
@@ -115,7 +115,7 @@ fn long_threads(job: &Job) -> Vec<Candidate> {
                 Role::House,
                 (now_mm, least_mm),
                 0.5,
-                |mm| say!("change-engagement", mm = lang::fixed(mm, 1)),
+                |mm| say!("change-engagement", mm = Measure::Place.fixed(mm, 1)),
                 |j, mm| {
                     if let Some(bush) = &mut j.machine.bush {
                         bush.engagement_min_mm = mm;

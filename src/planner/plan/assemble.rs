@@ -79,6 +79,7 @@ pub fn blank(rig: &Rig<'_>, verdict: Verdict) -> Plan {
     let job = rig.job;
     Plan {
         language: lang::language().code().to_owned(),
+        units: lang::units(),
         verdict,
         job: job.shaft.name.clone(),
         drawing: job.shaft.drawing.clone(),

@@ -2,8 +2,8 @@
 
 use crate::job::plan::Plan;
 use crate::job::{Edge, FeatureKind, Hold, Holding, Job, Section, SectionKind, ThreadBy, Tools};
-use crate::lang;
 use crate::lang::lists;
+use crate::lang::{self, Measure};
 use crate::mechanics::cutting::{CHIPS_TOLD_MM, MEASURED_TO_MM};
 use crate::mechanics::drilling::THRUST_TOLD_MM;
 use crate::process::cutter::DEFAULT_FEED_MM;
@@ -29,8 +29,8 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
     {
         notes.push(say!(
             "note-falls-by-default",
-            length = lang::number(length_mm),
-            diameter = lang::number(diameter_mm)
+            length = Measure::Place.number(length_mm),
+            diameter = Measure::Size.number(diameter_mm)
         ));
     }
     notes.extend(drive(job, plan));
@@ -54,17 +54,17 @@ pub fn notes(job: &Job, plan: &Plan) -> Vec<String> {
             notes.push(say!(
                 "note-feed-lowered",
                 section = section.label(i),
-                given = lang::number(given),
-                feed = lang::fixed(s.feed_mm, 3),
-                ra = lang::number(ra),
+                given = Measure::Feed.number(given),
+                feed = Measure::Feed.fixed(s.feed_mm, 3),
+                ra = Measure::Micro.number(ra),
                 factor = lang::number(job.cutting.ra_factor)
             ));
         }
         let turned = plan.segments.iter().any(|s| s.section == i + 1 && s.work == "turn");
         let floor = job.cutting.ra_floor_um;
         if let Some(ra) = section.ra_um.filter(|ra| turned && *ra <= floor) {
-            let (section, floor) = (section.label(i), lang::number(floor));
-            notes.push(say!("note-ra-floor", section = section, ra = lang::number(ra), floor = floor));
+            let (section, floor) = (section.label(i), Measure::Micro.number(floor));
+            notes.push(say!("note-ra-floor", section = section, ra = Measure::Micro.number(ra), floor = floor));
         }
     }
     notes
@@ -112,7 +112,7 @@ fn finishing(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
             (false, None) => say!("note-one-cut-tandem"),
             (false, Some(why)) => say!("note-one-cut-why", why = why.told()),
         };
-        let (asked, depth) = (asked(section), lang::fixed(rig.stock_mm(section), 2));
+        let (asked, depth) = (asked(section), Measure::Size.fixed(rig.stock_mm(section), 2));
         notes.push(say!("note-one-cut", section = name, asked = asked, depth = depth, instead = instead));
     }
     if !tandem.is_empty() {
@@ -131,7 +131,7 @@ fn drive(job: &Job, plan: &Plan) -> Option<String> {
     };
     let power = lang::fixed(needs.power_kw, 1);
     let torque = lang::fixed(needs.torque_nm, 1);
-    let force = format!("{:.0}", needs.feed_force_n);
+    let force = Measure::Force.fixed(needs.feed_force_n, 0);
     let told = say!(
         "note-drive",
         power = power,
@@ -153,9 +153,10 @@ fn ground(job: &Job) -> Vec<String> {
     let sections = job.shaft.sections.iter().enumerate();
     let told = sections.filter_map(|(i, section)| {
         let ground = section.ground.as_ref()?;
-        let ra = |ra: Option<f64>| ra.map_or(String::new(), |ra| format!(" Ra {ra}"));
-        let turned = format!("Ø{} {}{}", section.largest_mm(), section.tolerance.label, ra(section.ra_um));
-        let is = format!("Ø{} {}{}", ground.diameter_mm, ground.tolerance.label, ra(ground.ra_um));
+        let ra = |ra: Option<f64>| ra.map_or(String::new(), |ra| format!(" Ra {}", Measure::Micro.number(ra)));
+        let size = |mm: f64| Measure::Size.number(mm);
+        let turned = format!("Ø{} {}{}", size(section.largest_mm()), section.tolerance.told(), ra(section.ra_um));
+        let is = format!("Ø{} {}{}", size(ground.diameter_mm), ground.tolerance.told(), ra(ground.ra_um));
         Some(say!("note-ground", section = section.label(i), turned = turned, ground = is))
     });
     told.collect()
@@ -175,7 +176,7 @@ fn small_radii(job: &Job) -> Vec<String> {
             if let (Some(Edge::Radius(mm)), true) = (edge, other.is_some_and(|other| other > own))
                 && *mm < nose_mm - 1e-9
             {
-                let (radius, nose) = (lang::number(*mm), lang::number(nose_mm));
+                let (radius, nose) = (Measure::Size.number(*mm), Measure::Size.number(nose_mm));
                 notes.push(say!("note-small-radius", section = section.label(i), radius = radius, nose = nose));
             }
         }
@@ -207,8 +208,8 @@ fn power_lowers(rig: &Rig<'_>, segments: &[Segment], plan: &Plan) -> Vec<String>
 
 /// What a section asks for that takes a finishing cut, in words.
 fn asked(section: &Section) -> String {
-    let width = lang::fixed(section.tolerance.width_mm(), 3);
-    let fine_ra = section.ra_um.map(lang::number);
+    let width = Measure::Size.fixed(section.tolerance.width_mm(), 3);
+    let fine_ra = section.ra_um.map(|ra| Measure::Micro.number(ra));
     let by_tolerance = Rig::asks_to_finish(&Section { ra_um: None, ..section.clone() });
     match fine_ra {
         Some(ra) if by_tolerance => say!("asked-both", width = width, ra = ra),
@@ -236,8 +237,8 @@ fn slow_cutting(job: &Job, plan: &Plan) -> Option<String> {
     };
     let slowest = turned.min_by(|a, b| cut(a).total_cmp(&cut(b))).filter(|s| cut(s) < low)?;
     let section = job.shaft.sections.get(slowest.section - 1)?.label(slowest.section - 1);
-    let speed = format!("{:.0}", cut(slowest));
-    let (low, high) = (lang::number(low), lang::number(high));
+    let speed = Measure::Speed.fixed(cut(slowest), 0);
+    let (low, high) = (Measure::Speed.number(low), Measure::Speed.number(high));
     Some(say!(
         "note-slow-cutting",
         section = section,
@@ -257,7 +258,11 @@ fn passive_forces(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
         floored |= rig.travel_forces(&travel.depths_mm, &travel.cutters, travel.feed_mm).cuts.iter().any(|c| c.floored);
     }
     let deep = (deepest_mm > MEASURED_TO_MM).then(|| {
-        say!("note-passive-deep", depth = lang::fixed(deepest_mm, 2), measured = lang::number(MEASURED_TO_MM))
+        say!(
+            "note-passive-deep",
+            depth = Measure::Size.fixed(deepest_mm, 2),
+            measured = Measure::Size.number(MEASURED_TO_MM)
+        )
     });
     let floor = floored.then(|| say!("note-passive-floor", share = lang::number(rig.job.cutting.passive_floor)));
     deep.into_iter().chain(floor).collect()
@@ -276,15 +281,20 @@ fn forces_outside(rig: &Rig<'_>, segments: &[Segment]) -> Vec<String> {
         worst.filter(|tool| outside(range, of(tool)) > 1.0 + 1e-9).copied()
     };
     let drills: Vec<ToolChip> = tools.iter().copied().filter(|tool| tool.kind == ToolKind::Drill).collect();
-    let told = |mm: f64| lang::trimmed(mm, 2);
+    let told = |mm: f64| Measure::Size.trimmed(mm, 2);
     let sizes = farthest(&drills, THRUST_TOLD_MM, |tool| tool.diameter_mm).map(|tool| {
-        let [low, high] = THRUST_TOLD_MM.map(lang::number);
+        let [low, high] = THRUST_TOLD_MM.map(|mm| Measure::Size.number(mm));
         say!("note-drill-size", size = told(tool.diameter_mm), low = low, high = high)
     });
     tools.extend(turning_chips(segments));
     let chips = farthest(&tools, CHIPS_TOLD_MM, |tool| tool.chip_mm).map(|tool| {
-        let [low, high] = CHIPS_TOLD_MM.map(lang::number);
-        let (size, chip) = (told(tool.diameter_mm), lang::fixed(tool.chip_mm, 3));
+        let [low, high] = CHIPS_TOLD_MM.map(|mm| Measure::Size.number(mm));
+        let chip = Measure::Size.fixed(tool.chip_mm, 3);
+        // Of turning the feed stands in place of a diameter.
+        let size = match tool.kind {
+            ToolKind::Turning => Measure::Feed.trimmed(tool.diameter_mm, 2),
+            _ => told(tool.diameter_mm),
+        };
         match tool.kind {
             ToolKind::Drill => say!("note-chips-of-drill", size = size, chip = chip, low = low, high = high),
             ToolKind::Tap => say!("note-chips-of-tap", size = size, chip = chip, low = low, high = high),
@@ -301,8 +311,8 @@ fn rolled_and_left(job: &Job) -> Vec<String> {
     for (i, section) in job.shaft.sections.iter().enumerate() {
         let SectionKind::Thread(thread) = &section.kind else { continue };
         if section.thread_by == Some(ThreadBy::Rolling) {
-            let blank = lang::fixed(thread.flank_mm(), 2);
-            let (section, length) = (section.label(i), lang::number(section.length_mm()));
+            let blank = Measure::Size.fixed(thread.flank_mm(), 2);
+            let (section, length) = (section.label(i), Measure::Place.number(section.length_mm()));
             notes.push(say!("note-rolled", section = section, length = length, blank = blank));
         }
         if thread.left {

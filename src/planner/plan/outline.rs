@@ -2,13 +2,13 @@
 
 use crate::job::plan::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline};
 use crate::job::{End, Engraved, FeatureKind, Job, SectionKind, Tapped};
-use crate::lang;
+use crate::lang::Measure;
 use crate::process::Rig;
 use crate::say;
 
 /// A diameter as drawings write it.
 fn across(diameter_mm: f64) -> String {
-    format!("Ø{}", lang::number(diameter_mm))
+    format!("Ø{}", Measure::Size.number(diameter_mm))
 }
 
 /// The shaft as drawn.
@@ -16,7 +16,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
     let sections = job.shaft.sections.iter().enumerate().map(|(i, s)| {
         // The general tolerance is not repeated at every diameter of a drawing.
         let class =
-            if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.label) };
+            if s.tolerance.label.starts_with("ISO") { String::new() } else { format!(" {}", s.tolerance.told()) };
         let (kind, label, inner) = match &s.kind {
             SectionKind::Cylinder { diameter_mm } => ("cylinder", across(*diameter_mm) + &class, None),
             SectionKind::Thread(t) => ("thread", t.designation.clone(), Some(t.minor_mm())),
@@ -25,19 +25,19 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             }
             SectionKind::Groove { diameter_mm } => ("groove", across(*diameter_mm), None),
             SectionKind::Knurl { diameter_mm } => {
-                ("knurl", say!("label-knurl", diameter = lang::number(*diameter_mm)), None)
+                ("knurl", say!("label-knurl", diameter = Measure::Size.number(*diameter_mm)), None)
             }
             SectionKind::Flats { across_flats_mm, sides, .. } => (
                 "flats",
-                say!("label-flats", size = lang::number(*across_flats_mm), sides = *sides),
+                say!("label-flats", size = Measure::Size.number(*across_flats_mm), sides = *sides),
                 Some(*across_flats_mm),
             ),
         };
         // Edges and the ground size stand behind the size that is turned.
         let edges = s.edges.iter().flatten().map(|e| format!(", {}", e.told())).collect::<String>();
         let ground = s.ground.as_ref().map_or(String::new(), |g| {
-            let size = lang::number(g.diameter_mm);
-            format!(" ({})", say!("label-ground", diameter = size, class = g.tolerance.label))
+            let size = Measure::Size.number(g.diameter_mm);
+            format!(" ({})", say!("label-ground", diameter = size, class = g.tolerance.told()))
         });
         let label = format!("{label}{ground}{edges}");
         SectionOutline {
@@ -50,14 +50,14 @@ pub fn shaft(job: &Job) -> ShaftOutline {
             rear_diameter_mm: s.rear_mm(),
             inner_diameter_mm: inner,
             label,
-            tolerance: s.tolerance.label.clone(),
+            tolerance: s.tolerance.told(),
             ra_um: s.ra_um,
             interrupt: s.interrupt.key().into(),
             grip: s.grip,
             front_edge: s.edges[0].map(|e| e.told()),
             rear_edge: s.edges[1].map(|e| e.told()),
             ground_diameter_mm: s.ground.as_ref().map(|g| g.diameter_mm),
-            ground_tolerance: s.ground.as_ref().map(|g| g.tolerance.label.clone()),
+            ground_tolerance: s.ground.as_ref().map(|g| g.tolerance.told()),
             ground_ra_um: s.ground.as_ref().and_then(|g| g.ra_um),
         }
     });
@@ -77,7 +77,7 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         },
         FeatureKind::Keyseat { width_mm, depth_mm, from_mm, to_mm } => FeatureOutline {
             kind: "keyseat".into(),
-            label: format!("{} × {}", lang::number(*width_mm), lang::number(*depth_mm)),
+            label: format!("{} × {}", Measure::Size.number(*width_mm), Measure::Size.number(*depth_mm)),
             from_mm: *from_mm,
             to_mm: *to_mm,
             size_mm: *width_mm,
@@ -96,12 +96,12 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         }
         FeatureKind::Facing { depth_mm, end } => FeatureOutline {
             depth_mm: None,
-            ..at_end(*end, "facing", say!("label-face", depth = lang::number(*depth_mm)), 0.0, 0.0)
+            ..at_end(*end, "facing", say!("label-face", depth = Measure::Size.number(*depth_mm)), 0.0, 0.0)
         },
         FeatureKind::AxialHole { diameter_mm, depth_mm, end } => at_end(
             *end,
             "axial_hole",
-            format!("{} × {}", across(*diameter_mm), lang::number(*depth_mm)),
+            format!("{} × {}", across(*diameter_mm), Measure::Size.number(*depth_mm)),
             *diameter_mm,
             *depth_mm,
         ),
@@ -116,21 +116,25 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, end, .. } } => at_end(
             *end,
             "tapped_hole",
-            format!("{} × {}", thread.designation, lang::number(*depth_mm)),
+            format!("{} × {}", thread.designation, Measure::Size.number(*depth_mm)),
             thread.major_mm,
             *depth_mm,
         ),
         FeatureKind::HexSocket { across_flats_mm, depth_mm, end, .. } => at_end(
             *end,
             "hex_socket",
-            say!("label-hexagon", size = lang::number(*across_flats_mm), depth = lang::number(*depth_mm)),
+            say!(
+                "label-hexagon",
+                size = Measure::Size.number(*across_flats_mm),
+                depth = Measure::Size.number(*depth_mm)
+            ),
             *across_flats_mm,
             *depth_mm,
         ),
         FeatureKind::Keyway { width_mm, depth_mm, length_mm, end, .. } => at_end(
             *end,
             "keyway",
-            say!("label-keyway", width = lang::number(*width_mm), depth = lang::number(*depth_mm)),
+            say!("label-keyway", width = Measure::Size.number(*width_mm), depth = Measure::Size.number(*depth_mm)),
             *width_mm,
             *length_mm,
         ),
@@ -147,9 +151,9 @@ pub fn shaft(job: &Job) -> ShaftOutline {
         },
     });
     let stock = &job.stock;
-    let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.label));
+    let tolerance = stock.tolerance.as_ref().map_or(String::new(), |t| format!(" {}", t.told()));
     let bore = if stock.bore_mm > 0.0 {
-        format!(", {}", say!("label-bore", diameter = lang::number(stock.bore_mm)))
+        format!(", {}", say!("label-bore", diameter = Measure::Size.number(stock.bore_mm)))
     } else {
         String::new()
     };

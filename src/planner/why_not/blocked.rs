@@ -1,7 +1,7 @@
 //! What stands in the way of a plan.
 
 use crate::job::Job;
-use crate::lang;
+use crate::lang::Measure;
 use crate::lang::lists;
 use crate::planner::why_not::no_hold::{self, NoHold, REASONS};
 use crate::process::segments::Refused;
@@ -98,7 +98,7 @@ impl Blocked {
                 continue;
             }
             told.push(other.names());
-            let turned = lang::fixed(other.farthest_mm, 1);
+            let turned = Measure::Place.fixed(other.farthest_mm, 1);
             texts.push(say!("stopped-other-collet", collet = collet, turned = turned, reason = other.text));
         }
         self.others = texts;

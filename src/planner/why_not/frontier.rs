@@ -1,7 +1,7 @@
 //! What stops the bar when there is no plan, and the words for it.
 
 use crate::job::{BackWork, Holding, Job, Tools};
-use crate::lang;
+use crate::lang::Measure;
 use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::{Blocked, Reason};
@@ -23,14 +23,16 @@ pub fn bar_does_not_fit(job: &Job) -> Option<Blocked> {
     if d <= most {
         return None;
     }
-    let (bar, most) = (d.to_string(), most.to_string());
+    let (bar, most) = (Measure::Size.number(d), Measure::Size.number(most));
     let text = match (job.holding, without_bush) {
         (Holding::NoBush, _) => say!("bar-too-thick-for-collet", bar = bar, most = most),
         (Holding::Bush, None) => say!("bar-too-thick-for-bush", bar = bar, most = most),
         (Holding::Bush, Some(n)) if d <= n => {
-            say!("bar-too-thick-for-bush-only", bar = bar, most = most, collet = lang::number(n))
+            say!("bar-too-thick-for-bush-only", bar = bar, most = most, collet = Measure::Size.number(n))
         }
-        (Holding::Bush, Some(n)) => say!("bar-too-thick-for-both", bar = bar, most = most, collet = lang::number(n)),
+        (Holding::Bush, Some(n)) => {
+            say!("bar-too-thick-for-both", bar = bar, most = most, collet = Measure::Size.number(n))
+        }
     };
     Some(Blocked::found(0.0, by, text, 0))
 }
@@ -195,7 +197,7 @@ pub(super) fn bent(looker: &Looker<'_>, grip: usize, station: usize, last_mm: f6
     worst.map_or_else(
         || (checks::drill::NAME, say!("drill-fails")),
         |(f, work, t)| {
-            (f.check, say!("reason-under-tool", work = work, turned = lang::fixed(t, 1), finding = f.told()))
+            (f.check, say!("reason-under-tool", work = work, turned = Measure::Place.fixed(t, 1), finding = f.told()))
         },
     )
 }
@@ -225,13 +227,13 @@ pub(super) fn broken(looker: &Looker<'_>, (grip, station): (usize, usize), side:
     if found.is_empty() {
         return one("check", say!("check-fails"));
     }
-    let turned = lang::fixed(t, 1);
+    let turned = Measure::Place.fixed(t, 1);
     let told = |f: &checks::Finding| Reason {
         by: f.check.into(),
         text: match nose {
             None if state.counter == Counter::Centre => say!("reason-on-centre", turned = turned, finding = f.told()),
             None => say!("reason-front-free", turned = turned, finding = f.told()),
-            Some(g) => say!("reason-gripped", nose = lang::fixed(g, 1), turned = turned, finding = f.told()),
+            Some(g) => say!("reason-gripped", nose = Measure::Place.fixed(g, 1), turned = turned, finding = f.told()),
         },
     };
     found.iter().map(told).collect()

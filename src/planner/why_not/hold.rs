@@ -2,7 +2,7 @@
 //! at once.
 
 use crate::job::{Interrupt, SectionKind};
-use crate::lang;
+use crate::lang::Measure;
 use crate::lang::lists;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::frontier::broken;
@@ -24,7 +24,7 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
     let stops: Vec<usize> = stations.iter().filter(can_begin).copied().collect();
     if stops.is_empty() {
         let why = why_no_stop(rig, from_mm, farthest_mm);
-        let (from, to) = (lang::fixed(from_mm, 1), lang::fixed(farthest_mm, 1));
+        let (from, to) = (Measure::Place.fixed(from_mm, 1), Measure::Place.fixed(farthest_mm, 1));
         return NoHold::Because(say!("grip-no-stop", collet = name, from = from, to = to, why = why));
     }
     // The grip that comes farthest, or else the checks that fail at once.
@@ -35,7 +35,8 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
     };
     let ends = stops.iter().flat_map(|k| looker.noses_at(*k).filter_map(|grip| from(*k, grip)));
     if let Some((end, grip)) = ends.max_by_key(|(end, _)| end.rank()) {
-        let (nose, turned) = (lang::fixed(looker.noses[grip], 1), lang::fixed(grid.at(end.station), 1));
+        let (nose, turned) =
+            (Measure::Place.fixed(looker.noses[grip], 1), Measure::Place.fixed(grid.at(end.station), 1));
         return NoHold::Because(say!("grip-no-farther", nose = nose, turned = turned, why = end.told()));
     }
     let last = stops.last().copied().unwrap_or(0);
@@ -45,7 +46,7 @@ pub fn not_in_time(looker: &Looker<'_>, stations: &[usize], farthest_mm: f64) ->
         x >= counter.nearest_mm - SAME_MM && x <= counter.farthest_mm + SAME_MM && looker.noses[*g] <= t + SAME_MM
     };
     let nearest = grips().filter(near).max_by(|a, b| looker.noses[*a].total_cmp(&looker.noses[*b]));
-    let turned = lang::fixed(t, 1);
+    let turned = Measure::Place.fixed(t, 1);
     NoHold::Because(match nearest {
         Some(grip) => {
             let breaks = broken(looker, (grip, last), Side::Start, t);

@@ -1,7 +1,7 @@
 //! Why a collet can take hold nowhere, in words: its range, the places, sections that must not be gripped.
 
 use crate::job::Job;
-use crate::lang;
+use crate::lang::Measure;
 use crate::lang::lists;
 use crate::process::Rig;
 use crate::process::stops::SAME_MM;
@@ -36,12 +36,17 @@ pub fn nowhere(rig: &Rig<'_>) -> NoHold {
         } else if rig.job.wishes.never_grip.iter().any(|n| n.from_mm <= s.from_mm && n.to_mm >= s.to_mm) {
             say!("grip-wished-never", section = name)
         } else if in_front > collet.passes_mm {
-            let (front, passes) = (lang::number(in_front), lang::number(collet.passes_mm));
+            let (front, passes) = (Measure::Size.number(in_front), Measure::Size.number(collet.passes_mm));
             say!("grip-front-too-thick", front = front, section = name, collet = collet.name, passes = passes)
         } else if s.from_mm + collet.hold_mm > deep_mm && s.length_mm() >= collet.hold_mm {
-            say!("grip-too-deep", section = name, depth = lang::number(deep_mm))
+            say!("grip-too-deep", section = name, depth = Measure::Place.number(deep_mm))
         } else {
-            say!("grip-no-clear-length", section = name, hold = lang::number(collet.hold_mm), collet = collet.name)
+            say!(
+                "grip-no-clear-length",
+                section = name,
+                hold = Measure::Place.number(collet.hold_mm),
+                collet = collet.name
+            )
         }
     };
     let told = lists::semicolons(&fitting.iter().take(REASONS).map(reason).collect::<Vec<_>>());
@@ -65,7 +70,12 @@ pub fn too_early(rig: &Rig<'_>, noses: &[f64], farthest_mm: f64) -> Option<NoHol
     let section = rig.held_section(first);
     let told = || {
         let name = rig.job.shaft.sections[section].label(section);
-        NoHold::Because(say!("grip-too-early", collet = collet.name, section = name, from = lang::fixed(from_mm, 1)))
+        NoHold::Because(say!(
+            "grip-too-early",
+            collet = collet.name,
+            section = name,
+            from = Measure::Place.fixed(from_mm, 1)
+        ))
     };
     (from_mm > farthest_mm + SAME_MM).then(told)
 }
@@ -87,7 +97,7 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
     }
     let collets = job.machine.counter_spindle.iter().flat_map(|c| &c.collets);
     let range = |c: &crate::job::Collet| {
-        let (from, to) = (lang::number(c.smallest_mm), lang::number(c.largest_mm));
+        let (from, to) = (Measure::Size.number(c.smallest_mm), Measure::Size.number(c.largest_mm));
         say!("grip-collet-range", collet = c.name, from = from, to = to)
     };
     let ranges: Vec<String> = collets.map(range).collect();
@@ -95,7 +105,8 @@ pub fn told(job: &Job, reasons: &[NoHold]) -> String {
         job.shaft.sections.iter().filter(|s| s.is_plain()).map(crate::job::Section::largest_mm).collect();
     plain.sort_by(f64::total_cmp);
     plain.dedup();
-    let plain: Vec<String> = plain.iter().take(4).map(|d| say!("length-mm", length = d.to_string())).collect();
+    let plain: Vec<String> =
+        plain.iter().take(4).map(|d| say!("length-mm", length = Measure::Size.number(*d))).collect();
     if plain.is_empty() {
         return say!("grip-nothing-plain");
     }

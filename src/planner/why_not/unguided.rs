@@ -1,6 +1,6 @@
 //! What stops the bar without a bush where no way leads on, in words: each piece is looked at state by state.
 
-use crate::lang;
+use crate::lang::Measure;
 use crate::planner::sequence::unguided::{Came, POSE, Unguided};
 use crate::planner::why_not::blocked::Blocked;
 use crate::planner::why_not::walk::{fall_rule, farthest_mm};
@@ -83,7 +83,7 @@ impl Unguided<'_> {
         let gripped = grip < self.noses.len();
         if !self.travels(i, j, grip) {
             let text = match self.noses.get(grip) {
-                Some(nose) => say!("travel-too-short", nose = lang::fixed(*nose, 1)),
+                Some(nose) => say!("travel-too-short", nose = Measure::Place.fixed(*nose, 1)),
                 None => say!("travel-end-centre", farthest = farthest_mm(rig)),
             };
             return Err(Stopped { rule: "counter_spindle_travel".into(), text });
@@ -106,7 +106,7 @@ impl Unguided<'_> {
         let here = here.flat_map(|seen| grid.stations[seen.station].tasks.iter().map(|t| (*t, seen.state)));
         let behind = grid.beyond.iter().filter(|_| j == grid.last()).map(|(t, mm)| (*t, self.fed_on(grip, *mm)));
         for (task, state) in here.chain(behind).map(|(t, state)| (&self.ground.tasks[t], state)) {
-            let turned = lang::fixed(state.turned_mm, 1);
+            let turned = Measure::Place.fixed(state.turned_mm, 1);
             let work = &task.text;
             if state.turned_mm > grid.at(j) + SAME_MM {
                 match checks::fed_on(rig, self.ground.segments, &state) {
@@ -145,10 +145,10 @@ impl Unguided<'_> {
             let view = View { rig, state: &s.state, answers: &s.answers, segment, rpm };
             for f in checks::all(&view) {
                 if f.utilisation > PASSES_UP_TO {
-                    let turned = lang::fixed(s.state.turned_mm, 1);
+                    let turned = Measure::Place.fixed(s.state.turned_mm, 1);
                     let text = match s.state.guide {
                         Guide::Collet { stage_end_mm } => {
-                            let end = lang::fixed(stage_end_mm, 1);
+                            let end = Measure::Place.fixed(stage_end_mm, 1);
                             say!("reason-bar-fed-out", turned = turned, end = end, finding = f.told())
                         }
                         _ => say!("reason-turned", turned = turned, finding = f.told()),
@@ -162,7 +162,7 @@ impl Unguided<'_> {
             && !f.passes()
         {
             let end = seen.first().map_or(0.0, |s| s.state.turned_mm);
-            return Err(told(&f, say!("reason-along-cut", end = lang::fixed(end, 1), finding = f.told())));
+            return Err(told(&f, say!("reason-along-cut", end = Measure::Place.fixed(end, 1), finding = f.told())));
         }
         Ok(())
     }

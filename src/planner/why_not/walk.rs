@@ -1,6 +1,6 @@
 //! One stage, as far as it goes, and what stops it.
 
-use crate::lang;
+use crate::lang::Measure;
 use crate::planner::states::outlook::{Looker, Side};
 use crate::planner::why_not::blocked::Reason;
 use crate::planner::why_not::frontier::{self, End, bent, broken, failing};
@@ -27,7 +27,7 @@ pub(super) fn fall_rule(rig: &Rig<'_>) -> &'static str {
 
 /// The end of the counter-spindle's travel as told.
 pub(super) fn farthest_mm(rig: &Rig<'_>) -> String {
-    rig.job.machine.counter_spindle.as_ref().map_or(String::new(), |c| c.farthest_mm.to_string())
+    rig.job.machine.counter_spindle.as_ref().map_or(String::new(), |c| Measure::Place.number(c.farthest_mm))
 }
 
 /// Walks on with a grip that takes hold at station `from`, with the last re-grip at station `last`, until something
@@ -52,7 +52,7 @@ pub(super) fn walk(
     for k in from..grid.last() {
         crate::spread::checkpoint();
         if k > from && grid.stations[k].wished {
-            let text = say!("wish-no-grip-goes-on", at = lang::number(grid.at(k)));
+            let text = say!("wish-no-grip-goes-on", at = Measure::Place.number(grid.at(k)));
             return Walk::Ends(End::by(k, wished::NAME, text));
         }
         let t = grid.carried_to(k + 1);
@@ -60,7 +60,11 @@ pub(super) fn walk(
         if let (Some(g), Some(counter)) = (nose, &machine.counter_spindle)
             && t + rig.gap_mm() - g > counter.farthest_mm + SAME_MM
         {
-            let text = say!("travel-end", nose = lang::fixed(g, 1), farthest = lang::number(counter.farthest_mm));
+            let text = say!(
+                "travel-end",
+                nose = Measure::Place.fixed(g, 1),
+                farthest = Measure::Place.number(counter.farthest_mm)
+            );
             reasons.push(Reason { by: "counter_spindle_travel".into(), text });
         }
         if t > rig.centre_to_mm() + SAME_MM {
@@ -73,11 +77,11 @@ pub(super) fn walk(
                 Some(m) => last = m,
                 None => {
                     let text = if gripped {
-                        say!("stroke-end-no-stop", stroke = lang::number(stroke))
+                        say!("stroke-end-no-stop", stroke = Measure::Place.number(stroke))
                     } else if rig.centre().is_some() {
-                        say!("stroke-end-centre", stroke = lang::number(stroke))
+                        say!("stroke-end-centre", stroke = Measure::Place.number(stroke))
                     } else {
-                        say!("stroke-end-front-free", stroke = lang::number(stroke))
+                        say!("stroke-end-front-free", stroke = Measure::Place.number(stroke))
                     };
                     reasons.push(Reason { by: "stroke".into(), text });
                     // Other reasons are looked for with the headstock as near the bush as the stroke allows.

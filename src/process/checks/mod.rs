@@ -28,7 +28,7 @@ use super::rig::Rig;
 use super::segments::Segment;
 use super::state::{Counter, Guide, State};
 use crate::job::plan::CheckResult;
-use crate::lang;
+use crate::lang::{self, Units};
 use crate::mechanics::beam::Unheld;
 use crate::say;
 use speed_law::SpeedLaw;
@@ -80,19 +80,22 @@ impl Finding {
         if let Some(text) = says.without_limit.filter(|_| self.limit <= 0.0) {
             return text();
         }
-        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", self.unit) };
-        let size = if self.limit == 0.0 { self.demand.abs() } else { self.limit.abs() };
+        let unit = if self.unit.is_empty() { String::new() } else { format!(" {}", lang::unit_told(self.unit)) };
+        let [demand, limit] = [self.demand, self.limit].map(|value| lang::told(value, self.unit));
+        let size = if limit == 0.0 { demand.abs() } else { limit.abs() };
         let least = if size >= 100.0 {
             0
         } else if size >= 10.0 {
             1
         } else if size >= 1.0 {
             2
-        } else {
+        } else if size >= 0.1 || lang::units() == Units::Metric {
             3
+        } else {
+            5
         };
         // The smallest number of decimals with which value and limit look different.
-        let told = |decimals: usize| (lang::fixed(self.demand, decimals), lang::fixed(self.limit, decimals));
+        let told = |decimals: usize| (lang::fixed(demand, decimals), lang::fixed(limit, decimals));
         let (demand, limit) = (least..9).map(told).find(|(d, l)| d != l).unwrap_or_else(|| told(3));
         (says.found)(self.check, &format!("{demand}{unit}"), &format!("{limit}{unit}"))
     }

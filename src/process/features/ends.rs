@@ -10,7 +10,7 @@ use super::super::tool::Tool;
 use super::{CENTRE_S, DRILL_EXTRA_S, tap_drill_mm};
 use crate::job::thread::Thread;
 use crate::job::{End, Engraved, FeatureKind, Forming, Place, Tapped, engraving};
-use crate::lang::{fixed, number};
+use crate::lang::Measure;
 use crate::mechanics::{cutting, drilling, shaving};
 use crate::say;
 use crate::units::spindle_rpm;
@@ -95,7 +95,11 @@ impl Rig<'_> {
             FeatureKind::Facing { depth_mm, end: e } if *e == end => vec![self.facing(*depth_mm, end)],
             FeatureKind::AxialHole { diameter_mm, depth_mm, end: e } if *e == end => {
                 let mut hole = self.axial_hole(*diameter_mm, *depth_mm, end, fixed);
-                hole.text = say!("work-hole", diameter = number(*diameter_mm), depth = number(*depth_mm));
+                hole.text = say!(
+                    "work-hole",
+                    diameter = Measure::Size.number(*diameter_mm),
+                    depth = Measure::Size.number(*depth_mm)
+                );
                 vec![hole]
             }
             FeatureKind::TappedHole { thread, place: Tapped::InEnd { depth_mm, drill_depth_mm, end: e } }
@@ -111,7 +115,12 @@ impl Rig<'_> {
                 let torque = drilling::tapping_torque_nmm(&self.resistance, thread.major_mm, thread.pitch_mm);
                 let tool = Tool::new(fixed, say!("tool-tap", thread = name));
                 let time_s = tapping_s(thread, *depth_mm, self.speeds().tap_m_per_min, self.end_rpm(end));
-                let tap = work("tapped_hole", say!("work-tap", thread = name, depth = number(*depth_mm)), tool, time_s);
+                let tap = work(
+                    "tapped_hole",
+                    say!("work-tap", thread = name, depth = Measure::Size.number(*depth_mm)),
+                    tool,
+                    time_s,
+                );
                 works.push(EndWork { torque_nm: torque / 1000.0, ..tap });
                 works
             }
@@ -127,17 +136,21 @@ impl Rig<'_> {
                         let shaved = shaving::hexagon(&self.resistance, *s, *step_mm);
                         let text = say!(
                             "work-socket-shaved",
-                            size = number(*s),
-                            depth = number(*depth_mm),
+                            size = Measure::Size.number(*s),
+                            depth = Measure::Size.number(*depth_mm),
                             strokes = shaved.each
                         );
-                        let tool = Tool::new(fixed, say!("tool-shaving-hexagon", size = number(*s)));
+                        let tool = Tool::new(fixed, say!("tool-shaving-hexagon", size = Measure::Size.number(*s)));
                         let time_s = self.strokes_s(shaved.strokes, *depth_mm) + shaving::CORNERS as f64 * INDEX_S;
                         EndWork { axial_n: shaved.force_n, ..work("hex_socket", text, tool, time_s) }
                     }
                     Forming::Punched => {
-                        let text = say!("work-socket-punched", size = number(*s), depth = number(*depth_mm));
-                        let tool = Tool::new(fixed, say!("tool-punch", size = number(*s)));
+                        let text = say!(
+                            "work-socket-punched",
+                            size = Measure::Size.number(*s),
+                            depth = Measure::Size.number(*depth_mm)
+                        );
+                        let tool = Tool::new(fixed, say!("tool-punch", size = Measure::Size.number(*s)));
                         let axial_n = shaving::punch_n(&self.resistance, *s);
                         EndWork { axial_n, ..work("hex_socket", text, tool, PUNCH_S + INDEX_S) }
                     }
@@ -148,12 +161,12 @@ impl Rig<'_> {
                 let shaved = shaving::keyway(&self.resistance, *width_mm, *depth_mm, *step_mm);
                 let text = say!(
                     "work-keyway",
-                    width = number(*width_mm),
-                    depth = number(*depth_mm),
-                    length = number(*length_mm),
+                    width = Measure::Size.number(*width_mm),
+                    depth = Measure::Size.number(*depth_mm),
+                    length = Measure::Size.number(*length_mm),
                     strokes = shaved.strokes
                 );
-                let tool = Tool::new(fixed, say!("tool-shaving-keyway", width = number(*width_mm)));
+                let tool = Tool::new(fixed, say!("tool-shaving-keyway", width = Measure::Size.number(*width_mm)));
                 let time_s = self.strokes_s(shaved.strokes, *length_mm) + INDEX_S;
                 vec![EndWork { axial_n: shaved.force_n, ..work("keyway", text, tool, time_s) }]
             }
@@ -161,7 +174,7 @@ impl Rig<'_> {
                 let time_s = engraving_s(text, *height_mm) + INDEX_S;
                 vec![work(
                     "engraving",
-                    say!("work-engraving", text = text, height = number(*height_mm)),
+                    say!("work-engraving", text = text, height = Measure::Size.number(*height_mm)),
                     Tool::new(driven, say!("tool-engraver")),
                     time_s,
                 )]
@@ -207,12 +220,16 @@ impl Rig<'_> {
         let time_s = 60.0 * way_mm / (self.drill_feed_mm(diameter_mm) * rpm) + pecks * PECK_S + DRILL_EXTRA_S;
         let hole = EndWork {
             kind: "axial_hole",
-            text: say!("work-hole", diameter = fixed(diameter_mm, 2), depth = number(depth_mm)),
+            text: say!(
+                "work-hole",
+                diameter = Measure::Size.fixed(diameter_mm, 2),
+                depth = Measure::Size.number(depth_mm)
+            ),
             axial_n: 0.0,
             radial_n: 0.0,
             torque_nm: 0.0,
             time_s,
-            tool: Tool::new(place, say!("tool-drill", diameter = fixed(diameter_mm, 2))),
+            tool: Tool::new(place, say!("tool-drill", diameter = Measure::Size.fixed(diameter_mm, 2))),
         };
         self.drilled(hole, diameter_mm)
     }
@@ -235,7 +252,7 @@ impl Rig<'_> {
         };
         EndWork {
             kind: "facing",
-            text: say!("work-facing", depth = number(depth_mm)),
+            text: say!("work-facing", depth = Measure::Size.number(depth_mm)),
             axial_n: cut.passive_n,
             radial_n: cut.feed_n,
             torque_nm: cut.main_n * diameter_mm / 2000.0,

@@ -17,7 +17,7 @@ use super::tool::{BackTask, Tool};
 use crate::job::materials::{Speeds, fz_mm};
 use crate::job::plan::{FeatureMoment, Plan};
 use crate::job::{BackWork, End, Engraved, FeatureKind, Place, SectionKind, Tapped, ThreadBy};
-use crate::lang::{fixed, number};
+use crate::lang::Measure;
 use crate::mechanics::{drilling, milling};
 use crate::say;
 use crate::units::spindle_rpm;
@@ -136,7 +136,12 @@ impl Rig<'_> {
                     let thrust_n = flat.map(|(_, area_mm2)| self.mill_n(area_mm2, width_mm, FLAT_TEETH));
                     let flats = cross(
                         "flats",
-                        say!("work-flats", sides = sides, across = number(across_flats_mm), section = section.label(i)),
+                        say!(
+                            "work-flats",
+                            sides = sides,
+                            across = Measure::Size.number(across_flats_mm),
+                            section = section.label(i)
+                        ),
                         section.to_mm,
                         Tool::new(Place::CrossDriven, say!("tool-flats")),
                         f64::from(sides) * self.milling(width_mm, FLAT_TEETH).time_s(length, 0.0),
@@ -165,7 +170,7 @@ impl Rig<'_> {
         match kind {
             FeatureKind::CrossHole { diameter_mm, at_mm, thrust_n } => {
                 vec![self.cross_hole(
-                    say!("work-cross-hole", diameter = number(*diameter_mm)),
+                    say!("work-cross-hole", diameter = Measure::Size.number(*diameter_mm)),
                     *diameter_mm,
                     *at_mm,
                     *thrust_n,
@@ -176,13 +181,13 @@ impl Rig<'_> {
                     "keyseat",
                     say!(
                         "work-keyseat",
-                        width = number(*width_mm),
-                        depth = number(*depth_mm),
-                        from = number(*from_mm),
-                        to = number(*to_mm)
+                        width = Measure::Size.number(*width_mm),
+                        depth = Measure::Size.number(*depth_mm),
+                        from = Measure::Size.number(*from_mm),
+                        to = Measure::Size.number(*to_mm)
                     ),
                     *to_mm,
-                    Tool::new(Place::CrossDriven, say!("tool-slot", width = number(*width_mm))),
+                    Tool::new(Place::CrossDriven, say!("tool-slot", width = Measure::Size.number(*width_mm))),
                     self.milling(*width_mm, SLOT_TEETH).time_s(to_mm - from_mm, *depth_mm),
                 );
                 vec![Task { thrust_n: Some(self.mill_n(width_mm * depth_mm, *width_mm, SLOT_TEETH)), ..keyseat }]
@@ -190,7 +195,8 @@ impl Rig<'_> {
             FeatureKind::TappedHole { thread, place: Tapped::Across { at_mm } } => {
                 let drill_mm = tap_drill_mm(thread);
                 let name = &thread.designation;
-                let hole = say!("work-hole-across-for-thread", diameter = fixed(drill_mm, 2), thread = name);
+                let hole =
+                    say!("work-hole-across-for-thread", diameter = Measure::Size.fixed(drill_mm, 2), thread = name);
                 let mut drill = self.cross_hole(hole, drill_mm, *at_mm, None);
                 drill.kind = "tapped_hole";
                 let depth = self.across_mm(*at_mm);
@@ -205,7 +211,7 @@ impl Rig<'_> {
             }
             FeatureKind::Engraving { text, height_mm, place: Engraved::Along { to_mm, .. }, .. } => vec![cross(
                 "engraving",
-                say!("work-engraving", text = text, height = number(*height_mm)),
+                say!("work-engraving", text = text, height = Measure::Size.number(*height_mm)),
                 *to_mm,
                 Tool::new(Place::CrossDriven, say!("tool-engraver")),
                 ends::engraving_s(text, *height_mm),
@@ -271,7 +277,7 @@ impl Rig<'_> {
         let rpm = self.driven_rpm(self.speeds().drill_m_per_min, diameter_mm);
         let feed_mm = self.drill_feed_mm(diameter_mm);
         let time_s = 60.0 * self.across_mm(at_mm) / (feed_mm * rpm) + DRILL_EXTRA_S;
-        let tool = Tool::new(Place::CrossDriven, say!("tool-drill", diameter = fixed(diameter_mm, 2)));
+        let tool = Tool::new(Place::CrossDriven, say!("tool-drill", diameter = Measure::Size.fixed(diameter_mm, 2)));
         let thrust_n = Some(thrust_n.unwrap_or_else(|| drilling::thrust_n(&self.resistance, diameter_mm, feed_mm)));
         Task { thrust_n, ..cross("cross_hole", text, at_mm, tool, time_s) }
     }

@@ -11,21 +11,21 @@ use crate::say;
 pub(super) fn x_axis(along: &Scale, values: &Axis) -> Group {
     let bottom = TOP + HEIGHT;
     let mut g = shapes::group("x-axis");
-    for tick in axis::round_ticks(along.from, along.to, 12.0) {
+    for tick in axis::round_mm_ticks(along.from, along.to, 12.0) {
         let x = along.x(tick);
         g = g.add(shapes::line(x, bottom, x, bottom + 5.0, INK, 0.9)).add(shapes::text(
             x,
             bottom + 16.0,
             SMALL,
             "middle",
-            &numbers::trimmed(tick, 3),
+            &numbers::fine_mm(tick),
         ));
     }
     let title = shapes::fit_text(&words::plain(&values.title), 11.0, WIDTH);
     g.add(shapes::text(LEFT + WIDTH / 2.0, bottom + 36.0, 11.0, "middle", &title))
 }
 
-pub(super) fn y_axis(up: &Scale, ticks: &[f64], title: &str, places: usize) -> Group {
+pub(super) fn y_axis(up: &Scale, ticks: &[f64], title: &str, told: fn(f64) -> String) -> Group {
     let mut g = shapes::group("y-axis");
     for tick in ticks {
         let y = up.y(*tick);
@@ -34,7 +34,7 @@ pub(super) fn y_axis(up: &Scale, ticks: &[f64], title: &str, places: usize) -> G
             y + 3.5,
             SMALL,
             "end",
-            &numbers::trimmed(*tick, places),
+            &told(*tick),
         ));
     }
     let title = shapes::fit_text(&words::plain(title), 11.0, PAGE_WIDTH / 2.0);

@@ -1,8 +1,8 @@
-//! The table as CSV and as JSON, in English: a program reads them.
+//! The table as CSV and as JSON, in English and metric: a program reads them.
 
 use super::positions;
 use crate::job::plan::{Plan, Position};
-use crate::lang;
+use crate::lang::{self, Spoken};
 use crate::report::csv::{at_most, number, row};
 
 const HEADER: [&str; 18] = [
@@ -28,7 +28,7 @@ const HEADER: [&str; 18] = [
 
 /// One row per event (RFC 4180). The last row has no number: it holds the caution in the column `what`.
 pub fn positions_csv(plan: &Plan) -> String {
-    let table = lang::in_english(|| positions(plan));
+    let table = lang::speaking(Spoken::default(), || positions(plan));
     let caution = HEADER.map(|head| if head == "what" { table.caution.clone() } else { String::new() });
     let rows = table.rows.iter().map(|r| row(fields(r).into_iter()));
     let heads = std::iter::once(row(HEADER.iter().map(|h| h.to_string())));
@@ -64,5 +64,5 @@ fn fields(r: &Position) -> [String; 18] {
 /// # Errors
 /// The library that writes it fails.
 pub fn positions_json(plan: &Plan) -> Result<String, serde_json::Error> {
-    serde_json::to_string_pretty(&lang::in_english(|| positions(plan)))
+    serde_json::to_string_pretty(&lang::speaking(Spoken::default(), || positions(plan)))
 }

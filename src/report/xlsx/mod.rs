@@ -5,7 +5,7 @@ mod work;
 
 use super::{ReportError, positions, words};
 use crate::job::plan::Plan;
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::say;
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, FormatAlign, Workbook, Worksheet, XlsxError};
 
@@ -26,6 +26,37 @@ enum Cell<'a> {
 impl Cell<'_> {
     fn maybe(value: Option<f64>, decimals: usize) -> Self {
         value.map_or(Cell::Empty, |v| Cell::Number(v, decimals))
+    }
+
+    /// A metric number in the units of the plan. `decimals`: in metric units.
+    fn measured(measure: Measure, value: f64, decimals: usize) -> Self {
+        Cell::Number(measure.told(value), measure.places(value, decimals))
+    }
+
+    /// A length along the shaft or of the machine.
+    fn mm(value_mm: f64) -> Self {
+        Cell::measured(Measure::Place, value_mm, 2)
+    }
+
+    fn maybe_mm(value_mm: Option<f64>) -> Self {
+        value_mm.map_or(Cell::Empty, Cell::mm)
+    }
+
+    /// A diameter or a small distance.
+    fn fine_mm(value_mm: f64) -> Self {
+        Cell::measured(Measure::Size, value_mm, 3)
+    }
+
+    fn maybe_fine_mm(value_mm: Option<f64>) -> Self {
+        value_mm.map_or(Cell::Empty, Cell::fine_mm)
+    }
+
+    fn feed(value_mm: f64) -> Self {
+        Cell::measured(Measure::Feed, value_mm, 4)
+    }
+
+    fn maybe_force(value_n: Option<f64>) -> Self {
+        value_n.map_or(Cell::Empty, |n| Cell::measured(Measure::Force, n, 0))
     }
 
     /// A speed in whole rev/min, rounded down so that it is never above the limit.

@@ -2,24 +2,24 @@
 
 use super::{Cell, with_unit};
 use crate::job::plan::{Plan, Stage};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::report::{content, tables, words};
 use crate::say;
 
 pub(super) fn stage_heads() -> Vec<String> {
     vec![
         say!("col-stage"),
-        with_unit(lang::text("col-from"), "mm"),
-        with_unit(lang::text("col-to"), "mm"),
-        with_unit(lang::text("col-travel"), "mm"),
-        with_unit(lang::text("xlsx-grip-from"), "mm"),
-        with_unit(lang::text("xlsx-grip-to"), "mm"),
-        with_unit(lang::text("xlsx-grip-diameter"), "mm"),
-        with_unit(lang::text("xlsx-unsupported"), "mm"),
-        with_unit(lang::text("xlsx-counter-start"), "mm"),
-        with_unit(lang::text("xlsx-counter-end"), "mm"),
-        with_unit(lang::text("xlsx-headstock-start"), "mm"),
-        with_unit(lang::text("xlsx-headstock-end"), "mm"),
+        with_unit(lang::text("col-from"), lang::text("unit-mm")),
+        with_unit(lang::text("col-to"), lang::text("unit-mm")),
+        with_unit(lang::text("col-travel"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-grip-from"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-grip-to"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-grip-diameter"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-unsupported"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-counter-start"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-counter-end"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-headstock-start"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-headstock-end"), lang::text("unit-mm")),
         with_unit(lang::text("xlsx-lowest-speed"), lang::text("unit-rpm")),
         with_unit(lang::text("xlsx-highest-speed"), lang::text("unit-rpm")),
         with_unit(lang::text("col-time"), "s"),
@@ -36,17 +36,17 @@ pub(super) fn stages(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
         let (grip, governing) = (s.grip.as_ref(), s.governing());
         vec![
             Cell::count(s.number),
-            Cell::Number(s.from_mm, 2),
-            Cell::Number(s.to_mm, 2),
-            Cell::Number(s.travel_mm, 2),
-            Cell::maybe(grip.map(|g| g.from_mm), 2),
-            Cell::maybe(grip.map(|g| g.to_mm), 2),
+            Cell::mm(s.from_mm),
+            Cell::mm(s.to_mm),
+            Cell::mm(s.travel_mm),
+            Cell::maybe_mm(grip.map(|g| g.from_mm)),
+            Cell::maybe_mm(grip.map(|g| g.to_mm)),
             Cell::maybe(grip.map(|g| g.diameter_mm), 3),
-            Cell::Number(s.unsupported_max_mm, 2),
-            Cell::maybe(s.counter_spindle_start_mm, 2),
-            Cell::maybe(s.counter_spindle_end_mm, 2),
-            Cell::Number(s.headstock_start_mm, 2),
-            Cell::Number(s.headstock_end_mm, 2),
+            Cell::mm(s.unsupported_max_mm),
+            Cell::maybe_mm(s.counter_spindle_start_mm),
+            Cell::maybe_mm(s.counter_spindle_end_mm),
+            Cell::mm(s.headstock_start_mm),
+            Cell::mm(s.headstock_end_mm),
             Cell::speed(s.rpm_min),
             Cell::speed(s.rpm_max),
             Cell::Number(s.time_s, 1),
@@ -65,9 +65,9 @@ pub(super) fn segment_heads() -> Vec<String> {
         say!("col-section"),
         say!("xlsx-section-number"),
         say!("col-work"),
-        with_unit(lang::text("col-from"), "mm"),
-        with_unit(lang::text("col-to"), "mm"),
-        with_unit(lang::text("xlsx-diameter"), "mm"),
+        with_unit(lang::text("col-from"), lang::text("unit-mm")),
+        with_unit(lang::text("col-to"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-diameter"), lang::text("unit-mm")),
         say!("col-travels"),
         with_unit(lang::text("xlsx-speed"), lang::text("unit-rpm")),
         with_unit(lang::text("col-feed"), lang::text("unit-feed")),
@@ -90,12 +90,12 @@ pub(super) fn segments(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
                 Cell::Text(name(s.section)),
                 Cell::count(s.section),
                 Cell::Said(words::work(&s.work)),
-                Cell::Number(s.from_mm, 2),
-                Cell::Number(s.to_mm, 2),
-                Cell::Number(s.diameter_mm, 3),
+                Cell::mm(s.from_mm),
+                Cell::mm(s.to_mm),
+                Cell::fine_mm(s.diameter_mm),
                 Cell::count(s.travels),
                 Cell::speed(s.rpm),
-                Cell::Number(s.feed_mm, 4),
+                Cell::feed(s.feed_mm),
                 Cell::Said(words::key(&s.turning)),
                 Cell::count(s.stage),
                 Cell::Number(s.time_s, 2),
@@ -113,8 +113,8 @@ pub(super) fn check_heads() -> Vec<String> {
         say!("xlsx-limit"),
         say!("xlsx-check-unit"),
         with_unit(lang::text("xlsx-share"), "%"),
-        with_unit(lang::text("xlsx-turned"), "mm"),
-        with_unit(lang::text("xlsx-position"), "mm"),
+        with_unit(lang::text("xlsx-turned"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-position"), lang::text("unit-mm")),
     ]
 }
 
@@ -126,12 +126,12 @@ pub(super) fn checks(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
             vec![
                 Cell::Said(words::check_name(&c.check)),
                 Cell::count(stage),
-                Cell::Number(c.demand, 5),
-                Cell::Number(c.limit, 5),
-                Cell::Text(&c.unit),
+                Cell::Number(lang::told(c.demand, &c.unit), 5),
+                Cell::Number(lang::told(c.limit, &c.unit), 5),
+                Cell::Text(lang::unit_told(&c.unit)),
                 Cell::Share(c.utilisation),
-                Cell::Number(c.turned_mm, 2),
-                Cell::Number(c.at_mm, 2),
+                Cell::mm(c.turned_mm),
+                Cell::mm(c.at_mm),
             ]
         })
         .collect()
@@ -149,7 +149,7 @@ pub(super) fn quote(plan: &Plan) -> Vec<Vec<Cell<'_>>> {
     let q = &plan.quote;
     let mut add = |what, value, unit| rows.push(vec![Cell::Text(what), value, Cell::Text(unit)]);
     add(lang::text("xlsx-pieces-per-bar"), Cell::count(q.pieces_per_bar), lang::text("xlsx-pieces"));
-    add(lang::text("xlsx-remnant"), Cell::Number(q.remnant_mm, 1), "mm");
+    add(lang::text("xlsx-remnant"), Cell::measured(Measure::Place, q.remnant_mm, 1), lang::text("unit-mm"));
     add(lang::text("xlsx-material"), Cell::Number(q.material_kg, 3), "kg");
     if let Some(cost) = &q.cost {
         add(lang::text("xlsx-cost-machine"), Cell::Number(cost.machine, 2), &cost.currency);

@@ -3,7 +3,7 @@
 
 use super::{Cell, Sheet, with_unit};
 use crate::job::plan::{FeatureMoment, OrderQuote, Plan, Position, Positions, ToolUse};
-use crate::lang;
+use crate::lang::{self, Measure};
 use crate::report::{timeline, words};
 use crate::say;
 
@@ -15,26 +15,26 @@ pub(super) fn features(plan: &Plan) -> Option<Sheet<'_>> {
     let heads = vec![
         say!("col-feature"),
         say!("col-what"),
-        with_unit(lang::text("xlsx-position"), "mm"),
-        with_unit(lang::text("col-turned-when-done"), "mm"),
+        with_unit(lang::text("xlsx-position"), lang::text("unit-mm")),
+        with_unit(lang::text("col-turned-when-done"), lang::text("unit-mm")),
         say!("col-stage"),
         with_unit(lang::text("col-time"), "s"),
         say!("col-tool"),
-        with_unit(lang::text("xlsx-thrust"), "N"),
-        with_unit(lang::text("xlsx-axial"), "N"),
+        with_unit(lang::text("xlsx-thrust"), lang::text("unit-n")),
+        with_unit(lang::text("xlsx-axial"), lang::text("unit-n")),
         with_unit(lang::text("xlsx-torque"), "N·m"),
     ];
     let row = |f: &FeatureMoment| {
         vec![
             Cell::Said(words::key(&f.feature)),
             Cell::Said(words::plain(&f.text)),
-            Cell::Number(f.at_mm, 2),
-            f.turned_mm.map_or_else(|| Cell::Said(say!("cell-after-part-off")), |t| Cell::Number(t, 2)),
+            Cell::mm(f.at_mm),
+            f.turned_mm.map_or_else(|| Cell::Said(say!("cell-after-part-off")), Cell::mm),
             f.stage.map_or(Cell::Empty, Cell::count),
             Cell::Number(f.time_s, 1),
             Cell::Said(words::plain(&f.tool)),
-            Cell::maybe(f.thrust_n, 0),
-            Cell::maybe(f.axial_n, 0),
+            Cell::maybe_force(f.thrust_n),
+            Cell::maybe_force(f.axial_n),
             Cell::maybe(f.torque_nm, 2),
         ]
     };
@@ -48,10 +48,10 @@ pub(super) fn tools(plan: &Plan) -> Option<Sheet<'_>> {
         say!("xlsx-place-kind"),
         say!("col-station"),
         say!("col-insert"),
-        with_unit(lang::text("xlsx-nose-radius"), "mm"),
+        with_unit(lang::text("xlsx-nose-radius"), lang::text("unit-mm")),
         say!("col-sections"),
-        with_unit(lang::text("xlsx-depth-least"), "mm"),
-        with_unit(lang::text("xlsx-depth-most"), "mm"),
+        with_unit(lang::text("xlsx-depth-least"), lang::text("unit-mm")),
+        with_unit(lang::text("xlsx-depth-most"), lang::text("unit-mm")),
         with_unit(lang::text("xlsx-feed-least"), lang::text("unit-feed")),
         with_unit(lang::text("xlsx-feed-most"), lang::text("unit-feed")),
         with_unit(lang::text("xlsx-lowest-speed"), lang::text("unit-rpm")),
@@ -67,12 +67,12 @@ pub(super) fn tools(plan: &Plan) -> Option<Sheet<'_>> {
             told(place_of(&t.tool)),
             told(t.station.as_deref().map(words::plain)),
             told(t.insert.as_deref().map(words::plain)),
-            Cell::maybe(t.nose_radius_mm, 2),
+            t.nose_radius_mm.map_or(Cell::Empty, |mm| Cell::measured(Measure::Size, mm, 2)),
             Cell::Said(sections.join(", ")),
-            Cell::maybe(t.depth_mm.map(|d| d[0]), 3),
-            Cell::maybe(t.depth_mm.map(|d| d[1]), 3),
-            Cell::Number(t.feed_mm[0], 4),
-            Cell::Number(t.feed_mm[1], 4),
+            Cell::maybe_fine_mm(t.depth_mm.map(|d| d[0])),
+            Cell::maybe_fine_mm(t.depth_mm.map(|d| d[1])),
+            Cell::feed(t.feed_mm[0]),
+            Cell::feed(t.feed_mm[1]),
             Cell::speed(t.rpm[0]),
             Cell::speed(t.rpm[1]),
         ]
@@ -140,12 +140,12 @@ pub(super) fn positions(positions: &Positions) -> Option<Sheet<'_>> {
         say!("moves-col-wait"),
         say!("moves-col-waits-for"),
         with_unit(lang::text("moves-col-start"), "s"),
-        with_unit(lang::text("moves-col-turned"), "mm"),
-        with_unit(lang::text("moves-col-diameter"), "mm"),
-        with_unit(lang::text("moves-col-leading"), "mm"),
-        with_unit(lang::text("moves-col-lag"), "mm"),
-        with_unit(lang::text("moves-col-headstock"), "mm"),
-        with_unit(lang::text("moves-col-counter"), "mm"),
+        with_unit(lang::text("moves-col-turned"), lang::text("unit-mm")),
+        with_unit(lang::text("moves-col-diameter"), lang::text("unit-mm")),
+        with_unit(lang::text("moves-col-leading"), lang::text("unit-mm")),
+        with_unit(lang::text("moves-col-lag"), lang::text("unit-mm")),
+        with_unit(lang::text("moves-col-headstock"), lang::text("unit-mm")),
+        with_unit(lang::text("moves-col-counter"), lang::text("unit-mm")),
         with_unit(lang::text("moves-col-headstock-speed"), rpm),
         with_unit(lang::text("moves-col-counter-speed"), rpm),
         with_unit(lang::text("col-feed"), lang::text("unit-feed")),
@@ -159,15 +159,15 @@ pub(super) fn positions(positions: &Positions) -> Option<Sheet<'_>> {
             p.wait_point.map_or(Cell::Empty, Cell::count),
             Cell::Text(&p.waits_for),
             Cell::maybe(p.start_s, 1),
-            Cell::maybe(p.turned_mm, 3),
-            Cell::maybe(p.diameter_mm, 3),
-            Cell::maybe(p.leading_diameter_mm, 3),
-            Cell::maybe(p.lag_mm, 3),
-            Cell::maybe(p.headstock_mm, 3),
-            Cell::maybe(p.counter_spindle_mm, 3),
+            Cell::maybe_fine_mm(p.turned_mm),
+            Cell::maybe_fine_mm(p.diameter_mm),
+            Cell::maybe_fine_mm(p.leading_diameter_mm),
+            Cell::maybe_fine_mm(p.lag_mm),
+            Cell::maybe_fine_mm(p.headstock_mm),
+            Cell::maybe_fine_mm(p.counter_spindle_mm),
             p.headstock_rpm.map_or(Cell::Empty, Cell::speed),
             p.counter_spindle_rpm.map_or(Cell::Empty, Cell::speed),
-            Cell::maybe(p.feed_mm, 4),
+            p.feed_mm.map_or(Cell::Empty, Cell::feed),
             Cell::Text(&p.tool),
         ]
     }
