@@ -8,6 +8,14 @@ use std::f64::consts::PI;
 /// Acceleration of free fall in mm/s²: 9.81 m/s², the rounding engineering tables use (standard value 9.80665).
 pub const GRAVITY_MM_PER_S2: f64 = 9810.0;
 
+/// An inch in mm. This and the next two are exact by definition: the international yard and pound of 1959, and the standard free fall of
+/// 9.80665 m/s² (NIST SP 811, from memory).
+pub const INCH_MM: f64 = 25.4;
+/// A foot in m.
+pub const FOOT_M: f64 = 0.3048;
+/// A pound-force in N.
+pub const POUND_FORCE_N: f64 = 4.448_221_615_260_5;
+
 /// N/µm to N/mm.
 pub fn n_per_mm(n_per_um: f64) -> f64 {
     n_per_um * 1000.0

@@ -19,6 +19,7 @@ mod limits;
 mod machine;
 mod machine_from;
 mod material;
+mod measure;
 mod node;
 mod order;
 mod reader;
@@ -34,6 +35,7 @@ mod tolerance;
 mod tool_list;
 mod tools;
 pub mod tree;
+mod units;
 mod vary;
 mod wishes;
 

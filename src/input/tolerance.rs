@@ -7,6 +7,7 @@ use super::reader::{Map, Reader};
 use crate::diag::Diag;
 use crate::fields;
 use crate::job::{Tolerance, iso286};
+use crate::lang::{self, Units};
 use crate::say;
 
 /// The tolerance of a bar: `Some(None)` if it is left out. None also if the diameter is not known.
@@ -17,7 +18,24 @@ pub(super) fn of_bar(r: &mut Reader, map: &Map, diameter_mm: Option<f64>) -> Opt
     }
 }
 
-/// Reads a tolerance: a class of ISO 286, or `[lower, upper]` in mm.
+const PLUS_MINUS: char = '±';
+
+/// A deviation as its file has it: in mm or in inches.
+fn told(r: &Reader, mm: f64) -> String {
+    let unit = fields::TOLERANCE.unit_in(r.units).filter(|unit| unit.system == Some(Units::Inch));
+    // Seven decimals of an inch are finer than a nanometre.
+    unit.map_or_else(|| format!("{}", mm + 0.0), |unit| lang::trimmed_pointed(unit.from_table(mm), 7))
+}
+
+/// What stands behind deviations: deviations in mm have no unit, as on drawings.
+fn unit(r: &Reader) -> &'static str {
+    match r.units {
+        Units::Metric => "",
+        Units::Inch => " in",
+    }
+}
+
+/// Reads a tolerance: a class of ISO 286, `[lower, upper]` or `±0.05`.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Option<Tolerance> {
     match &node.value {
         Node::List(_) => {
@@ -27,13 +45,23 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, diameter_mm: f64) -> Op
                 r.complain(&node.referenced, diag);
                 return None;
             }
-            let signed = |mm: f64| if mm > 0.0 { format!("+{mm}") } else { format!("{}", mm + 0.0) };
-            Some(Tolerance { lower_mm, upper_mm, label: format!("{}/{}", signed(upper_mm), signed(lower_mm)) })
+            let signed = |mm: f64| if mm > 0.0 { format!("+{}", told(r, mm)) } else { told(r, mm) };
+            let label = format!("{}/{}{}", signed(upper_mm), signed(lower_mm), unit(r));
+            Some(Tolerance { lower_mm, upper_mm, label })
         }
         Node::Number(_) => {
             let diag = Diag::new(say!("tolerance-one-number")).help(say!("tolerance-one-number-help"));
             r.complain(&node.referenced, diag);
             None
+        }
+        Node::Text(text) if text.starts_with(PLUS_MINUS) => {
+            let mm = r.number_of_text(node, text.trim_start_matches(PLUS_MINUS), &fields::TOLERANCE)?;
+            if mm <= 0.0 {
+                let diag = Diag::new(say!("tolerance-order")).help(say!("tolerance-order-help"));
+                r.complain(&node.referenced, diag);
+                return None;
+            }
+            Some(Tolerance { lower_mm: -mm, upper_mm: mm, label: format!("±{}{}", told(r, mm), unit(r)) })
         }
         _ => {
             let class = r.text_in(node, "tolerance")?;

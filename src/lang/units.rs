@@ -12,7 +12,7 @@ pub enum Units {
 
 impl Units {
     /// As a file names them.
-    pub fn code(self) -> &'static str {
+    pub const fn code(self) -> &'static str {
         match self {
             Units::Metric => "mm",
             Units::Inch => "inch",

@@ -257,3 +257,6 @@ left-out-tool-list = ein Satz Zahlen, `cutting`
 left-out-tool-cutting = wie unter `cutting`
 left-out-tool-width = passt in jeden Einstich
 left-out-tool-cut = beide, wenn keines angegeben ist
+# Units of a file.
+schema-units = Einheiten der Zahlen ohne Einheit in dieser Datei: metrisch oder Zoll
+left-out-machine-units = die der Datei, in der sie steht, sonst `mm`

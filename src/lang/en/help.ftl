@@ -257,3 +257,6 @@ left-out-tool-list = one set of numbers, `cutting`
 left-out-tool-cutting = as under `cutting`
 left-out-tool-width = it fits every groove
 left-out-tool-cut = both, if neither is given
+# Units of a file.
+schema-units = units of numbers in this file without a unit: metric, or inches
+left-out-machine-units = that of the file around it, else `mm`

@@ -257,3 +257,6 @@ left-out-tool-list = un solo conjunto de números, `cutting`
 left-out-tool-cutting = como en `cutting`
 left-out-tool-width = cabe en todas las ranuras
 left-out-tool-cut = ambos, si no se indica ninguno
+# Units of a file.
+schema-units = unidades de los números sin unidad en este archivo: métricas o pulgadas
+left-out-machine-units = las del archivo que la contiene; si no, `mm`

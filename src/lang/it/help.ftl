@@ -257,3 +257,6 @@ left-out-tool-list = un solo gruppo di numeri, `cutting`
 left-out-tool-cutting = come sotto `cutting`
 left-out-tool-width = va bene per ogni gola
 left-out-tool-cut = entrambe, se nessuna è indicata
+# Units of a file.
+schema-units = unità dei numeri senza unità in questo file: metriche o pollici
+left-out-machine-units = quelle del file che la contiene, altrimenti `mm`

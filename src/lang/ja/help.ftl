@@ -257,3 +257,6 @@ left-out-tool-list = 1 組の値、`cutting`
 left-out-tool-cutting = `cutting` と同じ
 left-out-tool-width = どの溝にも合う
 left-out-tool-cut = どちらの指定もなければ、両方
+# Units of a file.
+schema-units = このファイルで単位のない数の単位：メートル系またはインチ
+left-out-machine-units = それを含むファイルの単位。なければ `mm`
