@@ -12,7 +12,7 @@ use crate::input::{self, Beside};
 use crate::job::Job;
 use crate::job::plan::{Plan, Verdict};
 #[cfg(feature = "pdf")]
-use crate::lang::{self, Units};
+use crate::lang;
 use crate::report;
 use crate::report::table::columns;
 use crate::report::text::WIDTH;
@@ -55,7 +55,7 @@ pub struct Args {
 pub fn confidence(text: &str) -> Result<f64, String> {
     let field = &fields::CONFIDENCE;
     let share = text.parse::<f64>().ok().filter(|share| field.check(*share).is_ok());
-    share.ok_or_else(|| say!("plan-confidence-range", range = field.range(Units::Metric)))
+    share.ok_or_else(|| say!("plan-confidence-range", range = field.range(crate::lang::Units::Metric)))
 }
 
 /// Reads a job.

@@ -148,7 +148,7 @@ mod tests {
             (&FEED, "0.005 ipr", 0.127),
             (&FEED, "0.005 in/rev", 0.127),
             (&FEED, "0.05 mm/rev", 0.05),
-            (&CLAMP_FORCE, "200 lbf", 889.644_323_052),
+            (&CLAMP_FORCE, "200 lbf", 889.644_323_052_1),
             (&CLAMP_FORCE, "800 N", 800.0),
             (&RAPID, "1200 ipm", 30.48),
         ] {
