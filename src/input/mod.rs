@@ -21,6 +21,7 @@ mod machine_from;
 mod material;
 mod measure;
 mod node;
+mod number;
 mod order;
 mod reader;
 mod readings;

@@ -8,8 +8,9 @@ use std::sync::Arc;
 
 use serde_saphyr::{Location, Spanned};
 
-use super::measure::{self, Measured};
+use super::measure::Measured;
 use super::node::{Node, key_at, place_of, raw};
+use super::number;
 use super::slips::{shown, unknown_key};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
@@ -327,7 +328,7 @@ impl Reader {
     /// The number in a node, checked against the field's range.
     pub(super) fn number_in(&mut self, node: &Spanned<Node>, field: &Field) -> Option<f64> {
         let written = raw(&self.source, &node.referenced);
-        let read = measure::read(field, &node.value, written, self.units);
+        let read = number::read(field, &node.value, written, self.units);
         self.measured(node, field, read)
     }
 
@@ -346,7 +347,7 @@ impl Reader {
             Ok(number) => Node::Number(number),
             Err(_) => Node::Text(part.to_owned()),
         };
-        let read = measure::read(field, &value, part, self.units);
+        let read = number::read(field, &value, part, self.units);
         self.measured(node, field, read)
     }
 

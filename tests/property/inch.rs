@@ -90,10 +90,7 @@ fn a_demo_job_in_inches_has_the_same_stops() {
     assert_eq!(metric.verdict, Verdict::Feasible);
     let places = |plan: &Plan| -> Vec<f64> {
         let stages = plan.stages.iter().flat_map(|s| [s.from_mm, s.to_mm, s.grip.as_ref().map_or(0.0, |g| g.nose_mm)]);
-        stages
-            .chain(plan.segments.iter().flat_map(|s| [s.from_mm, s.to_mm, s.diameter_mm]))
-            .chain([plan.time_s])
-            .collect()
+        stages.chain(plan.segments.iter().flat_map(|s| [s.from_mm, s.to_mm, s.diameter_mm])).collect()
     };
     for (job, machine) in
         [(in_inches(&job), in_inches(&machine)), (in_inches(&job), machine.clone()), (job.clone(), in_inches(&machine))]
