@@ -114,11 +114,11 @@ fn every_case_is_answered_with_the_errors_beside_its_lines() {
 
 #[test]
 fn the_long_form_shows_the_line_with_a_marker_and_the_help() {
-    let text = job_of("  sections:\n    - {length: 34 mm, diameter: 12}");
+    let text = job_of("  sections:\n    - {length: 34 kg, diameter: 12}");
     let shown = render(&errors(&text));
     let wanted = "\
-job.yaml, line 4, column 16, length: `34 mm` has a unit. Write 34.
-    - {length: 34 mm, diameter: 12}
+job.yaml, line 4, column 16, length: `34 kg` has a unit that does not fit here. Write one of these units behind the number: mm, µm, in, µin. A number alone counts as mm.
+    - {length: 34 kg, diameter: 12}
                ~~~~~
 ";
     assert_eq!(shown, wanted);
