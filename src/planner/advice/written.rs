@@ -1,96 +1,28 @@
 //! Edits of files that are in inches: their values get units, because the planner computes in mm.
 
-use crate::fields::{ALL, Field};
-use crate::job::Job;
 use crate::job::plan::Edit;
+use crate::job::{Job, Machine};
 use crate::lang::Units;
 use crate::planner::advice::candidate::Candidate;
 
 /// The changes with edits that mean the same in the files of the job, whatever units these are in.
 pub fn in_units_of_files(job: &Job, list: Vec<Candidate>) -> Vec<Candidate> {
-    let (of_job, of_machine) = (job.written, job.machine.written);
-    if of_job == Units::Metric && of_machine == Units::Metric {
+    // A set of changes may go on to another machine of the shop and change that one.
+    let inch = |machine: &Machine| machine.written == Units::Inch;
+    let (of_job, of_machine) = (
+        job.written == Units::Inch,
+        inch(&job.machine) || job.nearby.machines().iter().any(|(_, machine)| inch(machine)),
+    );
+    if !of_job && !of_machine {
         return list;
     }
-    let edited = move |edit: Edit| match if edit.file == "machine" { of_machine } else { of_job } {
-        Units::Metric => edit,
-        Units::Inch => Edit { value: with_units(&edit), ..edit },
+    let edited = move |edit: Edit| {
+        let in_inches = if edit.file == "machine" { of_machine } else { of_job };
+        if in_inches { edit.with_units() } else { edit }
     };
     let one = |candidate: Candidate| {
         let Candidate { writes, .. } = candidate;
         Candidate { writes: Box::new(move |value| writes(value).into_iter().map(edited).collect()), ..candidate }
     };
     list.into_iter().map(one).collect()
-}
-
-/// The value of an edit, in which each number has the unit of the table if numbers alone mean something else in a file in inches. The
-/// value is a number, a list or a map in brackets.
-fn with_units(edit: &Edit) -> String {
-    let root = if edit.file == "machine" { "machine." } else { "" };
-    let steps = edit.at.split('.').map(|step| step.split('[').next().unwrap_or(step));
-    let path = format!("{root}{}", steps.collect::<Vec<_>>().join("."));
-    let mut key = String::new();
-    let parts = edit.value.split_inclusive(['{', '}', '[', ']', ',', ':']).map(|part| {
-        let (word, mark) = match part.char_indices().last() {
-            Some((end, mark)) if "{}[],:".contains(mark) => part.split_at(end),
-            _ => (part, ""),
-        };
-        if mark == ":" {
-            key = format!(".{}", word.trim());
-        }
-        let field =
-            field(&format!("{path}{key}")).filter(|field| field.converts() && word.trim().parse::<f64>().is_ok());
-        if mark == "}" {
-            key.clear();
-        }
-        field.map_or_else(|| part.to_owned(), |field| format!("{word} {}{mark}", field.unit))
-    });
-    parts.collect()
-}
-
-fn field(path: &str) -> Option<&'static Field> {
-    ALL.iter().find(|field| field.path == path)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::planner::advice::candidate::edit;
-
-    #[test]
-    fn each_number_that_would_mean_inches_gets_its_unit() {
-        for (file, at, value, written) in [
-            ("job", "stock.diameter", "12.5", "12.5 mm"),
-            ("job", "cutting.vc", "120", "120 m/min"),
-            ("job", "shaft.sections[2].run_out", "0.02", "0.02 mm"),
-            ("job", "shaft.sections[0].taper", "[18, 22]", "[18 mm, 22 mm]"),
-            ("job", "shaft.straightness", "0.1", "0.1 mm per m"),
-            (
-                "job",
-                "wishes.hand_over_at",
-                "[120, {at: 90.5, nose: 20}, 7]",
-                "[120 mm, {at: 90.5 mm, nose: 20 mm}, 7 mm]",
-            ),
-            ("job", "limits.stiffness_min", "0.4", "0.4"),
-            ("job", "limits.free_ratio", "6", "6"),
-            ("job", "holding", "no_bush", "no_bush"),
-            ("job", "wishes.never_grip[0]", "", ""),
-            ("machine", "counter_spindle.collets[3].clamp_force", "4000", "4000 N"),
-            ("machine", "counter_spindle.sleeve", "{pitch: 150, stiffness: 5}", "{pitch: 150 mm, stiffness: 5}"),
-            (
-                "machine",
-                "counter_spindle.collets[+]",
-                "{name: 12, range: [11.5, 12], hold: 20, passes: 13, clamp_force: 5000}",
-                "{name: 12, range: [11.5 mm, 12 mm], hold: 20 mm, passes: 13 mm, clamp_force: 5000 N}",
-            ),
-            (
-                "machine",
-                "part_off.tray",
-                "{max_length: 90, max_diameter: 20}",
-                "{max_length: 90 mm, max_diameter: 20 mm}",
-            ),
-        ] {
-            assert_eq!(with_units(&edit(file, at, value)), written, "{at}");
-        }
-    }
 }
