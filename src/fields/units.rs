@@ -1,7 +1,7 @@
 //! The units that a value may be written in, and how it becomes the unit of the table.
 //!
-//! Inside the program each field has the unit of the table. A file in inches has other units for lengths, roughness, feeds, cutting
-//! speeds, forces and rapid motions; all other units are the same in both systems.
+//! Inside the program each field has the unit of the table. A file in inches has other units for lengths, roughness, feeds,
+//! cutting speeds, forces and rapid motions; all other units are the same in both systems.
 
 use super::{Field, RAPID, spaced};
 use crate::diag::Diag;

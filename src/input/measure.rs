@@ -18,8 +18,8 @@ pub(super) fn alone(field: &Field, number: f64, file: Units) -> f64 {
     field.unit_in(file).map_or(number, |unit| unit.to_table(number))
 }
 
-/// The value of a text such as `1.5 in`, `1 1/4 in`, `0.8 µm`; in a file in inches also of a fraction alone, such as `1/2`. None: it is no
-/// number, or its unit is not one of the field.
+/// The value of a text such as `1.5 in`, `1 1/4 in`, `0.8 µm`; in a file in inches also of a fraction alone, such as `1/2`.
+/// None: it is no number, or its unit is not one of the field.
 pub(super) fn of_text(field: &Field, text: &str, file: Units) -> Option<Measured> {
     let (number, word) = split(text.trim());
     let unit =

@@ -9,8 +9,8 @@ use spanhold::job::plan::{Plan, Verdict};
 use spanhold::lang::Units;
 use std::fs::read_to_string;
 
-/// The text of a metric job or machine file, written in inches: every number whose unit differs is divided by it and written with all
-/// its digits.
+/// The text of a metric job or machine file, written in inches: every number whose unit differs is divided by it and written
+/// with all its digits.
 pub fn in_inches(text: &str) -> String {
     let mut key = String::new();
     let lines = text.lines().map(|line| line.split(" #").next().unwrap_or_default().to_owned() + "\n");

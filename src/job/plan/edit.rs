@@ -4,8 +4,8 @@ use super::Edit;
 use crate::fields::{ALL, Field};
 
 impl Edit {
-    /// The same edit for a file in inches: each number has the unit of the table, if a number alone would mean something else there.
-    /// The value is a number, a list or a map in brackets.
+    /// The same edit for a file in inches: each number has the unit of the table, if a number alone would mean
+    /// something else there. The value is a number, a list or a map in brackets.
     pub fn with_units(self) -> Edit {
         let root = if self.file == "machine" { "machine." } else { "" };
         let steps = self.at.split('.').map(|step| step.split('[').next().unwrap_or(step));
