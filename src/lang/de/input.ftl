@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` ist eine Klasse für Innengewinde
 thread-class-of-shaft = `{ $class }` ist eine Klasse für Außengewinde
 thread-class-write = Schreiben Sie zum Beispiel `{ $with }`, oder ohne Klasse: `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` enthält Werte in beiden Einheitensystemen: { $values }. Jeder wurde nach seiner eigenen Einheit umgerechnet. Vergleichen Sie sie mit der Zeichnung.
+note-mixed-units = `{ $file }` enthält Werte in beiden Einheitensystemen: { $values }. Jeder wurde nach seiner eigenen Einheit umgerechnet. Prüfen Sie, ob jede Einheit so gemeint ist.
 note-mixed-units-value = `{ $key }` in Zeile { $line }

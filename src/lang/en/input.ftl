@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` is a class of threads in holes
 thread-class-of-shaft = `{ $class }` is a class of threads on shafts
 thread-class-write = Write for example `{ $with }`, or without a class: `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` has values in both systems of units: { $values }. Each was converted by its own unit. Check them against the drawing.
+note-mixed-units = `{ $file }` has values in both systems of units: { $values }. Each was converted by its own unit. Check that each unit is meant.
 note-mixed-units-value = `{ $key }` in line { $line }

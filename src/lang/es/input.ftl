@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` es una clase de roscas en agujeros
 thread-class-of-shaft = `{ $class }` es una clase de roscas en ejes
 thread-class-write = Escribir por ejemplo `{ $with }`, o sin clase: `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` tiene valores en los dos sistemas de unidades: { $values }. Cada uno se ha convertido según su propia unidad. Compararlos con el plano.
+note-mixed-units = `{ $file }` tiene valores en los dos sistemas de unidades: { $values }. Cada uno se ha convertido según su propia unidad. Comprobar que cada unidad es la prevista.
 note-mixed-units-value = `{ $key }` en la línea { $line }

@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` est une classe de filetages intérieurs
 thread-class-of-shaft = `{ $class }` est une classe de filetages extérieurs
 thread-class-write = Écrire par exemple `{ $with }`, ou sans classe : `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` a des valeurs dans les deux systèmes d’unités : { $values }. Chacune a été convertie selon sa propre unité. Les comparer au dessin.
+note-mixed-units = `{ $file }` a des valeurs dans les deux systèmes d’unités : { $values }. Chacune a été convertie selon sa propre unité. Vérifier que chaque unité est voulue.
 note-mixed-units-value = `{ $key }` à la ligne { $line }

@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` è una classe per filettature interne
 thread-class-of-shaft = `{ $class }` è una classe per filettature esterne
 thread-class-write = Scrivere per esempio `{ $with }`, oppure senza classe: `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` ha valori in entrambi i sistemi di unità: { $values }. Ognuno è stato convertito secondo la sua unità. Confrontarli con il disegno.
+note-mixed-units = `{ $file }` ha valori in entrambi i sistemi di unità: { $values }. Ognuno è stato convertito secondo la sua unità. Controllare che ogni unità sia voluta.
 note-mixed-units-value = `{ $key }` alla riga { $line }

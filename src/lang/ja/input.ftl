@@ -391,5 +391,5 @@ thread-class-of-hole = `{ $class }` は穴のねじ（めねじ）の公差ク�
 thread-class-of-shaft = `{ $class }` は軸のねじ（おねじ）の公差クラスです
 thread-class-write = 例えば `{ $with }`、公差クラスなしなら `{ $without }` と書いてください
 # Units of a file.
-note-mixed-units = `{ $file }` には両方の単位系の値があります：{ $values }。それぞれの単位で換算しました。図面と照合してください。
+note-mixed-units = `{ $file }` には両方の単位系の値があります：{ $values }。それぞれの単位で換算しました。単位が意図どおりか確認してください。
 note-mixed-units-value = { $line } 行目の `{ $key }`
