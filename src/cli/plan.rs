@@ -56,7 +56,7 @@ pub struct Args {
 pub fn confidence(text: &str) -> Result<f64, String> {
     let field = &fields::CONFIDENCE;
     let share = text.parse::<f64>().ok().filter(|share| field.check(*share).is_ok());
-    share.ok_or_else(|| say!("plan-confidence-range", range = field.range()))
+    share.ok_or_else(|| say!("plan-confidence-range", range = field.range(crate::lang::Units::Metric)))
 }
 
 /// Reads a job.

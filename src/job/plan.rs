@@ -8,6 +8,7 @@ mod at_stop;
 mod cautions;
 mod centre;
 mod drive;
+mod edit;
 mod origin;
 mod outline;
 mod part_off;

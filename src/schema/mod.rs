@@ -10,6 +10,7 @@ mod parts;
 mod shop;
 
 use crate::fields::ALL;
+pub(crate) use parts::TABLE_RANGE;
 use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;
 use serde_json::{Map, Value, json};
