@@ -19,6 +19,7 @@
 //! | [`short`] | the short answer as text: at most a screen |
 //! | [`styled`] | text with what stands out in it |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | `csv_row` | how a row of CSV is written |
 //! | [`positions`] | coordinates and wait points of both spindles, for the programmer |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
@@ -27,7 +28,7 @@
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
 //! | [`family`] | a family of parts: a map or a curve |
-//! | [`xlsx`] | stages, segments, checks, quote as a spreadsheet workbook |
+//! | [`xlsx`] | the plan as a spreadsheet workbook |
 //! | [`sheet`] | the sheet as one HTML page |
 //! | `pdf` | the sheet as a PDF, with the feature `pdf` |
 //!
@@ -61,6 +62,7 @@ pub mod attention;
 mod cautions;
 pub mod content;
 pub mod csv;
+mod csv_row;
 pub mod family;
 mod fed_on;
 pub mod fitted;

@@ -18,10 +18,12 @@ fn below(path: &str, list: &str) -> String {
 }
 
 const PLAN: &str = "language text
+    units text
     verdict text
     job text
     drawing text?
     revision text?
+    date text?
     length_mm number
     material text
     holding text

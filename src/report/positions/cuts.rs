@@ -1,7 +1,7 @@
 //! The cuts of a segment: each travel, and each pass of a thread.
 
-use super::walk::{SAME_MM, Walk};
-use crate::job::plan::{Done, Plan, Position, Segment, ToolUse};
+use super::walk::{SAME_MM, Walk, tool};
+use crate::job::plan::{Done, Plan, Position, Segment};
 use crate::report::words;
 use crate::say;
 use std::iter::Peekable;
@@ -38,15 +38,6 @@ fn along_mm(plan: &Plan, segment: &Segment, at_mm: f64) -> f64 {
         let share = (at_mm - s.from_mm) / (s.to_mm - s.from_mm);
         s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share
     })
-}
-
-/// A tool with its station.
-pub(super) fn tool(of: &ToolUse) -> String {
-    let name = words::plain(&of.tool);
-    match of.station.as_deref().map(words::plain) {
-        Some(station) => format!("{station} {name}"),
-        None => name,
-    }
 }
 
 /// Depths of cut of each travel, mm. Empty: the plan does not tell them one by one.
@@ -89,9 +80,9 @@ impl Walk<'_> {
 
     fn travel<'s>(&self, segment: &'s Segment, index: usize, depths: &[Vec<f64>]) -> Cut<'s> {
         let own = segment.cuts.get(index);
-        let name = |tool: &String| {
-            let listed = self.plan.tool_list.iter().find(|listed| listed.tool == *tool);
-            listed.map_or_else(|| words::plain(tool), self::tool)
+        let name = |name: &String| {
+            let listed = self.plan.tool_list.iter().find(|listed| listed.tool == *name);
+            listed.map_or_else(|| words::plain(name), tool)
         };
         let tools: Vec<String> = own.iter().flat_map(|cut| &cut.tools).map(name).collect();
         // A thread is turned before its passes.

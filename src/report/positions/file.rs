@@ -3,7 +3,7 @@
 use super::positions;
 use crate::job::plan::{Plan, Position};
 use crate::lang::{self, Spoken};
-use crate::report::csv::{at_most, number, row};
+use crate::report::csv_row::{at_most, number, row};
 
 const HEADER: [&str; 18] = [
     "row",

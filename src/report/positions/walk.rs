@@ -1,7 +1,7 @@
 //! One part from its first cut to its unloading, event by event.
 
 use super::clock::Clock;
-use crate::job::plan::{AtStop, Done, FeatureMoment, PartOff, Plan, Position};
+use crate::job::plan::{AtStop, Done, FeatureMoment, PartOff, Plan, Position, ToolUse};
 use crate::lang;
 use crate::report::words;
 use crate::say;
@@ -72,6 +72,15 @@ pub(super) fn rows(plan: &Plan) -> Vec<Position> {
     walk.feed_to(last.to_mm);
     walk.part_off();
     walk.rows
+}
+
+/// A tool with its station.
+pub(super) fn tool(of: &ToolUse) -> String {
+    let name = words::plain(&of.tool);
+    match of.station.as_deref().map(words::plain) {
+        Some(station) => format!("{station} {name}"),
+        None => name,
+    }
 }
 
 impl Walk<'_> {
@@ -236,12 +245,7 @@ impl Walk<'_> {
             diameter_mm: Some(self.plan.shaft.stock_bore_mm.unwrap_or(0.0)),
             headstock_rpm: rpm,
             counter_spindle_rpm: rpm.and_then(|rpm| self.synchronous(rpm)),
-            tool: self
-                .plan
-                .tool_list
-                .iter()
-                .find(|t| t.sections.is_empty())
-                .map_or_else(String::new, super::cuts::tool),
+            tool: self.plan.tool_list.iter().find(|t| t.sections.is_empty()).map_or_else(String::new, tool),
             ..self.row("tool", "part_off", what)
         };
         self.rows.push(row);
