@@ -94,7 +94,7 @@ fn no_number_of_a_job_may_be_something_else() {
     let places = numbers_of_the_template();
     assert!(places.len() > 50, "{}", places.len());
     for (start, end) in places {
-        for bad in [".nan", ".inf", "-1e9", "1e9", "[]", "{}", "\"1\"", "5 mm", "true", "!x 1", "&x 1"] {
+        for bad in [".nan", ".inf", "-1e9", "1e9", "[]", "{}", "\"1\"", "5 kg", "true", "!x 1", "&x 1"] {
             let text = format!("{}{bad}{}", &TEMPLATE[..start], &TEMPLATE[end..]);
             let line = TEMPLATE[..start].matches('\n').count() + 1;
             let diags = errors(&text);
