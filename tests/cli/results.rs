@@ -18,6 +18,7 @@ fn below(path: &str, list: &str) -> String {
 }
 
 const PLAN: &str = "language text
+    units text
     verdict text
     job text
     drawing text?
