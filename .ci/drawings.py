@@ -7,6 +7,8 @@ half, the lower half or both; lines, polylines or blocks with a scale; turned, m
 with or without a centre line; frame, title block, hatch, other views and dimensions around it. The job that comes back must
 have the very sections of the shaft, with the tolerances and threads that the dimensions name. Whatever else stands in the
 drawing must be named in the notes. `--fixtures` writes a few of them, with what must come back, for the Rust tests.
+
+The other way round, the library reads the drawings that the program makes of plans (`plan.dxf`).
 """
 
 import csv
@@ -433,6 +435,33 @@ def workbook(path):
     book.save(path)
 
 
+def drawn(program, job, folder):
+    """What is wrong with the drawing of a job's plan; None: nothing."""
+    subprocess.run([program, "plan", str(job), "--out", str(folder)], check=False, capture_output=True)
+    plan = json.loads((folder / "plan.json").read_text(encoding="utf-8"))
+    doc = ezdxf.readfile(folder / "plan.dxf")
+    if doc.audit().errors:
+        return f"errors: {[e.message for e in doc.audit().errors][:3]}"
+    (contour,) = doc.modelspace().query('POLYLINE[layer=="CONTOUR"]')
+    points = [(v.dxf.location.x, v.dxf.location.y) for v in contour.vertices]
+    sections = plan["shaft"]["sections"]
+    upper = [p for s in sections for p in [(s["from_mm"], s["front_diameter_mm"] / 2), (s["to_mm"], s["rear_diameter_mm"] / 2)]]
+    for x, y in upper:
+        for r in (y, -y):
+            if min(math.hypot(x - a, r - b) for a, b in points) > 1e-6:
+                return f"({x}, {r}) is no corner of the contour"
+    if len(points) > 2 * len(upper) or not contour.is_closed:
+        return f"{len(points)} corners for {len(sections)} sections"
+    texts = [t.plain_text() for t in doc.modelspace().query("TEXT")]
+    for at in plan["hand_overs_mm"]:
+        if not any(t.startswith("H") and t.split()[-1] == f"{at:.2f}".rstrip("0").rstrip(".") for t in texts):
+            return f"no text for the hand-over at {at}: {texts}"
+    grips = doc.modelspace().query('POLYLINE[layer=="GRIPS"]')
+    if len(grips) != 2 * sum(s["grip"] is not None for s in plan["stages"]):
+        return f"{len(grips)} jaws"
+    return None
+
+
 def main():
     program, folder = sys.argv[1], Path(sys.argv[2])
     if "--fixtures" in sys.argv:
@@ -447,7 +476,14 @@ def main():
             failed += 1
             print(f"{path}: {how}\n    {fault}")
     print(f"{count - failed} of {count} drawings came back as their shafts")
-    if failed or count < 80:
+    plans = sorted(Path("demo").glob("*.yaml"))
+    for job in plans:
+        fault = drawn(program, job, folder / job.stem)
+        if fault:
+            failed += 1
+            print(f"{job}: {fault}")
+    print(f"{len(plans)} drawings of plans read")
+    if failed or count < 80 or len(plans) < 5:
         sys.exit(1)
 
 

@@ -49,7 +49,7 @@ def main():
         "job": [
             (["shaft", "sections", 0, "lenght"], 5),
             (["shaft", "sections", 0, "length"], -5),
-            (["shaft", "sections", 0, "length"], "20 mm"),
+            (["shaft", "sections", 0, "length"], "20 kg"),
             (["cutting", "tools"], "both"),
             (["cutting", "vc"], "140"),
             (["limits"], {"whirl_ratio": 7}),

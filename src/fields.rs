@@ -11,6 +11,7 @@ pub mod readings;
 mod scatter;
 mod shop;
 mod tool_list;
+mod units;
 mod wishes;
 mod words;
 mod work;
@@ -19,8 +20,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use crate::diag::Diag;
-use crate::lang;
-use crate::say;
+use crate::lang::{self, Units};
 
 pub use edges::*;
 pub use machine::*;
@@ -28,6 +28,7 @@ pub use prices::*;
 pub use scatter::*;
 pub use shop::*;
 pub use tool_list::*;
+pub use units::Unit;
 pub use wishes::*;
 pub use words::nearest;
 pub use work::*;
@@ -59,6 +60,8 @@ struct Told {
     what: &'static str,
     /// Unit. Empty: a ratio.
     unit: &'static str,
+    /// Unit of a number alone in a file in inches. Empty: a ratio.
+    unit_inch: &'static str,
     /// Smallest allowed value.
     min: f64,
     /// Largest allowed value.
@@ -70,7 +73,8 @@ struct Told {
 impl From<Field> for Told {
     fn from(field: Field) -> Told {
         let Field { path, unit, min, max, default } = field;
-        Told { path, what: field.what(), unit, min, max, default }
+        let unit_inch = field.unit_in(Units::Inch).map_or("", |unit| unit.name);
+        Told { path, what: field.what(), unit, unit_inch, min, max, default }
     }
 }
 
@@ -86,37 +90,12 @@ impl Field {
         lang::known(&key).unwrap_or(self.path)
     }
 
-    /// The range in words: `0.01 to 6000 mm`.
-    pub fn range(&self) -> String {
-        format!("{} to {}{}", self.min, self.max, spaced(self.unit))
-    }
-
     /// The value itself, if it is finite and in range.
     ///
     /// # Errors
-    /// The value is not finite or not in range. The error has no place, because only the reader knows it.
+    /// As [`Field::check_written`].
     pub fn check(&self, value: f64) -> Result<f64, Diag> {
-        if value.is_finite() && value >= self.min && value <= self.max {
-            return Ok(value);
-        }
-        let shown = format!("{value}{}", spaced(self.unit));
-        let what = if !value.is_finite() {
-            lang::text("number-not-finite").to_owned()
-        } else if value < self.min {
-            say!("number-too-small", value = shown)
-        } else {
-            say!("number-too-large", value = shown)
-        };
-        Err(Diag::new(what).help(self.advice()))
-    }
-
-    /// What to write instead of a value that is not allowed.
-    pub fn advice(&self) -> String {
-        let (low, high, meaning) = (self.min.to_string(), self.max.to_string(), self.what());
-        match self.unit {
-            "" => say!("number-range", low = low, high = high, meaning = meaning),
-            unit => say!("number-range-in-unit", low = low, high = high, unit = unit, meaning = meaning),
-        }
+        self.check_written(value, &format!("{value}{}", spaced(self.unit)), Units::Metric)
     }
 }
 

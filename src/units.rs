@@ -8,14 +8,13 @@ use std::f64::consts::PI;
 /// Acceleration of free fall in mm/s²: 9.81 m/s², the rounding engineering tables use (standard value 9.80665).
 pub const GRAVITY_MM_PER_S2: f64 = 9810.0;
 
-/// Length of an inch in mm, exact (international yard and pound agreement of 1959, from memory).
-pub const IN_MM: f64 = 25.4;
-
-/// Length of a foot in mm: 12 in.
-pub const FT_MM: f64 = 304.8;
-
-/// A pound-force in N: 0.453 592 37 kg (the pound of 1959) at the standard 9.806 65 m/s², both exact, from memory.
-pub const LBF_N: f64 = 0.453_592_37 * 9.806_65;
+/// An inch in mm. This and the next two are exact by definition: the international yard and pound of 1959, and the standard free fall of
+/// 9.80665 m/s² (NIST SP 811, from memory).
+pub const INCH_MM: f64 = 25.4;
+/// A foot in m.
+pub const FOOT_M: f64 = 0.3048;
+/// A pound-force in N.
+pub const POUND_FORCE_N: f64 = 4.448_221_615_260_5;
 
 /// N/µm to N/mm.
 pub fn n_per_mm(n_per_um: f64) -> f64 {
@@ -86,7 +85,9 @@ mod tests {
         assert!((t_per_mm3(7850.0) - 7.85e-9).abs() < 1e-21);
         assert_eq!((um(0.25), mm(250.0)), (250.0, 0.25));
         // From memory: 1 lbf is 4.448 221 615 260 5 N.
-        assert!((LBF_N - 4.448_221_615_260_5).abs() < 1e-12 && (FT_MM - 12.0 * IN_MM).abs() < 1e-12);
+        assert!(
+            (POUND_FORCE_N - 0.453_592_37 * 9.806_65).abs() < 1e-12 && (FOOT_M * 1000.0 - 12.0 * INCH_MM).abs() < 1e-12
+        );
         assert!((rad_per_s(60.0) - std::f64::consts::TAU).abs() < 1e-12);
         assert!((rpm(std::f64::consts::TAU) - 60.0).abs() < 1e-9);
     }

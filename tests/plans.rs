@@ -21,7 +21,7 @@ const SAME: f64 = 1e-9;
 /// mathematics differs from another by one.
 const LAST_DIGITS: f64 = 1e-13;
 
-/// The job whose sheet is stored too; the others leave it out, to keep the repository small.
+/// The job whose sheet, positions and drawing are stored too; the others leave them out, to keep the repository small.
 const WITH_SHEET: &str = "feed-roller-shaft";
 
 /// The job whose two spindles in time are stored as a picture.
@@ -63,6 +63,8 @@ fn worked(name: &str, plan: &Plan) -> Vec<(&'static str, String)> {
     ];
     if name == WITH_SHEET {
         files.push(("sheet.html", report::sheet_html(plan).expect("drawn")));
+        files.push(("positions.csv", report::positions_csv(plan)));
+        files.push(("plan.dxf", report::plan_dxf(plan).expect("drawn")));
     }
     if name == WITH_STRIP {
         files.push(("cycle.svg", report::gantt_svg(plan).expect("drawn").expect("it has a cycle")));

@@ -303,10 +303,10 @@ await story('exports', demo, async ({ page }) => {
     const [download] = await Promise.all([page.waitForEvent('download'), work()]);
     return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
   };
-  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, xlsx: /^PK/, json: /"verdict": "(feasible|at_risk)"/ };
+  const starts = { sheet: /^<!doctype html>/i, svg: /^<\?xml/, csv: /stage/, positions: /^row,stage/, dxf: /AC1009/, xlsx: /^PK/, json: /"verdict": "(feasible|at_risk)"/ };
   for (const [format, start] of Object.entries(starts)) {
     const { name, text } = await saved(() => page.locator(`[data-export="${format}"]`).click());
-    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|xlsx|json)$/);
+    assert.match(name, /^feed-roller-shaft\.(html|svg|csv|positions\.csv|dxf|xlsx|json)$/);
     assert.match(text, start, format);
   }
   const job = await saved(() => page.keyboard.press('Control+s'));

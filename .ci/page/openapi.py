@@ -111,7 +111,7 @@ try:
     assert told("POST", "/sampled", {"texts": start, "part": 7})["along"]["part"]["number"] == 7
     told("POST", "/sampled", {"texts": start, "part": 0}, 422)
     told("POST", "/sampled", {"texts": blocked}, 422)
-    for format in ["sheet", "svg", "csv", "xlsx", "text", "json"]:
+    for format in ["sheet", "svg", "csv", "positions", "positions-json", "dxf", "xlsx", "text", "json"]:
         assert len(told("POST", f"/export/{format}", start, 200, "/export/{format}")) > 500
     told("POST", "/export/exe", start, 404, "/export/{format}")
 

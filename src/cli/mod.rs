@@ -101,7 +101,7 @@ enum Command {
     /// Opens the local page in which you change a job and see its plan.
     #[cfg(feature = "page")]
     Page(page::Args),
-    /// Prints the JSON Schema of a job, machine, shop, readings or plan file, for editors.
+    /// Prints the JSON Schema of a job, machine, shop, readings, plan or positions file, for editors.
     Schema(schema::Args),
     /// Writes an example job with comments, or an example of a shop's file.
     New(new::Args),

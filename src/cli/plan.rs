@@ -27,7 +27,8 @@ pub struct Args {
     job: PathBuf,
     #[command(flatten)]
     files: Files,
-    /// Folder for plan.json, stages.csv, plan.xlsx, plan.svg, sheet.html (and sheet.pdf with the feature `pdf`).
+    /// Folder for plan.json, stages.csv, positions.csv, positions.json, plan.xlsx, plan.svg, plan.dxf, sheet.html (and sheet.pdf with the
+    /// feature `pdf`).
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
     /// Shows the time that each limit costs. The program plans again without each limit, which takes many times longer.
@@ -55,7 +56,7 @@ pub struct Args {
 pub fn confidence(text: &str) -> Result<f64, String> {
     let field = &fields::CONFIDENCE;
     let share = text.parse::<f64>().ok().filter(|share| field.check(*share).is_ok());
-    share.ok_or_else(|| say!("plan-confidence-range", range = field.range()))
+    share.ok_or_else(|| say!("plan-confidence-range", range = field.range(crate::lang::Units::Metric)))
 }
 
 /// Reads a job.
@@ -194,13 +195,16 @@ fn with_newline(mut text: String) -> String {
 /// # Errors
 /// [`Defect`] if the plan cannot be written as JSON or drawn.
 pub fn folder(plan: &Plan) -> Result<Vec<(&'static str, Vec<u8>)>, Defect> {
-    let json =
-        serde_json::to_string_pretty(plan).map_err(|e| Defect(format!("the plan cannot be written as JSON: {e}")))?;
+    let unwritten = |e| Defect(format!("the plan cannot be written as JSON: {e}"));
+    let json = |text: String| (shown::lines(&text).into_owned() + "\n").into_bytes();
     Ok(vec![
-        ("plan.json", (shown::lines(&json).into_owned() + "\n").into_bytes()),
+        ("plan.json", json(serde_json::to_string_pretty(plan).map_err(unwritten)?)),
         ("stages.csv", report::stages_csv(plan).into_bytes()),
+        ("positions.csv", report::positions_csv(plan).into_bytes()),
+        ("positions.json", json(report::positions_json(plan).map_err(unwritten)?)),
         ("plan.xlsx", report::plan_xlsx(plan).map_err(undrawn)?),
         ("plan.svg", with_newline(report::plan_svg(plan).map_err(undrawn)?).into_bytes()),
+        ("plan.dxf", report::plan_dxf(plan).map_err(undrawn)?.into_bytes()),
         ("sheet.html", with_newline(report::sheet_html(plan).map_err(undrawn)?).into_bytes()),
     ])
 }

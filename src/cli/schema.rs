@@ -24,6 +24,8 @@ enum Which {
     Readings,
     /// The plan file.
     Plan,
+    /// The table of positions of a plan.
+    Positions,
 }
 
 /// Runs it.
@@ -34,5 +36,6 @@ pub fn run(args: &Args) -> Ending {
         Which::Shop => File::Shop,
         Which::Readings => File::Readings,
         Which::Plan => File::Plan,
+        Which::Positions => File::Positions,
     }))
 }

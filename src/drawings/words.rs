@@ -2,9 +2,7 @@
 
 use crate::job::iso286;
 use crate::job::thread::{Side, Thread};
-
-/// Length of an inch in mm, exact by definition.
-pub const INCH_MM: f64 = 25.4;
+pub use crate::units::INCH_MM;
 
 /// What was read from a text.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -14,10 +14,12 @@ use super::lengths::tidy;
 use super::machine_from::MachineFrom;
 use super::node::{Node, parse};
 use super::shop::ShopFrom;
-use super::{Beside, file};
+use super::{Beside, file, measure, units};
 use crate::diag::{Diag, Source};
+use crate::fields::{self, Field};
 use crate::job::shop::Shop;
 use crate::job::{Job, Range, Varied};
+use crate::lang::Units;
 
 /// A job file or text, and the ranges that it varies.
 #[derive(Debug)]
@@ -102,42 +104,49 @@ impl Family {
             return read_tree(&self.source, &self.tree, machine, self.shop.clone(), &[]);
         }
         let mut tree = self.tree.clone();
+        let units = units::of(&tree).unwrap_or_default();
         for ((range, value_mm), end_mm) in varied.iter().zip(&self.ends_mm) {
-            change(&mut tree, range, *value_mm, *end_mm);
+            change(&mut tree, units, range, *value_mm, *end_mm);
         }
         read_tree(&self.source, &tree, machine, self.shop.clone(), &varied)
     }
 }
 
-/// Puts a value into the tree. If a section becomes longer or shorter, everything behind it moves with its rear end.
-fn change(tree: &mut Spanned<Node>, range: &Range, value_mm: f64, end_mm: f64) {
+/// Puts a value into the tree of a file in these units. If a section becomes longer or shorter, everything behind it moves with its rear end.
+fn change(tree: &mut Spanned<Node>, units: Units, range: &Range, value_mm: f64, end_mm: f64) {
     let Some(shaft) = child(tree, "shaft") else { return };
     let section = child(shaft, "sections").and_then(|sections| match &mut sections.value {
         Node::List(items) => items.get_mut(range.section),
         _ => None,
     });
-    let Some(Node::Number(number)) = section.and_then(|s| child(s, range.varied.key())).map(|n| &mut n.value) else {
-        return;
+    let field = match range.varied {
+        Varied::Length => &fields::LENGTH,
+        Varied::Diameter => &fields::DIAMETER,
     };
-    let grown_mm = value_mm - *number;
-    *number = value_mm;
+    let Some(node) = section.and_then(|s| child(s, field.key())) else { return };
+    let Some(was_mm) = measure::of_node(field, &node.value, units) else { return };
+    let grown_mm = value_mm - was_mm;
+    node.value = measure::as_node(field, value_mm, units);
     if range.varied == Varied::Diameter {
         return;
     }
     let Some(Node::List(features)) = child(shaft, "features").map(|n| &mut n.value) else { return };
     for feature in features {
+        let mut place = |field: &Field, grown_mm: f64| {
+            let node = child(feature, field.key())?;
+            let at_mm = measure::of_node(field, &node.value, units)?;
+            if grown_mm != 0.0 {
+                node.value = measure::as_node(field, tidy(at_mm + grown_mm), units);
+            }
+            Some(at_mm)
+        };
         // A keyseat keeps its length. If it begins behind the section, it moves as a whole.
-        let begins = ["at", "from"].into_iter().find_map(|key| match child(feature, key).map(|n| &n.value) {
-            Some(Node::Number(at)) => Some(*at),
-            _ => None,
-        });
-        if begins.is_none_or(|at| at < end_mm) {
+        let begins = place(&fields::AT, 0.0).or_else(|| place(&fields::KEYSEAT_FROM, 0.0));
+        if begins.is_none_or(|at_mm| at_mm < end_mm) {
             continue;
         }
-        for key in ["at", "from", "to"] {
-            if let Some(Node::Number(at)) = child(feature, key).map(|n| &mut n.value) {
-                *at = tidy(*at + grown_mm);
-            }
+        for field in [&fields::AT, &fields::KEYSEAT_FROM, &fields::KEYSEAT_TO] {
+            place(field, grown_mm);
         }
     }
 }

@@ -9,7 +9,7 @@ use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
 use super::shop::ShopFrom;
-use super::{centre, cutting, language, limits, order, scatter, shaft, stock, tool_list, vary, wishes};
+use super::{centre, cutting, language, limits, order, scatter, shaft, stock, tool_list, units, vary, wishes};
 use crate::diag::{Diag, Source};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Bar, Given, Shop};
@@ -20,9 +20,10 @@ use crate::lang;
 use crate::say;
 
 /// Keys of a job.
-pub(super) const KEYS: [&str; 20] = [
+pub(super) const KEYS: [&str; 21] = [
     "shop",
     "language",
+    "units",
     "tool_list",
     "shaft",
     "stock",
@@ -56,6 +57,7 @@ pub(super) fn read(source: &Arc<Source>, machine: MachineFrom<'_>, shop: ShopFro
     let tree = parse(source).map_err(|diag| vec![diag])?;
     // What is wrong with the shop's file is told in the language of the job too.
     language::of(&tree).into_iter().for_each(lang::prefer);
+    units::of(&tree).into_iter().for_each(lang::prefer_units);
     let shop = shop.of(&tree)?;
     read_tree(source, &tree, machine, shop, &[])
 }
@@ -70,10 +72,13 @@ pub(super) fn read_tree(
 ) -> Result<Job, Vec<Diag>> {
     let of_shop = || shop.as_ref().and_then(|shop| shop.language);
     lang::prefer(language::of(tree).or_else(of_shop).unwrap_or_default());
+    let own_units = units::of(tree);
+    lang::prefer_units(own_units.or_else(|| shop.as_ref()?.units).unwrap_or_default());
     if let Some(diag) = machine_for_job(source, tree) {
         return Err(vec![diag]);
     }
     let mut r = Reader::new(Arc::clone(source)).in_shop(shop);
+    r.units = own_units.unwrap_or_default();
     let mut from_machine = Vec::new();
     let job = r.map(tree, &KEYS).and_then(|map| parts(&mut r, source, &map, machine, varied, &mut from_machine));
     let mut diags = r.finish(tree);
@@ -107,6 +112,7 @@ fn parts(
     let mut notes = Vec::new();
     r.text_maybe(map, "shop")?;
     let language = language::read(r, map)?;
+    let own_units = units::read(r, map)?;
     let shaft = r.required(map, "shaft", "name, material and sections");
     let shaft = shaft.and_then(|node| shaft::read(r, node, &mut notes));
     let bar = stock::map(r, map);
@@ -144,14 +150,15 @@ fn parts(
     let vary = vary::read(r, map, shaft.as_ref());
     let machine = machine.and_then(|found| {
         holds(r, map, &found.machine, holding?)?;
-        Some((found.machine, found.text))
+        Some((found.machine, found.text, found.mixed))
     });
-    let (shaft, stock, (machine, machine_text)) = (shaft?, stock?, machine?);
+    let (shaft, stock, (machine, machine_text, mixed)) = (shaft?, stock?, machine?);
     let (hold, wishes) = (hold?, wishes?);
     if hold == Hold::Centre {
         centre::fits(r, map, &shaft, &machine, &wishes, holding?)?;
     }
     bar_is_long_enough(r, map, &shaft, &stock, &machine)?;
+    notes.extend(mixed_units(r, source, mixed));
     notes.extend(stays_as_drawn(&shaft, &stock));
     let vary = vary?;
     notes.extend(vary::note(&vary, varied));
@@ -175,6 +182,8 @@ fn parts(
         scatter: scatter?,
         change_prices: change_prices?,
         language: language.or_else(|| r.shop()?.language),
+        units: own_units.or_else(|| r.shop()?.units).unwrap_or_default(),
+        written: r.units,
         nearby: Nearby(r.shop().cloned()),
         vary,
         notes,
@@ -215,6 +224,12 @@ fn of_shop(r: &Reader, origins: &[Origin]) -> Option<String> {
     let keys: Vec<&str> = origins.iter().filter(|o| o.from == Giver::Shop).map(|o| o.key.as_str()).collect();
     let file = r.shop().filter(|_| !keys.is_empty())?.file_name();
     Some(say!("note-shop", file = file, keys = keys.join(", ")))
+}
+
+/// The notes about mixed units in the job, in its machine file (`of_machine`) and in the shop's file.
+fn mixed_units(r: &Reader, source: &Source, of_machine: Option<String>) -> impl Iterator<Item = String> {
+    let of_shop = r.shop().and_then(|shop| units::mixed(&shop.source, &shop.mixed));
+    units::mixed(source, r.foreign()).into_iter().chain(of_machine).chain(of_shop)
 }
 
 /// Checks that the machine can hold the bar in the way that the job asks for.

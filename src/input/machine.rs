@@ -4,7 +4,7 @@ use serde_saphyr::Spanned;
 
 use super::node::Node;
 use super::reader::{Map, Reader};
-use super::{scatter, tools};
+use super::{scatter, tools, units};
 use crate::diag::Diag;
 use crate::fields::{self, COLLETS_MAX, REACHES_MAX};
 use crate::job::{
@@ -12,8 +12,9 @@ use crate::job::{
 };
 use crate::say;
 
-const KEYS: [&str; 18] = [
+const KEYS: [&str; 19] = [
     "name",
+    "units",
     "bush",
     "no_bush",
     "headstock",
@@ -41,29 +42,38 @@ const BUSH_KINDS: [(&str, Option<BushKind>); 2] =
 /// Part of the land that must stay on raw bar if the machine file does not say, as a share. Common practice, no source.
 const ENGAGEMENT_SHARE: f64 = 0.5;
 
-/// Reads the machine. If it has no `name`, it gets `default_name`.
+/// Reads the machine. If it has no `name`, it gets `default_name`. Its own `units` count in it alone.
 pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> Option<Machine> {
     let map = r.map(node, &KEYS)?;
-    let name = r.text_maybe(&map, "name");
-    let bush = part(r, &map, "bush", bush);
-    let no_bush = part(r, &map, "no_bush", no_bush);
+    let own = units::read(r, &map);
+    let around = r.units;
+    r.units = own.flatten().unwrap_or(around);
+    let machine = parts(r, &map, default_name);
+    r.units = around;
+    own.and(machine)
+}
+
+fn parts(r: &mut Reader, map: &Map, default_name: &str) -> Option<Machine> {
+    let name = r.text_maybe(map, "name");
+    let bush = part(r, map, "bush", bush);
+    let no_bush = part(r, map, "no_bush", no_bush);
     let headstock = r
-        .required(&map, "headstock", "the keys nearest, stroke, hold, stiffness, max_rpm, regrip_s with their values")
+        .required(map, "headstock", "the keys nearest, stroke, hold, stiffness, max_rpm, regrip_s with their values")
         .and_then(|node| headstock(r, node));
-    let bar_feed = part(r, &map, "bar_feed", bar_feed);
-    let counter_spindle = part(r, &map, "counter_spindle", counter_spindle);
-    let saving = r.number_or(&map, &fields::SHARED_STOP_SAVING_S, None);
-    let reach = reach(r, &map);
-    let driven = r.number_or(&map, &fields::DRIVEN_MAX_RPM, None);
-    let overhead = r.number_or(&map, &fields::SEGMENT_OVERHEAD_S, None);
-    let part_off = part_off(r, &map);
-    let bar_end = r.number_or(&map, &fields::BAR_END, None);
-    let facing = r.number_or(&map, &fields::FACING, None);
-    let tools = tools::read(r, &map);
-    let tool_change = r.number_or(&map, &fields::TOOL_CHANGE_S, None);
-    let bar_change = r.number_or(&map, &fields::BAR_CHANGE_S, None);
-    let rapid = r.number_or(&map, &fields::RAPID, None);
-    let spreads = scatter::own(r, &map, &scatter::OF_MACHINE);
+    let bar_feed = part(r, map, "bar_feed", bar_feed);
+    let counter_spindle = part(r, map, "counter_spindle", counter_spindle);
+    let saving = r.number_or(map, &fields::SHARED_STOP_SAVING_S, None);
+    let reach = reach(r, map);
+    let driven = r.number_or(map, &fields::DRIVEN_MAX_RPM, None);
+    let overhead = r.number_or(map, &fields::SEGMENT_OVERHEAD_S, None);
+    let part_off = part_off(r, map);
+    let bar_end = r.number_or(map, &fields::BAR_END, None);
+    let facing = r.number_or(map, &fields::FACING, None);
+    let tools = tools::read(r, map);
+    let tool_change = r.number_or(map, &fields::TOOL_CHANGE_S, None);
+    let bar_change = r.number_or(map, &fields::BAR_CHANGE_S, None);
+    let rapid = r.number_or(map, &fields::RAPID, None);
+    let spreads = scatter::own(r, map, &scatter::OF_MACHINE);
     let machine = Machine {
         name: name?.unwrap_or_else(|| default_name.to_owned()),
         bush: bush?,
@@ -83,8 +93,9 @@ pub(super) fn read(r: &mut Reader, node: &Spanned<Node>, default_name: &str) -> 
         bar_change_s: bar_change?,
         rapid_m_per_min: rapid?,
         spreads: spreads?,
+        written: r.units,
     };
-    fits(r, &map, &machine)?;
+    fits(r, map, &machine)?;
     Some(machine)
 }
 

@@ -5,7 +5,7 @@ use std::sync::{Arc, LazyLock};
 
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{Named, file, machine};
+use super::{Named, file, machine, units};
 use crate::diag::{Diag, Source};
 use crate::job::Machine;
 use crate::job::shop::{Given, ShopMachine, What};
@@ -36,6 +36,8 @@ pub(super) struct Found {
     pub(super) machine: Machine,
     /// The text of its file, if it has one.
     pub(super) text: Option<String>,
+    /// The note about mixed units in its file.
+    pub(super) mixed: Option<String>,
     /// Its cost per hour in the shop.
     pub(super) per_hour: Option<Given<f64>>,
 }
@@ -82,7 +84,9 @@ pub(super) fn of(
 fn of_shop(r: &Reader, own: &ShopMachine, from_machine: &mut Vec<Diag>) -> Option<Found> {
     let per_hour = own.per_hour.map(|value| Given { value, line: own.line });
     match &own.what {
-        What::Here => LazyLock::force(&own.machine).clone().map(|machine| Found { machine, text: None, per_hour }),
+        What::Here => {
+            LazyLock::force(&own.machine).clone().map(|machine| Found { machine, text: None, mixed: None, per_hour })
+        }
         What::File(source) => Some(Found { per_hour, ..in_file(r, source.clone(), from_machine)? }),
     }
 }
@@ -100,7 +104,12 @@ fn given(
     }
     let node = r.required(map, "machine", "the path of a machine file, or the machine itself")?;
     if let Node::Map(_) = node.value {
-        return machine::read(r, node, "machine").map(|machine| Found { machine, text: None, per_hour: None });
+        return machine::read(r, node, "machine").map(|machine| Found {
+            machine,
+            text: None,
+            mixed: None,
+            per_hour: None,
+        });
     }
     let written = r.text_in(node, "machine")?;
     let base_dir = match from {
@@ -165,9 +174,10 @@ fn in_text(r: &Reader, source: &Arc<Source>, from_machine: &mut Vec<Diag>) -> Op
     let mut inner = Reader::new(Arc::clone(source));
     inner.collets_elsewhere = r.collets_elsewhere;
     let machine = machine::read(&mut inner, &tree, &default_name);
+    let mixed = units::mixed(source, inner.foreign());
     let diags = inner.finish(&tree);
     let clean = diags.is_empty();
     from_machine.extend(diags);
     let machine = machine.filter(|_| clean)?;
-    Some(Found { machine, text: Some(source.text.clone()), per_hour: None })
+    Some(Found { machine, text: Some(source.text.clone()), mixed, per_hour: None })
 }

@@ -19,7 +19,9 @@ mod limits;
 mod machine;
 mod machine_from;
 mod material;
+mod measure;
 mod node;
+mod number;
 mod order;
 mod reader;
 mod readings;
@@ -34,6 +36,7 @@ mod tolerance;
 mod tool_list;
 mod tools;
 pub mod tree;
+mod units;
 mod vary;
 mod wishes;
 

@@ -8,13 +8,15 @@ use std::sync::Arc;
 
 use serde_saphyr::{Location, Spanned};
 
+use super::measure::Measured;
 use super::node::{Node, key_at, place_of, raw};
-use super::slips::{not_a_number, shown, unknown_key};
+use super::number;
+use super::slips::{shown, unknown_key};
 use crate::diag::{Diag, Source};
 use crate::fields::{Field, nearest};
 use crate::job::plan::{Giver, Origin};
 use crate::job::shop::{Given, Shop};
-use crate::lang;
+use crate::lang::{self, Units};
 use crate::say;
 
 /// Most errors that are reported, because more do not help the user. Further errors are only counted.
@@ -35,6 +37,10 @@ pub(super) struct Reader {
     shop: Option<Arc<Shop>>,
     /// Values that the text does not give.
     origins: Vec<Origin>,
+    /// Values in units of the other system than those of the text, by key and line.
+    foreign: Vec<(&'static str, usize)>,
+    /// The system that a number alone is in.
+    pub(super) units: Units,
     /// Whether a machine may leave out its collets, because the shop has some.
     pub(super) collets_elsewhere: bool,
 }
@@ -99,6 +105,8 @@ impl Reader {
             dropped: 0,
             shop: None,
             origins: Vec::new(),
+            foreign: Vec::new(),
+            units: Units::Metric,
             collets_elsewhere: false,
         }
     }
@@ -130,6 +138,11 @@ impl Reader {
     /// The values that the text does not give, in the order in which they were asked for.
     pub(super) fn take_origins(&mut self) -> Vec<Origin> {
         std::mem::take(&mut self.origins)
+    }
+
+    /// Values in units of the other system than those of the text, by key and line.
+    pub(super) fn foreign(&self) -> &[(&'static str, usize)] {
+        &self.foreign
     }
 
     /// Keeps an error in another file.
@@ -272,7 +285,7 @@ impl Reader {
 
     /// A number that must be given.
     pub(super) fn number(&mut self, map: &Map, field: &Field) -> Option<f64> {
-        let hint = format!("{}, {}", field.what(), field.range());
+        let hint = format!("{}, {}", field.what(), field.range(self.units));
         let node = self.required(map, field.key(), &hint)?;
         self.number_in(node, field)
     }
@@ -315,22 +328,27 @@ impl Reader {
     /// The number in a node, checked against the field's range.
     pub(super) fn number_in(&mut self, node: &Spanned<Node>, field: &Field) -> Option<f64> {
         let written = raw(&self.source, &node.referenced);
-        let checked = match &node.value {
-            Node::Number(value) if !value.is_finite() || written.chars().all(|c| "+-.0123456789eE".contains(c)) => {
-                field.check(*value)
-            }
-            Node::Number(value) => Err(Diag::new(say!("number-not-decimal", value = shown(written)))
-                .help(say!("number-write", value = value.to_string()))),
-            Node::Text(text) => Err(not_a_number(field, text, written)),
-            other => Err(Diag::new(say!("number-needed", kind = other.kind())).help(field.advice())),
-        };
-        match checked {
-            Ok(value) => Some(value),
-            Err(diag) => {
-                self.complain(&node.referenced, diag);
-                None
-            }
+        let read = number::read(field, &node.value, written, self.units);
+        self.measured(node, field, read)
+    }
+
+    fn measured(&mut self, at: &Spanned<Node>, field: &Field, read: Result<Measured, Diag>) -> Option<f64> {
+        let Measured { value, system } = self.settle(&at.referenced, read)?;
+        if system != self.units {
+            self.foreign.push((field.key(), self.line(at)));
         }
+        Some(value)
+    }
+
+    /// The number in a part of the text of a node, with or without a unit, checked against the field's range.
+    pub(super) fn number_of_text(&mut self, node: &Spanned<Node>, part: &str, field: &Field) -> Option<f64> {
+        let part = part.trim();
+        let value = match part.parse() {
+            Ok(number) => Node::Number(number),
+            Err(_) => Node::Text(part.to_owned()),
+        };
+        let read = number::read(field, &value, part, self.units);
+        self.measured(node, field, read)
     }
 
     /// Line of a node, from 1.

@@ -9,7 +9,7 @@ use super::job::HOLDINGS;
 use super::machine_from::{self, MachineFrom};
 use super::node::{Node, parse, place_of};
 use super::reader::{Map, Reader};
-use super::{machine_names, material};
+use super::{machine_names, material, units};
 use crate::diag::{Diag, Source};
 use crate::fields::readings as fields;
 use crate::job::readings::{Dial, Errors, Grip, Readings, SetUp, Support};
@@ -17,7 +17,7 @@ use crate::job::{Collet, Holding, Machine};
 use crate::lang;
 use crate::say;
 
-const KEYS: [&str; 6] = ["machine", "material", "diameter", "fit", "errors", "set_ups"];
+const KEYS: [&str; 7] = ["units", "machine", "material", "diameter", "fit", "errors", "set_ups"];
 const SET_UP_KEYS: [&str; 8] = ["name", "holding", "headstock", "front", "grip", "collet", "dial", "frequency"];
 const SUPPORTS: [(&str, Support); 3] =
     [("bush", Support::Bush), ("headstock", Support::Headstock), ("counter_spindle", Support::CounterSpindle)];
@@ -29,6 +29,7 @@ const SUPPORTS: [(&str, Support); 3] =
 pub(super) fn read(source: &Arc<Source>, base_dir: &Path, machine: Option<&Path>) -> Result<Readings, Vec<Diag>> {
     let tree = parse(source).map_err(|diag| vec![diag])?;
     let mut r = Reader::new(Arc::clone(source));
+    r.units = units::of(&tree).unwrap_or_default();
     let mut from_machine = Vec::new();
     let read = r.map(&tree, &KEYS).and_then(|map| parts(&mut r, source, &map, base_dir, machine, &mut from_machine));
     let mut diags = r.finish(&tree);
@@ -48,6 +49,7 @@ fn parts(
     other_machine: Option<&Path>,
     from_machine: &mut Vec<Diag>,
 ) -> Option<Readings> {
+    units::read(r, map)?;
     let machine = machine_from::of(r, source, map, MachineFrom::files(base_dir, other_machine), from_machine)
         .map(|found| found.machine);
     let material =

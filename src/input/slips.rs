@@ -1,8 +1,9 @@
 //! Slips of the pen that the reader knows, and what to write instead.
 
+use super::measure;
 use crate::diag::Diag;
 use crate::fields::Field;
-use crate::lang;
+use crate::lang::{self, Units};
 use crate::say;
 
 /// Longest quotation of the file in a message, characters.
@@ -21,8 +22,8 @@ pub(super) fn unknown_key(key: &str, meant: Option<&str>, known: &[&str]) -> Dia
     Diag::new(say!("key-unknown", key = shown(key))).help(help)
 }
 
-/// Text in place of a number, and what to write.
-pub(super) fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
+/// Text in place of a number, and what to write. `units`: those of the file.
+pub(super) fn not_a_number(field: &Field, text: &str, written: &str, units: Units) -> Diag {
     let text = text.trim();
     if let Ok(value) = text.parse::<f64>()
         && value.is_finite()
@@ -30,31 +31,22 @@ pub(super) fn not_a_number(field: &Field, text: &str, written: &str) -> Diag {
     {
         return Diag::new(say!("number-in-quotes", value = text)).help(say!("number-in-quotes-help", value = text));
     }
-    let diag = Diag::new(say!("number-unreadable", text = shown(text))).help(field.advice());
+    let diag = Diag::new(say!("number-unreadable", text = shown(text))).help(field.advice(units));
     let bare = text.trim_start_matches(['+', '-', '.']).to_lowercase();
     if ["nan", "inf", "infinity"].contains(&bare.as_str()) {
         return diag;
     }
     let with_point = text.replace(',', ".");
-    if with_point != text && with_point.parse::<f64>().is_ok() {
+    if with_point != text
+        && (with_point.parse::<f64>().is_ok() || measure::of_text(field, &with_point, units).is_some())
+    {
         return Diag::new(say!("number-decimal-comma", text = text)).help(say!("number-write", value = with_point));
     }
-    let digits = with_point.find(|c: char| !"+-.0123456789".contains(c));
-    let parts = digits.and_then(|end| with_point.split_at_checked(end)).unwrap_or((&with_point, ""));
-    let (number, unit) = (parts.0.trim(), parts.1.trim());
-    if let Ok(inches) = number.parse::<f64>()
-        && field.unit == "mm"
-        && ["in", "in.", "inch", "inches", "\"", "″"].contains(&unit)
-    {
-        let mm = (inches * 25.4 * 1e6).round() / 1e6;
-        return Diag::new(say!("number-in-inches", text = shown(text)))
-            .help(say!("number-in-inches-help", value = mm.to_string()));
-    }
-    if number.parse::<f64>().is_ok() && unit.starts_with(|c: char| c.is_alphabetic() || "%°".contains(c)) {
-        let help = match field.unit {
-            "" => say!("number-without-unit"),
-            wanted if wanted == unit => say!("number-write", value = number),
-            wanted => say!("number-in-unit", unit = wanted),
+    let (number, word) = measure::split(&with_point);
+    if number.parse::<f64>().is_ok() && word.starts_with(|c: char| c.is_alphabetic() || "%°\"″".contains(c)) {
+        let help = match field.unit_in(units) {
+            None => say!("number-without-unit"),
+            Some(own) => say!("number-in-unit", units = field.unit_names(), own = own.name),
         };
         return Diag::new(say!("number-has-unit", text = shown(text))).help(help);
     }

@@ -4,6 +4,7 @@ use super::SAME_MM;
 use super::cutting::{Holding, Side};
 use super::tooling::{BackPlace, ToolPlaces};
 use crate::fields::TRAY_BY_DEFAULT_MM;
+use crate::lang::Units;
 
 /// A sliding-head lathe.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,6 +46,8 @@ pub struct Machine {
     pub rapid_m_per_min: f64,
     /// Spreads of its own.
     pub spreads: super::Spreads,
+    /// The units that numbers in its file are in.
+    pub written: Units,
 }
 
 impl Machine {

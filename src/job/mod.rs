@@ -44,7 +44,7 @@ pub use tooling::{BackPlace, Place, ToolPlaces, Turret};
 pub use vary::{Range, Varied};
 pub use wishes::{HandOverWish, NeverGrip, Wishes};
 
-use crate::lang::Language;
+use crate::lang::{Language, Units};
 
 /// Two turned lengths that differ by no more than this are the same, mm.
 const SAME_MM: f64 = 1e-6;
@@ -85,6 +85,10 @@ pub struct Job {
     pub change_prices: ChangePrices,
     /// The language of texts and sheets; none: that of the reader.
     pub language: Option<Language>,
+    /// The units of texts and sheets: those of the job, else of the shop.
+    pub units: Units,
+    /// The units that numbers in the job's file are in.
+    pub written: Units,
     /// What else the shop has.
     pub nearby: Nearby,
     /// Ranges of a family of parts, the one of the length first. Empty for a single part. The values above are the

@@ -8,9 +8,11 @@ mod at_stop;
 mod cautions;
 mod centre;
 mod drive;
+mod edit;
 mod origin;
 mod outline;
 mod part_off;
+mod positions;
 mod scatter;
 mod shortfall;
 mod time;
@@ -18,12 +20,13 @@ mod tools;
 mod verdict;
 
 pub use at_stop::{AtStop, Done};
-pub use cautions::{cautions, estimate, read_first};
+pub use cautions::{cautions, estimate, not_a_program, read_first};
 pub use centre::OnCentre;
 pub use drive::Drive;
 pub use origin::{Giver, Origin};
 pub use outline::{FeatureOutline, LayoutOutline, SectionOutline, ShaftOutline, TracePoint};
 pub use part_off::PartOff;
+pub use positions::{Position, Positions};
 pub use scatter::{
     Along, BandPoint, Broken, BrokenPart, Confidence, CurvePoint, NearestCheck, Runs, SampledInput, SampledPart,
     ScatterReport, ScatterStage, Tightened, UncertainInput,

@@ -6,7 +6,7 @@ use std::sync::{Arc, LazyLock};
 use super::materials::{self, Material, Row};
 use super::{Collet, ListedTool, Machine, SectionKind, Shaft, Spreads, StockKind, Tolerance};
 use crate::diag::{Diag, Source};
-use crate::lang::Language;
+use crate::lang::{Language, Units};
 
 /// A number or word with the line that gives it.
 #[derive(Debug, Clone, PartialEq)]
@@ -65,6 +65,10 @@ pub struct Shop {
     pub source: Arc<Source>,
     /// The language of texts and sheets.
     pub language: Option<Language>,
+    /// The units that its numbers are in, and those of texts and sheets.
+    pub units: Option<Units>,
+    /// Values in units of the other system, by key and line.
+    pub mixed: Vec<(&'static str, usize)>,
     /// Its machines; the first is the usual one.
     pub machines: Vec<ShopMachine>,
     /// Collets in stock, beside those of the machine files.

@@ -9,6 +9,7 @@ pub use class::Side;
 pub use sizes::coarse_pitch_mm;
 
 use crate::diag::Diag;
+use crate::units::INCH_MM;
 
 /// Depth of an external thread with a rounded root over its pitch, `17√3/48`: ISO 68-1 and ISO 724, `h3`; the same 60° profile
 /// for unified threads (ASME B1.1).
@@ -17,8 +18,6 @@ pub const DEPTH_PER_PITCH: f64 = 0.613_435;
 const PIPE_DEPTH_PER_PITCH: f64 = 0.640_327;
 /// Pitch diameter below the major diameter over the pitch, `3√3/8` (ISO 724, ASME B1.1).
 const FLANK_PER_PITCH: f64 = 0.649_519;
-/// Length of an inch in mm, exact by definition.
-const INCH_MM: f64 = 25.4;
 
 /// The profile of a thread and the standard of its sizes.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -2,7 +2,7 @@
 
 use super::{Units, fixed, number, trimmed, units};
 use crate::lang;
-use crate::units::{FT_MM, IN_MM, LBF_N};
+use crate::units::{FOOT_M, INCH_MM, POUND_FORCE_N};
 
 /// What a number measures. The number itself is metric everywhere in the program. What is not here (torque, stiffness, mass, power,
 /// stress, times) is told in the same units in both systems.
@@ -42,11 +42,19 @@ impl Measure {
     pub fn told(self, value: f64) -> f64 {
         match (units(), self) {
             (Units::Metric, _) => value,
-            (Units::Inch, Measure::Place | Measure::Size | Measure::Feed) => value / IN_MM,
-            (Units::Inch, Measure::Speed) => value * 1000.0 / FT_MM,
-            (Units::Inch, Measure::Micro) => value * 1000.0 / IN_MM,
-            (Units::Inch, Measure::Force) => value / LBF_N,
-            (Units::Inch, Measure::Bow) => value * FT_MM / (1000.0 * IN_MM),
+            (Units::Inch, Measure::Place | Measure::Size | Measure::Feed) => value / INCH_MM,
+            (Units::Inch, Measure::Speed) => value / FOOT_M,
+            (Units::Inch, Measure::Micro) => value * 1000.0 / INCH_MM,
+            (Units::Inch, Measure::Force) => value / POUND_FORCE_N,
+            (Units::Inch, Measure::Bow) => value * FOOT_M / INCH_MM,
+        }
+    }
+
+    /// Decimals of a value in the units that this thread tells. `metric`: those in metric units.
+    pub fn places(self, value: f64, metric: usize) -> usize {
+        match units() {
+            Units::Metric => metric,
+            Units::Inch => self.inch_places(self.told(value)),
         }
     }
 

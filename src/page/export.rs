@@ -23,10 +23,15 @@ const WORKBOOK: &str = "application/vnd.openxmlformats-officedocument.spreadshee
 type Writer = fn(&Plan) -> Result<Vec<u8>, String>;
 
 /// All formats: name in the path, media type, file extension, writer.
-const FORMATS: [(&str, &str, &str, Writer); 6] = [
+const FORMATS: [(&str, &str, &str, Writer); 9] = [
     ("sheet", "text/html; charset=utf-8", "html", |p| text(report::sheet_html(p))),
     ("svg", "image/svg+xml", "svg", |p| text(report::plan_svg(p))),
     ("csv", "text/csv; charset=utf-8", "csv", |p| Ok(report::stages_csv(p).into_bytes())),
+    ("positions", "text/csv; charset=utf-8", "positions.csv", |p| Ok(report::positions_csv(p).into_bytes())),
+    ("positions-json", "application/json", "positions.json", |p| {
+        report::positions_json(p).map(String::into_bytes).map_err(|e| e.to_string())
+    }),
+    ("dxf", "image/vnd.dxf", "dxf", |p| text(report::plan_dxf(p))),
     ("xlsx", WORKBOOK, "xlsx", |p| report::plan_xlsx(p).map_err(|e| e.to_string())),
     ("text", "text/plain; charset=utf-8", "txt", |p| Ok(report::plan_text(p).into_bytes())),
     ("json", "application/json", "json", |p| serde_json::to_vec_pretty(p).map_err(|e| e.to_string())),
@@ -41,8 +46,8 @@ fn text(drawn: Result<String, report::ReportError>) -> Result<Vec<u8>, String> {
     drawn.map(String::into_bytes).map_err(|e| e.to_string())
 }
 
-/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, a workbook, the text, or
-/// everything as JSON.
+/// The plan of a job as a file: the sheet for the machine, the diagram, the stage table, the table of positions, a drawing, a
+/// workbook, the text, or everything as JSON.
 pub async fn export(
     State(desk): State<Arc<Desk>>,
     format: Result<Path<String>, PathRejection>,

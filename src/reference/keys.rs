@@ -5,7 +5,7 @@ use super::table::Table;
 use crate::fields;
 use crate::lang;
 use crate::say;
-use crate::schema::{File, is_unit, schema};
+use crate::schema::{File, TABLE_RANGE, is_unit, schema};
 use serde_json::{Map, Value};
 
 /// Keys whose maps another topic lists.
@@ -52,7 +52,7 @@ pub fn tables(file: File) -> Vec<Table> {
 /// Path of a key in the table of fields.
 fn field_path(file: File, path: &str, key: &str) -> String {
     let root = match file {
-        File::Job | File::Plan => "",
+        File::Job | File::Plan | File::Positions => "",
         File::Machine => "machine",
         File::Readings => "readings",
         File::Shop if path == "collets[]" => "machine.counter_spindle",
@@ -245,7 +245,11 @@ fn meaning(whole: &Value, of: &Value) -> (String, String) {
 /// What a key takes: a range, words, a text.
 fn takes(whole: &Value, of: &Value) -> String {
     let (value, _) = resolved(whole, of);
-    if let (Some(min), Some(max)) = (value.get("minimum"), value.get("maximum")) {
+    let bounds = match value.get(TABLE_RANGE).and_then(Value::as_array).map(Vec::as_slice) {
+        Some([min, max]) => (Some(min), Some(max)),
+        _ => (value.get("minimum"), value.get("maximum")),
+    };
+    if let (Some(min), Some(max)) = bounds {
         return say!("help-takes-range", least = number(min), most = number(max));
     }
     if let Some(words) = value.get("enum").and_then(Value::as_array) {

@@ -102,6 +102,8 @@ pub(super) fn words(path: &str, default: &str) -> Option<String> {
         "shop" | "machine" | "stock" | "stock.diameter" => say!("left-out-to-shop"),
         "shop.name" | "shop.machines" | "shop.collets" | "shop.materials" | "shop.bars" => say!("left-out-none"),
         "language" => say!("left-out-language"),
+        "units" | "shop.units" | "readings.units" => "`mm`".to_owned(),
+        "machine.units" => say!("left-out-machine-units"),
         "shop.language" => "`en`".to_owned(),
         "shop.machines.name" => say!("left-out-shop-machine-name"),
         "shop.machines.file" => say!("left-out-shop-machine-file"),

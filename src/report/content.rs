@@ -3,7 +3,9 @@
 
 use super::table::fit;
 use super::tables::{self, Rows};
-use super::{attention, cautions, fed_on, help, numbers, sure, timeline, tool_uses, verdict, words, work_list};
+use super::{
+    attention, cautions, fed_on, help, numbers, positions, sure, timeline, tool_uses, verdict, words, work_list,
+};
 use crate::job::plan::{Plan, Stage, read_first};
 use crate::lang;
 use crate::say;
@@ -161,7 +163,7 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
         let items = plan.stages.iter().flat_map(|s| stage_limits(plan, s)).collect();
         let title = lang::text("sheet-stage-limits");
         all.push(Block::List { title, numbered: false, boxed: true, items });
-        all.extend(read_first().into_iter().map(Block::Say));
+        all.push(Block::Say(read_first()));
         all.push(Block::NewPage);
         let works_in = lang::text("sheet-work-list-units");
         all.push(table(lang::text("sheet-work-list"), works_in, work_list::rows(plan), Kind::ToFillIn));
@@ -173,6 +175,9 @@ pub fn blocks(plan: &Plan) -> Vec<Block> {
     all.push(bullets(lang::text("title-look-at"), attention::look_at(plan)));
     let items = cautions::to_print(plan);
     all.push(Block::List { title: lang::text("title-cautions"), numbered: true, boxed: false, items });
+    if feasible {
+        all.push(bullets(lang::text("sheet-directions"), positions::directions(plan)));
+    }
     let units = say!("sheet-stages-units", from = tables::places_from(plan));
     all.push(table(lang::text("sheet-stages"), &units, tables::stages_in_full(plan), Kind::Wide));
     let stops_in = lang::text("sheet-stops-units");

@@ -88,16 +88,16 @@ fn fields(plan: &Plan, stage: &Stage) -> impl Iterator<Item = String> {
 }
 
 /// A speed with one decimal, rounded down so that it is never above the limit.
-fn at_most(rpm: f64) -> f64 {
+pub(super) fn at_most(rpm: f64) -> f64 {
     (rpm * 10.0 * (1.0 + 1e-9)).floor() / 10.0
 }
 
 /// A number, or an empty field if there is none.
-fn number(value: Option<f64>, places: usize) -> String {
+pub(super) fn number(value: Option<f64>, places: usize) -> String {
     value.filter(|v| v.is_finite()).map(|v| numbers::trimmed_pointed(v, places)).unwrap_or_default()
 }
 
-fn row(fields: impl Iterator<Item = String>) -> String {
+pub(super) fn row(fields: impl Iterator<Item = String>) -> String {
     let mut line = fields.map(|f| quoted(&f)).collect::<Vec<_>>().join(",");
     line.push_str("\r\n");
     line

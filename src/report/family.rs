@@ -5,8 +5,12 @@
 //! crossed, so nothing is shown by colour alone. As in `chart`, plotters draws larger than on the page, and a transform
 //! makes it smaller; text is added in this file.
 
+mod around;
+
 use plotters::prelude::*;
 use svg::node::element::{Description, Group, SVG, Title};
+
+use around::{legend, x_axis, y_axis};
 
 use super::chart::{self, chart_error, colour};
 use super::shapes::{self, INK, LIMIT, RULE, SMALL, SOFT, TRACE, WHITE, xy};
@@ -25,7 +29,7 @@ pub struct Axis {
 }
 
 /// The result for a part.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Outcome {
     /// It can be made.
     Made {
@@ -35,13 +39,16 @@ pub enum Outcome {
         time_s: f64,
     },
     /// There is no plan.
-    NotFeasible,
+    NotFeasible {
+        /// Name of the check or the rule that stops it. Empty: not known.
+        stopped_by: String,
+    },
     /// The sizes make no job: thicker than the bar, a feature off the shaft.
     NoJob,
 }
 
 /// One part.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Cell {
     /// Its varied length.
     pub length_mm: Option<f64>,
@@ -199,6 +206,14 @@ fn said_of(part: &str, hand_overs: usize, time_s: f64) -> String {
     say!("family-made", part = part, hand_overs = hand_overs, seconds = numbers::seconds(time_s))
 }
 
+/// The title of a part that cannot be made: what stops it.
+fn not_made(part: &str, stopped_by: &str) -> String {
+    if stopped_by.is_empty() {
+        return say!("family-not-made", part = part);
+    }
+    say!("family-stopped", part = part, check = words::check_name(stopped_by))
+}
+
 /// Shade for a number of hand-overs between the least and the most, and a text colour that can be read on it.
 fn shade(hand_overs: usize, least: usize, most: usize) -> (String, &'static str) {
     let share = if most > least { (hand_overs - least) as f64 / (most - least) as f64 } else { 0.0 };
@@ -219,8 +234,8 @@ fn map(drawn: &Drawn, length: &Axis, diameter: &Axis) -> Result<Group, ReportErr
         drawn.cells.iter().filter_map(|c| Some((c.length_mm?, c.diameter_mm?, c))).collect();
     let plot = chart::nested(PLACE, along.from..along.to, up.from..up.to, |chart| {
         for (l, d, cell) in &placed {
-            let fill = match cell.outcome {
-                Outcome::Made { hand_overs, .. } => colour(&shade(hand_overs, least, most).0),
+            let fill = match &cell.outcome {
+                Outcome::Made { hand_overs, .. } => colour(&shade(*hand_overs, least, most).0),
                 _ => colour(WHITE),
             };
             let corners = [(l - half_l, d - half_d), (l + half_l, d + half_d)];
@@ -251,8 +266,8 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
     let sizes = say!("family-sizes", length = size(cell.length_mm), diameter = size(cell.diameter_mm));
     let fits = |(w, h): (f64, f64)| wide >= w && high >= h;
     let g = Group::new();
-    match cell.outcome {
-        Outcome::Made { hand_overs, time_s } => {
+    match &cell.outcome {
+        &Outcome::Made { hand_overs, time_s } => {
             let ink = shade(hand_overs, least, most).1;
             let told = Title::new(said_of(&sizes, hand_overs, time_s));
             let mut g =
@@ -271,15 +286,19 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
             }
             g
         }
-        Outcome::NotFeasible => {
-            let g = g.add(Title::new(say!("family-not-made", part = sizes))).add(hatched(
+        Outcome::NotFeasible { stopped_by } => {
+            let g = g.add(Title::new(not_made(&sizes, stopped_by))).add(hatched(
                 x - wide / 2.0,
                 y - high / 2.0,
                 wide,
                 high,
             ));
-            if fits(FIGURE) {
-                g.add(shapes::text_on_ground(x, y + 4.0, 12.0, "middle", "×").set("fill", LIMIT))
+            let cross = |y: f64| shapes::text_on_ground(x, y, 12.0, "middle", "×").set("fill", LIMIT);
+            if fits(WITH_TIME) && !stopped_by.is_empty() {
+                let word = shapes::fit_text(&words::check_name(stopped_by), 8.0, wide - 4.0);
+                g.add(cross(y - 0.5)).add(shapes::text_on_ground(x, y + 10.5, 8.0, "middle", &word).set("fill", LIMIT))
+            } else if fits(FIGURE) {
+                g.add(cross(y + 4.0))
             } else {
                 g
             }
@@ -291,6 +310,13 @@ fn cell_marks(x: f64, y: f64, wide: f64, high: f64, cell: &Cell, (least, most): 
     }
 }
 
+/// A word that reads upwards, above the cross of a part that cannot be made.
+fn upright(x: f64, word: &str) -> svg::node::element::Text {
+    let (x, y) = (x + 3.0, TOP + HEIGHT - 24.0);
+    let turned = format!("rotate(-90 {} {})", xy(x), xy(y));
+    shapes::text_on_ground(x, y, SMALL, "start", word).set("fill", LIMIT).set("transform", turned)
+}
+
 fn hatched(x: f64, y: f64, wide: f64, high: f64) -> svg::node::element::Rectangle {
     shapes::rect(x, y, wide, high).set("fill", shapes::pattern(shapes::HATCH)).set("fill-opacity", "0.55")
 }
@@ -299,9 +325,9 @@ fn hatched(x: f64, y: f64, wide: f64, high: f64) -> svg::node::element::Rectangl
 /// it.
 fn region_figures(along: &Scale, up: &Scale, placed: &[(f64, f64, &Cell)]) -> Group {
     let mut g = shapes::group("region-figures");
-    let figure = |c: &Cell| match c.outcome {
+    let figure = |c: &Cell| match &c.outcome {
         Outcome::Made { hand_overs, .. } => hand_overs.to_string(),
-        Outcome::NotFeasible => "×".to_string(),
+        Outcome::NotFeasible { stopped_by } => format!("× {}", words::check_name(stopped_by)).trim_end().to_string(),
         Outcome::NoJob => "–".to_string(),
     };
     let mut seen: Vec<String> = placed.iter().map(|(_, _, c)| figure(c)).collect();
@@ -330,8 +356,8 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
     // One line for each run of parts that can be made.
     let mut runs: Vec<Vec<(f64, f64)>> = vec![Vec::new()];
     for (value, cell) in &cells {
-        match (cell.outcome, runs.last_mut()) {
-            (Outcome::Made { time_s, .. }, Some(run)) => run.push((*value, time_s)),
+        match (&cell.outcome, runs.last_mut()) {
+            (Outcome::Made { time_s, .. }, Some(run)) => run.push((*value, *time_s)),
             _ => runs.push(Vec::new()),
         }
     }
@@ -351,13 +377,15 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
     let wide = along.x(2.0 * half) - along.x(0.0);
     let mut marks = shapes::group("parts");
     let mut said: Option<usize> = None;
+    let mut stopped: Option<&str> = None;
     let mut room_from = f64::NEG_INFINITY;
     for (value, cell) in &cells {
         let x = along.x(*value);
         let at = say!("family-size", size = numbers::fine_mm(*value));
-        match cell.outcome {
-            Outcome::Made { hand_overs, time_s } => {
+        match &cell.outcome {
+            &Outcome::Made { hand_overs, time_s } => {
                 let y = up.y(time_s);
+                stopped = None;
                 let told = Title::new(said_of(&at, hand_overs, time_s));
                 let dot = shapes::circle(x, y, 2.6).set("fill", WHITE).set("stroke", TRACE).set("stroke-width", "1.4");
                 marks = marks.add(Group::new().add(told).add(dot));
@@ -370,17 +398,23 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
                     room_from = x + 12.0;
                 }
             }
-            Outcome::NotFeasible => {
-                let told = Title::new(say!("family-not-made", part = at));
+            Outcome::NotFeasible { stopped_by } => {
+                let told = Title::new(not_made(&at, stopped_by));
                 let cross = shapes::text_on_ground(x, TOP + HEIGHT - 8.0, 12.0, "middle", "×").set("fill", LIMIT);
-                marks = marks.add(Group::new().add(told).add(hatched(x - wide / 2.0, TOP, wide, HEIGHT)).add(cross));
+                let mut mark = Group::new().add(told).add(hatched(x - wide / 2.0, TOP, wide, HEIGHT)).add(cross);
+                // What stops the first of neighbours that the same check stops, upright in its stripe.
+                if stopped != Some(stopped_by.as_str()) {
+                    mark = mark.add(upright(x, &words::check_name(stopped_by)));
+                    stopped = Some(stopped_by);
+                }
+                marks = marks.add(mark);
                 said = None;
             }
             Outcome::NoJob => {
                 let told = Title::new(say!("family-no-job", part = at));
                 let dash = shapes::text(x, TOP + HEIGHT - 8.0, 12.0, "middle", "–").set("fill", SOFT);
                 marks = marks.add(Group::new().add(told).add(dash));
-                said = None;
+                (said, stopped) = (None, None);
             }
         }
     }
@@ -391,80 +425,4 @@ fn curve(drawn: &Drawn, values: &Axis, of: impl Fn(&Cell) -> Option<f64>) -> Res
         .add(x_axis(&along, values))
         .add(y_axis(&up, &ticks, lang::text("family-time-axis"), |s| numbers::trimmed(s, 1)))
         .add(legend(drawn, lang::text("family-number-on-line"))))
-}
-
-fn x_axis(along: &Scale, values: &Axis) -> Group {
-    let bottom = TOP + HEIGHT;
-    let mut g = shapes::group("x-axis");
-    for tick in axis::round_mm_ticks(along.from, along.to, 12.0) {
-        let x = along.x(tick);
-        g = g.add(shapes::line(x, bottom, x, bottom + 5.0, INK, 0.9)).add(shapes::text(
-            x,
-            bottom + 16.0,
-            SMALL,
-            "middle",
-            &numbers::fine_mm(tick),
-        ));
-    }
-    let title = shapes::fit_text(&words::plain(&values.title), 11.0, WIDTH);
-    g.add(shapes::text(LEFT + WIDTH / 2.0, bottom + 36.0, 11.0, "middle", &title))
-}
-
-fn y_axis(up: &Scale, ticks: &[f64], title: &str, told: fn(f64) -> String) -> Group {
-    let mut g = shapes::group("y-axis");
-    for tick in ticks {
-        let y = up.y(*tick);
-        g = g.add(shapes::line(LEFT - 5.0, y, LEFT, y, INK, 0.9)).add(shapes::text(
-            LEFT - 8.0,
-            y + 3.5,
-            SMALL,
-            "end",
-            &told(*tick),
-        ));
-    }
-    let title = shapes::fit_text(&words::plain(title), 11.0, PAGE_WIDTH / 2.0);
-    g.add(shapes::text(LEFT, TOP - 10.0, 11.0, "start", &title))
-}
-
-fn legend(drawn: &Drawn, figures: &str) -> Group {
-    let x = LEFT + WIDTH + 20.0;
-    let mut y = TOP + 6.0;
-    let mut g = shapes::group("legend").add(shapes::text(x, y, 11.0, "start", figures).set("font-weight", "bold"));
-    let is_map = drawn.length.is_some() && drawn.diameter.is_some();
-    let row = |y: f64, words: &str| shapes::text(x + 34.0, y + 11.0, SMALL, "start", words);
-    let boxed = |y: f64| shapes::rect(x, y, 26.0, 15.0).set("stroke", SOFT).set("stroke-width", "0.6");
-    if let (true, Some((least, most))) = (is_map, least_and_most(drawn)) {
-        // More than about a dozen rows would not fit on the page.
-        let every = (most - least) / 12 + 1;
-        for n in (least..=most).step_by(every) {
-            y += 20.0;
-            let (fill, ink) = shade(n, least, most);
-            g = g
-                .add(boxed(y).set("fill", fill))
-                .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", &n.to_string()).set("fill", ink))
-                .add(row(y, &say!("family-hand-overs-word", number = n)));
-        }
-        y += 32.0;
-        g = g.add(shapes::text(x, y, SMALL, "start", lang::text("family-time-below")).set("fill", SOFT));
-    } else {
-        y += 18.0;
-        g = g.add(shapes::text(x, y, SMALL, "start", lang::text("family-from-here")));
-    }
-    if drawn.cells.iter().any(|c| c.outcome == Outcome::NotFeasible) {
-        y += 12.0;
-        g = g
-            .add(boxed(y).set("fill", WHITE))
-            .add(hatched(x, y, 26.0, 15.0))
-            .add(shapes::text_on_ground(x + 13.0, y + 12.0, 12.0, "middle", "×").set("fill", LIMIT))
-            .add(row(y, lang::text("family-cannot")));
-        y += 12.0;
-    }
-    if drawn.cells.iter().any(|c| c.outcome == Outcome::NoJob) {
-        y += 12.0;
-        g = g
-            .add(boxed(y).set("fill", WHITE))
-            .add(shapes::text(x + 13.0, y + 11.0, SMALL, "middle", "–").set("fill", SOFT))
-            .add(row(y, lang::text("family-invalid")));
-    }
-    g
 }

@@ -19,8 +19,10 @@
 //! | [`short`] | the short answer as text: at most a screen |
 //! | [`styled`] | text with what stands out in it |
 //! | [`csv`] | the stages for a spreadsheet |
+//! | [`positions`] | coordinates and wait points of both spindles, for the programmer |
 //! | [`fitted`] | stiffnesses fitted to readings, and the fragment of a machine file |
 //! | [`svg`] | the diagram: drawing and chart on one axis |
+//! | [`dxf`] | the staged shaft as a drawing for other programs |
 //! | [`content`] | what the sheet says, block by block |
 //! | [`timeline`] | rows of the cycle, the tool places and the order |
 //! | [`gantt`] | both spindles in time, as a strip |
@@ -37,6 +39,7 @@ mod axis;
 mod chart;
 mod curves;
 mod drawing;
+pub mod dxf;
 mod features;
 pub mod gantt;
 mod help;
@@ -65,6 +68,7 @@ pub mod numbers;
 #[cfg(feature = "pdf")]
 pub mod pdf;
 pub mod placed;
+pub mod positions;
 pub mod sheet;
 pub mod short;
 pub mod stops;
@@ -80,11 +84,13 @@ pub mod work_list;
 pub mod xlsx;
 
 pub use csv::stages_csv;
+pub use dxf::plan_dxf;
 pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
 #[cfg(feature = "pdf")]
 pub use pdf::{can_write, sheet_pdf};
 pub use placed::{Placed, placed};
+pub use positions::{positions_csv, positions_json};
 pub use shapes::COLOURS;
 pub use sheet::sheet_html;
 pub use short::{check_summary, plan_summary};

@@ -11,6 +11,7 @@ pub(super) fn job() -> Value {
     let mut other = vec![
         ("shop", text(lang::text("schema-shop-of-job"))),
         ("language", choice(lang::text("schema-language"), &lang::LANGUAGES)),
+        ("units", units()),
         ("shaft", shaft()),
         (
             "stock",
@@ -83,6 +84,11 @@ pub(super) fn tool_list() -> Value {
     list(lang::text("schema-tool-list"), tool, TOOLS_MAX)
 }
 
+/// The units of a file.
+pub(super) fn units() -> Value {
+    choice(lang::text("schema-units"), &[lang::Units::Metric, lang::Units::Inch].map(lang::Units::code))
+}
+
 /// The cost rates.
 pub(super) fn rates(required: &[&str]) -> Value {
     map("rates", "cost rates", vec![("currency", text("currency of the rates"))], required)
@@ -134,7 +140,7 @@ fn material() -> Value {
 }
 
 pub(super) fn tolerance() -> Value {
-    let class = json!({"type": "string", "description": "a class of ISO 286 for shafts, such as h6"});
+    let class = json!({"type": "string", "description": "a class of ISO 286 for shafts such as h6, or a deviation to both sides such as ±0.05"});
     either("tolerance of the diameter", vec![class, pair(&fields::TOLERANCE, "deviations, [lower, upper]; mm")])
 }
 
@@ -231,6 +237,7 @@ pub(super) fn machine() -> Value {
     let tandem = flag(lang::text("schema-tool-slides"));
     let other = vec![
         ("name", text("name of the machine")),
+        ("units", units()),
         (
             "bush",
             map(&at("bush"), "the guide bush", vec![("kind", bush_kind)], &["max_bar", "land", "gap", "stiffness"]),
@@ -308,6 +315,7 @@ pub(super) fn readings() -> Value {
     fit["minItems"] = json!(1);
     fit["uniqueItems"] = json!(true);
     let other = vec![
+        ("units", units()),
         ("machine", machine),
         ("material", material()),
         ("fit", fit),

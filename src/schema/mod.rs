@@ -1,5 +1,5 @@
 //! JSON Schemas (2020-12) of the files, so that an editor can complete and check what is typed. Those of the job,
-//! machine and readings files are made from the table of fields, that of the plan file from its types.
+//! machine and readings files are made from the table of fields, those of the plan file and of its positions from their types.
 //!
 //! A schema sees one value at a time. The reader checks what must hold between values (a bar thick enough for the
 //! shaft).
@@ -10,6 +10,8 @@ mod parts;
 mod shop;
 
 use crate::fields::ALL;
+pub(crate) use parts::TABLE_RANGE;
+use schemars::JsonSchema;
 use schemars::generate::SchemaSettings;
 use serde_json::{Map, Value, json};
 
@@ -26,6 +28,8 @@ pub enum File {
     Readings,
     /// The plan file.
     Plan,
+    /// The table of positions of a plan.
+    Positions,
 }
 
 /// The schema of a file.
@@ -35,7 +39,8 @@ pub fn schema(file: File) -> Value {
         File::Machine => ("machine", files::machine()),
         File::Shop => ("shop", shop::shop()),
         File::Readings => ("readings", files::readings()),
-        File::Plan => ("plan", plan()),
+        File::Plan => ("plan", of_types::<crate::job::plan::Plan>()),
+        File::Positions => ("positions", of_types::<crate::job::plan::Positions>()),
     };
     let mut out = Map::new();
     out.insert("$schema".into(), json!("https://json-schema.org/draft/2020-12/schema"));
@@ -46,10 +51,10 @@ pub fn schema(file: File) -> Value {
     Value::Object(out)
 }
 
-/// The plan's schema, made from its types. The unit of a number is taken from its name.
-fn plan() -> Value {
+/// A schema made from types. The unit of a number is taken from its name.
+fn of_types<T: JsonSchema>() -> Value {
     let settings = SchemaSettings::draft2020_12().for_serialize();
-    let mut schema = settings.into_generator().into_root_schema_for::<crate::job::plan::Plan>().to_value();
+    let mut schema = settings.into_generator().into_root_schema_for::<T>().to_value();
     describe(&mut schema);
     schema
 }

@@ -1,9 +1,14 @@
 //! Parts of schemas: numbers from the table of fields, and values that are not numbers.
 
 use crate::fields::{ALL, Field};
+use crate::lang::Units;
 use serde_json::{Map, Value, json};
 
-/// A number of the table: meaning, unit, range, default.
+/// The range of a number in the unit of the table, where the bounds of the schema are wider. A schema does not know which units a file
+/// has, so its bounds let through what one of the systems allows; the reader checks the rest.
+pub(crate) const TABLE_RANGE: &str = "x-metric-range";
+
+/// A number of the table: meaning, unit, range, default. With a unit behind it, it is a text.
 pub(super) fn number(field: &Field) -> Value {
     let unit = if field.unit.is_empty() { String::new() } else { format!("; {}", field.unit) };
     let mut out = json!({
@@ -12,10 +17,28 @@ pub(super) fn number(field: &Field) -> Value {
         "minimum": field.min,
         "maximum": field.max,
     });
-    if let (Some(default), Value::Object(map)) = (field.default, &mut out) {
-        map.insert("default".into(), json!(default));
+    if let Value::Object(map) = &mut out {
+        if !field.units().is_empty() {
+            map.insert("type".into(), json!(["number", "string"]));
+            map.insert("pattern".into(), json!(pattern(field)));
+        }
+        if field.converts() {
+            let (low, high) = field.bounds(Units::Inch);
+            map.insert("minimum".into(), json!(field.min.min(low)));
+            map.insert("maximum".into(), json!(field.max.max(high)));
+            map.insert(TABLE_RANGE.into(), json!([field.min, field.max]));
+        }
+        map.extend(field.default.map(|default| ("default".to_owned(), json!(default))));
     }
     out
+}
+
+/// What a number with a unit looks like: also a fraction, which may stand alone in a file in inches.
+fn pattern(field: &Field) -> String {
+    let words = field.units().iter().flat_map(|unit| unit.ways_to_write()).map(|word| word.replace('.', "\\."));
+    let words = words.collect::<Vec<_>>().join("|");
+    let fraction = if field.converts() { "|([0-9]+[ -])?[0-9]+/[0-9]+" } else { "" };
+    format!("^[-+]?((([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]+)?{fraction}) *({words}){fraction})$")
 }
 
 /// Two numbers in brackets.

@@ -1,6 +1,6 @@
 //! The schema of the shop's file.
 
-use super::files::{collet, limits_of_job, machine, own_scatter, path, rates, tolerance, tool_list, tools};
+use super::files::{collet, limits_of_job, machine, own_scatter, path, rates, tolerance, tool_list, tools, units};
 use super::parts::{choice, either, list, map, number, pair, text};
 use crate::fields::{self, SHOP_ITEMS_MAX};
 use crate::lang;
@@ -28,6 +28,7 @@ pub(super) fn shop() -> Value {
     let mut other = vec![
         ("name", text("name of the shop")),
         ("language", choice(lang::text("schema-language"), &lang::LANGUAGES)),
+        ("units", units()),
         ("machines", machines),
         ("collets", collets),
         ("materials", either(lang::text("schema-shop-materials"), vec![path(), grades])),

@@ -247,7 +247,7 @@ fn what_is_wrong_is_told_with_line_and_column() {
         ("at: 15,", "at: -90,", "at: This place is inside the headstock collet or behind it"),
         ("at: 15,", "at: 170,", "at: This place is beyond the front end of the bar"),
         ("at: 80,", "at: 95,", "at: This place is inside the counter-spindle"),
-        ("load: 400", "load: 400 N", "load: `400 N` has a unit. Write 400."),
+        ("load: 400", "load: 400 kg", "load: `400 kg` has a unit that does not fit here. Write one of these units"),
         (
             "front: 160\n    grip: 90",
             "front: 100\n    grip: 90",

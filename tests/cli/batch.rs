@@ -301,6 +301,16 @@ fn one_varied_size_is_drawn_as_a_curve_and_what_has_no_map_is_told() {
     assert_eq!((called.status, called.out.as_str()), (0, ""));
     let svg = std::fs::read_to_string(dir.path().join("map.svg")).expect("drawn");
     assert!(svg.contains("time per part, s") && svg.contains("2 of 3 parts can be made"), "{svg}");
+    // What stops a part is told at its place, and upright in its stripe.
+    let stored = std::fs::read_to_string(dir.path().join("lines.jsonl")).expect("written");
+    let stopped: Vec<String> = lines(&stored)
+        .iter()
+        .filter_map(|l| l["plan"]["shortfall"]["blocked_by"].as_str().map(spanhold::report::words::check_name))
+        .collect();
+    assert_eq!(stopped.len(), 1);
+    for told in [format!("mm: cannot be made, stopped by: {}<", stopped[0]), format!(">\n{}\n<", stopped[0])] {
+        assert!(svg.contains(&told), "{told}: {svg}");
+    }
     // The map of a run that goes on has all its parts.
     let again =
         super::call_in(dir.path(), ["batch", "family.yaml", "--map", "again.svg", "--out", "lines.jsonl", "--resume"]);

@@ -5,9 +5,19 @@ use std::path::Path;
 
 /// What a plan leaves in its folder.
 pub const FILES: &[&str] = if cfg!(feature = "pdf") {
-    &["plan.json", "plan.svg", "plan.xlsx", "sheet.html", "sheet.pdf", "stages.csv"]
+    &[
+        "plan.dxf",
+        "plan.json",
+        "plan.svg",
+        "plan.xlsx",
+        "positions.csv",
+        "positions.json",
+        "sheet.html",
+        "sheet.pdf",
+        "stages.csv",
+    ]
 } else {
-    &["plan.json", "plan.svg", "plan.xlsx", "sheet.html", "stages.csv"]
+    &["plan.dxf", "plan.json", "plan.svg", "plan.xlsx", "positions.csv", "positions.json", "sheet.html", "stages.csv"]
 };
 
 fn plan_into(dir: &Path, job: &str) -> super::Called {
@@ -15,7 +25,7 @@ fn plan_into(dir: &Path, job: &str) -> super::Called {
 }
 
 #[test]
-fn the_folder_of_a_plan_holds_four_files_and_nothing_else() {
+fn the_folder_of_a_plan_holds_its_files_and_nothing_else() {
     let dir = tempfile::tempdir().expect("a folder");
     for (job, status) in [(GOOD, 0), (BAD, 1)] {
         let out = dir.path().join(job).join("made on the way");

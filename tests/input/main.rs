@@ -5,6 +5,7 @@ mod cases;
 mod files;
 mod hostile;
 mod schema;
+mod units;
 mod values;
 
 use std::path::Path;

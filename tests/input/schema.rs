@@ -83,11 +83,20 @@ fn every_map_has_the_keys_the_reader_knows() {
     }
 }
 
+/// The range of a number in the unit of the table. The bounds of the schema lie at it or outside of it.
+fn range(number: &Value) -> [Option<f64>; 2] {
+    let bounds = [number["minimum"].as_f64(), number["maximum"].as_f64()];
+    let Some(table) = number["x-metric-range"].as_array() else { return bounds };
+    let table = [table[0].as_f64(), table[1].as_f64()];
+    assert!(bounds[0] <= table[0] && bounds[1] >= table[1], "{number}");
+    table
+}
+
 /// The numbers of a schema by meaning, range and default.
 fn numbers(schema: &Value, found: &mut Vec<Value>) {
     match schema {
         Value::Object(map) => {
-            if map.get("type").is_some_and(|t| t == "number") {
+            if map.get("type").is_some_and(|t| t == "number" || t[0] == "number") {
                 found.push(schema.clone());
             }
             map.values().for_each(|v| numbers(v, found));
@@ -109,8 +118,7 @@ fn every_number_of_the_table_is_there_with_unit_range_and_default() {
             let told = v["description"].as_str().unwrap_or_default();
             told.starts_with(f.what())
                 && told.ends_with(f.unit)
-                && v["minimum"].as_f64() == Some(f.min)
-                && v["maximum"].as_f64() == Some(f.max)
+                && range(v) == [Some(f.min), Some(f.max)]
                 && v["default"].as_f64() == f.default
         };
         assert!(found.iter().any(|v| is(&v)), "{} is in no schema", f.path);
@@ -131,4 +139,20 @@ fn the_plan_s_schema_has_the_keys_of_a_plan() {
     assert_eq!(keys(&plan["stages"][0]), keys(&stage["properties"]));
     let told = stage["properties"]["travel_mm"]["description"].as_str().expect("told");
     assert!(told.ends_with("mm"), "{told}");
+}
+
+/// The schema of the positions knows every key of a table of them.
+#[test]
+fn the_schema_of_positions_has_their_keys() {
+    let schema = schema(File::Positions);
+    let text = std::fs::read_to_string("plans/feed-roller-shaft/plan.json").expect("a plan");
+    let plan = serde_json::from_str(&text).expect("a plan");
+    let json = spanhold::report::positions_json(&plan).expect("JSON");
+    let table: Value = serde_json::from_str(&json).expect("JSON");
+    let keys = |v: &Value| v.as_object().expect("a map").keys().cloned().collect::<std::collections::BTreeSet<_>>();
+    assert_eq!(keys(&table), keys(&schema["properties"]));
+    let row = &schema["$defs"]["Position"]["properties"];
+    assert_eq!(keys(&table["rows"][0]), keys(row));
+    let told = row["headstock_rpm"]["description"].as_str().expect("told");
+    assert!(told.ends_with("rev/min"), "{told}");
 }

@@ -23,7 +23,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("defect", &[]),
     // Characters alone.
     ("shown", &[]),
-    ("fields", &["lang", "diag"]),
+    ("fields", &["lang", "units", "diag"]),
     // Work on all cores: knows nothing of what is worked out.
     ("spread", &["lang"]),
     ("job", &["lang", "units", "diag", "fields"]),
@@ -40,7 +40,7 @@ const ROOMS: &[(&str, &[&str])] = &[
     ("reference", &["lang", "fields", "job::materials", "job::shop", "process::checks", "schema"]),
     ("input", &["lang", "units", "diag", "shown", "fields", "job"]),
     // Its text is read back by the reader, so a draft is a job that can be planned.
-    ("drawings", &["lang", "diag", "shown", "fields", "job", "input"]),
+    ("drawings", &["lang", "units", "diag", "shown", "fields", "job", "input"]),
     // A finished plan alone is enough to print everything.
     ("report", &["lang", "shown", "job::plan", "job::readings"]),
     ("answer", &["lang", "diag", "defect", "spread", "job", "planner", "process", "proof", "fit"]),

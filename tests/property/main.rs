@@ -7,6 +7,7 @@ mod edges;
 mod free;
 mod halves;
 mod held;
+mod inch;
 #[path = "../jobs/mod.rs"]
 mod jobs;
 mod limits;

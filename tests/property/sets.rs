@@ -1,6 +1,7 @@
 //! Random jobs without a plan: every set of changes told makes the job feasible when its edits are written into the job's text, and none of
 //! its changes can be left out.
 
+use crate::inch::in_inches;
 use crate::jobs;
 use spanhold::answer::advised;
 use spanhold::input::edit::changed;
@@ -78,6 +79,8 @@ fn every_set_told_is_enough_and_none_of_its_changes_can_be_left_out() {
             break;
         }
         let text = if seed % 3 == 2 { jobs::rich_job(seed) } else { jobs::small_job(seed) };
+        // The edits of a job in inches mean what they say in mm.
+        let text = if seed % 4 == 1 { in_inches(&text) } else { text };
         look(&text, seed, &mut count);
     }
     println!("{count:?}");

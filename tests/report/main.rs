@@ -1,5 +1,6 @@
 //! What people read, from plans built by hand: frozen texts, and rules that hold for every output.
 
+mod drawn;
 #[path = "../cli/ends.rs"]
 #[allow(dead_code, reason = "no program is fed or interrupted here")]
 mod ends;
@@ -8,6 +9,7 @@ mod paper;
 #[cfg(feature = "pdf")]
 mod pdf;
 mod plans;
+mod positions;
 mod rendered;
 mod xlsx;
 

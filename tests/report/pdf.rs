@@ -6,7 +6,7 @@
 use crate::ends::run;
 use crate::{paper, plans};
 use spanhold::job::plan::Plan;
-use spanhold::report::{numbers, sheet_pdf, words};
+use spanhold::report::{numbers, sheet_pdf, words, work_list};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -109,9 +109,9 @@ fn no_row_is_parted_and_the_head_is_on_every_page() {
     let stored = stored("feed-roller-shaft");
     let all = self::pages(&written("feed-roller-shaft", &stored)).expect("read before").join("\n");
     let lines: Vec<String> = all.lines().map(squeezed).collect();
-    for s in stored.segments.iter().filter(|s| s.work == "turn") {
-        let row = format!("{} {} ", numbers::mm(s.from_mm), numbers::mm(s.to_mm));
-        assert!(lines.iter().any(|l| l.contains(&row) && l.contains("turn")), "{row} in\n{all}");
+    for cells in work_list::rows(&stored).rows.iter().filter(|cells| !cells[9].is_empty()) {
+        let row = format!("{} {} ", cells[8], cells[9]);
+        assert!(lines.iter().any(|l| l.contains(&row) && l.contains(&cells[2])), "{row} in\n{all}");
     }
 }
 

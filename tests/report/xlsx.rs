@@ -18,7 +18,7 @@ fn opened(plan: &Plan) -> Xlsx<Cursor<Vec<u8>>> {
 fn the_sheets_hold_the_plan_as_typed_cells() {
     let plan = plan("feed-roller-shaft");
     let mut book = opened(&plan);
-    assert_eq!(book.sheet_names(), ["stages", "segments", "checks", "quote"]);
+    assert_eq!(book.sheet_names(), ["stages", "segments", "checks", "quote", "features", "positions"]);
     let stages = book.worksheet_range("stages").expect("a sheet");
     assert_eq!(stages.height(), plan.stages.len() + 1);
     let column = |sheet: &calamine::Range<Data>, head: &str| {
@@ -75,6 +75,76 @@ fn every_stored_plan_gives_a_workbook_and_the_same_bytes_again() {
         let mut book = opened(&plan);
         assert_eq!(book.worksheet_range("stages").expect("a sheet").height(), plan.stages.len() + 1, "{name}");
     }
+}
+
+/// The text of a file inside a workbook.
+fn inside(plan: &Plan, name: &str) -> String {
+    let mut book = zip::ZipArchive::new(Cursor::new(plan_xlsx(plan).expect("written"))).expect("an archive");
+    std::io::read_to_string(book.by_name(name).expect("a file")).expect("text")
+}
+
+#[test]
+fn every_sheet_prints_as_wide_as_a_page_with_its_heads_and_what_it_is_about() {
+    let mut plan = plan("metering-spindle");
+    plan.job = "3 \"A & B\" spindles".into();
+    let sheets = opened(&plan).sheet_names();
+    assert_eq!(
+        sheets,
+        ["stages", "segments", "checks", "quote", "features", "tools", "tool places", "order", "positions"]
+    );
+    for (number, name) in (1..).zip(&sheets) {
+        let sheet = inside(&plan, &format!("xl/worksheets/sheet{number}.xml"));
+        for told in [
+            "<pageSetUpPr fitToPage=\"1\"/>",
+            "orientation=\"landscape\"",
+            "fitToHeight=\"0\"",
+            "state=\"frozen\"",
+            "&amp;L 3 \"A &amp;&amp; B\" spindles, ",
+            "&amp;Rpage &amp;P of &amp;N",
+        ] {
+            assert!(sheet.contains(told), "{name}: {told}");
+        }
+    }
+    let book = inside(&plan, "xl/workbook.xml");
+    for kind in ["_xlnm.Print_Titles", "_xlnm.Print_Area"] {
+        assert_eq!(book.matches(kind).count(), sheets.len(), "{kind}");
+    }
+    // The heads of the positions stand below the caution and three sentences.
+    assert!(book.contains("positions!$5:$5"), "{book}");
+}
+
+#[test]
+fn the_sheets_around_the_turning_hold_the_plan() {
+    let plan = plan("metering-spindle");
+    let mut book = opened(&plan);
+    let features = book.worksheet_range("features").expect("a sheet");
+    assert_eq!(features.height(), plan.features.len() + 1);
+    let positions = book.worksheet_range("positions").expect("a sheet");
+    let caution = positions.get((0, 0)).map(ToString::to_string).unwrap_or_default();
+    assert!(caution.contains("not a program"), "{caution}");
+    let table = spanhold::report::positions::positions(&plan);
+    assert_eq!(positions.height(), table.rows.len() + 5);
+    for (row, told) in positions.rows().skip(5).zip(&table.rows) {
+        assert_eq!(row[0], Data::String(told.what.clone()));
+        assert_eq!(row[6], told.turned_mm.map_or(Data::Empty, Data::Float));
+        assert_eq!(row[11], told.counter_spindle_mm.map_or(Data::Empty, Data::Float));
+    }
+    let order = plan.order.as_ref().expect("an order");
+    let sheet = book.worksheet_range("order").expect("a sheet");
+    let heads = sheet.rows().position(|r| r[0] == Data::String("pieces".into())).expect("heads");
+    let pieces: Vec<String> = sheet.rows().skip(heads + 1).map(|r| r[0].to_string()).collect();
+    assert_eq!(pieces, order.quantities.iter().map(|q| q.pieces.to_string()).collect::<Vec<_>>());
+    assert!(pieces.contains(&order.pieces.to_string()), "{pieces:?}");
+    let priced = sheet.rows().any(|r| r.iter().any(|c| c.to_string().contains("cost")));
+    assert_eq!(priced, plan.quote.cost.is_some(), "prices only where the quote has them");
+    // Each tool is there once.
+    let tools = book.worksheet_range("tools").expect("a sheet");
+    let names: Vec<String> = tools.rows().skip(1).map(|r| r[0].to_string()).collect();
+    let unique: std::collections::BTreeSet<&String> = names.iter().collect();
+    let turning = plan.tool_list.iter().map(|t| &t.tool);
+    let all: std::collections::BTreeSet<&String> =
+        plan.tooling.iter().flat_map(|t| t.places.iter().flat_map(|p| &p.tools)).chain(turning).collect();
+    assert_eq!(unique, all);
 }
 
 #[test]

@@ -64,6 +64,8 @@ fn printed(plan: &Plan) {
     let _ = spanhold::report::sheet_html(plan);
     let _ = spanhold::report::plan_xlsx(plan);
     let _ = spanhold::report::stages_csv(plan);
+    let _ = spanhold::report::positions_csv(plan);
+    let _ = spanhold::report::plan_dxf(plan);
 }
 
 /// A job file with its machine in it.

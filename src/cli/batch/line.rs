@@ -35,6 +35,8 @@ pub struct Head {
     pub ending: Ending,
     /// Hand-overs and time of a feasible plan.
     pub made: Option<Made>,
+    /// Name of the check or the rule that stops a part without a plan. Empty: there is a plan, or no job.
+    pub stopped_by: String,
 }
 
 /// What is kept of a feasible plan.
@@ -60,11 +62,16 @@ impl Head {
             steady_s: f64,
         }
         #[derive(Deserialize)]
+        struct Stop {
+            blocked_by: String,
+        }
+        #[derive(Deserialize)]
         struct Stored {
             verdict: Verdict,
             hand_overs_mm: Vec<f64>,
             time_s: Times,
             cycle: Option<Cycle>,
+            shortfall: Option<Stop>,
         }
         #[derive(Deserialize)]
         struct Read {
@@ -80,13 +87,14 @@ impl Head {
             .into_iter()
             .find(|e| e.status() == read.status)?;
         let id = Id { file: read.file, document: read.document, machine: read.machine, vary: read.vary };
+        let stopped_by = read.plan.as_ref().and_then(|p| p.shortfall.as_ref()).map(|s| s.blocked_by.clone());
         let made = read.plan.filter(|p| p.verdict.has_plan());
         let made = made.map(|p| Made {
             hand_overs: p.hand_overs_mm.len(),
             time_s: p.cycle.map_or(p.time_s.total, |c| c.steady_s),
             at_risk: p.verdict == Verdict::AtRisk,
         });
-        Some(Head { id, ending, made })
+        Some(Head { id, ending, made, stopped_by: stopped_by.unwrap_or_default() })
     }
 }
 
@@ -129,7 +137,12 @@ pub fn planned(task: Task) -> Planned {
         time_s: p.pace_s(),
         at_risk: p.verdict == Verdict::AtRisk,
     });
-    Planned { head: Head { id: task.id, ending, made }, text: text.unwrap_or_default(), took: began.elapsed() }
+    let stopped_by = plan.and_then(|p| p.shortfall).map_or_else(String::new, |s| s.blocked_by);
+    Planned {
+        head: Head { id: task.id, ending, made, stopped_by },
+        text: text.unwrap_or_default(),
+        took: began.elapsed(),
+    }
 }
 
 fn plan_of(task: &Task) -> (Ending, Vec<String>, Option<Plan>) {

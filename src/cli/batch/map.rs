@@ -55,7 +55,7 @@ impl Map {
     pub fn add(&mut self, head: &Head) {
         let outcome = match (&head.made, head.ending) {
             (Some(made), _) => Outcome::Made { hand_overs: made.hand_overs, time_s: made.time_s },
-            (None, Ending::NotFeasible) => Outcome::NotFeasible,
+            (None, Ending::NotFeasible) => Outcome::NotFeasible { stopped_by: head.stopped_by.clone() },
             (None, _) => Outcome::NoJob,
         };
         if let Some(sizes) = &head.id.vary {

@@ -30,6 +30,8 @@ pub(super) fn read(r: &mut Reader, map: &Map, open: &dyn Fn(&str) -> Result<Arc<
         }
     };
     let mut inner = Reader::new(Arc::clone(&file));
+    // A list has no key for units; it is a part of the shop's file.
+    inner.units = r.units;
     let grades = list(&mut inner, &tree);
     let diags = inner.finish(&tree);
     let clean = diags.is_empty();

@@ -18,7 +18,7 @@ use super::machine;
 use super::machine_from;
 use super::node::{Node, parse};
 use super::reader::{Map, Reader};
-use super::{language, tool_list};
+use super::{language, tool_list, units};
 use crate::diag::{Diag, Source};
 use crate::fields::{self, ALL};
 use crate::job::shop::{Given, Shop, ShopCollet, ShopMachine, What, lazily};
@@ -31,10 +31,11 @@ pub(super) use find::{Which, asked, found};
 pub const TEMPLATE: &str = include_str!("template.yaml");
 
 /// Keys of the file.
-const KEYS: [&str; 18] = [
+const KEYS: [&str; 19] = [
     "name",
     "tool_list",
     "language",
+    "units",
     "machines",
     "collets",
     "materials",
@@ -107,6 +108,7 @@ fn read(source: &Arc<Source>, open: &dyn Fn(&str) -> Result<Arc<Source>, Diag>) 
     let tree = parse(source).map_err(|diag| vec![diag])?;
     language::of(&tree).into_iter().for_each(lang::prefer);
     let mut r = Reader::new(Arc::clone(source));
+    r.units = units::of(&tree).unwrap_or_default();
     let shop = r.map(&tree, &KEYS).and_then(|map| parts(&mut r, source, &map, open));
     match (shop, r.finish(&tree)) {
         (Some(shop), diags) if diags.is_empty() => Ok(shop),
@@ -125,6 +127,7 @@ fn parts(
 ) -> Option<Shop> {
     let name = r.text_maybe(map, "name");
     let language = language::read(r, map);
+    let units = units::read(r, map);
     r.collets_elsewhere = map.get("collets").is_some();
     let machines = listed(r, map, "machines", |r, item| one_machine(r, item, open));
     let names: Vec<String> = machines.iter().flatten().map(|m| m.name.clone()).collect();
@@ -150,7 +153,20 @@ fn parts(
     let line = map.get("tool_list").map_or(1, |node| r.line(node));
     let tool_list = tool_list?.map(|value| Given { value, line });
     let source = Arc::clone(source);
-    complete.then_some(Shop { source, language: language?, machines, collets, grades, bars, tool_list, numbers, words })
+    let (language, units, mixed) = (language?, units?, r.foreign().to_vec());
+    complete.then_some(Shop {
+        source,
+        language,
+        units,
+        mixed,
+        machines,
+        collets,
+        grades,
+        bars,
+        tool_list,
+        numbers,
+        words,
+    })
 }
 
 /// The items of a list that may be left out. None: at least one of them is wrong.

@@ -33,12 +33,17 @@ pub fn cautions(plan: &Plan) -> Vec<String> {
     twice(|| told(plan))
 }
 
-/// What stands under the limits on the first page of a sheet, like the cautions also in English.
-pub fn read_first() -> Vec<String> {
-    twice(|| vec![say!("caution-read-first")])
+/// What stands under the limits on the first page of a sheet.
+pub fn read_first() -> String {
+    twice(|| vec![say!("caution-read-first")]).concat()
 }
 
-/// Sentences, also in English where no tradesman has read the cautions of the language.
+/// The caution on coordinates of a plan: they are not a program.
+pub fn not_a_program() -> String {
+    twice(|| vec![say!("caution-not-a-program")]).concat()
+}
+
+/// Cautions, in a language in which no tradesman has read them also in English.
 fn twice(told: impl Fn() -> Vec<String>) -> Vec<String> {
     let own = told();
     if lang::text("cautions-read") == "yes" {

@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     Die Auftragsdatei sagt, was zu drehen ist: die Welle, die Stange, die Maschine und wie zerspant wird. Sie ist eine YAML-Datei.
-    Längen sind in mm. Positionen auf der Welle zählen ab der vorderen Stirnfläche: dem Ende, das die Führungsbuchse zuerst verlässt.
+    Längen sind in mm, oder in Zoll mit `units: inch`. Positionen auf der Welle zählen ab der vorderen Stirnfläche: dem Ende, das die Führungsbuchse zuerst verlässt.
     `spanhold new` gibt ein längeres Beispiel mit Kommentaren aus. Ein Editor kann die Datei beim Schreiben prüfen: `spanhold schema job`.
     `[]` nach einem Namen bedeutet: jeder Eintrag der Liste.
 help-machine =
     Die Maschinendatei beschreibt einen Drehautomaten. Sie ist eine YAML-Datei. Ein Auftrag nennt sie, oder er hat dieselben Schlüssel unter `machine`.
-    Längen sind in mm, Steifigkeiten in N/µm. Nehmen Sie Längen und Drehzahlen aus der Anleitung der Maschine. Messen Sie die Steifigkeiten: siehe `spanhold help readings`.
+    Längen sind in mm, oder in Zoll mit `units: inch`. Steifigkeiten sind in N/µm. Nehmen Sie Längen und Drehzahlen aus der Anleitung der Maschine. Messen Sie die Steifigkeiten: siehe `spanhold help readings`.
     `[]` nach einem Namen bedeutet: jeder Eintrag der Liste.
 help-shop =
     Die Betriebsdatei enthält, was für alle Aufträge eines Betriebs gleich ist: Maschinen, Spannzangen, Werkstoffe mit Preisen, Stangen, Kostensätze, betriebliche Werte.
@@ -257,3 +257,6 @@ left-out-tool-list = ein Satz Zahlen, `cutting`
 left-out-tool-cutting = wie unter `cutting`
 left-out-tool-width = passt in jeden Einstich
 left-out-tool-cut = beide, wenn keines angegeben ist
+# Units of a file.
+schema-units = Einheiten der Zahlen ohne Einheit in dieser Datei: metrisch oder Zoll
+left-out-machine-units = die der Datei, in der sie steht, sonst `mm`

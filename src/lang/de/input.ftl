@@ -70,10 +70,8 @@ number-in-quotes = Die Anführungszeichen machen { $value } zu Text, nicht zu ei
 number-in-quotes-help = Schreiben Sie { $value } ohne Anführungszeichen
 number-unreadable = `{ $text }` ist keine Zahl
 number-decimal-comma = `{ $text }` hat ein Dezimalkomma
-number-in-inches = `{ $text }` ist in Zoll
-number-in-inches-help = Schreiben Sie den Wert in mm: { $value }
-number-has-unit = `{ $text }` hat eine Einheit
-number-in-unit = Schreiben Sie die Zahl allein, umgerechnet in { $unit }
+number-has-unit = `{ $text }` hat eine Einheit, die hier nicht passt
+number-in-unit = Schreiben Sie eine dieser Einheiten hinter die Zahl: { $units }. Eine Zahl allein gilt als { $own }
 number-without-unit = Schreiben Sie die Zahl allein. Dieser Wert hat keine Einheit
 pair-needed = Hier sind zwei Zahlen nötig; angegeben ist: { $kind }
 pair-needed-list = Hier sind zwei Zahlen nötig, nicht eine Liste von { $count }
@@ -207,7 +205,7 @@ flats-without-diameter-help = Fügen Sie `diameter` hinzu
 tolerance-order = Das erste Abmaß liegt nicht unter dem zweiten
 tolerance-order-help = Schreiben Sie `tolerance: [lower, upper]`, etwa `[-0.05, 0]`
 tolerance-one-number = Eine Toleranz braucht zwei Abmaße, nicht eine Zahl
-tolerance-one-number-help = Schreiben Sie beide Abmaße in mm: `tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = Schreiben Sie beide Abmaße, etwa `tolerance: [-0.05, 0.05]` oder `tolerance: ±0.05`
 
 # Features.
 feature-kind = Ein Formelement braucht genau eine Art
@@ -398,3 +396,6 @@ thread-tail-help = Schreiben Sie zum Beispiel `{ $designation }`, oder `LH` für
 thread-class-of-hole = `{ $class }` ist eine Klasse für Innengewinde
 thread-class-of-shaft = `{ $class }` ist eine Klasse für Außengewinde
 thread-class-write = Schreiben Sie zum Beispiel `{ $with }`, oder ohne Klasse: `{ $without }`
+# Units of a file.
+note-mixed-units = `{ $file }` enthält Werte in beiden Einheitensystemen: { $values }. Jeder wurde nach seiner eigenen Einheit umgerechnet. Prüfen Sie, ob jede Einheit so gemeint ist.
+note-mixed-units-value = `{ $key }` in Zeile { $line }

@@ -382,6 +382,7 @@ caution-never-line = Der Vorschub hält für ein Formelement auf einer Fläche a
 caution-never-line-place = { $at } { -mm } auf { $section }
 caution-section = Abschnitt { $number }
 caution-section-named = Abschnitt { $number } ({ $name })
+caution-not-a-program = Diese Tabelle ist kein Programm, keine Maschine darf danach fahren. Ein ausgebildeter Programmierer muss daraus ein Programm machen: Sicherheitsabstände, Rückzüge, nicht genannte Drehzahlen und alle Verriegelungen ergänzen. Das Programm zuerst ohne Teil testen. Es gilt die Anleitung der Maschine.
 caution-chips = Lange Späne wickeln sich um schlanke Werkstücke. Zum Entfernen der Späne die Maschine anhalten. Späne nie von Hand entfernen, solange sich die Maschine dreht.
 
 ## Roughing and finishing

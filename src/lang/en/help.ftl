@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     The job file says what is to be turned: the shaft, the bar, the machine, and how to cut. It is a YAML file.
-    Lengths are in mm. Positions on the shaft count from the front face: the end that leaves the guide bush first.
+    Lengths are in mm, or in inches with `units: inch`. Positions on the shaft count from the front face: the end that leaves the guide bush first.
     `spanhold new` prints a longer example with comments. An editor can check the file while you type: `spanhold schema job`.
     `[]` after a name means: each item of the list.
 help-machine =
     The machine file describes one lathe. It is a YAML file. A job names it, or a job has the same keys under `machine`.
-    Lengths are in mm, stiffnesses in N/µm. Take lengths and speeds from the machine's manual. Measure the stiffnesses: see `spanhold help readings`.
+    Lengths are in mm, or in inches with `units: inch`. Stiffnesses are in N/µm. Take lengths and speeds from the machine's manual. Measure the stiffnesses: see `spanhold help readings`.
     `[]` after a name means: each item of the list.
 help-shop =
     The shop's file has what is the same for all jobs of a workshop: machines, collets, materials with prices, bars, rates, house values.
@@ -257,3 +257,6 @@ left-out-tool-list = one set of numbers, `cutting`
 left-out-tool-cutting = as under `cutting`
 left-out-tool-width = it fits every groove
 left-out-tool-cut = both, if neither is given
+# Units of a file.
+schema-units = units of numbers in this file without a unit: metric, or inches
+left-out-machine-units = that of the file around it, else `mm`

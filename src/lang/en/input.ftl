@@ -70,10 +70,8 @@ number-in-quotes = The quotes make { $value } text, not a number
 number-in-quotes-help = Write { $value } without quotes
 number-unreadable = `{ $text }` is not a number
 number-decimal-comma = `{ $text }` has a decimal comma
-number-in-inches = `{ $text }` is in inches
-number-in-inches-help = Write the value in mm: { $value }
-number-has-unit = `{ $text }` has a unit
-number-in-unit = Write the number alone, converted to { $unit }
+number-has-unit = `{ $text }` has a unit that does not fit here
+number-in-unit = Write one of these units behind the number: { $units }. A number alone counts as { $own }
 number-without-unit = Write the number alone. This value has no unit
 pair-needed = Two numbers are needed here, not { $kind }
 pair-needed-list = Two numbers are needed here, not a list of { $count }
@@ -207,7 +205,7 @@ flats-without-diameter-help = Add `diameter`
 tolerance-order = The first deviation is not below the second
 tolerance-order-help = Write `tolerance: [lower, upper]`, such as `[-0.05, 0]`
 tolerance-one-number = A tolerance needs two deviations, not one number
-tolerance-one-number-help = Write both deviations in mm: `tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = Write both deviations, such as `tolerance: [-0.05, 0.05]` or `tolerance: ±0.05`
 
 # Features.
 feature-kind = A feature needs one kind
@@ -398,3 +396,6 @@ thread-tail-help = Write for example `{ $designation }`, or `LH` for a left-hand
 thread-class-of-hole = `{ $class }` is a class of threads in holes
 thread-class-of-shaft = `{ $class }` is a class of threads on shafts
 thread-class-write = Write for example `{ $with }`, or without a class: `{ $without }`
+# Units of a file.
+note-mixed-units = `{ $file }` has values in both systems of units: { $values }. Each was converted by its own unit. Check that each unit is meant.
+note-mixed-units-value = `{ $key }` in line { $line }

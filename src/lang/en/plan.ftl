@@ -382,6 +382,7 @@ caution-never-line = The feed stops for a feature on a surface marked "never" an
 caution-never-line-place = { $at } { -mm } on { $section }
 caution-section = section { $number }
 caution-section-named = section { $number } ({ $name })
+caution-not-a-program = This table is not a program, and no machine may run it. A qualified programmer must make a program of it: add clearances, retracts, speeds of works that it does not tell, and every interlock. Test the program without a part first (dry run). The machine's manual counts.
 caution-chips = Long chips wind round slender work. Stop the machine to clear them. Never clear them by hand while the machine turns.
 
 ## Roughing and finishing

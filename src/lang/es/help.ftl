@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     El archivo de trabajo dice qué se tornea: el eje, la barra, la máquina y cómo se corta. Es un archivo YAML.
-    Las longitudes están en mm. Las posiciones en el eje se cuentan desde la cara frontal: el extremo que sale primero del casquillo guía.
+    Las longitudes están en mm, o en pulgadas con `units: inch`. Las posiciones en el eje se cuentan desde la cara frontal: el extremo que sale primero del casquillo guía.
     `spanhold new` muestra un ejemplo más largo con comentarios. Un editor puede comprobar el archivo mientras se escribe: `spanhold schema job`.
     `[]` después de un nombre significa: cada entrada de la lista.
 help-machine =
     El archivo de máquina describe un torno. Es un archivo YAML. Un trabajo lo nombra, o tiene las mismas claves dentro de `machine`.
-    Las longitudes están en mm, las rigideces en N/µm. Tomar las longitudes y velocidades del manual de la máquina. Medir las rigideces: véase `spanhold help readings`.
+    Las longitudes están en mm, o en pulgadas con `units: inch`. Las rigideces están en N/µm. Tomar las longitudes y velocidades del manual de la máquina. Medir las rigideces: véase `spanhold help readings`.
     `[]` después de un nombre significa: cada entrada de la lista.
 help-shop =
     El archivo del taller contiene lo que es igual para todos los trabajos de un taller: máquinas, pinzas, materiales con precios, barras, tarifas, valores propios del taller.
@@ -257,3 +257,6 @@ left-out-tool-list = un solo conjunto de números, `cutting`
 left-out-tool-cutting = como en `cutting`
 left-out-tool-width = cabe en todas las ranuras
 left-out-tool-cut = ambos, si no se indica ninguno
+# Units of a file.
+schema-units = unidades de los números sin unidad en este archivo: métricas o pulgadas
+left-out-machine-units = las del archivo que la contiene; si no, `mm`

@@ -70,10 +70,8 @@ number-in-quotes = Las comillas hacen de { $value } un texto, no un número
 number-in-quotes-help = Escribir { $value } sin comillas
 number-unreadable = `{ $text }` no es un número
 number-decimal-comma = `{ $text }` tiene coma decimal
-number-in-inches = `{ $text }` está en pulgadas
-number-in-inches-help = Escribir el valor en mm: { $value }
-number-has-unit = `{ $text }` tiene unidad
-number-in-unit = Escribir solo el número, convertido a { $unit }
+number-has-unit = `{ $text }` tiene una unidad que no corresponde aquí
+number-in-unit = Escribir una de estas unidades detrás del número: { $units }. Un número solo cuenta en { $own }
 number-without-unit = Escribir solo el número. Este valor no tiene unidad
 pair-needed = Aquí hacen falta dos números, pero hay { $kind }
 pair-needed-list = Aquí hacen falta dos números, pero hay una lista de { $count }
@@ -207,7 +205,7 @@ flats-without-diameter-help = Añadir `diameter`
 tolerance-order = La primera desviación no es menor que la segunda
 tolerance-order-help = Escribir `tolerance: [lower, upper]`, por ejemplo `[-0.05, 0]`
 tolerance-one-number = Una tolerancia necesita dos desviaciones, no un solo número
-tolerance-one-number-help = Escribir las dos desviaciones en mm: `tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = Escribir las dos desviaciones, por ejemplo `tolerance: [-0.05, 0.05]` o `tolerance: ±0.05`
 
 # Features.
 feature-kind = Un elemento necesita un tipo
@@ -398,3 +396,6 @@ thread-tail-help = Escribir por ejemplo `{ $designation }`, o `LH` para una rosc
 thread-class-of-hole = `{ $class }` es una clase de roscas en agujeros
 thread-class-of-shaft = `{ $class }` es una clase de roscas en ejes
 thread-class-write = Escribir por ejemplo `{ $with }`, o sin clase: `{ $without }`
+# Units of a file.
+note-mixed-units = `{ $file }` tiene valores en los dos sistemas de unidades: { $values }. Cada uno se ha convertido según su propia unidad. Comprobar que cada unidad es la prevista.
+note-mixed-units-value = `{ $key }` en la línea { $line }

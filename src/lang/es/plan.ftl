@@ -382,6 +382,7 @@ caution-never-line = El avance para por un elemento sobre una superficie con la 
 caution-never-line-place = { $at } { -mm } en el { $section }
 caution-section = tramo { $number }
 caution-section-named = tramo { $number } ({ $name })
+caution-not-a-program = Esta tabla no es un programa: ninguna máquina debe ejecutarla. Un programador cualificado debe hacer de ella un programa: añadir distancias de seguridad, retiradas, velocidades no indicadas y todos los enclavamientos. Probar primero el programa sin pieza. Vale el manual de la máquina.
 caution-chips = Las virutas largas se enrollan en las piezas delgadas. Parar la máquina para quitarlas. No quitarlas nunca con la mano mientras la máquina gira.
 
 ## Roughing and finishing

@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     Le fichier de travail dit ce qui est à tourner : l’arbre, la barre, la machine, et la façon de couper. C’est un fichier YAML.
-    Les longueurs sont en mm. Les positions sur l’arbre se comptent depuis la face avant : le bout qui sort le premier du canon.
+    Les longueurs sont en mm, ou en pouces avec `units: inch`. Les positions sur l’arbre se comptent depuis la face avant : le bout qui sort le premier du canon.
     `spanhold new` affiche un exemple plus long avec des commentaires. Un éditeur peut vérifier le fichier pendant la saisie : `spanhold schema job`.
     `[]` après un nom signifie : chaque élément de la liste.
 help-machine =
     Le fichier machine décrit un tour. C’est un fichier YAML. Un travail le nomme, ou un travail a les mêmes clés sous `machine`.
-    Les longueurs sont en mm, les raideurs en N/µm. Prendre les longueurs et les vitesses dans la notice de la machine. Mesurer les raideurs : voir `spanhold help readings`.
+    Les longueurs sont en mm, ou en pouces avec `units: inch`. Les raideurs sont en N/µm. Prendre les longueurs et les vitesses dans la notice de la machine. Mesurer les raideurs : voir `spanhold help readings`.
     `[]` après un nom signifie : chaque élément de la liste.
 help-shop =
     Le fichier d’atelier contient ce qui est commun à tous les travaux d’un atelier : machines, pinces, matières avec prix, barres, tarifs, valeurs internes.
@@ -257,3 +257,6 @@ left-out-tool-list = un seul jeu de nombres, `cutting`
 left-out-tool-cutting = comme sous `cutting`
 left-out-tool-width = il convient à toute gorge
 left-out-tool-cut = les deux, si aucune n’est donnée
+# Units of a file.
+schema-units = unités des nombres sans unité dans ce fichier : métriques ou en pouces
+left-out-machine-units = celles du fichier qui l’entoure, sinon `mm`

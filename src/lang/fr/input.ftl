@@ -70,10 +70,8 @@ number-in-quotes = Les guillemets font de { $value } un texte, pas un nombre
 number-in-quotes-help = Écrire { $value } sans guillemets
 number-unreadable = `{ $text }` n’est pas un nombre
 number-decimal-comma = `{ $text }` a une virgule décimale
-number-in-inches = `{ $text }` est en pouces
-number-in-inches-help = Écrire la valeur en mm : { $value }
-number-has-unit = `{ $text }` a une unité
-number-in-unit = Écrire le nombre seul, converti en { $unit }
+number-has-unit = `{ $text }` a une unité qui ne convient pas ici
+number-in-unit = Écrire une de ces unités après le nombre : { $units }. Un nombre seul compte en { $own }
 number-without-unit = Écrire le nombre seul. Cette valeur n’a pas d’unité
 pair-needed = Il faut ici deux nombres, pas { $kind }
 pair-needed-list = Il faut ici deux nombres, pas une liste de { $count }
@@ -207,7 +205,7 @@ flats-without-diameter-help = Ajouter `diameter`
 tolerance-order = Le premier écart n’est pas inférieur au second
 tolerance-order-help = Écrire `tolerance: [lower, upper]`, par exemple `[-0.05, 0]`
 tolerance-one-number = Une tolérance demande deux écarts, pas un seul nombre
-tolerance-one-number-help = Écrire les deux écarts en mm : `tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = Écrire les deux écarts, par exemple `tolerance: [-0.05, 0.05]` ou `tolerance: ±0.05`
 
 # Features.
 feature-kind = Un usinage complémentaire demande un type
@@ -398,3 +396,6 @@ thread-tail-help = Écrire par exemple `{ $designation }`, ou `LH` pour un filet
 thread-class-of-hole = `{ $class }` est une classe de filetages intérieurs
 thread-class-of-shaft = `{ $class }` est une classe de filetages extérieurs
 thread-class-write = Écrire par exemple `{ $with }`, ou sans classe : `{ $without }`
+# Units of a file.
+note-mixed-units = `{ $file }` a des valeurs dans les deux systèmes d’unités : { $values }. Chacune a été convertie selon sa propre unité. Vérifier que chaque unité est voulue.
+note-mixed-units-value = `{ $key }` à la ligne { $line }

@@ -382,6 +382,7 @@ caution-never-line = L’avance s’arrête pour un usinage complémentaire sur 
 caution-never-line-place = { $at } { -mm } sur { $section }
 caution-section = tronçon { $number }
 caution-section-named = tronçon { $number } ({ $name })
+caution-not-a-program = Ce tableau n’est pas un programme : aucune machine ne doit l’exécuter. Un programmeur qualifié doit en faire un programme : ajouter les dégagements, les retraits, les vitesses non indiquées et toutes les sécurités. Essayer d’abord le programme sans pièce. Le manuel de la machine fait foi.
 caution-chips = De longs copeaux s’enroulent autour des pièces élancées. Arrêter la machine pour les enlever. Ne jamais les enlever à la main pendant que la machine tourne.
 
 ## Roughing and finishing

@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     Il file del lavoro dice che cosa si deve tornire: l'albero, la barra, la macchina e come tagliare. È un file YAML.
-    Le lunghezze sono in mm. Le posizioni sull'albero si contano dalla faccia anteriore: l'estremità che esce per prima dalla bussola di guida.
+    Le lunghezze sono in mm, o in pollici con `units: inch`. Le posizioni sull'albero si contano dalla faccia anteriore: l'estremità che esce per prima dalla bussola di guida.
     `spanhold new` stampa un esempio più lungo con commenti. Un editor può controllare il file mentre si scrive: `spanhold schema job`.
     `[]` dopo un nome significa: ogni voce della lista.
 help-machine =
     Il file della macchina descrive un tornio. È un file YAML. Un lavoro lo indica, oppure un lavoro ha le stesse chiavi sotto `machine`.
-    Le lunghezze sono in mm, le rigidezze in N/µm. Prendere lunghezze e velocità dal manuale della macchina. Misurare le rigidezze: vedere `spanhold help readings`.
+    Le lunghezze sono in mm, o in pollici con `units: inch`. Le rigidezze sono in N/µm. Prendere lunghezze e velocità dal manuale della macchina. Misurare le rigidezze: vedere `spanhold help readings`.
     `[]` dopo un nome significa: ogni voce della lista.
 help-shop =
     Il file dell'officina contiene ciò che è uguale per tutti i lavori di un'officina: macchine, pinze, materiali con prezzi, barre, tariffe, valori aziendali.
@@ -257,3 +257,6 @@ left-out-tool-list = un solo gruppo di numeri, `cutting`
 left-out-tool-cutting = come sotto `cutting`
 left-out-tool-width = va bene per ogni gola
 left-out-tool-cut = entrambe, se nessuna è indicata
+# Units of a file.
+schema-units = unità dei numeri senza unità in questo file: metriche o pollici
+left-out-machine-units = quelle del file che la contiene, altrimenti `mm`

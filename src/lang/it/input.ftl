@@ -70,10 +70,8 @@ number-in-quotes = Le virgolette fanno di { $value } un testo, non un numero
 number-in-quotes-help = Scrivere { $value } senza virgolette
 number-unreadable = `{ $text }` non è un numero
 number-decimal-comma = `{ $text }` ha una virgola decimale
-number-in-inches = `{ $text }` è in pollici
-number-in-inches-help = Scrivere il valore in mm: { $value }
-number-has-unit = `{ $text }` ha un'unità
-number-in-unit = Scrivere solo il numero, convertito in { $unit }
+number-has-unit = `{ $text }` ha un'unità che qui non va bene
+number-in-unit = Scrivere una di queste unità dopo il numero: { $units }. Un numero da solo vale in { $own }
 number-without-unit = Scrivere solo il numero. Questo valore non ha unità
 pair-needed = Qui servono due numeri, non { $kind }
 pair-needed-list = Qui servono due numeri, non una lista di { $count }
@@ -207,7 +205,7 @@ flats-without-diameter-help = Aggiungere `diameter`
 tolerance-order = Il primo scostamento non è inferiore al secondo
 tolerance-order-help = Scrivere `tolerance: [lower, upper]`, per esempio `[-0.05, 0]`
 tolerance-one-number = Una tolleranza richiede due scostamenti, non un numero solo
-tolerance-one-number-help = Scrivere i due scostamenti in mm: `tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = Scrivere i due scostamenti, per esempio `tolerance: [-0.05, 0.05]` o `tolerance: ±0.05`
 
 # Features.
 feature-kind = Un elemento richiede un solo tipo
@@ -398,3 +396,6 @@ thread-tail-help = Scrivere per esempio `{ $designation }`, oppure `LH` per una 
 thread-class-of-hole = `{ $class }` è una classe per filettature interne
 thread-class-of-shaft = `{ $class }` è una classe per filettature esterne
 thread-class-write = Scrivere per esempio `{ $with }`, oppure senza classe: `{ $without }`
+# Units of a file.
+note-mixed-units = `{ $file }` ha valori in entrambi i sistemi di unità: { $values }. Ognuno è stato convertito secondo la sua unità. Controllare che ogni unità sia voluta.
+note-mixed-units-value = `{ $key }` alla riga { $line }

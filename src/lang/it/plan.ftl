@@ -382,6 +382,7 @@ caution-never-line = L'avanzamento si arresta per un elemento su una superficie 
 caution-never-line-place = { $at } { -mm } su { $section }
 caution-section = tratto { $number }
 caution-section-named = tratto { $number } ({ $name })
+caution-not-a-program = Questa tabella non è un programma: nessuna macchina deve eseguirla. Un programmatore qualificato deve ricavarne un programma: aggiungere distanze di sicurezza, ritiri, velocità non indicate e tutti gli interblocchi. Provare prima il programma senza pezzo. Vale il manuale della macchina.
 caution-chips = I trucioli lunghi si avvolgono attorno ai pezzi snelli. Fermare la macchina per toglierli. Non toglierli mai con le mani mentre la macchina gira.
 
 ## Roughing and finishing

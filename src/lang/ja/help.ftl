@@ -1,12 +1,12 @@
 # The topics of `help`: files, checks, materials.
 help-job =
     ジョブファイルには、何を旋削するかを書きます：軸、棒材、機械、切削の条件です。YAML ファイルです。
-    長さは mm です。軸上の位置は前端面（ガイドブッシュから先に出る端）から測ります。
+    長さは mm、`units: inch` があればインチです。軸上の位置は前端面（ガイドブッシュから先に出る端）から測ります。
     `spanhold new` は、コメント付きの長い例を出力します。入力中にエディタでファイルを検査できます：`spanhold schema job`。
     名前の後の `[]` は、リストの各項目を表します。
 help-machine =
     機械ファイルには旋盤 1 台を書きます。YAML ファイルです。ジョブから名前で指定するか、ジョブの `machine` の下に同じキーを書きます。
-    長さは mm、剛性は N/µm です。長さと回転速度は機械の取扱説明書から取ってください。剛性は測定してください：`spanhold help readings` を参照。
+    長さは mm、`units: inch` があればインチです。剛性は N/µm です。長さと回転速度は機械の取扱説明書から取ってください。剛性は測定してください：`spanhold help readings` を参照。
     名前の後の `[]` は、リストの各項目を表します。
 help-shop =
     工場ファイルには、工場のすべてのジョブに共通のものを書きます：機械、コレット、価格付きの材料、棒材、単価、社内の値です。
@@ -257,3 +257,6 @@ left-out-tool-list = 1 組の値、`cutting`
 left-out-tool-cutting = `cutting` と同じ
 left-out-tool-width = どの溝にも合う
 left-out-tool-cut = どちらの指定もなければ、両方
+# Units of a file.
+schema-units = このファイルで単位のない数の単位：メートル系またはインチ
+left-out-machine-units = それを含むファイルの単位。なければ `mm`

@@ -67,10 +67,8 @@ number-in-quotes = 引用符があるため、{ $value } は数ではなく文�
 number-in-quotes-help = { $value } を引用符なしで書いてください
 number-unreadable = `{ $text }` は数ではありません
 number-decimal-comma = `{ $text }` の小数点がコンマになっています
-number-in-inches = `{ $text }` はインチです
-number-in-inches-help = mm で書いてください：{ $value }
-number-has-unit = `{ $text }` に単位が付いています
-number-in-unit = { $unit } に換算した数だけを書いてください
+number-has-unit = `{ $text }` の単位はここでは使えません
+number-in-unit = 数の後に次のいずれかの単位を書いてください：{ $units }。数だけの場合の単位は { $own } です
 number-without-unit = 数だけを書いてください。この値に単位はありません
 pair-needed = ここには 2 つの数が必要ですが、書かれているのは「{ $kind }」です
 pair-needed-list = ここには 2 つの数が必要ですが、{ $count } 個のリストが書かれています
@@ -204,7 +202,7 @@ flats-without-diameter-help = `diameter` を加えてください
 tolerance-order = 1 つ目の許容差が 2 つ目より小さくありません
 tolerance-order-help = `tolerance: [lower, upper]` の形で書いてください。例：`[-0.05, 0]`
 tolerance-one-number = 公差には 1 つの数ではなく、2 つの許容差が必要です
-tolerance-one-number-help = 両方の許容差を mm で書いてください：`tolerance: [-0.05, 0.05]`
+tolerance-one-number-help = 両方の許容差を書いてください。例：`tolerance: [-0.05, 0.05]` または `tolerance: ±0.05`
 
 # Features.
 feature-kind = 加工要素には種類が 1 つ必要です
@@ -392,3 +390,6 @@ thread-tail-help = 例えば `{ $designation }`、左ねじなら `LH` と書い
 thread-class-of-hole = `{ $class }` は穴のねじ（めねじ）の公差クラスです
 thread-class-of-shaft = `{ $class }` は軸のねじ（おねじ）の公差クラスです
 thread-class-write = 例えば `{ $with }`、公差クラスなしなら `{ $without }` と書いてください
+# Units of a file.
+note-mixed-units = `{ $file }` には両方の単位系の値があります：{ $values }。それぞれの単位で換算しました。単位が意図どおりか確認してください。
+note-mixed-units-value = { $line } 行目の `{ $key }`

@@ -375,6 +375,7 @@ caution-never-line = 「never」指定の面で、加工要素のために送り
 caution-never-line-place = { $at } { -mm }、{ $section }
 caution-section = 区間 { $number }
 caution-section-named = 区間 { $number }（{ $name }）
+caution-not-a-program = この表はプログラムではありません。このまま機械を動かしてはいけません。資格のあるプログラマがプログラムを作り、逃げ、退避、表にない回転数、すべてのインタロックを加えてください。まず部品なしで試運転してください。機械の取扱説明書に従ってください。
 caution-chips = 長い切りくずは、細長い部品に巻き付きます。切りくずを取り除くときは機械を止めてください。機械が回転している間は、決して手で取り除かないでください。
 
 ## Roughing and finishing

@@ -2,7 +2,7 @@
 
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED, EDGES } from './layout.js';
-import { idOf, placed, valueAt } from './tree.js';
+import { idOf, inInches, placed, sized, valueAt } from './tree.js';
 import { advice, keyName, say } from './words.js';
 
 /**
@@ -141,14 +141,16 @@ export class Form {
     const told = this.fields.get([...(file === 'machine' || base.length ? ['machine'] : []), ...at, field.key].join('.'));
     // The label leaves out the unit at the end of a key, because the unit is shown anyway.
     const bare = field.key.replace(/_[sh]$/, '');
-    const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m' }[told?.unit] ?? told?.unit;
+    const inches = inInches(this.state, file, base.length > 0);
+    const unit = inches ? told?.unit_inch : told?.unit;
+    const short = /rpm$/.test(field.key) ? '' : { degrees: '°', 'mm per m': 'mm/m', 'in per ft': 'in/ft' }[unit] ?? unit;
     const label = field.label ?? keyName(['s', 'h'].includes(told?.unit) ? bare : field.key);
     const given = valueAt(this.state[file], way) !== undefined;
     const title = told ? rangeOf(told) : field.title ?? '';
-    const fallback = told?.default ?? null;
+    const fallback = told ? usual(told, inches) : '';
     const control = this.control(file, way, {
       choice: field.choice ? (given || field.choice.includes('') ? field.choice : ['', ...field.choice]) : null, number: !!told && !field.text,
-      placeholder: field.choice ? keyName(field.choice[0]) : fallback === null ? '' : String(fallback), label, title,
+      placeholder: field.choice ? keyName(field.choice[0]) : fallback, label, title,
     });
     return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : field.text ? ' words' : ''}` },
       h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), control, this.messages(file, way));
@@ -191,9 +193,10 @@ export class Form {
     const list = ['shaft', 'sections'];
     const sections = valueAt(this.state.job, list)?.entries ?? [];
     const rows = sections.map((section, index) => this.section(list, section, index));
-    const bar = valueAt(this.state.job, ['stock', 'diameter'])?.text ?? '10';
+    const inches = inInches(this.state, 'job');
+    const bar = valueAt(this.state.job, ['stock', 'diameter'])?.text ?? (inches ? '10 mm' : '10');
     const adds = KINDS.map(({ name, fresh }) => h('button', { type: 'button', onclick: () =>
-      this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: fresh(bar) }]) }, say('page-add', { what: name })));
+      this.act.edit('job', [{ edit: 'insert', way: list, index: sections.length, item: sized(fresh, inches, bar) }]) }, say('page-add', { what: name })));
     const heads = h('div', { class: 'line one heads', 'aria-hidden': 'true' },
       ...['', say('page-head-name'), say('page-head-kind'), say('page-head-size'), say('page-head-length')].map((t) => h('span', {}, t)));
     return h('fieldset', {}, h('legend', {}, say('page-sections')), heads, rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': `${sections.length} ${bar}` }, adds));
@@ -207,6 +210,7 @@ export class Form {
     const kind = told ?? (has('thread') ? 'thread' : has('taper') ? 'taper' : has('across_flats') ? 'flats' : 'cylinder');
     const known = KINDS.find((k) => k.kind === kind);
     const number = index + 1;
+    const inches = inInches(this.state, file);
     const size = kind === 'flats'
       ? h('div', { class: 'pair' }, this.control(file, way('across_flats'), { number: true, label: say('page-section-across-flats', { number }) }),
         this.control(file, way('sides'), { number: true, label: say('page-section-sides', { number }), title: say('page-section-sides-title') }))
@@ -231,7 +235,7 @@ export class Form {
       h('div', { class: 'line two' }, this.control(file, way('tolerance'), { label: say('page-section-tolerance', { number }), placeholder: say('page-section-tolerance-short') }),
         this.control(file, way('ra'), { number: true, label: say('page-section-ra', { number }), placeholder: 'Ra' }),
         this.control(file, way('run_out'), { number: true, label: say('page-section-run-out', { number }), placeholder: say('page-section-run-out-short') }), stop, grip, finish, h('span'),
-        this.tools(file, list, index, KINDS[0].fresh(valueAt(section, ['diameter'])?.text ?? '10'))),
+        this.tools(file, list, index, sized(KINDS[0].fresh, inches, valueAt(section, ['diameter'])?.text ?? (inches ? '10 mm' : '10')))),
       h('details', { open: ['thread_by', ...EDGES.map(([key]) => key)].some((key) => valueAt(section, [key])) ? '' : null }, h('summary', {}, say('page-section-more')),
         h('div', { class: 'line three' }, by, EDGES.map(([key, short]) => this.control(file, way(key),
           { number: key === 'grind' || key === 'turned_ra', label: say('page-section-key', { key, number }), placeholder: short })))),
@@ -242,8 +246,10 @@ export class Form {
   become(list, section, index, kind) {
     const next = KINDS.find((k) => k.kind === kind);
     const text = (key) => valueAt(section, [key])?.text;
-    const across = text('diameter') ?? text('across_flats') ?? /[\d.]+/.exec(text('taper') ?? text('thread') ?? '')?.[0] ?? '10';
-    const fresh = next.fresh(across);
+    const inches = inInches(this.state, 'job');
+    const metric = /[\d.]+/.exec(text('thread') ?? '')?.[0] ?? '10';
+    const across = text('diameter') ?? text('across_flats') ?? valueAt(section, ['taper', 0])?.text ?? (inches ? `${metric} mm` : metric);
+    const fresh = sized(next.fresh, inches, across);
     const length = text('length');
     const kept = ['tolerance', 'ra', 'interrupt', 'name'].filter((key) => text(key));
     const way = [...list, index];
@@ -268,7 +274,7 @@ export class Form {
       return this.row('job', list, index, h('div', { class: 'line work' }, h('div', { class: 'cells' }, cells), this.tools('job', list, index, null)), this.messages('job', ...ways));
     });
     const adds = FEATURES.map(([name, item]) => h('button', { type: 'button', onclick: () =>
-      this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item }]) }, say('page-add', { what: name })));
+      this.act.edit('job', [{ edit: 'insert', way: list, index: features.length, item: sized(item, inInches(this.state, 'job')) }]) }, say('page-add', { what: name })));
     return h('fieldset', {}, h('legend', {}, say('page-features')), rows, this.messages('job', list), h('div', { class: 'adds', 'data-of': features.length }, adds));
   }
 
@@ -297,9 +303,11 @@ export class Form {
   cell(way, key, path, of, more = {}) {
     const told = this.fields.get(path);
     const bare = ['s', 'h'].includes(told?.unit) ? key.replace(/_[sh]$/, '') : key;
+    const inches = inInches(this.state, 'job');
+    const unit = inches ? told?.unit_inch : told?.unit;
     const control = this.control('job', way, { number: !!told, label: say('page-cell', { row: of, key: keyName(bare) }),
-      title: told ? rangeOf(told) : '', placeholder: String(told?.default ?? ''), ...more });
-    return h('div', { class: 'cell' }, h('label', { for: control.id }, keyName(bare), told?.unit ? h('small', {}, ` ${told.unit}`) : null), control);
+      title: told ? rangeOf(told) : '', placeholder: told ? usual(told, inches) : '', ...more });
+    return h('div', { class: 'cell' }, h('label', { for: control.id }, keyName(bare), unit ? h('small', {}, ` ${unit}`) : null), control);
   }
 
   /** The ranges of a family of parts. */
@@ -323,7 +331,7 @@ export class Form {
       const sizes = sections.map((_, i) => (text(i, 'diameter') ? Number(text(i, varied)) || 0 : 0));
       const lengths = sections.map((_, i) => (sizes[i] ? Number(text(i, 'length')) || 0 : 0));
       const index = Math.max(0, lengths.indexOf(Math.max(...lengths)));
-      const size = sizes[index] || 10;
+      const size = sizes[index] || (inInches(this.state, 'job') ? 0.5 : 10);
       const [from, to, step] = [0.8 * size, varied === 'length' ? 1.2 * size : size, 0.1 * size].map((x) => Number(x.toPrecision(3)));
       this.act.edit('job', [{ edit: 'set', way: ['vary', varied], value: `{section: ${JSON.stringify(called[index] ?? '1')}, from: ${from}, to: ${to}, step: ${step}}` }]);
     } }, say('page-add', { what: vary })));
@@ -371,7 +379,7 @@ export class Form {
       ...[say('page-head-name'), say('page-collet-range'), say('page-collet-hold'), say('page-collet-passes'), say('page-collet-force'),
         say('page-collet-run-out')].map((t) => h('span', {}, t)));
     const add = h('button', { type: 'button', onclick: () => this.act.edit(file, [{ edit: 'insert', way: list, index: collets.length,
-      item: "{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}" }]) }, say('page-add', { what: say('page-collet') }));
+      item: sized("{name: 'new', range: [9.6, 10.1], hold: 20, passes: 10.4, clamp_force: 8000}", inInches(this.state, file, base.length > 0)) }]) }, say('page-add', { what: say('page-collet') }));
     return h('fieldset', {}, h('legend', {}, say('page-collets')), heads, rows, this.messages(file, list),
       h('div', { class: 'adds', 'data-of': `${file} ${collets.length}` }, add));
   }
@@ -479,6 +487,11 @@ export class Form {
     field?.focus();
     field?.scrollIntoView({ block: 'center' });
   }
+}
+
+/** What counts where a number is left out, as it would be written in the file. */
+function usual({ default: value, unit, unit_inch: inch }, inches) {
+  return (value ?? null) === null ? '' : inches && inch !== unit ? `${value} ${unit}` : String(value);
 }
 
 /** The meaning of a number, and its range. */

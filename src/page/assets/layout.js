@@ -73,14 +73,14 @@ export const MACHINE = [
   { title: say('page-group-turret'), at: ['tools', 'turret'], optional: true, fields: numbers('stations', 'tools_per_station') },
 ];
 
-/** Kinds of sections: the name, the key of the size of each kind, and the text of a new row. */
+/** Kinds of sections: the name, the key of the size of each kind, and the text of a new row, with `@` for its size. */
 export const KINDS = [
-  { kind: 'cylinder', name: say('page-kind-cylinder'), key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}}` },
-  { kind: 'groove', name: say('page-kind-groove'), key: 'diameter', fresh: (d) => `{length: 2, diameter: ${d}, kind: groove}` },
-  { kind: 'knurl', name: say('page-kind-knurl'), key: 'diameter', fresh: (d) => `{length: 20, diameter: ${d}, kind: knurl}` },
-  { kind: 'thread', name: say('page-kind-thread'), key: 'thread', fresh: () => '{length: 20, thread: M10}' },
-  { kind: 'taper', name: say('page-kind-taper'), key: 'taper', fresh: (d) => `{length: 20, taper: [${d}, ${d}]}` },
-  { kind: 'flats', name: say('page-kind-flats'), key: 'across_flats', fresh: (d) => `{length: 10, across_flats: ${d}, sides: 6}` },
+  { kind: 'cylinder', name: say('page-kind-cylinder'), key: 'diameter', fresh: '{length: 20, diameter: @}' },
+  { kind: 'groove', name: say('page-kind-groove'), key: 'diameter', fresh: '{length: 2, diameter: @, kind: groove}' },
+  { kind: 'knurl', name: say('page-kind-knurl'), key: 'diameter', fresh: '{length: 20, diameter: @, kind: knurl}' },
+  { kind: 'thread', name: say('page-kind-thread'), key: 'thread', fresh: '{length: 20, thread: M10}' },
+  { kind: 'taper', name: say('page-kind-taper'), key: 'taper', fresh: '{length: 20, taper: [@, @]}' },
+  { kind: 'flats', name: say('page-kind-flats'), key: 'across_flats', fresh: '{length: 10, across_flats: @, sides: 6}' },
 ];
 
 /** Keys of the edges and the grinding of a section, with the word in an empty field. */

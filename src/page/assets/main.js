@@ -8,7 +8,7 @@ import { History } from './history.js';
 import * as machine from './machine.js';
 import * as results from './results.js';
 import { LANGUAGE } from './texts.js';
-import { valueAt } from './tree.js';
+import { inInches, mmOf, valueAt } from './tree.js';
 import { made, say } from './words.js';
 
 const history = new History();
@@ -214,11 +214,13 @@ function title(texts) {
   document.title = `${name} – spanhold`;
 }
 
+/** The hand-overs that a job wishes, mm. */
 function wishes(job) {
   const list = valueAt(job, ['wishes', 'hand_over_at'])?.entries ?? [];
+  const mm = (value) => mmOf(value?.text, inInches(answer, 'job'));
   return list.map((item) => item.kind === 'map'
-    ? { at: Number(valueAt(item, ['at'])?.text), nose: valueAt(item, ['nose']) ? Number(valueAt(item, ['nose']).text) : null }
-    : { at: Number(item.text), nose: null });
+    ? { at: mm(valueAt(item, ['at'])), nose: valueAt(item, ['nose']) ? mm(valueAt(item, ['nose'])) : null }
+    : { at: mm(item), nose: null });
 }
 
 /** Sampled parts take longer than the plan, so they are a separate request. @param {any} texts @param {number|null} part */
@@ -312,7 +314,9 @@ function wished(place, to) {
   const index = items.findIndex((w) => Math.abs(w.at - stage.from_mm) < 1e-4);
   const at = place.what === 'hand_over' ? to : Math.round(stage.from_mm * 1e4) / 1e4;
   const nose = place.what === 'grip' ? to : items[index]?.nose ?? null;
-  const item = nose === null ? String(at) : `{at: ${at}, nose: ${nose}}`;
+  // In a job in inches a number alone would be inches.
+  const unit = inInches(answer, 'job') ? ' mm' : '';
+  const item = nose === null ? `${at}${unit}` : `{at: ${at}${unit}, nose: ${nose}${unit}}`;
   return index < 0 ? [{ edit: 'insert', way: list, index: items.length, item }]
     : [{ edit: 'insert', way: list, index, item }, { edit: 'remove', way: list, index: index + 1 }];
 }

@@ -17,6 +17,35 @@ export function valueAt(tree, way) {
   return here;
 }
 
+/**
+ * Whether a number alone is in inches in a file. A machine in the job has its own units, else those of the job.
+ * @param {{job: Value|null, machine: Value|null}} state @param {File} file @param {boolean} [inside] whether the machine in the job is meant
+ */
+export function inInches(state, file, inside = false) {
+  const own = inside ? valueAt(state.job, ['machine', 'units']) ?? valueAt(state.job, ['units']) : valueAt(state[file], ['units']);
+  return own?.text === 'inch';
+}
+
+/** Millimetres of the units of lengths that a file may have. */
+const MM = { mm: 1, in: 25.4, 'in.': 25.4, inch: 25.4, inches: 25.4, '"': 25.4 };
+
+/** A length of a file, mm; NaN if it has another form. @param {string|undefined} text @param {boolean} inches whether a number alone is in inches */
+export function mmOf(text, inches) {
+  const [, number, unit] = /^\s*([-+.\d]+)\s*(\S*)\s*$/.exec(text ?? '') ?? [];
+  return Number(number ?? NaN) * (MM[(unit || (inches ? 'in' : 'mm')).toLowerCase()] ?? NaN);
+}
+
+/**
+ * A new row as a file has it. In a file in inches its sizes, which are in mm, get their unit.
+ * @param {string} item @param {boolean} inches @param {string} [size] what stands for `@`, as the file has it
+ */
+export function sized(item, inches, size = '') {
+  const unit = (key) => ({ clamp_force: ' N', sides: '' })[key] ?? ' mm';
+  const row = inches ? item.replace(/(\w+): (\[[^\]]*\]|[\d.]+)(?=[,}])/g, (_, key, value) =>
+    `${key}: ${value.replace(/[\d.]+/g, (number) => number + unit(key))}`) : item;
+  return row.replaceAll('@', () => size);
+}
+
 /** @param {string} file @param {Way} way */
 export function idOf(file, way) {
   return `${file}:${way.join('.')}`;

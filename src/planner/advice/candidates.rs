@@ -4,6 +4,7 @@ use crate::job::{ChangeKind, Hold, Holding, Interrupt, Job, Sleeve, Tools, Tray}
 use crate::lang::{self, Measure};
 use crate::planner::advice::candidate::{Candidate, Role, edit, number, number_told, once};
 use crate::planner::advice::limits::{PART_TIMES, round_step};
+use crate::planner::advice::written::in_units_of_files;
 use crate::planner::advice::{bars, collets, driven, dropped, limits, set_ups, works};
 use crate::process::Rig;
 use crate::process::fall::NoFall;
@@ -40,7 +41,7 @@ pub fn all(job: &Job) -> Vec<Candidate> {
     list.extend(works::all(job));
     list.extend(driven::all(job));
     list.extend(set_ups::all(job));
-    worth_trying(list)
+    in_units_of_files(job, worth_trying(list))
 }
 
 /// Those that change something.

@@ -14,6 +14,7 @@ mod set_ups;
 pub mod sets;
 pub mod tries;
 pub mod works;
+mod written;
 
 #[cfg(test)]
 mod tests;

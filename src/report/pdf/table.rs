@@ -11,7 +11,7 @@ use crate::report::tables::Rows;
 const SIZE: f64 = 11.0;
 /// Space left and right of a cell, over and under it.
 const BESIDE: f64 = 6.0;
-const OVER: f64 = 3.0;
+const OVER: f64 = 2.0;
 /// No column of words is squeezed below this.
 const NARROWEST: f64 = 60.0;
 /// Width of a column to be written into.
@@ -121,7 +121,7 @@ fn share(wanted: &[f64], least: &[f64], room: f64, filled: bool) -> Vec<f64> {
 
 /// The box to sign: the steps beside each other, with room under each.
 pub fn sign_off(flow: &mut Flow) {
-    const HEIGHT: f64 = 56.0;
+    const HEIGHT: f64 = 48.0;
     let steps = content::signed();
     let width = WIDTH / steps.len() as f64;
     let lines = steps.map(|step| flow.fonts.wrap(step, SIZE, true, width - 2.0 * BESIDE));
@@ -140,7 +140,26 @@ pub fn sign_off(flow: &mut Flow) {
 
 #[cfg(test)]
 mod tests {
+    use super::super::fonts::Fonts;
     use super::*;
+    use crate::report::table::words;
+
+    /// At any height of the page three rows stand under the title of a table, or the table begins on the next page.
+    #[test]
+    fn no_table_is_parted_behind_two_rows() {
+        let fonts = Fonts::new(None).expect("fonts");
+        let rows = Rows { heads: vec![words("head")], rows: vec![vec!["row".to_owned()]; 6] };
+        let mut parted = 0;
+        for y in (400..780).step_by(5) {
+            let mut flow =
+                Flow { fonts: &fonts, done: Vec::new(), page: svg::node::element::Group::new(), y: f64::from(y) };
+            table(&mut flow, "title", "", &rows, Kind::Wide);
+            let on_first = flow.done.first().map_or(6, |page| page.to_string().matches("row").count());
+            parted += usize::from((1..6).contains(&on_first));
+            assert!(on_first == 0 || on_first >= 3, "{y}: {on_first}");
+        }
+        assert!(parted > 5, "{parted}");
+    }
 
     #[test]
     fn columns_share_the_room_and_never_more() {
