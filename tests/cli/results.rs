@@ -23,6 +23,7 @@ const PLAN: &str = "language text
     job text
     drawing text?
     revision text?
+    date text?
     length_mm number
     material text
     holding text
