@@ -85,7 +85,9 @@ mod tests {
         assert!((t_per_mm3(7850.0) - 7.85e-9).abs() < 1e-21);
         assert_eq!((um(0.25), mm(250.0)), (250.0, 0.25));
         // From memory: 1 lbf is 4.448 221 615 260 5 N.
-        assert!((POUND_FORCE_N - 0.453_592_37 * 9.806_65).abs() < 1e-12 && FOOT_M * 1000.0 == 12.0 * INCH_MM);
+        assert!(
+            (POUND_FORCE_N - 0.453_592_37 * 9.806_65).abs() < 1e-12 && (FOOT_M * 1000.0 - 12.0 * INCH_MM).abs() < 1e-12
+        );
         assert!((rad_per_s(60.0) - std::f64::consts::TAU).abs() < 1e-12);
         assert!((rpm(std::f64::consts::TAU) - 60.0).abs() < 1e-9);
     }

@@ -1,6 +1,7 @@
 //! Lengths, feeds, speeds and forces as people read them: metric as they are, or in inch with the decimals of the trade.
 
-use super::{Units, fixed, number, text, trimmed, units};
+use super::{Units, fixed, number, trimmed, units};
+use crate::lang;
 use crate::units::{FOOT_M, INCH_MM, POUND_FORCE_N};
 
 /// What a number measures. The number itself is metric everywhere in the program. What is not here (torque, stiffness, mass, power,
@@ -115,12 +116,12 @@ pub fn told(value: f64, unit: &str) -> f64 {
 pub fn unit_told(unit: &str) -> &str {
     let measure = Measure::of(unit).filter(|_| units() == Units::Inch);
     measure.map_or(unit, |measure| match measure {
-        Measure::Place | Measure::Size => text("unit-mm"),
-        Measure::Feed => text("unit-feed"),
-        Measure::Speed => text("unit-speed"),
-        Measure::Micro => text("unit-um"),
-        Measure::Force => text("unit-n"),
-        Measure::Bow => text("unit-bow"),
+        Measure::Place | Measure::Size => lang::text("unit-mm"),
+        Measure::Feed => lang::text("unit-feed"),
+        Measure::Speed => lang::text("unit-speed"),
+        Measure::Micro => lang::text("unit-um"),
+        Measure::Force => lang::text("unit-n"),
+        Measure::Bow => lang::text("unit-bow"),
     })
 }
 

@@ -16,8 +16,8 @@ use std::path::{Path, PathBuf};
 /// Each room and what it may use; a room may always use itself. The order of the rows is the order of the house.
 const ROOMS: &[(&str, &[&str])] = &[
     ("units", &[]),
-    // What people read: texts by key.
-    ("lang", &[]),
+    // What people read: texts by key, numbers in the units told.
+    ("lang", &["units"]),
     ("diag", &["lang"]),
     // A fault of ours: a text.
     ("defect", &[]),
