@@ -104,7 +104,7 @@ pub fn signed() -> [&'static str; 4] {
 
 /// What is written under each step.
 pub fn signed_with() -> String {
-    ["sheet-sign-name", "sheet-sign-date", "sheet-sign-signature"].map(lang::text).join(", ")
+    [lang::text("sheet-sign-name"), lang::text("sheet-sign-date"), lang::text("sheet-sign-signature")].join(", ")
 }
 
 /// The head of the sheet.

@@ -142,10 +142,11 @@ pub fn feature_labels(layout: &Layout) -> Group {
 }
 
 /// The lengths of the sections in a chain under the drawing, with oblique strokes at its ends (ISO 129, from memory, not re-read).
-pub fn lengths(plan: &Plan, layout: &Layout) -> Group {
+/// None: the layout has no room for them.
+pub fn lengths(plan: &Plan, layout: &Layout) -> Option<Group> {
     const STROKE: f64 = 3.0;
+    let (y, labels) = layout.lengths.as_ref()?;
     let mut g = shapes::group("lengths");
-    let Some((y, labels)) = &layout.lengths else { return g };
     let sections = &plan.shaft.sections;
     let edges = sections
         .iter()
@@ -171,7 +172,7 @@ pub fn lengths(plan: &Plan, layout: &Layout) -> Group {
         }
         g = g.add(shapes::text(x, base, SMALL, anchor, &label.text));
     }
-    g
+    Some(g)
 }
 
 /// The part of the shaft that cannot be reached, hatched, with the place where it stops. None: the plan is feasible.

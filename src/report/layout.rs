@@ -4,7 +4,7 @@
 
 use super::axis::{Axis, PLOT_RIGHT, axis};
 use super::labels::{self, Labels};
-use super::page_size::{MARGIN, PAGE_HEIGHT, PAGE_WIDTH};
+use super::page_size::{MARGIN, PAGE_HEIGHT, PAGE_WIDTH, Use};
 use super::{ReportError, legend, numbers, stops};
 use crate::job::plan::{GripPlace, Plan, Stage};
 use crate::lang;
@@ -62,17 +62,6 @@ const GRIP_LANES: usize = 3;
 /// Height of the ticks and the axis title under the last chart, without and with a footer.
 const AXIS: f64 = 38.0;
 const AXIS_AND_FOOTER: f64 = 62.0;
-
-/// What a diagram is for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Use {
-    /// A page of its own, with a title.
-    Page,
-    /// A part of a page that has a title.
-    Inline,
-    /// The first page of a sheet: the shaft alone, with its lengths, and each stop and grip with its place.
-    Setting,
-}
 
 /// The panels.
 #[derive(Debug, Clone, PartialEq)]

@@ -1,7 +1,6 @@
 //! What the legend of the diagram has to explain.
 
-use super::layout::Use;
-use super::page_size::{MARGIN, PAGE_WIDTH};
+use super::page_size::{MARGIN, PAGE_WIDTH, Use};
 use super::shapes::{self, SMALL};
 use super::{stops, tables, words};
 use crate::job::plan::{Plan, Stage};

@@ -3,10 +3,10 @@
 use svg::node::element::{Group, Line};
 
 use super::labels;
-use super::layout::{Layout, ROW, Use, flag_text, grip_text};
+use super::layout::{Layout, ROW, flag_text, grip_text};
 use super::legend::{Mark, SAMPLE};
 use super::numbers;
-use super::page_size::MARGIN;
+use super::page_size::{MARGIN, Use};
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, SMALL, SOFT, WHITE, xy};
 use super::stops::{self, Stop};
 use super::strips;

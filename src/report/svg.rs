@@ -2,8 +2,8 @@
 
 use svg::node::element::{Description, Group, SVG, Title};
 
-use super::layout::{Layout, Use};
-use super::page_size::{MARGIN, PAGE_WIDTH};
+use super::layout::Layout;
+use super::page_size::{MARGIN, PAGE_WIDTH, Use};
 use super::shapes::{self, SOFT, xy};
 use super::{ReportError, chart, curves, drawing, help, marks, sampled, speed, strips, table, tables, verdict, words};
 use crate::job::plan::{Along, Plan, Verdict, estimate};
@@ -54,12 +54,14 @@ fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, R
     root = root
         .add(marks::legend(layout))
         .add(marks::profile_caption(layout))
-        .add(drawing::lengths(plan, layout))
         .add(drawing::feature_labels(layout))
         .add(drawing::profile(plan, layout))
         .add(drawing::section_labels(plan, layout))
         .add(marks::grips(plan, layout))
         .add(marks::stop_marks(plan, layout));
+    if let Some(lengths) = drawing::lengths(plan, layout) {
+        root = root.add(lengths);
+    }
     if let Some(rest) = drawing::not_reached(plan, layout) {
         root = root.add(rest);
     }

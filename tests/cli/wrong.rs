@@ -49,7 +49,7 @@ fn a_wrong_job_is_told_with_its_place_and_what_to_write() {
     for (replaced, by, words) in [
         ("  straightness: 0.2", "  straightnes: 0.2", &["straightnes", "straightness"][..]),
         ("cutting: {", "cutting: {feeed: 0.1, ", &["feeed", "feed"]),
-        ("{length: 20, diameter: 6", "{length: 20 mm, diameter: 6", &["length", "mm"]),
+        ("{length: 20, diameter: 6", "{length: 20 kg, diameter: 6", &["length", "kg"]),
         ("{length: 20, diameter: 6", "{length: 20, diameter: '6'", &["diameter"]),
         ("{length: 20, diameter: 6", "{length: 20, length: 21, diameter: 6", &["length"]),
         ("{length: 20, diameter: 6", "{length: .nan, diameter: 6", &["length", "number"]),
@@ -87,7 +87,7 @@ fn a_wrong_job_is_told_with_its_place_and_what_to_write() {
 fn everything_that_is_wrong_is_told_in_one_run() {
     let dir = changed("{length: 20, diameter: 6", "{length: -20, diametre: 6");
     let job = std::fs::read_to_string(dir.path().join("job.yaml")).expect("the job");
-    let job = job.replace("bar_length: 2000", "bar_length: 2000 mm").replace("vc: 100", "vc: 0");
+    let job = job.replace("bar_length: 2000", "bar_length: 2000 kg").replace("vc: 100", "vc: 0");
     std::fs::write(dir.path().join("job.yaml"), job).expect("written");
     let err = call_in(dir.path(), ["plan", "job.yaml"]).err;
     for word in ["-20", "diametre", "bar_length", "vc"] {

@@ -85,7 +85,8 @@ pub fn look(name: &str, plan: &Plan, pages: &[Page]) {
     let second = &pages[1];
     assert!(second.top(lang::text("sheet-work-list")).is_some_and(|y| y < 25.0 * MM), "{name}");
     let rows = work_list::rows(plan).rows;
-    let numbers: Vec<(&str, f64)> = second.left_of(24.0).filter(|(w, _)| w.parse::<usize>().is_ok()).collect();
+    let mut numbers: Vec<(&str, f64)> = second.left_of(24.0).filter(|(w, _)| w.parse::<usize>().is_ok()).collect();
+    numbers.sort_by(|a, b| a.1.total_cmp(&b.1));
     let wanted: Vec<String> = (1..=rows.len()).map(|n| n.to_string()).collect();
     assert_eq!(numbers.iter().map(|(n, _)| *n).collect::<Vec<_>>(), wanted, "{name}");
     assert!(numbers.windows(2).all(|w| w[0].1 + 3.0 * MM < w[1].1), "{name}: there is no room to write");

@@ -110,7 +110,7 @@ fn no_row_is_parted_and_the_head_is_on_every_page() {
     let all = self::pages(&written("feed-roller-shaft", &stored)).expect("read before").join("\n");
     let lines: Vec<String> = all.lines().map(squeezed).collect();
     for cells in work_list::rows(&stored).rows.iter().filter(|cells| !cells[9].is_empty()) {
-        let row = format!("{} {} ", cells[8], cells[9]);
+        let row = format!(" {} {}", cells[8], cells[9]);
         assert!(lines.iter().any(|l| l.contains(&row) && l.contains(&cells[2])), "{row} in\n{all}");
     }
 }
