@@ -23,6 +23,9 @@ const AT_ONCE: usize = 3;
 /// Plans kept, so that an undone edit, an export or a moved grip need no new planning.
 const PLANS_KEPT: usize = 24;
 
+/// A job that was read: its texts, what was spoken before and after reading, and the job.
+type Read = (Texts, [Spoken; 2], Arc<Job>);
+
 /// What the handlers share.
 pub struct Desk {
     /// What the page starts with.
@@ -31,8 +34,8 @@ pub struct Desk {
     plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
     /// Units of exports that the call asks for.
     pub units: Option<Units>,
-    /// The job read last, its texts, and what was spoken before and after reading: while the slider moves they are the same again and again.
-    read: Mutex<Option<(Texts, [Spoken; 2], Arc<Job>)>>,
+    /// The job read last: while the slider moves the texts are the same again and again.
+    read: Mutex<Option<Read>>,
 }
 
 /// Asks the work to stop when the request that waits for it is dropped.

@@ -87,7 +87,7 @@ fn at_both_ends_of_a_stage_everything_stands_where_the_plan_says() {
             let start = here().find(|r| r.event == "stage_start").unwrap_or_else(|| panic!("{name}: {stage:?}"));
             // The last that turns or feeds; bar that is fed on farther comes back for the part-off.
             let carries = |r: &&Position| !["open", "move", "close"].contains(&r.event.as_str());
-            let end = here().filter(carries).last().unwrap_or_else(|| panic!("{name}: {stage:?}"));
+            let end = here().rfind(carries).unwrap_or_else(|| panic!("{name}: {stage:?}"));
             for (row, turned, headstock, counter) in [
                 (start, stage.from_mm, stage.headstock_start_mm, stage.counter_spindle_start_mm),
                 (end, stage.to_mm, stage.headstock_end_mm, stage.counter_spindle_end_mm),

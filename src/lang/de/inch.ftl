@@ -4,5 +4,5 @@
 -m = ft
 -mm-rev = Zoll/U
 -m-min = ft/min
--um = µZoll
+-um = µin
 -n = lbf

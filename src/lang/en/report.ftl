@@ -744,7 +744,7 @@ moves-col-counter-speed = counter-spindle speed
 key-tool = tool
 
 # The drawing as DXF.
-undrawn-dxf = a length of the drawing
+undrawn-dxf = a length of the drawing is not a finite number
 dxf-grip = grip { $stage }
 dxf-stage = stage { $stage }
 dxf-about = Shaft in mm, front face at the left. H hand-over, R headstock re-grip, F stop for a feature, each with its turned length.

@@ -57,7 +57,7 @@ at-head-found = hallado
 at-head-limit = límite
 at-head-unit = unidad
 at-head-used = uso
-at-head-place = peor en { -mm }
+at-head-place = peor lugar, { -mm }
 
 # batch
 batch-stdin-unreadable = No se puede leer stdin: { $reason }

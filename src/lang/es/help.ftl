@@ -259,4 +259,4 @@ left-out-tool-width = cabe en todas las ranuras
 left-out-tool-cut = ambos, si no se indica ninguno
 # Units of a file.
 schema-units = unidades de los números sin unidad en este archivo: métricas o pulgadas
-left-out-machine-units = las del archivo que la contiene; si no, `mm`
+left-out-machine-units = las del archivo que contiene la máquina; si no, `mm`

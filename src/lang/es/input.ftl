@@ -71,7 +71,7 @@ number-in-quotes-help = Escribir { $value } sin comillas
 number-unreadable = `{ $text }` no es un número
 number-decimal-comma = `{ $text }` tiene coma decimal
 number-has-unit = `{ $text }` tiene una unidad que no corresponde aquí
-number-in-unit = Escribir una de estas unidades detrás del número: { $units }. Un número solo cuenta en { $own }
+number-in-unit = Escribir una de estas unidades detrás del número: { $units }. Un número sin unidad se lee en { $own }
 number-without-unit = Escribir solo el número. Este valor no tiene unidad
 pair-needed = Aquí hacen falta dos números, pero hay { $kind }
 pair-needed-list = Aquí hacen falta dos números, pero hay una lista de { $count }
@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` es una clase de roscas en agujeros
 thread-class-of-shaft = `{ $class }` es una clase de roscas en ejes
 thread-class-write = Escribir por ejemplo `{ $with }`, o sin clase: `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` tiene valores en los dos sistemas de unidades: { $values }. Cada uno se ha convertido según su propia unidad. Comprobar que cada unidad es la prevista.
+note-mixed-units = `{ $file }` tiene valores en los dos sistemas de unidades: { $values }. Cada uno se ha convertido según su propia unidad. Comprobar que cada unidad sea la prevista.
 note-mixed-units-value = `{ $key }` en la línea { $line }

@@ -57,7 +57,7 @@ at-head-found = trouvé
 at-head-limit = limite
 at-head-unit = unité
 at-head-used = utilisé
-at-head-place = pire à { -mm }
+at-head-place = pire point, { -mm }
 
 # batch
 batch-stdin-unreadable = stdin ne peut pas être lu : { $reason }
@@ -158,11 +158,11 @@ recheck-breach-of-stage = Étape { $stage } : { $rule } : { $why }
 recheck-breach-of-plan = Gamme : { $rule } : { $why }
 
 # The language.
-option-lang = Langue des textes : { $languages }. Sinon celle du travail ou du fichier de l’atelier (`language`), sinon l’anglais
-option-units = Unités des textes : `mm` ou `inch`. Sinon celles du travail ou du fichier de l’atelier (`units`), sinon { -mm }
+option-lang = Langue des textes : { $languages }. Sinon celle du travail ou du fichier de l’atelier (`language`), sinon l’anglais
+option-units = Unités des textes : `mm` ou `inch`. Sinon celles du travail ou du fichier de l’atelier (`units`), sinon { -mm }
 no-such-language = il y a des textes en { $languages }
 
 # The font of the PDF.
 font-help = indiquez un fichier de police, TTF ou OTF
-font-unreadable = `{ $file }` ne peut pas être lu comme police : { $reason }
-font-wanted = sheet.pdf est omis : ses polices n’ont pas les lettres de cette langue. Indiquez un fichier de police avec `--font FILE`.
+font-unreadable = `{ $file }` ne peut pas être lu comme police : { $reason }
+font-wanted = sheet.pdf est omis : ses polices n’ont pas les lettres de cette langue. Indiquez un fichier de police avec `--font FILE`.

@@ -258,5 +258,5 @@ left-out-tool-cutting = comme sous `cutting`
 left-out-tool-width = il convient à toute gorge
 left-out-tool-cut = les deux, si aucune n’est donnée
 # Units of a file.
-schema-units = unités des nombres sans unité dans ce fichier : métriques ou en pouces
+schema-units = unités des nombres sans unité dans ce fichier : métriques ou en pouces
 left-out-machine-units = celles du fichier qui l’entoure, sinon `mm`

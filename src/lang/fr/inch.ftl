@@ -1,8 +1,8 @@
 # Units in place of those in lang.ftl, for one who reads in inch.
 
--mm = po
--m = pi
--mm-rev = po/tr
--m-min = pi/min
--um = µpo
+-mm = in
+-m = ft
+-mm-rev = in/tr
+-m-min = ft/min
+-um = µin
 -n = lbf

@@ -71,7 +71,7 @@ number-in-quotes-help = Écrire { $value } sans guillemets
 number-unreadable = `{ $text }` n’est pas un nombre
 number-decimal-comma = `{ $text }` a une virgule décimale
 number-has-unit = `{ $text }` a une unité qui ne convient pas ici
-number-in-unit = Écrire une de ces unités après le nombre : { $units }. Un nombre seul compte en { $own }
+number-in-unit = Écrire une de ces unités après le nombre : { $units }. Un nombre seul compte en { $own }
 number-without-unit = Écrire le nombre seul. Cette valeur n’a pas d’unité
 pair-needed = Il faut ici deux nombres, pas { $kind }
 pair-needed-list = Il faut ici deux nombres, pas une liste de { $count }
@@ -397,5 +397,5 @@ thread-class-of-hole = `{ $class }` est une classe de filetages intérieurs
 thread-class-of-shaft = `{ $class }` est une classe de filetages extérieurs
 thread-class-write = Écrire par exemple `{ $with }`, ou sans classe : `{ $without }`
 # Units of a file.
-note-mixed-units = `{ $file }` a des valeurs dans les deux systèmes d’unités : { $values }. Chacune a été convertie selon sa propre unité. Vérifier que chaque unité est voulue.
+note-mixed-units = `{ $file }` contient des valeurs dans les deux systèmes d’unités : { $values }. Chacune a été convertie selon sa propre unité. Vérifier que chaque unité est bien celle qui est voulue.
 note-mixed-units-value = `{ $key }` à la ligne { $line }

@@ -15,12 +15,12 @@ fit-load-free = Serrare una barra di prova Ø{ $bar } con il naso della fantina 
     [yes] dietro
    *[no] davanti
 } alla faccia della bussola, e leggere lì un comparatore (circa { $expected } { -um })
-fit-load-gripped = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } { -mm } dietro la faccia della bussola, e serrarla con il contromandrino { $nose } { -mm } davanti alla faccia della bussola. Caricarla con { $load } { -n }, { $at } { -mm } { $behind ->
+fit-load-gripped = Serrare una barra di prova Ø{ $bar } con il naso della fantina { $headstock } { -mm } dietro la faccia della bussola, e serrarla anche con il contromandrino, il cui naso sta a { $nose } { -mm } davanti alla faccia della bussola. Caricarla con { $load } { -n }, { $at } { -mm } { $behind ->
     [yes] dietro
    *[no] davanti
 } alla faccia della bussola, e leggere lì un comparatore (circa { $expected } { -um })
-fit-load-no-bush = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, con { $front } { -mm } di barra davanti. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso, e leggere lì un comparatore (circa { $expected } { -um })
-fit-load-no-bush-gripped = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, e serrarla con il contromandrino { $nose } { -mm } davanti al naso. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso, e leggere lì un comparatore (circa { $expected } { -um })
+fit-load-no-bush = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, con { $front } { -mm } di barra sporgenti davanti. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso della fantina, e leggere lì un comparatore (circa { $expected } { -um })
+fit-load-no-bush-gripped = Serrare una barra di prova Ø{ $bar } nella fantina senza la bussola, e serrarla anche con il contromandrino, il cui naso sta a { $nose } { -mm } davanti al naso della fantina. Caricarla con { $load } { -n }, { $at } { -mm } davanti al naso della fantina, e leggere lì un comparatore (circa { $expected } { -um })
 fit-misfit = Nessuna rigidezza concorda con le letture. Lo scostamento maggiore è a { $reading } di { $set_up }: misurato { $measured } { $unit }, calcolato { $fitted } { $unit }
 fit-misfit-help = Controllarne il punto e le unità (N, mm, µm, Hz). Precaricare la barra contro il gioco. Se la lettura è giusta, scrivere `errors` più grandi
 fit-dial-reading = lettura del comparatore { $number }

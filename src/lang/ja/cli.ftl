@@ -150,7 +150,7 @@ recheck-breach-of-plan = 計画：{ $rule }：{ $why }
 
 # The language.
 option-lang = 表示の言語：{ $languages }。なければジョブまたは工場ファイルの言語（`language`）、それもなければ英語
-option-units = 表示の単位：`mm` または `inch`。なければジョブまたは工場ファイルの単位（`units`）、それもなければ { -mm }
+option-units = 表示の単位：`mm` または `inch`。指定がなければジョブまたは工場ファイルの単位（`units`）、それもなければ { -mm }
 no-such-language = 文章のある言語：{ $languages }
 
 # The font of the PDF.

@@ -202,7 +202,7 @@ flats-without-diameter-help = `diameter` を加えてください
 tolerance-order = 1 つ目の許容差が 2 つ目より小さくありません
 tolerance-order-help = `tolerance: [lower, upper]` の形で書いてください。例：`[-0.05, 0]`
 tolerance-one-number = 公差には 1 つの数ではなく、2 つの許容差が必要です
-tolerance-one-number-help = 両方の許容差を書いてください。例：`tolerance: [-0.05, 0.05]` または `tolerance: ±0.05`
+tolerance-one-number-help = 上下の許容差を書いてください。例：`tolerance: [-0.05, 0.05]` または `tolerance: ±0.05`
 
 # Features.
 feature-kind = 加工要素には種類が 1 つ必要です
@@ -391,5 +391,5 @@ thread-class-of-hole = `{ $class }` は穴のねじ（めねじ）の公差ク�
 thread-class-of-shaft = `{ $class }` は軸のねじ（おねじ）の公差クラスです
 thread-class-write = 例えば `{ $with }`、公差クラスなしなら `{ $without }` と書いてください
 # Units of a file.
-note-mixed-units = `{ $file }` には両方の単位系の値があります：{ $values }。それぞれの単位で換算しました。単位が意図どおりか確認してください。
+note-mixed-units = `{ $file }` には 2 つの単位系の値が混在しています：{ $values }。それぞれの単位で換算しました。単位が意図どおりか確認してください。
 note-mixed-units-value = { $line } 行目の `{ $key }`

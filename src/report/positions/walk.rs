@@ -219,7 +219,7 @@ impl Walk<'_> {
             let stage = stages.iter().find(|s| s.number == done.stage)?;
             let last = !stage.regrips_mm.iter().any(|t| *t > done.turned_mm + SAME_MM && *t < stage.to_mm - SAME_MM);
             let inside = done.turned_mm < stage.to_mm - SAME_MM;
-            (last && inside).then(|| stage.headstock_end_mm + stage.to_mm - done.turned_mm)
+            (last && inside).then_some(stage.headstock_end_mm + stage.to_mm - done.turned_mm)
         };
         let next = if done.what == AtStop::RegripBefore { starts(done.stage + 1) } else { starts(done.stage) };
         next.or_else(ends).unwrap_or(self.plan.layout.headstock_farthest_mm)
