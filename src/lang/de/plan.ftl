@@ -246,7 +246,7 @@ critical-overhead = Anfahren und Rücklauf
 ## Tolerances
 
 tolerance-not-in-table = die Tabelle der Toleranzklassen enthält keinen Durchmesser von { $diameter } mm, sie reicht bis { $most } mm
-tolerance-not-in-table-help = geben Sie die Abmaße in mm an: `tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = geben Sie die Abmaße in mm an: `tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

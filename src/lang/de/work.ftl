@@ -77,7 +77,7 @@ iso286-t-help = t beginnt über 24 mm; darunter u verwenden
 iso286-hole = `{ $class }` ist eine Klasse für Bohrungen
 iso286-hole-help = eine Welle hat Kleinbuchstaben: `{ $class }`
 iso286-unknown = `{ $class }` ist keine Toleranzklasse einer Welle
-iso286-unknown-help = schreiben Sie eine Klasse nach ISO 286 mit d, e, f, g, h, j, js, k, m, n, p, r, s, t, u oder x und einem Toleranzgrad von 4 bis 13, etwa `h6`, oder Abmaße in mm: `[-0.05, 0]`
+iso286-unknown-help = schreiben Sie eine Klasse nach ISO 286 mit d, e, f, g, h, j, js, k, m, n, p, r, s, t, u oder x und einem Toleranzgrad von 4 bis 13, etwa `h6`, oder Abmaße in mm: `[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` lässt sich nicht gravieren
 engraving-letter-help = bekannt sind die Buchstaben A bis Z ohne Akzente, Ziffern, das Leerzeichen, Ø und - . , / + : ( )
 

@@ -246,7 +246,7 @@ critical-overhead = approach and return
 ## Tolerances
 
 tolerance-not-in-table = the table of tolerance classes has no diameter of { $diameter } mm, it goes up to { $most } mm
-tolerance-not-in-table-help = give the deviations in mm: `tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = give the deviations in mm: `tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

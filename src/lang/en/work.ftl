@@ -77,7 +77,7 @@ iso286-t-help = t begins above 24 mm; use u below
 iso286-hole = `{ $class }` is a class for holes
 iso286-hole-help = a shaft takes small letters: `{ $class }`
 iso286-unknown = `{ $class }` is not a tolerance class of a shaft
-iso286-unknown-help = write a class of ISO 286 with d, e, f, g, h, j, js, k, m, n, p, r, s, t, u or x and a grade from 4 to 13, such as `h6`, or deviations in mm: `[-0.05, 0]`
+iso286-unknown-help = write a class of ISO 286 with d, e, f, g, h, j, js, k, m, n, p, r, s, t, u or x and a grade from 4 to 13, such as `h6`, or deviations in mm: `[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` cannot be engraved
 engraving-letter-help = letters A to Z without accents, figures, space, Ø and - . , / + : ( ) are known
 

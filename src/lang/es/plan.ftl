@@ -246,7 +246,7 @@ critical-overhead = aproximación y retorno
 ## Tolerances
 
 tolerance-not-in-table = la tabla de clases de tolerancia no tiene un diámetro de { $diameter } mm, llega hasta { $most } mm
-tolerance-not-in-table-help = indicar las desviaciones en mm: `tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = indicar las desviaciones en mm: `tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

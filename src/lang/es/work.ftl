@@ -77,7 +77,7 @@ iso286-t-help = t empieza por encima de 24 mm; usar u por debajo
 iso286-hole = `{ $class }` es una clase para agujeros
 iso286-hole-help = un eje lleva letras minúsculas: `{ $class }`
 iso286-unknown = `{ $class }` no es una clase de tolerancia de un eje
-iso286-unknown-help = escribir una clase de ISO 286 con d, e, f, g, h, j, js, k, m, n, p, r, s, t, u o x y un grado de 4 a 13, por ejemplo `h6`, o desviaciones en mm: `[-0.05, 0]`
+iso286-unknown-help = escribir una clase de ISO 286 con d, e, f, g, h, j, js, k, m, n, p, r, s, t, u o x y un grado de 4 a 13, por ejemplo `h6`, o desviaciones en mm: `[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` no se puede grabar
 engraving-letter-help = se admiten letras de la A a la Z sin acentos, cifras, espacio, Ø y - . , / + : ( )
 

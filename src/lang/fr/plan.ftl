@@ -246,7 +246,7 @@ critical-overhead = approches et retours
 ## Tolerances
 
 tolerance-not-in-table = la table des classes de tolérance n’a pas de diamètre de { $diameter } mm, elle va jusqu’à { $most } mm
-tolerance-not-in-table-help = donner les écarts en mm : `tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = donner les écarts en mm : `tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

@@ -77,7 +77,7 @@ iso286-t-help = t commence au-dessus de 24 mm ; utiliser u en dessous
 iso286-hole = `{ $class }` est une classe pour trous
 iso286-hole-help = un arbre prend des lettres minuscules : `{ $class }`
 iso286-unknown = `{ $class }` n’est pas une classe de tolérance d’arbre
-iso286-unknown-help = écrire une classe d’ISO 286 avec d, e, f, g, h, j, js, k, m, n, p, r, s, t, u ou x et un degré de 4 à 13, par exemple `h6`, ou des écarts en mm : `[-0.05, 0]`
+iso286-unknown-help = écrire une classe d’ISO 286 avec d, e, f, g, h, j, js, k, m, n, p, r, s, t, u ou x et un degré de 4 à 13, par exemple `h6`, ou des écarts en mm : `[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` ne peut pas être gravé
 engraving-letter-help = les lettres A à Z sans accents, les chiffres, l’espace, Ø et - . , / + : ( ) sont connus
 

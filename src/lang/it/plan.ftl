@@ -246,7 +246,7 @@ critical-overhead = accostamento e ritorno
 ## Tolerances
 
 tolerance-not-in-table = la tabella delle classi di tolleranza non contiene un diametro di { $diameter } mm, arriva a { $most } mm
-tolerance-not-in-table-help = indicare gli scostamenti in mm: `tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = indicare gli scostamenti in mm: `tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

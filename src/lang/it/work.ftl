@@ -77,7 +77,7 @@ iso286-t-help = t comincia sopra 24 mm; sotto usare u
 iso286-hole = `{ $class }` è una classe per fori
 iso286-hole-help = un albero vuole lettere minuscole: `{ $class }`
 iso286-unknown = `{ $class }` non è una classe di tolleranza di un albero
-iso286-unknown-help = scrivere una classe della ISO 286 con d, e, f, g, h, j, js, k, m, n, p, r, s, t, u o x e un grado da 4 a 13, per esempio `h6`, oppure gli scostamenti in mm: `[-0.05, 0]`
+iso286-unknown-help = scrivere una classe della ISO 286 con d, e, f, g, h, j, js, k, m, n, p, r, s, t, u o x e un grado da 4 a 13, per esempio `h6`, oppure gli scostamenti in mm: `[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` non si può incidere
 engraving-letter-help = sono note le lettere da A a Z senza accenti, le cifre, lo spazio, Ø e - . , / + : ( )
 

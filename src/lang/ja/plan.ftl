@@ -240,7 +240,7 @@ critical-overhead = 接近と戻り
 ## Tolerances
 
 tolerance-not-in-table = 公差クラスの表に直径 { $diameter } mm はありません。表は { $most } mm までです
-tolerance-not-in-table-help = 許容差を mm で指定してください：`tolerance: [-0.05, 0]`
+tolerance-not-in-table-help = 許容差を mm で指定してください：`tolerance: [-0.05 mm, 0]`
 
 ## The mechanics at one moment
 

@@ -74,7 +74,7 @@ iso286-t-help = t は 24 mm を超える寸法からです。それ以下では 
 iso286-hole = `{ $class }` は穴の公差クラスです
 iso286-hole-help = 軸には小文字を使います：`{ $class }`
 iso286-unknown = `{ $class }` は軸の公差クラスではありません
-iso286-unknown-help = ISO 286 の公差クラスを、d, e, f, g, h, j, js, k, m, n, p, r, s, t, u, x のどれかと 4 ～ 13 の等級で `h6` のように書くか、許容差を mm で書いてください：`[-0.05, 0]`
+iso286-unknown-help = ISO 286 の公差クラスを、d, e, f, g, h, j, js, k, m, n, p, r, s, t, u, x のどれかと 4 ～ 13 の等級で `h6` のように書くか、許容差を mm で書いてください：`[-0.05 mm, 0]`
 engraving-letter = `{ $letter }` は彫れません
 engraving-letter-help = 使えるのは、アクセントのない A ～ Z の文字、数字、空白、Ø、- . , / + : ( ) です
 
