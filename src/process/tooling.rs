@@ -71,7 +71,7 @@ impl Rig<'_> {
                 let usual = || match segment.work {
                     Work::PartOff => Tool::new(Place::Turning, say!("tool-part-off")),
                     _ => {
-                        let width = segment.length_mm().min(WIDEST_GROOVING_MM);
+                        let width = shown_mm(segment.length_mm().min(WIDEST_GROOVING_MM));
                         Tool::new(Place::Turning, say!("tool-grooving", width = Measure::Size.number(width)))
                     }
                 };

@@ -6,6 +6,7 @@
 use crate::ends::run;
 use crate::{paper, plans};
 use spanhold::job::plan::Plan;
+use spanhold::lang::{self, Language};
 use spanhold::report::{numbers, sheet_pdf, words, work_list};
 use std::io::Write;
 use std::path::{Path, PathBuf};
@@ -122,6 +123,27 @@ fn two_pages_are_for_the_setter() {
         let path = written(name, &plan);
         if pages(&path).is_some() {
             paper::look(name, &plan, &paper::read(&path));
+        }
+    }
+}
+
+/// Longer words of another language push nothing off its page.
+#[test]
+fn two_pages_are_for_the_setter_in_other_languages() {
+    for (name, plan) in ["bobbin-spindle", "drive-hub"].map(|name| (name, stored(name))) {
+        // The fonts have no Japanese.
+        for code in lang::LANGUAGES.into_iter().filter(|code| *code != "ja") {
+            let language = Language::of(code).expect("a language");
+            lang::speaking(lang::spoken().in_language(language), || {
+                let Some(pages) = pages(&written(&format!("{name}-{code}"), &plan)) else { return };
+                for (on, key) in
+                    [(0, "sheet-stage-limits"), (1, "sheet-work-list"), (1, "sheet-sign-off"), (2, "title-cautions")]
+                {
+                    let title = lang::text(key);
+                    let told = squeezed(&pages[on]).contains(&squeezed(title));
+                    assert!(told, "{name}: {title} is not on page {}", on + 1);
+                }
+            });
         }
     }
 }

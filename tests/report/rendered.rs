@@ -9,6 +9,7 @@ use crate::ends::{HANGS_AFTER, run};
 use crate::{paper, plans};
 use serde_json::Value;
 use spanhold::job::plan::Plan;
+use spanhold::lang::{self, Language};
 use spanhold::report::{plan_svg, sheet_html, work_list};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
@@ -156,6 +157,35 @@ fn two_printed_pages_are_for_the_setter() {
         std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
         print(browser().expect("asked above"), &page, &pdf);
         paper::look(&name, &plan, &paper::read(&pdf));
+    }
+}
+
+/// Longer words of another language push nothing off its page.
+#[test]
+fn two_printed_pages_are_for_the_setter_in_every_language() {
+    if browser().is_none() {
+        println!("chromium is not installed: nothing was printed");
+        return;
+    }
+    let asked = ["bobbin-spindle", "drive-hub"];
+    for (name, plan) in stored().into_iter().filter(|(name, _)| asked.contains(&name.as_str())) {
+        for code in lang::LANGUAGES {
+            let language = Language::of(code).expect("a language");
+            lang::speaking(lang::spoken().in_language(language), || {
+                let (page, pdf) =
+                    (folder().join(format!("{name}-{code}.html")), folder().join(format!("{name}-{code}.pdf")));
+                std::fs::write(&page, sheet_html(&plan).expect("written")).expect("written");
+                print(browser().expect("asked above"), &page, &pdf);
+                let pages: Vec<String> =
+                    paper::read(&pdf).iter().map(|p| p.words.iter().map(|w| w.1.as_str()).collect()).collect();
+                for (on, key) in
+                    [(0, "sheet-stage-limits"), (1, "sheet-work-list"), (1, "sheet-sign-off"), (2, "title-cautions")]
+                {
+                    let title: String = lang::text(key).split_whitespace().collect();
+                    assert!(pages[on].contains(&title), "{name}: {title} is not on page {}", on + 1);
+                }
+            });
+        }
     }
 }
 

@@ -14,7 +14,7 @@ use crate::report::svg::verdict_colour;
 pub const LEFT: f64 = 40.0;
 pub const TOP: f64 = 40.0;
 /// Where the footer begins.
-const BOTTOM: f64 = 790.0;
+const BOTTOM: f64 = 796.0;
 pub const FOOTER: f64 = 812.0;
 
 /// Width between the margins.
@@ -27,7 +27,7 @@ const HEADING: f64 = 14.5;
 pub const NOTE: f64 = 10.0;
 
 /// Space over a heading and under it.
-const OVER_HEADING: f64 = 16.0;
+const OVER_HEADING: f64 = 13.0;
 const UNDER_HEADING: f64 = 8.0;
 
 /// Distance of lines as a multiple of the text size.
@@ -143,7 +143,7 @@ impl Flow<'_> {
         const INDENT: f64 = 26.0;
         let lines: Vec<Vec<String>> =
             items.iter().map(|item| self.fonts.wrap(item, BODY, false, WIDTH - INDENT)).collect();
-        let height = |lines: &[String]| lines.len() as f64 * BODY * LINE + 3.0;
+        let height = |lines: &[String]| lines.len() as f64 * BODY * LINE + 1.5;
         self.heading(title, "", lines.first().map_or(0.0, |l| height(l)));
         for (i, lines) in lines.iter().enumerate() {
             self.need(height(lines));

@@ -29,7 +29,7 @@ pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError>
             Block::NewPage => flow.new_page(),
             Block::Setting => {
                 let (drawing, height) = diagram::setting(plan)?;
-                flow.y += 8.0;
+                flow.y += 4.0;
                 flow.picture(drawing, height);
             }
             Block::Diagram => {
