@@ -157,6 +157,16 @@ impl Plan {
         self.cycle.as_ref().map_or(self.time_s.total, |c| c.steady_s)
     }
 
+    /// The tool of the tool list with a name. None: it is not in the list, or there is no list.
+    pub fn listed(&self, tool: &str) -> Option<&ToolUse> {
+        self.tool_list.iter().find(|listed| listed.tool == tool)
+    }
+
+    /// The tool of the tool list that parts off.
+    pub fn part_off_tool(&self) -> Option<&ToolUse> {
+        self.tool_list.iter().find(|listed| listed.sections.is_empty())
+    }
+
     /// Sets the smallest margin of all stages, and the check it comes from.
     pub fn tell_margin(&mut self) {
         let worst = self.stages.iter().filter_map(Stage::governing);

@@ -114,8 +114,7 @@ fn turned_outline(m: &Moment, half: &dyn Fn(f64) -> f64) -> Option<String> {
     let mut points: Vec<(f64, f64)> = Vec::new();
     for s in m.plan.shaft.sections.iter().filter(|s| s.from_mm < m.turned_mm) {
         let end_mm = s.to_mm.min(m.turned_mm);
-        let share = if s.to_mm > s.from_mm { (end_mm - s.from_mm) / (s.to_mm - s.from_mm) } else { 1.0 };
-        let end_diameter = s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share;
+        let end_diameter = s.diameter_at_mm(end_mm);
         points.push((a.x_clamped(s.from_mm), half(s.front_diameter_mm)));
         points.push((a.x_clamped(end_mm), half(end_diameter)));
     }

@@ -283,10 +283,7 @@ fn part_off(plan: &Plan) -> Option<Vec<String>> {
 fn diameters(plan: &Plan, segment: &Segment, to_mm: f64) -> String {
     let section = plan.shaft.sections.iter().find(|s| s.number == segment.section && s.kind == "taper");
     let Some(s) = section.filter(|s| s.to_mm > s.from_mm) else { return numbers::fine_mm(segment.diameter_mm) };
-    let at = |mm: f64| {
-        let share = (mm - s.from_mm) / (s.to_mm - s.from_mm);
-        numbers::depth_mm(s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share)
-    };
+    let at = |mm: f64| numbers::depth_mm(s.diameter_at_mm(mm));
     format!("{}–{}", at(segment.from_mm), at(to_mm))
 }
 

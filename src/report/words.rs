@@ -224,10 +224,7 @@ pub fn segment_depths(segment: &Segment) -> String {
 
 /// The stations of the tools of a segment in order; a tool without a station by its name.
 pub fn segment_stations(plan: &Plan, segment: &Segment) -> String {
-    let station = |tool: &String| {
-        let listed = plan.tool_list.iter().find(|listed| listed.tool == *tool);
-        plain(listed.and_then(|listed| listed.station.as_ref()).unwrap_or(tool))
-    };
+    let station = |tool: &String| plain(plan.listed(tool).and_then(|listed| listed.station.as_ref()).unwrap_or(tool));
     let mut all: Vec<String> = segment.cuts.iter().flat_map(|cut| &cut.tools).map(station).collect();
     all.dedup();
     if all.is_empty() { numbers::NONE.to_owned() } else { all.join(", ") }
@@ -235,8 +232,7 @@ pub fn segment_stations(plan: &Plan, segment: &Segment) -> String {
 
 /// The station of the tool that parts off, else its name.
 pub fn part_off_station(plan: &Plan) -> String {
-    let tool = plan.tool_list.iter().find(|tool| tool.sections.is_empty());
-    let station = tool.map(|tool| plain(tool.station.as_ref().unwrap_or(&tool.tool)));
+    let station = plan.part_off_tool().map(|tool| plain(tool.station.as_ref().unwrap_or(&tool.tool)));
     station.unwrap_or_else(|| numbers::NONE.to_owned())
 }
 

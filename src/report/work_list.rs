@@ -139,7 +139,7 @@ impl<'a> List<'a> {
 
     /// The stations of tools, where the tool list tells them.
     fn station(&self, tools: &[String]) -> String {
-        let listed = |tool: &String| self.plan.tool_list.iter().find(|listed| listed.tool == *tool)?.station.as_deref();
+        let listed = |tool: &String| self.plan.listed(tool)?.station.as_deref();
         tools.iter().filter_map(listed).map(words::plain).collect::<Vec<_>>().join(", ")
     }
 
@@ -172,7 +172,7 @@ impl<'a> List<'a> {
         let plan = self.plan;
         let stage = plan.stages.last().map(|s| s.number);
         if let Some(rpm) = plan.part_off_rpm {
-            let tool = plan.tool_list.iter().find(|tool| tool.sections.is_empty());
+            let tool = plan.part_off_tool();
             let station = tool.and_then(|t| t.station.as_deref()).map(words::plain).unwrap_or_default();
             let row = Row {
                 work: say!("cell-part-off"),

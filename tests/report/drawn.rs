@@ -1,28 +1,13 @@
 //! The drawing of a plan, read back by the reader of drawings.
 
 use super::plans::all_plans;
+use super::stored::{STORED, stored};
 use spanhold::drawings::{Options, draft};
 use spanhold::input::read_job_text;
 use spanhold::job::SectionKind;
 use spanhold::job::plan::Plan;
 use spanhold::report::{ReportError, plan_dxf};
 use std::path::Path;
-
-const STORED: [&str; 8] = [
-    "bobbin-spindle",
-    "collared-rod",
-    "drive-hub",
-    "feed-roller-shaft",
-    "metering-spindle",
-    "platen-shaft",
-    "probe-needle",
-    "scanner-rail",
-];
-
-fn stored(name: &str) -> Plan {
-    let text = std::fs::read_to_string(format!("plans/{name}/plan.json")).expect("a stored plan");
-    serde_json::from_str(&text).expect("a plan")
-}
 
 /// Length and both diameters of each section; neighbours that go on with one diameter are one.
 fn outline(plan: &Plan) -> Vec<[f64; 3]> {

@@ -11,6 +11,7 @@ mod pdf;
 mod plans;
 mod positions;
 mod rendered;
+mod stored;
 mod xlsx;
 
 use plans::*;

@@ -4,6 +4,7 @@
 //! `SPANHOLD_NEEDS_TOOLS` is set, as `.ci/run` does. The files stay in `target/tmp/pdf` to be looked at.
 
 use crate::ends::run;
+use crate::stored::stored;
 use crate::{paper, plans};
 use spanhold::job::plan::Plan;
 use spanhold::lang::{self, Language};
@@ -11,11 +12,6 @@ use spanhold::report::{numbers, sheet_pdf, words, work_list};
 use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::Command;
-
-fn stored(name: &str) -> Plan {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("plans").join(name).join("plan.json");
-    serde_json::from_str(&std::fs::read_to_string(path).expect("stored")).expect("a plan")
-}
 
 fn all() -> Vec<(&'static str, Plan)> {
     let mut all = plans::all_plans();

@@ -1,25 +1,10 @@
 //! The table of positions against the plan it is made from.
 
 use super::plans::all_plans;
-use spanhold::job::plan::{Plan, Position};
+use super::stored::{STORED, stored};
+use spanhold::job::plan::Position;
 use spanhold::report::positions::positions;
 use spanhold::report::{positions_csv, positions_json};
-
-const STORED: [&str; 8] = [
-    "bobbin-spindle",
-    "collared-rod",
-    "drive-hub",
-    "feed-roller-shaft",
-    "metering-spindle",
-    "platen-shaft",
-    "probe-needle",
-    "scanner-rail",
-];
-
-fn stored(name: &str) -> Plan {
-    let text = std::fs::read_to_string(format!("plans/{name}/plan.json")).expect("a stored plan");
-    serde_json::from_str(&text).expect("a plan")
-}
 
 fn near(a: f64, b: f64) -> bool {
     (a - b).abs() < 1e-6

@@ -72,6 +72,14 @@ pub struct SectionOutline {
     pub ground_ra_um: Option<f64>,
 }
 
+impl SectionOutline {
+    /// Diameter at a place, mm: on a taper it changes from end to end.
+    pub fn diameter_at_mm(&self, at_mm: f64) -> f64 {
+        let share = if self.to_mm > self.from_mm { (at_mm - self.from_mm) / (self.to_mm - self.from_mm) } else { 1.0 };
+        self.front_diameter_mm + (self.rear_diameter_mm - self.front_diameter_mm) * share
+    }
+}
+
 /// A feature as drawn.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[allow(missing_docs)]

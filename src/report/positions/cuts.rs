@@ -34,10 +34,7 @@ impl Cut<'_> {
 /// Finished diameter of a segment at a turned length, mm: on a taper it changes.
 fn along_mm(plan: &Plan, segment: &Segment, at_mm: f64) -> f64 {
     let section = plan.shaft.sections.iter().find(|s| s.number == segment.section && s.kind == "taper");
-    section.filter(|s| s.to_mm > s.from_mm).map_or(segment.diameter_mm, |s| {
-        let share = (at_mm - s.from_mm) / (s.to_mm - s.from_mm);
-        s.front_diameter_mm + (s.rear_diameter_mm - s.front_diameter_mm) * share
-    })
+    section.filter(|s| s.to_mm > s.from_mm).map_or(segment.diameter_mm, |s| s.diameter_at_mm(at_mm))
 }
 
 /// Depths of cut of each travel, mm. Empty: the plan does not tell them one by one.
@@ -80,10 +77,7 @@ impl Walk<'_> {
 
     fn travel<'s>(&self, segment: &'s Segment, index: usize, depths: &[Vec<f64>]) -> Cut<'s> {
         let own = segment.cuts.get(index);
-        let name = |name: &String| {
-            let listed = self.plan.tool_list.iter().find(|listed| listed.tool == *name);
-            listed.map_or_else(|| words::plain(name), tool)
-        };
+        let name = |name: &String| self.plan.listed(name).map_or_else(|| words::plain(name), tool);
         let tools: Vec<String> = own.iter().flat_map(|cut| &cut.tools).map(name).collect();
         // A thread is turned before its passes.
         let event = if segment.work == "thread" { "turn" } else { segment.work.as_str() };

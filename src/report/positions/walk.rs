@@ -245,7 +245,7 @@ impl Walk<'_> {
             diameter_mm: Some(self.plan.shaft.stock_bore_mm.unwrap_or(0.0)),
             headstock_rpm: rpm,
             counter_spindle_rpm: rpm.and_then(|rpm| self.synchronous(rpm)),
-            tool: self.plan.tool_list.iter().find(|t| t.sections.is_empty()).map_or_else(String::new, tool),
+            tool: self.plan.part_off_tool().map_or_else(String::new, tool),
             ..self.row("tool", "part_off", what)
         };
         self.rows.push(row);
