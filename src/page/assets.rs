@@ -36,6 +36,8 @@ const FILES: &[(&str, &str, &str)] = files![
     "/layout.js" "layout.js" JS,
     "/drawing.js" "drawing.js" JS,
     "/machine.js" "machine.js" JS,
+    "/moment.js" "moment.js" JS,
+    "/wish.js" "wish.js" JS,
     "/results.js" "results.js" JS,
 ];
 

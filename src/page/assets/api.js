@@ -70,6 +70,32 @@ export function hand(channel, other) {
   underWay.set(other, control);
 }
 
+/** Does one request at a time. Of the requests that came meanwhile only the newest is done next. */
+export function latest(work) {
+  let busy = false;
+  /** @type {any} */
+  let next = null;
+  return async function run(...given) {
+    if (busy) {
+      next?.settle(null);
+      return new Promise((settle) => { next = { given, settle }; });
+    }
+    busy = true;
+    try {
+      return await work(...given);
+    } catch (error) {
+      if (error instanceof Refused) return { refused: error.problem };
+      if (error instanceof Superseded) return null;
+      throw error;
+    } finally {
+      busy = false;
+      const then = next;
+      next = null;
+      if (then) run(...then.given).then(then.settle);
+    }
+  };
+}
+
 /** Asks for a file: its name and content. @param {string} path @param {any} body */
 export async function file(path, body) {
   const response = await send(path, path, body);

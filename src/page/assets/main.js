@@ -1,14 +1,15 @@
 // Connects the parts of the page: texts, plan, keys and buttons.
 
-import { ask, drop, file, hand, Refused, save, Superseded } from './api.js';
+import { ask, drop, file, hand, latest, Refused, save, Superseded } from './api.js';
 import { the } from './dom.js';
 import { Drawing } from './drawing.js';
 import { Form } from './form.js';
 import { History } from './history.js';
-import * as machine from './machine.js';
+import { Moment } from './moment.js';
 import * as results from './results.js';
 import { LANGUAGE } from './texts.js';
-import { inInches, mmOf, valueAt } from './tree.js';
+import { valueAt } from './tree.js';
+import { wished, wishes } from './wish.js';
 import { made, say } from './words.js';
 
 const history = new History();
@@ -18,15 +19,10 @@ let answer = null;
 let planned = null;
 /** The texts the last plan belongs to. @type {any} */
 let plannedTexts = null;
-/** Turned length that is shown, and what was found there. */
-let moment = 0;
-/** @type {number|null} */
-let hovered = null;
-/** @type {any} */
-let found = null;
 
 const form = new Form({ edit, text, ahead });
-const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(place, to)), keep, hover });
+const moment = new Moment();
+const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
@@ -191,15 +187,13 @@ function show(texts) {
   title(texts);
   if (!answer.plan) return;
   plannedTexts = texts;
-  drawing.show(answer, wishes(answer.job));
+  drawing.show(answer, wishes(answer));
   results.first(answer);
 }
 
 function showRest(texts) {
   results.rest(answer.plan, answer.strip);
-  const range = the('moment');
-  range.max = String(machine.partedAt(answer.plan));
-  setMoment(Math.min(moment, machine.partedAt(answer.plan)));
+  moment.show(texts, answer.plan);
   if (made(answer.plan)) sampled(texts, null);
   else help(texts);
 }
@@ -212,15 +206,6 @@ function title(texts) {
   the('title').replaceChildren(name, small);
   the('title').title = `${name}, ${texts.job.name}`;
   document.title = `${name} – spanhold`;
-}
-
-/** The hand-overs that a job wishes, mm. */
-function wishes(job) {
-  const list = valueAt(job, ['wishes', 'hand_over_at'])?.entries ?? [];
-  const mm = (value) => mmOf(value?.text, inInches(answer, 'job'));
-  return list.map((item) => item.kind === 'map'
-    ? { at: mm(valueAt(item, ['at'])), nose: valueAt(item, ['nose']) ? mm(valueAt(item, ['nose'])) : null }
-    : { at: mm(item), nose: null });
 }
 
 /** Sampled parts take longer than the plan, so they are a separate request. @param {any} texts @param {number|null} part */
@@ -267,32 +252,6 @@ async function applied(edits, texts) {
 
 // -- A place moved by hand.
 
-/** Does one request at a time. Of the requests that came meanwhile only the newest is done next. */
-function latest(work) {
-  let busy = false;
-  /** @type {any} */
-  let next = null;
-  return async function run(...given) {
-    if (busy) {
-      next?.settle(null);
-      return new Promise((settle) => { next = { given, settle }; });
-    }
-    busy = true;
-    try {
-      return await work(...given);
-    } catch (error) {
-      if (error instanceof Refused) return { refused: error.problem };
-      if (error instanceof Superseded) return null;
-      throw error;
-    } finally {
-      busy = false;
-      const then = next;
-      next = null;
-      if (then) run(...then.given).then(then.settle);
-    }
-  };
-}
-
 const askProof = latest((place, to) => ask('/prove', { texts: plannedTexts, what: place.what, number: place.number, to_mm: to }));
 
 async function prove(place, to) {
@@ -303,86 +262,7 @@ async function prove(place, to) {
 
 /** Writes a moved place into the job as a wish. */
 function keep(place, to) {
-  edit('job', wished(place, to));
-}
-
-/** The edits that write a moved place as a wish. */
-function wished(place, to) {
-  const list = ['wishes', 'hand_over_at'];
-  const stage = planned.plan.stages.find((g) => g.number === place.number);
-  const items = wishes(answer.job);
-  const index = items.findIndex((w) => Math.abs(w.at - stage.from_mm) < 1e-4);
-  const at = place.what === 'hand_over' ? to : Math.round(stage.from_mm * 1e4) / 1e4;
-  const nose = place.what === 'grip' ? to : items[index]?.nose ?? null;
-  // In a job in inches a number alone would be inches.
-  const unit = inInches(answer, 'job') ? ' mm' : '';
-  const item = nose === null ? `${at}${unit}` : `{at: ${at}${unit}, nose: ${nose}${unit}}`;
-  return index < 0 ? [{ edit: 'insert', way: list, index: items.length, item }]
-    : [{ edit: 'insert', way: list, index, item }, { edit: 'remove', way: list, index: index + 1 }];
-}
-
-// -- The moment.
-
-const askMoment = latest((question) => ask('/at', question));
-
-function hover(t) {
-  if (t === hovered) return;
-  hovered = t;
-  showMoment();
-}
-
-function setMoment(t) {
-  moment = t;
-  the('moment').value = String(t);
-  showMoment();
-}
-
-async function showMoment() {
-  if (!planned?.plan) return;
-  const t = hovered ?? moment;
-  const of = planned;
-  // The old bent shape stays until the new one arrives, so that the picture does not flicker.
-  machine.draw(of.plan, t, found);
-  machine.tell(of.plan, t, null);
-  const question = machine.asked(plannedTexts, of.plan, t);
-  if (!question) return;
-  const got = await askMoment(question);
-  if (!got || got.refused || of !== planned || t !== (hovered ?? moment)) return;
-  found = got;
-  machine.draw(of.plan, t, found);
-  machine.tell(of.plan, t, found);
-}
-
-/** Plays the stages, with a short pause at each stop. */
-let playing = 0;
-
-function play() {
-  if (playing) {
-    cancelAnimationFrame(playing);
-    playing = 0;
-  } else if (planned?.plan) {
-    const end = machine.partedAt(planned.plan);
-    if (moment >= end - 0.25) setMoment(0);
-    const stops = [...planned.plan.hand_overs_mm, ...planned.plan.headstock_regrips_mm, end].sort((a, b) => a - b);
-    let last = performance.now();
-    let wait = 0;
-    let at = moment;
-    const step = (now) => {
-      const passed = Math.min(100, now - last) / 1000;
-      last = now;
-      if (wait > 0) wait -= passed;
-      else {
-        const stop = stops.find((p) => p > at + 1e-6) ?? end;
-        at = Math.min(stop, at + (passed * end) / 20);
-        if (at === stop) wait = 0.6;
-        setMoment(at);
-      }
-      playing = at < end ? requestAnimationFrame(step) : 0;
-      if (!playing) the('play').setAttribute('aria-pressed', 'false');
-    };
-    playing = requestAnimationFrame(step);
-  }
-  the('play').setAttribute('aria-pressed', playing ? 'true' : 'false');
+  edit('job', wished(answer, planned.plan, place, to));
 }
 
 // -- Files, keys, buttons.
@@ -397,7 +277,7 @@ async function openFiles(files) {
   const named = other ?? (job && sameMachine(job) ? history.now.machine : undefined);
   // Waits for the edits that are under way: otherwise they would be made in the old job and bring it back.
   queue = queue.then(() => {
-    moment = 0;
+    moment.back();
     change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
   });
 }
@@ -451,7 +331,7 @@ function keys(event) {
   else if (control && pressed === 's') saveText('job');
   else if (control && pressed === 'o') the('files').click();
   else if (control && event.key === '\\') widen();
-  else if (event.key === ' ' && event.target.matches('body, #results, #moment')) play();
+  else if (event.key === ' ' && event.target.matches('body, #results, #moment')) moment.play();
   else return;
   event.preventDefault();
 }
@@ -476,8 +356,6 @@ function wire() {
   the('redo').addEventListener('click', () => undo(false));
   the('wide').addEventListener('click', widen);
   the('print').addEventListener('click', () => window.print());
-  the('play').addEventListener('click', play);
-  the('moment').addEventListener('input', (event) => setMoment(Number(event.target.value)));
   for (const button of document.querySelectorAll('[data-export]')) {
     button.addEventListener('click', () => exportAs(button.dataset.export));
   }
