@@ -10,8 +10,12 @@ await story('files', blocked, async ({ page, shot, planned }) => {
   await page.getByRole('button', { name: 'Show the error' }).click();
   assert.match(await page.locator('#form .message').innerText(), /machine/);
   await shot('alone');
+  // The page asks for the machine that the job names.
+  assert.match(await page.locator('#errors').innerText(), /This job needs its machine: machines\/own\.yaml is not open/);
   await page.getByRole('tab', { name: 'Shaft' }).click();
-  await planned(() => page.locator('#files').setInputFiles([named('long-bed-32.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open the machine file' }).click();
+  await planned(async () => (await chosen).setFiles([named('long-bed-32.yaml', readFileSync('demo/machines/long-bed-32.yaml', 'utf8'))]));
   assert.match(await verdict(page), /^FEASIBLE/);
   assert.match(await page.locator('#title').innerText(), /own\.yaml/);
   // Many sections and long names; nothing runs out of the page.

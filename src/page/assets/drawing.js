@@ -10,13 +10,19 @@ const NEAR = 5;
 /**
  * @typedef {{what: 'hand_over'|'grip', number: number, was: number, from: number, to: number}} Place
  */
+/** A moved place in words. @param {Place} place @param {number} to mm */
+export function placeAt(place, to) {
+  const [number, at] = [place.number, num(to)];
+  return place.what === 'grip' ? say('page-grip-at', { number, at }) : say('page-hand-over-at', { number, at });
+}
+
 export class Drawing {
   /**
-   * @param {{prove: (place: Place, to: number) => Promise<any>, foresee: (place: Place, to: number) => void, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
+   * @param {{prove: (place: Place, to: number) => Promise<any>, foresee: (place: Place, to: number) => Promise<any>, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
    */
   constructor(act) {
     this.act = act;
-    /** @type {{place: Place, to: number, element: any, reset: () => void, was: any, found: any, released: boolean}|null} */
+    /** @type {{place: Place, to: number, element: any, reset: () => void, was: any, found: any, anew: any, released: boolean}|null} */
     this.drag = null;
   }
 
@@ -29,8 +35,8 @@ export class Drawing {
     const { width, height } = this.frame;
     this.overlay = s('svg', { class: 'overlay', viewBox: `0 0 ${width} ${height}`, 'aria-label': say('page-hands'), role: 'group' });
     this.cross = s('line', { class: 'cross', y1: 0, y2: height, visibility: 'hidden' });
-    this.under = s('text', { 'font-size': 13, class: 'under', y: 13, 'paint-order': 'stroke', 'stroke-width': 10, 'stroke-linejoin': 'round', visibility: 'hidden' });
-    this.overlay.append(this.cross, this.under);
+    the('under').value = '';
+    this.overlay.append(this.cross);
     const picture = svgOf(this.frame.svg);
     picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
     const focused = document.activeElement?.id;
@@ -138,12 +144,13 @@ export class Drawing {
     if (!this.drag) {
       const was = s('path', { class: 'was', d: `M${this.x(place.was)} ${this.frame.centre - this.frame.bar_half - 14}V${this.frame.centre + this.frame.bar_half + 14}` });
       this.overlay.append(was);
-      this.drag = { place, to, element, reset, was, found: null, released: false };
+      this.drag = { place, to, element, reset, was, found: null, anew: null, released: false };
     }
     const drag = this.drag;
     if (drag.to === to && drag.found) return;
     drag.to = to;
     drag.released = false;
+    drag.anew = null;
     this.say();
     this.act.prove(place, to).then((found) => {
       if (this.drag !== drag || drag.to !== to || !found) return;
@@ -151,7 +158,6 @@ export class Drawing {
       element.classList.toggle('broken', !found.proven);
       element.classList.toggle('held', found.proven);
       this.say();
-      this.foresee();
     });
   }
 
@@ -165,18 +171,33 @@ export class Drawing {
     }
   }
 
-  /** A place that was released and proven may be kept, so its plan is made in advance. */
+  /** A place that was released may be kept as a wish, so its plan is made in advance, and what it gives is told. */
   foresee() {
-    const { place, to, found, released } = this.drag;
-    if (released && found?.proven) this.act.foresee(place, to);
+    const drag = this.drag;
+    const to = drag.to;
+    this.act.foresee(drag.place, to).then((anew) => {
+      if (this.drag !== drag || drag.to !== to) return;
+      drag.anew = anew;
+      this.say();
+    });
+  }
+
+  /** What planning anew with the wish gives. @param {any} answer what `/plan` gave, or null while it is under way */
+  anew(answer) {
+    if (!answer?.plan) return say('page-drag-anew-running');
+    const { plan, summary } = answer;
+    if (!made(plan)) return sentence(say('page-drag-anew-none', { why: summary }));
+    const pace = (p) => p.cycle?.steady_s ?? p.time_s.total;
+    const later = pace(plan) - pace(this.plan);
+    const [time, change] = [num(pace(plan)), `${later < 0 ? '−' : '+'}${num(Math.abs(later))}`];
+    return plan.verdict === 'feasible' ? say('page-drag-anew-feasible', { time, change }) : say('page-drag-anew-at-risk', { time, change });
   }
 
   /** Says which rules break, and what can be done. */
   say() {
     const { place, to, found, released } = this.drag;
     const bar = the('drag-bar');
-    const [number, at] = [place.number, num(to)];
-    const name = place.what === 'grip' ? say('page-grip-at', { number, at }) : say('page-hand-over-at', { number, at });
+    const name = placeAt(place, to);
     const what = found === null ? say('page-proof-running') : found.proven ? say('page-proof-passed') : say('page-proof-failed');
     const breach = (b) => {
       const [rule, text] = [checkName(b.rule), b.text];
@@ -191,7 +212,8 @@ export class Drawing {
     bar.className = found === null ? '' : found.proven ? 'held' : 'broken';
     bar.hidden = false;
     bar.replaceChildren(
-      h('p', { role: 'status', 'aria-live': 'polite' }, `${name} `, h('b', {}, what), time, margin, breaches),
+      h('div', { role: 'status', 'aria-live': 'polite' }, h('p', {}, `${name} ${say('page-drag-left')} `, h('b', {}, what), time, margin, breaches),
+        released && h('p', { class: 'anew' }, `${say('page-drag-anew')} `, this.anew(this.drag.anew))),
       ...(released ? [h('button', { class: 'first', onclick: () => this.keep(), title: say('page-keep-title') }, say('page-keep')),
         h('button', { onclick: () => this.giveBack(), title: say('page-give-back-title') }, say('page-give-back'))] : []));
   }
@@ -219,8 +241,8 @@ export class Drawing {
     const t = event ? this.mm(event) : -1;
     const inside = event && t >= 0 && t <= partedAt(this.plan) && !this.drag;
     this.cross.setAttribute('visibility', inside ? 'visible' : 'hidden');
-    this.under.setAttribute('visibility', inside ? 'visible' : 'hidden');
     if (!inside) {
+      the('under').value = '';
       this.act.hover(null);
       return;
     }
@@ -228,11 +250,8 @@ export class Drawing {
     this.cross.setAttribute('x1', String(x));
     this.cross.setAttribute('x2', String(x));
     const point = this.plan.trace.find((p) => p.turned_mm >= t);
-    this.under.textContent = point ? say('page-pointer',
+    the('under').value = point ? say('page-pointer',
       { at: num(t), stage: point.stage, check: checkName(point.check), share: percent(point.utilisation) }) : `${num(t)} mm`;
-    const right = x > this.frame.width * 0.6;
-    this.under.setAttribute('x', String(x + (right ? -6 : 6)));
-    this.under.setAttribute('text-anchor', right ? 'end' : 'start');
     this.act.hover(Math.round(t * 2) / 2);
   }
 }

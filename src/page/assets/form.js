@@ -3,7 +3,7 @@
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED, EDGES } from './layout.js';
 import { idOf, inInches, placed, sized, valueAt } from './tree.js';
-import { advice, keyName, say } from './words.js';
+import { advice, keyName, pointed, say } from './words.js';
 
 /**
  * @typedef {import('./tree.js').Value} Value
@@ -21,7 +21,7 @@ const CHOICES = { end: { choice: ['front', 'back'] }, forming: { choice: ['', 's
 const TYPING_MS = 50;
 
 export class Form {
-  /** @param {{edit: (file: File, edits: any[]) => void, text: (file: File, text: string) => void, ahead: (file: File, edits: any[]) => void}} act */
+  /** @param {{edit: (file: File, edits: any[], what?: string) => void, text: (file: File, text: string) => void, ahead: (file: File, edits: any[]) => void}} act */
   constructor(act) {
     this.act = act;
     this.tab = 'shaft';
@@ -55,9 +55,10 @@ export class Form {
     const { file, way, was } = target.dataset;
     clearTimeout(this.typing);
     if (this.rebuilding || !way || target.value.trim() === was) return;
+    const value = written(target);
     target.dataset.was = target.value.trim();
-    if (target.matches('textarea')) this.act.text(file, target.value);
-    else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value: target.value }]);
+    if (target.matches('textarea')) this.act.text(file, value);
+    else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value }], say('page-did-set', { field: target.getAttribute('aria-label'), from: was || '–', to: value.trim() || '–' }));
   }
 
   /** A half-typed field is no edit yet, but it may become one, so its plan is made in advance. */
@@ -65,7 +66,7 @@ export class Form {
     const { file, way, was } = target.dataset;
     clearTimeout(this.typing);
     if (!way || !target.matches('input') || target.value.trim() === was) return;
-    const edits = [{ edit: 'set', way: JSON.parse(way), value: target.value }];
+    const edits = [{ edit: 'set', way: JSON.parse(way), value: written(target) }];
     this.typing = setTimeout(() => this.act.ahead(file, edits), TYPING_MS);
   }
 
@@ -488,6 +489,9 @@ export class Form {
     field?.scrollIntoView({ block: 'center' });
   }
 }
+
+/** The value of a field as a file has it. @param {any} target */
+const written = (target) => (target.matches('.number') ? pointed(target.value) : target.value);
 
 /** What counts where a number is left out, as it would be written in the file. */
 function usual({ default: value, unit, unit_inch: inch }, inches) {

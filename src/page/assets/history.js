@@ -1,16 +1,32 @@
 // The current texts and earlier ones, for undo and redo. They survive a reload; each tab has its own.
 
-/** @typedef {import('./api.js').Texts} Texts */
+import { keyName, say } from './words.js';
 
-const KEY = 'spanhold';
+/** @typedef {import('./api.js').Texts} Texts */
+/** @typedef {{texts: Texts, what: string}} Step */
+
+const KEY = 'spanhold-2';
 const MOST = 200;
+
+/** What edits change, in words, by the list or the key that they change. @param {any[]} edits */
+export function told(edits) {
+  const [first] = edits;
+  const key = keyName(String(first.way.filter((step) => typeof step === 'string').at(-1) ?? ''));
+  const row = (first.index ?? 0) + 1;
+  const kinds = new Set(edits.map((e) => e.edit));
+  if (kinds.has('swap')) return say('page-did-move', { key, row });
+  if (kinds.has('insert') && kinds.has('remove')) return say('page-did-change', { key, row });
+  if (kinds.has('insert')) return say('page-did-add', { key, row });
+  if (kinds.has('remove')) return say('page-did-remove', { key, row });
+  return first.value === '' ? say('page-did-take-out', { key }) : say('page-did-write', { key });
+}
 
 /** Undo and redo over whole texts. */
 export class History {
   constructor() {
-    /** @type {Texts[]} */
+    /** Earlier texts, each with what changed them, in words. @type {Step[]} */
     this.past = [];
-    /** @type {Texts[]} */
+    /** Texts that were undone, each with what had led to them. @type {Step[]} */
     this.future = [];
     /** @type {Texts|null} */
     this.now = null;
@@ -32,10 +48,10 @@ export class History {
     this.keep();
   }
 
-  /** @param {Texts} texts */
-  change(texts) {
+  /** @param {Texts} texts @param {string} what what changes, in words */
+  change(texts, what) {
     if (JSON.stringify(texts) === JSON.stringify(this.now)) return false;
-    if (this.now) this.past.push(this.now);
+    if (this.now) this.past.push({ texts: this.now, what });
     if (this.past.length > MOST) this.past.shift();
     this.future = [];
     this.now = texts;
@@ -43,22 +59,24 @@ export class History {
     return true;
   }
 
+  /** Takes back the last change; what it was, or null. */
   undo() {
     return this.step(this.past, this.future);
   }
 
+  /** Makes the change again that was undone last; what it is, or null. */
   redo() {
     return this.step(this.future, this.past);
   }
 
-  /** @param {Texts[]} from @param {Texts[]} to */
+  /** @param {Step[]} from @param {Step[]} to */
   step(from, to) {
-    const texts = from.pop();
-    if (!texts || !this.now) return false;
-    to.push(this.now);
-    this.now = texts;
+    const step = from.pop();
+    if (!step || !this.now) return null;
+    to.push({ texts: this.now, what: step.what });
+    this.now = step.texts;
     this.keep();
-    return true;
+    return step.what;
   }
 
   keep() {

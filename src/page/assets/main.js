@@ -2,9 +2,9 @@
 
 import { ask, drop, file, hand, latest, Refused, save, Superseded } from './api.js';
 import { the } from './dom.js';
-import { Drawing } from './drawing.js';
+import { Drawing, placeAt } from './drawing.js';
 import { Form } from './form.js';
-import { History } from './history.js';
+import { History, told } from './history.js';
 import { Moment } from './moment.js';
 import * as results from './results.js';
 import { LANGUAGE } from './texts.js';
@@ -27,15 +27,15 @@ const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished
 /** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
 
-/** @param {'job'|'machine'} which @param {any[]} edits */
-function edit(which, edits) {
+/** @param {'job'|'machine'} which @param {any[]} edits @param {string} [what] what changes, in words */
+function edit(which, edits, what = told(edits)) {
   queue = queue.then(async () => {
     const texts = history.now;
     const at = texts[which];
     if (!at) return;
     try {
       const { text: edited } = await ask('/edit', { text: at, edits });
-      change({ ...texts, [which]: { ...at, text: edited } });
+      change({ ...texts, [which]: { ...at, text: edited } }, what);
     } catch (error) {
       // A lost edit is reported; the edits after it are made all the same.
       results.problem(error.problem ?? { what: say('page-edit-not-made'), help: String(error) });
@@ -47,12 +47,13 @@ function edit(which, edits) {
 
 /** @param {'job'|'machine'} which @param {string} whole */
 function text(which, whole) {
-  queue = queue.then(() => change({ ...history.now, [which]: { ...history.now[which], text: whole } }));
+  queue = queue.then(() => change({ ...history.now, [which]: { ...history.now[which], text: whole } },
+    say('page-did-text', { file: history.now[which].name })));
 }
 
-/** @param {any} texts */
-function change(texts) {
-  if (history.change(texts)) plan();
+/** @param {any} texts @param {string} what what changes, in words */
+function change(texts, what) {
+  if (history.change(texts, what)) plan();
 }
 
 /**
@@ -66,16 +67,17 @@ let foreseen = null;
  * that.
  * @param {'job'|'machine'} which
  * @param {any[]} edits
+ * @returns {Promise<any>} the answer, or null if there is none
  */
 async function ahead(which, edits) {
   foreseen = null;
   if (!edits.length) {
     drop('ahead');
-    return;
+    return null;
   }
   const texts = history.now;
   const at = texts[which];
-  if (!at) return;
+  if (!at) return null;
   /** @type {typeof foreseen} */
   let mine = null;
   try {
@@ -83,10 +85,11 @@ async function ahead(which, edits) {
     const meant = { ...texts, [which]: { ...at, text: edited } };
     mine = { of: JSON.stringify(meant), answer: ask('/plan', meant, 'ahead') };
     foreseen = mine;
-    await mine.answer;
+    return await mine.answer;
   } catch (error) {
     if (!(error instanceof Refused) && !(error instanceof Superseded)) throw error;
     if (foreseen === mine) foreseen = null;
+    return null;
   }
 }
 
@@ -141,7 +144,8 @@ async function planNow() {
     document.body.classList.remove('old');
     answer = got;
     show(texts);
-    the('busy').textContent = say('page-answered', { ms: Math.round(performance.now() - began) });
+    the('busy').textContent = stepped + say('page-answered', { ms: Math.round(performance.now() - began) });
+    stepped = '';
     // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and
     // what is read later are updated after the answer is on the page.
     if (!got.errors.length) {
@@ -176,7 +180,11 @@ let formOf = '';
 function inForm(texts) {
   formOf = texts.job.name;
   form.show({ texts, job: answer.job, machine: answer.machine, errors: answer.errors });
-  if (answer.errors.length) results.unplaced(form.unplaced, texts);
+  if (!answer.errors.length) return;
+  results.unplaced(form.unplaced, texts);
+  const machine = valueAt(answer.job, ['machine']);
+  const missing = answer.errors.some((e) => e.file === 'job' && e.way[0] === 'machine' && e.way.length === 1);
+  if (missing && !texts.machine && machine?.kind === 'scalar') results.wanted(machine.text, () => the('files').click());
 }
 
 function show(texts) {
@@ -224,7 +232,7 @@ async function sampled(texts, part) {
 
 /** To find what would help takes many plans, so it is a separate request. The first set is known sooner than the others. */
 async function help(texts) {
-  const apply = (edits) => applied(edits, texts);
+  const apply = (edits, what) => applied(edits, texts, what);
   try {
     for (const first of [true, false]) {
       const found = await ask('/changes', { texts, first });
@@ -238,12 +246,12 @@ async function help(texts) {
   }
 }
 
-/** Makes the edits of a set of changes. @param {any[]} edits @param {any} texts */
-async function applied(edits, texts) {
+/** Makes the edits of changes. @param {any[]} edits @param {any} texts @param {string} what the changes in words */
+async function applied(edits, texts, what) {
   if (texts !== history.now) return;
   try {
     const { job, machine: other } = await ask('/apply', { texts, edits });
-    change({ ...texts, job: { ...texts.job, text: job }, ...(texts.machine ? { machine: { ...texts.machine, text: other } } : {}) });
+    change({ ...texts, job: { ...texts.job, text: job }, ...(texts.machine ? { machine: { ...texts.machine, text: other } } : {}) }, say('page-did-apply', { what }));
   } catch (error) {
     if (error instanceof Refused) results.problem(error.problem);
     else if (!(error instanceof Superseded)) throw error;
@@ -262,7 +270,7 @@ async function prove(place, to) {
 
 /** Writes a moved place into the job as a wish. */
 function keep(place, to) {
-  edit('job', wished(answer, planned.plan, place, to));
+  edit('job', wished(answer, planned.plan, place, to), placeAt(place, to).replace(/[.。]$/, ''));
 }
 
 // -- Files, keys, buttons.
@@ -278,7 +286,8 @@ async function openFiles(files) {
   // Waits for the edits that are under way: otherwise they would be made in the old job and bring it back.
   queue = queue.then(() => {
     moment.back();
-    change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other });
+    const what = say('page-did-open', { file: (job ?? other).name });
+    change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other }, what);
   });
 }
 
@@ -305,13 +314,24 @@ async function exportAs(format) {
   }
 }
 
+/** What was undone or made again last, in words, until the next plan. */
+let stepped = '';
+
 function undo(back) {
-  queue = queue.then(() => { if (back ? history.undo() : history.redo()) plan(); });
+  queue = queue.then(() => {
+    const what = back ? history.undo() : history.redo();
+    if (what === null) return;
+    stepped = `${back ? say('page-undone', { what }) : say('page-redone', { what })} `;
+    plan();
+  });
 }
 
 function buttons() {
-  the('undo').disabled = !history.past.length;
-  the('redo').disabled = !history.future.length;
+  const [done, undone] = [history.past.at(-1), history.future.at(-1)];
+  the('undo').disabled = !done;
+  the('redo').disabled = !undone;
+  the('undo').title = done ? say('page-undo-what', { what: done.what }) : say('page-undo-title');
+  the('redo').title = undone ? say('page-redo-what', { what: undone.what }) : say('page-redo-title');
   the('save-machine').disabled = !history.now?.machine;
 }
 

@@ -3,12 +3,16 @@
 import { ask, latest } from './api.js';
 import { the } from './dom.js';
 import * as machine from './machine.js';
+import { say } from './words.js';
 
 const askMoment = latest((question) => ask('/at', question));
 
 /** Time to play a whole part, s, and the pause at each stop, s. */
 const WHOLE_S = 20;
 const PAUSE_S = 0.6;
+
+/** Where a tab keeps how fast it plays. */
+const KEY = 'spanhold-pace';
 
 export class Moment {
   constructor() {
@@ -24,6 +28,9 @@ export class Moment {
     /** The frame under way while it plays. */
     this.playing = 0;
     the('play').addEventListener('click', () => this.play());
+    const pace = the('pace');
+    pace.value = sessionStorage.getItem(KEY) ?? '1';
+    pace.addEventListener('change', () => sessionStorage.setItem(KEY, pace.value));
     the('moment').addEventListener('input', (event) => this.set(Number(event.target.value)));
   }
 
@@ -44,6 +51,8 @@ export class Moment {
   hover(t) {
     if (t === this.hovered) return;
     this.hovered = t;
+    // The slider follows the pointer, and goes back when it leaves.
+    the('moment').value = String(t ?? this.at);
     this.look();
   }
 
@@ -82,13 +91,15 @@ export class Moment {
       let last = performance.now();
       let wait = 0;
       let at = this.at;
+      // Who wants no motion sees the stops one after another.
+      const jumps = matchMedia('(prefers-reduced-motion: reduce)').matches;
       const step = (now) => {
-        const passed = Math.min(100, now - last) / 1000;
+        const passed = (Number(the('pace').value) * Math.min(100, now - last)) / 1000;
         last = now;
         if (wait > 0) wait -= passed;
         else {
           const stop = stops.find((p) => p > at + 1e-6) ?? end;
-          at = Math.min(stop, at + (passed * end) / WHOLE_S);
+          at = jumps ? stop : Math.min(stop, at + (passed * end) / WHOLE_S);
           if (at === stop) wait = PAUSE_S;
           this.set(at);
         }
@@ -101,6 +112,7 @@ export class Moment {
   }
 
   told() {
-    the('play').setAttribute('aria-pressed', this.playing ? 'true' : 'false');
+    the('play').textContent = this.playing ? say('page-pause') : say('page-play');
+    the('play').title = this.playing ? say('page-pause-title') : say('page-play-title');
   }
 }

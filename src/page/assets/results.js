@@ -42,6 +42,11 @@ export function unplaced(told, texts) {
   the('errors').replaceChildren(...told.map((t) => h('p', {}, one(t))));
 }
 
+/** Asks for the machine file that a job names. @param {string} file @param {() => void} open */
+export function wanted(file, open) {
+  the('errors').append(h('p', {}, `${say('page-machine-wanted', { file })} `, h('button', { type: 'button', class: 'first', onclick: open }, say('page-machine-wanted-open'))));
+}
+
 /** All messages, for screen readers only, because a field may be out of sight. What was shown above the plan is old. @param {any[]} told */
 export function heard(told) {
   the('errors').replaceChildren();
@@ -155,7 +160,7 @@ function shortfall(plan) {
  * What would help. `done`: the search has ended. `apply` makes the edits of a set.
  * @param {any|null} help null: it could not be found out
  * @param {boolean} done
- * @param {(edits: any[]) => void} apply
+ * @param {(edits: any[], what: string) => void} apply
  * @param {string} [why]
  */
 export function changes(help, done, apply, why = '') {
@@ -165,15 +170,15 @@ export function changes(help, done, apply, why = '') {
     box.replaceChildren(say('page-changes-failed', { why }));
     return;
   }
+  const button = (edits, what) => edits.length > 0 && h('button', { type: 'button', 'aria-label': say('page-apply-what', { what }),
+    onclick: () => apply(edits, what) }, say('page-apply'));
   const set = (s) => {
-    const edits = s.changes.flatMap((c) => c.edits);
     const holds = s.good_share === null ? '' : ` ${say('page-set-holds', { good: percent(s.good_share) })}`;
-    const button = edits.length > 0 && h('button', { type: 'button', onclick: () => apply(edits) }, say('page-apply'));
-    return h('li', {}, `${sentence(s.text)}.${holds} `, button || '');
+    return h('li', {}, `${sentence(s.text)}.${holds} `, button(s.changes.flatMap((c) => c.edits), s.text));
   };
   const alone = help.sets.filter((s) => s.changes.length === 1).map((s) => s.changes[0].change);
   const others = help.changes.filter((c) => !alone.includes(c.change));
-  const items = (title, list) => list.length > 0 && [h('p', {}, title), h('ul', {}, list.map((c) => h('li', {}, `${sentence(c.text)}.`)))];
+  const items = (title, list) => list.length > 0 && [h('p', {}, title), h('ul', {}, list.map((c) => h('li', {}, `${sentence(c.text)}. `, button(c.edits, c.text))))];
   box.replaceChildren(...[
     help.sets.length > 0 && [h('p', {}, say('page-changes')), h('ol', {}, help.sets.map(set))],
     !done && h('p', {}, say('page-changes-searching')),

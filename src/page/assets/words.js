@@ -36,6 +36,16 @@ export function plain(x, decimals = 1) {
   return written.includes('.') ? written.replace(/\.?0+$/, '') : written;
 }
 
+/**
+ * A number as a file has it: with a point. Where the language writes a point, a comma before exactly three digits may group thousands;
+ * it stays, and the message about it asks.
+ * @param {string} typed
+ */
+export function pointed(typed) {
+  const grouped = DECIMAL_MARK === '.' && /^\s*[-+]?[1-9]\d{0,2},\d{3}(?!\d)/.test(typed);
+  return grouped ? typed : typed.replace(/^(\s*[-+]?\d*),(\d+)(?=\D*$)/, (_, whole, rest) => `${whole}.${rest}`);
+}
+
 /** A speed as a whole number, rounded down so that it is never above the limit, rev/min. @param {number} rpm */
 export const speed = (rpm) => num(Math.floor(rpm * (1 + 1e-9)), 0);
 
