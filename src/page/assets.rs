@@ -25,6 +25,7 @@ macro_rules! files {
 const FILES: &[(&str, &str, &str)] = files![
     "/" "index.html" HTML,
     "/style.css" "style.css" CSS,
+    "/compare.css" "compare.css" CSS,
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
@@ -39,6 +40,10 @@ const FILES: &[(&str, &str, &str)] = files![
     "/moment.js" "moment.js" JS,
     "/wish.js" "wish.js" JS,
     "/results.js" "results.js" JS,
+    "/compare.js" "compare.js" JS,
+    "/compare_parts.js" "compare_parts.js" JS,
+    "/compared.js" "compared.js" JS,
+    "/pins.js" "pins.js" JS,
 ];
 
 /// A file of the page.

@@ -1,6 +1,7 @@
 // Connects the parts of the page: texts, plan, keys and buttons.
 
 import { ask, drop, file, hand, latest, Refused, save, Superseded } from './api.js';
+import { Compare } from './compare.js';
 import { the } from './dom.js';
 import { Drawing, placeAt } from './drawing.js';
 import { Form } from './form.js';
@@ -23,6 +24,7 @@ let plannedTexts = null;
 const form = new Form({ edit, text, ahead });
 const moment = new Moment();
 const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
+const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts)); }, answer: () => answer });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
@@ -154,6 +156,7 @@ async function planNow() {
       showRest(texts);
     }
     inForm(texts);
+    compare.changed();
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
   } catch (error) {
     if (error instanceof Superseded) return;

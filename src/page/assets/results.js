@@ -1,7 +1,7 @@
 // What the plan says, in words and tables.
 
 import { h, svgOf, the } from './dom.js';
-import { advice, checkName, figures, fixed, made, num, percent, say, sentence, speed, words } from './words.js';
+import { advice, checkName, figures, fixed, made, num, percent, say, sentence, speed, verdictName, words } from './words.js';
 
 /**
  * The verdict, in one line above everything else.
@@ -20,8 +20,7 @@ export function verdict(answer, before, reveal) {
     return;
   }
   box.className = answer.plan.verdict;
-  const word = { feasible: say('page-verdict-feasible'), at_risk: say('page-verdict-at-risk'), infeasible: say('page-verdict-not-feasible') };
-  box.replaceChildren(h('strong', {}, word[answer.plan.verdict]), h('span', {}, answer.summary));
+  box.replaceChildren(h('strong', {}, verdictName(answer.plan.verdict)), h('span', {}, answer.summary));
 }
 
 /**

@@ -69,6 +69,10 @@ export function percent(share) {
 /** Whether there is a plan, sure or at risk. @param {any} plan */
 export const made = (plan) => plan.verdict !== 'infeasible';
 
+/** The word of a verdict. @param {string} verdict */
+export const verdictName = (verdict) =>
+  ({ feasible: say('page-verdict-feasible'), at_risk: say('page-verdict-at-risk') })[verdict] ?? say('page-verdict-not-feasible');
+
 /** A key in words, where it has none: `counter_spindle_travel`. @param {string} key */
 const spelled = (key) => key.replace('counter_spindle', 'counter-spindle').replaceAll('_', ' ');
 
