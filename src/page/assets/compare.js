@@ -77,7 +77,7 @@ export class Compare {
     if (!now) return [];
     /** @type {Source[]} */
     const list = [{ id: 'current', name: say('page-compare-current'), texts: () => now }];
-    const before = past.at(-1);
+    const before = past.at(-1)?.texts;
     if (before) list.push({ id: 'before', name: say('page-compare-before'), texts: () => before });
     const opened = this.opened();
     if (opened && !same(opened, before)) list.push({ id: 'opened', name: say('page-compare-opened'), texts: () => opened });
@@ -108,8 +108,8 @@ export class Compare {
   opened() {
     const { now, past, start } = this.history;
     let first = past.length;
-    while (first > 0 && past[first - 1].job.name === now?.job.name) first -= 1;
-    const of = first === 0 && start?.job.name === now?.job.name ? start : past[first];
+    while (first > 0 && past[first - 1].texts.job.name === now?.job.name) first -= 1;
+    const of = first === 0 && start?.job.name === now?.job.name ? start : past[first]?.texts;
     return of && !same(of, now) && (first > 0 || of === start) ? of : null;
   }
 

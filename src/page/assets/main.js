@@ -24,7 +24,7 @@ let plannedTexts = null;
 const form = new Form({ edit, text, ahead });
 const moment = new Moment();
 const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
-const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts)); }, answer: () => answer });
+const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts, say('page-compare-take'))); }, answer: () => answer });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
