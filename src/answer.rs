@@ -61,7 +61,15 @@ pub fn with_input_times(plan: &mut Plan, job: &Job) -> Result<(), Defect> {
 /// # Errors
 /// [`Defect`] as in [`advised`].
 pub fn sampled(job: &Job, advice: Advice) -> Result<Plan, Defect> {
-    sure::sure(job, advice)
+    counted(advised(job, advice)?, job)
+}
+
+/// What [`sampled`] gives, from the plan that [`advised`] gave for the same job.
+///
+/// # Errors
+/// [`Defect`] as in [`advised`]: for a confidence the job is planned again.
+pub fn counted(plan: Plan, job: &Job) -> Result<Plan, Defect> {
+    sure::sure(plan, job)
 }
 
 /// The proven plan without sampled parts: much faster where only the nominal part matters.

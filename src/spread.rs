@@ -175,6 +175,11 @@ fn cores() -> usize {
     *CORES.get_or_init(|| std::thread::available_parallelism().map_or(1, usize::from))
 }
 
+/// Number of cores for further work here: one in work that is spread already. Use it for the order of work only, never for its result.
+pub fn free_cores() -> usize {
+    if SPREAD.get() { 1 } else { cores() }
+}
+
 /// As [`spread`], on at most `cores` cores.
 pub fn spread_on<L: Sync, T: Send>(cores: usize, list: &[L], work: impl Fn(&L, usize) -> T + Sync) -> Vec<T> {
     let workers = if SPREAD.get() { 1 } else { cores.clamp(1, list.len().max(1)) };

@@ -96,6 +96,8 @@ async def refusals():
         ({422}, "POST", "/plan", b"[]", {}),
         ({422}, "POST", "/plan", {"job": 7}, {}),
         ({422}, "POST", "/plan", texts | {"more": 1}, {}),
+        ({422}, "POST", "/first", texts | {"more": 1}, {}),
+        ({415}, "POST", "/first", texts, {"Content-Type": "text/plain"}),
         ({422}, "POST", "/at", at | {"turned_mm": "far"}, {}),
         ({422}, "POST", "/at", at | {"turned_mm": 1e300}, {}),
         ({422}, "POST", "/prove", {"texts": texts, "what": "grip", "number": 10**12, "to_mm": 1}, {}),
@@ -193,6 +195,7 @@ async def client(number, ends):
         ("POST", "/edit", {"text": texts["job"], "edits": [{"edit": "set", "way": ["stock", "diameter"], "value": "20"}]}),
         ("POST", "/at", at | {"turned_mm": 100 + number}),
         ("GET", "/main.js", None),
+        ("POST", "/first", texts),
         ("POST", "/plan", texts),
         ("POST", "/plan", {"job": {"name": "job.yaml", "text": "shaft: {"}}),
     ]

@@ -77,7 +77,14 @@ try:
     start = told("GET", "/start")
     told("GET", "/fields")
     assert told("GET", "/openapi.json") == document
+    first = told("POST", "/first", start)
     planned = told("POST", "/plan", start)
+    assert planned["settled"] and planned["summary"]
+    # What is shown first is the same plan; only what the sampled parts say is missing.
+    counted = ("scatter", "verdict", "cautions", "notes")
+    assert {k: v for k, v in first["plan"].items() if k not in counted} == {k: v for k, v in planned["plan"].items() if k not in counted}
+    assert not first["settled"] and not first["summary"] and first["plan"].get("scatter") is None
+    assert told("POST", "/first", start) == planned, "a plan that is known is whole at once"
     assert planned["plan"]["verdict"] != "infeasible" and not planned["errors"]
 
     edit = {"text": start["job"], "edits": [{"edit": "set", "way": ["shaft", "sections", 0, "length"], "value": "0,8"}]}

@@ -29,9 +29,8 @@ const FINE_MM: f64 = 0.02;
 /// Added to the seed of the job for the second count of a search, and once more for the final one.
 const FRESH: u64 = 0x5EED;
 
-/// The proven plan with its share of good parts; made to hold if the job asks for it.
-pub(super) fn sure(job: &Job, advice: Advice) -> Result<Plan, Defect> {
-    let plan = advised(job, advice)?;
+/// A proven plan with its share of good parts; made to hold if the job asks for it.
+pub(super) fn sure(plan: Plan, job: &Job) -> Result<Plan, Defect> {
     if !plan.verdict.has_plan() {
         return Ok(plan);
     }

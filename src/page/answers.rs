@@ -5,7 +5,7 @@ use std::sync::Arc;
 use axum::http::StatusCode;
 
 use super::wire::{Changes, ChangesAsked, Planned, Problem, Sampled, SampledAsked, Texts, Told, Value};
-use super::work::Desk;
+use super::work::{Desk, Kept};
 use crate::answer;
 use crate::defect::Defect;
 use crate::diag::Diag;
@@ -64,20 +64,46 @@ fn undrawn(error: &report::ReportError) -> Refused {
     defect(&Defect(error.to_string()))
 }
 
+/// The name of a plan among those that are kept.
+fn key_of(job: &Job, texts: &Texts) -> String {
+    // It contains the file name, because a machine without a name takes the name of its file.
+    let machine = texts.machine.as_ref().map_or("", |m| &m.name);
+    format!("{}\n{machine}\n{} {}", job.input_digest, lang::language().code(), lang::units().code())
+}
+
 /// The plan of a job; a plan that is kept is not worked out again. What would help an infeasible job is left out.
 ///
 /// # Errors
 /// An error in this program.
 pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refused> {
-    // The key contains the file name, because a machine without a name takes the name of its file.
-    let machine = texts.machine.as_ref().map_or("", |m| &m.name);
-    let key = format!("{}\n{machine}\n{} {}", job.input_digest, lang::language().code(), lang::units().code());
-    if let Some(plan) = desk.kept(&key) {
-        return Ok(plan);
-    }
-    let plan = Arc::new(answer::sampled(job, Advice::None).map_err(|d| defect(&d))?);
-    desk.keep(key, Arc::clone(&plan));
+    let key = key_of(job, texts);
+    let proven = match desk.kept(&key) {
+        Some(Kept { plan, settled: true }) => return Ok(plan),
+        Some(Kept { plan, .. }) => Arc::unwrap_or_clone(plan),
+        None => answer::advised(job, Advice::None).map_err(|d| defect(&d))?,
+    };
+    let plan = Arc::new(answer::counted(proven, job).map_err(|d| defect(&d))?);
+    desk.keep(key, Kept { plan: Arc::clone(&plan), settled: true });
     Ok(plan)
+}
+
+/// The proven plan of a job as soon as it is known, and whether it is all that [`plan_of`] gives.
+///
+/// # Errors
+/// An error in this program.
+fn first_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Kept, Refused> {
+    let key = key_of(job, texts);
+    if let Some(kept) = desk.kept(&key) {
+        return Ok(kept);
+    }
+    // A plan for a confidence is another one than the fastest, so nothing is shown before it.
+    if job.scatter.confidence.is_some() {
+        return Ok(Kept { plan: plan_of(desk, job, texts)?, settled: true });
+    }
+    let plan = Arc::new(answer::advised(job, Advice::None).map_err(|d| defect(&d))?);
+    let kept = Kept { settled: !plan.verdict.has_plan(), plan };
+    desk.keep(key, kept.clone());
+    Ok(kept)
 }
 
 /// Everything about a pair of texts.
@@ -85,12 +111,25 @@ pub fn plan_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Arc<Plan>, Refus
 /// # Errors
 /// An error in this program.
 pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
+    told_of(desk, texts, |job| Ok(Kept { plan: plan_of(desk, job, texts)?, settled: true }))
+}
+
+/// Everything about a pair of texts that is known before sampled parts are counted.
+///
+/// # Errors
+/// An error in this program.
+pub fn first(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
+    told_of(desk, texts, |job| first_of(desk, job, texts))
+}
+
+fn told_of(desk: &Desk, texts: &Texts, plan: impl Fn(&Job) -> Result<Kept, Refused>) -> Result<Planned, Refused> {
     let trees = trees(texts);
     let [job_tree, machine_tree] = trees.each_ref().map(|t| t.as_ref().map(Value::from));
     let mut answer = Planned {
         job: job_tree,
         machine: machine_tree,
         errors: Vec::new(),
+        settled: true,
         plan: None,
         summary: None,
         look_at: Vec::new(),
@@ -103,12 +142,13 @@ pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
         Ok(job) => job,
         Err(diags) => return Ok(Planned { errors: told(&diags, texts, &trees), ..answer }),
     };
-    let plan = plan_of(desk, &job, texts)?;
+    let Kept { plan, settled } = plan(&job)?;
+    answer.settled = settled;
     answer.drawing = Some(report::placed(&plan, None).map_err(|e| undrawn(&e))?);
     answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
     answer.inputs = report::sure_chart::inline_svg(&plan).map_err(|e| undrawn(&e))?;
     answer.sure = report::sure::lines(&plan, false);
-    answer.summary = Some(report::verdict::summary(&plan));
+    answer.summary = settled.then(|| report::verdict::summary(&plan));
     answer.look_at = report::attention::look_at(&plan);
     answer.plan = Some(Arc::unwrap_or_clone(plan));
     Ok(answer)

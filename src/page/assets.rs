@@ -29,6 +29,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
+    "/answers.js" "answers.js" JS,
     "/history.js" "history.js" JS,
     "/dom.js" "dom.js" JS,
     "/words.js" "words.js" JS,

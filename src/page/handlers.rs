@@ -41,6 +41,11 @@ pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response
     answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
 }
 
+/// As [`plan`], as soon as the plan is proven: the sampled parts may be missing.
+pub async fn first(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
+    answered(&desk, asked, |desk, texts| answers::first(desk, &texts).map(Json)).await
+}
+
 /// Sampled parts of the plan.
 pub async fn sampled(State(desk): State<Arc<Desk>>, asked: Body<SampledAsked>) -> Response {
     answered(&desk, asked, |desk, asked| answers::sampled(desk, &asked).map(Json)).await

@@ -73,6 +73,7 @@ pub fn router(start: Start, port: u16) -> Router {
         .route("/start", get(handlers::start))
         .route("/fields", get(handlers::fields))
         .route("/openapi.json", get(handlers::openapi))
+        .route("/first", post(handlers::first))
         .route("/plan", post(handlers::plan))
         .route("/sampled", post(handlers::sampled))
         .route("/changes", post(handlers::changes))

@@ -24,7 +24,7 @@ struct Question {
     answers: Body,
 }
 
-const QUESTIONS: [Question; 11] = [
+const QUESTIONS: [Question; 12] = [
     Question { path: "/start", what: "The files that the page opens first.", asks: None, answers: json_of::<Texts> },
     Question {
         path: "/fields",
@@ -37,6 +37,12 @@ const QUESTIONS: [Question; 11] = [
         what: "The description of this interface.",
         asks: None,
         answers: json_of::<Value>,
+    },
+    Question {
+        path: "/first",
+        what: "The same as `/plan`, as soon as the plan is proven: the sampled parts may still be missing.",
+        asks: Some(json_of::<Texts>),
+        answers: json_of::<Planned>,
     },
     Question {
         path: "/plan",

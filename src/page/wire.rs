@@ -85,6 +85,8 @@ pub struct Planned {
     pub machine: Option<Value>,
     /// Errors in the files. If there are none, there is a plan, feasible or not feasible.
     pub errors: Vec<Told>,
+    /// Whether this is the whole answer. If not, the plan is proven, but its sampled parts are not counted yet, and so it has no verdict.
+    pub settled: bool,
     /// The plan. What would help is left out of `shortfall` here: `/changes` gives it.
     pub plan: Option<Plan>,
     /// The verdict in one line.

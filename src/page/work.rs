@@ -26,12 +26,21 @@ const PLANS_KEPT: usize = 24;
 /// A job that was read: its texts, what was spoken before and after reading, and the job.
 type Read = (Texts, [Spoken; 2], Arc<Job>);
 
+/// A plan that was worked out before.
+#[derive(Clone)]
+pub struct Kept {
+    /// The plan.
+    pub plan: Arc<Plan>,
+    /// Whether its sampled parts are counted, or there is nothing to count.
+    pub settled: bool,
+}
+
 /// What the handlers share.
 pub struct Desk {
     /// What the page starts with.
     pub start: Start,
     places: Semaphore,
-    plans: Mutex<VecDeque<(String, Arc<Plan>)>>,
+    plans: Mutex<VecDeque<(String, Kept)>>,
     /// Units of exports that the call asks for.
     pub units: Option<Units>,
     /// The job read last: while the slider moves the texts are the same again and again.
@@ -107,13 +116,13 @@ impl Desk {
     }
 
     /// A plan that was worked out before.
-    pub fn kept(&self, key: &str) -> Option<Arc<Plan>> {
+    pub fn kept(&self, key: &str) -> Option<Kept> {
         let plans = self.plans.lock().unwrap_or_else(PoisonError::into_inner);
-        plans.iter().find(|(k, _)| k == key).map(|(_, plan)| Arc::clone(plan))
+        plans.iter().find(|(k, _)| k == key).map(|(_, kept)| kept.clone())
     }
 
     /// Keeps a plan.
-    pub fn keep(&self, key: String, plan: Arc<Plan>) {
+    pub fn keep(&self, key: String, plan: Kept) {
         let mut plans = self.plans.lock().unwrap_or_else(PoisonError::into_inner);
         plans.retain(|(k, _)| *k != key);
         plans.push_front((key, plan));
@@ -190,9 +199,9 @@ mod tests {
             &crate::input::read_job_text("job.yaml", crate::input::TEMPLATE, ".".as_ref()).expect("a job"),
             crate::planner::Advice::None,
         );
-        let plan = Arc::new(plan.expect("a plan"));
+        let plan = Kept { plan: Arc::new(plan.expect("a plan")), settled: false };
         for i in 0..PLANS_KEPT + 1 {
-            desk.keep(i.to_string(), Arc::clone(&plan));
+            desk.keep(i.to_string(), plan.clone());
         }
         assert!(desk.kept("0").is_none() && desk.kept("1").is_some());
     }

@@ -2,7 +2,10 @@
 
 import { h, s, svgOf, the } from './dom.js';
 import { partedAt } from './machine.js';
-import { checkName, made, num, percent, plain, say, sentence } from './words.js';
+import { advice, checkName, made, num, percent, plain, say, sentence } from './words.js';
+
+/** How long a dragged place rests until it is planned anew, ms. */
+const REST_MS = 150;
 
 /** A dragged hand-over this near to a shoulder snaps to it, in units of the drawing. */
 const NEAR = 5;
@@ -22,7 +25,7 @@ export class Drawing {
    */
   constructor(act) {
     this.act = act;
-    /** @type {{place: Place, to: number, element: any, reset: () => void, was: any, found: any, anew: any, released: boolean}|null} */
+    /** @type {{place: Place, to: number, element: any, reset: () => void, was: any, found: any, anew: any, asked: number|null, released: boolean}|null} */
     this.drag = null;
   }
 
@@ -144,14 +147,16 @@ export class Drawing {
     if (!this.drag) {
       const was = s('path', { class: 'was', d: `M${this.x(place.was)} ${this.frame.centre - this.frame.bar_half - 14}V${this.frame.centre + this.frame.bar_half + 14}` });
       this.overlay.append(was);
-      this.drag = { place, to, element, reset, was, found: null, anew: null, released: false };
+      this.drag = { place, to, element, reset, was, found: null, anew: null, asked: null, released: false };
     }
     const drag = this.drag;
     if (drag.to === to && drag.found) return;
     drag.to = to;
     drag.released = false;
-    drag.anew = null;
+    [drag.anew, drag.asked] = [null, null];
     this.say();
+    clearTimeout(this.resting);
+    this.resting = setTimeout(() => { if (this.drag === drag && drag.to === to) this.foresee(); }, REST_MS);
     this.act.prove(place, to).then((found) => {
       if (this.drag !== drag || drag.to !== to || !found) return;
       drag.found = found;
@@ -166,31 +171,38 @@ export class Drawing {
     if (Math.abs(this.drag.to - this.drag.place.was) < 1e-9) this.giveBack();
     else {
       this.drag.released = true;
-      this.say();
       this.foresee();
+      this.say();
     }
   }
 
-  /** A place that was released may be kept as a wish, so its plan is made in advance, and what it gives is told. */
+  /** A place that rests may be kept as a wish, so its plan is made in advance, and what it gives is told. */
   foresee() {
     const drag = this.drag;
     const to = drag.to;
+    if (drag.asked === to) return;
+    drag.asked = to;
+    clearTimeout(this.resting);
     this.act.foresee(drag.place, to).then((anew) => {
       if (this.drag !== drag || drag.to !== to) return;
       drag.anew = anew;
+      // It was ended by another plan.
+      if (!anew) drag.asked = null;
       this.say();
     });
   }
 
-  /** What planning anew with the wish gives. @param {any} answer what `/plan` gave, or null while it is under way */
+  /** What planning anew with the wish gives. @param {any} answer what is known of it, or null while it is under way */
   anew(answer) {
-    if (!answer?.plan) return say('page-drag-anew-running');
+    if (!answer) return say('page-drag-anew-running');
+    if (!answer.plan) return sentence(say('page-drag-anew-unknown', { why: advice(answer.refused ?? answer.errors[0]) }));
     const { plan, summary } = answer;
-    if (!made(plan)) return sentence(say('page-drag-anew-none', { why: summary }));
+    if (!made(plan)) return `${sentence(say('page-drag-anew-none', { why: summary }))} ${say('page-keep-no-plan')}`;
     const pace = (p) => p.cycle?.steady_s ?? p.time_s.total;
     const later = pace(plan) - pace(this.plan);
     const [time, change] = [num(pace(plan)), `${later < 0 ? '−' : '+'}${num(Math.abs(later))}`];
-    return plan.verdict === 'feasible' ? say('page-drag-anew-feasible', { time, change }) : say('page-drag-anew-at-risk', { time, change });
+    if (plan.verdict === 'feasible') return say('page-drag-anew-feasible', { time, change });
+    return `${say('page-drag-anew-at-risk', { time, change })}. ${say('page-set-holds', { good: percent(plan.scatter.good_share) })}`;
   }
 
   /** Says which rules break, and what can be done. */
@@ -213,7 +225,7 @@ export class Drawing {
     bar.hidden = false;
     bar.replaceChildren(
       h('div', { role: 'status', 'aria-live': 'polite' }, h('p', {}, `${name} ${say('page-drag-left')} `, h('b', {}, what), time, margin, breaches),
-        released && h('p', { class: 'anew' }, `${say('page-drag-anew')} `, this.anew(this.drag.anew))),
+        this.drag.asked === to && h('p', { class: 'anew' }, `${say('page-drag-anew')} `, this.anew(this.drag.anew))),
       ...(released ? [h('button', { class: 'first', onclick: () => this.keep(), title: say('page-keep-title') }, say('page-keep')),
         h('button', { onclick: () => this.giveBack(), title: say('page-give-back-title') }, say('page-give-back'))] : []));
   }

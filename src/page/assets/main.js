@@ -1,6 +1,7 @@
 // Connects the parts of the page: texts, plan, keys and buttons.
 
-import { ask, drop, file, hand, latest, Refused, save, Superseded } from './api.js';
+import { Answers } from './answers.js';
+import { ask, drop, file, latest, Refused, save, Superseded } from './api.js';
 import { Compare } from './compare.js';
 import { the } from './dom.js';
 import { Drawing, placeAt } from './drawing.js';
@@ -14,6 +15,7 @@ import { wished, wishes } from './wish.js';
 import { made, say } from './words.js';
 
 const history = new History();
+const answers = new Answers();
 /** The last answer, and the last that had a plan. @type {any} */
 let answer = null;
 /** @type {any} */
@@ -21,9 +23,9 @@ let planned = null;
 /** The texts the last plan belongs to. @type {any} */
 let plannedTexts = null;
 
-const form = new Form({ edit, text, ahead });
+const form = new Form({ edit, text, ahead: (which, edits) => answers.ahead('typed', history.now, which, edits) });
 const moment = new Moment();
-const drawing = new Drawing({ prove, foresee: (place, to) => ahead('job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
+const drawing = new Drawing({ prove, foresee: (place, to) => answers.ahead('dragged', history.now, 'job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
 const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts, say('page-compare-take'))); }, answer: () => answer });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
@@ -58,56 +60,6 @@ function change(texts, what) {
   if (history.change(texts, what)) plan();
 }
 
-/**
- * A plan made in advance for what is being typed: the texts it would make, and the answer.
- * @type {{of: string, answer: Promise<any>}|null}
- */
-let foreseen = null;
-
-/**
- * Plans in advance what is being typed, without showing it. The next call ends this one; a call without edits only does
- * that.
- * @param {'job'|'machine'} which
- * @param {any[]} edits
- * @returns {Promise<any>} the answer, or null if there is none
- */
-async function ahead(which, edits) {
-  foreseen = null;
-  if (!edits.length) {
-    drop('ahead');
-    return null;
-  }
-  const texts = history.now;
-  const at = texts[which];
-  if (!at) return null;
-  /** @type {typeof foreseen} */
-  let mine = null;
-  try {
-    const { text: edited } = await ask('/edit', { text: at, edits }, 'ahead');
-    const meant = { ...texts, [which]: { ...at, text: edited } };
-    mine = { of: JSON.stringify(meant), answer: ask('/plan', meant, 'ahead') };
-    foreseen = mine;
-    return await mine.answer;
-  } catch (error) {
-    if (!(error instanceof Refused) && !(error instanceof Superseded)) throw error;
-    if (foreseen === mine) foreseen = null;
-    return null;
-  }
-}
-
-/** The answer to some texts. If it was asked for in advance, that one is taken. */
-async function answerTo(texts) {
-  const known = foreseen?.of === JSON.stringify(texts) ? foreseen.answer : null;
-  foreseen = null;
-  if (!known) {
-    drop('ahead');
-    return ask('/plan', texts);
-  }
-  // The answer is wanted now, so what is typed next must not end the request.
-  hand('ahead', '/plan');
-  return known;
-}
-
 /** The plan under way, or the last one. */
 let planning = Promise.resolve();
 
@@ -140,22 +92,26 @@ async function planNow() {
   }, 150);
   const began = performance.now();
   try {
-    const got = await answerTo(texts);
+    const both = answers.to(texts);
+    const first = await both.first;
     clearTimeout(slow);
     if (texts !== history.now) return;
     document.body.classList.remove('old');
-    answer = got;
-    show(texts);
+    show(texts, first);
     the('busy').textContent = stepped + say('page-answered', { ms: Math.round(performance.now() - began) });
     stepped = '';
-    // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and
-    // what is read later are updated after the answer is on the page.
-    if (!got.errors.length) {
+    // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and what is read later
+    // are updated after the picture is on the page.
+    if (!first.errors.length) {
       await new Promise((then) => { setTimeout(then, 0); });
-      if (answer !== got || texts !== history.now) return;
-      showRest(texts);
+      if (texts !== history.now) return;
     }
     inForm(texts);
+    if (first.plan) moment.show(texts, first.plan);
+    const whole = await both.whole;
+    if (texts !== history.now) return;
+    if (whole !== first) show(texts, whole);
+    if (whole.plan) showRest(texts);
     compare.changed();
     document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
   } catch (error) {
@@ -190,21 +146,24 @@ function inForm(texts) {
   if (missing && !texts.machine && machine?.kind === 'scalar') results.wanted(machine.text, () => the('files').click());
 }
 
-function show(texts) {
+/** @param {any} texts @param {any} got */
+function show(texts, got) {
+  answer = got;
   results.verdict(answer, !!planned, () => form.reveal());
   results.heard(answer.errors);
   document.body.classList.toggle('stale', answer.errors.length > 0);
+  // Counting the sampled parts changes nothing in the picture.
+  const drawn = got.plan && plannedTexts === texts && planned.drawing.svg === got.drawing.svg;
   if (answer.plan) planned = answer;
   title(texts);
   if (!answer.plan) return;
   plannedTexts = texts;
-  drawing.show(answer, wishes(answer));
+  if (!drawn) drawing.show(answer, wishes(answer));
   results.first(answer);
 }
 
 function showRest(texts) {
   results.rest(answer.plan, answer.strip);
-  moment.show(texts, answer.plan);
   if (made(answer.plan)) sampled(texts, null);
   else help(texts);
 }

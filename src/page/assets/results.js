@@ -19,7 +19,13 @@ export function verdict(answer, before, reveal) {
       h('button', { onclick: reveal }, say('page-show-error')));
     return;
   }
-  box.className = answer.plan.verdict;
+  // A verdict is told once, when it is final.
+  box.setAttribute('aria-busy', String(!answer.settled));
+  box.className = answer.settled ? answer.plan.verdict : 'counting';
+  if (!answer.settled) {
+    box.replaceChildren(h('strong', {}, say('page-verdict-counting')), h('span', {}, say('page-counting')));
+    return;
+  }
   box.replaceChildren(h('strong', {}, verdictName(answer.plan.verdict)), h('span', {}, answer.summary));
 }
 
@@ -255,7 +261,8 @@ function put(id, parts) {
 }
 
 /** How sure the plan is. The parts that break a limit come later. @param {any} answer */
-function sure({ sure: told, inputs }) {
+function sure({ sure: told, inputs, settled }) {
+  if (!settled) return h('section', { id: 'sure' }, h('b', {}, say('page-sure')), h('ul', {}, h('li', {}, say('page-counting'))));
   if (!told.length) return null;
   return h('section', { id: 'sure' }, h('b', {}, say('page-sure')), h('ul', {}, told.map((t) => h('li', {}, t))),
     h('div', { id: 'sampled' }),

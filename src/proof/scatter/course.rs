@@ -13,6 +13,7 @@ use crate::process::checks::{self, CHECKS, Event, Finding, PASSES_UP_TO, View, s
 use crate::process::features::Task;
 use crate::process::segments::{Segment, Work};
 use crate::process::speed::COUNT_GUARD;
+use crate::spread::spread;
 use std::ops::ControlFlow;
 
 /// A state of a sampled part is left out if no check may fail there. That is judged from the largest ratio of its share to the nominal
@@ -100,10 +101,13 @@ impl<'a> Course<'a> {
             course.pieces_of(&rig, stage);
         }
         let mut pieces = std::mem::take(&mut course.pieces);
-        for piece in &mut pieces {
-            piece.used = (0..piece.places_mm.len()).map(|i| course.nominal(&rig, piece, i)).collect();
-            piece.key = key_places(&piece.used);
+        let places = |(p, piece): (usize, &Piece)| (0..piece.places_mm.len()).map(move |place| (p, place));
+        let places: Vec<(usize, usize)> = pieces.iter().enumerate().flat_map(places).collect();
+        let used = spread(&places, |(p, place), _| course.nominal(&rig, &pieces[*p], *place));
+        for ((p, _), used) in places.into_iter().zip(used) {
+            pieces[p].used.push(used);
         }
+        pieces.iter_mut().for_each(|piece| piece.key = key_places(&piece.used));
         top_places(&mut pieces);
         course.top_of_chatter(&rig, &mut pieces);
         course.pieces = pieces;
@@ -113,13 +117,17 @@ impl<'a> Course<'a> {
     /// Marks the key place of each stage where `chatter` uses most. Its bound, which is all that other places have, may be largest elsewhere.
     fn top_of_chatter(&self, rig: &Rig<'_>, pieces: &mut [Piece]) {
         let slot = checks::order(checks::chatter::NAME);
+        let places = |(i, piece): (usize, &Piece)| piece.key.iter().map(move |place| (i, *place)).collect::<Vec<_>>();
+        let places: Vec<(usize, usize)> = pieces.iter().enumerate().flat_map(places).collect();
+        let used = spread(&places, |(i, place), _| {
+            let piece = &pieces[*i];
+            self.chatter(rig, piece, &self.segments[piece.segment], *place)
+        });
         for stage in 0..self.plan.stages.len() {
-            let of_stage = pieces.iter().enumerate().filter(|(_, piece)| piece.stage == stage);
-            let places = of_stage.flat_map(|(i, piece)| piece.key.iter().map(move |place| (i, piece, *place)));
-            let used = places
-                .map(|(i, piece, place)| (self.chatter(rig, piece, &self.segments[piece.segment], place), i, place));
+            let all = used.iter().zip(&places).map(|(used, (i, place))| (*used, *i, *place));
+            let of_stage = all.filter(|(_, i, _)| pieces[*i].stage == stage);
             // The first of equals.
-            let most = used.reduce(|most, next| if next.0 > most.0 { next } else { most });
+            let most = of_stage.reduce(|most, next| if next.0 > most.0 { next } else { most });
             if let Some((used, i, place)) = most.filter(|most| most.0 > NO_SHARE) {
                 pieces[i].top.push((place, slot));
                 let told = self.plan.stages[stage].checks.iter().find(|c| c.check == checks::chatter::NAME);

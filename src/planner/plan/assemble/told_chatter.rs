@@ -8,8 +8,7 @@ use crate::planner::places::ground::Ground;
 use crate::planner::plan::settle::{Look, Settled};
 use crate::process::answers::{FEW_STEPS, MORE_STEPS};
 use crate::process::checks::{Finding, chatter};
-use crate::process::segments::Segment;
-use crate::spread::spread;
+use crate::spread::{free_cores, spread};
 use std::collections::BTreeMap;
 
 /// Number of moments spread over a stage.
@@ -18,6 +17,8 @@ const CHATTER_MOMENTS: usize = 16;
 /// A moment at which `chatter` may be at its worst, with an upper bound on its utilisation.
 #[derive(Clone, Copy)]
 struct Hopeful<'a> {
+    /// Index among the looks of the stage.
+    place: usize,
     /// Upper bound on the utilisation.
     most: f64,
     /// Whether more than a few modes gave this bound.
@@ -50,16 +51,82 @@ pub fn worst_chatter<'a>(
     for ((stage, i), most) in first.into_iter().zip(few) {
         known[stage].extend(most.map(|most| (i, most)));
     }
-    let mut open: Vec<(&Bounded<'a>, BTreeMap<usize, f64>)> = stages.iter().zip(known).collect();
-    // The last stages come first, because a stiffer bar needs more modes.
-    open.reverse();
-    let mut found = spread(&open, |(all, known), _| {
+    let open: Vec<(&Bounded<'a>, BTreeMap<usize, f64>)> = stages.iter().zip(known).collect();
+    let mut open: Vec<Open<'a>> = spread(&open, |(all, known), _| {
         let known = climbed(known, |i| about(all[i].1, FEW_STEPS));
-        let open = known.into_iter().map(|(i, most)| Hopeful { most, closer: false, look: all[i].1 }).collect();
-        worst(ground, open, segment, about)
+        let hopeful =
+            known.into_iter().map(|(place, most)| Hopeful { place, most, closer: false, look: all[place].1 }).collect();
+        Open { hopeful, worst: None }
     });
-    found.reverse();
-    found
+    // Stages that are still open share the cores. The last stages come first, because a stiffer bar needs more modes.
+    loop {
+        let left = open.iter_mut().map(|stage| usize::from(stage.left())).sum::<usize>();
+        let at_once = (free_cores() / left.max(1)).max(1);
+        let next: Vec<(usize, Hopeful<'a>, f64)> = open
+            .iter_mut()
+            .enumerate()
+            .rev()
+            .flat_map(|(i, stage)| {
+                let share = stage.share();
+                stage.next(at_once).into_iter().map(move |hopeful| (i, hopeful, share))
+            })
+            .collect();
+        if next.is_empty() {
+            break;
+        }
+        let looked = spread(&next, |(_, hopeful, share), _| {
+            if !hopeful.closer {
+                return Looked::Closer(about(hopeful.look, MORE_STEPS));
+            }
+            let exact = |piece| chatter::exact_above(ground.rig, &hopeful.look.state, piece, *share);
+            Looked::Exact(segment(hopeful.look).and_then(exact))
+        });
+        for ((i, hopeful, _), looked) in next.into_iter().zip(looked) {
+            open[i].learn(hopeful, looked);
+        }
+    }
+    open.into_iter().map(|stage| stage.worst).collect()
+}
+
+/// What one look at a moment gave.
+enum Looked {
+    /// A closer bound; none: `chatter` does not apply.
+    Closer(Option<f64>),
+    /// The utilisation with all modes; none: it is not above the worst known.
+    Exact(Option<Finding>),
+}
+
+/// The moments of a stage that may be its worst, and the worst known.
+struct Open<'a> {
+    hopeful: Vec<Hopeful<'a>>,
+    worst: Option<(Finding, &'a Look)>,
+}
+
+impl<'a> Open<'a> {
+    fn share(&self) -> f64 {
+        self.worst.map_or(0.0, |(found, _)| found.utilisation)
+    }
+
+    /// Whether a moment may still be worse than the worst known. The others are dropped.
+    fn left(&mut self) -> bool {
+        let share = self.share();
+        self.hopeful.retain(|h| h.most > share);
+        !self.hopeful.is_empty()
+    }
+
+    /// Takes out the moments with the largest upper bounds; of equals the first.
+    fn next(&mut self, count: usize) -> Vec<Hopeful<'a>> {
+        self.hopeful.sort_by(|a, b| b.most.total_cmp(&a.most).then(a.place.cmp(&b.place)));
+        self.hopeful.drain(..count.min(self.hopeful.len())).collect()
+    }
+
+    fn learn(&mut self, hopeful: Hopeful<'a>, looked: Looked) {
+        match looked {
+            Looked::Closer(most) => self.hopeful.extend(most.map(|most| Hopeful { most, closer: true, ..hopeful })),
+            Looked::Exact(Some(found)) if found.utilisation > self.share() => self.worst = Some((found, hopeful.look)),
+            Looked::Exact(_) => {}
+        }
+    }
 }
 
 /// The looks to start with: the ends of every piece, its worst by the bound, and moments spread over the stage.
@@ -97,35 +164,6 @@ fn climbed(known: &BTreeMap<usize, f64>, about: impl Fn(usize) -> Option<f64>) -
         }
     }
     known
-}
-
-/// The worst of some moments. The largest upper bound comes first, and each gets as many modes as it needs.
-fn worst<'a, 's>(
-    ground: &Ground<'_>,
-    mut open: Vec<Hopeful<'a>>,
-    segment: impl Fn(&Look) -> Option<&'s Segment>,
-    about: impl Fn(&Look, usize) -> Option<f64>,
-) -> Option<(Finding, &'a Look)> {
-    let mut worst: Option<(Finding, &'a Look)> = None;
-    // The first of equals.
-    while let Some(next) = (0..open.len()).reduce(|a, b| if open[b].most > open[a].most { b } else { a }) {
-        let Hopeful { most, closer, look } = open[next];
-        let share = worst.map_or(0.0, |(found, _)| found.utilisation);
-        if most <= share {
-            break;
-        }
-        if !closer {
-            match about(look, MORE_STEPS) {
-                Some(most) => open[next] = Hopeful { most, closer: true, look },
-                None => drop(open.remove(next)),
-            }
-            continue;
-        }
-        open.remove(next);
-        let found = chatter::exact_above(ground.rig, &look.state, segment(look)?, share);
-        worst = found.map(|found| (found, look)).or(worst);
-    }
-    worst
 }
 
 #[cfg(test)]
