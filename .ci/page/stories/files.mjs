@@ -38,7 +38,7 @@ await story('files', blocked, async ({ page, shot, planned }) => {
 });
 
 await story('slow plan', demo, async ({ page, shot, planned, field }) => {
-  const held = await heldBack(page, '**/plan');
+  const held = await heldBack(page, '**/first');
   const job = readFileSync('demo/feed-roller-shaft.yaml', 'utf8').replace('name: feed roller shaft', 'name: slow roller');
   const machine = readFileSync('demo/machines/long-bed-32.yaml', 'utf8');
   await page.locator('#files').setInputFiles([named('slow.yaml', job), named('long-bed-32.yaml', machine)]);
@@ -73,7 +73,7 @@ await story('slow plan', demo, async ({ page, shot, planned, field }) => {
 
 await story('no plan', demo, async ({ page, shot }) => {
   const refused = JSON.stringify({ what: 'this takes longer than 30 s and was stopped', help: 'a coarser one takes less' });
-  await page.route('**/plan', (route) => route.fulfill({ status: 503, contentType: 'application/json', body: refused }));
+  await page.route('**/first', (route) => route.fulfill({ status: 503, contentType: 'application/json', body: refused }));
   const job = readFileSync('demo/drive-hub.yaml', 'utf8');
   await page.locator('#files').setInputFiles([{ name: 'hub.yaml', mimeType: 'application/yaml', buffer: Buffer.from(job) }]);
   await page.waitForFunction(() => /longer than 30 s/.test(document.querySelector('#errors').innerText));
