@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use axum::http::StatusCode;
 
-use super::wire::{Changes, ChangesAsked, Planned, Problem, Sampled, SampledAsked, Texts, Told, Value};
+use super::wire::{Changes, ChangesAsked, Planned, Problem, Sampled, SampledAsked, Texts, Told, Value, canvas};
 use super::work::{Desk, Kept};
 use crate::answer;
 use crate::defect::Defect;
@@ -17,7 +17,7 @@ use crate::lang;
 use crate::planner::Advice;
 use crate::planner::advice::sets::MOST_SETS;
 use crate::proof;
-use crate::report;
+use crate::report::{self, Canvas};
 use crate::say;
 
 /// Why there is no answer, with its HTTP status.
@@ -110,19 +110,24 @@ fn first_of(desk: &Desk, job: &Job, texts: &Texts) -> Result<Kept, Refused> {
 ///
 /// # Errors
 /// An error in this program.
-pub fn planned(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
-    told_of(desk, texts, |job| Ok(Kept { plan: plan_of(desk, job, texts)?, settled: true }))
+pub fn planned(desk: &Desk, texts: &Texts, canvas: Canvas) -> Result<Planned, Refused> {
+    told_of(desk, texts, canvas, |job| Ok(Kept { plan: plan_of(desk, job, texts)?, settled: true }))
 }
 
 /// Everything about a pair of texts that is known before sampled parts are counted.
 ///
 /// # Errors
 /// An error in this program.
-pub fn first(desk: &Desk, texts: &Texts) -> Result<Planned, Refused> {
-    told_of(desk, texts, |job| first_of(desk, job, texts))
+pub fn first(desk: &Desk, texts: &Texts, canvas: Canvas) -> Result<Planned, Refused> {
+    told_of(desk, texts, canvas, |job| first_of(desk, job, texts))
 }
 
-fn told_of(desk: &Desk, texts: &Texts, plan: impl Fn(&Job) -> Result<Kept, Refused>) -> Result<Planned, Refused> {
+fn told_of(
+    desk: &Desk,
+    texts: &Texts,
+    canvas: Canvas,
+    plan: impl Fn(&Job) -> Result<Kept, Refused>,
+) -> Result<Planned, Refused> {
     let trees = trees(texts);
     let [job_tree, machine_tree] = trees.each_ref().map(|t| t.as_ref().map(Value::from));
     let mut answer = Planned {
@@ -144,9 +149,9 @@ fn told_of(desk: &Desk, texts: &Texts, plan: impl Fn(&Job) -> Result<Kept, Refus
     };
     let Kept { plan, settled } = plan(&job)?;
     answer.settled = settled;
-    answer.drawing = Some(report::placed(&plan, None).map_err(|e| undrawn(&e))?);
-    answer.strip = report::gantt::inline_svg(&plan).map_err(|e| undrawn(&e))?;
-    answer.inputs = report::sure_chart::inline_svg(&plan).map_err(|e| undrawn(&e))?;
+    answer.drawing = Some(report::placed(&plan, None, canvas).map_err(|e| undrawn(&e))?);
+    answer.strip = report::gantt::inline_svg(&plan, canvas).map_err(|e| undrawn(&e))?;
+    answer.inputs = report::sure_chart::inline_svg(&plan, canvas).map_err(|e| undrawn(&e))?;
     answer.sure = report::sure::lines(&plan, false);
     answer.summary = settled.then(|| report::verdict::summary(&plan));
     answer.look_at = report::attention::look_at(&plan);
@@ -170,7 +175,7 @@ pub fn sampled(desk: &Desk, asked: &SampledAsked) -> Result<Sampled, Refused> {
         return Err(unusable(Diag::new(say!("sampled-no-part")).help(help)));
     }
     let along = proof::along(&plan, &job, asked.part, report::sure::input);
-    let drawing = report::placed(&plan, Some(&along)).map_err(|e| undrawn(&e))?;
+    let drawing = report::placed(&plan, Some(&along), canvas(asked.width_px)).map_err(|e| undrawn(&e))?;
     Ok(Sampled { drawing, along })
 }
 

@@ -10,7 +10,7 @@ use super::answers;
 use super::asked::{Body, answered};
 use super::openapi;
 use super::wire::{
-    Applied, ApplyAsked, AtAsked, Breach, ChangesAsked, EditAsked, Edited, ProveAsked, Proven, SampledAsked,
+    Applied, ApplyAsked, AtAsked, Breach, ChangesAsked, EditAsked, Edited, PlanAsked, ProveAsked, Proven, SampledAsked,
     StageCheck, Text, Texts,
 };
 use super::work::Desk;
@@ -37,13 +37,21 @@ pub async fn openapi() -> Response {
 }
 
 /// The plan of a job with its diagram; or what is wrong with the texts, each thing at its place.
-pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
-    answered(&desk, asked, |desk, texts| answers::planned(desk, &texts).map(Json)).await
+pub async fn plan(State(desk): State<Arc<Desk>>, asked: Body<PlanAsked>) -> Response {
+    answered(&desk, asked, |desk, asked| {
+        let (texts, canvas) = asked.parts();
+        answers::planned(desk, &texts, canvas).map(Json)
+    })
+    .await
 }
 
 /// As [`plan`], as soon as the plan is proven: the sampled parts may be missing.
-pub async fn first(State(desk): State<Arc<Desk>>, asked: Body<Texts>) -> Response {
-    answered(&desk, asked, |desk, texts| answers::first(desk, &texts).map(Json)).await
+pub async fn first(State(desk): State<Arc<Desk>>, asked: Body<PlanAsked>) -> Response {
+    answered(&desk, asked, |desk, asked| {
+        let (texts, canvas) = asked.parts();
+        answers::first(desk, &texts, canvas).map(Json)
+    })
+    .await
 }
 
 /// Sampled parts of the plan.

@@ -7,8 +7,8 @@ use serde_json::{Map, Value, json};
 
 use super::export;
 use super::wire::{
-    Applied, ApplyAsked, AtAsked, Changes, ChangesAsked, EditAsked, Edited, Planned, Problem, ProveAsked, Proven,
-    Sampled, SampledAsked, Texts,
+    Applied, ApplyAsked, AtAsked, Changes, ChangesAsked, EditAsked, Edited, PlanAsked, Planned, Problem, ProveAsked,
+    Proven, Sampled, SampledAsked, Texts,
 };
 use crate::answer::at::At;
 use crate::fields::Field;
@@ -41,13 +41,13 @@ const QUESTIONS: [Question; 12] = [
     Question {
         path: "/first",
         what: "The same as `/plan`, as soon as the plan is proven: the sampled parts may still be missing.",
-        asks: Some(json_of::<Texts>),
+        asks: Some(json_of::<PlanAsked>),
         answers: json_of::<Planned>,
     },
     Question {
         path: "/plan",
         what: "The plan of a job with its diagram, or the errors in its files.",
-        asks: Some(json_of::<Texts>),
+        asks: Some(json_of::<PlanAsked>),
         answers: json_of::<Planned>,
     },
     Question {

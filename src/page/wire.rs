@@ -7,7 +7,7 @@ use crate::input::tree::{Entry, Kind, Step};
 use crate::input::{Named, render};
 use crate::job::plan;
 use crate::job::plan::{Along, Change, ChangeSet, CheckResult, Plan};
-use crate::report::Placed;
+use crate::report::{Canvas, Placed};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -103,12 +103,44 @@ pub struct Planned {
     pub inputs: Option<String>,
 }
 
+/// A job to plan, and how wide its pictures are.
+#[derive(Debug, Clone, Deserialize, JsonSchema)]
+#[serde(deny_unknown_fields)]
+pub struct PlanAsked {
+    /// The job file.
+    pub job: Text,
+    /// The machine file. Left out: the job contains its machine, or the file is not known.
+    #[serde(default)]
+    pub machine: Option<Text>,
+    /// Room for the pictures, in pixels of the screen. Their text is at least 11 pixels high. Left out: as wide as a page of paper.
+    #[serde(default)]
+    pub width_px: Option<f64>,
+}
+
+impl PlanAsked {
+    /// The files, and how the pictures are drawn.
+    pub fn parts(self) -> (Texts, Canvas) {
+        (Texts { job: self.job, machine: self.machine }, canvas(self.width_px))
+    }
+}
+
+/// How pictures are drawn for a room in pixels.
+pub fn canvas(width_px: Option<f64>) -> Canvas {
+    Canvas::screen(width_px.unwrap_or(PAGE_PX))
+}
+
+/// The width of a page of paper on a screen, in pixels.
+const PAGE_PX: f64 = 1188.0;
+
 /// A job, and one of its sampled parts.
 #[derive(Debug, Clone, Deserialize, JsonSchema)]
 #[serde(deny_unknown_fields)]
 pub struct SampledAsked {
     /// The job file.
     pub texts: Texts,
+    /// Room for the diagram, as in [`PlanAsked`].
+    #[serde(default)]
+    pub width_px: Option<f64>,
     /// Number of a sampled part, from 1. Left out: the band alone.
     #[serde(default)]
     pub part: Option<usize>,

@@ -5,7 +5,10 @@ use crate::lang::Measure;
 
 /// Left and right edge of the plots. Captions stand left of them, the figures of each stage right of them.
 const PLOT_LEFT: f64 = 96.0;
-pub const PLOT_RIGHT: f64 = 1024.0;
+/// Room for the figures of each stage.
+pub const FIGURES: f64 = 164.0;
+/// Room for a tick with its number.
+const TICK: f64 = 50.0;
 
 /// Room behind the part-off face, as a share of the length.
 const ROOM_BEHIND: f64 = 0.03;
@@ -45,9 +48,9 @@ impl Axis {
         self.left + self.width()
     }
 
-    /// Places of the ticks in mm: about ten, at 1, 2 or 5 times a power of ten of the unit told.
+    /// Places of the ticks in mm: about ten where there is room, at 1, 2 or 5 times a power of ten of the unit told.
     pub fn ticks(&self) -> Vec<f64> {
-        round_mm_ticks(0.0, self.max_mm, 10.0)
+        round_mm_ticks(0.0, self.max_mm, (self.width() / TICK).clamp(4.0, 10.0))
     }
 }
 

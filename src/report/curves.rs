@@ -6,7 +6,6 @@ use svg::node::element::{Group, Path};
 
 use super::chart::{self, FINE, TOP, y_of};
 use super::layout::{Charts, Layout};
-use super::page_size::PAGE_WIDTH;
 use super::shapes::{self, INK, LIMIT, SMALL, SOFT, WHITE, xy};
 use super::thinned::thinned;
 use super::{ReportError, words};
@@ -122,7 +121,7 @@ pub(super) fn below_key(plan: &Plan, charts: &Charts) -> f64 {
 /// Right of the chart: the limit, and the name of every curve and mark.
 fn key(lines: &[&str], moments: &[&str], layout: &Layout, charts: &Charts) -> Group {
     let x = layout.axis.right() + 8.0;
-    let room = PAGE_WIDTH - x - SAMPLE - 6.0;
+    let room = layout.canvas.width - x - SAMPLE - 6.0;
     let name =
         |y: f64, words: &str| shapes::text(x + SAMPLE + 5.0, y, SMALL, "start", &shapes::fit_text(words, SMALL, room));
     let mut y = charts.y + 10.0;

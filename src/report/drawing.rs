@@ -119,8 +119,9 @@ pub fn section_labels(plan: &Plan, layout: &Layout) -> Group {
             .add(shapes::text(x, base, SMALL, anchor, &p.text));
     }
     for (x, number) in &layout.section_labels.numbers {
-        let base = layout.labels_bottom + NUMBER;
-        g = g.add(shapes::text(*x, base, NUMBER, "middle", &number.to_string()).set("fill", SOFT));
+        let size = layout.canvas.text(NUMBER);
+        let base = layout.labels_bottom + size;
+        g = g.add(shapes::text(*x, base, size, "middle", &number.to_string()).set("fill", SOFT));
     }
     g
 }

@@ -7,23 +7,25 @@
 use svg::node::element::{Description, Group, SVG, Title};
 
 use super::axis::round_ticks;
-use super::page_size::PAGE_WIDTH as WIDTH;
+use super::layout::ROW;
+use super::page_size::Canvas;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, LIMIT, RAW, RULE, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{ReportError, numbers, words};
 use crate::job::plan::{Cycle, Operation, Plan};
 use crate::lang;
 use crate::say;
 
-/// Height of the strip if it is as wide as a page.
+/// Height of the strip if its legend takes one row, as on a page.
 pub(super) const HEIGHT: f64 = 172.0;
 const LEFT: f64 = 120.0;
-const RIGHT: f64 = 1160.0;
+/// Room right of the axis.
+const BEHIND: f64 = 28.0;
 const TOP: f64 = 30.0;
 /// Height of a lane, and from one to the next.
 const LANE: f64 = 34.0;
 const PITCH: f64 = 46.0;
-/// Number of ticks wanted on the axis, about.
-const TICKS: f64 = 12.0;
+/// Room for a tick with its number.
+const TICK: f64 = 86.0;
 /// A bar narrower than this has no text in it.
 const WORDS_FROM: f64 = 22.0;
 
@@ -32,7 +34,7 @@ const WORDS_FROM: f64 = 22.0;
 /// # Errors
 /// A time is not finite. The planner makes no plan with such a time.
 pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
-    let strip = inline(plan)?;
+    let strip = inline(plan, Canvas::PAGE)?;
     Ok(strip.map(|svg| shapes::document(&svg)))
 }
 
@@ -40,36 +42,38 @@ pub fn gantt_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
 ///
 /// # Errors
 /// As [`gantt_svg`].
-pub fn inline_svg(plan: &Plan) -> Result<Option<String>, ReportError> {
-    Ok(inline(plan)?.map(|svg| svg.to_string()))
+pub fn inline_svg(plan: &Plan, canvas: Canvas) -> Result<Option<String>, ReportError> {
+    Ok(inline(plan, canvas)?.map(|svg| svg.to_string()))
 }
 
 /// The strip as an element for a page.
 ///
 /// # Errors
 /// As [`gantt_svg`].
-pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
+pub(super) fn inline(plan: &Plan, canvas: Canvas) -> Result<Option<SVG>, ReportError> {
     let Some(cycle) = plan.cycle.as_ref().filter(|c| !c.operations.is_empty()) else { return Ok(None) };
     let end_s = cycle.operations.iter().map(|o| o.to_s).fold(0.0, f64::max);
     let finite = end_s > 0.0 && cycle.operations.iter().all(|o| o.from_s.is_finite() && o.to_s.is_finite());
     if !finite {
         return Err(ReportError::NotDrawable { what: say!("undrawn-time") });
     }
-    let x = |s: f64| LEFT + (RIGHT - LEFT) * s / end_s;
+    let right = canvas.width - BEHIND;
+    let x = |s: f64| LEFT + (right - LEFT) * s / end_s;
+    let (legend, height) = legend(canvas);
     let mut root = SVG::new()
-        .set("viewBox", format!("0 0 {} {}", xy(WIDTH), xy(HEIGHT)))
+        .set("viewBox", format!("0 0 {} {}", xy(canvas.width), xy(height)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("gantt-title", job = words::plain(&plan.job))))
         .add(Description::new().add(svg::node::Text::new(told(cycle))))
-        .add(shapes::rect(0.0, 0.0, WIDTH, HEIGHT).set("fill", WHITE))
+        .add(shapes::rect(0.0, 0.0, canvas.width, height).set("fill", WHITE))
         .add(shapes::text(LEFT, 16.0, 11.0, "start", &told(cycle)));
     for (lane, name) in [lang::text("gantt-headstock"), lang::text("gantt-counter-spindle")].into_iter().enumerate() {
         let y = TOP + lane as f64 * PITCH;
         root = root.add(shapes::text(LEFT - 8.0, y + LANE / 2.0 + 3.5, SMALL, "end", name)).add(shapes::line(
             LEFT,
             y + LANE,
-            RIGHT,
+            right,
             y + LANE,
             RULE,
             0.8,
@@ -81,9 +85,9 @@ pub(super) fn inline(plan: &Plan) -> Result<Option<SVG>, ReportError> {
     let mut bars = shapes::group("bars");
     for operation in &cycle.operations {
         let lane = if operation.side == "counter_spindle" { 1.0 } else { 0.0 };
-        bars = bars.add(bar(operation, x(operation.from_s), x(operation.to_s), TOP + lane * PITCH));
+        bars = bars.add(bar(operation, x(operation.from_s), x(operation.to_s), TOP + lane * PITCH, canvas.text(8.0)));
     }
-    Ok(Some(root.add(bars).add(axis(end_s, &x)).add(legend())))
+    Ok(Some(root.add(bars).add(axis(end_s, &x, canvas)).add(legend)))
 }
 
 /// The strip in one line of text.
@@ -147,7 +151,7 @@ fn look(work: &str) -> (&'static str, &'static str) {
     }
 }
 
-fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
+fn bar(o: &Operation, x1: f64, x2: f64, y: f64, size: f64) -> Group {
     let (fill, ink) = look(&o.work);
     let seconds = numbers::seconds(o.to_s - o.from_s);
     let name = words::plain(&o.text);
@@ -158,7 +162,7 @@ fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
     if room > WORDS_FROM {
         let middle = (x1 + x2) / 2.0;
         let word = |y: f64, content: &str| {
-            shapes::text(middle, y, 8.0, "middle", &shapes::fit_text(content, 8.0, room)).set("fill", ink)
+            shapes::text(middle, y, size, "middle", &shapes::fit_text(content, size, room)).set("fill", ink)
         };
         g = g.add(word(y + 14.0, &name)).add(word(y + 26.0, &seconds));
     }
@@ -168,23 +172,26 @@ fn bar(o: &Operation, x1: f64, x2: f64, y: f64) -> Group {
     g
 }
 
-fn axis(end_s: f64, x: &dyn Fn(f64) -> f64) -> Group {
+fn axis(end_s: f64, x: &dyn Fn(f64) -> f64, canvas: Canvas) -> Group {
     let y = TOP + PITCH + LANE + 8.0;
-    let mut g = shapes::group("axis").add(shapes::line(LEFT, y, RIGHT, y, SOFT, 0.8));
-    for s in round_ticks(0.0, end_s, TICKS) {
+    let (right, size) = (canvas.width - BEHIND, canvas.text(8.0));
+    let mut g = shapes::group("axis").add(shapes::line(LEFT, y, right, y, SOFT, 0.8));
+    for s in round_ticks(0.0, end_s, ((right - LEFT) / TICK).round()) {
         g = g.add(shapes::line(x(s), y, x(s), y + 4.0, SOFT, 0.8)).add(shapes::text(
             x(s),
             y + 14.0,
-            8.0,
+            size,
             "middle",
             &numbers::trimmed(s, 2),
         ));
     }
-    g.add(shapes::text(RIGHT + 4.0, y + 14.0, 8.0, "start", "s"))
+    g.add(shapes::text(right + 4.0, y + 14.0, size, "start", "s"))
 }
 
-fn legend() -> Group {
-    let y = HEIGHT - 16.0;
+/// What the fills mean, and the height of the strip with as many rows as that takes.
+fn legend(canvas: Canvas) -> (Group, f64) {
+    let size = canvas.text(8.5);
+    let mut y = HEIGHT - 16.0;
     let kinds = [
         ("turn", lang::text("gantt-turning")),
         ("feature", lang::text("gantt-other-work")),
@@ -196,7 +203,16 @@ fn legend() -> Group {
     ];
     let mut g = shapes::group("legend");
     let mut at = LEFT;
+    let mut place = |room: f64| {
+        if at + room > canvas.width - BEHIND && at > LEFT {
+            (at, y) = (LEFT, y + ROW);
+        }
+        let placed = (at, y);
+        at += room;
+        placed
+    };
     for (work, name) in kinds {
+        let (at, y) = place(26.0 + shapes::text_width(name, size));
         g = g
             .add(
                 shapes::rect(at, y - 8.0, 12.0, 9.0)
@@ -204,14 +220,10 @@ fn legend() -> Group {
                     .set("stroke", INK)
                     .set("stroke-width", "0.5"),
             )
-            .add(shapes::text(at + 16.0, y, 8.5, "start", name));
-        at += 26.0 + shapes::text_width(name, 8.5);
+            .add(shapes::text(at + 16.0, y, size, "start", name));
     }
-    g.add(shapes::line(at, y - 3.0, at + 14.0, y - 3.0, INK, 3.0)).add(shapes::text(
-        at + 18.0,
-        y,
-        8.5,
-        "start",
-        lang::text("gantt-critical"),
-    ))
+    let critical = lang::text("gantt-critical");
+    let (at, y) = place(18.0 + shapes::text_width(critical, size));
+    let line = shapes::line(at, y - 3.0, at + 14.0, y - 3.0, INK, 3.0);
+    (g.add(line).add(shapes::text(at + 18.0, y, size, "start", critical)), y + 16.0)
 }

@@ -91,8 +91,8 @@ impl Labels {
     }
 }
 
-/// Labels of the sections; long sections first.
-pub fn sections(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
+/// Labels of the sections; long sections first. `number`: text size of a number in place of a label.
+pub fn sections(plan: &Plan, axis: &Axis, rows: usize, number: f64) -> Labels {
     let wanted = |(index, s): (usize, &crate::job::plan::SectionOutline)| Wanted {
         index,
         anchor: axis.x_clamped((s.from_mm + s.to_mm) / 2.0),
@@ -101,7 +101,7 @@ pub fn sections(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
     };
     let wanted: Vec<Wanted> = plan.shaft.sections.iter().enumerate().map(wanted).collect();
     let labels = place(&wanted, rows, axis.left - OVERHANG, axis.right() + OVERHANG);
-    numbered(labels, &wanted, |index| plan.shaft.sections.get(index).map_or(index + 1, |s| s.number))
+    numbered(labels, &wanted, number, |index| plan.shaft.sections.get(index).map_or(index + 1, |s| s.number))
 }
 
 /// The lengths of the sections; long sections first.
@@ -117,11 +117,11 @@ pub fn lengths(plan: &Plan, axis: &Axis, rows: usize) -> Labels {
 }
 
 /// Puts numbers where labels are missing: each over its place, clear of leaders and of each other.
-fn numbered(mut labels: Labels, wanted: &[Wanted], number: impl Fn(usize) -> usize) -> Labels {
+fn numbered(mut labels: Labels, wanted: &[Wanted], size: f64, number: impl Fn(usize) -> usize) -> Labels {
     let mut right = f64::NEG_INFINITY;
     for w in wanted.iter().filter(|w| !labels.placed.iter().any(|p| p.index == w.index)) {
         let number = number(w.index);
-        let half = shapes::text_width(&number.to_string(), NUMBER) / 2.0;
+        let half = shapes::text_width(&number.to_string(), size) / 2.0;
         let clear = labels.placed.iter().all(|p| (p.anchor - w.anchor).abs() > half + 1.0);
         if clear && w.anchor - half > right + 1.0 {
             right = w.anchor + half;
@@ -264,11 +264,11 @@ mod tests {
     #[test]
     fn where_a_label_has_no_room_its_number_stands() {
         let crowd: Vec<Wanted> = (0..20).map(|i| wanted(20.0 + 15.0 * f64::from(i), "Ø18 h9 with a name")).collect();
-        let found = numbered(place(&crowd, 2, 0.0, 340.0), &crowd, |_| 17);
+        let found = numbered(place(&crowd, 2, 0.0, 340.0), &crowd, NUMBER, |_| 17);
         assert!(found.placed.len() < 10 && found.dropped == 0, "{found:?}");
         assert_eq!(found.placed.len() + found.numbers.len(), 20);
         let close: Vec<Wanted> = (0..20).map(|i| wanted(20.0 + f64::from(i), "Ø18")).collect();
-        let found = numbered(place(&close, 1, 0.0, 340.0), &close, |_| 17);
+        let found = numbered(place(&close, 1, 0.0, 340.0), &close, NUMBER, |_| 17);
         assert!(found.dropped > 10, "{found:?}");
     }
 

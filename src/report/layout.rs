@@ -2,9 +2,9 @@
 //!
 //! The unit is a quarter of a millimetre of an A4 page.
 
-use super::axis::{Axis, PLOT_RIGHT, axis};
+use super::axis::{Axis, FIGURES, axis};
 use super::labels::{self, Labels};
-use super::page_size::{MARGIN, PAGE_HEIGHT, PAGE_WIDTH, Use};
+use super::page_size::{Canvas, MARGIN, PAGE_HEIGHT, Use};
 use super::{ReportError, legend, numbers, stops};
 use crate::job::plan::{GripPlace, Plan, Stage};
 use crate::lang;
@@ -68,6 +68,8 @@ const AXIS_AND_FOOTER: f64 = 62.0;
 pub struct Layout {
     /// What it is for.
     pub of: Use,
+    /// How wide it is, and its smallest text.
+    pub canvas: Canvas,
     /// Height of the whole.
     pub height: f64,
     /// The one horizontal axis.
@@ -123,7 +125,7 @@ impl Layout {
     /// # Errors
     /// [`ReportError::NotDrawable`] if a number to draw is not finite, or a length or diameter is not positive.
     pub fn page(plan: &Plan) -> Result<Layout, ReportError> {
-        Layout::new(plan, Use::Page)
+        Layout::new(plan, Use::Page, Canvas::PAGE)
     }
 
     /// The diagram in a sheet: without a title, and lower.
@@ -131,7 +133,7 @@ impl Layout {
     /// # Errors
     /// As [`Layout::page`].
     pub fn inline(plan: &Plan) -> Result<Layout, ReportError> {
-        Layout::new(plan, Use::Inline)
+        Layout::new(plan, Use::Inline, Canvas::PAGE)
     }
 
     /// The drawing on the first page of a sheet.
@@ -139,21 +141,29 @@ impl Layout {
     /// # Errors
     /// As [`Layout::page`].
     pub fn setting(plan: &Plan) -> Result<Layout, ReportError> {
-        Layout::new(plan, Use::Setting)
+        Layout::new(plan, Use::Setting, Canvas::PAGE)
     }
 
-    fn new(plan: &Plan, of: Use) -> Result<Layout, ReportError> {
+    /// The diagram on a screen.
+    ///
+    /// # Errors
+    /// As [`Layout::page`].
+    pub fn screen(plan: &Plan, canvas: Canvas) -> Result<Layout, ReportError> {
+        Layout::new(plan, Use::Screen, canvas)
+    }
+
+    fn new(plan: &Plan, of: Use, canvas: Canvas) -> Result<Layout, ReportError> {
         check_drawable(plan)?;
-        let (titled, setting) = (of == Use::Page, of == Use::Setting);
+        let (titled, setting, screen) = (of == Use::Page, of == Use::Setting, of == Use::Screen);
         let n = plan.stages.len();
         let spare = STAGES_FOR_SMALLEST.saturating_sub(n) as f64 * PROFILE_PER_STAGE;
         let profile_half = match of {
             Use::Page => (PROFILE_HALF + spare).min(PROFILE_HALF_MAX),
-            Use::Inline => PROFILE_HALF,
+            Use::Inline | Use::Screen => PROFILE_HALF,
             Use::Setting => PROFILE_HALF_SETTING,
         };
         let diameter_mm = largest_mm(plan);
-        let axis = axis(plan, diameter_mm, profile_half, if setting { PAGE_WIDTH - MARGIN } else { PLOT_RIGHT });
+        let axis = axis(plan, diameter_mm, profile_half, canvas.width - if setting { MARGIN } else { FIGURES });
         if !(axis.max_mm.is_finite() && axis.scale > 0.0 && axis.scale.is_finite()) {
             return Err(ReportError::NotDrawable { what: say!("undrawn-beyond") });
         }
@@ -162,14 +172,14 @@ impl Layout {
         let bar_half = plan.shaft.stock_diameter_mm / 2.0 * axis.scale * exaggeration;
         let half = diameter_mm / 2.0 * axis.scale * exaggeration;
 
-        let section_labels = labels::sections(plan, &axis, LABEL_ROWS);
+        let section_labels = labels::sections(plan, &axis, LABEL_ROWS, canvas.text(labels::NUMBER));
         let feature_labels = labels::features(plan, &axis, FEATURE_ROWS);
         let flag_rows =
             labels::lanes(&flag_places(plan, &axis, of), if setting { FLAG_ROWS_SETTING } else { FLAG_ROWS });
         let grip_lanes = labels::lanes(&grip_places(plan, &axis, of), GRIP_LANES);
         let rows = |n: usize| n as f64 * ROW;
 
-        let (mut legend, legend_rows) = legend::entries(plan, of);
+        let (mut legend, legend_rows) = legend::entries(plan, of, canvas.width);
         let legend_y = if titled { 112.0 } else { 14.0 };
         let labels_bottom = legend_y + rows(legend_rows - 1) + 14.0 + rows(section_labels.rows());
         let numbers = if section_labels.numbers.is_empty() { 0.0 } else { NUMBERS };
@@ -185,6 +195,8 @@ impl Layout {
         let under_charts = BAND + OVER_SPEED + SPEED;
         let least = if charted { under_charts + if titled { CHART_MIN } else { CHART_INLINE } } else { 0.0 };
         let (whole, below) = if titled { (PAGE_HEIGHT, AXIS_AND_FOOTER) } else { (INLINE_HEIGHT, AXIS) };
+        // A screen has no end below.
+        let whole = if screen { f64::INFINITY } else { whole };
         let room = whole - below - least - y - STRIPS_CAPTION - BELOW_STRIPS;
         let pair = (room / n.max(1) as f64).min(if titled { STRIP_PAIR_MAX } else { STRIP_PAIR_INLINE });
         let strips = (n > 0 && pair >= STRIP_PAIR_MIN && !setting).then_some((y + STRIPS_CAPTION, pair));
@@ -199,9 +211,15 @@ impl Layout {
             Charts { y, height, band_y, speed_y: band_y + BAND + OVER_SPEED }
         });
         let axis_y = charts.map_or(y, |c| c.speed_y + SPEED);
-        let height = if titled { PAGE_HEIGHT.max(axis_y + AXIS_AND_FOOTER) } else { axis_y + AXIS };
+        let height = match of {
+            Use::Page => PAGE_HEIGHT.max(axis_y + AXIS_AND_FOOTER),
+            // Below the axis there is a line for what was left out.
+            Use::Screen => axis_y + AXIS + ROW,
+            Use::Inline | Use::Setting => axis_y + AXIS,
+        };
         Ok(Layout {
             of,
+            canvas,
             height,
             axis,
             exaggeration,

@@ -1,6 +1,6 @@
 //! What the legend of the diagram has to explain.
 
-use super::page_size::{MARGIN, PAGE_WIDTH, Use};
+use super::page_size::{MARGIN, Use};
 use super::shapes::{self, SMALL};
 use super::{stops, tables, words};
 use crate::job::plan::{Plan, Stage};
@@ -52,8 +52,8 @@ const OF_WIDTH: f64 = 0.9;
 /// Width of a sample.
 pub const SAMPLE: f64 = 22.0;
 
-/// The entries of the legend with their places, and the number of its rows. Only marks that can occur are listed.
-pub fn entries(plan: &Plan, of: Use) -> (Vec<Entry>, usize) {
+/// The entries of the legend with their places, and the number of its rows. Only marks that can occur are listed. `page`: width of the page.
+pub fn entries(plan: &Plan, of: Use, page: f64) -> (Vec<Entry>, usize) {
     let all = stops::stops(plan);
     let has = |h: bool, r: bool| all.iter().any(|s| s.hand_over.is_some() == h && s.regrip.is_some() == r);
     let gripped = plan.stages.iter().any(|s| s.grip.is_some());
@@ -83,7 +83,7 @@ pub fn entries(plan: &Plan, of: Use) -> (Vec<Entry>, usize) {
     let mut placed = Vec::new();
     for (_, mark, words) in list.into_iter().filter(|(wanted, _, _)| *wanted) {
         let width = SAMPLE + 5.0 + shapes::text_width(words, SMALL) * OF_WIDTH;
-        if x + width > PAGE_WIDTH - MARGIN {
+        if x + width > page - MARGIN {
             (x, row) = (MARGIN, row + 1);
         }
         placed.push(Entry { mark, words, x, row });

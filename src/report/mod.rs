@@ -89,6 +89,7 @@ pub use csv::stages_csv;
 pub use dxf::plan_dxf;
 pub use fitted::{fitted_text, fitted_yaml};
 pub use gantt::gantt_svg;
+pub use page_size::Canvas;
 #[cfg(feature = "pdf")]
 pub use pdf::{can_write, sheet_pdf};
 pub use placed::{Placed, placed};

@@ -1,6 +1,6 @@
 //! The diagram with the places of what is drawn, for a page that lays its own marks over it.
 
-use super::page_size::PAGE_WIDTH;
+use super::page_size::Canvas;
 use super::{ReportError, svg};
 use crate::job::plan::{Along, Plan};
 use schemars::JsonSchema;
@@ -25,15 +25,15 @@ pub struct Placed {
     pub bar_half: f64,
 }
 
-/// The diagram without a title, with its places, and with sampled parts in its chart if they are given.
+/// The diagram without a title, with its places, and with sampled parts in its chart if they are given. `canvas`: how wide it is drawn.
 ///
 /// # Errors
 /// As [`super::plan_svg`].
-pub fn placed(plan: &Plan, along: Option<&Along>) -> Result<Placed, ReportError> {
-    let (drawing, layout) = svg::inline(plan, along)?;
+pub fn placed(plan: &Plan, along: Option<&Along>, canvas: Canvas) -> Result<Placed, ReportError> {
+    let (drawing, layout) = svg::on_screen(plan, along, canvas)?;
     Ok(Placed {
         svg: drawing.to_string(),
-        width: PAGE_WIDTH,
+        width: layout.canvas.width,
         height: layout.height,
         left: layout.axis.left,
         per_mm: layout.axis.scale,

@@ -124,6 +124,12 @@ pub fn fit_text(content: &str, size: f64, width: f64) -> String {
     table::fit(content, (width / (size * EM)).floor().max(1.0) as usize)
 }
 
+/// The text in lines of at most a width.
+pub fn wrapped(content: &str, size: f64, width: f64) -> Vec<String> {
+    let columns = (width / (size * EM)).floor().max(1.0) as usize;
+    table::wrap("", content, columns).lines().map(|line| line.trim().to_owned()).collect()
+}
+
 /// The patterns.
 pub fn definitions() -> Definitions {
     let pattern = |id: &str, size: f64| {

@@ -2,6 +2,7 @@
 //! new page stands in a `div` of its own. The browser numbers the printed pages.
 
 use super::content::{self, Block, Head, Kind};
+use super::page_size::Canvas;
 use super::table::{Align, fit};
 use super::tables::Rows;
 use super::{ReportError, gantt, shapes, sure_chart, svg, words};
@@ -33,8 +34,8 @@ pub fn sheet_html(plan: &Plan) -> Result<String, ReportError> {
     let pictures = Pictures {
         setting: svg::setting(plan)?.0.to_string(),
         diagram: svg::inline_svg(plan)?,
-        cycle: gantt::inline(plan)?.map(|strip| strip.to_string()).unwrap_or_default(),
-        inputs: sure_chart::inline(plan)?.map(|(chart, _)| chart.to_string()).unwrap_or_default(),
+        cycle: gantt::inline(plan, Canvas::PAGE)?.map(|strip| strip.to_string()).unwrap_or_default(),
+        inputs: sure_chart::inline(plan, Canvas::PAGE)?.map(|(chart, _)| chart.to_string()).unwrap_or_default(),
     };
     let about = content::head(plan);
     let mut body = format!("<div class=\"page\">\n{}", head(&about, plan.verdict));

@@ -5,7 +5,7 @@ use svg::node::element::Group;
 
 use super::layout::Layout;
 use super::legend::sleeves;
-use super::page_size::{MARGIN, PAGE_WIDTH};
+use super::page_size::MARGIN;
 use super::shapes::{self, BUSH, GRIP, HEAD, INK, RAW, SMALL, SOFT, STEEL, WHITE, xy};
 use super::{numbers, tables, words};
 use crate::job::plan::{Plan, Stage};
@@ -162,7 +162,7 @@ fn captions(layout: &Layout, stage: &Stage, y: f64, height: f64) -> Group {
     let x = layout.axis.right() + 14.0;
     let unsupported = say!("diagram-unsupported", unsupported = numbers::short_mm(stage.unsupported_max_mm));
     let governing = stage.governing().map(words::check).unwrap_or_default();
-    let room = PAGE_WIDTH - 4.0 - x;
+    let room = layout.canvas.width - 4.0 - x;
     shapes::group("figures")
         .add(shapes::text(MARGIN, base, size, "start", &stage.number.to_string()).set("font-weight", "bold"))
         .add(shapes::text(edge, base, size, "end", lang::text("diagram-start")).set("fill", SOFT))

@@ -2,8 +2,8 @@
 
 use svg::node::element::{Description, Group, SVG, Title};
 
-use super::layout::Layout;
-use super::page_size::{MARGIN, PAGE_WIDTH, Use};
+use super::layout::{Layout, ROW};
+use super::page_size::{Canvas, MARGIN, PAGE_WIDTH, Use};
 use super::shapes::{self, SOFT, xy};
 use super::{ReportError, chart, curves, drawing, help, marks, sampled, speed, strips, table, tables, verdict, words};
 use crate::job::plan::{Along, Plan, Verdict, estimate};
@@ -23,12 +23,12 @@ pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
 
 /// The diagram as an SVG element for a page that has its own title.
 pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
-    Ok(inline(plan, None)?.0.to_string())
+    Ok(diagram(plan, &Layout::inline(plan)?, None)?.to_string())
 }
 
-/// The diagram as an element, and its layout.
-pub(super) fn inline(plan: &Plan, along: Option<&Along>) -> Result<(SVG, Layout), ReportError> {
-    let layout = Layout::inline(plan)?;
+/// The diagram as an element for a screen, and its layout.
+pub(super) fn on_screen(plan: &Plan, along: Option<&Along>, canvas: Canvas) -> Result<(SVG, Layout), ReportError> {
+    let layout = Layout::screen(plan, canvas)?;
     Ok((diagram(plan, &layout, along)?, layout))
 }
 
@@ -41,13 +41,13 @@ pub(super) fn setting(plan: &Plan) -> Result<(SVG, f64), ReportError> {
 fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, ReportError> {
     let job = words::plain(&plan.job);
     let mut root = SVG::new()
-        .set("viewBox", format!("0 0 {} {}", xy(PAGE_WIDTH), xy(layout.height)))
+        .set("viewBox", format!("0 0 {} {}", xy(layout.canvas.width), xy(layout.height)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("diagram-title", job = job)))
         .add(Description::new().add(svg::node::Text::new(description(plan, layout.of))))
         .add(shapes::definitions())
-        .add(shapes::rect(0.0, 0.0, PAGE_WIDTH, layout.height).set("fill", shapes::WHITE));
+        .add(shapes::rect(0.0, 0.0, layout.canvas.width, layout.height).set("fill", shapes::WHITE));
     if layout.of == Use::Page {
         root = root.add(title(plan)).add(footer(plan, layout));
     }
@@ -80,7 +80,9 @@ fn diagram(plan: &Plan, layout: &Layout, along: Option<&Along>) -> Result<SVG, R
     }
     root = root.add(chart::x_axis(layout));
     let notes = left_out(plan, layout);
-    let note = shapes::text(PAGE_WIDTH - MARGIN, layout.axis_y + 29.0, shapes::SMALL, "end", &notes);
+    let (right, y) = (layout.canvas.width - MARGIN, layout.axis_y + 29.0);
+    let y = if layout.of == Use::Screen { y + ROW } else { y };
+    let note = shapes::text(right, y, shapes::SMALL, "end", &notes);
     Ok(if notes.is_empty() { root } else { root.add(note.set("fill", SOFT)) })
 }
 
@@ -104,9 +106,12 @@ fn left_out(plan: &Plan, layout: &Layout) -> String {
 /// The diagram in words, for readers who do not see it.
 fn description(plan: &Plan, of: Use) -> String {
     let (word, summary) = (verdict::word(plan), verdict::summary(plan));
+    let panels = lang::text("diagram-panels");
     match of {
         Use::Setting => say!("diagram-description-setting", verdict = word, summary = summary),
-        _ => say!("diagram-description", verdict = word, summary = summary),
+        // The page tells the verdict beside it, when it is known.
+        Use::Screen => panels.to_owned(),
+        Use::Page | Use::Inline => say!("diagram-description", verdict = word, summary = summary, panels = panels),
     }
 }
 

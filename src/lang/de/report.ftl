@@ -479,7 +479,8 @@ speed-range = { $from } bis { $to }: { $speed }
 
 # The diagram.
 diagram-title = { $job }: Plan der Etappen, Spannstellen und Halte
-diagram-description = { $verdict }: { $summary }. Oben: die Welle mit Spannstellen, Übergaben und Nachgreifen des Spindelstocks. Mitte: die Maschine am Anfang und am Ende jeder Etappe. Unten, auf derselben Achse: die Auslastung des Grenzwerts je Prüfung über der gedrehten Länge, und die Drehzahl.
+diagram-description = { $verdict }: { $summary }. { $panels }
+diagram-panels = Oben: die Welle mit Spannstellen, Übergaben und Nachgreifen des Spindelstocks. Mitte: die Maschine am Anfang und am Ende jeder Etappe. Unten, auf derselben Achse: die Auslastung des Grenzwerts je Prüfung über der gedrehten Länge, und die Drehzahl.
 diagram-description-setting = { $verdict }: { $summary }. Die Welle mit Längen, Spannstellen, Übergaben, Nachgreifen des Spindelstocks und Halten für andere Arbeiten.
 diagram-numbers = Nummern: Abschnitte der Segmenttabelle
 diagram-labels-left-out = { $number ->

@@ -479,7 +479,8 @@ speed-range = { $from } to { $to }: { $speed }
 
 # The diagram.
 diagram-title = { $job }: plan of stages, grips and stops
-diagram-description = { $verdict }: { $summary }. Top: the shaft with its grips, hand-overs and headstock re-grips. Middle: the machine at the start and at the end of each stage. Bottom, on the same axis: the share of its limit that each check uses along the turned length, and the speed.
+diagram-description = { $verdict }: { $summary }. { $panels }
+diagram-panels = Top: the shaft with its grips, hand-overs and headstock re-grips. Middle: the machine at the start and at the end of each stage. Bottom, on the same axis: the share of its limit that each check uses along the turned length, and the speed.
 diagram-description-setting = { $verdict }: { $summary }. The shaft with its lengths, grips, hand-overs, headstock re-grips and stops for other work.
 diagram-numbers = numbers: sections of the segment table
 diagram-labels-left-out = { $number ->

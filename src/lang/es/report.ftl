@@ -479,7 +479,8 @@ speed-range = { $from } a { $to }: { $speed }
 
 # The diagram.
 diagram-title = { $job }: plan de etapas, agarres y paradas
-diagram-description = { $verdict }: { $summary }. Arriba: el eje con sus agarres, transferencias y reagarres del cabezal. En el centro: la máquina al inicio y al final de cada etapa. Abajo, sobre la misma escala: la parte de su límite que usa cada comprobación a lo largo de la longitud torneada, y la velocidad.
+diagram-description = { $verdict }: { $summary }. { $panels }
+diagram-panels = Arriba: el eje con sus agarres, transferencias y reagarres del cabezal. En el centro: la máquina al inicio y al final de cada etapa. Abajo, sobre la misma escala: la parte de su límite que usa cada comprobación a lo largo de la longitud torneada, y la velocidad.
 diagram-description-setting = { $verdict }: { $summary }. El eje con sus longitudes, agarres, transferencias, reagarres del cabezal y paradas para otras operaciones.
 diagram-numbers = números: tramos de la tabla de segmentos
 diagram-labels-left-out = { $number ->

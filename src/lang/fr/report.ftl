@@ -479,7 +479,8 @@ speed-range = { $from } à { $to } : { $speed }
 
 # The diagram.
 diagram-title = { $job } : schéma des étapes, des prises et des arrêts
-diagram-description = { $verdict } : { $summary }. En haut : l’arbre avec ses prises, ses transferts et ses reprises de barre. Au milieu : la machine au début et à la fin de chaque étape. En bas, sur le même axe : la part de sa limite que chaque critère utilise le long de la longueur tournée, et la vitesse.
+diagram-description = { $verdict } : { $summary }. { $panels }
+diagram-panels = En haut : l’arbre avec ses prises, ses transferts et ses reprises de barre. Au milieu : la machine au début et à la fin de chaque étape. En bas, sur le même axe : la part de sa limite que chaque critère utilise le long de la longueur tournée, et la vitesse.
 diagram-description-setting = { $verdict } : { $summary }. L’arbre avec ses longueurs, ses prises, ses transferts, ses reprises de barre et ses arrêts pour d’autres usinages.
 diagram-numbers = numéros : tronçons du tableau des segments
 diagram-labels-left-out = { $number ->

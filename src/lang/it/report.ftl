@@ -479,7 +479,8 @@ speed-range = da { $from } a { $to }: { $speed }
 
 # The diagram.
 diagram-title = { $job }: piano di fasi, serraggi e arresti
-diagram-description = { $verdict }: { $summary }. In alto: l'albero con i serraggi, le prese del contromandrino e i riserraggi della fantina. Al centro: la macchina all'inizio e alla fine di ogni fase. In basso, sullo stesso asse: la quota del limite che ogni verifica utilizza lungo la lunghezza tornita, e la velocità.
+diagram-description = { $verdict }: { $summary }. { $panels }
+diagram-panels = In alto: l'albero con i serraggi, le prese del contromandrino e i riserraggi della fantina. Al centro: la macchina all'inizio e alla fine di ogni fase. In basso, sullo stesso asse: la quota del limite che ogni verifica utilizza lungo la lunghezza tornita, e la velocità.
 diagram-description-setting = { $verdict }: { $summary }. L'albero con le lunghezze, i serraggi, le prese del contromandrino, i riserraggi della fantina e gli arresti per altre lavorazioni.
 diagram-numbers = numeri: tratti della tabella dei segmenti
 diagram-labels-left-out = { $number ->

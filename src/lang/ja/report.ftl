@@ -457,7 +457,8 @@ speed-range = { $from } ～ { $to }：{ $speed }
 
 # The diagram.
 diagram-title = { $job }：段階、つかみ、停止位置の計画
-diagram-description = { $verdict }：{ $summary }。上：軸と、つかみ部、受け渡し、主軸つかみ替え。中：各段階の開始時と終了時の機械。下（同じ横軸）：旋削長さに沿った各判定項目の限界値使用率と、回転速度。
+diagram-description = { $verdict }：{ $summary }。{ $panels }
+diagram-panels = 上：軸と、つかみ部、受け渡し、主軸つかみ替え。中：各段階の開始時と終了時の機械。下（同じ横軸）：旋削長さに沿った各判定項目の限界値使用率と、回転速度。
 diagram-description-setting = { $verdict }：{ $summary }。軸と、長さ、つかみ部、受け渡し、主軸つかみ替え、その他の作業のための停止。
 diagram-numbers = 数字：小区間の表の区間番号
 diagram-labels-left-out = 場所がなく省いた表示 { $number } 個

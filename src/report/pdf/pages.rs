@@ -7,7 +7,7 @@ use super::fonts::Fonts;
 use super::table;
 use crate::job::plan::Plan;
 use crate::report::content::{self, Block};
-use crate::report::page_size::{PAGE_HEIGHT, PAGE_WIDTH};
+use crate::report::page_size::{Canvas, PAGE_HEIGHT, PAGE_WIDTH};
 use crate::report::shapes::{self, SOFT, xy};
 use crate::report::{ReportError, gantt, sure_chart, svg as diagram, words};
 use crate::say;
@@ -38,13 +38,13 @@ pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError>
                 flow.picture(drawing, layout.height);
             }
             Block::Cycle(title) => {
-                if let Some(strip) = gantt::inline(plan)? {
+                if let Some(strip) = gantt::inline(plan, Canvas::PAGE)? {
                     flow.heading(title, "", gantt::HEIGHT);
                     flow.picture(strip, gantt::HEIGHT);
                 }
             }
             Block::Inputs(title) => {
-                if let Some((chart, height)) = sure_chart::inline(plan)? {
+                if let Some((chart, height)) = sure_chart::inline(plan, Canvas::PAGE)? {
                     flow.heading(title, "", height);
                     flow.picture(chart, height);
                 }
