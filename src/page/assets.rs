@@ -26,6 +26,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/" "index.html" HTML,
     "/style.css" "style.css" CSS,
     "/compare.css" "compare.css" CSS,
+    "/fit.css" "fit.css" CSS,
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
@@ -37,6 +38,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/form.js" "form.js" JS,
     "/layout.js" "layout.js" JS,
     "/drawing.js" "drawing.js" JS,
+    "/drawer.js" "drawer.js" JS,
     "/machine.js" "machine.js" JS,
     "/moment.js" "moment.js" JS,
     "/wish.js" "wish.js" JS,
@@ -45,6 +47,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/compare_parts.js" "compare_parts.js" JS,
     "/compared.js" "compared.js" JS,
     "/pins.js" "pins.js" JS,
+    "/plain.js" "plain.js" JS,
 ];
 
 /// A file of the page.

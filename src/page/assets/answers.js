@@ -1,6 +1,7 @@
 // The answers to texts: the proven plan first, then all of it. What is typed or dragged is planned in advance, without showing it.
 
 import { ask, drop, hand, Refused, Superseded } from './api.js';
+import { the } from './dom.js';
 
 /** @typedef {import('./api.js').Texts} Texts */
 /**
@@ -9,15 +10,19 @@ import { ask, drop, hand, Refused, Superseded } from './api.js';
  * @typedef {{of: string, channel: string, live: boolean, first: Promise<any>, whole: Promise<any>}} Both
  */
 
+/** Width that the pictures have, px: that of the plan without its edges. */
+export const room = () => Math.floor(the('results').clientWidth) - 22;
+
 /** @param {Texts} texts @param {string} channel @returns {Both} */
 function asked(texts, channel) {
   /** @type {any} */
   const both = { of: JSON.stringify(texts), channel, live: true };
-  both.first = ask('/first', texts, channel);
+  const question = { ...texts, width_px: room() };
+  both.first = ask('/first', question, channel);
   both.whole = both.first.then((first) => {
     if (first.settled) return first;
     if (!both.live) throw new Superseded();
-    return ask('/plan', texts, both.channel);
+    return ask('/plan', question, both.channel);
   });
   // Who waits for the first answer hears of a failure there.
   both.whole.catch(() => {});
@@ -93,6 +98,12 @@ export class Answers {
     wanted.whole.then((whole) => this.keep(of, whole)).catch(() => {});
     this.wanted = wanted;
     return wanted;
+  }
+
+  /** Forgets what was answered for another width of the pictures. */
+  forget() {
+    for (const channel of [...this.foreseen.keys()]) this.end(channel);
+    this.kept.clear();
   }
 
   /** @param {string} of @param {any} whole */

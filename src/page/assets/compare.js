@@ -1,5 +1,6 @@
 // Two plans side by side: which two, and the view that shows them.
 
+import { room } from './answers.js';
 import { ask, Refused, Superseded } from './api.js';
 import { diagrams, figures, input, moved, stages, verdict } from './compare_parts.js';
 import { h, the } from './dom.js';
@@ -196,7 +197,7 @@ export class Compare {
   async found(side, source) {
     try {
       const texts = await source.texts();
-      return { texts, answer: await ask('/plan', texts, `compare ${side}`), failed: null };
+      return { texts, answer: await ask('/plan', { ...texts, width_px: room() }, `compare ${side}`), failed: null };
     } catch (error) {
       if (error instanceof Superseded) return null;
       if (error instanceof Refused) return { texts: null, answer: null, failed: advice(error.problem) };

@@ -7,8 +7,8 @@ import { advice, checkName, fixed, made, num, percent, say, sentence, verdictNam
 /** Differences of the files up to this number are open at once. */
 const OPEN_UP_TO = 12;
 /** Height of a row of marks above the diagram, and the text in it, in its units. */
-const ROW = 19;
-const TEXT = 15;
+const ROW = 15;
+const TEXT = 11;
 const wide = (text) => text.length * TEXT * 0.6;
 
 /** @param {number} by @param {number} decimals */
@@ -121,13 +121,17 @@ function diagram(side, answer, other, scale) {
   for (const [name, value] of Object.entries({ x: 0, y: 0, width: frame.width, height: frame.height, viewBox: `0 0 ${frame.width} ${frame.height}` })) picture.setAttribute(name, String(value));
   const whole = s('svg', { viewBox: box, role: 'img', 'aria-label': label }, picture, s('g', { class: 'marks' }, lines, labels));
   // The same length in mm is the same length on the screen, whatever the lengths of the shafts.
-  whole.style.width = `${Math.min(100, (100 * scale) / frame.per_mm).toFixed(2)}%`;
+  whole.style.width = `${((100 * scale) / frame.per_mm).toFixed(2)}%`;
   return h('figure', { class: 'compared' }, h('figcaption', {}, label), whole);
 }
 
+/** Diagrams are drawn smaller by up to this share for one scale; the smaller one is drawn larger for more. */
+const SHRINK = 0.02;
+
 /** Both diagrams, in one scale. @param {any} was @param {any} is */
 export function diagrams(was, is) {
-  const scale = Math.min(was.drawing.per_mm, is.drawing.per_mm);
+  const [small, large] = [was.drawing.per_mm, is.drawing.per_mm].sort((a, b) => a - b);
+  const scale = small >= (1 - SHRINK) * large ? small : large;
   return h('div', { class: 'sides' }, diagram('A', was, is, scale), diagram('B', is, was, scale));
 }
 

@@ -21,7 +21,7 @@ export function placeAt(place, to) {
 
 export class Drawing {
   /**
-   * @param {{prove: (place: Place, to: number) => Promise<any>, foresee: (place: Place, to: number) => Promise<any>, keep: (place: Place, to: number) => void, hover: (t: number|null) => void}} act
+   * @param {{prove: (place: Place, to: number) => Promise<any>, foresee: (place: Place, to: number) => Promise<any>, keep: (place: Place, to: number) => void, hover: (t: number|null) => void, pick: (t: number) => void}} act
    */
   constructor(act) {
     this.act = act;
@@ -47,6 +47,11 @@ export class Drawing {
     if (made(this.plan)) this.hands(wishes);
     this.overlay.addEventListener('pointermove', (event) => this.hover(event));
     this.overlay.addEventListener('pointerleave', () => this.hover(null));
+    // A click sets the slider; a finger has no other way to point.
+    this.overlay.addEventListener('click', (event) => {
+      const t = this.mm(event);
+      if (!event.target.closest('.hand') && t >= 0 && t <= partedAt(this.plan)) this.act.pick(Math.round(t * 2) / 2);
+    });
     if (focused?.startsWith('hand-')) document.getElementById(focused)?.focus();
   }
 
@@ -197,7 +202,7 @@ export class Drawing {
     if (!answer) return say('page-drag-anew-running');
     if (!answer.plan) return sentence(say('page-drag-anew-unknown', { why: advice(answer.refused ?? answer.errors[0]) }));
     const { plan, summary } = answer;
-    if (!made(plan)) return `${sentence(say('page-drag-anew-none', { why: summary }))} ${say('page-keep-no-plan')}`;
+    if (!made(plan)) return `${sentence(say('page-drag-anew-none', { why: summary }))}. ${say('page-keep-no-plan')}`;
     const pace = (p) => p.cycle?.steady_s ?? p.time_s.total;
     const later = pace(plan) - pace(this.plan);
     const [time, change] = [num(pace(plan)), `${later < 0 ? '−' : '+'}${num(Math.abs(later))}`];

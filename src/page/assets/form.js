@@ -2,6 +2,7 @@
 
 import { h, settle, the } from './dom.js';
 import { BACK_WORK, CUTTING, FEATURES, KINDS, MACHINE, MATERIAL, MORE, SHAFT, VARIED, EDGES } from './layout.js';
+import { two, whole } from './plain.js';
 import { idOf, inInches, placed, sized, valueAt } from './tree.js';
 import { advice, keyName, pointed, say } from './words.js';
 
@@ -58,7 +59,7 @@ export class Form {
     const value = written(target);
     target.dataset.was = target.value.trim();
     if (target.matches('textarea')) this.act.text(file, value);
-    else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value }], say('page-did-set', { field: target.getAttribute('aria-label'), from: was || '–', to: value.trim() || '–' }));
+    else this.act.edit(file, [{ edit: 'set', way: JSON.parse(way), value }], say('page-did-set', { field: target.getAttribute('aria-label'), from: was || '–', to: (target.dataset.two ? pointed(target.value) : value).trim() || '–' }));
   }
 
   /** A half-typed field is no edit yet, but it may become one, so its plan is made in advance. */
@@ -108,9 +109,23 @@ export class Form {
     this.act.edit(row.dataset.file, [{ edit: 'swap', way, index, with: index + by }]);
   }
 
-  /** The input for a place of a text. */
-  control(file, way, { choice = null, said = keyName, number = false, placeholder = '', label, title = '' }) {
-    const value = valueAt(this.state[file], way)?.text ?? '';
+  /** The input for a place of a text, or two inputs for a value of two numbers. */
+  control(file, way, more) {
+    const list = typeof way.at(-1) === 'number';
+    const key = String(list ? way.at(-2) : way.at(-1));
+    const both = two(key, valueAt(this.state[file], way));
+    if (!both) return this.single(file, way, more);
+    return h('div', { class: 'pair', role: 'group', 'aria-label': more.label }, both.steps.map((step, i) => {
+      const name = say('page-two', { field: more.label, name: both.names[i] });
+      const input = this.single(file, [...way, step], { ...more, number: true, label: name, title: more.title || both.names[i], placeholder: both.names[i] }, both.texts[i]);
+      input.dataset.way = JSON.stringify(way);
+      input.dataset.two = key;
+      return input;
+    }));
+  }
+
+  /** The input for a place of a text. @param {File} file @param {Way} way @param {any} more @param {string} [value] */
+  single(file, way, { choice = null, said = keyName, number = false, placeholder = '', label, title = '' }, value = valueAt(this.state[file], way)?.text ?? '') {
     const id = idOf(file, way);
     const wrong = this.wrong.get(id);
     const attributes = {
@@ -130,7 +145,9 @@ export class Form {
 
   /** The messages about places, below them. */
   messages(file, ...ways) {
-    return ways.flatMap((way) => {
+    // A message may be about one of two values.
+    const all = ways.flatMap((way) => [way, ...(two(String(way.at(-1)), valueAt(this.state[file], way))?.steps ?? []).map((step) => [...way, step])]);
+    return all.flatMap((way) => {
       const id = idOf(file, way);
       this.shown.add(id);
       return (this.wrong.get(id) ?? []).map((told) => h('div', { class: 'message', id: `${id}-message` }, advice(told)));
@@ -348,7 +365,7 @@ export class Form {
       const items = valueAt(this.state.job, list)?.entries ?? [];
       const rows = items.map((item, index) => this.row('job', list, index, h('div', { class: 'line wish' },
         this.control('job', [...list, index], { label: say('page-row', { what: title, number: index + 1 }) }), this.tools('job', list, index, null)),
-      this.messages('job', [...list, index, 'at'], [...list, index, 'nose'])));
+      this.messages('job', [...list, index, 'at'], [...list, index, 'nose'], [...list, index, 0], [...list, index, 1])));
       const fresh = h('input', { 'data-add': JSON.stringify(list), 'data-count': items.length, placeholder: hint, 'aria-label': say('page-wish', { what: title }) });
       const id = `add-${key}`;
       fresh.id = id;
@@ -491,7 +508,11 @@ export class Form {
 }
 
 /** The value of a field as a file has it. @param {any} target */
-const written = (target) => (target.matches('.number') ? pointed(target.value) : target.value);
+function written(target) {
+  const one = (input) => (input.matches('.number') ? pointed(input.value) : input.value);
+  if (!target.dataset.two) return one(target);
+  return whole(target.dataset.two, [...target.parentElement.children].map(one));
+}
 
 /** What counts where a number is left out, as it would be written in the file. */
 function usual({ default: value, unit, unit_inch: inch }, inches) {

@@ -8,10 +8,15 @@ import { keyName, say } from './words.js';
 const KEY = 'spanhold-2';
 const MOST = 200;
 
+/** Lists as the form names them. @type {Record<string, string>} */
+const LISTS = { sections: say('page-list-sections'), features: say('page-list-features'), back_work: say('page-rear-end'), collets: say('page-list-collets'),
+  hand_over_at: say('page-wish-hand-over'), never_grip: say('page-wish-never-grip') };
+
 /** What edits change, in words, by the list or the key that they change. @param {any[]} edits */
 export function told(edits) {
   const [first] = edits;
-  const key = keyName(String(first.way.filter((step) => typeof step === 'string').at(-1) ?? ''));
+  const last = String(first.way.filter((step) => typeof step === 'string').at(-1) ?? '');
+  const key = LISTS[last] ?? keyName(last);
   const row = (first.index ?? 0) + 1;
   const kinds = new Set(edits.map((e) => e.edit));
   if (kinds.has('swap')) return say('page-did-move', { key, row });

@@ -5,13 +5,15 @@ import { h, s, the } from './dom.js';
 import { LANGUAGE } from './texts.js';
 import { checkName, figures, fixed, made, num, percent, round125, say, speed } from './words.js';
 
-const WIDTH = 1188;
 const HEIGHT = 150;
 const CENTRE = 78;
 const BAR_HALF = 15;
 /** Text size of the labels, and the estimated width of one, which is a little too large. */
 const TEXT = 13;
 const wide = (text) => text.length * TEXT * 0.56;
+/** Units for a pixel, so that the labels are 11 px high, and the narrowest view in units; on a narrower screen it is moved sideways. */
+const PER_PX = TEXT / 11;
+const NARROWEST = 728;
 /** Largest bending on the page, in its units. */
 const BENT = 22;
 /** Bending below this is drawn at the scale for this value, so that it looks small, µm. */
@@ -107,6 +109,7 @@ export function draw(plan, t, found) {
     view.replaceChildren();
     return;
   }
+  const width = Math.max(NARROWEST, view.clientWidth * PER_PX);
   const layout = plan.layout;
   const bush = layout.bush_land_mm !== null;
   const land = layout.bush_land_mm ?? 0;
@@ -119,7 +122,7 @@ export function draw(plan, t, found) {
   const hold = layout.headstock_hold_mm;
   const left = -(parted + gap) - 12;
   const right = (bush ? layout.headstock_farthest_mm : 0) + hold + 30;
-  const scale = (WIDTH - 8) / (right - left);
+  const scale = (width - 8) / (right - left);
   const x = (along) => 4 + (along - left) * scale;
   const sx = (place) => x(place - face);
   const radial = (2 * BAR_HALF) / plan.shaft.stock_diameter_mm;
@@ -139,7 +142,7 @@ export function draw(plan, t, found) {
     s('rect', { class: kind, x: from, y: top, width: Math.max(2, to - from), height: below - above }));
   const label = (left, top, words_) => s('text', { x: left, y: top, 'font-size': TEXT }, words_);
   /** Left edge of a text centred at a place, moved so that it stays in the view and clear of the text left of it. */
-  const middled = (place, words_, from = 4) => Math.max(from, Math.min(place - wide(words_) / 2, WIDTH - 4 - wide(words_)));
+  const middled = (place, words_, from = 4) => Math.max(from, Math.min(place - wide(words_) / 2, width - 4 - wide(words_)));
 
   const bushName = say('page-machine-bush');
   const parts = [s('line', { x1: x(left), x2: x(right), y1: CENTRE, y2: CENTRE, class: 'axis' })];
@@ -180,7 +183,7 @@ export function draw(plan, t, found) {
   const bending = Number((bend * 1000 / scale).toPrecision(2)).toLocaleString(LANGUAGE);
   parts.push(label(8, HEIGHT - 8, found ? say('page-machine-scales', { bending, diameters }) : say('page-machine-scale', { diameters })));
   const says = say('page-machine-label', { at: num(t), stage: state.stage.number });
-  view.replaceChildren(s('svg', { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
+  view.replaceChildren(s('svg', { viewBox: `0 0 ${width} ${HEIGHT}`, role: 'img', 'aria-label': says }, parts));
 }
 
 /**

@@ -1,9 +1,10 @@
 // Connects the parts of the page: texts, plan, keys and buttons.
 
-import { Answers } from './answers.js';
+import { Answers, room } from './answers.js';
 import { ask, drop, file, latest, Refused, save, Superseded } from './api.js';
 import { Compare } from './compare.js';
 import { the } from './dom.js';
+import { Drawer } from './drawer.js';
 import { Drawing, placeAt } from './drawing.js';
 import { Form } from './form.js';
 import { History, told } from './history.js';
@@ -13,6 +14,10 @@ import { LANGUAGE } from './texts.js';
 import { valueAt } from './tree.js';
 import { wished, wishes } from './wish.js';
 import { made, say } from './words.js';
+
+/** Pictures are laid out anew if their room has changed by more than this share, and then rests this long, ms. */
+const REFIT = 0.02;
+const REFIT_MS = 150;
 
 const history = new History();
 const answers = new Answers();
@@ -25,7 +30,8 @@ let plannedTexts = null;
 
 const form = new Form({ edit, text, ahead: (which, edits) => answers.ahead('typed', history.now, which, edits) });
 const moment = new Moment();
-const drawing = new Drawing({ prove, foresee: (place, to) => answers.ahead('dragged', history.now, 'job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t) });
+const drawer = new Drawer();
+const drawing = new Drawing({ prove, foresee: (place, to) => answers.ahead('dragged', history.now, 'job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t), pick: (t) => moment.set(t) });
 const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts, say('page-compare-take'))); }, answer: () => answer });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
@@ -92,6 +98,7 @@ async function planNow() {
   }, 150);
   const began = performance.now();
   try {
+    fitted = room();
     const both = answers.to(texts);
     const first = await both.first;
     clearTimeout(slow);
@@ -149,7 +156,7 @@ function inForm(texts) {
 /** @param {any} texts @param {any} got */
 function show(texts, got) {
   answer = got;
-  results.verdict(answer, !!planned, () => form.reveal());
+  results.verdict(answer, !!planned, () => { drawer.open(false); form.reveal(); });
   results.heard(answer.errors);
   document.body.classList.toggle('stale', answer.errors.length > 0);
   // Counting the sampled parts changes nothing in the picture.
@@ -182,7 +189,7 @@ function title(texts) {
 async function sampled(texts, part) {
   const look = (number) => sampled(texts, number);
   try {
-    const { drawing: frame, along } = await ask('/sampled', part === null ? { texts } : { texts, part });
+    const { drawing: frame, along } = await ask('/sampled', { texts, width_px: room(), ...(part === null ? {} : { part }) });
     if (texts !== plannedTexts || texts !== history.now) return;
     drawing.reframe(frame);
     results.sampled(along, look);
@@ -297,6 +304,20 @@ function buttons() {
   the('save-machine').disabled = !history.now?.machine;
 }
 
+/** The room that the pictures were laid out for, px. */
+let fitted = 0;
+let fitting = 0;
+
+/** Lays the pictures out anew when there is another room for them. */
+function refit() {
+  clearTimeout(fitting);
+  fitting = setTimeout(() => {
+    if (!planned || Math.abs(room() - fitted) < REFIT * fitted) return;
+    answers.forget();
+    plan();
+  }, REFIT_MS);
+}
+
 function widen() {
   const wide = document.body.classList.toggle('wide');
   the('wide').setAttribute('aria-pressed', String(wide));
@@ -342,6 +363,7 @@ function wire() {
     button.addEventListener('click', () => exportAs(button.dataset.export));
   }
   document.addEventListener('keydown', keys);
+  new ResizeObserver(refit).observe(the('results'));
   document.addEventListener('dragover', (event) => event.preventDefault());
   document.addEventListener('drop', (event) => {
     event.preventDefault();

@@ -27,12 +27,18 @@ export function inInches(state, file, inside = false) {
 }
 
 /** Millimetres of the units of lengths that a file may have. */
-const MM = { mm: 1, in: 25.4, 'in.': 25.4, inch: 25.4, inches: 25.4, '"': 25.4 };
+const MM = { mm: 1, in: 25.4, 'in.': 25.4, inch: 25.4, inches: 25.4, '"': 25.4, '″': 25.4 };
 
-/** A length of a file, mm; NaN if it has another form. @param {string|undefined} text @param {boolean} inches whether a number alone is in inches */
+/**
+ * A length of a file, mm; NaN if it has another form. Inches may be a fraction: `1/2`, `1 1/4 in`, `1-1/4"`.
+ * @param {string|undefined} text @param {boolean} inches whether a number alone is in inches
+ */
 export function mmOf(text, inches) {
-  const [, number, unit] = /^\s*([-+.\d]+)\s*(\S*)\s*$/.exec(text ?? '') ?? [];
-  return Number(number ?? NaN) * (MM[(unit || (inches ? 'in' : 'mm')).toLowerCase()] ?? NaN);
+  const { sign, decimal, whole, over, under, unit } =
+    /^\s*(?<sign>[-+]?)(?:(?<decimal>[.\d]+(?:e[-+]?\d+)?)|(?:(?<whole>\d+)(?: +|-))?(?<over>\d+)\/(?<under>\d+))\s*(?<unit>[a-z."″]*)\s*$/i.exec(text ?? '')?.groups ?? {};
+  const per = MM[(unit || (inches ? 'in' : 'mm')).toLowerCase()] ?? NaN;
+  if (decimal === undefined && per === 1) return NaN;
+  return Number(`${sign}1`) * per * (decimal === undefined ? Number(whole ?? 0) + Number(over) / Number(under) : Number(decimal));
 }
 
 /**
