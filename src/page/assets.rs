@@ -27,6 +27,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/style.css" "style.css" CSS,
     "/compare.css" "compare.css" CSS,
     "/fit.css" "fit.css" CSS,
+    "/dark.css" "dark.css" CSS,
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
@@ -43,6 +44,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/moment.js" "moment.js" JS,
     "/wish.js" "wish.js" JS,
     "/results.js" "results.js" JS,
+    "/scheme.js" "scheme.js" JS,
     "/compare.js" "compare.js" JS,
     "/compare_parts.js" "compare_parts.js" JS,
     "/compared.js" "compared.js" JS,
@@ -86,6 +88,27 @@ pub async fn other_method() -> Response {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn every_colour_of_a_picture_has_a_dark_one() {
+        let file = |name: &str| FILES.iter().find(|(path, ..)| *path == name).map_or("", |(.., text)| *text);
+        let job = crate::input::read_job_text("job.yaml", crate::input::TEMPLATE, ".".as_ref()).expect("a job");
+        let plan = crate::answer::sampled(&job, crate::planner::Advice::None).expect("a plan");
+        let canvas = crate::report::Canvas::screen(900.0);
+        let drawing = crate::report::placed(&plan, None, canvas).expect("a drawing").svg;
+        let strip = crate::report::gantt::inline_svg(&plan, canvas).expect("a strip").unwrap_or_default();
+        let inputs = crate::report::sure_chart::inline_svg(&plan, canvas).expect("a chart").unwrap_or_default();
+        let mut seen = 0;
+        for of in ["fill", "stroke"] {
+            for part in [&drawing, &strip, &inputs].into_iter().flat_map(|svg| svg.split(&format!(" {of}=\"#")).skip(1)) {
+                let colour = part.get(..6).unwrap_or_default().to_lowercase();
+                let line = format!("svg [{of}=\"#{colour}\" i]");
+                assert!(file("/dark.css").contains(&line), "{line}");
+                seen += 1;
+            }
+        }
+        assert!(seen > 100, "{seen} colours");
+    }
 
     #[test]
     fn the_machine_has_the_colours_of_the_diagram() {

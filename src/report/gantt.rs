@@ -24,6 +24,10 @@ const TOP: f64 = 30.0;
 /// Height of a lane, and from one to the next.
 const LANE: f64 = 34.0;
 const PITCH: f64 = 46.0;
+/// Text of the head, and from one line of it to the next.
+const HEAD_TEXT: f64 = 11.0;
+const LINE: f64 = 15.0;
+const EDGE: f64 = 8.0;
 /// Room for a tick with its number.
 const TICK: f64 = 86.0;
 /// A bar narrower than this has no text in it.
@@ -60,14 +64,24 @@ pub(super) fn inline(plan: &Plan, canvas: Canvas) -> Result<Option<SVG>, ReportE
     let right = canvas.width - BEHIND;
     let x = |s: f64| LEFT + (right - LEFT) * s / end_s;
     let (legend, height) = legend(canvas);
+    // Where the head takes more than one line, it begins at the edge, and the rest stands lower.
+    let head = shapes::wrapped(&told(cycle), HEAD_TEXT, right - LEFT);
+    let (head, start) = if head.len() == 1 {
+        (head, LEFT)
+    } else {
+        (shapes::wrapped(&told(cycle), HEAD_TEXT, canvas.width - 2.0 * EDGE), EDGE)
+    };
+    let lower = LINE * (head.len().max(1) - 1) as f64;
     let mut root = SVG::new()
-        .set("viewBox", format!("0 0 {} {}", xy(canvas.width), xy(height)))
+        .set("viewBox", format!("0 {} {} {}", xy(0.0 - lower), xy(canvas.width), xy(height + lower)))
         .set("font-family", shapes::FONT)
         .set("role", "img")
         .add(Title::new(say!("gantt-title", job = words::plain(&plan.job))))
         .add(Description::new().add(svg::node::Text::new(told(cycle))))
-        .add(shapes::rect(0.0, 0.0, canvas.width, height).set("fill", WHITE))
-        .add(shapes::text(LEFT, 16.0, 11.0, "start", &told(cycle)));
+        .add(shapes::rect(0.0, 0.0 - lower, canvas.width, height + lower).set("fill", WHITE));
+    for (i, line) in head.iter().enumerate() {
+        root = root.add(shapes::text(start, 16.0 - lower + LINE * i as f64, HEAD_TEXT, "start", line));
+    }
     for (lane, name) in [lang::text("gantt-headstock"), lang::text("gantt-counter-spindle")].into_iter().enumerate() {
         let y = TOP + lane as f64 * PITCH;
         root = root.add(shapes::text(LEFT - 8.0, y + LANE / 2.0 + 3.5, SMALL, "end", name)).add(shapes::line(

@@ -39,7 +39,7 @@ await story('edits', demo, async ({ page, shot, planned, field }) => {
   assert.equal(await page.locator('#undo').getAttribute('title'), 'Undo: Length, section 4: 330 → 335 (Ctrl+Z)');
   await planned(() => page.locator('#undo').click());
   assert.equal(await length.inputValue(), '330');
-  assert.match(await page.locator('#busy').innerText(), /^Undone: Length, section 4: 330 → 335\./);
+  assert.match(await page.locator('#done').innerText(), /^Undone: Length, section 4: 330 → 335\./);
   assert.equal(await page.locator('#redo').getAttribute('title'), 'Make again: Length, section 4: 330 → 335 (Ctrl+Y)');
   await planned(() => page.locator('#redo').click());
   assert.equal(await length.inputValue(), '335');

@@ -19,3 +19,7 @@ page-two-nose = Nase
 page-list-sections = Abschnitte
 page-list-features = Formelemente
 page-list-collets = Spannzangen
+page-scheme = Farben der Seite
+page-scheme-system = Farben: System
+page-scheme-light = hell
+page-scheme-dark = dunkel

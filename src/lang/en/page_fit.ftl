@@ -19,3 +19,7 @@ page-two-nose = nose
 page-list-sections = Sections
 page-list-features = Features
 page-list-collets = Collets
+page-scheme = Colours of the page
+page-scheme-system = Colours: system
+page-scheme-light = light
+page-scheme-dark = dark

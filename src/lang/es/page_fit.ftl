@@ -19,3 +19,7 @@ page-two-nose = nariz
 page-list-sections = Tramos
 page-list-features = Elementos
 page-list-collets = Pinzas
+page-scheme = Colores de la página
+page-scheme-system = Colores: sistema
+page-scheme-light = claro
+page-scheme-dark = oscuro

@@ -19,3 +19,7 @@ page-two-nose = nez
 page-list-sections = Tronçons
 page-list-features = Éléments
 page-list-collets = Pinces
+page-scheme = Couleurs de la page
+page-scheme-system = Couleurs : système
+page-scheme-light = clair
+page-scheme-dark = sombre

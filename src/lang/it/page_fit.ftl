@@ -19,3 +19,7 @@ page-two-nose = naso
 page-list-sections = Tratti
 page-list-features = Lavorazioni
 page-list-collets = Pinze
+page-scheme = Colori della pagina
+page-scheme-system = Colori: sistema
+page-scheme-light = chiaro
+page-scheme-dark = scuro

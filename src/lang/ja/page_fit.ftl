@@ -19,3 +19,7 @@ page-two-nose = 先端
 page-list-sections = 区間
 page-list-features = 形状要素
 page-list-collets = コレット
+page-scheme = ページの配色
+page-scheme-system = 配色：システム
+page-scheme-light = 明るい
+page-scheme-dark = 暗い

@@ -10,6 +10,7 @@ import { Form } from './form.js';
 import { History, told } from './history.js';
 import { Moment } from './moment.js';
 import * as results from './results.js';
+import { schemes } from './scheme.js';
 import { LANGUAGE } from './texts.js';
 import { valueAt } from './tree.js';
 import { wished, wishes } from './wish.js';
@@ -105,7 +106,8 @@ async function planNow() {
     if (texts !== history.now) return;
     document.body.classList.remove('old');
     show(texts, first);
-    the('busy').textContent = stepped + say('page-answered', { ms: Math.round(performance.now() - began) });
+    the('busy').textContent = say('page-answered', { ms: Math.round(performance.now() - began) });
+    the('done').textContent = stepped;
     stepped = '';
     // Errors are shown at their fields at once. Without errors the form already shows what was typed, so the form and what is read later
     // are updated after the picture is on the page.
@@ -290,7 +292,7 @@ function undo(back) {
   queue = queue.then(() => {
     const what = back ? history.undo() : history.redo();
     if (what === null) return;
-    stepped = `${back ? say('page-undone', { what }) : say('page-redone', { what })} `;
+    stepped = back ? say('page-undone', { what }) : say('page-redone', { what });
     plan();
   });
 }
@@ -301,6 +303,7 @@ function buttons() {
   the('redo').disabled = !undone;
   the('undo').title = done ? say('page-undo-what', { what: done.what }) : say('page-undo-title');
   the('redo').title = undone ? say('page-redo-what', { what: undone.what }) : say('page-redo-title');
+  for (const [button, step] of [[the('undo'), done], [the('redo'), undone]]) button.setAttribute('aria-label', [button.textContent, step?.what].filter(Boolean).join(': '));
   the('save-machine').disabled = !history.now?.machine;
 }
 
@@ -363,6 +366,7 @@ function wire() {
     button.addEventListener('click', () => exportAs(button.dataset.export));
   }
   document.addEventListener('keydown', keys);
+  schemes();
   new ResizeObserver(refit).observe(the('results'));
   document.addEventListener('dragover', (event) => event.preventDefault());
   document.addEventListener('drop', (event) => {
