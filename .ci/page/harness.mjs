@@ -49,7 +49,7 @@ export async function story(name, address, tell) {
   page.on('request', (r) => { if (!/^(blob|data):/.test(r.url()) && !r.url().startsWith(address)) complaints.push(`asks elsewhere: ${r.url()}`); });
   if (process.env.PAGE_ASSETS) {
     const kinds = { '.js': 'text/javascript', '.css': 'text/css', '.html': 'text/html', '.svg': 'image/svg+xml' };
-    await page.route(/\/([\w-]+\.(js|css|svg))?$/, async (route) => {
+    await page.route(/\/([\w-]+\.(js|css|svg|html))?$/, async (route) => {
       const file = new URL(route.request().url()).pathname.slice(1) || 'index.html';
       const response = await route.fetch();
       // The texts are no file: the program makes them of its table. New English texts of the sources are put in.

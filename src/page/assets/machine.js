@@ -166,14 +166,13 @@ export function draw(plan, t, found) {
   }
   parts.push(body(bar, 'raw'));
   if (finished.length > 1) parts.push(body(finished, 'steel'));
-  if (bush) {
-    parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, 'bush'));
-    parts.push(label(middled(x(land / 2), bushName), HEIGHT - 8, bushName));
-  }
+  if (bush) parts.push(...block(x(0), x(land), BAR_HALF + 1, 45, 'bush'));
   parts.push(...block(x(nose), x(nose + hold), BAR_HALF + 1, 45, 'head'));
   const head = bush ? say('page-machine-headstock-at', { at: num(nose, 0) }) : say('page-machine-headstock');
-  const free = bush ? middled(x(land / 2), bushName) + wide(bushName) + 6 : 4;
-  parts.push(label(middled(x(nose + hold / 2), head, free), HEIGHT - 8, head));
+  // The name of the bush gives way where both have no room.
+  const over = Math.min(middled(x(land / 2), bushName), width - 10 - wide(head) - wide(bushName));
+  if (bush) parts.push(label(over, HEIGHT - 8, bushName));
+  parts.push(label(middled(x(nose + hold / 2), head, bush ? over + wide(bushName) + 6 : 4), HEIGHT - 8, head));
   // The tool stands at the turned length.
   const tip = sx(t);
   const top = y(t) - BAR_HALF - 2;

@@ -11,7 +11,8 @@ import { History, told } from './history.js';
 import { Moment } from './moment.js';
 import * as results from './results.js';
 import { schemes } from './scheme.js';
-import { LANGUAGE } from './texts.js';
+import { shared } from './share.js';
+import { sayAll } from './spoken.js';
 import { valueAt } from './tree.js';
 import { wished, wishes } from './wish.js';
 import { made, say } from './words.js';
@@ -285,6 +286,21 @@ async function exportAs(format) {
   }
 }
 
+/** Saves the plan as a file that plays without a server. */
+async function share() {
+  try {
+    await settled();
+    if (!planned || document.body.classList.contains('stale')) return;
+    the('busy').textContent = say('page-share-running');
+    const { name, blob } = await shared(plannedTexts, planned);
+    save(name, blob);
+    the('busy').textContent = say('page-share-done', { file: name, size: Math.ceil(blob.size / 1024) });
+  } catch (error) {
+    if (error instanceof Refused) results.problem(error.problem);
+    else if (!(error instanceof Superseded)) throw error;
+  }
+}
+
 /** What was undone or made again last, in words, until the next plan. */
 let stepped = '';
 
@@ -342,17 +358,6 @@ function keys(event) {
   event.preventDefault();
 }
 
-/** Puts in the texts of the page that do not change. */
-function sayAll() {
-  document.documentElement.lang = LANGUAGE;
-  for (const element of document.querySelectorAll('[data-say], [data-say-title], [data-say-label]')) {
-    const { say: inside, sayTitle, sayLabel } = element.dataset;
-    if (inside) element.textContent = say(inside);
-    if (sayTitle) element.title = say(sayTitle);
-    if (sayLabel) element.setAttribute('aria-label', say(sayLabel));
-  }
-}
-
 function wire() {
   the('open').addEventListener('click', () => the('files').click());
   the('files').addEventListener('change', (event) => { openFiles(event.target.files); event.target.value = ''; });
@@ -361,6 +366,7 @@ function wire() {
   the('undo').addEventListener('click', () => undo(true));
   the('redo').addEventListener('click', () => undo(false));
   the('wide').addEventListener('click', widen);
+  the('share').addEventListener('click', share);
   the('print').addEventListener('click', () => window.print());
   for (const button of document.querySelectorAll('[data-export]')) {
     button.addEventListener('click', () => exportAs(button.dataset.export));

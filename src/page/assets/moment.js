@@ -15,7 +15,9 @@ const PAUSE_S = 0.6;
 const KEY = 'spanhold-pace';
 
 export class Moment {
-  constructor() {
+  /** @param {number[]} [places] the only turned lengths that can be shown, mm, from the smallest; left out: all */
+  constructor(places) {
+    this.places = places;
     /** The plan that is shown, and its texts. @type {any} */
     this.plan = null;
     this.texts = null;
@@ -63,9 +65,16 @@ export class Moment {
     this.look();
   }
 
+  /** The turned length that is shown, mm. */
+  get shown() {
+    const t = this.hovered ?? this.at;
+    if (!this.places) return t;
+    return this.places.reduce((near, p) => (Math.abs(p - t) < Math.abs(near - t) ? p : near));
+  }
+
   async look() {
     if (!this.plan) return;
-    const t = this.hovered ?? this.at;
+    const t = this.shown;
     const of = this.plan;
     // The old bent shape stays until the new one arrives, so that the picture does not flicker.
     machine.draw(of, t, this.found);
@@ -73,7 +82,7 @@ export class Moment {
     const question = machine.asked(this.texts, of, t);
     if (!question) return;
     const got = await askMoment(question);
-    if (!got || got.refused || of !== this.plan || t !== (this.hovered ?? this.at)) return;
+    if (!got || got.refused || of !== this.plan || t !== this.shown) return;
     this.found = got;
     machine.draw(of, t, got);
     machine.tell(of, t, got);
