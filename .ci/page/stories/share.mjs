@@ -60,8 +60,8 @@ await story('share', demo, async ({ page }) => {
   });
   // What is shown at a place is what the page shows there.
   const state = async (p) => {
-    await p.locator('#moment').evaluate((e) => { e.value = '500'; e.dispatchEvent(new Event('input')); });
-    await p.waitForFunction(() => /^500/.test(document.querySelector('#moment-text').value) && document.querySelector('#moment-state b'));
+    await p.locator('#moment').evaluate((e) => { e.value = '498'; e.dispatchEvent(new Event('input')); });
+    await p.waitForFunction(() => /^498/.test(document.querySelector('#moment-text').value) && document.querySelector('#moment-state b'));
     await p.waitForFunction(() => document.querySelector('#machine-view text:last-of-type')?.textContent.length > 20);
     return p.locator('#moment-state').innerText();
   };
