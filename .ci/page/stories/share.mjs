@@ -60,9 +60,10 @@ await story('share', demo, async ({ page }) => {
   });
   // What is shown at a place is what the page shows there.
   const state = async (p) => {
+    const old = await p.locator('#moment-state').innerText();
     await p.locator('#moment').evaluate((e) => { e.value = '498'; e.dispatchEvent(new Event('input')); });
     await p.waitForFunction(() => /^498/.test(document.querySelector('#moment-text').value) && document.querySelector('#moment-state b'));
-    await p.waitForFunction(() => document.querySelector('#machine-view text:last-of-type')?.textContent.length > 20);
+    await p.waitForFunction((was) => document.querySelector('#moment-state').innerText !== was, old);
     return p.locator('#moment-state').innerText();
   };
   const here = await state(page);

@@ -34,6 +34,14 @@ export class Moment {
     pace.value = sessionStorage.getItem(KEY) ?? '1';
     pace.addEventListener('change', () => sessionStorage.setItem(KEY, pace.value));
     the('moment').addEventListener('input', (event) => this.set(Number(event.target.value)));
+    // The machine is drawn for its width.
+    let width = 0;
+    new ResizeObserver(() => {
+      const now = the('machine-view').clientWidth;
+      if (now === width) return;
+      width = now;
+      this.look();
+    }).observe(the('machine-view'));
   }
 
   /** @param {any} texts @param {any} plan */
