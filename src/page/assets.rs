@@ -26,6 +26,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/" "index.html" HTML,
     "/style.css" "style.css" CSS,
     "/compare.css" "compare.css" CSS,
+    "/start.css" "start.css" CSS,
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
@@ -45,6 +46,9 @@ const FILES: &[(&str, &str, &str)] = files![
     "/compare_parts.js" "compare_parts.js" JS,
     "/compared.js" "compared.js" JS,
     "/pins.js" "pins.js" JS,
+    "/start.js" "start.js" JS,
+    "/choose.js" "choose.js" JS,
+    "/checks.js" "checks.js" JS,
 ];
 
 /// A file of the page.
