@@ -6,11 +6,11 @@ use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 
 use super::export;
+use super::start::{Choices, DraftAsked, Drafted, Example, NewAsked};
 use super::wire::{
     Applied, ApplyAsked, AtAsked, Changes, ChangesAsked, EditAsked, Edited, Planned, Problem, ProveAsked, Proven,
     Sampled, SampledAsked, Texts,
 };
-use super::start::{Choices, DraftAsked, Drafted, Example, NewAsked};
 use crate::answer::at::At;
 use crate::fields::Field;
 

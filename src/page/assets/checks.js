@@ -42,8 +42,9 @@ export function without(text, { from, to }) {
  * @param {{name: string, text: string}} job
  * @param {(line: number) => void} show shows a line of the text, from 0
  * @param {(text: string) => void} write takes the new text
+ * @param {any} more what stands below the list
  */
-export function list(job, show, write) {
+export function list(job, show, write, more) {
   const all = remarks(job.text);
   const item = (one) => h('li', {},
     h('button', { type: 'button', 'aria-label': say('page-checks-show', { line: one.from + 1 }), onclick: () => show(one.from) }, say('page-checks-line', { line: one.from + 1 })),
@@ -52,5 +53,5 @@ export function list(job, show, write) {
   // The list stays open or closed as it was.
   const shut = the('checks').querySelector('details')?.open === false;
   the('checks').replaceChildren(...(all.length ? [h('details', { open: shut ? null : '' },
-    h('summary', {}, h('b', {}, say('page-checks', { count: all.length })), ` ${say('page-checks-what')}`), h('ul', {}, all.map(item)))] : []));
+    h('summary', {}, h('b', {}, say('page-checks', { count: all.length })), ` ${say('page-checks-what')}`), h('ul', {}, all.map(item)), more)] : []));
 }

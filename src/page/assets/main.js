@@ -11,7 +11,7 @@ import { Form } from './form.js';
 import { History, told } from './history.js';
 import { Moment } from './moment.js';
 import * as results from './results.js';
-import { Start, taken } from './start.js';
+import { again, Start, taken } from './start.js';
 import { LANGUAGE } from './texts.js';
 import { valueAt } from './tree.js';
 import { wished, wishes } from './wish.js';
@@ -155,7 +155,7 @@ function show(texts, got) {
   answer = got;
   results.verdict(answer, !!planned, () => form.reveal());
   results.heard(answer.errors);
-  checks(texts.job, (line) => form.line(line), (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked')));
+  checks(texts.job, (line) => form.line(line), (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked')), again(texts.job.name, take));
   document.body.classList.toggle('stale', answer.errors.length > 0);
   // Counting the sampled parts changes nothing in the picture.
   const drawn = got.plan && plannedTexts === texts && planned.drawing.svg === got.drawing.svg;
@@ -242,11 +242,17 @@ function keep(place, to) {
 
 // -- Files, keys, buttons.
 
-async function openFiles(files) {
-  if (start.shown) start.busy(say('page-start-reading', { file: files[0]?.name ?? '' }));
-  const { yaml, draft, problem } = await taken([...files]);
+/** Opens a draft, or tells why there is none; the files that need no draft. @param {Promise<import('./start.js').Taken>} under */
+async function take(under) {
+  const { yaml, draft, problem } = await under;
   if (draft) opened({ job: draft.job }, say('page-did-draft', { file: draft.file }));
   if (problem) (start.shown ? start : results).problem(problem);
+  return yaml;
+}
+
+async function openFiles(files) {
+  if (start.shown) start.busy(say('page-start-reading', { file: files[0]?.name ?? '' }));
+  const yaml = await take(taken([...files]));
   if (!yaml) return;
   const texts = await Promise.all(yaml.slice(0, 2).map(async (f) => ({ name: f.name, text: await f.text() })));
   const isJob = (t) => /^\s*shaft\s*:/m.test(t.text);

@@ -29,16 +29,37 @@ export async function taken(files) {
   if (first.size > MOST_MB * 1e6) {
     return { problem: { what: say('page-start-too-large', { file, size: num(first.size / 1e6) }), help: say('page-start-too-large-help', { most: MOST_MB }) } };
   }
+  const content = new Uint8Array(await first.arrayBuffer());
+  const bytes = Array.from(content, (byte) => String.fromCharCode(byte)).join('');
+  return drafted({ name: file, bytes, flip: false, inches: false });
+}
+
+/** A draft as it was asked for last, so that it can be read again the other way round. @type {{asked: any, job: any}|null} */
+let last = null;
+
+/** @param {any} asked @returns {Promise<Taken>} */
+async function drafted(asked) {
   try {
-    const content = new Uint8Array(await first.arrayBuffer());
-    const bytes = Array.from(content, (byte) => String.fromCharCode(byte)).join('');
-    const { job } = await ask('/draft', { name: file, bytes });
-    return { draft: { job, file } };
+    const { job } = await ask('/draft', asked);
+    last = { asked, job };
+    return { draft: { job, file: asked.name } };
   } catch (error) {
     if (error instanceof Refused) return { problem: error.problem };
     if (error instanceof Superseded) return {};
     throw error;
   }
+}
+
+/**
+ * Buttons that read the drawing again, for a job that is its draft.
+ * @param {string} name of the job file @param {(taken: Promise<Taken>) => void} take
+ */
+export function again(name, take) {
+  if (last?.job.name !== name || !/\.dxf$/i.test(last.asked.name)) return null;
+  const { asked } = last;
+  const button = (text, more) => h('button', { type: 'button', onclick: () => take(drafted({ ...asked, ...more })) }, text);
+  return h('p', {}, button(say('page-checks-flip'), { flip: !asked.flip }),
+    button(asked.inches ? say('page-checks-own-unit') : say('page-checks-inches'), { inches: !asked.inches }));
 }
 
 /** Width and half height of the picture of a part, and the most that diameters are drawn larger than lengths. */

@@ -4,9 +4,9 @@ use axum::http::StatusCode;
 use schemars::JsonSchema;
 use serde::Deserialize;
 
+use super::super::Start;
 use super::super::answers::{Refused, unusable};
 use super::super::wire::{Problem, Text, Texts, Told};
-use super::super::Start;
 use super::examples::MACHINES;
 use crate::drawings::{BAR_CLASS, bar_length_mm, usual_bar_mm};
 use crate::input::edit::{Edit, edited};
@@ -42,7 +42,11 @@ pub fn texts(asked: &NewAsked, start: &Start) -> Result<Texts, Refused> {
     let within = |value: f64, low: f64, high: f64| value.is_finite() && value >= low && value <= high;
     let range = |low: f64, high: f64| say!("page-new-range-help", low = lang::number(low), high = lang::number(high));
     if !within(asked.length_mm, SHORTEST_MM, LONGEST_MM) {
-        wrong("length_mm", say!("page-new-length", length = lang::number(asked.length_mm)), range(SHORTEST_MM, LONGEST_MM));
+        wrong(
+            "length_mm",
+            say!("page-new-length", length = lang::number(asked.length_mm)),
+            range(SHORTEST_MM, LONGEST_MM),
+        );
     }
     let (thinnest, thickest) = (iso2768::FROM_MM, largest_mm());
     if !within(asked.diameter_mm, thinnest, thickest) {
@@ -59,7 +63,10 @@ pub fn texts(asked: &NewAsked, start: &Start) -> Result<Texts, Refused> {
     }
     let bar_mm = usual_bar_mm(asked.diameter_mm);
     let machine = machine_for(asked.diameter_mm, bar_mm)?;
-    Ok(Texts { job: Text { name: lang::text("page-new-file").into(), text: job(asked, bar_mm, &machine.name) }, machine: Some(machine) })
+    Ok(Texts {
+        job: Text { name: lang::text("page-new-file").into(), text: job(asked, bar_mm, &machine.name) },
+        machine: Some(machine),
+    })
 }
 
 /// Shortest and longest shaft, mm: between a pin and what the bar feeder of a common machine takes.
@@ -101,16 +108,19 @@ fn machine_for(diameter_mm: f64, bar_mm: f64) -> Result<Text, Refused> {
     // As wide as the collets of the example machines; the force grows with the diameter as theirs does.
     let below = (0.05 * diameter_mm).min(0.4);
     let round = |x: f64| (x * 1000.0).round() / 1000.0;
-    let (low, high, passes) = (round(diameter_mm - below), round(diameter_mm + below / 4.0), round(diameter_mm + below));
+    let (low, high, passes) =
+        (round(diameter_mm - below), round(diameter_mm + below / 4.0), round(diameter_mm + below));
     let force = (FORCE_PER_MM * diameter_mm / 100.0).ceil() * 100.0;
-    let item = format!("{{name: \"{diameter_mm}\", range: [{low}, {high}], hold: {hold}, passes: {passes}, clamp_force: {force}}}");
+    let item = format!(
+        "{{name: \"{diameter_mm}\", range: [{low}, {high}], hold: {hold}, passes: {passes}, clamp_force: {force}}}"
+    );
     let way = ["counter_spindle", "collets"].map(|key| Step::Key(key.into())).to_vec();
     let text = edited(&file.name, &file.text, &Edit::Insert { way, index: 0, item }).map_err(unusable)?;
     Ok(Text { name: file.name, text })
 }
 
 /// Clamping force of a collet for its diameter, N/mm. Of the usual size of the example machines, no source.
-const FORCE_PER_MM: f64 = 600.0;
+const FORCE_PER_MM: f64 = 700.0;
 
 /// The text of the job.
 fn job(asked: &NewAsked, bar_mm: f64, machine: &str) -> String {
@@ -149,8 +159,11 @@ mod tests {
 
     #[test]
     fn a_new_shaft_of_any_usual_size_is_a_job_without_errors() {
-        for (length_mm, diameter_mm) in [(5.0, 0.5), (60.0, 3.0), (300.0, 10.0), (620.0, 13.5), (1000.0, 20.0), (3500.0, largest_mm())] {
-            let texts = texts(&NewAsked { length_mm, diameter_mm, material: "1.4305".into() }, &start()).map_err(|(_, p)| p.what);
+        for (length_mm, diameter_mm) in
+            [(5.0, 0.5), (60.0, 3.0), (300.0, 10.0), (620.0, 13.5), (1000.0, 20.0), (3500.0, largest_mm())]
+        {
+            let texts = texts(&NewAsked { length_mm, diameter_mm, material: "1.4305".into() }, &start())
+                .map_err(|(_, p)| p.what);
             let texts = texts.expect("texts");
             let read = read_texts(&Named::from(&texts.job), texts.machine.as_ref().map(Named::from).as_ref(), None);
             assert!(read.is_ok(), "{length_mm} × {diameter_mm}: {read:?}");
@@ -161,7 +174,8 @@ mod tests {
     fn a_common_shaft_has_a_plan_at_once() {
         let texts = texts(&NewAsked { length_mm: 300.0, diameter_mm: 12.0, material: "C45".into() }, &start());
         let texts = texts.map_err(|(_, p)| p.what).expect("texts");
-        let job = read_texts(&Named::from(&texts.job), texts.machine.as_ref().map(Named::from).as_ref(), None).expect("a job");
+        let job = read_texts(&Named::from(&texts.job), texts.machine.as_ref().map(Named::from).as_ref(), None)
+            .expect("a job");
         let plan = crate::answer::advised(&job, Advice::None).expect("a plan");
         assert_ne!(plan.verdict, crate::job::plan::Verdict::Infeasible);
     }

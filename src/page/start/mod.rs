@@ -18,7 +18,7 @@ use super::asked::{Body, answered};
 use super::wire::{Problem, Text};
 use super::work::Desk;
 use crate::diag::Diag;
-use crate::drawings::{self, Options};
+use crate::drawings::{self, Options, Units};
 use crate::lang;
 use crate::say;
 use axum::http::StatusCode;
@@ -37,6 +37,12 @@ pub struct DraftAsked {
     name: String,
     /// Bytes of the file, each as one character from U+0000 to U+00FF.
     bytes: String,
+    /// Whether the front face is at the right or upper end of the drawing.
+    #[serde(default)]
+    flip: bool,
+    /// Whether the drawing is in inches, whatever it says.
+    #[serde(default)]
+    inches: bool,
 }
 
 /// A draft of a job.
@@ -73,10 +79,10 @@ fn drafted(asked: &DraftAsked) -> Result<Drafted, Refused> {
     let bytes = bytes.map_err(|_| unusable(Diag::new(say!("page-draft-no-bytes"))))?;
     let path = Path::new(Path::new(&asked.name).file_name().unwrap_or_default());
     let options = Options {
-        units: None,
+        units: asked.inches.then_some(Units::Inch),
         scale: None,
         gap_mm: drawings::GAP_MM,
-        flip: false,
+        flip: asked.flip,
         sheet: None,
         stock_mm: None,
         machine: None,
@@ -119,8 +125,11 @@ mod tests {
 
     #[test]
     fn what_is_no_drawing_is_refused_with_a_reason() {
-        let asked = |name: &str, bytes: &str| DraftAsked { name: name.into(), bytes: bytes.into() };
-        for (name, bytes) in [("a.dxf", "no drawing"), ("a.exe", "x"), ("", ""), ("a.csv", "\u{20ac}"), ("../../etc/passwd", "")] {
+        let asked =
+            |name: &str, bytes: &str| DraftAsked { name: name.into(), bytes: bytes.into(), flip: false, inches: false };
+        for (name, bytes) in
+            [("a.dxf", "no drawing"), ("a.exe", "x"), ("", ""), ("a.csv", "\u{20ac}"), ("../../etc/passwd", "")]
+        {
             let refused = drafted(&asked(name, bytes)).map_err(|(status, problem)| (status, problem.what));
             assert!(refused.is_err_and(|(status, what)| status == 422 && !what.is_empty()), "{name}");
         }
