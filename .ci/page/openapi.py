@@ -77,6 +77,18 @@ try:
     start = told("GET", "/start")
     told("GET", "/fields")
     assert told("GET", "/openapi.json") == document
+    examples = told("GET", "/gallery")
+    assert len(examples) == 8 and not told("POST", "/plan", examples[0]["texts"])["errors"]
+    choices = told("GET", "/choices")
+    assert not choices["begins"] and len(choices["machines"]) == 6 and len(choices["materials"]) > 5
+    fresh = {"length_mm": 250, "diameter_mm": 9, "material": "C45"}
+    assert told("POST", "/plan", told("POST", "/new", fresh))["plan"]
+    assert [e["way"] for e in told("POST", "/new", fresh | {"material": "cheese"}, 422)["errors"]] == [["material"]]
+    drawing = {"name": "platen-shaft.dxf", "bytes": Path("demo/platen-shaft.dxf").read_bytes().decode("latin-1")}
+    draft = told("POST", "/draft", drawing)
+    assert draft["notes"] and not told("POST", "/plan", {"job": draft["job"]})["errors"]
+    assert told("POST", "/draft", drawing | {"flip": True})["job"] != draft["job"]
+    told("POST", "/draft", drawing | {"name": "platen-shaft.step"}, 422)
     first = told("POST", "/first", start)
     planned = told("POST", "/plan", start)
     assert planned["settled"] and planned["summary"]

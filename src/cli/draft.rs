@@ -2,7 +2,7 @@
 
 use super::{Ending, files, out};
 use crate::diag::Diag;
-use crate::drawings::{DRAWING_MAX_MIB, Options, Units, draft};
+use crate::drawings::{DRAWING_MAX_MIB, GAP_MM, Options, Units, draft};
 use crate::say;
 use std::path::{Path, PathBuf};
 
@@ -33,7 +33,7 @@ pub struct Args {
     #[arg(long, value_name = "SCALE")]
     scale: Option<f64>,
     /// Largest gap between the ends of two lines that the program closes, mm.
-    #[arg(long, value_name = "MM", default_value_t = 0.05)]
+    #[arg(long, value_name = "MM", default_value_t = GAP_MM)]
     gap: f64,
     /// The front face is at the right or upper end of the drawing. Default: left or lower end.
     #[arg(long)]
@@ -91,7 +91,7 @@ fn options(args: &Args) -> Result<Options, Diag> {
     Ok(Options {
         units,
         scale: within("scale", args.scale, 1e-4, 1e4)?,
-        gap_mm: within("gap", Some(args.gap), 1e-4, 5.0)?.unwrap_or(0.05),
+        gap_mm: within("gap", Some(args.gap), 1e-4, 5.0)?.unwrap_or(GAP_MM),
         flip: args.flip,
         sheet: args.sheet.clone(),
         stock_mm: within("stock", args.stock, crate::fields::STOCK_DIAMETER.min, crate::fields::STOCK_DIAMETER.max)?,

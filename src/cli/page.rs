@@ -16,7 +16,7 @@ const PORT: u16 = 8417;
 /// What `page` takes.
 #[derive(Debug, clap::Args)]
 pub struct Args {
-    /// The job file to open. Default: an example job.
+    /// The job file to open. Default: the start screen.
     job: Option<PathBuf>,
     #[command(flatten)]
     shop: InShop,
@@ -50,7 +50,7 @@ pub fn run(args: &Args) -> Ending {
         out::result(&format!("http://{address}/\n"));
         out::say(&format!("{}\n", lang::text("page-opened")));
     };
-    match page::serve(Start { job, machine, shop }, args.port, ready) {
+    match page::serve(Start { job, machine, shop, given: args.job.is_some() }, args.port, ready) {
         Ok(()) => Ending::Done,
         Err(e) => {
             let help = match e.kind() {

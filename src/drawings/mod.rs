@@ -25,6 +25,10 @@ mod workbook;
 mod yaml;
 
 pub use load::DRAWING_MAX_MIB;
+pub use yaml::{BAR_CLASS, bar_length_mm, usual_bar_mm};
+
+/// Largest gap between the ends of two lines that is closed unless the call says more, mm.
+pub const GAP_MM: f64 = 0.05;
 
 use std::cell::Cell;
 use std::collections::BTreeMap;

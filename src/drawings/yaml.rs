@@ -16,7 +16,7 @@ const BARS_MM: [f64; 32] = [
     25.0, 26.0, 28.0, 30.0, 32.0, 36.0, 38.0, 40.0, 42.0, 45.0, 50.0, 60.0,
 ];
 /// Tolerance class of drawn bar.
-const BAR_CLASS: &str = "h11";
+pub const BAR_CLASS: &str = "h11";
 /// Smallest allowance on the diameter for turning a section from the bar, mm: a finishing cut. Common practice, no
 /// source.
 const ROOM_MM: f64 = 0.5;
@@ -100,9 +100,7 @@ pub fn job(content: &Content) -> String {
         Some(mm) => out.push_str(&format!("stock: {{diameter: {mm}, bar_length: 3000}}\n")),
         None => {
             let least = content.sections.iter().map(bar_mm).fold(0.0, f64::max);
-            let mm = BARS_MM.into_iter().find(|d| *d >= least).unwrap_or_else(|| (least / 5.0).ceil() * 5.0);
-            // If the shaft is too long for the usual bar, its length decides how long the bar must be.
-            let bar = if length + 100.0 <= 3000.0 { 3000.0 } else { ((length + 100.0) / 1000.0).ceil() * 1000.0 };
+            let (mm, bar) = (next_bar_mm(least), bar_length_mm(length));
             out.push_str(&format!(
                 "stock: {{diameter: {mm}, tolerance: {BAR_CLASS}, bar_length: {bar}}}   # {}\n",
                 lang::text("draft-placeholder-bar")
@@ -130,6 +128,21 @@ pub fn job(content: &Content) -> String {
         lang::text("draft-default-feed")
     ));
     out
+}
+
+/// The next common bar, mm.
+fn next_bar_mm(least: f64) -> f64 {
+    BARS_MM.into_iter().find(|d| *d >= least).unwrap_or_else(|| (least / 5.0).ceil() * 5.0)
+}
+
+/// The common bar that a diameter is turned from, mm.
+pub fn usual_bar_mm(diameter_mm: f64) -> f64 {
+    next_bar_mm(diameter_mm + ROOM_MM)
+}
+
+/// The length of the bar for a shaft, mm: the usual one, unless the shaft is too long for it.
+pub fn bar_length_mm(length_mm: f64) -> f64 {
+    if length_mm + 100.0 <= 3000.0 { 3000.0 } else { ((length_mm + 100.0) / 1000.0).ceil() * 1000.0 }
 }
 
 /// The smallest bar for a section, mm. It leaves room for turning, unless the section may stay as the bar is drawn.

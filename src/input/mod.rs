@@ -47,7 +47,7 @@ use std::sync::Arc;
 use crate::diag::Diag;
 use crate::job::readings::Readings;
 use crate::job::shop::Shop;
-use crate::job::{Collet, Job};
+use crate::job::{Collet, Job, Machine};
 
 pub use family::Family;
 use machine_from::MachineFrom;
@@ -121,6 +121,11 @@ pub struct Named {
 pub fn read_texts(job: &Named, machine: Option<&Named>, shop: Option<Arc<Shop>>) -> Result<Job, Vec<Diag>> {
     let source = file::source_of(&job.name, &job.text).map_err(|diag| vec![diag])?;
     job::read(&source, MachineFrom::Text(machine), ShopFrom::Ready(shop))
+}
+
+/// Reads a machine from the text of its file. None: the text has errors.
+pub fn read_machine_text(file: &Named) -> Option<Machine> {
+    machine_from::in_clean_file(&file::source_of(&file.name, file.text.as_str()).ok()?)
 }
 
 /// The texts of a job file and of the machine file that it names. Their contents are not checked here. A machine file

@@ -12,7 +12,7 @@ pub const LABEL: &str = "ISO 2768-m";
 const CLASS_M: [(f64, f64); 5] = [(6.0, 0.1), (30.0, 0.2), (120.0, 0.3), (400.0, 0.5), (1000.0, 0.8)];
 
 /// Below this size the standard gives no deviations. They must be written beside the size.
-const FROM_MM: f64 = 0.5;
+pub const FROM_MM: f64 = 0.5;
 
 /// General tolerance, class m, of a diameter or length.
 ///

@@ -30,6 +30,7 @@ const FILES: &[(&str, &str, &str)] = files![
     "/dark.css" "dark.css" CSS,
     "/shared.css" "shared.css" CSS,
     "/shared.html" "shared.html" HTML,
+    "/start.css" "start.css" CSS,
     "/icon.svg" "icon.svg" ICON,
     "/main.js" "main.js" JS,
     "/api.js" "api.js" JS,
@@ -56,6 +57,9 @@ const FILES: &[(&str, &str, &str)] = files![
     "/compared.js" "compared.js" JS,
     "/pins.js" "pins.js" JS,
     "/plain.js" "plain.js" JS,
+    "/start.js" "start.js" JS,
+    "/choose.js" "choose.js" JS,
+    "/checks.js" "checks.js" JS,
 ];
 
 /// A file of the page.

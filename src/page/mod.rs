@@ -16,6 +16,7 @@ mod handlers;
 mod openapi;
 mod patience;
 mod reader;
+mod start;
 mod wire;
 mod work;
 
@@ -44,6 +45,8 @@ pub struct Start {
     pub machine: Option<Named>,
     /// The shop whose values count where the job gives none.
     pub shop: Option<Arc<Shop>>,
+    /// Whether the call gives the job. If not, the page begins with its start screen.
+    pub given: bool,
 }
 
 /// The interface as a document of OpenAPI 3.1, JSON.
@@ -73,6 +76,10 @@ pub fn router(start: Start, port: u16) -> Router {
         .route("/start", get(handlers::start))
         .route("/fields", get(handlers::fields))
         .route("/openapi.json", get(handlers::openapi))
+        .route("/gallery", get(start::gallery))
+        .route("/choices", get(start::choices))
+        .route("/new", post(start::fresh))
+        .route("/draft", post(start::draft).layer(DefaultBodyLimit::max(start::DRAFT_MAX_BYTES)))
         .route("/first", post(handlers::first))
         .route("/plan", post(handlers::plan))
         .route("/sampled", post(handlers::sampled))

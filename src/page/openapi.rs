@@ -6,6 +6,7 @@ use schemars::{JsonSchema, SchemaGenerator};
 use serde_json::{Map, Value, json};
 
 use super::export;
+use super::start::{Choices, DraftAsked, Drafted, Example, NewAsked};
 use super::wire::{
     Applied, ApplyAsked, AtAsked, Changes, ChangesAsked, EditAsked, Edited, PlanAsked, Planned, Problem, ProveAsked,
     Proven, Sampled, SampledAsked, Texts,
@@ -24,7 +25,7 @@ struct Question {
     answers: Body,
 }
 
-const QUESTIONS: [Question; 12] = [
+const QUESTIONS: [Question; 16] = [
     Question { path: "/start", what: "The files that the page opens first.", asks: None, answers: json_of::<Texts> },
     Question {
         path: "/fields",
@@ -37,6 +38,25 @@ const QUESTIONS: [Question; 12] = [
         what: "The description of this interface.",
         asks: None,
         answers: json_of::<Value>,
+    },
+    Question { path: "/gallery", what: "The example parts.", asks: None, answers: json_of::<Vec<Example>> },
+    Question {
+        path: "/choices",
+        what: "The machines and materials to choose from.",
+        asks: None,
+        answers: json_of::<Choices>,
+    },
+    Question {
+        path: "/new",
+        what: "The first job of a new shaft, with an example machine.",
+        asks: Some(json_of::<NewAsked>),
+        answers: json_of::<Texts>,
+    },
+    Question {
+        path: "/draft",
+        what: "A job from a drawing or a table. It must be checked.",
+        asks: Some(json_of::<DraftAsked>),
+        answers: json_of::<Drafted>,
     },
     Question {
         path: "/first",

@@ -142,7 +142,12 @@ mod tests {
     }
 
     fn desk() -> Desk {
-        Desk::new(Start { job: Named { name: "job.yaml".into(), text: String::new() }, machine: None, shop: None })
+        Desk::new(Start {
+            job: Named { name: "job.yaml".into(), text: String::new() },
+            machine: None,
+            shop: None,
+            given: true,
+        })
     }
 
     #[test]

@@ -47,8 +47,8 @@ const ROOMS: &[(&str, &[&str])] = &[
     (
         "page",
         &[
-            "lang", "diag", "defect", "fields", "spread", "input", "job", "planner", "process", "proof", "report",
-            "answer",
+            "lang", "diag", "defect", "fields", "spread", "input", "drawings", "job", "planner", "process", "proof",
+            "report", "answer",
         ],
     ),
     (

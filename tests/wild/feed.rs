@@ -158,6 +158,7 @@ pub fn page(bytes: &[u8]) -> bool {
         job: Named { name: "job.yaml".into(), text: String::new() },
         machine: None,
         shop: None,
+        given: true,
     };
     let runtime = tokio::runtime::Builder::new_current_thread().enable_time().build().unwrap();
     runtime.block_on(async {

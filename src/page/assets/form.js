@@ -22,7 +22,7 @@ const CHOICES = { end: { choice: ['front', 'back'] }, forming: { choice: ['', 's
 const TYPING_MS = 50;
 
 export class Form {
-  /** @param {{edit: (file: File, edits: any[], what?: string) => void, text: (file: File, text: string) => void, ahead: (file: File, edits: any[]) => void}} act */
+  /** @param {{edit: (file: File, edits: any[], what?: string) => void, text: (file: File, text: string) => void, ahead: (file: File, edits: any[]) => void, picker: (of: string) => any}} act */
   constructor(act) {
     this.act = act;
     this.tab = 'shaft';
@@ -171,7 +171,7 @@ export class Form {
       placeholder: field.choice ? keyName(field.choice[0]) : fallback, label, title,
     });
     return h('div', { class: `field${given ? ' given' : ''}${field.full ? ' full' : field.text ? ' words' : ''}` },
-      h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), control, this.messages(file, way));
+      h('label', { for: control.id, title }, label, short ? h('small', {}, ` ${short}`) : null), field.pick ? h('span', { class: 'picked' }, control, this.act.picker(field.key)) : control, this.messages(file, way));
   }
 
   group(file, base, group) {
@@ -432,7 +432,8 @@ export class Form {
     }
     if (this.tab === 'cutting') return [groups(CUTTING.slice(0, 2)), this.wishes(), groups(CUTTING.slice(2)), this.family()].flat();
     const [file, base] = this.machineAt();
-    const named = file === 'machine' ? [this.field('job', [], [], { key: 'machine', text: true, full: true, label: say('page-machine-file') })] : [];
+    const pick = h('div', {}, this.act.picker('machine'));
+    const named = file === 'machine' ? [pick, this.field('job', [], [], { key: 'machine', text: true, full: true, label: say('page-machine-file') })] : [pick];
     if (file === 'machine' && !this.state.machine) {
       const given = valueAt(this.state.job, ['machine']);
       return [...named, h('p', {}, given ? say('page-machine-file-not-open') : say('page-machine-of-shop'))];
@@ -496,6 +497,17 @@ export class Form {
     this.tab = tab;
     this.rebuild();
     the('input').scrollTop = 0;
+  }
+
+  /** Shows a line of the text of the job. @param {number} line from 0 */
+  line(line) {
+    this.turn('text');
+    const area = the('text-job');
+    const lines = area.value.split('\n');
+    const from = lines.slice(0, line).join('\n').length + (line ? 1 : 0);
+    area.focus();
+    area.setSelectionRange(from, from + lines[line].length);
+    area.scrollTop = area.scrollHeight * line / lines.length - area.clientHeight / 2;
   }
 
   /** Shows the first field with a message, or the text if there is none. */

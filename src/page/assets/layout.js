@@ -3,7 +3,7 @@
 import { say } from './words.js';
 
 /**
- * @typedef {{key: string, label?: string, choice?: string[], text?: boolean, full?: boolean, title?: string}} FieldAt
+ * @typedef {{key: string, label?: string, choice?: string[], text?: boolean, full?: boolean, pick?: boolean, title?: string}} FieldAt
  * @typedef {{title: string, at: (string|number)[], fields: FieldAt[], optional?: boolean}} Group an optional group can be removed
  */
 
@@ -14,7 +14,7 @@ const numbers = (...keys) => keys.map((key) => ({ key }));
 export const SHAFT = [
   { title: say('page-group-part'), at: ['shaft'], fields: [
     { key: 'name', text: true, full: true }, { key: 'drawing', text: true }, { key: 'revision', text: true }, { key: 'date', text: true },
-    { key: 'material', text: true }, { key: 'straightness' }] },
+    { key: 'material', text: true, pick: true }, { key: 'straightness' }] },
   { title: say('page-group-bar'), at: ['stock'], fields: [{ key: 'diameter' }, { key: 'bore' }, { key: 'tolerance', text: true }, { key: 'bar_length' },
     { key: 'kind', label: say('page-stock-kind'), choice: ['', 'drawn', 'turned', 'ground', 'bar_feeder'], title: say('page-stock-kind-title') }] },
 ];

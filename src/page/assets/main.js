@@ -2,6 +2,8 @@
 
 import { Answers, room } from './answers.js';
 import { ask, drop, file, latest, Refused, save, Superseded } from './api.js';
+import { list as checks } from './checks.js';
+import { machinePicker, materialPicker, naming, offer, scalar } from './choose.js';
 import { Compare } from './compare.js';
 import { the } from './dom.js';
 import { Drawer } from './drawer.js';
@@ -13,6 +15,7 @@ import * as results from './results.js';
 import { schemes } from './scheme.js';
 import { shared } from './share.js';
 import { sayAll } from './spoken.js';
+import { again, Start, taken } from './start.js';
 import { valueAt } from './tree.js';
 import { wished, wishes } from './wish.js';
 import { made, say } from './words.js';
@@ -30,11 +33,12 @@ let planned = null;
 /** The texts the last plan belongs to. @type {any} */
 let plannedTexts = null;
 
-const form = new Form({ edit, text, ahead: (which, edits) => answers.ahead('typed', history.now, which, edits) });
+const form = new Form({ edit, text, ahead: (which, edits) => answers.ahead('typed', history.now, which, edits), picker });
 const moment = new Moment();
 const drawer = new Drawer();
 const drawing = new Drawing({ prove, foresee: (place, to) => answers.ahead('dragged', history.now, 'job', wished(answer, planned.plan, place, to)), keep, hover: (t) => moment.hover(t), pick: (t) => moment.set(t) });
 const compare = new Compare(history, { take: (texts) => { queue = queue.then(() => change(texts, say('page-compare-take'))); }, answer: () => answer });
+const start = new Start({ open: opened, choose: () => the('files').click(), job: () => history.now.job.name });
 
 /** Edits are made one after another, so that each sees the text that the one before it made. */
 let queue = Promise.resolve();
@@ -153,7 +157,7 @@ function inForm(texts) {
   results.unplaced(form.unplaced, texts);
   const machine = valueAt(answer.job, ['machine']);
   const missing = answer.errors.some((e) => e.file === 'job' && e.way[0] === 'machine' && e.way.length === 1);
-  if (missing && !texts.machine && machine?.kind === 'scalar') results.wanted(machine.text, () => the('files').click());
+  if (missing && !texts.machine && machine?.kind === 'scalar') results.wanted(machine.text, () => the('files').click(), picker('machine'));
 }
 
 /** @param {any} texts @param {any} got */
@@ -161,6 +165,7 @@ function show(texts, got) {
   answer = got;
   results.verdict(answer, !!planned, () => { drawer.open(false); form.reveal(); });
   results.heard(answer.errors);
+  checks(texts.job, (line) => form.line(line), (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked')), again(texts.job.name, take));
   document.body.classList.toggle('stale', answer.errors.length > 0);
   // Counting the sampled parts changes nothing in the picture.
   const drawn = got.plan && plannedTexts === texts && planned.drawing.svg === got.drawing.svg;
@@ -247,20 +252,56 @@ function keep(place, to) {
 
 // -- Files, keys, buttons.
 
+/** Opens a draft, or tells why there is none; the files that need no draft. @param {Promise<import('./start.js').Taken>} under */
+async function take(under) {
+  const { yaml, draft, problem } = await under;
+  if (draft) opened({ job: draft.job }, say('page-did-draft', { file: draft.file }));
+  if (problem) (start.shown ? start : results).problem(problem);
+  return yaml;
+}
+
 async function openFiles(files) {
-  const texts = await Promise.all([...files].slice(0, 2).map(async (f) => ({ name: f.name, text: await f.text() })));
+  if (start.shown) start.busy(say('page-start-reading', { file: files[0]?.name ?? '' }));
+  const yaml = await take(taken([...files]));
+  if (!yaml) return;
+  const texts = await Promise.all(yaml.slice(0, 2).map(async (f) => ({ name: f.name, text: await f.text() })));
   const isJob = (t) => /^\s*shaft\s*:/m.test(t.text);
   const job = texts.find(isJob);
   const other = texts.find((t) => t !== job);
-  if (!job && !other) return;
-  // A machine file alone replaces the one that is open.
-  const named = other ?? (job && sameMachine(job) ? history.now.machine : undefined);
+  if (!job) return choose({ name: other.name, title: other.name, file: other });
+  const named = other ?? (sameMachine(job) ? history.now.machine : undefined);
+  opened(named ? { job, machine: named } : { job }, say('page-did-open', { file: job.name }));
+}
+
+/** Puts other texts in place of those that are open. @param {any} texts @param {string} what */
+function opened(texts, what) {
   // Waits for the edits that are under way: otherwise they would be made in the old job and bring it back.
   queue = queue.then(() => {
     moment.back();
-    const what = say('page-did-open', { file: (job ?? other).name });
-    change(job ? (named ? { job, machine: named } : { job }) : { ...history.now, machine: other }, what);
+    start.close();
+    change(texts, what);
   });
+}
+
+/** Puts a machine in place of the one that is open. The job names it, so that it is found again. @param {any} machine */
+function choose({ name, title: said, file: at }) {
+  queue = queue.then(async () => {
+    const { job } = history.now;
+    try {
+      const { text: edited } = await ask('/edit', { text: job, edits: naming(valueAt(answer.job, ['machine']), name) });
+      moment.back();
+      start.close();
+      change({ job: { ...job, text: edited }, ...(at ? { machine: at } : {}) }, say('page-did-machine', { name: said }));
+    } catch (error) {
+      results.problem(error.problem ?? { what: say('page-edit-not-made'), help: String(error) });
+    }
+  });
+}
+
+/** A list of machines or materials to pick from. @param {string} of */
+function picker(of) {
+  if (of === 'machine') return machinePicker(choose, () => the('files').click());
+  return materialPicker((name) => edit('job', [{ edit: 'set', way: ['shaft', 'material'], value: scalar(name) }]));
 }
 
 /** Whether a job names the machine file that is open. */
@@ -343,6 +384,7 @@ function widen() {
 }
 
 function keys(event) {
+  if (start.shown && !(event.ctrlKey && event.key === 'o')) return;
   const inText = event.target.matches('textarea');
   const control = event.ctrlKey || event.metaKey;
   const pressed = event.key.toLowerCase();
@@ -385,9 +427,11 @@ async function begin() {
   sayAll();
   wire();
   try {
-    const [start, fields] = await Promise.all([ask('/start'), ask('/fields')]);
+    const [texts, fields, choices] = await Promise.all([ask('/start'), ask('/fields'), ask('/choices')]);
+    offer(choices);
     form.know(fields);
-    history.begin(start);
+    history.begin(texts);
+    if (choices.begins && !history.past.length) start.show(true);
     await plan();
   } catch (error) {
     if (error instanceof Refused) results.problem(error.problem);

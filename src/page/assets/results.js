@@ -47,9 +47,9 @@ export function unplaced(told, texts) {
   the('errors').replaceChildren(...told.map((t) => h('p', {}, one(t))));
 }
 
-/** Asks for the machine file that a job names. @param {string} file @param {() => void} open */
-export function wanted(file, open) {
-  the('errors').append(h('p', {}, `${say('page-machine-wanted', { file })} `, h('button', { type: 'button', class: 'first', onclick: open }, say('page-machine-wanted-open'))));
+/** Asks for the machine file that a job names. @param {string} file @param {() => void} open @param {any} picker chooses another machine */
+export function wanted(file, open, picker) {
+  the('errors').append(h('p', {}, `${say('page-machine-wanted', { file })} `, h('button', { type: 'button', class: 'first', onclick: open }, say('page-machine-wanted-open')), picker));
 }
 
 /** All messages, for screen readers only, because a field may be out of sight. What was shown above the plan is old. @param {any[]} told */
