@@ -70,5 +70,6 @@ page-new-machine = PLATZHALTER: eine Beispielmaschine. Wählen Sie Ihre
 page-new-length = Eine Welle der Länge { $length } mm lässt sich hier nicht planen
 page-new-diameter = Für Durchmesser { $diameter } mm gibt es keine Beispielmaschine
 page-new-range-help = verwenden Sie { $low } bis { $high } mm
+page-new-material-help = wählen Sie einen Werkstoff aus der Liste neben dem Feld
 page-draft-no-bytes = Der Inhalt der Datei kam nicht als Bytes an
 page-draft-failed = Aus dieser Datei lässt sich kein Auftrag machen

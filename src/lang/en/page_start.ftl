@@ -70,5 +70,6 @@ page-new-machine = PLACEHOLDER: an example machine. Choose yours
 page-new-length = A shaft of length { $length } mm cannot be planned here
 page-new-diameter = There is no example machine for diameter { $diameter } mm
 page-new-range-help = use { $low } to { $high } mm
+page-new-material-help = choose a material from the list beside the field
 page-draft-no-bytes = The content of the file did not arrive as bytes
 page-draft-failed = No job can be made from this file

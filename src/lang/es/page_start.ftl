@@ -70,5 +70,6 @@ page-new-machine = PROVISIONAL: una máquina de ejemplo. Elegir la propia
 page-new-length = Un eje de longitud { $length } mm no se puede planificar aquí
 page-new-diameter = No hay máquina de ejemplo para el diámetro { $diameter } mm
 page-new-range-help = usar de { $low } a { $high } mm
+page-new-material-help = elegir un material de la lista junto al campo
 page-draft-no-bytes = El contenido del archivo no llegó como bytes
 page-draft-failed = De este archivo no se puede hacer un trabajo

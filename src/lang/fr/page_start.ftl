@@ -70,5 +70,6 @@ page-new-machine = À REMPLACER : une machine d’exemple. Choisir la vôtre
 page-new-length = Un arbre de longueur { $length } mm ne peut pas être planifié ici
 page-new-diameter = Il n’y a pas de machine d’exemple pour le diamètre { $diameter } mm
 page-new-range-help = prendre de { $low } à { $high } mm
+page-new-material-help = choisir une matière dans la liste à côté du champ
 page-draft-no-bytes = Le contenu du fichier n’est pas arrivé sous forme d’octets
 page-draft-failed = Aucun travail ne peut être tiré de ce fichier

@@ -70,5 +70,6 @@ page-new-machine = SEGNAPOSTO: una macchina di esempio. Scegliere la propria
 page-new-length = Un albero di lunghezza { $length } mm non si può pianificare qui
 page-new-diameter = Non c'è una macchina di esempio per il diametro { $diameter } mm
 page-new-range-help = usare da { $low } a { $high } mm
+page-new-material-help = scegliere un materiale dall'elenco accanto al campo
 page-draft-no-bytes = Il contenuto del file non è arrivato come byte
 page-draft-failed = Da questo file non si può fare un lavoro

@@ -70,5 +70,6 @@ page-new-machine = 仮の値：例の機械です。自社の機械を選んで�
 page-new-length = 長さ { $length } mm の軸はここでは計画できません
 page-new-diameter = 直径 { $diameter } mm に合う例の機械がありません
 page-new-range-help = { $low }～{ $high } mm にしてください
+page-new-material-help = 欄の横の一覧から材料を選んでください
 page-draft-no-bytes = ファイルの内容がバイト列として届きませんでした
 page-draft-failed = このファイルからはジョブを作れません

@@ -37,6 +37,16 @@ export function without(text, { from, to }) {
   return lines.join('\n');
 }
 
+/** Shows a line of the text of the job, where that stands in its field. @param {number} line from 0 */
+export function reveal(line) {
+  const area = the('text-job');
+  const lines = area.value.split('\n');
+  const from = lines.slice(0, line).join('\n').length + (line ? 1 : 0);
+  area.focus();
+  area.setSelectionRange(from, from + lines[line].length);
+  area.scrollTop = area.scrollHeight * line / lines.length - area.clientHeight / 2;
+}
+
 /**
  * Lists the remarks above the plan.
  * @param {{name: string, text: string}} job
@@ -47,9 +57,11 @@ export function without(text, { from, to }) {
 export function list(job, show, write, more) {
   const all = remarks(job.text);
   const item = (one) => h('li', {},
-    h('button', { type: 'button', 'aria-label': say('page-checks-show', { line: one.from + 1 }), onclick: () => show(one.from) }, say('page-checks-line', { line: one.from + 1 })),
+    h('button', { type: 'button', 'aria-label': say('page-checks-show', { line: one.from + 1 }), onclick: () => show(one.from) },
+      say('page-checks-line', { line: one.from + 1 })),
     h('span', {}, one.text),
-    h('button', { type: 'button', title: say('page-checks-done-title', { line: one.from + 1 }), onclick: () => write(without(job.text, one)) }, say('page-checks-done')));
+    h('button', { type: 'button', title: say('page-checks-done-title', { line: one.from + 1 }), onclick: () => write(without(job.text, one)) },
+      say('page-checks-done')));
   // The list stays open or closed as it was.
   const shut = the('checks').querySelector('details')?.open === false;
   the('checks').replaceChildren(...(all.length ? [h('details', { open: shut ? null : '' },

@@ -499,17 +499,6 @@ export class Form {
     the('input').scrollTop = 0;
   }
 
-  /** Shows a line of the text of the job. @param {number} line from 0 */
-  line(line) {
-    this.turn('text');
-    const area = the('text-job');
-    const lines = area.value.split('\n');
-    const from = lines.slice(0, line).join('\n').length + (line ? 1 : 0);
-    area.focus();
-    area.setSelectionRange(from, from + lines[line].length);
-    area.scrollTop = area.scrollHeight * line / lines.length - area.clientHeight / 2;
-  }
-
   /** Shows the first field with a message, or the text if there is none. */
   reveal() {
     this.turn(TABS.find(([tab]) => this.wrongTabs.has(tab))?.[0] ?? this.tab);

@@ -2,7 +2,7 @@
 
 import { Answers, room } from './answers.js';
 import { ask, drop, file, latest, Refused, save, Superseded } from './api.js';
-import { list as checks } from './checks.js';
+import { list as checks, reveal } from './checks.js';
 import { machinePicker, materialPicker, naming, offer, scalar } from './choose.js';
 import { Compare } from './compare.js';
 import { the } from './dom.js';
@@ -165,7 +165,8 @@ function show(texts, got) {
   answer = got;
   results.verdict(answer, !!planned, () => { drawer.open(false); form.reveal(); });
   results.heard(answer.errors);
-  checks(texts.job, (line) => form.line(line), (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked')), again(texts.job.name, take));
+  const checked = (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked'));
+  checks(texts.job, (line) => { form.turn('text'); reveal(line); }, checked, again(texts.job.name, take));
   document.body.classList.toggle('stale', answer.errors.length > 0);
   // Counting the sampled parts changes nothing in the picture.
   const drawn = got.plan && plannedTexts === texts && planned.drawing.svg === got.drawing.svg;

@@ -27,7 +27,8 @@ export async function taken(files) {
     return { problem: { what: say('page-start-unknown', { file }), help: say('page-start-unknown-help') } };
   }
   if (first.size > MOST_MB * 1e6) {
-    return { problem: { what: say('page-start-too-large', { file, size: num(first.size / 1e6) }), help: say('page-start-too-large-help', { most: MOST_MB }) } };
+    const what = say('page-start-too-large', { file, size: num(first.size / 1e6) });
+    return { problem: { what, help: say('page-start-too-large-help', { most: MOST_MB }) } };
   }
   const content = new Uint8Array(await first.arrayBuffer());
   const bytes = Array.from(content, (byte) => String.fromCharCode(byte)).join('');
@@ -73,7 +74,8 @@ function picture({ shaft, name, length_mm: length, diameter_mm: diameter }) {
   const y = (d) => d / 2 * up;
   const parts = shaft.sections.map((p) => {
     const [x1, x2, y1, y2] = [x(p.from_mm), x(p.to_mm), y(p.front_diameter_mm), y(p.rear_diameter_mm)];
-    const inner = ['thread', 'flats'].includes(p.kind) && p.inner_diameter_mm ? y(Math.min(p.inner_diameter_mm, p.front_diameter_mm)) * (p.kind === 'flats' ? 0.58 : 1) : null;
+    const within = ['thread', 'flats'].includes(p.kind) && p.inner_diameter_mm;
+    const inner = within && y(Math.min(within, p.front_diameter_mm)) * (p.kind === 'flats' ? 0.58 : 1);
     return [s('path', { d: `M${x1} ${-y1}L${x2} ${-y2}V${y2}L${x1} ${y1}Z` }),
       inner && s('path', { class: 'inner', d: `M${x1} ${-inner}H${x2}M${x1} ${inner}H${x2}` })];
   });
@@ -103,7 +105,8 @@ export class Start {
     const heading = h('h2', { tabindex: -1 }, say('page-start-heading'));
     const close = begins ? say('page-start-close-example') : say('page-start-close', { job: this.act.job() });
     this.box.replaceChildren(
-      h('div', { class: 'top' }, h('div', {}, h('p', { class: 'brand' }, 'spanhold'), heading), h('button', { type: 'button', onclick: () => this.close() }, close)),
+      h('div', { class: 'top' }, h('div', {}, h('p', { class: 'brand' }, 'spanhold'), heading),
+        h('button', { type: 'button', onclick: () => this.close() }, close)),
       this.told,
       h('div', { class: 'ways' }, this.fresh(), this.file()),
       h('section', {}, h('h3', {}, say('page-start-gallery')), h('p', {}, say('page-start-gallery-what')), this.gallery));
@@ -165,8 +168,10 @@ export class Start {
     const field = (key, label, unit, more) => {
       const id = `new-${key}`;
       const input = h('input', { id, name: key, autocomplete: 'off', spellcheck: 'false', 'aria-describedby': `${id}-message`, ...more });
-      const parts = key === 'material' ? h('span', { class: 'picked' }, input, materialPicker((name) => { input.value = name; input.focus(); })) : input;
-      return h('div', { class: 'ask' }, h('label', { for: id }, label, unit ? h('small', {}, ` ${unit}`) : null), parts, h('div', { class: 'message', id: `${id}-message` }));
+      const pick = (name) => { input.value = name; input.focus(); };
+      const parts = key === 'material' ? h('span', { class: 'picked' }, input, materialPicker(pick)) : input;
+      return h('div', { class: 'ask' }, h('label', { for: id }, label, unit ? h('small', {}, ` ${unit}`) : null), parts,
+        h('div', { class: 'message', id: `${id}-message` }));
     };
     const form = h('form', { novalidate: '', onsubmit: (event) => { event.preventDefault(); this.make(form); } },
       h('h3', {}, say('page-start-new')), h('p', {}, say('page-start-new-what')),
@@ -209,7 +214,8 @@ export class Start {
   }
 
   file() {
-    const zone = h('div', { class: 'zone' }, h('p', {}, say('page-start-file-what')), h('button', { type: 'button', onclick: () => this.act.choose() }, say('page-start-file-open')));
+    const zone = h('div', { class: 'zone' }, h('p', {}, say('page-start-file-what')),
+      h('button', { type: 'button', onclick: () => this.act.choose() }, say('page-start-file-open')));
     const over = (on) => () => zone.classList.toggle('over', on);
     for (const [kind, on] of [['dragenter', true], ['dragover', true], ['dragleave', false], ['drop', false]]) zone.addEventListener(kind, over(on));
     return h('section', {}, h('h3', {}, say('page-start-file')), zone);

@@ -55,7 +55,7 @@ pub fn texts(asked: &NewAsked, start: &Start) -> Result<Texts, Refused> {
     }
     let grades = start.shop.as_ref().map_or(&[][..], |shop| &shop.grades);
     if let Err(diag) = shop::find(grades, &asked.material) {
-        wrong("material", diag.what, diag.help.unwrap_or_default());
+        wrong("material", diag.what, lang::text("page-new-material-help").into());
     }
     if !errors.is_empty() {
         let problem = Problem::new(lang::text("page-input-wrong"), lang::text("page-input-wrong-help"));
