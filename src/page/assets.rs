@@ -110,7 +110,8 @@ mod tests {
         let inputs = crate::report::sure_chart::inline_svg(&plan, canvas).expect("a chart").unwrap_or_default();
         let mut seen = 0;
         for of in ["fill", "stroke"] {
-            for part in [&drawing, &strip, &inputs].into_iter().flat_map(|svg| svg.split(&format!(" {of}=\"#")).skip(1)) {
+            let start = format!(" {of}=\"#");
+            for part in [&drawing, &strip, &inputs].into_iter().flat_map(|svg| svg.split(&start).skip(1)) {
                 let colour = part.get(..6).unwrap_or_default().to_lowercase();
                 let line = format!("svg [{of}=\"#{colour}\" i]");
                 assert!(file("/dark.css").contains(&line), "{line}");

@@ -23,7 +23,13 @@ pub fn plan_svg(plan: &Plan) -> Result<String, ReportError> {
 
 /// The diagram as an SVG element for a page that has its own title.
 pub(super) fn inline_svg(plan: &Plan) -> Result<String, ReportError> {
-    Ok(diagram(plan, &Layout::inline(plan)?, None)?.to_string())
+    Ok(inline(plan)?.0.to_string())
+}
+
+/// The diagram as an element for a page of paper that has its own title, and its layout.
+pub(super) fn inline(plan: &Plan) -> Result<(SVG, Layout), ReportError> {
+    let layout = Layout::inline(plan)?;
+    Ok((diagram(plan, &layout, None)?, layout))
 }
 
 /// The diagram as an element for a screen, and its layout.

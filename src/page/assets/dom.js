@@ -55,8 +55,17 @@ export function the(id) {
   return document.getElementById(id);
 }
 
+let pictures = 0;
+
 /** An SVG text as an element of this page; it holds no scripts and no styles. @param {string} text @returns {SVGElement} */
 export function svgOf(text) {
   const read = new DOMParser().parseFromString(text, 'image/svg+xml');
+  pictures += 1;
+  // Each picture has its own patterns: those of a hidden picture fill nothing.
+  for (const own of read.querySelectorAll('[id]')) {
+    const id = `${own.id}-${pictures}`;
+    for (const user of read.querySelectorAll(`[fill="url(#${own.id})"]`)) user.setAttribute('fill', `url(#${id})`);
+    own.id = id;
+  }
   return /** @type {any} */ (document.adoptNode(read.documentElement));
 }

@@ -12,6 +12,8 @@ import { advice, checkName, figures, fixed, made, num, percent, say, sentence, s
 export function verdict(answer, before, reveal) {
   const box = the('verdict');
   const errors = answer.errors.length;
+  // A verdict is told once, when it is final.
+  box.setAttribute('aria-busy', String(!errors && !answer.settled));
   if (errors) {
     box.className = 'wrong';
     const said = `${say('page-input-errors', { count: errors })} ${before ? say('page-results-of-last-good-input') : ''}`;
@@ -19,8 +21,6 @@ export function verdict(answer, before, reveal) {
       h('button', { onclick: reveal }, say('page-show-error')));
     return;
   }
-  // A verdict is told once, when it is final.
-  box.setAttribute('aria-busy', String(!answer.settled));
   box.className = answer.settled ? answer.plan.verdict : 'counting';
   if (!answer.settled) {
     box.replaceChildren(h('strong', {}, say('page-verdict-counting')), h('span', {}, say('page-counting')));

@@ -33,7 +33,7 @@ pub fn pages(plan: &Plan, fonts: &Fonts<'_>) -> Result<Vec<String>, ReportError>
                 flow.picture(drawing, height);
             }
             Block::Diagram => {
-                let (drawing, layout) = diagram::inline(plan, None)?;
+                let (drawing, layout) = diagram::inline(plan)?;
                 flow.y += 8.0;
                 flow.picture(drawing, layout.height);
             }
