@@ -10,8 +10,8 @@ import { the } from './dom.js';
  * @typedef {{of: string, channel: string, live: boolean, first: Promise<any>, whole: Promise<any>}} Both
  */
 
-/** Width that the pictures have, px: that of the plan without its edges. */
-export const room = () => Math.floor(the('results').clientWidth) - 22;
+/** Width that the pictures have, px: that of the plan without its edges. While the start screen hides the plan: what it will be. */
+export const room = () => Math.floor(the('results').clientWidth || innerWidth - (innerWidth > 1100 ? 384 : 0)) - 22;
 
 /** @param {Texts} texts @param {string} channel @returns {Both} */
 function asked(texts, channel) {

@@ -127,7 +127,9 @@ async function planNow() {
     if (whole !== first) show(texts, whole);
     if (whole.plan) showRest(texts);
     compare.changed();
-    document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
+    // Pictures laid out anew are no new plan.
+    if (texts !== counted) document.body.dataset.planned = String(Number(document.body.dataset.planned ?? 0) + 1);
+    counted = texts;
   } catch (error) {
     if (error instanceof Superseded) return;
     if (!(error instanceof Refused)) throw error;
@@ -146,6 +148,9 @@ async function planNow() {
     clearTimeout(slow);
   }
 }
+
+/** The texts that were planned last. @type {any} */
+let counted = null;
 
 /** The name of the job file in the form. */
 let formOf = '';
@@ -373,7 +378,7 @@ let fitting = 0;
 function refit() {
   clearTimeout(fitting);
   fitting = setTimeout(() => {
-    if (!planned || Math.abs(room() - fitted) < REFIT * fitted) return;
+    if (!planned || !the('results').clientWidth || Math.abs(room() - fitted) < REFIT * fitted) return;
     answers.forget();
     plan();
   }, REFIT_MS);
