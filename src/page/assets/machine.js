@@ -105,10 +105,9 @@ function at(shape, key, x) {
 export function draw(plan, t, found) {
   const view = the('machine-view');
   const state = stateAt(plan, t);
-  if (!state) {
-    view.replaceChildren();
-    return;
-  }
+  // Where not even the first stage begins there is no moment to show.
+  the('machine').hidden = !state;
+  if (!state) return;
   const width = Math.max(NARROWEST, view.clientWidth * PER_PX);
   const layout = plan.layout;
   const bush = layout.bush_land_mm !== null;
