@@ -103,6 +103,11 @@ await story('draft', bare, async ({ page, shot, planned }) => {
   assert.match(await page.locator('#title').innerText(), /platen-shaft\.yaml/);
 });
 
+await story('names', bare, async ({ page }) => {
+  const read = await page.evaluate(() => import('/choose.js').then(({ scalar }) => ['38', 'true', 'C45', '1.4305', 'mid 20', 'a: b'].map(scalar)));
+  assert.deepEqual(read, ['"38"', '"true"', 'C45', '"1.4305"', 'mid 20', '"a: b"']);
+});
+
 await story('not taken', bare, async ({ page, shot, planned }) => {
   const told = page.locator('#start [role="alert"]');
   for (const [name, said] of [['shaft.step', /shaft\.step cannot be read yet\. .*export the drawing as DXF/], ['shaft.pdf', /cannot be read yet/],
@@ -111,6 +116,9 @@ await story('not taken', bare, async ({ page, shot, planned }) => {
     await page.waitForFunction((n) => { const t = document.querySelector('#start [role="alert"]').textContent; return t.toLowerCase().includes(n) && !t.startsWith('Reading'); }, name);
     assert.match(await told.innerText(), said);
   }
+  const nothing = (name) => ({ name, mimeType: 'text/plain', buffer: Buffer.from('nothing') });
+  await page.locator('#files').setInputFiles([nothing('m.yaml'), nothing('rod.csv')]);
+  await page.waitForFunction(() => /not opened: rod\.csv goes alone/.test(document.querySelector('#start [role="alert"]').textContent));
   await shot('told');
   // The same is told where a job is open, and the job stays.
   await page.getByRole('button', { name: 'Skip: show an example job' }).click();

@@ -49,8 +49,11 @@ export function materialPicker(pick) {
   return picker(say('page-choose-material'), groups, pick);
 }
 
-/** A word as YAML has it: in quotes only where it needs them. @param {string} word */
-export const scalar = (word) => (/^[\p{L}\d][\p{L}\d ./_-]*$/u.test(word) ? word : JSON.stringify(word));
+/** Words that YAML takes for something else than a name. */
+const NO_NAME = /^(true|false|null|yes|no|on|off|y|n)$/i;
+
+/** A name as YAML has it: in quotes where it would be no name without them. @param {string} word */
+export const scalar = (word) => (/^\p{L}[\p{L}\d ./_-]*$/u.test(word) && !NO_NAME.test(word) ? word : JSON.stringify(word));
 
 /** The edits that let a job name a machine. @param {any} given the machine that the job has @param {string} name */
 export function naming(given, name) {

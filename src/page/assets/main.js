@@ -171,7 +171,7 @@ function show(texts, got) {
   results.verdict(answer, !!planned, () => { drawer.open(false); form.reveal(); });
   results.heard(answer.errors);
   const checked = (whole) => change({ ...history.now, job: { ...texts.job, text: whole } }, say('page-did-checked'));
-  checks(texts.job, (line) => { form.turn('text'); reveal(line); }, checked, again(texts.job.name, take));
+  checks(texts.job, (line) => { form.turn('text'); reveal(line); }, checked, again(texts.job, take));
   document.body.classList.toggle('stale', answer.errors.length > 0);
   // Counting the sampled parts changes nothing in the picture.
   const drawn = got.plan && plannedTexts === texts && planned.drawing.svg === got.drawing.svg;

@@ -16,6 +16,8 @@ const MOST_MB = 4;
 export async function taken(files) {
   const ending = (f) => /\.(\w+)$/.exec(f.name)?.[1].toLowerCase() ?? '';
   const yaml = files.filter((f) => ['yaml', 'yml', ''].includes(ending(f)));
+  const left = files.find((f) => !yaml.includes(f));
+  if (yaml.length && left) return { problem: { what: say('page-start-alone', { file: left.name }), help: say('page-start-alone-help') } };
   if (yaml.length) return { yaml };
   const [first] = files;
   if (!first) return {};
@@ -53,10 +55,12 @@ async function drafted(asked) {
 
 /**
  * Buttons that read the drawing again, for a job that is its draft.
- * @param {string} name of the job file @param {(taken: Promise<Taken>) => void} take
+ * @param {{name: string, text: string}} job @param {(taken: Promise<Taken>) => void} take
  */
-export function again(name, take) {
-  if (last?.job.name !== name || !/\.dxf$/i.test(last.asked.name)) return null;
+export function again(job, take) {
+  // The first line of a draft names its drawing. Another job may have the same file name.
+  const head = (text) => text.split('\n')[0];
+  if (last?.job.name !== job.name || head(last.job.text) !== head(job.text) || !/\.dxf$/i.test(last.asked.name)) return null;
   const { asked } = last;
   const button = (text, more) => h('button', { type: 'button', onclick: () => take(drafted({ ...asked, ...more })) }, text);
   return h('p', {}, button(say('page-checks-flip'), { flip: !asked.flip }),
