@@ -1,7 +1,7 @@
 // What everyone can see, hear and reach: light and dark, checked by axe.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { blocked, demo, need, story } from '../harness.mjs';
+import { blocked, demo, need, serve, story } from '../harness.mjs';
 
 const AXE = readFileSync(need.resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -13,7 +13,21 @@ async function wrong(page) {
   return found.violations.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.target.join(' ')} ${n.any.concat(n.all).map((c) => c.message).join('; ')}`.slice(0, 240)));
 }
 
+const bare = await serve();
+
 for (const scheme of ['light', 'dark']) {
+  await story(`axe at the start in ${scheme}`, bare, async ({ page, shot }) => {
+    await page.emulateMedia({ colorScheme: scheme });
+    await page.waitForFunction(() => document.querySelectorAll('.gallery svg').length === 8);
+    await page.getByRole('button', { name: 'Plan this shaft' }).click();
+    await page.waitForSelector('#start [aria-invalid="true"]');
+    for (const width of [1280, 700]) {
+      await page.setViewportSize({ width, height: 800 });
+      await shot(String(width));
+      assert.deepEqual(await wrong(page), [], `at ${width}`);
+    }
+  });
+
   await story(`axe in ${scheme}`, demo, async ({ page, shot, planned, field }) => {
     await page.emulateMedia({ colorScheme: scheme });
     await page.waitForFunction((s) => document.documentElement.dataset.scheme === s, scheme);

@@ -17,7 +17,6 @@ page-start-file-open = Datei öffnen…
 page-start-gallery = Beispielteile
 page-start-gallery-what = Alle sind erfunden. Ein Klick öffnet das Teil mit seiner Maschine. Alles lässt sich ändern.
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = { $name } öffnen: { $size }, { $material }
 page-start-picture = Umriss von { $name }
 page-start-not-yet = Die Datei { $file } kann noch nicht gelesen werden
 page-start-not-yet-help = geben Sie die Zeichnung als DXF aus, oder schreiben Sie die Abschnitte in eine Tabelle (CSV, XLSX)

@@ -17,7 +17,6 @@ page-start-file-open = Open a file…
 page-start-gallery = Example parts
 page-start-gallery-what = All of them are invented. A click opens the part with its machine. You can change everything.
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = Open { $name }: { $size }, { $material }
 page-start-picture = Outline of { $name }
 page-start-not-yet = The file { $file } cannot be read yet
 page-start-not-yet-help = export the drawing as DXF, or write the sections in a table (CSV, XLSX)

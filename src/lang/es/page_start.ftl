@@ -17,7 +17,6 @@ page-start-file-open = Abrir un archivo…
 page-start-gallery = Piezas de ejemplo
 page-start-gallery-what = Todas son inventadas. Un clic abre la pieza con su máquina. Todo se puede cambiar.
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = Abrir { $name }: { $size }, { $material }
 page-start-picture = Contorno de { $name }
 page-start-not-yet = El archivo { $file } todavía no se puede leer
 page-start-not-yet-help = exportar el plano como DXF, o escribir los tramos en una tabla (CSV, XLSX)

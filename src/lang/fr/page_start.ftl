@@ -17,7 +17,6 @@ page-start-file-open = Ouvrir un fichier…
 page-start-gallery = Pièces d’exemple
 page-start-gallery-what = Toutes sont inventées. Un clic ouvre la pièce avec sa machine. Tout peut être modifié.
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = Ouvrir { $name } : { $size }, { $material }
 page-start-picture = Contour de { $name }
 page-start-not-yet = Le fichier { $file } ne peut pas encore être lu
 page-start-not-yet-help = exporter le dessin en DXF, ou écrire les tronçons dans un tableau (CSV, XLSX)

@@ -17,7 +17,6 @@ page-start-file-open = Apri un file…
 page-start-gallery = Pezzi di esempio
 page-start-gallery-what = Sono tutti inventati. Un clic apre il pezzo con la sua macchina. Tutto si può modificare.
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = Apri { $name }: { $size }, { $material }
 page-start-picture = Contorno di { $name }
 page-start-not-yet = Il file { $file } non si può ancora leggere
 page-start-not-yet-help = esportare il disegno in DXF, oppure scrivere i tratti in una tabella (CSV, XLSX)

@@ -17,7 +17,6 @@ page-start-file-open = ファイルを開く…
 page-start-gallery = 例題の部品
 page-start-gallery-what = すべて架空の部品です。クリックすると機械と一緒に開きます。すべて変更できます。
 page-start-size = { $length } × Ø { $diameter } mm
-page-start-example = { $name } を開く：{ $size }、{ $material }
 page-start-picture = { $name } の輪郭
 page-start-not-yet = ファイル { $file } はまだ読み取れません
 page-start-not-yet-help = 図面を DXF で書き出すか、区間を表（CSV、XLSX）に書いてください

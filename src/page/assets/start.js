@@ -106,14 +106,14 @@ export class Start {
   async show(begins = false) {
     this.gallery = h('ul', { class: 'gallery' });
     this.told = h('div', { role: 'alert' });
-    const heading = h('h2', { tabindex: -1 }, say('page-start-heading'));
+    const heading = h('h1', { tabindex: -1 }, say('page-start-heading'));
     const close = begins ? say('page-start-close-example') : say('page-start-close', { job: this.act.job() });
     this.box.replaceChildren(
       h('div', { class: 'top' }, h('div', {}, h('p', { class: 'brand' }, 'spanhold'), heading),
         h('button', { type: 'button', onclick: () => this.close() }, close)),
       this.told,
       h('div', { class: 'ways' }, this.fresh(), this.file()),
-      h('section', {}, h('h3', {}, say('page-start-gallery')), h('p', {}, say('page-start-gallery-what')), this.gallery));
+      h('section', {}, h('h2', {}, say('page-start-gallery')), h('p', {}, say('page-start-gallery-what')), this.gallery));
     this.box.hidden = false;
     document.body.classList.add('starting');
     heading.focus();
@@ -152,8 +152,7 @@ export class Start {
     const { name, material, texts } = example;
     const size = say('page-start-size', { length: num(example.length_mm), diameter: num(example.diameter_mm) });
     example.badge = h('span', { class: 'badge' });
-    return h('li', {}, h('button', { type: 'button', 'aria-label': say('page-start-example', { name, size, material }),
-      onclick: () => this.act.open(texts, say('page-did-example', { name })) },
+    return h('li', {}, h('button', { type: 'button', onclick: () => this.act.open(texts, say('page-did-example', { name })) },
     picture(example), h('b', {}, name), h('span', {}, size), h('span', {}, material), example.badge));
   }
 
@@ -178,7 +177,7 @@ export class Start {
         h('div', { class: 'message', id: `${id}-message` }));
     };
     const form = h('form', { novalidate: '', onsubmit: (event) => { event.preventDefault(); this.make(form); } },
-      h('h3', {}, say('page-start-new')), h('p', {}, say('page-start-new-what')),
+      h('h2', {}, say('page-start-new')), h('p', {}, say('page-start-new-what')),
       h('div', { class: 'asks' }, field('length_mm', say('page-start-length'), 'mm', { class: 'number', inputmode: 'decimal', placeholder: '300' }),
         field('diameter_mm', say('page-start-diameter'), 'mm', { class: 'number', inputmode: 'decimal', placeholder: '12' }),
         field('material', say('page-start-material'), '', { value: 'C45' })),
@@ -222,6 +221,6 @@ export class Start {
       h('button', { type: 'button', onclick: () => this.act.choose() }, say('page-start-file-open')));
     const over = (on) => () => zone.classList.toggle('over', on);
     for (const [kind, on] of [['dragenter', true], ['dragover', true], ['dragleave', false], ['drop', false]]) zone.addEventListener(kind, over(on));
-    return h('section', {}, h('h3', {}, say('page-start-file')), zone);
+    return h('section', {}, h('h2', {}, say('page-start-file')), zone);
   }
 }
