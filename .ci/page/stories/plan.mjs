@@ -122,7 +122,7 @@ await story('drags', demo, async ({ page, shot, planned }) => {
   assert.match(broken, /fails the proof.*counter.spindle.travel/s, 'too far for the counter-spindle');
   await page.mouse.up();
   // What breaks with the other stops in place, and what planning anew gives, are two things.
-  await page.waitForFunction(() => /Planned anew with this wish: (feasible, [\d.]+ s \([+−][\d.]+ s\)|at risk|not feasible)/i.test(document.querySelector('#drag-bar').innerText));
+  await page.waitForFunction(() => /Planned anew with this wish: (feasible, [\d.]+ s \([+−±][\d.]+ s\)|at risk|not feasible)/i.test(document.querySelector('#drag-bar').innerText));
   assert.match(await page.locator('#drag-bar').innerText(), /With the other stops left where they are: the plan fails the proof/);
   await shot('broken');
   await page.getByRole('button', { name: 'Move back' }).click();

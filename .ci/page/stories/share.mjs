@@ -51,6 +51,8 @@ await story('share', demo, async ({ page }) => {
     for (const width of [700, 1100, 1600]) {
       await other.setViewportSize({ width, height: 900 });
       assert.ok(await other.evaluate(() => document.documentElement.scrollWidth <= innerWidth), `wider than ${width}`);
+      const least = await other.evaluate(() => Math.min(...[...document.querySelectorAll('svg text')].filter((e) => e.checkVisibility()).map((e) => parseFloat(getComputedStyle(e).fontSize) * e.getScreenCTM().d)));
+      assert.ok(least > 10.9, `text of ${least} px at ${width}`);
       await other.screenshot({ path: path.join(folder, `share-${width}.png`), fullPage: width === 1100 });
     }
     await other.emulateMedia({ colorScheme: 'dark' });

@@ -205,7 +205,8 @@ export class Drawing {
     if (!made(plan)) return `${sentence(say('page-drag-anew-none', { why: summary }))}. ${say('page-keep-no-plan')}`;
     const pace = (p) => p.cycle?.steady_s ?? p.time_s.total;
     const later = pace(plan) - pace(this.plan);
-    const [time, change] = [num(pace(plan)), `${later < 0 ? '−' : '+'}${num(Math.abs(later))}`];
+    const sign = Math.abs(later) < 0.05 ? '±' : later < 0 ? '−' : '+';
+    const [time, change] = [num(pace(plan)), `${sign}${num(Math.abs(later))}`];
     if (plan.verdict === 'feasible') return say('page-drag-anew-feasible', { time, change });
     return `${say('page-drag-anew-at-risk', { time, change })}. ${say('page-set-holds', { good: percent(plan.scatter.good_share) })}`;
   }

@@ -23,6 +23,11 @@ picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
 the('drawing-view').append(picture);
 results.first(answer);
 results.rest(plan, answer.strip);
+// The pictures were laid out for one width. On a narrower screen they are moved sideways, so that their text stays as large.
+for (const element of document.querySelectorAll('#drawing-view, #strip > svg, #sure figure > svg')) {
+  const box = /** @type {any} */ (element.matches('svg') ? element : element.querySelector('svg')).viewBox.baseVal;
+  /** @type {any} */ (element).style.minWidth = `${1.1 * box.width}px`;
+}
 const moment = new Moment(states.map((s) => s.at));
 moment.show({}, plan);
 the('print').addEventListener('click', () => window.print());
