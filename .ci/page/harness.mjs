@@ -38,10 +38,10 @@ function newTexts() {
 }
 
 let failed = 0;
-/** One story on a page of its own; what the browser complains about is a failure too. */
-export async function story(name, address, tell) {
+/** One story on a page of its own; what the browser complains about is a failure too. @param {object} [screen] another than the usual one */
+export async function story(name, address, tell, screen = {}) {
   if (stories.length && !stories.includes(name)) return;
-  const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, acceptDownloads: true });
+  const context = await browser.newContext({ viewport: { width: 1280, height: 720 }, acceptDownloads: true, ...screen });
   const page = await context.newPage();
   const complaints = [];
   page.on('console', (m) => { if (m.type() === 'error' && !/status of (4|5)\d\d/.test(m.text())) complaints.push(m.text()); });

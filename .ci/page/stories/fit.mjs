@@ -96,3 +96,70 @@ await story('drawer', demo, async ({ page, shot, planned, field }) => {
   assert.equal(await page.locator('#drawer').isVisible(), false);
   assert.equal(await length.isVisible(), true);
 });
+
+/** What is too low for a finger, or runs out of the row of the form that it belongs to. */
+function badForFinger() {
+  const all = [...document.querySelectorAll('button, select, summary, [role="tab"], input:not([hidden])')]
+    .filter((e) => e.checkVisibility({ visibilityProperty: true }) && e.getBoundingClientRect().width > 1).map((e) => [e, e.getBoundingClientRect()]);
+  const out = (e, b) => e.closest('#form, .row') && b.right > e.closest('#form .row, #form').getBoundingClientRect().right + 1;
+  return all.filter(([e, b]) => b.height < 39.5 || b.width < 23.5 || out(e, b))
+    .map(([e, b]) => `${e.tagName}#${e.id} ${e.textContent.slice(0, 20)} ${Math.round(b.width)} x ${Math.round(b.height)}, right ${Math.round(b.right)}`);
+}
+
+for (const [width, height] of [[820, 1180], [1180, 820]]) {
+  await story(`touch ${width}`, demo, async ({ page, shot }) => {
+    await fitted(page);
+    const cdp = await page.context().newCDPSession(page);
+    const touch = (type, ...touchPoints) => cdp.send('Input.dispatchTouchEvent', { type, touchPoints });
+    const swipe = async ({ x, y }, dx, dy) => {
+      await touch('touchStart', { x, y });
+      for (let i = 1; i <= 10; i += 1) await touch('touchMove', { x: x + dx * i / 10, y: y + dy * i / 10 });
+      await touch('touchEnd');
+    };
+    const middle = async (selector) => {
+      const b = await page.locator(selector).first().boundingBox();
+      return { x: b.x + b.width / 2, y: b.y + b.height / 2 };
+    };
+    // A finger on a picture moves the page, as everywhere.
+    const results = page.locator('#results');
+    for (const picture of ['#machine-view > svg', '.overlay']) {
+      await swipe(await middle(picture), 0, -150);
+      await page.waitForFunction(() => document.querySelector('#results').scrollTop > 50);
+      await results.evaluate((e) => e.scrollTo(0, 0));
+    }
+    // The slider and a hand-over follow a finger.
+    const moment = await page.locator('#moment').boundingBox();
+    await swipe({ x: moment.x + 8, y: moment.y + moment.height / 2 }, moment.width / 3, 0);
+    await page.waitForFunction(() => Number(document.querySelector('#moment').value) > 200);
+    const hand = page.locator('#hand-hand_over-2');
+    const was = Number(await hand.getAttribute('aria-valuenow'));
+    await hand.scrollIntoViewIfNeeded();
+    await swipe(await middle('#hand-hand_over-2'), 25, 0);
+    await page.getByRole('button', { name: 'Move back' }).waitFor();
+    assert.ok(Number(await hand.getAttribute('aria-valuenow')) > was + 10, 'the hand-over has moved');
+    assert.deepEqual(await page.evaluate(badForFinger), []);
+    await page.getByRole('button', { name: 'Move back' }).tap();
+    const drawn = width <= 1100;
+    if (drawn) await page.locator('#drawer').tap();
+    for (const tab of ['Cutting & limits', 'Machine', 'Shaft']) {
+      await page.getByRole('tab', { name: tab }).tap();
+      assert.deepEqual(await page.evaluate(badForFinger), [], tab);
+      await shot(tab);
+    }
+  }, { viewport: { width, height }, hasTouch: true, isMobile: true });
+}
+
+await story('compares on narrow screens', demo, async ({ page, shot }) => {
+  await page.locator('#compare-open').click();
+  await page.waitForFunction(() => Number(document.body.dataset.compared ?? 0) > 0);
+  for (const width of [1100, 1000, 700, 360]) {
+    await page.setViewportSize({ width, height: 900 });
+    // The two pictures are laid out anew.
+    await page.waitForFunction(() => [...document.querySelectorAll('figure.compared svg text')]
+      .every((e) => parseFloat(getComputedStyle(e).fontSize) * e.getScreenCTM().d >= 10.95));
+    assert.deepEqual(await page.evaluate(tooSmall), [], `too small at ${width}`);
+    const room = await page.evaluate(() => [document.documentElement.scrollWidth - innerWidth, document.documentElement.scrollHeight - innerHeight]);
+    assert.deepEqual(room, [0, 0], `the page itself can be moved at ${width}`);
+    await shot(String(width));
+  }
+});
