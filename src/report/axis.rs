@@ -89,9 +89,11 @@ mod tests {
     fn ticks_stand_at_round_numbers() {
         let axis = Axis { left: 0.0, scale: 1.0, max_mm: 1010.0 };
         assert_eq!(axis.ticks(), [0.0, 200.0, 400.0, 600.0, 800.0, 1000.0]);
-        let short = Axis { left: 0.0, scale: 1.0, max_mm: 46.0 };
+        let short = Axis { left: 0.0, scale: 20.0, max_mm: 46.0 };
         assert_eq!(short.ticks().len(), 10);
         assert_eq!(short.ticks()[1], 5.0);
+        let narrow = Axis { scale: 4.5, ..short };
+        assert_eq!(narrow.ticks(), [0.0, 20.0, 40.0], "each tick has room for its number");
     }
     #[test]
     fn ticks_in_inch_stand_at_round_numbers_of_inches() {
