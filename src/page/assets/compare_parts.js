@@ -9,7 +9,7 @@ const OPEN_UP_TO = 12;
 /** Height of a row of marks above the diagram, and the text in it, in its units. */
 const ROW = 15;
 const TEXT = 11;
-const wide = (text) => text.length * TEXT * 0.6;
+const wide = (text) => [...text].reduce((sum, letter) => sum + (letter > '\u2e7f' ? 1.05 : 0.6), 0) * TEXT;
 
 /** @param {number} by @param {number} decimals */
 const signed = (by, decimals) => (by > 0 ? `+${fixed(by, decimals)}` : fixed(by, decimals).replace('-', '−'));

@@ -10,7 +10,7 @@ const CENTRE = 78;
 const BAR_HALF = 15;
 /** Text size of the labels, and the estimated width of one, which is a little too large. */
 const TEXT = 13;
-const wide = (text) => text.length * TEXT * 0.56;
+const wide = (text) => [...text].reduce((sum, letter) => sum + (letter > '\u2e7f' ? 1.05 : 0.56), 0) * TEXT;
 /** Units for a pixel, so that the labels are 11 px high, and the narrowest view in units; on a narrower screen it is moved sideways. */
 const PER_PX = TEXT / 11;
 const NARROWEST = 728;
