@@ -86,3 +86,53 @@ await story('schemes', demo, async ({ page }) => {
   await page.locator('#scheme').selectOption('system');
   assert.equal(await ground(), light);
 });
+
+/** Fields whose edge stands out less than 3 to 1 from what is around it, and what is smaller than 24 px. axe does not look at them. */
+function faint() {
+  const light = (c) => /(\d+), (\d+), (\d+)/.exec(c).slice(1).map((v) => v / 255)
+    .map((v) => (v <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4)).reduce((sum, v, i) => sum + v * [0.2126, 0.7152, 0.0722][i], 0.05);
+  const ground = (e) => { const c = getComputedStyle(e).backgroundColor; return c === 'rgba(0, 0, 0, 0)' ? ground(e.parentElement) : c; };
+  const name = (e) => `${e.tagName} ${e.id} ${e.getAttribute('aria-label') ?? e.textContent.slice(0, 20)}`;
+  const seen = [...document.querySelectorAll('button, input, select, textarea, summary')].filter((e) => e.checkVisibility());
+  const pale = seen.filter((e) => e.matches('input:not([type="range"]), select, textarea')).filter((e) => {
+    const [a, b] = [getComputedStyle(e).borderTopColor, ground(e.parentElement)].map(light);
+    return Math.max(a, b) / Math.min(a, b) < 3;
+  });
+  const small = seen.filter((e) => e.getBoundingClientRect().height < 23.9 && !e.matches('[type="range"]'));
+  return { seen: seen.length, pale: pale.map(name), small: small.map(name) };
+}
+
+await story('fields in sight', demo, async ({ page, shot }) => {
+  for (const scheme of ['light', 'dark']) {
+    await page.locator('#scheme').selectOption(scheme);
+    for (const tab of ['Cutting & limits', 'Machine', 'Text', 'Shaft']) {
+      await page.getByRole('tab', { name: tab }).click();
+      const { seen, ...wrong } = await page.evaluate(faint);
+      assert.ok(seen > 20, `${seen} controls`);
+      assert.deepEqual(wrong, { pale: [], small: [] }, `${tab} in ${scheme}`);
+      await shot(`${tab.split(' ')[0]} ${scheme}`);
+    }
+  }
+  const outside = await page.evaluate(() => [...document.querySelectorAll('#form .row .tools')].filter((e) => e.getBoundingClientRect().right > e.closest('.row').getBoundingClientRect().right).length);
+  assert.equal(outside, 0, 'the buttons of a row stay in it');
+});
+
+await story('colours of the system', demo, async ({ page, shot }) => {
+  // The worst pair: a dark system and a light page.
+  await page.locator('#scheme').selectOption('light');
+  await page.emulateMedia({ forcedColors: 'active', colorScheme: 'dark' });
+  await page.locator('#wide').click();
+  await shot('wide');
+  const edge = (selector, side) => page.locator(selector).first().evaluate((e, s) => getComputedStyle(e)[s], side);
+  // By its width: the system colours the edge of what the pointer is on, pressed or not.
+  assert.deepEqual([await edge('#wide', 'borderTopWidth'), await edge('#print', 'borderTopWidth')], ['2px', '1px'], 'what is pressed is seen');
+  await page.locator('#wide').click();
+  await shot('plan');
+  const canvas = await edge('body', 'backgroundColor');
+  assert.equal(await edge('#tabs [aria-selected="false"]', 'borderBottomColor'), canvas, 'only the chosen tab is underlined');
+  assert.notEqual(await edge('#tabs [aria-selected="true"]', 'borderBottomColor'), canvas);
+  for (const view of ['#machine-view', '#drawing-view']) assert.equal(await edge(view, 'backgroundColor'), 'rgb(255, 255, 255)', view);
+  await page.emulateMedia({ forcedColors: 'none', reducedMotion: 'reduce' });
+  const moving = await page.evaluate(() => [...document.querySelectorAll('*')].filter((e) => parseFloat(getComputedStyle(e).transitionDuration) > 0).length);
+  assert.equal(moving, 0, 'nothing moves for who wants no motion');
+});

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync, statSync } from 'node:fs';
 import path from 'node:path';
-import { demo, folder, named, serve, story } from '../harness.mjs';
+import { blocked, demo, folder, named, serve, story } from '../harness.mjs';
 
 /** Opens the saved file as a page of its own, where no request may leave it. */
 async function opened(page, file, tell) {
@@ -57,7 +57,11 @@ await story('share', demo, async ({ page }) => {
     }
     await other.emulateMedia({ colorScheme: 'dark' });
     await other.screenshot({ path: path.join(folder, 'share-dark.png') });
+    // On A4 landscape, without its margins, the first sheet has the diagram.
+    await other.setViewportSize({ width: 1047, height: 725 });
     await other.emulateMedia({ media: 'print' });
+    const bottom = await other.locator('#drawing').evaluate((e) => e.getBoundingClientRect().bottom);
+    assert.ok(bottom <= 725, `the diagram ends at ${bottom} of 725`);
     await other.screenshot({ path: path.join(folder, 'share-print.png'), fullPage: true });
   });
   // What is shown at a place is what the page shows there.
@@ -80,6 +84,19 @@ await story('share of a hostile name', demo, async ({ page, planned }) => {
     other.on('dialog', () => assert.fail('a script of the job ran'));
     assert.match(await other.locator('#title').innerText(), /<\/script><script>alert\(1\)/);
     assert.equal(await other.locator('script').count(), 2);
+  });
+});
+
+await story('share of what cannot be made', blocked, async ({ page }) => {
+  // The search for changes takes all cores meanwhile.
+  page.setDefaultTimeout(120000);
+  const [file] = await saved(page, 'shared-unmade.html');
+  assert.ok(!/"(price|sets|changes)":/.test(readFileSync(file, 'utf8')), 'no changes with prices');
+  await opened(page, file, async (other) => {
+    assert.match(await other.locator('#verdict').innerText(), /^NOT FEASIBLE/);
+    assert.match(await other.locator('.shortfall').innerText(), /^The plan stops at 320 mm\..*end of its stroke/s);
+    assert.equal(await other.locator('#changes').count(), 0);
+    await other.screenshot({ path: path.join(folder, 'share-unmade.png') });
   });
 });
 

@@ -63,11 +63,15 @@ function wrapped(name, text) {
 const file = async (name) => (await fetch(`/${name}`)).text();
 const escaped = (text) => text.replace(/[&<>"]/g, (c) => `&#${c.charCodeAt(0)};`);
 
-/** What of an answer is in the file. Prices stay in the house, and so does what the order takes. @param {any} answer */
+/**
+ * What of an answer is in the file. Prices stay in the house, and so does what the order takes. Of what is missing the reason stays; the
+ * changes that would help have prices. @param {any} answer
+ */
 function told({ plan, summary, look_at, drawing, strip, sure, inputs }) {
-  const { trace, shortfall, ...rest } = plan;
+  const { trace, shortfall: s, ...rest } = plan;
+  const shortfall = s && { farthest_mm: s.farthest_mm, text: s.text };
   return { errors: [], settled: true, summary, look_at, drawing, strip, sure, inputs,
-    plan: { ...rest, shortfall: null, quote: { ...plan.quote, cost: null }, order: null, limit_costs: [] } };
+    plan: { ...rest, shortfall, quote: { ...plan.quote, cost: null }, order: null, limit_costs: [] } };
 }
 
 /**

@@ -22,6 +22,8 @@ const picture = svgOf(svg);
 picture.setAttribute('viewBox', `0 0 ${width} ${height}`);
 the('drawing-view').append(picture);
 results.first(answer);
+// No server searches here for changes that would help.
+the('changes')?.remove();
 results.rest(plan, answer.strip);
 // The pictures were laid out for one width. On a narrower screen they are moved sideways, so that their text stays as large.
 for (const element of document.querySelectorAll('#drawing-view, #strip > svg, #sure figure > svg')) {
